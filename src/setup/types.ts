@@ -1,0 +1,171 @@
+/**
+ * A setup as the rest of the program sees it: plain data, millimeters and radians, left side,
+ * vehicle axes (X forward, Y left, Z up; origin on the floor, center plane, under the front axle line).
+ * Reading (`readSetup`) makes one of these from what a person wrote.
+ */
+
+/** A point in vehicle axes, mm. */
+export type Point = readonly [x: number, y: number, z: number];
+
+/** The unit of bare lengths in a file. */
+export type LengthUnit = "in" | "mm";
+
+/** A control arm as measured: it turns about the line through its two pivots. */
+export interface ArmSetup {
+  readonly frontPivot: Point;
+  readonly rearPivot: Point;
+  readonly ballJoint: Point;
+}
+
+/** Rack: the inner tie rod ends slide along Y by `stroke` at full lock. */
+export interface RackSetup {
+  readonly type: "rack";
+  readonly innerEnd: Point;
+  readonly stroke: number;
+}
+
+/** A pitman or idler arm: turns about `axis` (unit length) through `pivot`. */
+export interface TurningArmSetup {
+  readonly pivot: Point;
+  readonly axis: Point;
+  readonly end: Point;
+}
+
+/** Pitman-arm steering; `swing` in radians at full lock. Points are where they are, not mirrored. */
+export interface PitmanSetup {
+  readonly type: "pitman";
+  readonly innerEnd: Point;
+  readonly innerEndRight: Point;
+  readonly swing: number;
+  readonly pitman: TurningArmSetup;
+  readonly idler: TurningArmSetup;
+}
+
+export type SteeringSetup = RackSetup | PitmanSetup;
+
+export type PartSide = "both" | "left" | "right";
+
+interface BodyPartBase {
+  readonly name: string;
+  readonly side: PartSide;
+}
+
+/** A polyline with a radius: a lip, a hose, a brake line. */
+export interface PathPart extends BodyPartBase {
+  readonly kind: "path";
+  readonly radius: number;
+  readonly points: readonly Point[];
+}
+
+/** A solid box aligned with the vehicle axes. */
+export interface BoxPart extends BodyPartBase {
+  readonly kind: "box";
+  readonly min: Point;
+  readonly max: Point;
+}
+
+/** A surface of triangles, three vertex numbers each. */
+export interface MeshPart extends BodyPartBase {
+  readonly kind: "mesh";
+  readonly vertices: readonly Point[];
+  readonly triangles: readonly (readonly [number, number, number])[];
+}
+
+export type BodyPart = PathPart | BoxPart | MeshPart;
+
+/** The knuckle in its own frame (see `docs/definitions.md`): mm, `pinAngle` in radians. */
+export interface KnuckleSetup {
+  readonly span: number;
+  readonly pinHeight: number;
+  readonly pinLead: number;
+  readonly pinAngle: number;
+  readonly hubFace: number;
+  readonly steeringArm: Point;
+}
+
+/** `offset` + = mounting face outboard of the wheel's center plane. */
+export interface WheelSetup {
+  readonly rimDiameter: number;
+  readonly rimWidth: number;
+  readonly offset: number;
+  readonly barrelDiameter: number;
+}
+
+/** One point of a tire profile: x from the center plane, + outboard; r from the axis. */
+export type ProfilePoint = readonly [x: number, r: number];
+
+interface TireBase {
+  /** Wheel center to contact patch, mm; null = take the default from the free radius. */
+  readonly loadedRadius: number | null;
+}
+
+/** A tire from a size in standard notation, as typed. */
+export interface SizedTire extends TireBase {
+  readonly kind: "size";
+  readonly size: string;
+}
+
+/** A tire from its measured main dimensions; `treadWidth` null = default. */
+export interface DimensionedTire extends TireBase {
+  readonly kind: "dimensions";
+  readonly diameter: number;
+  readonly sectionWidth: number;
+  readonly treadWidth: number | null;
+}
+
+/** A tire from a measured profile, inboard bead to outboard bead. */
+export interface ProfiledTire extends TireBase {
+  readonly kind: "profile";
+  readonly profile: readonly ProfilePoint[];
+}
+
+export type TireSetup = SizedTire | DimensionedTire | ProfiledTire;
+
+/** A named height: `travel` + = bump. */
+export interface StanceSetup {
+  readonly name: string;
+  readonly travel: number;
+}
+
+/** A whole setup with one variant applied (or none: `variant` null). */
+export interface Setup {
+  readonly name: string;
+  readonly units: LengthUnit;
+  readonly variant: string | null;
+  readonly variantNames: readonly string[];
+  readonly truck: {
+    /** null = not given; only studies of the turning circle need it. */
+    readonly wheelbase: number | null;
+    readonly upperArm: ArmSetup;
+    readonly lowerArm: ArmSetup;
+    readonly steering: SteeringSetup;
+    readonly body: readonly BodyPart[];
+  };
+  readonly knuckle: KnuckleSetup;
+  readonly wheel: WheelSetup;
+  readonly tire: TireSetup;
+  /** Static toe per wheel, radians, + = toe-in. */
+  readonly alignment: { readonly toe: number };
+  /** Range of travel: droop ≤ 0 ≤ bump. */
+  readonly travel: { readonly droop: number; readonly bump: number };
+  readonly stances: readonly StanceSetup[];
+  /** The gap a shop wants to keep; less is "close". */
+  readonly allowance: number;
+}
+
+/** A user's mistake: where, what was there, and how to mend it. */
+export interface SetupIssue {
+  /** The file as the user named it. */
+  readonly file: string;
+  /** The key as a dotted path, e.g. `knuckle.hubFace` or `truck.body[1].points[0]`; "" for the whole file. */
+  readonly key: string;
+  /** What was found there, written the way the file writes it, shortened. */
+  readonly value: string;
+  /** What is wrong and what would be right, one sentence without a full stop. */
+  readonly mend: string;
+}
+
+/** A result that carries its value or every issue found. */
+export type Result<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly issues: readonly SetupIssue[] };

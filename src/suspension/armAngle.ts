@@ -1,0 +1,56 @@
+import type { SideModel } from "./frontEnd.ts";
+import { POSE_ROW, poseRowTo } from "./poseRow.ts";
+import { PoseStatus } from "./poseStatus.ts";
+import { TRAVEL_TOLERANCE } from "./tolerances.ts";
+import { RATE, RATE_ROW, wheelRatesTo } from "./wheelRates.ts";
+
+// Leaf scratch: `armAngleFor` calls nothing that could call it again.
+const pose = new Float64Array(POSE_ROW);
+const rates = new Float64Array(RATE_ROW);
+
+/** More steps than bisection alone would need from 170° down to rounding. */
+const MOST_STEPS = 80;
+
+/**
+ * The lower arm angle (rad from the measured pose, + = up) at which the wheel center stands `travel` mm
+ * higher than at rest, steering straight ahead. Newton on the closed-form pose with its exact derivative,
+ * kept inside a shrinking bracket (a step that leaves it, or a pose that does not close, is bisected).
+ * @param guess where to start, e.g. the answer of the neighbor in a sweep.
+ * @returns NaN when the travel is outside `side.reach` — check with `travelStatus` first.
+ */
+export function armAngleFor(side: SideModel, travel: number, guess = 0): number {
+  const { droop, bump } = side.reach;
+  if (!(travel >= droop.travel && travel <= bump.travel)) return Number.NaN;
+  if (travel === 0) return 0;
+  const target = side.centerHeightAtRest + travel;
+  const [ix, iy, iz] = side.innerAtRest;
+  let low = droop.armAngle;
+  let high = bump.armAngle;
+  let angle = guess > low && guess < high ? guess : 0;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const cos = Math.cos(angle);
+    const sin = Math.sin(angle);
+    const status = poseRowTo(pose, 0, side.row, cos, sin, ix, iy, iz);
+    let next = Number.NaN;
+    if (status === PoseStatus.Ok) {
+      const excess = pose[23]! - target;
+      if (Math.abs(excess) <= TRAVEL_TOLERANCE) return angle;
+      if (excess > 0) high = angle;
+      else low = angle;
+      wheelRatesTo(rates, 0, side.row, pose, 0, cos, sin, 0, 0, 0);
+      next = angle - excess / rates[RATE.armSlide + 2]!;
+      if (next === angle) return angle;
+    } else if (angle > 0) high = angle;
+    else low = angle;
+    angle = next > low && next < high ? next : 0.5 * (low + high);
+    if (!(high - low > 0)) return angle;
+  }
+  return angle;
+}
+
+/** `Ok`, or what keeps the wheel from that travel with the steering straight ahead. */
+export function travelStatus(side: SideModel, travel: number): PoseStatus {
+  if (travel > side.reach.bump.travel) return side.reach.bump.status;
+  if (travel < side.reach.droop.travel) return side.reach.droop.status;
+  return PoseStatus.Ok;
+}

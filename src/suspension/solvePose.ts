@@ -1,0 +1,125 @@
+import { mirrorY, type Vec3, vecAt } from "../geometry/vec.ts";
+import { type Alignment, alignmentOf } from "./alignment.ts";
+import { armAngleFor, travelStatus } from "./armAngle.ts";
+import type { FrontEnd, Side, SideModel } from "./frontEnd.ts";
+import { POSE, POSE_ROW, poseRowTo } from "./poseRow.ts";
+import { PoseStatus } from "./poseStatus.ts";
+import { SIDE } from "./sideRow.ts";
+import { INNER_ENDS_ROW } from "./steering.ts";
+
+/** One side of a pose in vehicle axes (right side y < 0), mm, radians. */
+export interface SidePose extends Alignment {
+  readonly wheelCenter: Vec3;
+  /** Unit, outboard. */
+  readonly wheelAxis: Vec3;
+  readonly hubFace: Vec3;
+  readonly upperBallJoint: Vec3;
+  readonly lowerBallJoint: Vec3;
+  readonly tieRodOuter: Vec3;
+  readonly tieRodInner: Vec3;
+  readonly contactPatch: Vec3;
+  readonly tieRodLength: number;
+  /** Lower arm turned up from the measured pose, rad. */
+  readonly armAngle: number;
+  /** The raw row, left-hand frame (right side mirrored): the knuckle's axes for whoever draws it. */
+  readonly row: Float64Array;
+}
+
+/** A pose that cannot be: which joint, on which side, and where along travel or steer it starts. */
+export interface OutOfReach {
+  readonly ok: false;
+  readonly status: PoseStatus;
+  readonly side: Side;
+  /** What was being changed when the joint ran out: travel in mm or steer −1 … +1. */
+  readonly along: "travel" | "steer";
+  /** The last value that still closes. */
+  readonly startsAt: number;
+}
+
+export interface SolvedPose {
+  readonly ok: true;
+  readonly travel: number;
+  readonly steer: number;
+  readonly left: SidePose;
+  readonly right: SidePose;
+}
+
+export type PoseResult = SolvedPose | OutOfReach;
+
+/**
+ * Places everything at one travel (mm, + = bump, both wheels) and one steer (−1 … +1, + = left turn).
+ * At that travel the lower arm stands where straight-ahead steering puts it; steering then turns the
+ * knuckle alone. Vehicle axes, mm, radians.
+ */
+export function solvePose(frontEnd: FrontEnd, travel: number, steer: number): PoseResult {
+  const ends = new Float64Array(INNER_ENDS_ROW);
+  const steeringStatus = frontEnd.steering.innerEndsTo(ends, steer);
+  const sides: SidePose[] = [];
+  for (const side of ["left", "right"] as const) {
+    const model = frontEnd[side];
+    const status = travelStatus(model, travel);
+    if (status !== PoseStatus.Ok) {
+      const end = travel > 0 ? model.reach.bump : model.reach.droop;
+      return { ok: false, status, side, along: "travel", startsAt: end.travel };
+    }
+    const angle = armAngleFor(model, travel);
+    const row = new Float64Array(POSE_ROW);
+    const at = side === "left" ? 0 : 3;
+    const steered =
+      steeringStatus === PoseStatus.Ok
+        ? poseRowTo(row, 0, model.row, Math.cos(angle), Math.sin(angle), ends[at]!, ends[at + 1]!, ends[at + 2]!)
+        : steeringStatus;
+    if (steered !== PoseStatus.Ok) {
+      const startsAt = steerBorder(frontEnd, side, angle, steer);
+      return { ok: false, status: steered, side, along: "steer", startsAt };
+    }
+    sides.push(sidePoseOf(row, model, angle, side));
+  }
+  return { ok: true, travel, steer, left: sides[0]!, right: sides[1]! };
+}
+
+function sidePoseOf(row: Float64Array, model: SideModel, armAngle: number, side: Side): SidePose {
+  const isRight = side === "right";
+  const point = (at: number): Vec3 => (isRight ? mirrorY(vecAt(row, at)) : vecAt(row, at));
+  return {
+    wheelCenter: point(POSE.wheelCenter),
+    wheelAxis: point(POSE.wheelAxis),
+    hubFace: point(POSE.hubFace),
+    upperBallJoint: point(POSE.upperBallJoint),
+    lowerBallJoint: point(POSE.lowerBallJoint),
+    tieRodOuter: point(POSE.tieRodOuter),
+    tieRodInner: point(POSE.tieRodInner),
+    contactPatch: point(POSE.contactPatch),
+    ...alignmentOf(row, 0, isRight),
+    tieRodLength: model.row[SIDE.tieRodLength]!,
+    armAngle,
+    row,
+  };
+}
+
+/** The largest part of `steer` that still closes at this arm angle, by bisection from straight ahead. */
+function steerBorder(frontEnd: FrontEnd, side: Side, armAngle: number, steer: number): number {
+  const ends = new Float64Array(INNER_ENDS_ROW);
+  const row = new Float64Array(POSE_ROW);
+  const at = side === "left" ? 0 : 3;
+  const closes = (s: number) =>
+    frontEnd.steering.innerEndsTo(ends, s) === PoseStatus.Ok &&
+    poseRowTo(
+      row,
+      0,
+      frontEnd[side].row,
+      Math.cos(armAngle),
+      Math.sin(armAngle),
+      ends[at]!,
+      ends[at + 1]!,
+      ends[at + 2]!,
+    ) === PoseStatus.Ok;
+  let good = 0;
+  let bad = steer;
+  while (Math.abs(bad - good) > 1e-9) {
+    const middle = 0.5 * (good + bad);
+    if (closes(middle)) good = middle;
+    else bad = middle;
+  }
+  return good;
+}

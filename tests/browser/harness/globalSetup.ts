@@ -1,0 +1,53 @@
+import { chromium } from "playwright-core";
+import type { TestProject } from "vitest/node";
+import { buildWorkbench } from "../../../src/serve/buildWorkbench.ts";
+import { serveFolder } from "../../../src/serve/staticServer.ts";
+import { findBrowser } from "./findBrowser.ts";
+
+/** What the browser tests get from the one build, server and browser of a run; or why there is none. */
+export type Bench =
+  | {
+      readonly ready: true;
+      readonly address: string;
+      readonly browserEndpoint: string;
+      readonly browser: string;
+    }
+  | { readonly ready: false; readonly why: string };
+
+declare module "vitest" {
+  interface ProvidedContext {
+    bench: Bench;
+  }
+}
+
+/**
+ * Once per run: builds the workbench, serves it and starts one browser. A failure is handed on, so that it
+ * fails every browser test with its reason and the tests that need no browser still run.
+ */
+export default async function setUpBench(project: TestProject): Promise<() => Promise<void>> {
+  const closers: (() => Promise<void>)[] = [];
+  const tearDown = async (): Promise<void> => {
+    for (const close of closers.splice(0).reverse()) await close();
+  };
+  try {
+    const server = await serveFolder(await buildWorkbench());
+    closers.push(() => server.close());
+    const found = await findBrowser();
+    const browser = await chromium.launchServer({
+      executablePath: found.executablePath,
+      args: [...found.args],
+      env: { ...found.env },
+    });
+    closers.push(() => browser.close());
+    project.provide("bench", {
+      ready: true,
+      address: server.address,
+      browserEndpoint: browser.wsEndpoint(),
+      browser: `${found.executablePath} (${found.source})`,
+    });
+  } catch (error) {
+    await tearDown();
+    project.provide("bench", { ready: false, why: error instanceof Error ? error.message : String(error) });
+  }
+  return tearDown;
+}

@@ -1,0 +1,72 @@
+import { join } from "node:path";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { afterAll, inject } from "vitest";
+
+/** `viewport`, `colorScheme` and whatever else a page can be opened with; `path` is below the served address. */
+export type OpenOptions = BrowserContextOptions & { readonly path?: string };
+
+/** The built workbench in a page of its own (own storage, own permissions). */
+export interface Workbench {
+  readonly page: Page;
+  /** Errors on the console or thrown, requests that failed, and requests to anywhere but the local server, so far. */
+  problems(): readonly string[];
+  close(): Promise<void>;
+}
+
+let connection: Promise<Browser> | undefined;
+afterAll(async () => {
+  await (await connection)?.close();
+});
+
+/**
+ * Opens the workbench that this run built, in the browser that this run started, and waits until it has loaded.
+ * Pages left open are closed after the test file.
+ * @throws Error with the reason if the build or the browser failed
+ */
+export async function openWorkbench(options: OpenOptions = {}): Promise<Workbench> {
+  const bench = inject("bench");
+  if (!bench.ready) throw new Error(bench.why);
+  const { path = "", ...contextOptions } = options;
+  connection ??= chromium.connect(bench.browserEndpoint);
+  const context = await (await connection).newContext({
+    viewport: { width: 1280, height: 800 },
+    ...contextOptions,
+  });
+  const page = await context.newPage();
+  const found = watch(page, bench.address);
+  await page.goto(new URL(path, bench.address).href, { waitUntil: "load" });
+  return { page, problems: () => [...found], close: () => context.close() };
+}
+
+/**
+ * Takes a picture of the page to look at.
+ * @param name file name without ending, as in `front-view-dark`
+ * @returns the PNG's path, in `tests/.shots/`
+ */
+export async function shot(page: Page, name: string): Promise<string> {
+  const path = join(import.meta.dirname, "..", "..", ".shots", `${name}.png`);
+  await page.screenshot({ path, animations: "disabled" });
+  return path;
+}
+
+function watch(page: Page, address: string): string[] {
+  const found: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error") found.push(`console: ${message.text()}`);
+  });
+  page.on("pageerror", (error) => found.push(`thrown: ${error.message}`));
+  page.on("request", (request) => {
+    if (!request.url().startsWith(address) && !/^(data|blob):/.test(request.url())) {
+      found.push(`foreign request: ${request.url()}`);
+    }
+  });
+  page.on("requestfailed", (request) => {
+    const reason = request.failure()?.errorText ?? "failed";
+    // The page itself called it off: it was left, reloaded or no longer wanted the answer.
+    if (reason !== "net::ERR_ABORTED") found.push(`failed request: ${request.url()} (${reason})`);
+  });
+  page.on("response", (response) => {
+    if (response.status() >= 400) found.push(`failed request: ${response.url()} (${response.status()})`);
+  });
+  return found;
+}

@@ -1,0 +1,26 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+
+/**
+ * The workbench: index.html and what it imports, built to plain files that any static server can hold in
+ * any folder. Everything it needs is bundled; it asks no other server for anything.
+ */
+export default defineConfig({
+  base: "./",
+  plugins: [react()],
+  build: {
+    outDir: "dist/app",
+    emptyOutDir: true,
+    target: "es2022",
+    // The stage (three.js and what draws with it) is one chunk, loaded by a dynamic import; it alone is this big.
+    chunkSizeWarningLimit: 1200,
+    rolldownOptions: {
+      // A warning here is an import that will be missing, or come twice, in front of a user: it fails the build.
+      onLog(level, log, report) {
+        if (level === "warn") throw new Error(log.message);
+        report(level, log);
+      },
+    },
+  },
+  worker: { format: "es" },
+});
