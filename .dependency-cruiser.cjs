@@ -52,9 +52,19 @@ module.exports = {
     forbid(
       "core-is-pure",
       "^src/(units|geometry|setup|suspension|gaps|studies)/",
-      "^(node:|fs$|path$)|node_modules/(react|react-dom|three|@react-three|zustand|zundo|idb-keyval|commander)(/|$)",
+      "node_modules/(react|react-dom|three|@react-three|zustand|zundo|idb-keyval|commander)(/|$)",
       "the numeric core imports neither React, three.js nor Node",
     ),
+    {
+      name: "core-knows-no-node",
+      comment: "the numeric core runs the same in a browser, a worker and Node",
+      severity: "error",
+      from: { path: "^src/(index\\.ts$|(units|geometry|setup|suspension|gaps|studies)/)" },
+      to: { dependencyTypes: ["core"] },
+    },
+    forbid("index-is-the-core", "^src/index\\.ts$", "^src/(app|cli|serve|files)/", "the library is the core"),
+    forbid("cli-knows-no-serve", room("cli"), "^src/serve/", "an installed command line has no bundler"),
+    forbid("serve-knows-no-cli", room("serve"), "^src/cli/", "serving needs no verbs"),
     forbid(
       "three-in-app-and-files",
       "^src/(cli|serve)/",
@@ -65,7 +75,6 @@ module.exports = {
   options: {
     doNotFollow: { path: "node_modules" },
     tsPreCompilationDeps: true,
-    tsConfig: { fileName: "tsconfig.json" },
     enhancedResolveOptions: { extensions: [".ts", ".tsx", ".js", ".json"] },
   },
 };

@@ -19,7 +19,7 @@ const HOUSE: Readonly<Record<string, Room>> = {
   geometry: { rooms: [], packages: [] },
   setup: { rooms: ["units"], packages: ["zod"] },
   suspension: { rooms: ["geometry", "units"], packages: [] },
-  gaps: { rooms: ["geometry", "units"], packages: [] },
+  gaps: { rooms: ["geometry", "units"], packages: ["earcut"] },
   studies: { rooms: ["gaps", "suspension", "geometry", "units", "setup"], packages: [] },
   "index.ts": { rooms: CORE, packages: [] },
   files: { rooms: ["geometry", "units", "setup"], packages: ["node", "three"] },

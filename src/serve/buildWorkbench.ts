@@ -11,29 +11,30 @@ const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
  * @throws Error with one line that says what could not be built
  */
 export async function buildWorkbench(): Promise<string> {
-  const environmentBefore = process.env["NODE_ENV"];
-  process.env["NODE_ENV"] = "production";
+  const environmentBefore = process.env.NODE_ENV;
+  process.env.NODE_ENV = "production";
   try {
     await build({
       root: ROOT,
       configFile: join(ROOT, "vite.config.ts"),
       mode: "production",
-      logLevel: "error",
+      logLevel: "silent",
     });
   } catch (error) {
-    throw new Error(`the workbench could not be built: ${firstLine(error)}`, { cause: error });
+    throw new Error(`the workbench could not be built: ${oneLine(error)}`, { cause: error });
   } finally {
-    if (environmentBefore === undefined) delete process.env["NODE_ENV"];
-    else process.env["NODE_ENV"] = environmentBefore;
+    if (environmentBefore === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = environmentBefore;
   }
   return join(ROOT, "dist", "app");
 }
 
-/** The first line that says something; the bundler heads its own errors with a count. */
-function firstLine(error: unknown): string {
+/** What went wrong and where, on one line; the bundler heads its errors with a count and draws the place. */
+function oneLine(error: unknown): string {
   const text = stripVTControlCharacters(error instanceof Error ? error.message : String(error));
   const lines = text.split("\n").map((line) => line.trim());
-  return (
-    lines.find((line) => line !== "" && !/^Build failed with \d+ errors?:?$/.test(line)) ?? "unknown error"
-  );
+  const what =
+    lines.find((line) => line !== "" && !/^Build failed with \d+ errors?:?$/.test(line)) ?? "unknown error";
+  const place = /\[ (\S+:\d+:\d+) \]/.exec(text)?.[1];
+  return place ? `${place}: ${what}` : what;
 }

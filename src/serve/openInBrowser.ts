@@ -6,10 +6,10 @@ import { spawn } from "node:child_process";
  */
 export function openInBrowser(address: string): void {
   const env = process.env;
-  if (env["CI"] === "true" || env["WELLSWEEP_NO_OPEN"]) return;
+  if (env.CI === "true" || env.WELLSWEEP_NO_OPEN) return;
   const [command, args] = opener(address);
   // Without a screen the opener would start a text browser in this very terminal.
-  if (command === "xdg-open" && !env["DISPLAY"] && !env["WAYLAND_DISPLAY"]) return;
+  if (command === "xdg-open" && !env.DISPLAY && !env.WAYLAND_DISPLAY) return;
   const child = spawn(command, args, { stdio: "ignore", detached: true });
   child.on("error", () => {}); // no opener installed; the address is printed anyway
   child.unref();

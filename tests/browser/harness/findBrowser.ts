@@ -50,11 +50,11 @@ const USUAL_FILES: Readonly<Partial<Record<NodeJS.Platform, readonly string[]>>>
  * @throws Error that says how to mend it; without a browser the browser tests fail, they are never skipped
  */
 export async function findBrowser(): Promise<FoundBrowser> {
-  const wanted = process.env["WELLSWEEP_BROWSER"] ?? "";
+  const wanted = process.env.WELLSWEEP_BROWSER ?? "";
   if (!["", "system", "packaged"].includes(wanted)) {
     throw new Error(`WELLSWEEP_BROWSER is "${wanted}"; set it to "system" or "packaged", or leave it out`);
   }
-  const named = process.env["CHROME_PATH"];
+  const named = process.env.CHROME_PATH;
   if (named && wanted === "") {
     if (!starts(named))
       throw new Error(`CHROME_PATH names ${named}, which does not start; mend it or unset it`);
@@ -75,7 +75,7 @@ export async function findBrowser(): Promise<FoundBrowser> {
 }
 
 function candidates(): string[] {
-  const onPath = (process.env["PATH"] ?? "").split(delimiter).filter((folder) => folder !== "");
+  const onPath = (process.env.PATH ?? "").split(delimiter).filter((folder) => folder !== "");
   const folders = [...onPath, ...(USUAL_FOLDERS[process.platform] ?? [])];
   const commands = COMMANDS.flatMap((command) => folders.map((folder) => join(folder, command)));
   return [...new Set([...commands, ...(USUAL_FILES[process.platform] ?? [])])];

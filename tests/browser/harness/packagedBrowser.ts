@@ -31,7 +31,7 @@ export async function packagedBrowser(): Promise<PackagedBrowser> {
   // The folder's name can be guessed; do not run what somebody else put there.
   if ((await stat(folder)).uid !== user) throw new Error(`${folder} belongs to someone else; remove it`);
   const libraries = join(folder, "al2023", "lib");
-  const inherited = process.env["LD_LIBRARY_PATH"];
+  const inherited = process.env.LD_LIBRARY_PATH;
   return {
     executablePath: join(folder, "chromium"),
     env: {
@@ -43,7 +43,8 @@ export async function packagedBrowser(): Promise<PackagedBrowser> {
 
 function packageVersion(): string {
   // The package exports its entry alone (build/cjs/index.cjs); its package.json lies two folders above that.
-  const entry = createRequire(import.meta.url).resolve(PACKAGE);
+  const require = createRequire(import.meta.url);
+  const entry = require.resolve("@sparticuz/chromium");
   const packageJson = JSON.parse(readFileSync(join(dirname(entry), "..", "..", "package.json"), "utf8")) as {
     version: string;
   };

@@ -1,0 +1,38 @@
+import "./app.css";
+import { AlignmentPanel } from "./panels/AlignmentPanel.tsx";
+import { Cautions } from "./panels/Cautions.tsx";
+import { DropTarget } from "./panels/DropTarget.tsx";
+import { GapPanel } from "./panels/GapPanel.tsx";
+import { Heading } from "./panels/Heading.tsx";
+import { IssuePanel } from "./panels/IssuePanel.tsx";
+import { PoseControls } from "./panels/PoseControls.tsx";
+import { PoseSentence } from "./panels/PoseSentence.tsx";
+import { StagePanel } from "./panels/StagePanel.tsx";
+import { VerdictPanel } from "./panels/VerdictPanel.tsx";
+import { useWorkbench } from "./state/useWorkbench.ts";
+
+/** The workbench: the answer on top, the truck and its controls together, then the numbers. */
+export function App() {
+  const truck = useWorkbench((s) => s.truck);
+  return (
+    <DropTarget>
+      <Heading />
+      <main>
+        <IssuePanel />
+        {truck && (
+          <div className="workbench">
+            <VerdictPanel />
+            <StagePanel truck={truck} />
+            <PoseControls truck={truck} />
+            <div className="answers">
+              <PoseSentence truck={truck} />
+              <GapPanel truck={truck} />
+              <AlignmentPanel truck={truck} />
+            </div>
+          </div>
+        )}
+      </main>
+      <Cautions />
+    </DropTarget>
+  );
+}

@@ -1,0 +1,41 @@
+import "./dropTarget.css";
+import { type DragEvent, type ReactNode, useRef, useState } from "react";
+import { openFile } from "../state/openFile.ts";
+import { workbench } from "../state/workbench.ts";
+
+export type DropTargetProps = {
+  /** The whole page: a file may be dropped anywhere on it. */
+  children: ReactNode;
+};
+
+/** Opens a setup file dropped on the page. */
+export function DropTarget({ children }: DropTargetProps) {
+  const [isOver, setIsOver] = useState(false);
+  // Entering a child also leaves its parent: the page is left when as many are left as were entered.
+  const depth = useRef(0);
+  const watch = (change: 1 | -1) => (event: DragEvent) => {
+    if (!event.dataTransfer.types.includes("Files")) return;
+    depth.current = Math.max(0, depth.current + change);
+    setIsOver(depth.current > 0);
+  };
+  const drop = (event: DragEvent) => {
+    event.preventDefault();
+    depth.current = 0;
+    setIsOver(false);
+    const file = event.dataTransfer.files[0];
+    if (file) void openFile(workbench, file);
+  };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is the mouse's way; the button opens files for every other
+    <div
+      className="page"
+      onDragEnter={watch(1)}
+      onDragLeave={watch(-1)}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={drop}
+    >
+      {children}
+      {isOver && <p className="drop-hint">Drop a setup file to put it on the board</p>}
+    </div>
+  );
+}

@@ -1,0 +1,23 @@
+import "./poseSentence.css";
+import { shownGaps, shownPose } from "../state/shown.ts";
+import type { Truck } from "../state/truck.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { poseSentence } from "../words/poseSentence.ts";
+
+export type PoseSentenceProps = {
+  truck: Truck;
+};
+
+/** What touches what at the pose on the stage. */
+export function PoseSentence({ truck }: PoseSentenceProps) {
+  const pose = useWorkbench(shownPose);
+  const gaps = useWorkbench(shownGaps);
+  return (
+    <section className="pose-sentence" aria-labelledby="pose-sentence-title">
+      <h2 id="pose-sentence-title" className="label">
+        At this height and steering angle
+      </h2>
+      <p aria-live="polite">{pose && poseSentence(truck, pose, gaps)}</p>
+    </section>
+  );
+}

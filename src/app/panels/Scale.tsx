@@ -1,0 +1,126 @@
+import "./scale.css";
+import { type KeyboardEvent, useId } from "react";
+import { stepTo } from "../state/stepTo.ts";
+
+export type ScaleMark = {
+  /** Value it stands at. */
+  at: number;
+  /** Drawn longer than the others. */
+  isLong: boolean;
+};
+
+export type ScaleProps = {
+  label: string;
+  /** In the unit of min, max and step. */
+  value: number;
+  min: number;
+  max: number;
+  /** What an arrow key moves, and what a drag snaps to. */
+  step: number;
+  /** Steps that Page Up and Page Down move. */
+  pageSteps: number;
+  /** Puts the greatest value at the left end. Default false. */
+  isReversed?: boolean;
+  /** The value as a person reads it, large. */
+  readout: string;
+  /** What else goes with it, small. Default nothing. */
+  note?: string;
+  /** The value as a screen reader says it. */
+  spoken: string;
+  marks: readonly ScaleMark[];
+  /** A button of its own for the value most wanted, with its name. Default none. */
+  home?: { readonly name: string; readonly value: number };
+  /** Words under the left and the right end. */
+  ends: readonly [left: string, right: string];
+  onChange: (value: number) => void;
+};
+
+/** A drafting scale with a slide on it: drag it, or step it with the keys. */
+export function Scale(props: ScaleProps) {
+  const {
+    label,
+    value,
+    min,
+    max,
+    step,
+    isReversed = false,
+    readout,
+    note,
+    spoken,
+    marks,
+    home,
+    ends,
+    onChange,
+  } = props;
+  const id = useId();
+  const clamp = (wanted: number) => Math.min(max, Math.max(min, wanted));
+  const share = (at: number) => (isReversed ? (max - at) / (max - min) : (at - min) / (max - min));
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    const toRight = isReversed ? -1 : 1;
+    const way = {
+      ArrowRight: toRight,
+      ArrowLeft: -toRight,
+      ArrowUp: 1,
+      ArrowDown: -1,
+      PageUp: 1,
+      PageDown: -1,
+    }[event.key] as 1 | -1 | undefined;
+    if (way !== undefined) {
+      const count = event.key.startsWith("Page") || event.shiftKey ? props.pageSteps : 1;
+      onChange(clamp(stepTo(value, step, way, count)));
+    } else if (event.key === "Home") onChange(min);
+    else if (event.key === "End") onChange(max);
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <div className="scale">
+      <div className="scale-head">
+        <label htmlFor={id} className="label">
+          {label}
+        </label>
+        <output htmlFor={id} className="scale-readout">
+          {readout}
+        </output>
+        {note && <span className="scale-note">{note}</span>}
+        {home && (
+          <button
+            type="button"
+            className="button scale-home"
+            aria-pressed={value === home.value}
+            onClick={() => onChange(home.value)}
+          >
+            {home.name}
+          </button>
+        )}
+      </div>
+      <div className="scale-track">
+        <svg className="scale-marks" aria-hidden="true">
+          {marks.map(({ at, isLong }) => {
+            const x = `${share(at) * 100}%`;
+            return <line key={at} x1={x} x2={x} y1={0} y2={isLong ? 14 : 8} />;
+          })}
+        </svg>
+        {/* "any": the range need not be whole steps; a drag is snapped here, keys are stepped above. */}
+        <input
+          id={id}
+          type="range"
+          dir={isReversed ? "rtl" : "ltr"}
+          min={min}
+          max={max}
+          step="any"
+          value={value}
+          aria-valuetext={spoken}
+          onChange={(event) => onChange(clamp(Math.round(Number(event.target.value) / step) * step))}
+          onKeyDown={onKeyDown}
+        />
+      </div>
+      <div className="scale-ends" aria-hidden="true">
+        <span>{ends[0]}</span>
+        <span>{ends[1]}</span>
+      </div>
+    </div>
+  );
+}

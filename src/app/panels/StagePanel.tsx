@@ -1,0 +1,37 @@
+import "./stagePanel.css";
+import { lazy, Suspense, useState } from "react";
+import { canDraw } from "../stage/canDraw.ts";
+import type { Truck } from "../state/truck.ts";
+import { StageBoundary } from "./StageBoundary.tsx";
+import { ViewButtons } from "./ViewButtons.tsx";
+
+// Its own chunk: three.js is most of the page's weight, and the answers in words need none of it.
+const Stage = lazy(() => import("../stage/Stage.tsx"));
+
+export type StagePanelProps = {
+  truck: Truck;
+};
+
+/** The picture of the truck, or why there is none. Everything beside it works without. */
+export function StagePanel({ truck }: StagePanelProps) {
+  const [isDrawable] = useState(canDraw);
+  return (
+    <section className="stage-panel" aria-label="The truck">
+      {isDrawable ? (
+        <>
+          <ViewButtons />
+          <StageBoundary>
+            <Suspense fallback={<p className="stage-message">Setting up the drawing…</p>}>
+              <Stage truck={truck} />
+            </Suspense>
+          </StageBoundary>
+        </>
+      ) : (
+        <p className="stage-message">
+          This browser cannot draw in three dimensions (WebGL 2 is missing or switched off), so there is no
+          picture. The answers, gaps and numbers do not need it and are complete.
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,38 @@
+import { shownPose } from "../state/shown.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { angleText } from "../words/angleText.ts";
+import { lockWords } from "../words/poseWords.ts";
+import { Scale, type ScaleMark } from "./Scale.tsx";
+
+const MARKS: readonly ScaleMark[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1].map((at) => ({
+  at,
+  isLong: at === 0,
+}));
+
+/** The steering input. Its left end is left lock, although + is left: the control moves the way the wheels do. */
+export function SteerControl() {
+  const steer = useWorkbench((s) => s.steer);
+  const setSteer = useWorkbench((s) => s.setSteer);
+  const pose = useWorkbench(shownPose);
+  const wheels = pose?.ok
+    ? `wheels ${angleText(Math.abs(pose.left.steerAngle))} left, ${angleText(Math.abs(pose.right.steerAngle))} right`
+    : "";
+  return (
+    <Scale
+      label="Steering"
+      value={steer}
+      min={-1}
+      max={1}
+      step={0.01}
+      pageSteps={10}
+      isReversed
+      readout={lockWords(steer)}
+      note={wheels}
+      spoken={`${lockWords(steer)}, ${wheels}`}
+      marks={MARKS}
+      home={{ name: "Straight ahead", value: 0 }}
+      ends={["left lock", "right lock"]}
+      onChange={setSteer}
+    />
+  );
+}

@@ -1,0 +1,39 @@
+import type { Setup } from "../../setup/types.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { amountText } from "../words/lengthText.ts";
+import { travelWords } from "../words/poseWords.ts";
+import { Scale, type ScaleMark } from "./Scale.tsx";
+
+export type TravelControlProps = {
+  /** Its units decide the steps: sixteenths of an inch, or millimeters. */
+  setup: Setup;
+};
+
+/** The height of the wheels against the body: droop at the left end, bump at the right. */
+export function TravelControl({ setup }: TravelControlProps) {
+  const travel = useWorkbench((s) => s.travel);
+  const setTravel = useWorkbench((s) => s.setTravel);
+  const { droop, bump } = setup.travel;
+  const unit = setup.units === "in" ? 25.4 : 10;
+  const marks: ScaleMark[] = [];
+  for (let i = Math.ceil(droop / unit); i <= bump / unit; i++) {
+    marks.push({ at: i * unit, isLong: i === 0 });
+  }
+  return (
+    <Scale
+      label="Travel"
+      value={travel}
+      min={droop}
+      max={bump}
+      step={setup.units === "in" ? 25.4 / 16 : 1}
+      pageSteps={setup.units === "in" ? 8 : 10}
+      readout={
+        travel === 0 ? `0 ${setup.units}` : `${amountText(travel, setup)} ${travel > 0 ? "bump" : "droop"}`
+      }
+      spoken={travelWords(travel, setup)}
+      marks={marks}
+      ends={["droop", "bump"]}
+      onChange={setTravel}
+    />
+  );
+}

@@ -1,0 +1,49 @@
+import "./verdictPanel.css";
+import { verdictSentence } from "../../studies/sentence.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { StateMark } from "./StateMark.tsx";
+
+const HEADLINES = { rubs: "Rubs", close: "Close", clear: "Clears" } as const;
+
+/** The answer over the whole range of travel and steering, and the way to its worst pose. */
+export function VerdictPanel() {
+  const truck = useWorkbench((s) => s.truck);
+  const check = useWorkbench((s) => s.check);
+  const setPose = useWorkbench((s) => s.setPose);
+  if (!truck) return null;
+  const report = check.status === "done" ? check.report : null;
+  const worst = report?.worst ?? null;
+  return (
+    <section
+      className="verdict"
+      data-verdict={report?.verdict ?? check.status}
+      aria-labelledby="verdict-title"
+    >
+      <h2 id="verdict-title" className="label">
+        Over the whole range of travel and steering
+      </h2>
+      <div className="verdict-row" role="status" aria-busy={check.status === "checking"}>
+        {report && (
+          <p className="verdict-word">
+            <StateMark word={report.verdict} />
+            {HEADLINES[report.verdict]}
+          </p>
+        )}
+        <p className="verdict-sentence">
+          {report && verdictSentence(report, truck.model, { units: truck.setup.units, fraction: 16 })}
+          {check.status === "checking" && "Checking every height and steering angle…"}
+          {check.status === "failed" && `The check could not be finished: ${check.message}`}
+        </p>
+      </div>
+      {worst && (
+        <button
+          type="button"
+          className="button verdict-go"
+          onClick={() => setPose(worst.travel, worst.steer)}
+        >
+          Go there
+        </button>
+      )}
+    </section>
+  );
+}

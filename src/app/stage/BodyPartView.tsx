@@ -1,0 +1,46 @@
+import { useCallback, useRef } from "react";
+import type { LineSegments, Mesh } from "three";
+import type { BodyPart } from "../../setup/types.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import { shownGaps } from "../state/shown.ts";
+import type { Truck } from "../state/truck.ts";
+import { workbench } from "../state/workbench.ts";
+import { gapWord } from "../words/gapWord.ts";
+import { bodyGeometry } from "./bodyGeometry.ts";
+import { useInk } from "./InkProvider.tsx";
+import { Solid } from "./Solid.tsx";
+import { useGeometry } from "./useGeometry.ts";
+import { usePoseSync } from "./usePoseSync.ts";
+
+export type BodyPartViewProps = {
+  truck: Truck;
+  part: BodyPart;
+  side: Side;
+};
+
+/** A body part on one side. Its outline takes the ink of its state at the pose shown. */
+export function BodyPartView({ truck, part, side }: BodyPartViewProps) {
+  const ink = useInk();
+  const solid = useGeometry(() => bodyGeometry(part), [part]);
+  const outline = useRef<Mesh>(null);
+  const edges = useRef<LineSegments>(null);
+  const apply = useCallback(() => {
+    const entry = shownGaps(workbench.getState()).find((gap) => gap.part === part.name && gap.side === side);
+    const word = entry ? gapWord(entry.gap, truck.setup.allowance) : "clear";
+    if (outline.current) outline.current.material = ink.outline[word];
+    if (edges.current) edges.current.material = ink.edge[word];
+  }, [ink, part, side, truck]);
+  usePoseSync(truck, apply);
+  const isRound = part.kind === "path";
+  return (
+    <Solid
+      geometry={solid}
+      tone="body"
+      veil={isRound ? 0 : 2}
+      hasOutline={isRound}
+      hasEdges={!isRound}
+      outlineRef={outline}
+      edgesRef={edges}
+    />
+  );
+}

@@ -1,0 +1,42 @@
+import { useCallback, useRef } from "react";
+import type { Group } from "three";
+import { vecAt } from "../../geometry/vec.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import { POSE } from "../../suspension/poseRow.ts";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
+import type { Truck } from "../state/truck.ts";
+import { armGeometry } from "./armGeometry.ts";
+import { frameTo } from "./frameTo.ts";
+import { moveTo } from "./moveTo.ts";
+import { Solid } from "./Solid.tsx";
+import { useGeometry } from "./useGeometry.ts";
+import { usePoseSync } from "./usePoseSync.ts";
+
+export type ControlArmProps = {
+  truck: Truck;
+  side: Side;
+  which: "upperArm" | "lowerArm";
+};
+
+const LEG_RADIUS = { upperArm: 15, lowerArm: 19 } as const;
+const JOINT = { upperArm: POSE.upperBallJoint, lowerArm: POSE.lowerBallJoint } as const;
+
+/** A control arm, turning about its two pivots. */
+export function ControlArm({ truck, side, which }: ControlArmProps) {
+  const arm = truck.setup.truck[which];
+  const geometry = useGeometry(() => armGeometry(arm, LEG_RADIUS[which]), [arm, which]);
+  const group = useRef<Group>(null);
+  const apply = useCallback(
+    (pose: SolvedPose) => {
+      const joint = vecAt(pose[side].row, JOINT[which]);
+      moveTo(group.current, (matrix) => frameTo(matrix, arm.frontPivot, arm.rearPivot, joint));
+    },
+    [arm, side, which],
+  );
+  usePoseSync(truck, apply);
+  return (
+    <group ref={group} matrixAutoUpdate={false}>
+      <Solid geometry={geometry} tone="arm" />
+    </group>
+  );
+}

@@ -1,0 +1,61 @@
+import { useCallback, useRef } from "react";
+import { BufferGeometry, Float32BufferAttribute, type Group } from "three";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
+import { floorOf } from "../state/floorOf.ts";
+import type { Truck } from "../state/truck.ts";
+import { dashesGeometry } from "./dashesGeometry.ts";
+import { useInk } from "./InkProvider.tsx";
+import { moveTo } from "./moveTo.ts";
+import { useGeometry } from "./useGeometry.ts";
+import { usePoseSync } from "./usePoseSync.ts";
+
+export type FloorProps = {
+  truck: Truck;
+};
+
+/** Half length and half width of the floor drawn, in squares. */
+const HALF = 6;
+
+/** The floor at the contact patches, in squares of 6 in or 150 mm, with the center plane and the axle line on it. */
+export function Floor({ truck }: FloorProps) {
+  const ink = useInk();
+  const square = truck.setup.units === "in" ? 152.4 : 150;
+  const grid = useGeometry(() => gridGeometry(square), [square]);
+  const reach = (HALF + 0.7) * square;
+  const lines = useGeometry(
+    () =>
+      dashesGeometry([
+        [
+          [-reach, 0, 0],
+          [reach, 0, 0],
+        ],
+        [
+          [0, -reach, 0],
+          [0, reach, 0],
+        ],
+      ]),
+    [reach],
+  );
+  const group = useRef<Group>(null);
+  const apply = useCallback(
+    (pose: SolvedPose) => moveTo(group.current, (matrix) => matrix.setPosition(0, 0, floorOf(pose))),
+    [],
+  );
+  usePoseSync(truck, apply);
+  return (
+    <group ref={group} matrixAutoUpdate={false}>
+      <lineSegments geometry={grid} material={ink.gridLine} />
+      <lineSegments geometry={lines} material={ink.centerLine} />
+    </group>
+  );
+}
+
+function gridGeometry(square: number): BufferGeometry {
+  const positions: number[] = [];
+  const reach = HALF * square;
+  for (let k = -HALF; k <= HALF; k++) {
+    const at = k * square;
+    positions.push(-reach, at, 0, reach, at, 0, at, -reach, 0, at, reach, 0);
+  }
+  return new BufferGeometry().setAttribute("position", new Float32BufferAttribute(positions, 3));
+}

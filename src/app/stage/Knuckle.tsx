@@ -1,0 +1,35 @@
+import { useCallback, useRef } from "react";
+import type { Group } from "three";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
+import type { Truck } from "../state/truck.ts";
+import { knuckleGeometry } from "./knuckleGeometry.ts";
+import { moveTo } from "./moveTo.ts";
+import { knuckleFrameTo } from "./rowFrameTo.ts";
+import { Solid } from "./Solid.tsx";
+import { SteeringAxis } from "./SteeringAxis.tsx";
+import { useGeometry } from "./useGeometry.ts";
+import { usePoseSync } from "./usePoseSync.ts";
+
+export type KnuckleProps = {
+  truck: Truck;
+  side: Side;
+};
+
+/** The knuckle with its ball joints, pin, mounting face and steering arm, and the steering axis as a center line. */
+export function Knuckle({ truck, side }: KnuckleProps) {
+  const { knuckle } = truck.setup;
+  const geometry = useGeometry(() => knuckleGeometry(knuckle), [knuckle]);
+  const group = useRef<Group>(null);
+  const apply = useCallback(
+    (pose: SolvedPose) => moveTo(group.current, (matrix) => knuckleFrameTo(matrix, pose[side].row)),
+    [side],
+  );
+  usePoseSync(truck, apply);
+  return (
+    <group ref={group} matrixAutoUpdate={false}>
+      <Solid geometry={geometry} tone="knuckle" />
+      <SteeringAxis span={knuckle.span} reach={truck.model.ring.loadedRadius} />
+    </group>
+  );
+}

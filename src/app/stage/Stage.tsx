@@ -1,0 +1,40 @@
+import "./stage.css";
+import { Canvas } from "@react-three/fiber";
+import { useRef } from "react";
+import type { Truck } from "../state/truck.ts";
+import { OverlayWriter } from "./OverlayWriter.tsx";
+import { StageKeys } from "./StageKeys.tsx";
+import { StageScene } from "./StageScene.tsx";
+
+export type StageProps = {
+  truck: Truck;
+};
+
+/** The truck in three dimensions, with what is written on the picture laid over it. Draws only when something changed. */
+export default function Stage({ truck }: StageProps) {
+  const frame = useRef<HTMLDivElement>(null);
+  const overlay = useRef<SVGSVGElement>(null);
+  return (
+    <div
+      ref={frame}
+      className="stage"
+      role="application"
+      aria-label="Picture of the truck: arrow keys turn it, plus and minus zoom"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned and zoomed by keys
+      tabIndex={0}
+    >
+      <Canvas
+        orthographic
+        frameloop="demand"
+        dpr={[1, 2]}
+        camera={{ up: [0, 0, 1], position: [4000, 3000, 2000], near: 10, far: 14000, manual: false }}
+        fallback={null}
+      >
+        <StageScene truck={truck} />
+        <OverlayWriter truck={truck} overlay={overlay} />
+        <StageKeys target={frame} />
+      </Canvas>
+      <svg ref={overlay} className="stage-overlay" aria-hidden="true" />
+    </div>
+  );
+}

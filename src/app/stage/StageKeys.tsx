@@ -1,0 +1,43 @@
+import type { OrbitControls } from "@react-three/drei/core/OrbitControls.js";
+import { useThree } from "@react-three/fiber";
+import { type ComponentRef, type RefObject, useEffect } from "react";
+
+export type StageKeysProps = {
+  /** The element that has the focus when the keys are meant for the picture. */
+  target: RefObject<HTMLElement | null>;
+};
+
+/** Radians that an arrow key turns the truck. */
+const TURN = Math.PI / 24;
+const ZOOM = 1.15;
+
+/** Turns and zooms the picture by keys: arrows turn, plus and minus zoom. */
+export function StageKeys({ target }: StageKeysProps) {
+  const get = useThree((s) => s.get);
+  useEffect(() => {
+    const element = target.current;
+    const onKeyDown = (event: KeyboardEvent) => {
+      const { camera, invalidate } = get();
+      const controls = get().controls as ComponentRef<typeof OrbitControls> | null;
+      if (!controls || event.ctrlKey || event.metaKey || event.altKey) return;
+      const zoomBy = (factor: number) => {
+        camera.zoom = Math.min(controls.maxZoom, Math.max(controls.minZoom, camera.zoom * factor));
+        camera.updateProjectionMatrix();
+      };
+      const azimuth = controls.getAzimuthalAngle();
+      const polar = controls.getPolarAngle();
+      if (event.key === "ArrowLeft") controls.setAzimuthalAngle(azimuth - TURN);
+      else if (event.key === "ArrowRight") controls.setAzimuthalAngle(azimuth + TURN);
+      else if (event.key === "ArrowUp") controls.setPolarAngle(Math.max(0, polar - TURN));
+      else if (event.key === "ArrowDown") controls.setPolarAngle(Math.min(Math.PI, polar + TURN));
+      else if (event.key === "+" || event.key === "=") zoomBy(ZOOM);
+      else if (event.key === "-") zoomBy(1 / ZOOM);
+      else return;
+      event.preventDefault();
+      invalidate();
+    };
+    element?.addEventListener("keydown", onKeyDown);
+    return () => element?.removeEventListener("keydown", onKeyDown);
+  }, [get, target]);
+  return null;
+}

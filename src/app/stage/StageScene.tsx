@@ -1,0 +1,28 @@
+import type { Truck } from "../state/truck.ts";
+import { BodySide } from "./BodySide.tsx";
+import { Floor } from "./Floor.tsx";
+import { FrontEndSide } from "./FrontEndSide.tsx";
+import { InkProvider } from "./InkProvider.tsx";
+import { SteeringLink } from "./SteeringLink.tsx";
+import { ViewCamera } from "./ViewCamera.tsx";
+
+export type StageSceneProps = {
+  truck: Truck;
+};
+
+/** Everything on the stage, in vehicle axes and mm. */
+export function StageScene({ truck }: StageSceneProps) {
+  return (
+    <InkProvider>
+      <ViewCamera truck={truck} />
+      <hemisphereLight position={[0, 0, 1]} args={["#ffffff", "#b9b4a8", 2.4]} />
+      <directionalLight position={[2000, 3000, 4000]} intensity={0.9} />
+      <Floor truck={truck} />
+      <SteeringLink truck={truck} />
+      <FrontEndSide truck={truck} side="left" />
+      <FrontEndSide truck={truck} side="right" />
+      <BodySide truck={truck} side="left" />
+      <BodySide truck={truck} side="right" />
+    </InkProvider>
+  );
+}

@@ -1,0 +1,46 @@
+import { useCallback, useRef } from "react";
+import type { Group } from "three";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
+import type { Truck } from "../state/truck.ts";
+import { circlesGeometry, ringCircles } from "./circlesGeometry.ts";
+import { useInk } from "./InkProvider.tsx";
+import { moveTo } from "./moveTo.ts";
+import { discOutline, latheGeometry, rimOutline } from "./ringGeometry.ts";
+import { wheelFrameTo } from "./rowFrameTo.ts";
+import { Solid } from "./Solid.tsx";
+import { useGeometry } from "./useGeometry.ts";
+import { usePoseSync } from "./usePoseSync.ts";
+
+export type WheelProps = {
+  truck: Truck;
+  side: Side;
+};
+
+/** Tire and wheel: the very profile that gaps are measured to, and a plain disc. Veiled, so that the knuckle shows. */
+export function Wheel({ truck, side }: WheelProps) {
+  const ink = useInk();
+  const { ring } = truck.model;
+  const { offset } = truck.setup.wheel;
+  const tire = useGeometry(() => latheGeometry(ring.profile), [ring]);
+  const rim = useGeometry(() => latheGeometry(rimOutline(ring.profile, ring.barrelRadius)), [ring]);
+  const disc = useGeometry(
+    () => latheGeometry(discOutline(ring.profile, ring.barrelRadius, offset)),
+    [ring, offset],
+  );
+  const circles = useGeometry(() => circlesGeometry(ringCircles(ring.profile)), [ring]);
+  const group = useRef<Group>(null);
+  const apply = useCallback(
+    (pose: SolvedPose) => moveTo(group.current, (matrix) => wheelFrameTo(matrix, pose[side].row)),
+    [side],
+  );
+  usePoseSync(truck, apply);
+  return (
+    <group ref={group} matrixAutoUpdate={false}>
+      <Solid geometry={tire} tone="tire" veil={1} hasEdges={false} />
+      <Solid geometry={rim} tone="wheel" veil={1} hasOutline={false} hasEdges={false} />
+      <Solid geometry={disc} tone="wheel" veil={1} hasOutline={false} hasEdges={false} />
+      <lineSegments geometry={circles} material={ink.edge.clear} renderOrder={11} />
+    </group>
+  );
+}

@@ -1,0 +1,39 @@
+import { BackSide, ShaderMaterial, type Vector2 } from "three";
+
+const VERTEX = `
+uniform vec2 viewSize;
+uniform float width;
+void main() {
+  vec4 clip = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+  vec2 away = (normalMatrix * normal).xy;
+  float reach = length(away);
+  if (reach > 1e-4) clip.xy += away / reach * width * 2.0 / viewSize * clip.w;
+  gl_Position = clip;
+}`;
+
+const FRAGMENT = `
+uniform vec3 ink;
+void main() {
+  gl_FragColor = vec4(ink, 1.0);
+  #include <colorspace_fragment>
+}`;
+
+/**
+ * Draws the silhouette of a solid as an ink line of even width: the solid's far faces, grown outward on the
+ * screen, show only where they stick out from behind it.
+ * @param viewSize shared, CSS pixels, kept up to date by its owner; @param width of the line, CSS pixels
+ */
+export function outlineMaterial(
+  color: { r: number; g: number; b: number },
+  viewSize: Vector2,
+  width: number,
+) {
+  return new ShaderMaterial({
+    vertexShader: VERTEX,
+    fragmentShader: FRAGMENT,
+    uniforms: { ink: { value: color }, viewSize: { value: viewSize }, width: { value: width } },
+    side: BackSide,
+    // Not for its color: it takes its turn among the layers of veils (see `Solid`).
+    transparent: true,
+  });
+}

@@ -1,0 +1,17 @@
+import { formatIssue } from "../../setup/formatIssue.ts";
+import { checkClearance } from "../../studies/check.ts";
+import { modelOf } from "../../studies/model.ts";
+import type { CheckAnswer, CheckRequest } from "./checkMessages.ts";
+
+/** Does what a request asks, wherever it runs. Never throws: a fault is an answer too, or the asker would wait forever. */
+export function answerCheck({ id, setup, file }: CheckRequest): CheckAnswer {
+  try {
+    const built = modelOf(setup, file);
+    if (!built.ok) {
+      return { id, ok: false, code: "setup", message: built.issues.map(formatIssue).join("; ") };
+    }
+    return { id, ok: true, report: checkClearance(built.model) };
+  } catch (error) {
+    return { id, ok: false, code: "fault", message: error instanceof Error ? error.message : String(error) };
+  }
+}

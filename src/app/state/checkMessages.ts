@@ -1,0 +1,14 @@
+import type { Setup } from "../../setup/types.ts";
+import type { CheckReport } from "../../studies/check.ts";
+
+/** What the worker is asked. Numbered, so that an answer can be matched to its question. */
+export interface CheckRequest {
+  readonly id: number;
+  readonly setup: Setup;
+  readonly file: string;
+}
+
+/** What the worker answers. */
+export type CheckAnswer =
+  | { readonly id: number; readonly ok: true; readonly report: CheckReport }
+  | { readonly id: number; readonly ok: false; readonly code: "setup" | "fault"; readonly message: string };

@@ -1,0 +1,26 @@
+import { type GapEntry, gapsAt } from "../../studies/gapsAt.ts";
+import { type PoseResult, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
+import { memoLast } from "./memoLast.ts";
+import type { Truck } from "./truck.ts";
+import type { WorkbenchState } from "./workbenchStore.ts";
+
+const solved = memoLast((truck: Truck, travel: number, steer: number) =>
+  solvePose(truck.model.frontEnd, travel, steer),
+);
+const NO_GAPS: readonly GapEntry[] = [];
+const ranked = memoLast((truck: Truck, pose: SolvedPose) =>
+  [...gapsAt(truck.model, pose)].sort((a, b) => a.gap - b.gap),
+);
+
+type PoseInputs = Pick<WorkbenchState, "truck" | "travel" | "steer">;
+
+/** The pose asked for: solved, or what is out of reach; null without a truck. The same object until an input changes. */
+export function shownPose(state: PoseInputs): PoseResult | null {
+  return state.truck && solved(state.truck, state.travel, state.steer);
+}
+
+/** Every gap at the pose asked for, smallest first; empty when there is no such pose. The same list until it changes. */
+export function shownGaps(state: PoseInputs): readonly GapEntry[] {
+  const pose = shownPose(state);
+  return state.truck && pose?.ok ? ranked(state.truck, pose) : NO_GAPS;
+}

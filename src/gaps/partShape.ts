@@ -1,0 +1,110 @@
+import { CELL_ROW, CellKind } from "./cells.ts";
+
+/** A body part as a study hands it over: vehicle axes, mm. Structurally a setup's body part. */
+export type PartInput =
+  | {
+      readonly name: string;
+      readonly kind: "path";
+      readonly radius: number;
+      readonly points: readonly (readonly [number, number, number])[];
+    }
+  | {
+      readonly name: string;
+      readonly kind: "box";
+      readonly min: readonly [number, number, number];
+      readonly max: readonly [number, number, number];
+    }
+  | {
+      readonly name: string;
+      readonly kind: "mesh";
+      readonly vertices: readonly (readonly [number, number, number])[];
+      readonly triangles: readonly (readonly [number, number, number])[];
+    };
+
+/** A part cut into cells, in the left-hand frame of one side, with a ball about each for a quick look. */
+export interface PartShape {
+  readonly name: string;
+  readonly cells: Float64Array;
+  readonly count: number;
+  /** Center x, y, z and radius (part radius included) of a ball about each cell. */
+  readonly balls: Float64Array;
+}
+
+/**
+ * Prepares a part for one side. @param mirrored true for a part of the right side, or for the mirrored
+ * copy of a part given for the left: its y changes sign, so that every search runs in the left-hand frame.
+ */
+export function partShapeOf(part: PartInput, mirrored: boolean): PartShape {
+  const ySign = mirrored ? -1 : 1;
+  const rows = part.kind === "path" ? pathRows(part, ySign) : part.kind === "box" ? boxRows(part, ySign) : meshRows(part, ySign);
+  const count = rows.length / CELL_ROW;
+  return { name: part.name, cells: rows, count, balls: ballsOf(rows, count) };
+}
+
+function pathRows(part: Extract<PartInput, { kind: "path" }>, ySign: number): Float64Array {
+  const { points, radius } = part;
+  // A single point is a ball: a segment of no length.
+  const count = Math.max(1, points.length - 1);
+  const rows = new Float64Array(count * CELL_ROW);
+  for (let i = 0; i < count; i++) {
+    const a = points[i]!;
+    const b = points[Math.min(i + 1, points.length - 1)]!;
+    rows.set([CellKind.Segment, a[0], ySign * a[1], a[2], b[0], ySign * b[1], b[2], 0, 0, 0, radius], i * CELL_ROW);
+  }
+  return rows;
+}
+
+function boxRows(part: Extract<PartInput, { kind: "box" }>, ySign: number): Float64Array {
+  const [x0, y0, z0] = part.min;
+  const [x1, y1, z1] = part.max;
+  return Float64Array.of(
+    CellKind.Box,
+    0.5 * (x0 + x1),
+    0.5 * ySign * (y0 + y1),
+    0.5 * (z0 + z1),
+    0.5 * (x1 - x0),
+    0.5 * (y1 - y0),
+    0.5 * (z1 - z0),
+    0,
+    0,
+    0,
+    0,
+  );
+}
+
+function meshRows(part: Extract<PartInput, { kind: "mesh" }>, ySign: number): Float64Array {
+  const rows = new Float64Array(part.triangles.length * CELL_ROW);
+  part.triangles.forEach((triangle, i) => {
+    rows[i * CELL_ROW] = CellKind.Triangle;
+    triangle.forEach((vertex, corner) => {
+      const [x, y, z] = part.vertices[vertex]!;
+      rows.set([x, ySign * y, z], i * CELL_ROW + 1 + 3 * corner);
+    });
+  });
+  return rows;
+}
+
+function ballsOf(cells: Float64Array, count: number): Float64Array {
+  const balls = new Float64Array(4 * count);
+  for (let i = 0; i < count; i++) {
+    const at = i * CELL_ROW;
+    const kind = cells[at];
+    const corners = kind === CellKind.Segment ? 2 : kind === CellKind.Triangle ? 3 : 1;
+    let reachSq = 0;
+    for (let axis = 0; axis < 3; axis++) {
+      let sum = 0;
+      for (let c = 0; c < corners; c++) sum += cells[at + 1 + 3 * c + axis]!;
+      balls[4 * i + axis] = sum / corners;
+    }
+    if (kind === CellKind.Box) reachSq = cells[at + 4]! ** 2 + cells[at + 5]! ** 2 + cells[at + 6]! ** 2;
+    else {
+      for (let c = 0; c < corners; c++) {
+        let sq = 0;
+        for (let axis = 0; axis < 3; axis++) sq += (cells[at + 1 + 3 * c + axis]! - balls[4 * i + axis]!) ** 2;
+        reachSq = Math.max(reachSq, sq);
+      }
+    }
+    balls[4 * i + 3] = Math.sqrt(reachSq) + cells[at + 10]!;
+  }
+  return balls;
+}

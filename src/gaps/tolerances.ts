@@ -1,0 +1,10 @@
+/** Every small number of the gaps room: name, unit, reason. */
+
+/** mm. A gap at one pose is searched to this; far below what the section polygon or any tape can tell. */
+export const GAP_TOLERANCE = 1e-6;
+
+/**
+ * Share of the depth. Deep inside the ring the deepest place is a flat ridge between tread and barrel and
+ * many points are nearly as deep; a hundredth of a percent of the depth ends the search early there.
+ */
+export const DEPTH_SHARE = 1e-4;

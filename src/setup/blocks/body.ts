@@ -1,0 +1,42 @@
+import type * as z from "zod";
+import { list, oneOfBlocks } from "../blockFields.ts";
+import type { BlockReading } from "../blockReading.ts";
+import type { BodyPart } from "../types.ts";
+import { boxField, resolveBox } from "./bodyBox.ts";
+import { meshField, resolveMesh } from "./bodyMesh.ts";
+import { pathField, resolvePath } from "./bodyPath.ts";
+import { refuseRepeatedNames } from "./repeatedNames.ts";
+
+const partField = oneOfBlocks(
+  "a part of the body that the tire might touch",
+  "kind",
+  ["path", "box", "mesh"],
+  [pathField, boxField, meshField],
+);
+
+/** The body, as typed. */
+export const bodyField = list("parts of the body that the tire might touch; default none", partField);
+
+export type BodyAsTyped = z.infer<typeof bodyField>;
+
+/** The sound parts in mm; a part with something wrong is left out (its issue is in the list already). */
+export function resolveBody(typed: BodyAsTyped, reading: BlockReading): readonly BodyPart[] {
+  const parts = typed.flatMap((part, i) => {
+    if (!reading.isSound(i)) return [];
+    const resolved = resolvePart(part, reading.inside(i));
+    return resolved ? [resolved] : [];
+  });
+  refuseRepeatedNames(typed, reading);
+  return parts;
+}
+
+function resolvePart(part: BodyAsTyped[number], reading: BlockReading): BodyPart | null {
+  switch (part.kind) {
+    case "path":
+      return resolvePath(part, reading);
+    case "box":
+      return resolveBox(part, reading);
+    case "mesh":
+      return resolveMesh(part, reading);
+  }
+}

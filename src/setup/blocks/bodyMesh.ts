@@ -1,0 +1,115 @@
+import * as z from "zod";
+import { block, list } from "../blockFields.ts";
+import type { BlockReading } from "../blockReading.ts";
+import { choiceField, pointField, textField, tupleMend } from "../fields.ts";
+import { MAX_LENGTH, MAX_TRIANGLES } from "../limits.ts";
+import type { MeshPart, Point } from "../types.ts";
+import { bodyPartFields, resolvePartNaming } from "./bodyPartNaming.ts";
+import { MESH_UNITS, placedVertices, placeField } from "./meshPlace.ts";
+
+const vertexNumber = z
+  .int({ error: ({ input }) => (Number.isInteger(input) ? "is too large" : "must be a whole number") })
+  .min(0, { error: "must be 0 or more" });
+
+/** A mesh, as typed: inline, or in a file beside the setup. */
+export const meshField = block(
+  "a surface of triangles: vertices with triangles, or file",
+  {
+    ...bodyPartFields,
+    kind: z.literal("mesh").meta({ description: "a surface of triangles" }),
+    vertices: list("corners of the triangles", pointField("a vertex, vehicle axes")).optional(),
+    triangles: list(
+      "triangles as three vertex numbers each, counted from 0",
+      z
+        .tuple([vertexNumber, vertexNumber, vertexNumber], {
+          error: tupleMend("a triangle", "a triangle of three vertex numbers, [0, 1, 2]"),
+        })
+        .meta({ description: "a triangle" }),
+    )
+      .meta({ minItems: 1, maxItems: MAX_TRIANGLES })
+      .optional(),
+    file: textField("mesh file beside the setup").optional(),
+    unit: choiceField(
+      "unit of the numbers in the mesh file; default the setup's units",
+      MESH_UNITS,
+    ).optional(),
+    place: placeField.optional(),
+  },
+  {
+    oneOf: [{ required: ["vertices", "triangles"] }, { required: ["file"] }],
+    dependentRequired: { vertices: ["triangles"], triangles: ["vertices"], unit: ["file"], place: ["file"] },
+  },
+);
+
+export type MeshAsTyped = z.infer<typeof meshField>;
+
+/** The mesh in mm, vehicle axes; one from a file is scaled and put in its place. Null = an issue was added. */
+export function resolveMesh(typed: MeshAsTyped, reading: BlockReading): MeshPart | null {
+  if (typed.file !== undefined) return resolveMeshFile(typed, typed.file, reading);
+  for (const key of ["unit", "place"] as const) {
+    if (typed[key] !== undefined) reading.issue([key], typed[key], "goes with file, not with vertices");
+  }
+  if (!typed.vertices || !typed.triangles) {
+    const [missing, present] = typed.vertices ? ["triangles", "vertices"] : ["vertices", "triangles"];
+    const given = typed.vertices ?? typed.triangles;
+    reading.issue(
+      [missing!],
+      undefined,
+      given ? `required with ${present}` : "required: vertices and triangles, or file",
+    );
+    return null;
+  }
+  const vertices = typed.vertices.map((vertex, i) => reading.point(vertex, "vertices", i));
+  checkTriangles(typed.triangles, vertices.length, reading);
+  return { ...resolvePartNaming(typed), kind: "mesh", vertices, triangles: typed.triangles };
+}
+
+function checkTriangles(
+  triangles: readonly (readonly [number, number, number])[],
+  vertexCount: number,
+  reading: BlockReading,
+): void {
+  if (triangles.length === 0) reading.issue(["triangles"], triangles, "must have at least one triangle");
+  if (triangles.length > MAX_TRIANGLES) {
+    reading.issue(["triangles"], triangles, `must have at most ${MAX_TRIANGLES} triangles`);
+  }
+  triangles.forEach((triangle, i) => {
+    for (const corner of [0, 1, 2] as const) {
+      if (triangle[corner] < vertexCount) continue;
+      const mend = `there is no such vertex; numbers run from 0 to ${vertexCount - 1}`;
+      reading.issue(["triangles", i, corner], triangle[corner], mend);
+    }
+  });
+}
+
+function resolveMeshFile(typed: MeshAsTyped, file: string, reading: BlockReading): MeshPart | null {
+  for (const key of ["vertices", "triangles"] as const) {
+    if (typed[key] !== undefined)
+      reading.issue([key], typed[key], "give file, or vertices and triangles, not both");
+  }
+  const mesh = reading.meshes.get(file);
+  if (!mesh) {
+    reading.issue(["file"], file, "mesh files are not read here; give vertices and triangles instead");
+    return null;
+  }
+  const vertices = placedVertices(mesh.vertices, typed.unit, typed.place, reading);
+  if (!vertices.every(isSane)) {
+    reading.issue(
+      ["file"],
+      file,
+      "has a vertex more than 100 m away or not a number; check unit and the file",
+    );
+    return null;
+  }
+  const fits = (corner: number) => Number.isInteger(corner) && corner >= 0 && corner < vertices.length;
+  if (mesh.triangles.length === 0 || mesh.triangles.length > MAX_TRIANGLES) {
+    reading.issue(["file"], file, `must hold between 1 and ${MAX_TRIANGLES} triangles`);
+  } else if (!mesh.triangles.every((triangle) => triangle.every(fits))) {
+    reading.issue(["file"], file, "has a triangle with a vertex that is not there; export it again");
+  }
+  return { ...resolvePartNaming(typed), kind: "mesh", vertices, triangles: mesh.triangles };
+}
+
+function isSane(vertex: Point): boolean {
+  return vertex.every((value) => Math.abs(value) <= MAX_LENGTH);
+}

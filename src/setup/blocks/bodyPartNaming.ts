@@ -1,0 +1,21 @@
+import { DEFAULT_SIDE } from "../defaults.ts";
+import { choiceField, textField } from "../fields.ts";
+import type { PartSide } from "../types.ts";
+
+/** What every body part has. */
+export const bodyPartFields = {
+  name: textField("name of the part, unique in the setup"),
+  side: choiceField("which side of the truck has it; default both: as given and mirrored", [
+    "both",
+    "left",
+    "right",
+  ]).optional(),
+};
+
+/** Name and side of a body part. */
+export function resolvePartNaming(typed: { readonly name: string; readonly side?: PartSide | undefined }): {
+  readonly name: string;
+  readonly side: PartSide;
+} {
+  return { name: typed.name, side: typed.side ?? DEFAULT_SIDE };
+}

@@ -1,0 +1,57 @@
+import * as z from "zod";
+import { block, oneOfBlocks } from "../blockFields.ts";
+import type { BlockReading } from "../blockReading.ts";
+import { defaultInnerEndRight } from "../defaults.ts";
+import { angleField, lengthField, pointField } from "../fields.ts";
+import type { SteeringSetup } from "../types.ts";
+import { resolveTurningArm, turningArmField } from "./turningArm.ts";
+
+const rackField = block("rack steering: inner tie rod ends slide along Y", {
+  type: z.literal("rack").meta({ description: "rack steering" }),
+  innerEnd: pointField("center of the left inner tie rod end, straight ahead, vehicle axes"),
+  stroke: lengthField("how far the rack moves to one side from straight ahead to full lock", "positive"),
+});
+
+const pitmanField = block("pitman-arm steering: pitman and idler arms joined by a center link", {
+  type: z.literal("pitman").meta({ description: "pitman-arm steering" }),
+  innerEnd: pointField(
+    "center of the left inner tie rod end on the center link, straight ahead, vehicle axes",
+  ),
+  innerEndRight: pointField(
+    "center of the right inner tie rod end, vehicle axes (y less than 0); default the mirror image of innerEnd",
+  ).optional(),
+  swing: angleField("how far the pitman arm turns to one side from straight ahead to full lock, degrees", {
+    above: 0,
+    below: 90,
+  }),
+  pitman: turningArmField("pitman"),
+  idler: turningArmField("idler"),
+});
+
+/** The steering, as typed. */
+export const steeringField = oneOfBlocks(
+  "steering linkage of the truck",
+  "type",
+  ["rack", "pitman"],
+  [rackField, pitmanField],
+);
+
+export type SteeringAsTyped = z.infer<typeof steeringField>;
+
+/** The steering in mm and radians, defaults filled in. */
+export function resolveSteering(typed: SteeringAsTyped, reading: BlockReading): SteeringSetup {
+  const innerEnd = reading.point(typed.innerEnd, "innerEnd");
+  if (typed.type === "rack")
+    return { type: "rack", innerEnd, stroke: reading.length(typed.stroke, "stroke") };
+  const innerEndRight = typed.innerEndRight
+    ? reading.point(typed.innerEndRight, "innerEndRight")
+    : defaultInnerEndRight(innerEnd);
+  return {
+    type: "pitman",
+    innerEnd,
+    innerEndRight,
+    swing: reading.angle(typed.swing),
+    pitman: resolveTurningArm(typed.pitman, reading.inside("pitman")),
+    idler: resolveTurningArm(typed.idler, reading.inside("idler")),
+  };
+}

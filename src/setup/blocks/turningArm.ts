@@ -1,0 +1,46 @@
+import type * as z from "zod";
+import { block } from "../blockFields.ts";
+import type { BlockReading } from "../blockReading.ts";
+import { DEFAULT_TURNING_AXIS } from "../defaults.ts";
+import { numbersField, pointField } from "../fields.ts";
+import { MIN_SEPARATION } from "../limits.ts";
+import { distanceToLine, norm } from "../pointMath.ts";
+import type { Point, TurningArmSetup } from "../types.ts";
+
+/** A pitman or idler arm, as typed. Where it is, not mirrored. */
+export function turningArmField(name: "pitman" | "idler") {
+  return block(`${name} arm, where it stands straight ahead`, {
+    pivot: pointField(`a point on the ${name} shaft's axis, vehicle axes`),
+    axis: numbersField(
+      `direction of the ${name} shaft, vehicle axes, any length; default straight up, [0, 0, 1]`,
+      "a direction of three numbers, [x, y, z]",
+    ).optional(),
+    end: pointField(`center of the joint between ${name} arm and center link, vehicle axes`),
+  });
+}
+
+export type TurningArmAsTyped = z.infer<ReturnType<typeof turningArmField>>;
+
+/** The arm in mm with an axis of unit length. */
+export function resolveTurningArm(typed: TurningArmAsTyped, reading: BlockReading): TurningArmSetup {
+  const pivot = reading.point(typed.pivot, "pivot");
+  const end = reading.point(typed.end, "end");
+  const axis = unitOf(typed.axis ?? DEFAULT_TURNING_AXIS);
+  if (axis === null) {
+    reading.issue(["axis"], typed.axis, "has no direction; for an upright shaft write [0, 0, 1]");
+    return { pivot, end, axis: DEFAULT_TURNING_AXIS };
+  }
+  if (distanceToLine(end, pivot, axis) < MIN_SEPARATION) {
+    reading.issue(["end"], typed.end, "lies on the shaft's axis, so the arm has no length; measure it again");
+  }
+  return { pivot, end, axis };
+}
+
+/** The direction with length 1; null for no direction. Scaled first, so that no square runs over or under. */
+function unitOf(direction: Point): Point | null {
+  const largest = Math.max(...direction.map(Math.abs));
+  if (!(largest > 0)) return null;
+  const scaled: Point = [direction[0] / largest, direction[1] / largest, direction[2] / largest];
+  const length = norm(scaled);
+  return [scaled[0] / length, scaled[1] / length, scaled[2] / length];
+}

@@ -1,0 +1,21 @@
+import * as z from "zod";
+import { block, list } from "../blockFields.ts";
+import { textField } from "../fields.ts";
+
+/** Named changes to the setup, as typed. */
+export const variantsField = list(
+  "named changes to this setup; default none",
+  block("a named change", {
+    name: textField("name of the variant, unique in the setup"),
+    patch: z
+      .record(z.string(), z.unknown(), {
+        error: ({ input }) =>
+          input === undefined ? "required: the keys to change" : "must be an object, { … }",
+      })
+      .meta({
+        description: "JSON Merge Patch (RFC 7396) on the whole setup: keys to change; null takes a key out",
+      }),
+  }),
+);
+
+export type VariantsAsTyped = z.infer<typeof variantsField>;

@@ -1,0 +1,51 @@
+import * as z from "zod";
+import { block } from "./blockFields.ts";
+import { alignmentField } from "./blocks/alignment.ts";
+import { knuckleField } from "./blocks/knuckle.ts";
+import { stancesField } from "./blocks/stances.ts";
+import { tireField } from "./blocks/tire.ts";
+import { travelField } from "./blocks/travel.ts";
+import { truckField } from "./blocks/truck.ts";
+import { variantsField } from "./blocks/variants.ts";
+import { wheelField } from "./blocks/wheel.ts";
+import { choiceField, lengthField, textField } from "./fields.ts";
+
+/** The version of the setup file this program reads and writes. */
+const SETUP_VERSION = 1;
+
+/**
+ * The setup file as typed: the one source of the types, the JSON Schema and the checks of single fields. A new
+ * block is a file in `blocks` with its field and its `resolve…`, one line here and one in `resolveDocument.ts`.
+ */
+export const setupDocument = block("one truck with one knuckle, wheel and tire, and named variants of it", {
+  $schema: z
+    .string({ error: "must be text in double quotes" })
+    .meta({ description: "the JSON Schema of this file" })
+    .optional(),
+  format: choiceField('what this file is: "wellsweep-setup"', ["wellsweep-setup"]),
+  version: z
+    .literal(SETUP_VERSION, {
+      error: ({ input }) =>
+        input === undefined
+          ? `required: version of the format, ${SETUP_VERSION}`
+          : `must be ${SETUP_VERSION}, the only version this program reads`,
+    })
+    .meta({ description: "version of the format" }),
+  name: textField('what the setup is called; default "Untitled setup"').optional(),
+  units: choiceField("unit of bare lengths in this file", ["in", "mm"]),
+  truck: truckField,
+  knuckle: knuckleField,
+  wheel: wheelField,
+  tire: tireField,
+  alignment: alignmentField.optional(),
+  travel: travelField,
+  stances: stancesField.optional(),
+  allowance: lengthField(
+    "the gap the shop wants to keep; less counts as close; default 1/4 in",
+    "notNegative",
+  ).optional(),
+  variants: variantsField.optional(),
+});
+
+/** A setup file's JSON as typed, nothing lost. */
+export type SetupDocument = z.infer<typeof setupDocument>;

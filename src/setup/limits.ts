@@ -1,0 +1,34 @@
+/** Every limit of the setup reader: name, unit, reason. */
+
+/** Characters. A file longer than this is not a setup but something else picked by mistake; reading it would stall a page. */
+export const MAX_FILE_CHARACTERS = 64 * 1024 * 1024;
+
+/** Levels of nested objects and lists. A setup needs under 10; deeper text can exhaust the stack of whatever reads it. */
+export const MAX_DEPTH = 64;
+
+/** mm. 100 m: nothing on a truck is longer, and squares of such lengths still keep nanometers. */
+export const MAX_LENGTH = 100_000;
+
+/** mm. Points closer than this cannot fix a line: a tape reads no finer. */
+export const MIN_SEPARATION = 1;
+
+/** Triangles in one mesh; more does not fit a page's memory several times over. */
+export const MAX_TRIANGLES = 2_000_000;
+
+/** Points in a tire profile: crossings are looked for pair by pair. */
+export const MAX_PROFILE_POINTS = 1000;
+
+/** mm. Rim diameters outside 6 … 60 in are a slip in units, not a truck wheel. */
+export const RIM_DIAMETER_RANGE = { least: 152.4, most: 1524 } as const;
+
+/** mm. A tire is made for one rim diameter; a quarter inch off is a measured rim, half an inch another size (16, 16.5). */
+export const RIM_FIT = 6.35 + 1e-6;
+
+/** mm. Profile and path points closer than this count as the same point and are dropped. */
+export const SAME_POINT = 1e-6;
+
+/** Characters in a name. Longer ones cannot be shown. */
+export const MAX_NAME = 200;
+
+/** Issues reported at once; more than this is one mistake many times. */
+export const MAX_ISSUES = 50;

@@ -1,0 +1,48 @@
+import type { LoadedMeshes } from "./blockReading.ts";
+import { describeValue } from "./describeValue.ts";
+import type { SetupDocument } from "./document.ts";
+import { findJsonFault, type JsonFault } from "./jsonFault.ts";
+import { MAX_FILE_CHARACTERS } from "./limits.ts";
+import { resolveSetup } from "./resolveSetup.ts";
+import type { Result, Setup } from "./types.ts";
+
+/** What a setup file holds: its JSON as typed, and the setup made of it. */
+export interface ReadSetup {
+  readonly document: SetupDocument;
+  readonly setup: Setup;
+}
+
+/**
+ * Reads the text of a setup file. `variant` null = the setup as it stands. Never throws: every mistake in the
+ * file is an issue, faults of the JSON itself with line and column.
+ * @param file the file as the user named it, for the issues
+ * @param meshes mesh files already read, by the text of their `file` key
+ */
+export function readSetup(
+  text: string,
+  file: string,
+  variant: string | null = null,
+  meshes: LoadedMeshes = new Map(),
+): Result<ReadSetup> {
+  if (text.length > MAX_FILE_CHARACTERS) {
+    const value = `${text.length} characters`;
+    const mend = `a setup is at most ${MAX_FILE_CHARACTERS} characters; is this the right file`;
+    return { ok: false, issues: [{ file, key: "", value, mend }] };
+  }
+  const fault = findJsonFault(text);
+  if (fault) return { ok: false, issues: [{ file, key: "", ...placeFault(text, fault) }] };
+  const document: unknown = JSON.parse(text);
+  const setup = resolveSetup(document, file, variant, meshes);
+  return setup.ok ? { ok: true, value: { document: document as SetupDocument, setup: setup.value } } : setup;
+}
+
+/** The fault with its line and column (from 1) and what stands there. */
+function placeFault(text: string, fault: JsonFault): { readonly value: string; readonly mend: string } {
+  const lines = text.slice(0, fault.at).split(/\r\n|\r|\n/);
+  const column = lines.at(-1)!.length + 1;
+  const here = /^[^\r\n]{0,30}/.exec(text.slice(fault.at, fault.at + 30))![0].trim();
+  return {
+    value: here === "" ? "" : describeValue(here),
+    mend: `line ${lines.length}, column ${column}: ${fault.mend}`,
+  };
+}

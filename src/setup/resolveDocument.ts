@@ -1,0 +1,59 @@
+import { BlockReading, type LoadedMeshes } from "./blockReading.ts";
+import { resolveAlignment } from "./blocks/alignment.ts";
+import { resolveKnuckle } from "./blocks/knuckle.ts";
+import { refuseRepeatedNames } from "./blocks/repeatedNames.ts";
+import { resolveStances } from "./blocks/stances.ts";
+import { resolveTire } from "./blocks/tire.ts";
+import { resolveTravel } from "./blocks/travel.ts";
+import { resolveTruck } from "./blocks/truck.ts";
+import { resolveWheel } from "./blocks/wheel.ts";
+import { DEFAULT_ALLOWANCE, DEFAULT_NAME } from "./defaults.ts";
+import { type SetupDocument, setupDocument } from "./document.ts";
+import type { IssueList } from "./issueList.ts";
+import { addShapeIssues } from "./shapeIssues.ts";
+import type { Setup } from "./types.ts";
+
+/** A setup without the part variants play. */
+export type ResolvedDocument = Omit<Setup, "variant" | "variantNames">;
+
+/**
+ * Turns one document, as it stands, into millimeters and radians; its variants are only checked for shape and
+ * names. Looks at every block that has a sound shape, whatever is wrong in others. Null = there are issues.
+ */
+export function resolveDocument(
+  document: unknown,
+  issues: IssueList,
+  meshes: LoadedMeshes,
+): ResolvedDocument | null {
+  const shape = setupDocument.safeParse(document);
+  if (!shape.success) addShapeIssues(issues, document, shape.error);
+  if (typeof document !== "object" || document === null) return null;
+
+  const typed = document as SetupDocument; // true of each block that `isSound`
+  if (Array.isArray(typed.variants))
+    refuseRepeatedNames(typed.variants, new BlockReading("mm", meshes, issues, ["variants"]));
+  if (issues.touches(["units"])) return null; // no length means anything
+
+  const reading = new BlockReading(typed.units, meshes, issues);
+  const hasTruck = typeof typed.truck === "object" && typed.truck !== null;
+  const truck = hasTruck ? resolveTruck(typed.truck, reading.inside("truck")) : null;
+  const knuckle = reading.isSound("knuckle")
+    ? resolveKnuckle(typed.knuckle, reading.inside("knuckle"))
+    : null;
+  const wheel = reading.isSound("wheel") ? resolveWheel(typed.wheel, reading.inside("wheel")) : null;
+  const soundWheel = reading.isSound("wheel") ? wheel : null;
+  const tire = reading.isSound("tire") ? resolveTire(typed.tire, reading.inside("tire"), soundWheel) : null;
+  const alignment = reading.isSound("alignment")
+    ? resolveAlignment(typed.alignment, reading.inside("alignment"))
+    : null;
+  const travel = reading.isSound("travel") ? resolveTravel(typed.travel, reading.inside("travel")) : null;
+  const stances = Array.isArray(typed.stances)
+    ? resolveStances(typed.stances, reading.inside("stances"))
+    : [];
+  const allowance = reading.isSound("allowance")
+    ? reading.lengthOr(DEFAULT_ALLOWANCE, typed.allowance, "allowance")
+    : DEFAULT_ALLOWANCE;
+  if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel) return null;
+  const name = typed.name ?? DEFAULT_NAME;
+  return { name, units: typed.units, truck, knuckle, wheel, tire, alignment, travel, stances, allowance };
+}

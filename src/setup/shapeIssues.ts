@@ -1,0 +1,26 @@
+import type * as z from "zod";
+import { nearestWord } from "../units/nearestWord.ts";
+import { KNOWN_KEYS_SEPARATOR } from "./blockFields.ts";
+import type { IssueList } from "./issueList.ts";
+import { type KeyPath, valueAt } from "./keyPath.ts";
+
+/** Adds what the schema found wrong with a document's shape, one issue a key. */
+export function addShapeIssues(issues: IssueList, document: unknown, error: z.ZodError): void {
+  for (const issue of error.issues) {
+    const path = issue.path as KeyPath;
+    if (issue.code !== "unrecognized_keys") {
+      issues.add(path, valueAt(document, path), issue.message);
+      continue;
+    }
+    const known = issue.message.split(KNOWN_KEYS_SEPARATOR);
+    for (const key of issue.keys) {
+      const at = [...path, key];
+      issues.add(at, valueAt(document, at), unknownKeyMend(key, known));
+    }
+  }
+}
+
+function unknownKeyMend(key: string, known: readonly string[]): string {
+  const near = nearestWord(key.slice(0, 60), known);
+  return near ? `unknown key; did you mean "${near}"?` : `unknown key; known here: ${known.join(", ")}`;
+}
