@@ -1,30 +1,7 @@
+import { MOTION } from "../geometry/motionRow.ts";
 import { CELL, cellCenterTo, cellDescent, cellReach } from "./cells.ts";
 import { insidePlanes, probeInside, probeRing, type RingProbe, ringProbe } from "./ring/ringProbe.ts";
 import type { RingShape } from "./ring/ringShape.ts";
-
-/**
- * How the wheel may move within a cell of poses about that cell's middle pose (left-hand frame, mm, rad).
- * Two inputs, `arm` and `steer`, each with its half range h, the wheel's velocity per unit of input at
- * the middle (turn ω, slide v at the wheel center's middle place), and by how much these can differ
- * anywhere in the cell. All zero: one pose.
- */
-export const MOTION = {
-  armHalf: 0,
-  steerHalf: 1,
-  armTurn: 2,
-  armSlide: 5,
-  steerTurn: 8,
-  steerSlide: 11,
-  /** |ω − ω at the middle|, |v − v at the middle|, |ω|: upper bounds over the cell. */
-  armTurnOff: 14,
-  armSlideOff: 15,
-  armTurnMost: 16,
-  steerTurnOff: 17,
-  steerSlideOff: 18,
-  steerTurnMost: 19,
-} as const;
-
-export const MOTION_ROW = 20;
 
 /** What `boundCell` found; memory the caller owns. */
 export interface CellBound {
@@ -56,9 +33,20 @@ export function cellBound(): CellBound {
   };
 }
 
-// Leaf scratch; `boundCell` calls back nobody.
+// Leaf scratch of `boundCell`: the point being looked at, in the wheel's meridian frame, and what may move.
 const probe: RingProbe = ringProbe();
-const slope = { partShare: 0, armShare: 0, steerShare: 0 };
+/** Wheel axis (0–2), radial direction at the point (3–5), point from the wheel center (6–8), point (9–11). */
+const view = new Float64Array(12);
+let radius = 0;
+let reach = 0;
+let most = 0;
+let offset = 0;
+let armMost = 0;
+let steerMost = 0;
+let spin = 0;
+let partShare = 0;
+let armShare = 0;
+let steerShare = 0;
 
 /**
  * Bounds the gap between the ring and every point of a cell over a range of poses. Proof (see
@@ -68,10 +56,10 @@ const slope = { partShare: 0, armShare: 0, steerShare: 0 };
  * deviation. Where u points toward the axis, r is concave, not convex, across u; the sagitta D²/2(r − D)
  * is taken off. Signed distance is also 1-Lipschitz, which gives the second bound; the better one counts.
  * Outside the ring the least over its convex pieces bounds it; where the cell may enter the ring, its
- * convex hull does.
+ * convex hull does, and deep inside it the planes of its edges.
  *
- * @param center, axis wheel center and unit outboard axis at the middle pose, `at` an offset into `wheel`
- * (three and three numbers).
+ * @param wheel wheel center and unit outboard axis at the middle pose, three and three numbers at `wheelAt`.
+ * @param motion a row laid out as `MOTION`, or null for one pose.
  */
 export function boundCell(
   out: CellBound,
@@ -82,168 +70,203 @@ export function boundCell(
   at: number,
   motion: Float64Array | null,
 ): void {
-  cellCenterTo(out.center, cells, at);
-  const mx = out.center[0]!;
-  const my = out.center[1]!;
-  const mz = out.center[2]!;
-  const nx = wheel[wheelAt + 3]!;
-  const ny = wheel[wheelAt + 4]!;
-  const nz = wheel[wheelAt + 5]!;
-  const dx = mx - wheel[wheelAt]!;
-  const dy = my - wheel[wheelAt + 1]!;
-  const dz = mz - wheel[wheelAt + 2]!;
-  const x = dx * nx + dy * ny + dz * nz;
-  let ex = dx - x * nx;
-  let ey = dy - x * ny;
-  let ez = dz - x * nz;
-  const r = Math.sqrt(ex * ex + ey * ey + ez * ez);
-  if (r > 0) {
-    ex /= r;
-    ey /= r;
-    ez /= r;
-  } else {
-    // On the axis every radial direction is as good: take one across the axis.
-    const side = Math.abs(nx) < 0.5 ? 1 / Math.sqrt(ny * ny + nz * nz) : 0;
-    ex = 0;
-    ey = side > 0 ? -nz * side : 0;
-    ez = side > 0 ? ny * side : 1;
-  }
-  probeRing(probe, shape, x, r);
+  lookFrom(out.center, wheel, wheelAt, cells, at);
+  probeRing(probe, shape, view[6]! * view[0]! + view[7]! * view[1]! + view[8]! * view[2]!, radius);
+  const partRadius = cells[at + CELL.radius]!;
   out.distance = probe.distance;
-  out.value = probe.distance - cells[at + CELL.radius]!;
-  out.away[0] = probe.gradientX * nx + probe.gradientR * ex;
-  out.away[1] = probe.gradientX * ny + probe.gradientR * ey;
-  out.away[2] = probe.gradientX * nz + probe.gradientR * ez;
+  out.value = probe.distance - partRadius;
+  for (let i = 0; i < 3; i++) out.away[i] = probe.gradientX * view[i]! + probe.gradientR * view[3 + i]!;
 
-  const reach = cellReach(cells, at, mx, my, mz);
-  let armMost = 0;
-  let steerMost = 0;
-  let spin = 0;
+  reach = cellReach(cells, at, view[9]!, view[10]!, view[11]!);
+  let armPath = 0;
+  let steerPath = 0;
   if (motion !== null) {
-    armMost = speedMost(motion, MOTION.armTurn, MOTION.armTurnOff, dx, dy, dz, reach);
-    steerMost = speedMost(motion, MOTION.steerTurn, MOTION.steerTurnOff, dx, dy, dz, reach);
+    offset = Math.sqrt(view[6]! * view[6]! + view[7]! * view[7]! + view[8]! * view[8]!);
+    armMost = speedMost(motion, MOTION.armTurn, MOTION.armTurnOff);
+    steerMost = speedMost(motion, MOTION.steerTurn, MOTION.steerTurnOff);
+    armPath = motion[MOTION.armHalf]! * armMost;
+    steerPath = motion[MOTION.steerHalf]! * steerMost;
     spin =
       motion[MOTION.armHalf]! * motion[MOTION.armTurnMost]! +
       motion[MOTION.steerHalf]! * motion[MOTION.steerTurnMost]!;
   }
-  const armPath = motion === null ? 0 : motion[MOTION.armHalf]! * armMost;
-  const steerPath = motion === null ? 0 : motion[MOTION.steerHalf]! * steerMost;
-  const most = reach + armPath + steerPath;
+  most = reach + armPath + steerPath;
 
   // The 1-Lipschitz bound holds everywhere.
   out.bound = probe.distance - most;
   out.partShare = reach;
   out.armShare = armPath;
   out.steerShare = steerPath;
+  if (!clearOfPieces(out, shape, cells, at, motion)) boundInside(out, shape, cells, at, motion);
+  out.bound -= partRadius;
+}
 
-  const offset = Math.sqrt(dx * dx + dy * dy + dz * dz);
+/** Fills `view` and `radius` for the cell's center. */
+function lookFrom(center: Float64Array, wheel: Float64Array, wheelAt: number, cells: Float64Array, at: number): void {
+  cellCenterTo(center, cells, at);
+  const nx = wheel[wheelAt + 3]!;
+  const ny = wheel[wheelAt + 4]!;
+  const nz = wheel[wheelAt + 5]!;
+  const dx = center[0]! - wheel[wheelAt]!;
+  const dy = center[1]! - wheel[wheelAt + 1]!;
+  const dz = center[2]! - wheel[wheelAt + 2]!;
+  const x = dx * nx + dy * ny + dz * nz;
+  let ex = dx - x * nx;
+  let ey = dy - x * ny;
+  let ez = dz - x * nz;
+  radius = Math.sqrt(ex * ex + ey * ey + ez * ez);
+  if (radius > 0) {
+    ex /= radius;
+    ey /= radius;
+    ez /= radius;
+  } else {
+    // On the axis every radial direction is as good: take one across the axis.
+    const level = Math.sqrt(ny * ny + nz * nz);
+    ex = 0;
+    ey = level > 0 ? -nz / level : 1;
+    ez = level > 0 ? ny / level : 0;
+  }
+  view[0] = nx;
+  view[1] = ny;
+  view[2] = nz;
+  view[3] = ex;
+  view[4] = ey;
+  view[5] = ez;
+  view[6] = dx;
+  view[7] = dy;
+  view[8] = dz;
+  view[9] = center[0]!;
+  view[10] = center[1]!;
+  view[11] = center[2]!;
+}
+
+/** Bounds a cell that is proven to stay outside the ring by its nearest convex piece; false when it may not. */
+function clearOfPieces(
+  out: CellBound,
+  shape: RingShape,
+  cells: Float64Array,
+  at: number,
+  motion: Float64Array | null,
+): boolean {
   let outside = Number.POSITIVE_INFINITY;
-  let outsidePart = 0;
-  let outsideArm = 0;
-  let outsideSteer = 0;
+  let part = 0;
+  let arm = 0;
+  let steer = 0;
   const count = shape.pieceStarts.length - 1;
   for (let k = 0; k < count; k++) {
     const d = probe.pieces[3 * k]!;
     if (d - most >= outside) continue;
-    const bound = slopeBound(d, probe.pieces[3 * k + 1]!, probe.pieces[3 * k + 2]!);
-    if (bound < outside) {
-      outside = bound;
-      outsidePart = slope.partShare;
-      outsideArm = slope.armShare;
-      outsideSteer = slope.steerShare;
-    }
+    const ur = probe.pieces[3 * k + 2]!;
+    const bound = slopeBound(d, probe.pieces[3 * k + 1]!, ur, ur < 0 ? ur : 0, cells, at, motion);
+    if (bound >= outside) continue;
+    outside = bound;
+    if (!(outside > 0)) return false;
+    part = partShare;
+    arm = armShare;
+    steer = steerShare;
   }
-  if (outside > 0) {
-    // Proven clear of the ring, so the pieces' bound holds.
-    if (outside > out.bound) {
-      out.bound = outside;
-      out.partShare = outsidePart;
-      out.armShare = outsideArm;
-      out.steerShare = outsideSteer;
-    }
-  } else {
-    keepBetter(slopeBound(probe.hullDistance, probe.hullGradientX, probe.hullGradientR));
-    const planes = probe.distance + most < 0 ? probeInside(shape, x, r, most) : 0;
-    if (planes > 0) keepBetter(slopeBound(insidePlanes[0]!, insidePlanes[1]!, insidePlanes[2]!));
-    if (planes > 1) {
-      // The mean of two planes, weighted so that it is as level as can be, bounds their greater one.
-      const levelX = insidePlanes[4]! - insidePlanes[1]!;
-      const levelR = insidePlanes[5]! - insidePlanes[2]!;
-      const sq = levelX * levelX + levelR * levelR;
-      const share = sq > 0 ? (insidePlanes[4]! * levelX + insidePlanes[5]! * levelR) / sq : 1;
-      const first = share < 0 ? 0 : share > 1 ? 1 : share;
-      const rest = 1 - first;
-      const down = Math.min(0, insidePlanes[2]!) * first + Math.min(0, insidePlanes[5]!) * rest;
-      keepBetter(
-        slopeBound(
-          first * insidePlanes[0]! + rest * insidePlanes[3]!,
-          first * insidePlanes[1]! + rest * insidePlanes[4]!,
-          first * insidePlanes[2]! + rest * insidePlanes[5]!,
-          down,
-        ),
-      );
-    }
+  if (outside > out.bound) {
+    out.bound = outside;
+    out.partShare = part;
+    out.armShare = arm;
+    out.steerShare = steer;
   }
-  out.bound -= cells[at + CELL.radius]!;
+  return true;
+}
 
-  function keepBetter(bound: number): void {
-    if (!(bound > out.bound)) return;
-    out.bound = bound;
-    out.partShare = slope.partShare;
-    out.armShare = slope.armShare;
-    out.steerShare = slope.steerShare;
-  }
+/** Bounds a cell that may enter the ring: by the convex hull, and deep inside by the planes of its edges. */
+function boundInside(
+  out: CellBound,
+  shape: RingShape,
+  cells: Float64Array,
+  at: number,
+  motion: Float64Array | null,
+): void {
+  const hullR = probe.hullGradientR;
+  keepBetter(out, slopeBound(probe.hullDistance, probe.hullGradientX, hullR, hullR < 0 ? hullR : 0, cells, at, motion));
+  if (!(probe.distance + most < 0)) return;
+  const x = view[6]! * view[0]! + view[7]! * view[1]! + view[8]! * view[2]!;
+  const planes = probeInside(shape, x, radius, most);
+  if (planes === 0) return;
+  const d1 = insidePlanes[0]!;
+  const x1 = insidePlanes[1]!;
+  const r1 = insidePlanes[2]!;
+  keepBetter(out, slopeBound(d1, x1, r1, r1 < 0 ? r1 : 0, cells, at, motion));
+  if (planes === 1) return;
+  const d2 = insidePlanes[3]!;
+  const x2 = insidePlanes[4]!;
+  const r2 = insidePlanes[5]!;
+  // A mean of two planes, weighted so that it is as level as can be, bounds the greater of them.
+  const sq = (x2 - x1) * (x2 - x1) + (r2 - r1) * (r2 - r1);
+  const share = sq > 0 ? (x2 * (x2 - x1) + r2 * (r2 - r1)) / sq : 1;
+  const first = share < 0 ? 0 : share > 1 ? 1 : share;
+  const rest = 1 - first;
+  const down = (r1 < 0 ? r1 * first : 0) + (r2 < 0 ? r2 * rest : 0);
+  keepBetter(
+    out,
+    slopeBound(first * d1 + rest * d2, first * x1 + rest * x2, first * r1 + rest * r2, down, cells, at, motion),
+  );
+}
 
-  /**
-   * d plus the least change along direction (ux, ur) over the cell; shares of that change in `slope`.
-   * `down` is the part of ur that points toward the axis (all of it, or what a mean of planes hides).
-   */
-  function slopeBound(d: number, ux: number, ur: number, down = ur < 0 ? ur : 0): number {
-    const gx = ux * nx + ur * ex;
-    const gy = ux * ny + ur * ey;
-    const gz = ux * nz + ur * ez;
-    slope.partShare = -cellDescent(cells, at, mx, my, mz, gx, gy, gz);
-    slope.armShare = 0;
-    slope.steerShare = 0;
-    let sag = 0;
-    if (down < 0) {
-      if (most < r) sag = (-down * most * most) / (2 * (r - most));
-      else return d - most;
-    }
-    if (motion !== null) {
-      slope.armShare =
-        motion[MOTION.armHalf]! *
-        (speedAlong(motion, MOTION.armTurn, dx, dy, dz, gx, gy, gz) +
-          motion[MOTION.armSlideOff]! +
-          motion[MOTION.armTurnOff]! * offset +
-          motion[MOTION.armTurnMost]! * reach +
-          spin * armMost);
-      slope.steerShare =
-        motion[MOTION.steerHalf]! *
-        (speedAlong(motion, MOTION.steerTurn, dx, dy, dz, gx, gy, gz) +
-          motion[MOTION.steerSlideOff]! +
-          motion[MOTION.steerTurnOff]! * offset +
-          motion[MOTION.steerTurnMost]! * reach +
-          spin * steerMost);
-    }
-    return d - slope.partShare - slope.armShare - slope.steerShare - sag;
+function keepBetter(out: CellBound, bound: number): void {
+  if (!(bound > out.bound)) return;
+  out.bound = bound;
+  out.partShare = partShare;
+  out.armShare = armShare;
+  out.steerShare = steerShare;
+}
+
+/**
+ * d plus the least change along direction (ux, ur) over the cell and the poses; the shares of that change
+ * are left in scratch. `down` is the part of ur toward the axis (all of it, or what a mean of planes hides).
+ */
+function slopeBound(
+  d: number,
+  ux: number,
+  ur: number,
+  down: number,
+  cells: Float64Array,
+  at: number,
+  motion: Float64Array | null,
+): number {
+  const gx = ux * view[0]! + ur * view[3]!;
+  const gy = ux * view[1]! + ur * view[4]!;
+  const gz = ux * view[2]! + ur * view[5]!;
+  partShare = -cellDescent(cells, at, view[9]!, view[10]!, view[11]!, gx, gy, gz);
+  armShare = 0;
+  steerShare = 0;
+  let sag = 0;
+  if (down < 0) {
+    if (!(most < radius)) return d - most;
+    sag = (-down * most * most) / (2 * (radius - most));
   }
+  if (motion !== null) {
+    armShare =
+      motion[MOTION.armHalf]! *
+      (speedAlong(motion, MOTION.armTurn, gx, gy, gz) +
+        motion[MOTION.armSlideOff]! +
+        motion[MOTION.armTurnOff]! * offset +
+        motion[MOTION.armTurnMost]! * reach +
+        spin * armMost);
+    steerShare =
+      motion[MOTION.steerHalf]! *
+      (speedAlong(motion, MOTION.steerTurn, gx, gy, gz) +
+        motion[MOTION.steerSlideOff]! +
+        motion[MOTION.steerTurnOff]! * offset +
+        motion[MOTION.steerTurnMost]! * reach +
+        spin * steerMost);
+  }
+  return d - partShare - armShare - steerShare - sag;
 }
 
 /** |g·(v + ω × d)| at the middle pose. */
-function speedAlong(
-  motion: Float64Array,
-  turnAt: number,
-  dx: number,
-  dy: number,
-  dz: number,
-  gx: number,
-  gy: number,
-  gz: number,
-): number {
+function speedAlong(motion: Float64Array, turnAt: number, gx: number, gy: number, gz: number): number {
   const wx = motion[turnAt]!;
   const wy = motion[turnAt + 1]!;
   const wz = motion[turnAt + 2]!;
+  const dx = view[6]!;
+  const dy = view[7]!;
+  const dz = view[8]!;
   return Math.abs(
     gx * (motion[turnAt + 3]! + wy * dz - wz * dy) +
       gy * (motion[turnAt + 4]! + wz * dx - wx * dz) +
@@ -252,25 +275,17 @@ function speedAlong(
 }
 
 /** Upper bound of |v + ω × d| over the cell of poses and the extent of the part. */
-function speedMost(
-  motion: Float64Array,
-  turnAt: number,
-  offAt: number,
-  dx: number,
-  dy: number,
-  dz: number,
-  reach: number,
-): number {
+function speedMost(motion: Float64Array, turnAt: number, offAt: number): number {
   const wx = motion[turnAt]!;
   const wy = motion[turnAt + 1]!;
   const wz = motion[turnAt + 2]!;
+  const dx = view[6]!;
+  const dy = view[7]!;
+  const dz = view[8]!;
   const x = motion[turnAt + 3]! + wy * dz - wz * dy;
   const y = motion[turnAt + 4]! + wz * dx - wx * dz;
   const z = motion[turnAt + 5]! + wx * dy - wy * dx;
   return (
-    Math.sqrt(x * x + y * y + z * z) +
-    motion[offAt + 1]! +
-    motion[offAt]! * Math.sqrt(dx * dx + dy * dy + dz * dz) +
-    motion[offAt + 2]! * reach
+    Math.sqrt(x * x + y * y + z * z) + motion[offAt + 1]! + motion[offAt]! * offset + motion[offAt + 2]! * reach
   );
 }

@@ -7,7 +7,8 @@ export const CELL = { kind: 0, data: 1, radius: 10 } as const;
 /** Numbers in a cell row: kind, nine of data, the radius of the part about the cell (paths have one). */
 export const CELL_ROW = 11;
 
-export const CellKind = { Segment: 0, Triangle: 1, Box: 2 } as const;
+/** A solid is a box searched only once its faces are known to be hit, and to a coarser tolerance. */
+export const CellKind = { Segment: 0, Triangle: 1, Box: 2, Solid: 3 } as const;
 
 /** Fills `out[0..2]` with the cell's center. */
 export function cellCenterTo(out: Float64Array, cells: Float64Array, at: number): void {
@@ -23,7 +24,7 @@ export function cellCenterTo(out: Float64Array, cells: Float64Array, at: number)
 /** Farthest point of the cell from its center, mm. */
 export function cellReach(cells: Float64Array, at: number, cx: number, cy: number, cz: number): number {
   const kind = cells[at];
-  if (kind === CellKind.Box) {
+  if (kind === CellKind.Box || kind === CellKind.Solid) {
     const hx = cells[at + 4]!;
     const hy = cells[at + 5]!;
     const hz = cells[at + 6]!;
@@ -53,7 +54,7 @@ export function cellDescent(
   gz: number,
 ): number {
   const kind = cells[at];
-  if (kind === CellKind.Box) {
+  if (kind === CellKind.Box || kind === CellKind.Solid) {
     return -(
       Math.abs(gx) * cells[at + 4]! +
       Math.abs(gy) * cells[at + 5]! +
@@ -88,7 +89,7 @@ export function splitCell(cells: Float64Array, at: number, out: Float64Array, ou
     }
     return;
   }
-  if (kind === CellKind.Box) {
+  if (kind === CellKind.Box || kind === CellKind.Solid) {
     let side = 0;
     if (row[5]! > row[4]!) side = 1;
     if (row[6]! > row[4 + side]!) side = 2;
@@ -118,4 +119,13 @@ function edgeSq(row: Float64Array, a: number, b: number): number {
   const y = row[2 + 3 * a]! - row[2 + 3 * b]!;
   const z = row[3 + 3 * a]! - row[3 + 3 * b]!;
   return x * x + y * y + z * z;
+}
+
+/** Swaps two cells. */
+export function swapCells(cells: Float64Array, a: number, b: number): void {
+  for (let i = 0; i < CELL_ROW; i++) {
+    const keep = cells[a + i]!;
+    cells[a + i] = cells[b + i]!;
+    cells[b + i] = keep;
+  }
 }

@@ -54,22 +54,20 @@ function pathRows(part: Extract<PartInput, { kind: "path" }>, ySign: number): Fl
   return rows;
 }
 
+/** The six faces as boxes without thickness, then the solid: only a deep hit is found inside it. */
 function boxRows(part: Extract<PartInput, { kind: "box" }>, ySign: number): Float64Array {
-  const [x0, y0, z0] = part.min;
-  const [x1, y1, z1] = part.max;
-  return Float64Array.of(
-    CellKind.Box,
-    0.5 * (x0 + x1),
-    0.5 * ySign * (y0 + y1),
-    0.5 * (z0 + z1),
-    0.5 * (x1 - x0),
-    0.5 * (y1 - y0),
-    0.5 * (z1 - z0),
-    0,
-    0,
-    0,
-    0,
-  );
+  const middle = [0, 1, 2].map((i) => 0.5 * (part.min[i]! + part.max[i]!) * (i === 1 ? ySign : 1));
+  const half = [0, 1, 2].map((i) => 0.5 * (part.max[i]! - part.min[i]!));
+  const rows: number[] = [];
+  for (let axis = 0; axis < 3; axis++) {
+    for (const side of [-1, 1]) {
+      const center = middle.map((m, i) => (i === axis ? m + side * half[i]! : m));
+      const size = half.map((h, i) => (i === axis ? 0 : h));
+      rows.push(CellKind.Box, ...center, ...size, 0, 0, 0, 0);
+    }
+  }
+  rows.push(CellKind.Solid, ...middle, ...half, 0, 0, 0, 0);
+  return Float64Array.from(rows);
 }
 
 function meshRows(part: Extract<PartInput, { kind: "mesh" }>, ySign: number): Float64Array {
@@ -96,7 +94,7 @@ function ballsOf(cells: Float64Array, count: number): Float64Array {
       for (let c = 0; c < corners; c++) sum += cells[at + 1 + 3 * c + axis]!;
       balls[4 * i + axis] = sum / corners;
     }
-    if (kind === CellKind.Box) reachSq = cells[at + 4]! ** 2 + cells[at + 5]! ** 2 + cells[at + 6]! ** 2;
+    if (kind === CellKind.Box || kind === CellKind.Solid) reachSq = cells[at + 4]! ** 2 + cells[at + 5]! ** 2 + cells[at + 6]! ** 2;
     else {
       for (let c = 0; c < corners; c++) {
         let sq = 0;

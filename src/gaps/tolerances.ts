@@ -8,3 +8,6 @@ export const GAP_TOLERANCE = 1e-6;
  * many points are nearly as deep; a hundredth of a percent of the depth ends the search early there.
  */
 export const DEPTH_SHARE = 1e-4;
+
+/** mm. The deepest place inside a solid box that its faces do not show is searched to this only. */
+export const SOLID_TOLERANCE = 5e-3;

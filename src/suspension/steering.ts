@@ -1,5 +1,8 @@
-import { addScaled, cross, dot, length, mirrorY, normalize, scale, sub, type Vec3 } from "../geometry/vec.ts";
-import type { SteeringInput, TurningArmInput } from "./inputs.ts";
+import { dot, length, mirrorY, normalize, sub, type Vec3 } from "../geometry/vec.ts";
+import { circleOf, type Linkage, leastTurn, linkAt, type Turn } from "./centerLink.ts";
+import type { SteeringInput } from "./inputs.ts";
+import { linkSpreadTo } from "./linkSpread.ts";
+import type { InnerEndSpread } from "./motionBound.ts";
 import { PoseStatus } from "./poseStatus.ts";
 
 /**
@@ -18,24 +21,15 @@ export interface Steering {
    * `out[6..8]`, `out[9..11]` with their change per unit of `steer`. @param steer −1 … +1, + = left turn.
    */
   readonly innerEndsTo: (out: Float64Array, steer: number) => PoseStatus;
+  /**
+   * Bounds how fast an inner end can go within `half` of `steer`, and how far its velocity can be from the
+   * one there. Proven, for both sides. @returns false when nothing is proven: halve the range.
+   */
+  readonly innerEndSpreadTo: (out: InnerEndSpread, steer: number, half: number) => boolean;
 }
 
 /** Numbers that `innerEndsTo` fills. */
 export const INNER_ENDS_ROW = 12;
-
-/** A turning arm as a circle: end(β) = foot + cos β·radial + sin β·quarter. */
-interface Circle {
-  readonly foot: Vec3;
-  readonly radial: Vec3;
-  readonly quarter: Vec3;
-}
-
-function circleOf(arm: TurningArmInput): Circle {
-  const toEnd = sub(arm.end, arm.pivot);
-  const foot = addScaled(arm.pivot, arm.axis, dot(toEnd, arm.axis));
-  const radial = sub(arm.end, foot);
-  return { foot, radial, quarter: cross(arm.axis, radial) };
-}
 
 /**
  * Makes the steering of a truck. @param armAhead whether the knuckle's steering arm is ahead of the
@@ -69,6 +63,11 @@ function rackOf(input: Extract<SteeringInput, { type: "rack" }>, sense: 1 | -1):
       out[10] = -perSteer;
       return PoseStatus.Ok;
     },
+    innerEndSpreadTo(out) {
+      out.speedMost = input.stroke;
+      out.velocityOff = 0;
+      return true;
+    },
   };
 }
 
@@ -91,6 +90,8 @@ function pitmanOf(input: Extract<SteeringInput, { type: "pitman" }>, sense: 1 | 
   const root = -Math.sign(atRest);
   const leftArm = sub(input.innerEnd, input.pitman.end);
   const rightArm = sub(input.innerEndRight, input.pitman.end);
+  const linkage: Linkage = { pitman, idler, swing, root, linkLength: Math.sqrt(linkLengthSq) };
+  const reach = Math.max(length(leftArm), length(rightArm));
 
   return {
     type: "pitman",
@@ -98,60 +99,17 @@ function pitmanOf(input: Extract<SteeringInput, { type: "pitman" }>, sense: 1 | 
     restRight: mirrorY(input.innerEndRight),
     sense,
     innerEndsTo(out, steer) {
-      const beta = swing * steer;
-      const cos = Math.cos(beta);
-      const sin = Math.sin(beta);
-      const end = addScaled(addScaled(pitman.foot, pitman.radial, cos), pitman.quarter, sin);
-      const endRate = addScaled(scale(pitman.radial, -sin * swing), pitman.quarter, cos * swing);
-      const toEnd = sub(end, idler.foot);
-      const a = dot(idler.radial, toEnd);
-      const b = dot(idler.quarter, toEnd);
-      const c = 0.5 * (dot(toEnd, toEnd) + radiusSq - linkLengthSq);
-      const normSq = a * a + b * b;
-      const hSq = normSq - c * c;
-      if (!(hSq >= 0)) return PoseStatus.IdlerOutOfReach;
-      const h = root * Math.sqrt(hSq);
-      const cosIdler = (a * c - b * h) / normSq;
-      const sinIdler = (b * c + a * h) / normSq;
-      const idlerEnd = addScaled(addScaled(idler.foot, idler.radial, cosIdler), idler.quarter, sinIdler);
-      const line = scale(sub(idlerEnd, end), 1 / Math.sqrt(linkLengthSq));
-      // The idler's rate keeps the link's length: line·(idlerRate − endRate) = 0.
-      const tangent = addScaled(scale(idler.radial, -sinIdler), idler.quarter, cosIdler);
-      const idlerRate = scale(tangent, dot(line, endRate) / dot(line, tangent));
-      const lineRate = scale(sub(idlerRate, endRate), 1 / Math.sqrt(linkLengthSq));
-      const turn = leastTurn(restLine, line, lineRate);
-      if (turn === null) return PoseStatus.IdlerOutOfReach;
+      const link = linkAt(linkage, steer);
+      const turn = link === null ? null : leastTurn(restLine, link.line, link.lineRate);
+      if (link === null || turn === null) return PoseStatus.IdlerOutOfReach;
+      const { end, endRate } = link;
       fill(out, 0, end, endRate, turn, leftArm, 1);
       fill(out, 3, end, endRate, turn, rightArm, -1);
       return PoseStatus.Ok;
     },
-  };
-}
-
-type Turn = (v: Vec3) => { readonly at: Vec3; readonly rate: Vec3 };
-
-/**
- * The least rotation that takes unit `from` to unit `to`, applied to a vector, and its rate as `to` moves
- * at `toRate`: R v = (f·t) v + w × v + w (w·v)/(1 + f·t), w = f × t (Rodrigues' formula without angles).
- * null when the two point opposite ways, where the least rotation is not unique.
- */
-function leastTurn(from: Vec3, to: Vec3, toRate: Vec3): Turn | null {
-  const c = dot(from, to);
-  if (!(1 + c > 1e-9)) return null;
-  const w = cross(from, to);
-  const cRate = dot(from, toRate);
-  const wRate = cross(from, toRate);
-  return (v) => {
-    const wv = dot(w, v);
-    const share = wv / (1 + c);
-    const shareRate = dot(wRate, v) / (1 + c) - (wv * cRate) / (1 + c) ** 2;
-    const at = addScaled(addScaled(scale(v, c), cross(w, v), 1), w, share);
-    const rate = addScaled(
-      addScaled(addScaled(scale(v, cRate), cross(wRate, v), 1), wRate, share),
-      w,
-      shareRate,
-    );
-    return { at, rate };
+    innerEndSpreadTo(out, steer, half) {
+      return linkSpreadTo(out, linkage, steer, half, restLine, reach);
+    },
   };
 }
 

@@ -11,3 +11,6 @@ export const REACH_LIMIT = (85 * Math.PI) / 180;
 
 /** Share of an arm's length below which a lever counts as none (dead center at the measured pose). */
 export const DEAD_CENTER_SHARE = 1e-6;
+
+/** Factor. Widens proven motion bounds by far more than rounding can spoil them. */
+export const MOTION_SLACK = 1 + 1e-9;

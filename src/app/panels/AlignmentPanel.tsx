@@ -18,22 +18,22 @@ type AlignmentNumber = {
 };
 
 const NUMBERS: readonly AlignmentNumber[] = [
-  { name: "Camber", plus: "+ leans out at the top", text: (side) => angleText(side.camber, 2) },
-  { name: "Toe", plus: "+ toe-in", text: (side) => angleText(side.toe, 2) },
-  { name: "Caster", plus: "+ leans back at the top", text: (side) => angleText(side.caster, 2) },
+  { name: "Camber", plus: "+ out at top", text: (side) => angleText(side.camber, 2) },
+  { name: "Toe", plus: "+ in", text: (side) => angleText(side.toe, 2) },
+  { name: "Caster", plus: "+ back at top", text: (side) => angleText(side.caster, 2) },
   {
     name: "Kingpin inclination",
-    plus: "+ leans in at the top",
+    plus: "+ in at top",
     text: (side) => angleText(side.kingpinInclination, 2),
   },
   {
     name: "Scrub radius",
-    plus: "+ patch outboard of the axis",
+    plus: "+ patch outboard",
     text: (side, { setup }) => lengthText(side.scrubRadius, setup),
   },
   {
     name: "Mechanical trail",
-    plus: "+ axis meets the floor ahead",
+    plus: "+ patch behind",
     text: (side, { setup }) => lengthText(side.mechanicalTrail, setup),
   },
 ];

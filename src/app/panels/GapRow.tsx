@@ -2,8 +2,8 @@ import type { Setup } from "../../setup/types.ts";
 import type { GapEntry } from "../../studies/gapsAt.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { isSamePart } from "../state/workbenchStore.ts";
+import { amountText } from "../words/amountText.ts";
 import { gapWord } from "../words/gapWord.ts";
-import { amountText } from "../words/lengthText.ts";
 import { StateMark } from "./StateMark.tsx";
 
 export type GapRowProps = {
@@ -11,7 +11,7 @@ export type GapRowProps = {
   setup: Setup;
 };
 
-const WORDS = { rubs: "rubs, deep", close: "close", clear: "clear" } as const;
+const WORDS = { rubs: "rubs by", close: "close", clear: "clear" } as const;
 
 /** One part on one side; pressing it points the place out on the stage. */
 export function GapRow({ entry, setup }: GapRowProps) {
@@ -31,7 +31,7 @@ export function GapRow({ entry, setup }: GapRowProps) {
           {entry.part} <span className="gap-side">{entry.side}</span>
         </span>
         <span className="gap-word">{WORDS[word]}</span>
-        <span className="gap-amount">{amountText(entry.gap, setup)}</span>
+        <span className="gap-amount">{amountText(entry.gap, setup, true)}</span>
       </button>
     </li>
   );

@@ -6,17 +6,16 @@ export type IssueItemProps = {
 
 /** One issue: where, what was found there, how to mend it. */
 export function IssueItem({ issue }: IssueItemProps) {
+  const { key, mend } = issue;
+  // How the reader says that a key is not there; the mend says so too.
+  const value = issue.value === "nothing" ? "" : issue.value;
   return (
     <li>
-      {issue.key !== "" && <code className="issue-key">{issue.key}</code>}
-      {issue.value !== "" && (
-        <>
-          {issue.key !== "" && " is "}
-          <code>{issue.value}</code>
-        </>
-      )}
-      {(issue.key !== "" || issue.value !== "") && ": "}
-      {/[.?!]$/.test(issue.mend) ? issue.mend : `${issue.mend}.`}
+      {key !== "" && <code className="issue-key">{key}</code>}
+      {key !== "" && value !== "" && " is "}
+      {value !== "" && <code>{value}</code>}
+      {(key !== "" || value !== "") && ": "}
+      {/[.?!]$/.test(mend) ? mend : `${mend}.`}
     </li>
   );
 }

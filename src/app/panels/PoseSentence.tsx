@@ -2,6 +2,7 @@ import "./poseSentence.css";
 import { shownGaps, shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { keepTogether } from "../words/keepTogether.ts";
 import { poseSentence } from "../words/poseSentence.ts";
 
 export type PoseSentenceProps = {
@@ -17,7 +18,7 @@ export function PoseSentence({ truck }: PoseSentenceProps) {
       <h2 id="pose-sentence-title" className="label">
         At this height and steering angle
       </h2>
-      <p aria-live="polite">{pose && poseSentence(truck, pose, gaps)}</p>
+      <p aria-live="polite">{pose && keepTogether(poseSentence(truck, pose, gaps))}</p>
     </section>
   );
 }

@@ -23,8 +23,8 @@ export type ScaleProps = {
   isReversed?: boolean;
   /** The value as a person reads it, large. */
   readout: string;
-  /** What else goes with it, small. Default nothing. */
-  note?: string;
+  /** What else goes with it, small, between the ends. */
+  note: string;
   /** The value as a screen reader says it. */
   spoken: string;
   marks: readonly ScaleMark[];
@@ -84,7 +84,6 @@ export function Scale(props: ScaleProps) {
         <output htmlFor={id} className="scale-readout">
           {readout}
         </output>
-        {note && <span className="scale-note">{note}</span>}
         {home && (
           <button
             type="button"
@@ -119,6 +118,7 @@ export function Scale(props: ScaleProps) {
       </div>
       <div className="scale-ends" aria-hidden="true">
         <span>{ends[0]}</span>
+        <span className="scale-note">{note}</span>
         <span>{ends[1]}</span>
       </div>
     </div>

@@ -19,7 +19,10 @@ export function StagePanel({ truck }: StagePanelProps) {
     <section className="stage-panel" aria-label="The truck">
       {isDrawable ? (
         <>
-          <ViewButtons />
+          <div className="stage-bar">
+            <ViewButtons />
+            <p className="stage-hint">drag to turn, scroll to zoom</p>
+          </div>
           <StageBoundary>
             <Suspense fallback={<p className="stage-message">Setting up the drawing…</p>}>
               <Stage truck={truck} />

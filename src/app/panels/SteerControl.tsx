@@ -15,7 +15,7 @@ export function SteerControl() {
   const setSteer = useWorkbench((s) => s.setSteer);
   const pose = useWorkbench(shownPose);
   const wheels = pose?.ok
-    ? `wheels ${angleText(Math.abs(pose.left.steerAngle))} left, ${angleText(Math.abs(pose.right.steerAngle))} right`
+    ? `left wheel ${angleText(Math.abs(pose.left.steerAngle))} · right wheel ${angleText(Math.abs(pose.right.steerAngle))}`
     : "";
   return (
     <Scale

@@ -1,7 +1,7 @@
 import type { Setup } from "../../setup/types.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { amountText } from "../words/lengthText.ts";
-import { travelWords } from "../words/poseWords.ts";
+import { amountText } from "../words/amountText.ts";
+import { stanceAt, travelWords } from "../words/poseWords.ts";
 import { Scale, type ScaleMark } from "./Scale.tsx";
 
 export type TravelControlProps = {
@@ -30,6 +30,7 @@ export function TravelControl({ setup }: TravelControlProps) {
       readout={
         travel === 0 ? `0 ${setup.units}` : `${amountText(travel, setup)} ${travel > 0 ? "bump" : "droop"}`
       }
+      note={stanceAt(travel, setup) ?? ""}
       spoken={travelWords(travel, setup)}
       marks={marks}
       ends={["droop", "bump"]}

@@ -1,6 +1,7 @@
 import "./verdictPanel.css";
 import { verdictSentence } from "../../studies/sentence.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { keepTogether } from "../words/keepTogether.ts";
 import { StateMark } from "./StateMark.tsx";
 
 const HEADLINES = { rubs: "Rubs", close: "Close", clear: "Clears" } as const;
@@ -30,7 +31,8 @@ export function VerdictPanel() {
           </p>
         )}
         <p className="verdict-sentence">
-          {report && verdictSentence(report, truck.model, { units: truck.setup.units, fraction: 16 })}
+          {report &&
+            keepTogether(verdictSentence(report, truck.model, { units: truck.setup.units, fraction: 16 }))}
           {check.status === "checking" && "Checking every height and steering angle…"}
           {check.status === "failed" && `The check could not be finished: ${check.message}`}
         </p>

@@ -29,7 +29,7 @@ export function Knuckle({ truck, side }: KnuckleProps) {
   return (
     <group ref={group} matrixAutoUpdate={false}>
       <Solid geometry={geometry} tone="knuckle" />
-      <SteeringAxis span={knuckle.span} reach={truck.model.ring.loadedRadius} />
+      <SteeringAxis span={knuckle.span} reach={truck.model.tire.loadedRadius} />
     </group>
   );
 }

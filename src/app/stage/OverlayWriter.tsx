@@ -66,15 +66,15 @@ export function OverlayWriter({ truck, overlay }: OverlayWriterProps) {
       projected.set(...point).project(camera);
       return { x: 0.5 * (projected.x + 1) * size.width, y: 0.5 * (1 - projected.y) * size.height };
     };
-    const onPart = shown.map((entry) => toScreen(entry.point));
-    const labels = placeLabels(onPart, size.width, size.height);
     while (marks.length < shown.length) marks.push(gapMark(svg));
-    marks.forEach((mark, i) => {
-      const entry = shown[i];
-      if (!entry) return mark.hide();
-      const word = gapWord(entry.gap, setup.allowance);
-      mark.show(word, markText(entry.gap, word, setup), onPart[i]!, toScreen(entry.onRing), labels[i]!);
-    });
+    for (const unused of marks.slice(shown.length)) unused.hide();
+    const words = shown.map((entry) => gapWord(entry.gap, setup.allowance));
+    const widths = shown.map((entry, i) => marks[i]!.write(markText(entry.gap, words[i]!, setup)));
+    const onPart = shown.map((entry) => toScreen(entry.point));
+    const labels = placeLabels(onPart, widths, size.width, size.height);
+    for (const [i, entry] of shown.entries()) {
+      marks[i]!.show(words[i]!, onPart[i]!, toScreen(entry.onRing), labels[i]!);
+    }
   });
   return null;
 }

@@ -3,6 +3,7 @@ import { Canvas } from "@react-three/fiber";
 import { useRef } from "react";
 import type { Truck } from "../state/truck.ts";
 import { OverlayWriter } from "./OverlayWriter.tsx";
+import { RedrawOnRestore } from "./RedrawOnRestore.tsx";
 import { StageKeys } from "./StageKeys.tsx";
 import { StageScene } from "./StageScene.tsx";
 
@@ -27,12 +28,12 @@ export default function Stage({ truck }: StageProps) {
         orthographic
         frameloop="demand"
         dpr={[1, 2]}
-        camera={{ up: [0, 0, 1], position: [4000, 3000, 2000], near: 10, far: 14000, manual: false }}
-        fallback={null}
+        camera={{ up: [0, 0, 1], position: [4000, 3000, 2000], near: 10, far: 14000 }}
       >
         <StageScene truck={truck} />
         <OverlayWriter truck={truck} overlay={overlay} />
         <StageKeys target={frame} />
+        <RedrawOnRestore />
       </Canvas>
       <svg ref={overlay} className="stage-overlay" aria-hidden="true" />
     </div>

@@ -20,7 +20,7 @@ export type WheelProps = {
 /** Tire and wheel: the very profile that gaps are measured to, and a plain disc. Veiled, so that the knuckle shows. */
 export function Wheel({ truck, side }: WheelProps) {
   const ink = useInk();
-  const { ring } = truck.model;
+  const ring = truck.model.tire;
   const { offset } = truck.setup.wheel;
   const tire = useGeometry(() => latheGeometry(ring.profile), [ring]);
   const rim = useGeometry(() => latheGeometry(rimOutline(ring.profile, ring.barrelRadius)), [ring]);

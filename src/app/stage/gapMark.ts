@@ -11,7 +11,10 @@ export interface ScreenPoint {
 export interface GapMark {
   readonly group: SVGGElement;
   hide(): void;
-  show(word: GapWord, text: string, onPart: ScreenPoint, onRing: ScreenPoint, label: ScreenPoint): void;
+  /** Writes the label, and says how wide it is, pixels. */
+  write(text: string): number;
+  /** Shows the mark with its label where it belongs. */
+  show(word: GapWord, onPart: ScreenPoint, onRing: ScreenPoint, label: ScreenPoint): void;
 }
 
 const LABEL_HEIGHT = 20;
@@ -25,7 +28,7 @@ const ON_PART: Readonly<Record<GapWord, string>> = {
 
 /** Makes a mark, hidden until shown. It owns its elements and rewrites them in place. */
 export function gapMark(parent: SVGElement): GapMark {
-  const group = svgElement(parent, "g", { visibility: "hidden" });
+  const group = svgElement(parent, "g", { class: "gap-mark", visibility: "hidden" });
   const leader = svgElement(group, "polyline", { class: "leader" });
   const between = svgElement(group, "line", { class: "between" });
   const part = svgElement(group, "path", { class: "on-part" });
@@ -37,15 +40,17 @@ export function gapMark(parent: SVGElement): GapMark {
   return {
     group,
     hide: () => group.setAttribute("visibility", "hidden"),
-    show(word, text, onPart, onRing, at) {
+    write(text) {
+      if (text === written) return width;
+      label.textContent = text;
+      width = label.getComputedTextLength() + 14;
+      plate.setAttribute("width", String(width));
+      written = text;
+      return width;
+    },
+    show(word, onPart, onRing, at) {
       group.setAttribute("visibility", "visible");
       group.setAttribute("class", `gap-mark gap-mark-${word}`);
-      if (text !== written) {
-        label.textContent = text;
-        width = label.getComputedTextLength() + 14;
-        plate.setAttribute("width", String(width));
-        written = text;
-      }
       part.setAttribute("d", ON_PART[word]);
       part.setAttribute("transform", `translate(${onPart.x} ${onPart.y})`);
       ring.setAttribute("transform", `translate(${onRing.x} ${onRing.y})`);

@@ -1,26 +1,36 @@
 import type { ScreenPoint } from "./gapMark.ts";
 
-/** Pixels a label stands off its mark, and what it keeps free around it. */
+/** Pixels a label stands off its mark, its height with what it keeps free, and what it keeps off the edges. */
 const LEADER = 46;
-const CLEARANCE = { x: 96, y: 25 };
-const EDGE = { x: 54, y: 16 };
+const LINE = 25;
+const EDGE = 4;
 
 /**
- * Where labels go: up and away from the picture's middle, moved up or down until none covers another, inside the
- * picture. In the order given: the first gets the place it wants.
+ * Where the middles of labels go: up and away from the picture's middle, moved up or down until none covers
+ * another, inside the picture. In the order given: the first gets the place it wants.
+ * @param widths of the labels, pixels
  */
-export function placeLabels(marks: readonly ScreenPoint[], width: number, height: number): ScreenPoint[] {
+export function placeLabels(
+  marks: readonly ScreenPoint[],
+  widths: readonly number[],
+  width: number,
+  height: number,
+): ScreenPoint[] {
   const placed: ScreenPoint[] = [];
-  const clampY = (y: number) => Math.min(height - EDGE.y, Math.max(EDGE.y, y));
-  for (const mark of marks) {
+  const clampY = (y: number) => Math.min(height - EDGE - 0.5 * LINE, Math.max(EDGE + 0.5 * LINE, y));
+  for (const [i, mark] of marks.entries()) {
+    const half = 0.5 * (widths[i] ?? 0);
     const outward = mark.x < 0.5 * width ? -1 : 1;
-    const x = Math.min(width - EDGE.x, Math.max(EDGE.x, mark.x + outward * LEADER));
+    const x = Math.min(width - EDGE - half, Math.max(EDGE + half, mark.x + outward * LEADER));
     const wanted = clampY(mark.y - LEADER);
     const isFree = (y: number) =>
-      placed.every((other) => Math.abs(other.x - x) >= CLEARANCE.x || Math.abs(other.y - y) >= CLEARANCE.y);
+      placed.every(
+        (other, k) => Math.abs(other.x - x) >= half + 0.5 * (widths[k] ?? 0) || Math.abs(other.y - y) >= LINE,
+      );
     let y = wanted;
-    for (let k = 1; !isFree(y) && k <= 2 * marks.length; k++) {
-      y = clampY(wanted + (k % 2 === 1 ? 1 : -1) * Math.ceil(k / 2) * CLEARANCE.y);
+    // Down, up, further down, further up … by half lines, as far as the picture is high.
+    for (let k = 1; !isFree(y) && k <= (4 * height) / LINE; k++) {
+      y = clampY(wanted + (k % 2 === 1 ? 1 : -1) * Math.ceil(k / 2) * 0.5 * LINE);
     }
     placed.push({ x, y });
   }

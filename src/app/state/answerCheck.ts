@@ -10,7 +10,9 @@ export function answerCheck({ id, setup, file }: CheckRequest): CheckAnswer {
     if (!built.ok) {
       return { id, ok: false, code: "setup", message: built.issues.map(formatIssue).join("; ") };
     }
-    return { id, ok: true, report: checkClearance(built.model) };
+    const report = checkClearance(built.model);
+    if (report === null) throw new Error("the check was stopped");
+    return { id, ok: true, report };
   } catch (error) {
     return { id, ok: false, code: "fault", message: error instanceof Error ? error.message : String(error) };
   }

@@ -1,6 +1,6 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import type { Setup } from "../../setup/types.ts";
-import { amountText } from "./lengthText.ts";
+import { amountText } from "./amountText.ts";
 
 /** mm. Nearer to the axle line than this is at the axle line. */
 const AT_AXLE = 25.4 / 16;

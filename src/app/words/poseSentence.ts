@@ -3,8 +3,8 @@ import { jointOf } from "../../suspension/poseStatus.ts";
 import type { PoseResult, SolvedPose } from "../../suspension/solvePose.ts";
 import { floorOf } from "../state/floorOf.ts";
 import type { Truck } from "../state/truck.ts";
+import { amountText } from "./amountText.ts";
 import { gapWord } from "./gapWord.ts";
-import { amountText } from "./lengthText.ts";
 import { placeWords } from "./placeWords.ts";
 import { steerWords, travelWords } from "./poseWords.ts";
 import { ringSurface } from "./ringSurface.ts";
@@ -35,7 +35,7 @@ export function poseSentence(truck: Truck, pose: PoseResult, gaps: readonly GapE
   const how =
     word === "rubs"
       ? `is ${amountText(worst.gap, setup)} into the ${worst.part}`
-      : `comes within ${amountText(worst.gap, setup)} of the ${worst.part}, less than the ${amountText(allowance, setup)} allowance`;
+      : `is ${amountText(worst.gap, setup)} from the ${worst.part}, inside the ${amountText(allowance, setup)} allowance`;
   const others = gaps.filter((entry) => gapWord(entry.gap, allowance) !== "clear").length - 1;
   const rest = others > 0 ? ` ${others} more ${others === 1 ? "place is" : "places are"} too near.` : "";
   return `${when}, ${what} ${how}, ${where}.${rest}`;
@@ -50,5 +50,5 @@ function whenWords(truck: Truck, pose: SolvedPose, entry: GapEntry): string {
 
 function surface(truck: Truck, pose: SolvedPose, entry: GapEntry): "tire" | "wheel" {
   const side = pose[entry.side];
-  return ringSurface(entry.onRing, side.wheelCenter, side.wheelAxis, truck.model.ring.profile);
+  return ringSurface(entry.onRing, side.wheelCenter, side.wheelAxis, truck.model.tire.profile);
 }

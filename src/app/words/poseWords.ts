@@ -1,6 +1,6 @@
 import type { Setup } from "../../setup/types.ts";
+import { amountText } from "./amountText.ts";
 import { angleText } from "./angleText.ts";
-import { amountText } from "./lengthText.ts";
 
 /** mm. A height this near a named one is that height: it was picked, or found by the check at an end of the range. */
 const SAME_HEIGHT = 0.01;
@@ -31,5 +31,5 @@ export function lockWords(steer: number): string {
   if (Math.abs(steer) < STRAIGHT) return "straight ahead";
   const way = steer > 0 ? "left" : "right";
   if (Math.abs(steer) > 1 - STRAIGHT) return `full ${way} lock`;
-  return `${Math.max(1, Math.round(Math.abs(steer) * 100))}% of ${way} lock`;
+  return `${Math.max(1, Math.round(Math.abs(steer) * 100))}% ${way} lock`;
 }

@@ -1,0 +1,77 @@
+import { type PartShape, partShapeOf } from "../gaps/partShape.ts";
+import { type RingShape, ringShapeOf } from "../gaps/ring/ringShape.ts";
+import { type TireRing, tireRing } from "../gaps/tire/tireOf.ts";
+import type { BodyPart, Setup, SetupIssue } from "../setup/types.ts";
+import { assembleFrontEnd, type FrontEnd, type Side } from "../suspension/frontEnd.ts";
+import { formatLength } from "../units/formatLength.ts";
+
+/** A part as one side's wheel sees it: in that side's left-hand frame (the right side mirrored). */
+export interface SidedPart {
+  readonly side: Side;
+  readonly shape: PartShape;
+}
+
+/** A setup assembled: everything the studies need, computed once. Immutable. */
+export interface Model {
+  readonly setup: Setup;
+  readonly frontEnd: FrontEnd;
+  readonly tire: TireRing;
+  readonly ring: RingShape;
+  /** Left side's parts first, each side in the setup's order. */
+  readonly parts: readonly SidedPart[];
+  /** Both sides are exact mirror images, so that one tells of the other with the steering reversed. */
+  readonly mirrored: boolean;
+}
+
+export type ModelResult =
+  | { readonly ok: true; readonly model: Model }
+  | { readonly ok: false; readonly issues: readonly SetupIssue[] };
+
+/** Assembles a setup, or says which keys do not go together. @param file the file's name for the issues. */
+export function modelOf(setup: Setup, file: string): ModelResult {
+  const issues: SetupIssue[] = [];
+  const tire = tireRing(setup.tire, setup.wheel);
+  if (!tire.ok) issues.push({ file, key: tire.key, value: tireValue(setup), mend: tire.mend });
+  const assembled = assembleFrontEnd({
+    upperArm: setup.truck.upperArm,
+    lowerArm: setup.truck.lowerArm,
+    steering: setup.truck.steering,
+    knuckle: setup.knuckle,
+    wheelOffset: setup.wheel.offset,
+    loadedRadius: tire.ok ? tire.loadedRadius : 0,
+    toe: setup.alignment.toe,
+  });
+  if (!assembled.ok) {
+    const { key, mend, least, most } = assembled.issue;
+    const text = (mm: number) => formatLength(mm, { units: setup.units });
+    const range = least === undefined || most === undefined ? "" : `; between ${text(least)} and ${text(most)} it closes`;
+    const value = key === "knuckle.span" ? text(setup.knuckle.span) : "";
+    issues.push({ file, key, value, mend: `${mend}${range}` });
+  }
+  if (!tire.ok || !assembled.ok) return { ok: false, issues };
+  const parts: SidedPart[] = [];
+  for (const side of ["left", "right"] as const) {
+    for (const part of setup.truck.body) {
+      if (part.side !== "both" && part.side !== side) continue;
+      parts.push({ side, shape: partShapeOf(part, isMirrored(part, side)) });
+    }
+  }
+  const mirrored = setup.truck.steering.type === "rack";
+  const ring = ringShapeOf(tire.profile, tire.barrelRadius);
+  return { ok: true, model: { setup, frontEnd: assembled.frontEnd, tire, ring, parts, mirrored } };
+}
+
+function tireValue(setup: Setup): string {
+  return setup.tire.kind === "size" ? setup.tire.size : setup.tire.kind;
+}
+
+/**
+ * Points are given for the left side, so a part of the right side is their mirror image, and in the right
+ * wheel's mirrored frame it stands as typed. Only a part named `right` and typed at y < 0, where it stands
+ * on the truck, has to be mirrored.
+ */
+function isMirrored(part: BodyPart, side: Side): boolean {
+  if (side === "left" || part.side !== "right") return false;
+  const points = part.kind === "path" ? part.points : part.kind === "box" ? [part.min, part.max] : part.vertices;
+  return points.reduce((sum, p) => sum + p[1], 0) < 0;
+}

@@ -1,0 +1,93 @@
+import { describe, expect, it } from "vitest";
+import { answerCheck } from "../../src/app/state/answerCheck.ts";
+import type { CheckAnswer, CheckRequest } from "../../src/app/state/checkMessages.ts";
+import { runChecks } from "../../src/app/state/runChecks.ts";
+import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
+import { exampleText } from "./exampleText.ts";
+
+/** A checker that answers when the test says so, with the real answer. */
+function slowChecker() {
+  const requests: CheckRequest[] = [];
+  let listener: (answer: CheckAnswer) => void = () => {};
+  return {
+    requests,
+    ask: (request: CheckRequest) => void requests.push(structuredClone(request)),
+    onAnswer: (given: (answer: CheckAnswer) => void) => {
+      listener = given;
+    },
+    answer: (request: CheckRequest) => listener(answerCheck(request)),
+    fail: (id: number) => listener({ id, ok: false, code: "fault", message: "the worker gave up" }),
+  };
+}
+
+function checking() {
+  const store = createWorkbenchStore(exampleText, "test.json");
+  const checker = slowChecker();
+  runChecks(store, checker);
+  const status = () => store.getState().check.status;
+  return { store, checker, status };
+}
+
+describe("checking in the background", () => {
+  it("asks at once, with a setup that survives the way to a worker, and hands over the answer", () => {
+    const { store, checker, status } = checking();
+    expect(checker.requests).toHaveLength(1);
+    expect(status()).toBe("checking");
+    checker.answer(checker.requests[0]!);
+    const { check } = store.getState();
+    expect(check.status).toBe("done");
+    if (check.status === "done") expect(check.report.parts).toHaveLength(4);
+  });
+
+  it("does not ask again for a change of pose, view or selection", () => {
+    const { store, checker } = checking();
+    store.getState().setPose(20, 0.5);
+    store.getState().setView("top");
+    store.getState().select({ part: "lip", side: "left" });
+    expect(checker.requests).toHaveLength(1);
+  });
+
+  it("never shows the answer for a truck that is no longer there", () => {
+    const { store, checker, status } = checking();
+    store.getState().chooseVariant("narrow");
+    expect(checker.requests.map(({ id }) => id)).toEqual([1, 2]);
+    checker.answer(checker.requests[0]!);
+    expect(status()).toBe("checking");
+    checker.answer(checker.requests[1]!);
+    expect(status()).toBe("done");
+  });
+
+  it("is not overwritten by an older answer that comes last", () => {
+    const { store, checker } = checking();
+    store.getState().chooseVariant("narrow");
+    checker.answer(checker.requests[1]!);
+    const narrow = store.getState().check;
+    checker.answer(checker.requests[0]!);
+    expect(store.getState().check).toBe(narrow);
+  });
+
+  it("remembers an answer for when its truck is shown again, also one that came while another was shown", () => {
+    const { store, checker, status } = checking();
+    store.getState().chooseVariant("narrow");
+    checker.answer(checker.requests[0]!);
+    store.getState().chooseVariant(null);
+    expect(status()).toBe("done");
+    expect(checker.requests).toHaveLength(2);
+  });
+
+  it("does not ask twice for a truck that is shown again before its answer came", () => {
+    const { store, checker, status } = checking();
+    store.getState().chooseVariant("narrow");
+    store.getState().chooseVariant(null);
+    expect(checker.requests).toHaveLength(2);
+    expect(status()).toBe("checking");
+    checker.answer(checker.requests[0]!);
+    expect(status()).toBe("done");
+  });
+
+  it("says so when the check fails", () => {
+    const { store, checker } = checking();
+    checker.fail(1);
+    expect(store.getState().check).toEqual({ status: "failed", message: "the worker gave up" });
+  });
+});

@@ -1,0 +1,255 @@
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openWorkbench, shot } from "./harness/workbench.ts";
+
+const DESK = { width: 1440, height: 900 };
+const PHONE = { width: 390, height: 844 };
+
+/** The verdict over the whole range, once it is there. */
+async function verdict(page: Page): Promise<string> {
+  const region = page.getByRole("region", { name: "Over the whole range of travel and steering" });
+  await page.waitForFunction(() => !document.querySelector(".verdict [aria-busy=true]"));
+  return read(region.getByRole("status"));
+}
+
+/** The sentence for the pose on the stage. */
+async function poseSentence(page: Page): Promise<string> {
+  const region = page.getByRole("region", { name: "At this height and steering angle" });
+  return read(region.getByRole("paragraph"));
+}
+
+/** What a person reads there, with every space an ordinary one: lengths are kept together by hard ones. */
+async function read(place: Locator): Promise<string> {
+  // biome-ignore lint/performance/useDomNodeTextContent: what is not shown is not read
+  return plain(await place.innerText());
+}
+
+function plain(text: string): string {
+  return text.replace(/\s+/g, " ").trim();
+}
+
+/** Waits for the stage, and gives a fingerprint of what it shows. */
+async function picture(page: Page): Promise<string> {
+  const canvas = page.locator("canvas");
+  await canvas.waitFor();
+  await page.locator(".axes-sketch").waitFor({ state: "attached" });
+  // A frame asked for by the last change has been drawn after two.
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  return createHash("sha256")
+    .update(await canvas.screenshot())
+    .digest("hex");
+}
+
+const steering = (page: Page) => page.getByRole("slider", { name: "Steering" });
+const travel = (page: Page) => page.getByRole("slider", { name: "Travel" });
+
+/** Drags a control by the mouse from where its slide is to a share of its width. */
+async function drag(page: Page, label: "Steering" | "Travel", from: number, to: number): Promise<void> {
+  const box = await page.getByRole("slider", { name: label }).boundingBox();
+  if (!box) throw new Error(`the ${label} control is not on the page`);
+  const y = box.y + 0.4 * box.height;
+  await page.mouse.move(box.x + from * box.width, y);
+  await page.mouse.down();
+  await page.mouse.move(box.x + to * box.width, y, { steps: 8 });
+  await page.mouse.up();
+}
+
+describe("the workbench on a desk", () => {
+  it("says that the example rubs, and that its narrow variant clears", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK, colorScheme: "light" });
+    expect(await verdict(page)).toMatch(/^Rubs .*fender/);
+    await picture(page);
+    await shot(page, "workbench-desk-light");
+    await page.getByLabel("Variant").selectOption({ label: "narrow hub face" });
+    expect(await verdict(page)).toMatch(/^Clears /);
+    await page.getByLabel("Variant").selectOption({ label: "as it stands" });
+    expect(await verdict(page)).toMatch(/^Rubs /);
+    expect(problems()).toEqual([]);
+  });
+
+  it("goes to the worst pose, says what rubs there and marks it on the picture", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK, colorScheme: "light" });
+    await verdict(page);
+    const before = await picture(page);
+    await page.getByRole("button", { name: "Go there" }).click();
+    expect(await poseSentence(page)).toMatch(/ (left|right) (tire|wheel) is .* into the /);
+    expect(await picture(page)).not.toBe(before);
+    const mark = page.locator(".gap-mark-rubs:visible").first();
+    expect(plain((await mark.locator("text").textContent()) ?? "")).toMatch(/^rubs .* in$/);
+    expect(await read(page.getByRole("list").first())).toContain("rubs");
+    await shot(page, "workbench-desk-worst");
+    for (const view of ["Front", "Side", "Top"]) {
+      await page.getByRole("button", { name: view }).click();
+      await picture(page);
+      await shot(page, `workbench-desk-${view.toLowerCase()}`);
+    }
+    expect(problems()).toEqual([]);
+  });
+
+  it("follows a drag of the steering: sentence, numbers and picture change, and back is back", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK });
+    await verdict(page);
+    const atRest = { picture: await picture(page), sentence: await poseSentence(page) };
+    await drag(page, "Steering", 0.5, 0.2);
+    expect(Number(await steering(page).inputValue())).toBeGreaterThan(0.4);
+    expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/% left lock, left wheel \d/);
+    expect(await poseSentence(page)).toMatch(/turned [\d.]+° left/);
+    expect(await poseSentence(page)).not.toBe(atRest.sentence);
+    expect(await picture(page)).not.toBe(atRest.picture);
+    await page.getByRole("button", { name: "Straight ahead" }).click();
+    expect(await poseSentence(page)).toBe(atRest.sentence);
+    expect(await picture(page)).toBe(atRest.picture);
+    expect(problems()).toEqual([]);
+  });
+
+  it("steps the height by sixteenths with the keys, and takes a stance's name", async () => {
+    const { page } = await openWorkbench({ viewport: DESK });
+    await verdict(page);
+    await travel(page).focus();
+    await page.keyboard.press("ArrowRight");
+    expect(await travel(page).getAttribute("aria-valuetext")).toBe("1/16 in bump");
+    await page.keyboard.press("PageUp");
+    expect(await travel(page).getAttribute("aria-valuetext")).toBe("9/16 in bump");
+    await page.keyboard.press("ArrowLeft");
+    expect(await travel(page).getAttribute("aria-valuetext")).toBe("1/2 in bump");
+    await page.keyboard.press("Home");
+    const lowest = Number(await travel(page).inputValue());
+    expect(lowest).toBe(Number(await travel(page).getAttribute("min")));
+    const stance = page.getByRole("button", { name: "aired out" });
+    await stance.click();
+    expect(await stance.getAttribute("aria-pressed")).toBe("true");
+    expect(await poseSentence(page)).toMatch(/^Aired out/);
+  });
+
+  it("turns and zooms the picture by keys, and a view button sets it straight again", async () => {
+    const { page } = await openWorkbench({ viewport: DESK });
+    await verdict(page);
+    const straight = await picture(page);
+    await page.getByRole("application").focus();
+    await page.keyboard.press("ArrowLeft");
+    const turned = await picture(page);
+    expect(turned).not.toBe(straight);
+    await page.keyboard.press("+");
+    expect(await picture(page)).not.toBe(turned);
+    await page.getByRole("button", { name: "Three-quarter" }).click();
+    await page.mouse.move(0, 0);
+    expect(await picture(page)).toBe(straight);
+  });
+
+  it("points out a part that is chosen in the list, also one that is clear", async () => {
+    const { page } = await openWorkbench({ viewport: DESK });
+    await verdict(page);
+    await picture(page);
+    const last = page.getByRole("region", { name: "Gaps now, nearest first" }).getByRole("button").last();
+    const before = await page.locator(".gap-mark:visible").count();
+    await last.click();
+    expect(await last.getAttribute("aria-pressed")).toBe("true");
+    await expect.poll(() => page.locator(".gap-mark:visible").count()).toBe(before + 1);
+  });
+
+  it("lists what is wrong with a file and keeps the last good truck", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK });
+    const good = await verdict(page);
+    const open = (name: string, text: string) =>
+      page
+        .getByLabel("Setup file")
+        .setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
+    await open("bent.json", '{ "format": "wellsweep-setup", "version": 1, "units": "in", "knukle": {} }');
+    const note = page.getByRole("alert");
+    await note.waitFor();
+    expect(await read(note)).toContain("bent.json");
+    expect(await read(note)).toContain("knukle");
+    expect(await verdict(page)).toBe(good);
+    await shot(page, "workbench-desk-issues");
+    await open("cut-off.json", '{ "format": ');
+    await expect.poll(() => read(note)).toContain("cut-off.json");
+    await page.getByRole("button", { name: "Put this note away" }).click();
+    expect(await note.count()).toBe(0);
+    expect(problems()).toEqual([]);
+  });
+
+  it("opens a setup that is dropped on the page", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK });
+    await verdict(page);
+    const demo = JSON.parse(
+      await readFile(join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json"), "utf8"),
+    );
+    await page.evaluate(
+      (text) => {
+        const data = new DataTransfer();
+        data.items.add(new File([text], "dropped.json", { type: "application/json" }));
+        document
+          .querySelector("main")
+          ?.dispatchEvent(new DragEvent("drop", { dataTransfer: data, bubbles: true }));
+      },
+      JSON.stringify({ ...demo, name: "Truck from a drop" }),
+    );
+    await page.getByText("Truck from a drop").waitFor();
+    expect(await verdict(page)).toMatch(/^Rubs /);
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("the workbench without WebGL", () => {
+  it("says why there is no picture, and answers everything else", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK });
+    await page.addInitScript(() => {
+      HTMLCanvasElement.prototype.getContext = () => null;
+    });
+    await page.reload();
+    await page.getByText(/cannot draw in three dimensions/).waitFor();
+    expect(await verdict(page)).toMatch(/^Rubs /);
+    await page.getByRole("button", { name: "Go there" }).click();
+    expect(await poseSentence(page)).toContain(" into the ");
+    await shot(page, "workbench-desk-no-webgl");
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("the workbench on a phone", () => {
+  it("shows answer, picture and both controls on one screen, and cuts nothing off", async () => {
+    const { page, problems } = await openWorkbench({
+      viewport: PHONE,
+      deviceScaleFactor: 2,
+      isMobile: true,
+      hasTouch: true,
+      colorScheme: "light",
+    });
+    await verdict(page);
+    await picture(page);
+    await page.getByRole("button", { name: "Go there" }).click();
+    await picture(page);
+    await shot(page, "workbench-phone-light");
+    for (const part of [page.locator("canvas"), travel(page), steering(page)]) {
+      const box = await part.boundingBox();
+      expect(box).not.toBeNull();
+      expect(box!.y).toBeGreaterThanOrEqual(0);
+      expect(box!.y + box!.height).toBeLessThanOrEqual(PHONE.height);
+      expect(box!.x).toBeGreaterThanOrEqual(0);
+      expect(box!.x + box!.width).toBeLessThanOrEqual(PHONE.width);
+    }
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(overflow).toBe(0);
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe.each(["light", "dark"] as const)("the workbench in %s", (colorScheme) => {
+  it("has no fault that an accessibility checker finds", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK, colorScheme });
+    await verdict(page);
+    await picture(page);
+    await page.getByRole("button", { name: "Go there" }).click();
+    await picture(page);
+    await shot(page, `workbench-desk-worst-${colorScheme}`);
+    const found = await new AxeBuilder({ page }).analyze();
+    expect(
+      found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
+    ).toEqual([]);
+    expect(problems()).toEqual([]);
+  });
+});
