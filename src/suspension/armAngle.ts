@@ -22,6 +22,9 @@ export function armAngleFor(side: SideModel, travel: number, guess = 0): number 
   const { droop, bump } = side.reach;
   if (!(travel >= droop.travel && travel <= bump.travel)) return Number.NaN;
   if (travel === 0) return 0;
+  // At the very ends the pose exists at the angle found for them; one rounding further it may not.
+  if (travel === droop.travel) return droop.armAngle;
+  if (travel === bump.travel) return bump.armAngle;
   const target = side.centerHeightAtRest + travel;
   const [ix, iy, iz] = side.innerAtRest;
   let low = droop.armAngle;

@@ -2,6 +2,7 @@ import type { Vec3 } from "../geometry/vec.ts";
 import { POSE, POSE_ROW, poseRowTo } from "./poseRow.ts";
 import { PoseStatus } from "./poseStatus.ts";
 import { REACH_LIMIT, REACH_STEP } from "./tolerances.ts";
+import { RATE, RATE_ROW, wheelRatesTo } from "./wheelRates.ts";
 
 /** One end of the lower arm's reach with the steering straight ahead. */
 export interface ReachEnd {
@@ -28,11 +29,15 @@ function reachEnd(side: Float64Array, inner: Vec3, restHeight: number, way: 1 | 
   let last = 0;
   let lastHeight = restHeight;
   let status: PoseStatus = PoseStatus.Ok;
-  /** Status at an angle, seen from `last`: the wheel must move the way the arm does. */
+  const rates = new Float64Array(RATE_ROW);
+  /** Status at an angle: the wheel must rise with the arm (its slope decides, so that no angle past the top passes). */
   const stateAt = (angle: number): PoseStatus => {
-    const s = poseRowTo(pose, 0, side, Math.cos(angle), Math.sin(angle), inner[0], inner[1], inner[2]);
+    const cos = Math.cos(angle);
+    const sin = Math.sin(angle);
+    const s = poseRowTo(pose, 0, side, cos, sin, inner[0], inner[1], inner[2]);
     if (s !== PoseStatus.Ok) return s;
-    return way * (pose[POSE.wheelCenter + 2]! - lastHeight) > 0 ? PoseStatus.Ok : PoseStatus.LowerArmOutOfReach;
+    wheelRatesTo(rates, 0, side, pose, 0, cos, sin, 0, 0, 0);
+    return rates[RATE.armSlide + 2]! > 0 ? PoseStatus.Ok : PoseStatus.LowerArmOutOfReach;
   };
   const accept = (angle: number) => {
     last = angle;
@@ -44,7 +49,8 @@ function reachEnd(side: Float64Array, inner: Vec3, restHeight: number, way: 1 | 
     if (status !== PoseStatus.Ok) break;
     accept(next);
   }
-  if (status === PoseStatus.Ok) return { armAngle: last, travel: lastHeight - restHeight, status: PoseStatus.LowerArmOutOfReach };
+  if (status === PoseStatus.Ok)
+    return { armAngle: last, travel: lastHeight - restHeight, status: PoseStatus.LowerArmOutOfReach };
   let beyond = next;
   while (Math.abs(beyond - last) > 1e-13) {
     const middle = 0.5 * (last + beyond);

@@ -52,30 +52,56 @@ export type PoseResult = SolvedPose | OutOfReach;
  * knuckle alone. Vehicle axes, mm, radians.
  */
 export function solvePose(frontEnd: FrontEnd, travel: number, steer: number): PoseResult {
+  const tooFar = SIDES.flatMap((side) => travelBorder(frontEnd[side], side, travel) ?? []);
+  if (tooFar.length > 0) return nearest(tooFar);
+
   const ends = new Float64Array(INNER_ENDS_ROW);
   const steeringStatus = frontEnd.steering.innerEndsTo(ends, steer);
-  const sides: SidePose[] = [];
-  for (const side of ["left", "right"] as const) {
-    const model = frontEnd[side];
-    const status = travelStatus(model, travel);
-    if (status !== PoseStatus.Ok) {
-      const end = travel > 0 ? model.reach.bump : model.reach.droop;
-      return { ok: false, status, side, along: "travel", startsAt: end.travel };
-    }
-    const angle = armAngleFor(model, travel);
-    const row = new Float64Array(POSE_ROW);
+  const poses = { left: new Float64Array(POSE_ROW), right: new Float64Array(POSE_ROW) };
+  const angles = { left: 0, right: 0 };
+  const stuck: OutOfReach[] = [];
+  for (const side of SIDES) {
+    const { row } = frontEnd[side];
+    const angle = armAngleFor(frontEnd[side], travel);
     const at = side === "left" ? 0 : 3;
-    const steered =
+    angles[side] = angle;
+    const status =
       steeringStatus === PoseStatus.Ok
-        ? poseRowTo(row, 0, model.row, Math.cos(angle), Math.sin(angle), ends[at]!, ends[at + 1]!, ends[at + 2]!)
+        ? poseRowTo(
+            poses[side],
+            0,
+            row,
+            Math.cos(angle),
+            Math.sin(angle),
+            ends[at]!,
+            ends[at + 1]!,
+            ends[at + 2]!,
+          )
         : steeringStatus;
-    if (steered !== PoseStatus.Ok) {
-      const startsAt = steerBorder(frontEnd, side, angle, steer);
-      return { ok: false, status: steered, side, along: "steer", startsAt };
-    }
-    sides.push(sidePoseOf(row, model, angle, side));
+    if (status !== PoseStatus.Ok) stuck.push(steerBorder(frontEnd, side, angle, steer));
   }
-  return { ok: true, travel, steer, left: sides[0]!, right: sides[1]! };
+  if (stuck.length > 0) return nearest(stuck);
+  return {
+    ok: true,
+    travel,
+    steer,
+    left: sidePoseOf(poses.left, frontEnd.left, angles.left, "left"),
+    right: sidePoseOf(poses.right, frontEnd.right, angles.right, "right"),
+  };
+}
+
+const SIDES = ["left", "right"] as const;
+
+/** Of several borders the one met first on the way there: beyond it the front end has no pose. */
+function nearest(borders: readonly OutOfReach[]): OutOfReach {
+  return borders.reduce((first, next) => (Math.abs(next.startsAt) < Math.abs(first.startsAt) ? next : first));
+}
+
+function travelBorder(model: SideModel, side: Side, travel: number): OutOfReach | null {
+  const status = travelStatus(model, travel);
+  if (status === PoseStatus.Ok) return null;
+  const end = travel > 0 ? model.reach.bump : model.reach.droop;
+  return { ok: false, status, side, along: "travel", startsAt: end.travel };
 }
 
 function sidePoseOf(row: Float64Array, model: SideModel, armAngle: number, side: Side): SidePose {
@@ -98,28 +124,29 @@ function sidePoseOf(row: Float64Array, model: SideModel, armAngle: number, side:
 }
 
 /** The largest part of `steer` that still closes at this arm angle, by bisection from straight ahead. */
-function steerBorder(frontEnd: FrontEnd, side: Side, armAngle: number, steer: number): number {
+function steerBorder(frontEnd: FrontEnd, side: Side, armAngle: number, steer: number): OutOfReach {
   const ends = new Float64Array(INNER_ENDS_ROW);
   const row = new Float64Array(POSE_ROW);
   const at = side === "left" ? 0 : 3;
-  const closes = (s: number) =>
-    frontEnd.steering.innerEndsTo(ends, s) === PoseStatus.Ok &&
-    poseRowTo(
-      row,
-      0,
-      frontEnd[side].row,
-      Math.cos(armAngle),
-      Math.sin(armAngle),
-      ends[at]!,
-      ends[at + 1]!,
-      ends[at + 2]!,
-    ) === PoseStatus.Ok;
+  const [cos, sin] = [Math.cos(armAngle), Math.sin(armAngle)];
+  const statusAt = (s: number): PoseStatus => {
+    const linkage = frontEnd.steering.innerEndsTo(ends, s);
+    if (linkage !== PoseStatus.Ok) return linkage;
+    return poseRowTo(row, 0, frontEnd[side].row, cos, sin, ends[at]!, ends[at + 1]!, ends[at + 2]!);
+  };
   let good = 0;
   let bad = steer;
-  while (Math.abs(bad - good) > 1e-9) {
+  // What stops it at the border, which may not be what stops it at `steer`.
+  let status = statusAt(steer);
+  // Bounded, so that an infinite steer cannot bisect forever.
+  for (let step = 0; step < 100 && Math.abs(bad - good) > 1e-9; step++) {
     const middle = 0.5 * (good + bad);
-    if (closes(middle)) good = middle;
-    else bad = middle;
+    const found = statusAt(middle);
+    if (found === PoseStatus.Ok) good = middle;
+    else {
+      bad = middle;
+      status = found;
+    }
   }
-  return good;
+  return { ok: false, status, side, along: "steer", startsAt: good };
 }

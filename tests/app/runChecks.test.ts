@@ -5,7 +5,16 @@ import { runChecks } from "../../src/app/state/runChecks.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { exampleText } from "./exampleText.ts";
 
-/** A checker that answers when the test says so, with the real answer. */
+/** Real reports, each worked out once: what is tested is when an answer counts, not the check. */
+const reports = new Map<string | null, CheckAnswer>();
+function realAnswer(request: CheckRequest): CheckAnswer {
+  const { variant } = request.setup;
+  const known = reports.get(variant) ?? answerCheck(request);
+  reports.set(variant, known);
+  return { ...known, id: request.id };
+}
+
+/** A checker that answers when the test says so. */
 function slowChecker() {
   const requests: CheckRequest[] = [];
   let listener: (answer: CheckAnswer) => void = () => {};
@@ -15,7 +24,7 @@ function slowChecker() {
     onAnswer: (given: (answer: CheckAnswer) => void) => {
       listener = given;
     },
-    answer: (request: CheckRequest) => listener(answerCheck(request)),
+    answer: (request: CheckRequest) => listener(realAnswer(request)),
     fail: (id: number) => listener({ id, ok: false, code: "fault", message: "the worker gave up" }),
   };
 }

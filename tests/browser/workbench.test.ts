@@ -44,6 +44,12 @@ async function picture(page: Page): Promise<string> {
     .digest("hex");
 }
 
+/** The example that the workbench opens with, as a document. */
+async function exampleDocument(): Promise<Record<string, unknown>> {
+  const path = join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json");
+  return JSON.parse(await readFile(path, "utf8"));
+}
+
 const steering = (page: Page) => page.getByRole("slider", { name: "Steering" });
 const travel = (page: Page) => page.getByRole("slider", { name: "Travel" });
 
@@ -97,12 +103,12 @@ describe("the workbench on a desk", () => {
     await drag(page, "Steering", 0.5, 0.2);
     expect(Number(await steering(page).inputValue())).toBeGreaterThan(0.4);
     expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/% left lock, left wheel \d/);
-    expect(await poseSentence(page)).toMatch(/turned [\d.]+° left/);
+    expect(await poseSentence(page)).toMatch(/steered [\d.]+° to the left/);
     expect(await poseSentence(page)).not.toBe(atRest.sentence);
     expect(await picture(page)).not.toBe(atRest.picture);
     await page.getByRole("button", { name: "Straight ahead" }).click();
     expect(await poseSentence(page)).toBe(atRest.sentence);
-    expect(await picture(page)).toBe(atRest.picture);
+    await expect.poll(() => picture(page)).toBe(atRest.picture);
     expect(problems()).toEqual([]);
   });
 
@@ -137,7 +143,7 @@ describe("the workbench on a desk", () => {
     expect(await picture(page)).not.toBe(turned);
     await page.getByRole("button", { name: "Three-quarter" }).click();
     await page.mouse.move(0, 0);
-    expect(await picture(page)).toBe(straight);
+    await expect.poll(() => picture(page)).toBe(straight);
   });
 
   it("points out a part that is chosen in the list, also one that is clear", async () => {
@@ -175,9 +181,7 @@ describe("the workbench on a desk", () => {
   it("opens a setup that is dropped on the page", async () => {
     const { page, problems } = await openWorkbench({ viewport: DESK });
     await verdict(page);
-    const demo = JSON.parse(
-      await readFile(join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json"), "utf8"),
-    );
+    const demo = await exampleDocument();
     await page.evaluate(
       (text) => {
         const data = new DataTransfer();
@@ -190,6 +194,30 @@ describe("the workbench on a desk", () => {
     );
     await page.getByText("Truck from a drop").waitFor();
     expect(await verdict(page)).toMatch(/^Rubs /);
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("a setup that asks for more travel than the linkage has", () => {
+  it("is checked as far as it reaches, and says which joint stops where", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK });
+    await verdict(page);
+    const text = JSON.stringify({
+      ...(await exampleDocument()),
+      travel: { droop: -9, bump: 3.5 },
+      variants: [],
+    });
+    await page
+      .getByLabel("Setup file")
+      .setInputFiles({ name: "low.json", mimeType: "application/json", buffer: Buffer.from(text) });
+    await page
+      .getByText(/cannot follow past .* droop/)
+      .first()
+      .waitFor();
+    await travel(page).focus();
+    await page.keyboard.press("Home");
+    expect(await poseSentence(page)).toMatch(/cannot reach this pose; it goes as far as .* droop/);
+    await shot(page, "workbench-desk-reach");
     expect(problems()).toEqual([]);
   });
 });

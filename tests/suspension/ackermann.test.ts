@@ -56,7 +56,9 @@ function planarAngle(innerEnd: readonly [number, number], slide: number): number
   const stretch = (angle: number) => {
     const [x, y] = armEnd(angle);
     const [x0, y0] = armEnd(0);
-    return Math.hypot(x - innerEnd[0], y - innerEnd[1] + slide) - Math.hypot(x0 - innerEnd[0], y0 - innerEnd[1]);
+    return (
+      Math.hypot(x - innerEnd[0], y - innerEnd[1] + slide) - Math.hypot(x0 - innerEnd[0], y0 - innerEnd[1])
+    );
   };
   let [low, high] = [-55 * DEG, 55 * DEG];
   const sign = Math.sign(stretch(high));
@@ -80,29 +82,32 @@ describe("Ackermann geometry", () => {
     [20, 17.11524, 45.5],
     [30, 24.13326, 64.97],
     [40, 30.58745, 82.48],
-  ])("a linkage laid out for %d° inside steers %d° outside, and both wheel axes meet over the rear axle", (inner, outer, slide) => {
-    const exact = Math.atan(1 / (1 / Math.tan(inner * DEG) + BETWEEN_AXES / WHEELBASE));
-    const innerEnd = innerEndFor(inner * DEG, exact, slide);
-    expect(innerEnd[1]).toBeGreaterThan(240);
-    expect(innerEnd[1]).toBeLessThan(330);
-    const frontEnd = assembled(levelSteering(innerEnd, slide));
-    for (const steer of [1, -1]) {
-      const pose = solvePose(frontEnd, 0, steer);
-      if (!pose.ok) throw new Error("out of reach");
-      const [inside, outside] = steer > 0 ? [pose.left, pose.right] : [pose.right, pose.left];
-      expect((steer * inside.steerAngle) / DEG).toBeCloseTo(inner, 9);
-      expect((steer * outside.steerAngle) / DEG).toBeCloseTo(outer, 5);
-      const relation = 1 / Math.tan(steer * outside.steerAngle) - 1 / Math.tan(steer * inside.steerAngle);
-      expect(relation).toBeCloseTo(BETWEEN_AXES / WHEELBASE, 9);
-      // KI-61's construction: each wheel axis, from its steering axis, crosses the rear axle line at one center.
-      const centers = [pose.left, pose.right].map(({ lowerBallJoint: [x, y], wheelAxis: [nx, ny] }) => {
-        const along = (-WHEELBASE - x) / nx;
-        return y + along * ny;
-      });
-      expect(centers[0]).toBeCloseTo(centers[1]!, 4);
-      expect(steer * centers[0]!).toBeGreaterThan(0);
-    }
-  });
+  ])(
+    "a linkage laid out for %d° inside steers %d° outside, and both wheel axes meet over the rear axle",
+    (inner, outer, slide) => {
+      const exact = Math.atan(1 / (1 / Math.tan(inner * DEG) + BETWEEN_AXES / WHEELBASE));
+      const innerEnd = innerEndFor(inner * DEG, exact, slide);
+      expect(innerEnd[1]).toBeGreaterThan(240);
+      expect(innerEnd[1]).toBeLessThan(330);
+      const frontEnd = assembled(levelSteering(innerEnd, slide));
+      for (const steer of [1, -1]) {
+        const pose = solvePose(frontEnd, 0, steer);
+        if (!pose.ok) throw new Error("out of reach");
+        const [inside, outside] = steer > 0 ? [pose.left, pose.right] : [pose.right, pose.left];
+        expect((steer * inside.steerAngle) / DEG).toBeCloseTo(inner, 9);
+        expect((steer * outside.steerAngle) / DEG).toBeCloseTo(outer, 5);
+        const relation = 1 / Math.tan(steer * outside.steerAngle) - 1 / Math.tan(steer * inside.steerAngle);
+        expect(relation).toBeCloseTo(BETWEEN_AXES / WHEELBASE, 9);
+        // KI-61's construction: each wheel axis, from its steering axis, crosses the rear axle line at one center.
+        const centers = [pose.left, pose.right].map(({ lowerBallJoint: [x, y], wheelAxis: [nx, ny] }) => {
+          const along = (-WHEELBASE - x) / nx;
+          return y + along * ny;
+        });
+        expect(centers[0]).toBeCloseTo(centers[1]!, 4);
+        expect(steer * centers[0]!).toBeGreaterThan(0);
+      }
+    },
+  );
 
   it("30° inside turns about a center 5946.152 mm from the middle of the rear axle (KI-61, derived)", () => {
     const exact = Math.atan(1 / (1 / Math.tan(30 * DEG) + BETWEEN_AXES / WHEELBASE));

@@ -111,6 +111,8 @@ describe("parts that do not go together name the key", () => {
     expect(issueOf({ ...input, steering: { ...steering, pitman: sideways } }).key).toBe("truck.steering");
     const inLine = { ...steering.idler, pivot: [-163, -316, 289] as Vec3, end: [-163, -200, 272] as Vec3 };
     const straight = { ...steering.pitman, pivot: [-22, 322, 291] as Vec3, end: [-163, 322, 272] as Vec3 };
-    expect(issueOf({ ...input, steering: { ...steering, pitman: straight, idler: inLine } }).key).toBe("truck.steering");
+    expect(issueOf({ ...input, steering: { ...steering, pitman: straight, idler: inLine } }).key).toBe(
+      "truck.steering",
+    );
   });
 });

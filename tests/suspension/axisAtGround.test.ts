@@ -113,7 +113,13 @@ it("the mounting face keeps its distance from the ball joint line in every pose"
   const plain = leanedAxisFrontEnd(axis(6, 12));
   const frontEnd = assembled({ ...plain, wheelOffset: offset });
   const { hubFace, pinAngle } = plain.knuckle;
-  for (const [travel, steer] of [[0, 0], [-80, 1], [-40, -1], [60, 0.7], [80, -1]] as const) {
+  for (const [travel, steer] of [
+    [0, 0],
+    [-80, 1],
+    [-40, -1],
+    [60, 0.7],
+    [80, -1],
+  ] as const) {
     const pose = solvePose(frontEnd, travel, steer);
     if (!pose.ok) throw new Error("out of reach");
     for (const side of [pose.left, pose.right]) {

@@ -50,23 +50,29 @@ describe("camber with steer is exact in the turntable angle", () => {
     [4, 8, -0.5, -30, -1.42212, -30.27336],
     [6, 12, 0, 35, 5.69818, 36.21147],
     [6, 12, 0, -35, -1.24853, -35.81924],
-  ])("caster %d°, inclination %d°, camber %d°, steered %d°", (caster, inclination, camber0, steer, camber, turn) => {
-    const frontEnd = assembled(
-      leanedAxisFrontEnd({ caster: caster * DEG, inclination: inclination * DEG, camber: camber0 * DEG }),
-    );
-    const rest = sideAt(frontEnd, 0);
-    expect(rest.caster / DEG).toBeCloseTo(caster, 10);
-    expect(rest.kingpinInclination / DEG).toBeCloseTo(inclination, 10);
-    expect(rest.camber / DEG).toBeCloseTo(camber0, 10);
-    const left = steeredTo(frontEnd, steer * DEG);
-    expect(left.camber / DEG).toBeCloseTo(camber, 5);
-    const x = vecAt(left.row, POSE.knuckleX);
-    const turned = Math.atan2(dot(x, vecAt(rest.row, POSE.knuckleY)), dot(x, vecAt(rest.row, POSE.knuckleX)));
-    expect(turned / DEG).toBeCloseTo(turn, 5);
-    // The right wheel is the mirror image: what the left one does turning left, it does turning right.
-    const right = steeredTo(frontEnd, -steer * DEG, "right");
-    expect(right.camber / DEG).toBeCloseTo(camber, 5);
-  });
+  ])(
+    "caster %d°, inclination %d°, camber %d°, steered %d°",
+    (caster, inclination, camber0, steer, camber, turn) => {
+      const frontEnd = assembled(
+        leanedAxisFrontEnd({ caster: caster * DEG, inclination: inclination * DEG, camber: camber0 * DEG }),
+      );
+      const rest = sideAt(frontEnd, 0);
+      expect(rest.caster / DEG).toBeCloseTo(caster, 10);
+      expect(rest.kingpinInclination / DEG).toBeCloseTo(inclination, 10);
+      expect(rest.camber / DEG).toBeCloseTo(camber0, 10);
+      const left = steeredTo(frontEnd, steer * DEG);
+      expect(left.camber / DEG).toBeCloseTo(camber, 5);
+      const x = vecAt(left.row, POSE.knuckleX);
+      const turned = Math.atan2(
+        dot(x, vecAt(rest.row, POSE.knuckleY)),
+        dot(x, vecAt(rest.row, POSE.knuckleX)),
+      );
+      expect(turned / DEG).toBeCloseTo(turn, 5);
+      // The right wheel is the mirror image: what the left one does turning left, it does turning right.
+      const right = steeredTo(frontEnd, -steer * DEG, "right");
+      expect(right.camber / DEG).toBeCloseTo(camber, 5);
+    },
+  );
 
   it("also on the worked double wishbone, lower arm held (KI-28)", () => {
     const frontEnd = assembled(wishbone);
@@ -88,11 +94,16 @@ describe("camber with steer is exact in the turntable angle", () => {
     [3, 0, 2.05378],
     [5, 10, 3.43398],
     [8, 12, 5.51829],
-  ])("a ±20° sweep of caster %d°, inclination %d° reads %d° of camber change (KI-50 … KI-52)", (caster, inclination, change) => {
-    const frontEnd = assembled(leanedAxisFrontEnd({ caster: caster * DEG, inclination: inclination * DEG }));
-    const [in20, out20] = [steeredTo(frontEnd, 20 * DEG), steeredTo(frontEnd, -20 * DEG)];
-    expect((in20.camber - out20.camber) / DEG).toBeCloseTo(change, 5);
-  });
+  ])(
+    "a ±20° sweep of caster %d°, inclination %d° reads %d° of camber change (KI-50 … KI-52)",
+    (caster, inclination, change) => {
+      const frontEnd = assembled(
+        leanedAxisFrontEnd({ caster: caster * DEG, inclination: inclination * DEG }),
+      );
+      const [in20, out20] = [steeredTo(frontEnd, 20 * DEG), steeredTo(frontEnd, -20 * DEG)];
+      expect((in20.camber - out20.camber) / DEG).toBeCloseTo(change, 5);
+    },
+  );
 });
 
 /** AX-8. Derived: tan γ_V = tan γ_W / cos δ, camber about the vehicle's own X against the wheel's lean. */

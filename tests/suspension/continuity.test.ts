@@ -15,7 +15,13 @@ const SLACK = 0.05;
 const MOVING = ["upperBallJoint", "tieRodOuter", "wheelCenter"] as const;
 
 /** How fast a point that rides on the knuckle moves, from the knuckle's turn and the wheel center's slide. */
-function speedOf(rates: Float64Array, row: Float64Array, point: number, turnAt: number, slideAt: number): number {
+function speedOf(
+  rates: Float64Array,
+  row: Float64Array,
+  point: number,
+  turnAt: number,
+  slideAt: number,
+): number {
   const [wx, wy, wz] = vecAt(rates, turnAt);
   const [rx, ry, rz] = sub(vecAt(row, point), vecAt(row, POSE.wheelCenter));
   const [vx, vy, vz] = vecAt(rates, slideAt);
@@ -33,10 +39,16 @@ interface Place {
  * jump from one root to the other away from there is tens of millimeters against fractions of one.
  * @returns how many steps were walked.
  */
-function expectNoJump(frontEnd: FrontEnd, side: Side, places: readonly Place[], along: "arm" | "steer"): number {
+function expectNoJump(
+  frontEnd: FrontEnd,
+  side: Side,
+  places: readonly Place[],
+  along: "arm" | "steer",
+): number {
   const ends = new Float64Array(INNER_ENDS_ROW);
   const at = side === "left" ? 0 : 3;
-  const [turnAt, slideAt] = along === "arm" ? [RATE.armTurn, RATE.armSlide] : [RATE.steerTurn, RATE.steerSlide];
+  const [turnAt, slideAt] =
+    along === "arm" ? [RATE.armTurn, RATE.armSlide] : [RATE.steerTurn, RATE.steerSlide];
   let last: { row: Float64Array; rates: Float64Array; place: Place } | null = null;
   let steps = 0;
   let worst = { excess: Number.NEGATIVE_INFINITY, where: "" };
@@ -86,14 +98,19 @@ describe(`roots do not change on the way (seed ${SEED.seed})`, () => {
 
   it("from straight ahead to either lock, at full droop, rest and full bump, no joint jumps", () => {
     fc.assert(
-      fc.property(plausibleTrucks(), fc.constantFrom(-90, 0, 90), fc.constantFrom(-1, 1), ({ frontEnd }, travel, lock) => {
-        for (const side of ["left", "right"] as const) {
-          const arm = armAngleFor(frontEnd[side], travel);
-          if (Number.isNaN(arm)) continue;
-          const places = spread(0, lock).map((steer) => ({ arm, steer }));
-          expect(expectNoJump(frontEnd, side, places, "steer")).toBeGreaterThan(STEPS / 10);
-        }
-      }),
+      fc.property(
+        plausibleTrucks(),
+        fc.constantFrom(-90, 0, 90),
+        fc.constantFrom(-1, 1),
+        ({ frontEnd }, travel, lock) => {
+          for (const side of ["left", "right"] as const) {
+            const arm = armAngleFor(frontEnd[side], travel);
+            if (Number.isNaN(arm)) continue;
+            const places = spread(0, lock).map((steer) => ({ arm, steer }));
+            expect(expectNoJump(frontEnd, side, places, "steer")).toBeGreaterThan(STEPS / 10);
+          }
+        },
+      ),
       { ...SEED, numRuns: 200 },
     );
   });

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dot, length, normalize, sub, type Vec3, vecAt } from "../../src/geometry/vec.ts";
-import { armAngleFor } from "../../src/suspension/armAngle.ts";
 import { alignmentOf } from "../../src/suspension/alignment.ts";
+import { armAngleFor } from "../../src/suspension/armAngle.ts";
 import type { FrontEndInput } from "../../src/suspension/inputs.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../src/suspension/poseRow.ts";
 import { PoseStatus } from "../../src/suspension/poseStatus.ts";
@@ -15,25 +15,27 @@ import { assembled, wishbone } from "./trucks.ts";
 const DEG = Math.PI / 180;
 
 describe("arms at exactly 90°", () => {
-  const parallelogram = planarFrontEnd({
-    lowerInner: [300, 230],
-    lowerOuter: [700, 230],
-    upperInner: [270, 510],
-    upperOuter: [670, 510],
-    wheelCenter: [790, 360],
-  });
-
-  it("equal parallel arms turned straight up still only translate the knuckle", () => {
-    const { left } = assembled(parallelogram);
+  // With the upper pivot inboard the linkage folds flat past 90° up, with it outboard past 90° down.
+  it.each([
+    { up: 1, upperY: 270 },
+    { up: -1, upperY: 330 },
+  ])("equal parallel arms turned by $up quarter turn still only translate the knuckle", ({ up, upperY }) => {
+    const { left } = assembled(
+      planarFrontEnd({
+        lowerInner: [300, 230],
+        lowerOuter: [700, 230],
+        upperInner: [upperY, 510],
+        upperOuter: [upperY + 400, 510],
+        wheelCenter: [790, 360],
+      }),
+    );
     const row = new Float64Array(POSE_ROW);
-    for (const up of [1, -1]) {
-      expect(poseRowTo(row, 0, left.row, 0, up, ...left.innerAtRest)).toBe(PoseStatus.Ok);
-      const near = (at: number, wanted: Vec3) => expect(length(sub(vecAt(row, at), wanted))).toBeLessThan(1e-9);
-      near(POSE.lowerBallJoint, [0, 300, 230 + up * 400]);
-      near(POSE.upperBallJoint, [0, 270, 510 + up * 400]);
-      near(POSE.wheelCenter, [0, 390, 360 + up * 400]);
-      near(POSE.wheelAxis, [0, 1, 0]);
-    }
+    expect(poseRowTo(row, 0, left.row, 0, up, ...left.innerAtRest)).toBe(PoseStatus.Ok);
+    const near = (at: number, wanted: Vec3) => expect(length(sub(vecAt(row, at), wanted))).toBeLessThan(1e-9);
+    near(POSE.lowerBallJoint, [0, 300, 230 + up * 400]);
+    near(POSE.upperBallJoint, [0, upperY, 510 + up * 400]);
+    near(POSE.wheelCenter, [0, 390, 360 + up * 400]);
+    near(POSE.wheelAxis, [0, 1, 0]);
   });
 
   it("an upper arm square to the line from its pivot to the lower ball joint stays where it was drawn", () => {
@@ -72,26 +74,33 @@ describe("a plumb steering axis", () => {
   });
 
   it("a wheel steered by exactly 90° heads left with its axis along the truck", () => {
-    // Plan view: the arm's end goes from (−150, 750) to (0, 600); the inner end at x = 40 keeps the rod's length.
-    const rod = Math.hypot(190, 470);
-    const slide = 280 - (600 - Math.sqrt(rod * rod - 40 * 40));
+    // Plan view: the arm's end goes from (−150, 750) to (0, 600); the inner end at x = 100 keeps the rod's length.
+    const rod = Math.hypot(250, 470);
+    const slide = 280 - (600 - Math.sqrt(rod * rod - 100 * 100));
     const input: FrontEndInput = {
       lowerArm: { frontPivot: [150, 300, 220], rearPivot: [-150, 300, 220], ballJoint: [0, 750, 220] },
       upperArm: { frontPivot: [120, 400, 480], rearPivot: [-120, 400, 480], ballJoint: [0, 750, 480] },
-      steering: { type: "rack", innerEnd: [40, 280, 260], stroke: slide },
-      knuckle: { span: 260, pinHeight: 120, pinLead: 0, pinAngle: 0, hubFace: 110, steeringArm: [-150, 0, 40] },
+      steering: { type: "rack", innerEnd: [100, 280, 260], stroke: slide },
+      knuckle: {
+        span: 260,
+        pinHeight: 120,
+        pinLead: 0,
+        pinAngle: 0,
+        hubFace: 110,
+        steeringArm: [-150, 0, 40],
+      },
       wheelOffset: 0,
       loadedRadius: 340,
       toe: 0,
     };
     const { left } = assembled(input);
     const row = new Float64Array(POSE_ROW);
-    expect(poseRowTo(row, 0, left.row, 1, 0, 40, 280 - slide, 260)).toBe(PoseStatus.Ok);
+    expect(poseRowTo(row, 0, left.row, 1, 0, 100, 280 - slide, 260)).toBe(PoseStatus.Ok);
     expect(length(sub(vecAt(row, POSE.tieRodOuter), [0, 600, 260]))).toBeLessThan(1e-9);
     expect(length(sub(vecAt(row, POSE.wheelAxis), [-1, 0, 0]))).toBeLessThan(1e-12);
     expect(alignmentOf(row, 0, false).steerAngle).toBeCloseTo(90 * DEG, 12);
-    // Inside lock past 90° the heading goes on turning instead of folding back.
-    expect(poseRowTo(row, 0, left.row, 1, 0, 40, 280 - slide - 3, 260)).toBe(PoseStatus.Ok);
+    // A little further the heading goes on turning instead of folding back.
+    expect(poseRowTo(row, 0, left.row, 1, 0, 100, 280 - slide - 0.5, 260)).toBe(PoseStatus.Ok);
     expect(alignmentOf(row, 0, false).steerAngle).toBeGreaterThan(90 * DEG);
   });
 });
@@ -123,13 +132,19 @@ it("pivot lines parallel to each other but to no axis keep both ball joints in p
 describe(`the arm angle for a travel (seed ${SEED.seed}, ${SEED.numRuns} runs)`, () => {
   it("does not depend on where the search starts", () => {
     fc.assert(
-      fc.property(plausibleTrucks(), fc.integer({ min: -90, max: 90 }), fc.integer({ min: -100, max: 100 }), (truck, travel, percent) => {
-        const { left } = truck.frontEnd;
-        const found = armAngleFor(left, travel);
-        if (Number.isNaN(found)) return;
-        const guess = (percent / 100) * (percent > 0 ? left.reach.bump.armAngle : -left.reach.droop.armAngle);
-        expect(Math.abs(armAngleFor(left, travel, guess) - found)).toBeLessThan(1e-11);
-      }),
+      fc.property(
+        plausibleTrucks(),
+        fc.integer({ min: -90, max: 90 }),
+        fc.integer({ min: -100, max: 100 }),
+        (truck, travel, percent) => {
+          const { left } = truck.frontEnd;
+          const found = armAngleFor(left, travel);
+          if (Number.isNaN(found)) return;
+          const guess =
+            (percent / 100) * (percent > 0 ? left.reach.bump.armAngle : -left.reach.droop.armAngle);
+          expect(Math.abs(armAngleFor(left, travel, guess) - found)).toBeLessThan(1e-11);
+        },
+      ),
       SEED,
     );
   });
@@ -160,7 +175,12 @@ describe(`the arm angle for a travel (seed ${SEED.seed}, ${SEED.numRuns} runs)`,
 
 it("a travel or steer that is not a number has no pose", () => {
   const frontEnd = assembled(wishbone);
-  for (const [travel, steer] of [[Number.NaN, 0], [0, Number.NaN], [Number.POSITIVE_INFINITY, 0], [0, Number.NEGATIVE_INFINITY]] as const) {
+  for (const [travel, steer] of [
+    [Number.NaN, 0],
+    [0, Number.NaN],
+    [Number.NaN, Number.NaN],
+    [Number.POSITIVE_INFINITY, 0],
+  ] as const) {
     const pose = solvePose(frontEnd, travel, steer);
     expect(pose.ok).toBe(false);
     if (!pose.ok) expect(Number.isFinite(pose.startsAt)).toBe(true);

@@ -20,7 +20,11 @@ const LENGTHS = ["scrubRadius", "mechanicalTrail", "tieRodLength"] as const;
 const TOLERANCE = 1e-9;
 
 /** The front end with every point of the truck moved by `at`; the knuckle's own dimensions stay. */
-function movedPoints(input: FrontEndInput, at: (p: Vec3) => Vec3, direction: (v: Vec3) => Vec3): FrontEndInput {
+function movedPoints(
+  input: FrontEndInput,
+  at: (p: Vec3) => Vec3,
+  direction: (v: Vec3) => Vec3,
+): FrontEndInput {
   const arm = (a: ArmInput) => ({
     frontPivot: at(a.frontPivot),
     rearPivot: at(a.rearPivot),
@@ -146,9 +150,12 @@ describe(`what does not depend on how the truck is drawn (seed ${SEED.seed}, ${S
       same,
       (before, after) => {
         for (const side of ["left", "right"] as const) {
-          for (const angle of ANGLES) expect(Math.abs(after[side][angle] - before[side][angle])).toBeLessThan(TOLERANCE);
+          for (const angle of ANGLES)
+            expect(Math.abs(after[side][angle] - before[side][angle])).toBeLessThan(TOLERANCE);
           const span = length(sub(after[side].upperBallJoint, after[side].lowerBallJoint));
-          expect(Math.abs(span - length(sub(before[side].upperBallJoint, before[side].lowerBallJoint)))).toBeLessThan(TOLERANCE);
+          expect(
+            Math.abs(span - length(sub(before[side].upperBallJoint, before[side].lowerBallJoint))),
+          ).toBeLessThan(TOLERANCE);
           const rod = length(sub(after[side].tieRodOuter, after[side].tieRodInner));
           expect(Math.abs(rod - before[side].tieRodLength)).toBeLessThan(TOLERANCE);
         }

@@ -52,35 +52,41 @@ function jigReading(side: SidePose, pinHeight: number, above = 0): number {
 describe("four knuckles measured on the same jig", () => {
   const first = standing(truckOn(KNUCKLES[0].face));
 
-  it.each(KNUCKLES)("face $face in from the ball joint line: $wider in wider per side than the first", ({ face, wider }) => {
-    const side = standing(truckOn(face));
-    // Exactly: the face moves out along the pin, so the track grows by the difference times cos(camber).
-    const outward = side.hubFace[1] - first.hubFace[1];
-    expect(outward).toBeCloseTo(wider * INCH * Math.cos(camberDeg * DEG), 9);
-    expect(side.contactPatch[1] - first.contactPatch[1]).toBeCloseTo(outward, 9);
-    expect(side.wheelCenter[1] - first.wheelCenter[1]).toBeCloseTo(outward, 9);
-    // To the trade's own precision it is the plain difference of the readings.
-    expect(Math.abs(outward - wider * INCH)).toBeLessThan(SIXTEENTH / 100);
-  });
+  it.each(KNUCKLES)(
+    "face $face in from the ball joint line: $wider in wider per side than the first",
+    ({ face, wider }) => {
+      const side = standing(truckOn(face));
+      // Exactly: the face moves out along the pin, so the track grows by the difference times cos(camber).
+      const outward = side.hubFace[1] - first.hubFace[1];
+      expect(outward).toBeCloseTo(wider * INCH * Math.cos(camberDeg * DEG), 9);
+      expect(side.contactPatch[1] - first.contactPatch[1]).toBeCloseTo(outward, 9);
+      expect(side.wheelCenter[1] - first.wheelCenter[1]).toBeCloseTo(outward, 9);
+      // To the trade's own precision it is the plain difference of the readings.
+      expect(Math.abs(outward - wider * INCH)).toBeLessThan(SIXTEENTH / 100);
+    },
+  );
 
-  it.each(KNUCKLES)("face $face in: in every pose, both sides, the shift is along the wheel axis", ({ face, wider }) => {
-    const [narrow, wide] = [assembled(truckOn(KNUCKLES[0].face)), assembled(truckOn(face))];
-    const [a, b] = [new Float64Array(POSE_ROW), new Float64Array(POSE_ROW)];
-    for (const degrees of [-10, 0, 10]) {
-      for (const slide of [-60, 0, 60]) {
-        for (const side of ["left", "right"] as const) {
-          const [x, y, z] = narrow[side].innerAtRest;
-          const place = [Math.cos(degrees * DEG), Math.sin(degrees * DEG), x, y + slide, z] as const;
-          poseRowTo(a, 0, narrow[side].row, ...place);
-          poseRowTo(b, 0, wide[side].row, ...place);
-          for (let i = 0; i < 3; i++) {
-            const shift = b[POSE.hubFace + i]! - a[POSE.hubFace + i]!;
-            expect(shift).toBeCloseTo(wider * INCH * a[POSE.wheelAxis + i]!, 9);
+  it.each(KNUCKLES)(
+    "face $face in: in every pose, both sides, the shift is along the wheel axis",
+    ({ face, wider }) => {
+      const [narrow, wide] = [assembled(truckOn(KNUCKLES[0].face)), assembled(truckOn(face))];
+      const [a, b] = [new Float64Array(POSE_ROW), new Float64Array(POSE_ROW)];
+      for (const degrees of [-10, 0, 10]) {
+        for (const slide of [-60, 0, 60]) {
+          for (const side of ["left", "right"] as const) {
+            const [x, y, z] = narrow[side].innerAtRest;
+            const place = [Math.cos(degrees * DEG), Math.sin(degrees * DEG), x, y + slide, z] as const;
+            poseRowTo(a, 0, narrow[side].row, ...place);
+            poseRowTo(b, 0, wide[side].row, ...place);
+            for (let i = 0; i < 3; i++) {
+              const shift = b[POSE.hubFace + i]! - a[POSE.hubFace + i]!;
+              expect(shift).toBeCloseTo(wider * INCH * a[POSE.wheelAxis + i]!, 9);
+            }
           }
         }
       }
-    }
-  });
+    },
+  );
 
   it.each([0, 1.5, 2, 3])("a drop of %d in changes neither the reading nor the widths", (drop) => {
     const narrow = standing(truckOn(KNUCKLES[0].face, drop));
@@ -94,7 +100,11 @@ describe("four knuckles measured on the same jig", () => {
 
   it("is the same reading at every travel and steering angle", () => {
     const frontEnd = assembled(truckOn(5.5, 2));
-    for (const [travel, steer] of [[-70, 1], [0, -0.4], [70, -1]] as const) {
+    for (const [travel, steer] of [
+      [-70, 1],
+      [0, -0.4],
+      [70, -1],
+    ] as const) {
       const pose = solvePose(frontEnd, travel, steer);
       if (!pose.ok) throw new Error("out of reach");
       for (const side of [pose.left, pose.right]) {

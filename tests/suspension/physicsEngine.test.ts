@@ -29,7 +29,13 @@ const JOINTS = ["lowerBallJoint", "upperBallJoint", "tieRodOuter", "tieRodInner"
 const POSES = [-70, 0, 60].flatMap((travel) => [-1, 0, 1].map((steer) => ({ travel, steer })));
 
 /** Drives the mechanism to a pose and waits until every joint is closed. */
-function settle(engine: EngineMechanism, truck: DrawnTruck, left: SidePose, right: SidePose, steer: number): number {
+function settle(
+  engine: EngineMechanism,
+  truck: DrawnTruck,
+  left: SidePose,
+  right: SidePose,
+  steer: number,
+): number {
   engine.drive("drive.left.lowerArm", left.armAngle);
   engine.drive("drive.right.lowerArm", right.armAngle);
   engine.driveSteering(truck, steer);
@@ -66,31 +72,42 @@ describe.each(drawnTrucks.map((truck) => [truck.name, truck] as const))("%s", (_
   });
   afterAll(() => engine.free());
 
-  it.each(POSES)("stands where the engine puts it at travel $travel mm, steer $steer", ({ travel, steer }) => {
-    const pose = solvePose(frontEnd, travel, steer);
-    if (!pose.ok) throw new Error(`out of reach: ${pose.side}, ${pose.along} from ${pose.startsAt}`);
-    expect(settle(engine, truck, pose.left, pose.right, steer)).toBeLessThan(SETTLED);
+  it.each(POSES)(
+    "stands where the engine puts it at travel $travel mm, steer $steer",
+    ({ travel, steer }) => {
+      const pose = solvePose(frontEnd, travel, steer);
+      if (!pose.ok) throw new Error(`out of reach: ${pose.side}, ${pose.along} from ${pose.startsAt}`);
+      expect(settle(engine, truck, pose.left, pose.right, steer)).toBeLessThan(SETTLED);
 
-    for (const side of ["left", "right"] as const) {
-      const solved = pose[side];
-      const { center, axis, steeringAxis } = readWheel(engine, side);
-      for (const joint of JOINTS) {
-        expectPoint(solved[joint], engine.site(`${side}.${joint}`), POINT_TOLERANCE, `${side} ${joint}`);
+      for (const side of ["left", "right"] as const) {
+        const solved = pose[side];
+        const { center, axis, steeringAxis } = readWheel(engine, side);
+        for (const joint of JOINTS) {
+          expectPoint(solved[joint], engine.site(`${side}.${joint}`), POINT_TOLERANCE, `${side} ${joint}`);
+        }
+        expectPoint(solved.wheelAxis, axis, DIRECTION_TOLERANCE, `${side} wheelAxis`);
+        expectPoint(
+          solved.hubFace,
+          addScaled(center, axis, WHEEL_OFFSET),
+          POINT_TOLERANCE,
+          `${side} hubFace`,
+        );
+
+        // Angles from the engine's points by ISO 8855 / SAE J670, each side with its own outboard direction.
+        const out = side === "left" ? 1 : -1;
+        const near = (found: number, wanted: number) => expect(found).toBeCloseTo(wanted, 9);
+        near(solved.camber, -Math.asin(axis[2]));
+        near(solved.steerAngle, Math.atan2(-out * axis[0], out * axis[1]));
+        near(solved.caster, Math.atan2(-steeringAxis[0], steeringAxis[2]));
+        near(solved.kingpinInclination, Math.atan2(-out * steeringAxis[1], steeringAxis[2]));
+        near(
+          solved.tieRodLength,
+          length(sub(engine.site(`${side}.tieRodOuter`), engine.site(`${side}.tieRodInner`))),
+        );
+        if (steer === 0) expect(center[2] - truck.wheelCenter[2]).toBeCloseTo(travel, 7);
       }
-      expectPoint(solved.wheelAxis, axis, DIRECTION_TOLERANCE, `${side} wheelAxis`);
-      expectPoint(solved.hubFace, addScaled(center, axis, WHEEL_OFFSET), POINT_TOLERANCE, `${side} hubFace`);
-
-      // Angles from the engine's points by ISO 8855 / SAE J670, each side with its own outboard direction.
-      const out = side === "left" ? 1 : -1;
-      const near = (found: number, wanted: number) => expect(found).toBeCloseTo(wanted, 9);
-      near(solved.camber, -Math.asin(axis[2]));
-      near(solved.steerAngle, Math.atan2(-out * axis[0], out * axis[1]));
-      near(solved.caster, Math.atan2(-steeringAxis[0], steeringAxis[2]));
-      near(solved.kingpinInclination, Math.atan2(-out * steeringAxis[1], steeringAxis[2]));
-      near(solved.tieRodLength, length(sub(engine.site(`${side}.tieRodOuter`), engine.site(`${side}.tieRodInner`))));
-      if (steer === 0) expect(center[2] - truck.wheelCenter[2]).toBeCloseTo(travel, 7);
-    }
-  });
+    },
+  );
 
   it("turns both wheels the way the driver steers", () => {
     for (const steer of [-1, 1]) {

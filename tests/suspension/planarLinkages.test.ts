@@ -31,7 +31,8 @@ describe("a double wishbone whose pivot lines run along X is a planar four-bar",
     from[0] + r * Math.sin(theta),
     from[1] + r * Math.cos(theta),
   ];
-  const angleOf = (from: readonly number[], to: readonly number[]) => Math.atan2(to[1]! - from[1]!, to[2]! - from[2]!);
+  const angleOf = (from: readonly number[], to: readonly number[]) =>
+    Math.atan2(to[1]! - from[1]!, to[2]! - from[2]!);
   const upperPivot = along(ground, d, 0);
 
   /** Assembled at crank angle 60°, the rocker drawn anywhere on the wanted branch, then cranked. */
@@ -72,7 +73,10 @@ describe("a double wishbone whose pivot lines run along X is a planar four-bar",
     for (let crank = 20; crank <= 110; crank += 5) {
       const { theta2, theta4 } = crankedTo(crank * DEG, rockerDrawn * DEG);
       expect(theta2 / DEG).toBeCloseTo(crank, 10);
-      expect(k1 * Math.cos(theta4) - k2 * Math.cos(theta2) + k3 - Math.cos(theta2 - theta4)).toBeCloseTo(0, 12);
+      expect(k1 * Math.cos(theta4) - k2 * Math.cos(theta2) + k3 - Math.cos(theta2 - theta4)).toBeCloseTo(
+        0,
+        12,
+      );
     }
   });
 });
@@ -135,26 +139,29 @@ describe.each([0, 35])("unequal planar arms, axle line at x = %d", (x) => {
     [25, 0.524399, -0.562553, -0.85535, 2.679215, 70.4328],
     [50, 3.577538, -1.22385, -3.230718, 4.458376, 42.3567],
     [75, 6.623419, -1.988311, -7.126789, 5.363631, 15.0575],
-  ])("travel %d mm: arm angle, camber, shifts, roll center, and nothing along X", (travel, arm, camber, dy, patchDy, roll) => {
-    const side = leftAt(input, travel);
-    const lowerInner: Vec3 = [x, ...unequal.lowerInner];
-    const upperInner: Vec3 = [x, ...unequal.upperInner];
-    const fromPivot = sub(side.lowerBallJoint, lowerInner);
-    expect(Math.atan2(fromPivot[2], fromPivot[1]) / DEG).toBeCloseTo(arm, 5);
-    expect(side.armAngle / DEG).toBeCloseTo(arm + 2.544804, 5);
-    expect(side.camber / DEG).toBeCloseTo(camber, 5);
-    expect(side.wheelCenter[1] - 790).toBeCloseTo(dy, 5);
-    const patch = knuckleFixedPoint(restPatch, leftAt(input, 0).row, side.row);
-    expect(patch[1] - 790).toBeCloseTo(patchDy, 5);
-    const [icY, icZ] = meet(lowerInner, side.lowerBallJoint, upperInner, side.upperBallJoint);
-    const slope = (icZ - patch[2]) / (icY - patch[1]);
-    expect(-slope * patch[1]).toBeCloseTo(roll, 3);
-    for (const point of [side.wheelCenter, side.lowerBallJoint, side.upperBallJoint]) {
-      expect(Math.abs(point[0] - x)).toBeLessThan(1e-9);
-    }
-    // The tie rod is a copy of the lower arm, so the toe cannot change.
-    expect(Math.abs(side.toe)).toBeLessThan(1e-10);
-  });
+  ])(
+    "travel %d mm: arm angle, camber, shifts, roll center, and nothing along X",
+    (travel, arm, camber, dy, patchDy, roll) => {
+      const side = leftAt(input, travel);
+      const lowerInner: Vec3 = [x, ...unequal.lowerInner];
+      const upperInner: Vec3 = [x, ...unequal.upperInner];
+      const fromPivot = sub(side.lowerBallJoint, lowerInner);
+      expect(Math.atan2(fromPivot[2], fromPivot[1]) / DEG).toBeCloseTo(arm, 5);
+      expect(side.armAngle / DEG).toBeCloseTo(arm + 2.544804, 5);
+      expect(side.camber / DEG).toBeCloseTo(camber, 5);
+      expect(side.wheelCenter[1] - 790).toBeCloseTo(dy, 5);
+      const patch = knuckleFixedPoint(restPatch, leftAt(input, 0).row, side.row);
+      expect(patch[1] - 790).toBeCloseTo(patchDy, 5);
+      const [icY, icZ] = meet(lowerInner, side.lowerBallJoint, upperInner, side.upperBallJoint);
+      const slope = (icZ - patch[2]) / (icY - patch[1]);
+      expect(-slope * patch[1]).toBeCloseTo(roll, 3);
+      for (const point of [side.wheelCenter, side.lowerBallJoint, side.upperBallJoint]) {
+        expect(Math.abs(point[0] - x)).toBeLessThan(1e-9);
+      }
+      // The tie rod is a copy of the lower arm, so the toe cannot change.
+      expect(Math.abs(side.toe)).toBeLessThan(1e-10);
+    },
+  );
 });
 
 /** KI-6 … KI-9, KI-34. Derived from the instant center: the arm lines' crossing, or none for parallel arms. */

@@ -29,14 +29,20 @@ function steerings(lbj: Vec3, arm: Vec3): fc.Arbitrary<SteeringInput> {
   const x = lbj[0] + arm[0];
   const z = lbj[2] + arm[2];
   const innerEnds = box([x - 30, x + 30], [220, 330], [z - 35, z + 35]);
-  const racks = fc.record({ type: fc.constant("rack" as const), innerEnd: innerEnds, stroke: between(30, 75) });
+  const racks = fc.record({
+    type: fc.constant("rack" as const),
+    innerEnd: innerEnds,
+    stroke: between(30, 75),
+  });
   const axes = box([-0.25, 0.25], [-0.25, 0.25], [1, 1]).map(normalize);
   const turningArms = (side: 1 | -1) =>
-    fc.tuple(box([x - 25, x + 25], [290, 340], [z - 10, z + 30]), between(110, 160), axes).map(([end, reach, axis]) => ({
-      end: [end[0], side * end[1], end[2]] as Vec3,
-      pivot: [end[0] - Math.sign(arm[0]) * reach, side * (end[1] - 8), end[2] + 22] as Vec3,
-      axis,
-    }));
+    fc
+      .tuple(box([x - 25, x + 25], [290, 340], [z - 10, z + 30]), between(110, 160), axes)
+      .map(([end, reach, axis]) => ({
+        end: [end[0], side * end[1], end[2]] as Vec3,
+        pivot: [end[0] - Math.sign(arm[0]) * reach, side * (end[1] - 8), end[2] + 22] as Vec3,
+        axis,
+      }));
   const pitmans = fc.record({
     type: fc.constant("pitman" as const),
     innerEnd: innerEnds,

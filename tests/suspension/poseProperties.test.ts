@@ -19,7 +19,9 @@ const LENGTH_TOLERANCE = 1e-9;
 const distance = (a: Vec3, b: Vec3) => length(sub(a, b));
 
 /** Runs a claim on every generated pose that can be reached. */
-function onPoses(claim: (truck: GeneratedTruck, side: SidePose, right: boolean, pose: GeneratedPose) => void) {
+function onPoses(
+  claim: (truck: GeneratedTruck, side: SidePose, right: boolean, pose: GeneratedPose) => void,
+) {
   let reached = 0;
   fc.assert(
     fc.property(plausibleTrucks(), usualPoses(), (truck, pose) => {
@@ -38,14 +40,18 @@ describe(`on generated trucks (seed ${SEED.seed}, ${SEED.numRuns} runs)`, () => 
   it("arms, knuckle and tie rod keep their lengths to 1e-9 mm", () => {
     onPoses(({ input, frontEnd }, side, right) => {
       const at = (p: Vec3) => (right ? mirrorY(p) : p);
-      for (const [arm, joint] of [[input.lowerArm, side.lowerBallJoint], [input.upperArm, side.upperBallJoint]] as const) {
+      for (const [arm, joint] of [
+        [input.lowerArm, side.lowerBallJoint],
+        [input.upperArm, side.upperBallJoint],
+      ] as const) {
         for (const pivot of [arm.frontPivot, arm.rearPivot]) {
           const excess = distance(joint, at(pivot)) - distance(arm.ballJoint, pivot);
           expect(Math.abs(excess)).toBeLessThan(LENGTH_TOLERANCE);
         }
       }
       const { knuckle } = input;
-      const near = (found: number, wanted: number) => expect(Math.abs(found - wanted)).toBeLessThan(LENGTH_TOLERANCE);
+      const near = (found: number, wanted: number) =>
+        expect(Math.abs(found - wanted)).toBeLessThan(LENGTH_TOLERANCE);
       near(distance(side.upperBallJoint, side.lowerBallJoint), knuckle.span);
       const rest = solvePose(frontEnd, 0, 0);
       if (!rest.ok) throw new Error("rest must be reachable");
@@ -122,7 +128,10 @@ describe(`on generated trucks (seed ${SEED.seed}, ${SEED.numRuns} runs)`, () => 
   it("poses do not depend on the order or the company in which they are asked", () => {
     fc.assert(
       fc.property(
-        fc.array(fc.tuple(fc.integer({ min: 0, max: 2 }), fc.oneof(usualPoses(), wildPoses())), { minLength: 2, maxLength: 8 }),
+        fc.array(fc.tuple(fc.integer({ min: 0, max: 2 }), fc.oneof(usualPoses(), wildPoses())), {
+          minLength: 2,
+          maxLength: 8,
+        }),
         fc.tuple(plausibleTrucks(), plausibleTrucks(), plausibleTrucks()),
         (asked, trucks) => {
           const ask = ([which, { travel, steer }]: (typeof asked)[number]) =>

@@ -27,17 +27,20 @@ describe("the worked spatial double wishbone", () => {
     [0, 0, 0, 5.906141, 11.689369, 0, 0],
     [25, -0.574331, 0.066582, 6.028484, 12.258966, -0.911405, -1.119119],
     [50, -1.250091, 0.12875, 6.128433, 12.92978, -1.811582, -3.779072],
-    [75, -2.032264, 0.185054, 6.206201, 13.707027, -2.702522, -7.983750],
-  ])("travel %d mm: camber, toe, caster, inclination and wheel center", (travel, camber, toe, caster, kpi, dx, dy) => {
-    const side = posed(travel, 0);
-    expect(side.camber * DEG).toBeCloseTo(camber, 5);
-    expect(side.toe * DEG).toBeCloseTo(toe, 5);
-    expect(side.caster * DEG).toBeCloseTo(caster, 5);
-    expect(side.kingpinInclination * DEG).toBeCloseTo(kpi, 5);
-    expect(side.wheelCenter[0]).toBeCloseTo(dx, 5);
-    expect(side.wheelCenter[1] - 790).toBeCloseTo(dy, 5);
-    expect(side.wheelCenter[2]).toBeCloseTo(360 + travel, 8);
-  });
+    [75, -2.032264, 0.185054, 6.206201, 13.707027, -2.702522, -7.98375],
+  ])(
+    "travel %d mm: camber, toe, caster, inclination and wheel center",
+    (travel, camber, toe, caster, kpi, dx, dy) => {
+      const side = posed(travel, 0);
+      expect(side.camber * DEG).toBeCloseTo(camber, 5);
+      expect(side.toe * DEG).toBeCloseTo(toe, 5);
+      expect(side.caster * DEG).toBeCloseTo(caster, 5);
+      expect(side.kingpinInclination * DEG).toBeCloseTo(kpi, 5);
+      expect(side.wheelCenter[0]).toBeCloseTo(dx, 5);
+      expect(side.wheelCenter[1] - 790).toBeCloseTo(dy, 5);
+      expect(side.wheelCenter[2]).toBeCloseTo(360 + travel, 8);
+    },
+  );
 
   // KI-28: lower arm held, rack moved. The arm is behind the axis, so a left turn moves the rack toward −Y.
   it.each([
@@ -58,7 +61,12 @@ describe("the worked spatial double wishbone", () => {
   });
 
   it("keeps the wheel center's distance from the steering axis and the true pin angle in every pose (CL-7)", () => {
-    for (const [travel, steer] of [[-75, 1], [0, -0.5], [75, 1], [40, 0.3]] as const) {
+    for (const [travel, steer] of [
+      [-75, 1],
+      [0, -0.5],
+      [75, 1],
+      [40, 0.3],
+    ] as const) {
       const side = posed(travel, steer);
       const k = vecAt(side.row, POSE.knuckleZ);
       const toCenter = sub(side.wheelCenter, side.lowerBallJoint);
@@ -76,7 +84,9 @@ describe("the worked spatial double wishbone", () => {
     let high = 0.5;
     for (let i = 0; i < 100; i++) {
       const angle = (low + high) / 2;
-      expect(poseRowTo(row, 0, frontEnd.left.row, Math.cos(angle), Math.sin(angle), ...inner)).toBe(PoseStatus.Ok);
+      expect(poseRowTo(row, 0, frontEnd.left.row, Math.cos(angle), Math.sin(angle), ...inner)).toBe(
+        PoseStatus.Ok,
+      );
       if (row[POSE.wheelCenter + 2]! > 410) high = angle;
       else low = angle;
     }

@@ -1,7 +1,7 @@
 import { shownPose } from "../state/shown.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { angleText } from "../words/angleText.ts";
-import { lockWords } from "../words/poseWords.ts";
+import { lockText } from "../words/poseWords.ts";
 import { Scale, type ScaleMark } from "./Scale.tsx";
 
 const MARKS: readonly ScaleMark[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1].map((at) => ({
@@ -26,9 +26,9 @@ export function SteerControl() {
       step={0.01}
       pageSteps={10}
       isReversed
-      readout={lockWords(steer)}
+      readout={lockText(steer)}
       note={wheels}
-      spoken={`${lockWords(steer)}, ${wheels}`}
+      spoken={`${lockText(steer)}, ${wheels}`}
       marks={MARKS}
       home={{ name: "Straight ahead", value: 0 }}
       ends={["left lock", "right lock"]}

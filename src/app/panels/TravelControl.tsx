@@ -1,7 +1,6 @@
 import type { Setup } from "../../setup/types.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { amountText } from "../words/amountText.ts";
-import { stanceAt, travelWords } from "../words/poseWords.ts";
+import { heightText, stanceAt, travelText } from "../words/poseWords.ts";
 import { Scale, type ScaleMark } from "./Scale.tsx";
 
 export type TravelControlProps = {
@@ -27,11 +26,9 @@ export function TravelControl({ setup }: TravelControlProps) {
       max={bump}
       step={setup.units === "in" ? 25.4 / 16 : 1}
       pageSteps={setup.units === "in" ? 8 : 10}
-      readout={
-        travel === 0 ? `0 ${setup.units}` : `${amountText(travel, setup)} ${travel > 0 ? "bump" : "droop"}`
-      }
+      readout={travelText(travel, setup)}
       note={stanceAt(travel, setup) ?? ""}
-      spoken={travelWords(travel, setup)}
+      spoken={heightText(travel, setup)}
       marks={marks}
       ends={["droop", "bump"]}
       onChange={setTravel}

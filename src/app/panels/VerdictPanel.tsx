@@ -2,6 +2,7 @@ import "./verdictPanel.css";
 import { verdictSentence } from "../../studies/sentence.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
+import { ReachLimits } from "./ReachLimits.tsx";
 import { StateMark } from "./StateMark.tsx";
 
 const HEADLINES = { rubs: "Rubs", close: "Close", clear: "Clears" } as const;
@@ -37,6 +38,7 @@ export function VerdictPanel() {
           {check.status === "failed" && `The check could not be finished: ${check.message}`}
         </p>
       </div>
+      {report && <ReachLimits truck={truck} limits={report.limits} />}
       {worst && (
         <button
           type="button"

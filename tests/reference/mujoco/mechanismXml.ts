@@ -24,7 +24,8 @@ interface Parts {
   readonly equalities: string;
 }
 
-const site = (name: string, at: Vec3, origin: Vec3): string => `<site name="${name}" pos="${meters(sub(at, origin))}"/>`;
+const site = (name: string, at: Vec3, origin: Vec3): string =>
+  `<site name="${name}" pos="${meters(sub(at, origin))}"/>`;
 
 /** Both control arms and the knuckle of one side; `at` maps left drawing points to this side. */
 function wishbones(truck: DrawnTruck, side: string, at: (v: Vec3) => Vec3): Parts {
@@ -125,7 +126,10 @@ function steering(truck: DrawnTruck): Parts {
     tieRod("left", left, truck.tieRodOuter, origin),
     tieRod("right", right, mirrorY(truck.tieRodOuter), origin),
   ];
-  const both = { bodies: rods.map((r) => r.bodies).join(""), equalities: rods.map((r) => r.equalities).join("") };
+  const both = {
+    bodies: rods.map((r) => r.bodies).join(""),
+    equalities: rods.map((r) => r.equalities).join(""),
+  };
   // A left turn moves the inner ends left with the steering arm ahead of the axis, right with it behind.
   const toward: Vec3 = [0, truck.armAhead ? 1 : -1, 0];
   if (steering.type === "rack") {

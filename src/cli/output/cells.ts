@@ -1,0 +1,31 @@
+import { finestLength } from "../../studies/sentenceAmount.ts";
+import { degFromRad } from "../../units/angle.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+
+/** A length for a column whose header names the unit: `5 5/8`, `-3/16`. @param mm */
+export function lengthCell(mm: number, format: LengthFormat): string {
+  return formatLength(mm, format).replace(/ (?:in|mm)$/, "");
+}
+
+/** A gap, mm: as a length, but what is not nothing does not read 0: `<1/16`, and `-<1/16` for a light rub. */
+export function gapCell(mm: number, format: LengthFormat): string {
+  const finest = finestLength(format);
+  if (mm === 0 || Math.abs(mm) >= 0.5 * finest) return lengthCell(mm, format);
+  return `${mm < 0 ? "-" : ""}<${lengthCell(finest, format)}`;
+}
+
+/** A point: `-1 3/4, 36 1/16, 30 1/16`. @param point mm */
+export function pointCell(point: readonly [number, number, number], format: LengthFormat): string {
+  return point.map((value) => lengthCell(value, format)).join(", ");
+}
+
+/** An angle in degrees to 2 decimals, without the sign of a zero. @param rad */
+export function degreesCell(rad: number): string {
+  const text = degFromRad(rad).toFixed(2);
+  return Number(text) === 0 ? text.replace("-", "") : text;
+}
+
+/** A steering input in percent of full lock: `-90%`, `0%`. */
+export function steerCell(steer: number): string {
+  return `${Math.round(100 * steer) + 0}%`;
+}

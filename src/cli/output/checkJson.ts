@@ -1,0 +1,42 @@
+import type { LengthUnit } from "../../setup/types.ts";
+import type { CheckEntry, CheckReport } from "../../studies/check.ts";
+import type { ReachLimit } from "../../studies/reachLimits.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { pointFromMm } from "./outputUnits.ts";
+
+/** A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed. */
+export function checkJson(report: CheckReport, units: LengthUnit) {
+  const limits = report.limits.map((limit) => limitJson(limit, units));
+  return {
+    units,
+    verdict: report.verdict,
+    worst: report.worst === null ? null : entryJson(report.worst, units),
+    parts: report.parts.map((entry) => entryJson(entry, units)),
+    ...(limits.length > 0 ? { limits } : {}),
+  };
+}
+
+function entryJson(entry: CheckEntry, units: LengthUnit) {
+  return {
+    part: entry.part,
+    side: entry.side,
+    verdict: entry.verdict,
+    gap: unitsFromMm(entry.gap, units),
+    bound: unitsFromMm(entry.bound, units),
+    tolerance: unitsFromMm(entry.tolerance, units),
+    travel: unitsFromMm(entry.travel, units),
+    steer: entry.steer,
+    point: pointFromMm(entry.point, units),
+  };
+}
+
+/** `startsAt` is the last value that closes: a length along travel, a share of full lock along steer. */
+function limitJson({ side, joint, along, startsAt, travel }: ReachLimit, units: LengthUnit) {
+  return {
+    side,
+    joint,
+    along,
+    startsAt: along === "travel" ? unitsFromMm(startsAt, units) : startsAt,
+    travel: unitsFromMm(travel, units),
+  };
+}

@@ -1,0 +1,64 @@
+import type { LengthUnit } from "../../setup/types.ts";
+import type { CheckReport } from "../../studies/check.ts";
+import type { Model } from "../../studies/model.ts";
+import { verdictSentence } from "../../studies/sentence.ts";
+import { limitSentence } from "../../studies/sentenceLimit.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { CAUTIONS } from "./cautions.ts";
+import { gapCell, lengthCell, pointCell, steerCell } from "./cells.ts";
+import { heading } from "./heading.ts";
+import { formatOf } from "./outputUnits.ts";
+import { type Column, textTable } from "./textTable.ts";
+
+/** A check as a person reads it: the sentence first, then every part. */
+export function checkTable(report: CheckReport, model: Model): string {
+  const { setup } = model;
+  const format = formatOf(setup);
+  const blocks = [
+    `${heading(setup)}\n${verdictSentence(report, model, format)}\n`,
+    report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
+    partsTable(report, model),
+    provenLine(report, setup.units),
+    model.tire.cautions.map(({ key, mend }) => `Check ${key}: ${mend}.\n`).join(""),
+    CAUTIONS,
+  ];
+  return blocks.filter((block) => block !== "").join("\n");
+}
+
+function partsTable(report: CheckReport, model: Model): string {
+  if (report.parts.length === 0) return "";
+  const { units } = model.setup;
+  const format = formatOf(model.setup);
+  const columns: Column[] = [
+    { header: "Part", align: "left" },
+    { header: "Side", align: "left" },
+    { header: "Verdict", align: "left" },
+    { header: `Gap (${units})`, align: "right" },
+    { header: `Travel (${units})`, align: "right" },
+    { header: "Steer (lock)", align: "right" },
+    { header: `Point X, Y, Z (${units})`, align: "right" },
+  ];
+  const rows = report.parts.map((entry) => [
+    entry.part,
+    entry.side,
+    entry.verdict,
+    gapCell(entry.gap, format),
+    lengthCell(entry.travel, format),
+    steerCell(entry.steer),
+    pointCell(entry.point, format),
+  ]);
+  return textTable(columns, rows);
+}
+
+/** How far a gap may be from the true worst one: as reached, not as asked for. */
+function provenLine(report: CheckReport, units: LengthUnit): string {
+  if (report.parts.length === 0) return "";
+  const loosest = Math.max(...report.parts.map((entry) => entry.gap - entry.bound));
+  const asked = report.parts[0]!.tolerance;
+  const words = (mm: number) => `${Number(unitsFromMm(mm, units).toPrecision(2))} ${units}`;
+  const proven =
+    loosest <= asked
+      ? `no pose in range is worse by more than ${words(asked)}`
+      : `a pose in range may be worse by up to ${words(loosest)}, more than the ${words(asked)} asked for`;
+  return `Each gap is the worst over all travel and both locks; ${proven}.\n`;
+}

@@ -1,0 +1,87 @@
+import { verdictOf } from "../../studies/check.ts";
+import type { GapEntry } from "../../studies/gapsAt.ts";
+import type { Model } from "../../studies/model.ts";
+import { poseSentence } from "../../studies/sentenceAtPose.ts";
+import type { SidePose, SolvedPose } from "../../suspension/solvePose.ts";
+import { degreesCell, gapCell, lengthCell, pointCell } from "./cells.ts";
+import { formatOf } from "./outputUnits.ts";
+import { textTable } from "./textTable.ts";
+
+/** Points of a side, in the order a person looks for them. */
+const POINTS = [
+  ["Wheel center", "wheelCenter"],
+  ["Hub face", "hubFace"],
+  ["Upper ball joint", "upperBallJoint"],
+  ["Lower ball joint", "lowerBallJoint"],
+  ["Tie rod, outer end", "tieRodOuter"],
+  ["Tie rod, inner end", "tieRodInner"],
+  ["Contact patch", "contactPatch"],
+] as const;
+
+const ANGLES = [
+  ["Camber", "camber"],
+  ["Steering angle, + = left", "steerAngle"],
+  ["Toe, + = in", "toe"],
+  ["Caster", "caster"],
+  ["Kingpin inclination", "kingpinInclination"],
+] as const;
+
+const LENGTHS = [
+  ["Scrub radius", "scrubRadius"],
+  ["Mechanical trail", "mechanicalTrail"],
+  ["Tie rod length", "tieRodLength"],
+] as const;
+
+/** One pose as a person reads it: the sentence first, then alignment and points of both sides, then the gaps. */
+export function poseTable(pose: SolvedPose, gaps: readonly GapEntry[], model: Model): string {
+  const format = formatOf(model.setup);
+  const blocks = [
+    `${poseSentence(gaps, pose, model, format)}\n${outsideTravel(pose, model)}`,
+    sidesTable(pose, model),
+    gapsTable(gaps, model),
+  ];
+  return blocks.filter((block) => block !== "").join("\n");
+}
+
+function outsideTravel(pose: SolvedPose, model: Model): string {
+  const { droop, bump } = model.setup.travel;
+  return pose.travel < droop || pose.travel > bump ? "This height is outside the setup's own travel.\n" : "";
+}
+
+function sidesTable({ left, right }: SolvedPose, model: Model): string {
+  const { units } = model.setup;
+  const format = formatOf(model.setup);
+  const row = (name: string, cell: (side: SidePose) => string) => [name, cell(left), cell(right)];
+  const rows = [
+    ...ANGLES.map(([name, key]) => row(`${name} (deg)`, (side) => degreesCell(side[key]))),
+    ...LENGTHS.map(([name, key]) => row(`${name} (${units})`, (side) => lengthCell(side[key], format))),
+    ...POINTS.map(([name, key]) => row(`${name} X, Y, Z (${units})`, (side) => pointCell(side[key], format))),
+  ];
+  const columns = [
+    { header: "", align: "left" },
+    { header: "Left", align: "right" },
+    { header: "Right", align: "right" },
+  ] as const;
+  return textTable(columns, rows);
+}
+
+function gapsTable(gaps: readonly GapEntry[], model: Model): string {
+  if (gaps.length === 0) return "";
+  const { units, allowance } = model.setup;
+  const format = formatOf(model.setup);
+  const columns = [
+    { header: "Part", align: "left" },
+    { header: "Side", align: "left" },
+    { header: "Verdict", align: "left" },
+    { header: `Gap (${units})`, align: "right" },
+    { header: `Point X, Y, Z (${units})`, align: "right" },
+  ] as const;
+  const rows = gaps.map(({ part, side, gap, point }) => [
+    part,
+    side,
+    verdictOf(gap, gap, allowance),
+    gapCell(gap, format),
+    pointCell(point, format),
+  ]);
+  return textTable(columns, rows);
+}

@@ -1,0 +1,30 @@
+import type { Model } from "../../studies/model.ts";
+import { amountWords } from "../../studies/sentenceAmount.ts";
+import { heightWords, lockWords } from "../../studies/sentencePose.ts";
+import type { Sweep, SweepRow } from "../../studies/sweep.ts";
+import { formatOf } from "./outputUnits.ts";
+
+/** The closest a part comes in the rows of a sweep, and what cannot be reached; says that rows are not every pose. */
+export function sweepSentence(sweep: Sweep, model: Model): string {
+  const rows = [...sweep.byTravel, ...sweep.bySteer];
+  return [closest(rows, model), unreached(rows)].filter((sentence) => sentence !== "").join("\n");
+}
+
+function closest(rows: readonly SweepRow[], model: Model): string {
+  const format = formatOf(model.setup);
+  const reached = rows.flatMap((row) => (row.ok ? [row] : []));
+  const gaps = reached.flatMap((row) => row.gaps.map((entry) => ({ row, entry })));
+  const [first, ...rest] = gaps;
+  if (!first) return "No gaps: no row has a body part.";
+  const { row, entry } = rest.reduce((best, next) => (next.entry.gap < best.entry.gap ? next : best), first);
+  const how = entry.gap < 0 ? "rubs by" : "is";
+  const when = `${heightWords(row.travel, model, format)}, ${row.steer === 0 ? "straight ahead" : `at ${lockWords(row.steer)}`}`;
+  return `Closest in these rows: the ${entry.part} on the ${entry.side} ${how} ${amountWords(entry.gap, format)} ${when}. Between rows it may be closer: check looks at every pose.`;
+}
+
+function unreached(rows: readonly SweepRow[]): string {
+  const out = rows.flatMap((row) => (row.ok ? [] : [row]));
+  const joints = [...new Set(out.map((row) => `${row.side} ${row.joint}`))];
+  if (joints.length === 0) return "";
+  return `${out.length} of ${rows.length} rows cannot be reached (${joints.join(", ")}); they show dashes.`;
+}

@@ -1,0 +1,39 @@
+import { Command } from "commander";
+import type { ExitCode } from "./exitCode.ts";
+import type { Terminal } from "./terminal.ts";
+import { addCheck } from "./verbs/check.ts";
+import { addPose } from "./verbs/pose.ts";
+import { addSweep } from "./verbs/sweep.ts";
+import { packageVersion } from "./version.ts";
+
+const AFTER_HELP = `
+Examples:
+  wellsweep check truck.json                              what touches what, where, at which height and lock
+  wellsweep check truck.json --variant "narrow hub face"  the same with one of the file's variants
+  wellsweep pose truck.json --travel "3 1/4" --steer 1    everything at one height and steering input
+  wellsweep sweep truck.json --csv > truck.csv            tables for a spreadsheet
+
+Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
+
+FILE is a setup, or - for standard input. Lengths without a unit are in the file's units; "5 5/8 in",
+'5-5/8"' and "142.9 mm" always work. More about a verb: wellsweep VERB --help`;
+
+/** The whole command line; each verb hands its exit code to `end`. */
+export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): Command {
+  const program = new Command("wellsweep")
+    .description(
+      "Will these wheels and tires clear? With this knuckle, wheel and tire: what touches what, where, and at which height and steering angle.",
+    )
+    .usage("VERB FILE [options]")
+    .version(packageVersion(), "-V, --version", "print the version")
+    .helpOption("-h, --help", "print this help")
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({
+      writeOut: terminal.writeOut,
+      writeErr: () => {}, // told on one line by whoever catches the error
+    })
+    .addHelpText("after", AFTER_HELP);
+  for (const add of [addPose, addCheck, addSweep]) add(program, terminal, end);
+  return program;
+}

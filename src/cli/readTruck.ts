@@ -1,0 +1,83 @@
+import { readFileSync, statSync } from "node:fs";
+import { MAX_FILE_CHARACTERS } from "../setup/limits.ts";
+import { readSetup } from "../setup/readSetup.ts";
+import type { Result, SetupIssue } from "../setup/types.ts";
+import { type Model, modelOf } from "../studies/model.ts";
+import { InputError } from "./inputError.ts";
+import type { Terminal } from "./terminal.ts";
+
+/** A setup file read and put together. */
+export interface Truck {
+  /** The file as the user named it. */
+  readonly file: string;
+  readonly model: Model;
+}
+
+/**
+ * Reads a setup file, or standard input for `-`, and puts its truck together with one variant (undefined =
+ * as it stands). @throws InputError with every issue found.
+ */
+export function readTruck(file: string, variant: string | undefined, terminal: Terminal): Truck {
+  const name = file === "-" ? "standard input" : file === "" ? '""' : file;
+  const text = textOf(name, file === "-" ? readInput(name, terminal) : readBytes(file, name));
+  const read = accepted(readSetup(text, name, variant ?? null));
+  const built = modelOf(read.setup, name);
+  if (!built.ok) throw inputError(built.issues);
+  return { file: name, model: built.model };
+}
+
+function accepted<T>(result: Result<T>): T {
+  if (!result.ok) throw inputError(result.issues);
+  return result.value;
+}
+
+function inputError(issues: readonly SetupIssue[]): InputError {
+  const [first, ...rest] = issues;
+  if (!first) throw new TypeError("readTruck: refused without an issue");
+  return new InputError([first, ...rest]);
+}
+
+/** Why a file cannot be opened, by the system's own code. */
+const OPEN_MENDS: Readonly<Record<string, string>> = {
+  ENOENT: "there is no such file; check the name and the folder",
+  ENOTDIR: "there is no such file; check the name and the folder",
+  EISDIR: "is a folder; name the setup file inside it",
+  EACCES: "may not be read; ask for permission to read it",
+  EPERM: "may not be read; ask for permission to read it",
+  ENAMETOOLONG: "the name is too long for a file; check it",
+  ELOOP: "is a link that leads to itself; name the file it should lead to",
+};
+
+function readBytes(file: string, name: string): Uint8Array {
+  try {
+    // UTF-8 takes at most 3 bytes for each UTF-16 character: more bytes are more characters than allowed.
+    const { size } = statSync(file);
+    if (size > 3 * MAX_FILE_CHARACTERS)
+      throw InputError.ofFile(name, "is too large to be a setup; name a setup file");
+    return readFileSync(file);
+  } catch (error) {
+    throw error instanceof InputError ? error : InputError.ofFile(name, openMend(error));
+  }
+}
+
+function readInput(name: string, terminal: Terminal): Uint8Array {
+  try {
+    return terminal.readInput();
+  } catch (error) {
+    throw InputError.ofFile(name, openMend(error));
+  }
+}
+
+function openMend(error: unknown): string {
+  const { code } = error as NodeJS.ErrnoException;
+  return (code && OPEN_MENDS[code]) || `cannot be read${code ? ` (${code})` : ""}; check the name`;
+}
+
+function textOf(file: string, bytes: Uint8Array): string {
+  try {
+    // The reader itself refuses a byte order mark, with its mend.
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    throw InputError.ofFile(file, "is not UTF-8 text; save it as plain UTF-8");
+  }
+}

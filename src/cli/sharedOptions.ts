@@ -1,0 +1,15 @@
+import type { Command } from "commander";
+
+/** Options every verb takes. */
+export interface SharedOptions {
+  readonly json?: true;
+  readonly variant?: string;
+}
+
+/** Adds FILE and what every verb takes to a verb. */
+export function withShared(verb: Command): Command {
+  return verb
+    .argument("FILE", "setup file, or - for standard input")
+    .option("--variant <NAME>", "use one of the file's variants")
+    .option("--json", "print one JSON document: lengths in the file's units, angles in degrees");
+}

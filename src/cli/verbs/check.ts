@@ -1,0 +1,58 @@
+import type { Command } from "commander";
+import { type CheckReport, checkClearance, DEFAULT_TOLERANCE } from "../../studies/check.ts";
+import { ExitCode } from "../exitCode.ts";
+import { InputError } from "../inputError.ts";
+import { checkJson } from "../output/checkJson.ts";
+import { checkTable } from "../output/checkTable.ts";
+import { jsonText } from "../output/jsonText.ts";
+import { readLength } from "../readNumbers.ts";
+import { readTruck, type Truck } from "../readTruck.ts";
+import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import type { Terminal } from "../terminal.ts";
+
+interface CheckOptions extends SharedOptions {
+  readonly tolerance?: string;
+}
+
+/** mm. Finer than this the search ends in rounding, not in an answer. */
+const LEAST_TOLERANCE = 0.001;
+
+const EXAMPLES = `
+Examples:
+  wellsweep check truck.json                               rubs, close or clear, and where
+  wellsweep check truck.json --variant "narrow hub face"   the same with one of the file's variants
+  wellsweep check truck.json --json --tolerance "0.05 mm"  for a program, proven finer
+
+Exit codes: 0 clear or close, 1 something rubs or a limit is passed, 2 bad input or usage.`;
+
+/** `check`: the worst of every part over all travel and both locks. */
+export function addCheck(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  withShared(program.command("check"))
+    .description("What touches what over all travel and both locks: the worst gap of every part, proven.")
+    .option("--tolerance <LEN>", "how far the proven bound may stay below the gap; default 0.1 mm")
+    .addHelpText("after", EXAMPLES)
+    .action((file: string, options: CheckOptions) => end(runCheck(file, options, terminal)));
+}
+
+function runCheck(file: string, options: CheckOptions, terminal: Terminal): ExitCode {
+  const truck = readTruck(file, options.variant, terminal);
+  const { model } = truck;
+  const report = checkClearance(model, { tolerance: askedTolerance(truck, options) });
+  if (report === null) throw new TypeError("check: stopped without being asked to");
+  terminal.writeOut(
+    options.json ? jsonText(checkJson(report, model.setup.units)) : checkTable(report, model),
+  );
+  return exitCodeOf(report);
+}
+
+function exitCodeOf(report: CheckReport): ExitCode {
+  return report.verdict === "rubs" || report.limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
+}
+
+function askedTolerance({ file, model }: Truck, { tolerance }: CheckOptions): number {
+  if (tolerance === undefined) return DEFAULT_TOLERANCE;
+  const place = { file, option: "--tolerance", value: tolerance };
+  const mm = readLength(tolerance, model.setup.units, place);
+  if (mm >= LEAST_TOLERANCE) return mm;
+  throw InputError.ofOption(file, "--tolerance", tolerance, `must be at least ${LEAST_TOLERANCE} mm`);
+}

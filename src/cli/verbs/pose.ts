@@ -1,0 +1,124 @@
+import type { Command } from "commander";
+import type { LengthUnit } from "../../setup/types.ts";
+import { gapsAt } from "../../studies/gapsAt.ts";
+import type { Model } from "../../studies/model.ts";
+import { jointOf } from "../../suspension/poseStatus.ts";
+import { type OutOfReach, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { ExitCode } from "../exitCode.ts";
+import { InputError } from "../inputError.ts";
+import { CAUTIONS } from "../output/cautions.ts";
+import { heading } from "../output/heading.ts";
+import { jsonText } from "../output/jsonText.ts";
+import { poseJson } from "../output/poseJson.ts";
+import { poseTable } from "../output/poseTable.ts";
+import { type OptionPlace, readLength, readSteer } from "../readNumbers.ts";
+import { readTruck, type Truck } from "../readTruck.ts";
+import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import type { Terminal } from "../terminal.ts";
+
+interface PoseOptions extends SharedOptions {
+  readonly travel?: string;
+  readonly steer?: string;
+  readonly at?: readonly string[];
+}
+
+const EXAMPLES = `
+Examples:
+  wellsweep pose truck.json                                 as measured, straight ahead
+  wellsweep pose truck.json --travel "3 1/4" --steer -0.5   half of right lock, 3 1/4 up
+  wellsweep pose truck.json --travel "-95 mm" --json        full precision, for a program
+  wellsweep pose truck.json --at -4,0 --at "-3 3/4,0.5" --at 0,1
+
+Exit codes: 0 fine, 1 something rubs there, 2 bad input or usage (a pose out of reach too).`;
+
+/** `pose`: everything at one or more heights and steering inputs. */
+export function addPose(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  withShared(program.command("pose"))
+    .description("Where everything stands at one height and steering input, and every gap there.")
+    .option("--travel <LEN>", "wheel travel from where the truck was measured, + = bump; default 0")
+    .option("--steer <S>", "steering, from -1 (full right) to 1 (full left); default 0")
+    .option(
+      "--at <TRAVEL,STEER>",
+      "a pose, any number of times, instead of --travel and --steer",
+      (value: string, before: readonly string[] | undefined) => [...(before ?? []), value],
+    )
+    .addHelpText("after", EXAMPLES)
+    .action((file: string, options: PoseOptions) => end(runPose(file, options, terminal)));
+}
+
+function runPose(file: string, options: PoseOptions, terminal: Terminal): ExitCode {
+  const truck = readTruck(file, options.variant, terminal);
+  const { model } = truck;
+  const poses = askedPoses(truck, options);
+  const shown = poses.map((pose) => ({ pose, gaps: gapsAt(model, pose) }));
+  if (options.json) {
+    const documents = shown.map(({ pose, gaps }) => poseJson(pose, gaps, model.setup.units));
+    terminal.writeOut(jsonText(options.at ? { poses: documents } : documents[0]));
+  } else {
+    const tables = shown.map(({ pose, gaps }) => poseTable(pose, gaps, model));
+    terminal.writeOut([`${heading(model.setup)}\n`, ...tables, CAUTIONS].join("\n"));
+  }
+  return shown.some(({ gaps }) => gaps.some((entry) => entry.gap < 0)) ? ExitCode.Rubs : ExitCode.Fine;
+}
+
+/** The poses asked for, solved. @throws InputError for the first that cannot be read or reached. */
+function askedPoses({ file, model }: Truck, { travel, steer, at }: PoseOptions): SolvedPose[] {
+  const { units } = model.setup;
+  if (at === undefined) {
+    const travelPlace = { file, option: "--travel", value: travel ?? "0" };
+    const steerPlace = { file, option: "--steer", value: steer ?? "0" };
+    const mm = readLength(travelPlace.value, units, travelPlace);
+    return [
+      poseAt(model, mm, readSteer(steerPlace.value, steerPlace), { travel: travelPlace, steer: steerPlace }),
+    ];
+  }
+  for (const [option, value] of [
+    ["--travel", travel],
+    ["--steer", steer],
+  ] as const) {
+    if (value === undefined) continue;
+    throw InputError.ofOption(
+      file,
+      option,
+      value,
+      "goes without --at; put both numbers in --at TRAVEL,STEER",
+    );
+  }
+  return at.map((value) => {
+    const place = { file, option: "--at", value };
+    const comma = value.lastIndexOf(",");
+    if (comma < 0) {
+      throw InputError.ofOption(
+        file,
+        "--at",
+        value,
+        'write travel, a comma and steer, such as --at "-3 3/4,0.5"',
+      );
+    }
+    const mm = readLength(value.slice(0, comma), units, place);
+    return poseAt(model, mm, readSteer(value.slice(comma + 1), place), { travel: place, steer: place });
+  });
+}
+
+function poseAt(
+  model: Model,
+  travel: number,
+  steer: number,
+  places: { readonly travel: OptionPlace; readonly steer: OptionPlace },
+): SolvedPose {
+  const pose = solvePose(model.frontEnd, travel, steer);
+  if (pose.ok) return pose;
+  const { file, option, value } = places[pose.along];
+  throw InputError.ofOption(file, option, value, reachMend(pose, model.setup.units));
+}
+
+/** What is out of reach, and the last value that is not, rounded so that typing it works. */
+function reachMend(pose: OutOfReach, units: LengthUnit): string {
+  const joint = `the ${pose.side} ${jointOf(pose.status)}`;
+  const decimals = units === "in" ? 1e4 : 1e3;
+  const inward = (value: number, scale: number) => Math.trunc(value * scale) / scale + 0;
+  return pose.along === "travel"
+    ? `${joint} cannot follow past travel ${inward(unitsFromMm(pose.startsAt, units), decimals)} ${units}; give less travel`
+    : `${joint} cannot follow past steer ${inward(pose.startsAt, 1e4)} at this height; give less steer`;
+}

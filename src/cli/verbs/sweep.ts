@@ -1,0 +1,63 @@
+import type { Command } from "commander";
+import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/sweep.ts";
+import { ExitCode } from "../exitCode.ts";
+import { InputError } from "../inputError.ts";
+import { jsonText } from "../output/jsonText.ts";
+import { sweepCsv } from "../output/sweepCsv.ts";
+import { sweepJson } from "../output/sweepJson.ts";
+import { sweepTable } from "../output/sweepTable.ts";
+import { readWhole } from "../readNumbers.ts";
+import { readTruck } from "../readTruck.ts";
+import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import type { Terminal } from "../terminal.ts";
+
+interface SweepOptions extends SharedOptions {
+  readonly steps: string;
+  readonly csv?: true;
+}
+
+/** More rows than a plot has dots; far more would fill the memory. */
+const MOST_STEPS = 10_000;
+
+const EXAMPLES = `
+Examples:
+  wellsweep sweep truck.json                     alignment and gaps by travel and by steering
+  wellsweep sweep truck.json --csv > truck.csv   one table for a spreadsheet
+  wellsweep sweep truck.json --steps 101 --json  finer, for a program
+
+Exit codes: 0 fine, 1 something rubs or a row is out of reach, 2 bad input or usage.`;
+
+/** `sweep`: the tables behind the plots. */
+export function addSweep(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  withShared(program.command("sweep"))
+    .description(
+      "Tables of alignment and gaps: over all travel straight ahead, and lock to lock at travel 0.",
+    )
+    .option("--steps <N>", "rows of each table, both ends included", String(DEFAULT_SWEEP_ROWS))
+    .option("--csv", "print one table of comma-separated values, units in its header")
+    .addHelpText("after", EXAMPLES)
+    .action((file: string, options: SweepOptions) => end(runSweep(file, options, terminal)));
+}
+
+function runSweep(file: string, options: SweepOptions, terminal: Terminal): ExitCode {
+  const { file: name, model } = readTruck(file, options.variant, terminal);
+  if (options.csv && options.json) {
+    throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
+  }
+  const place = { file: name, option: "--steps", value: options.steps };
+  const sweep = sweepOf(model, readWhole(options.steps, 2, MOST_STEPS, place));
+  terminal.writeOut(
+    options.json
+      ? jsonText(sweepJson(sweep, model.setup.units))
+      : options.csv
+        ? sweepCsv(sweep, model)
+        : sweepTable(sweep, model),
+  );
+  return exitCodeOf(sweep);
+}
+
+function exitCodeOf(sweep: Sweep): ExitCode {
+  const rows = [...sweep.byTravel, ...sweep.bySteer];
+  const isBad = rows.some((row) => !row.ok || row.gaps.some((entry) => entry.gap < 0));
+  return isBad ? ExitCode.Rubs : ExitCode.Fine;
+}

@@ -1,0 +1,72 @@
+/**
+ * Wellsweep as a library: the numeric core, without files, a page or a command line. Inside it everything is
+ * millimeters and radians in vehicle axes (X forward, Y left, Z up) unless a name says otherwise.
+ */
+
+export { GAP, GAP_ROW, partGapTo } from "./gaps/partGap.ts";
+export { type PartInput, type PartShape, partShapeOf } from "./gaps/partShape.ts";
+export { type RingShape, ringShapeOf } from "./gaps/ring/ringShape.ts";
+export { type TireInput, type TireRing, tireRing, type WheelInput } from "./gaps/tire/tireOf.ts";
+// Reading a setup.
+export type { LoadedMesh, LoadedMeshes } from "./setup/blockReading.ts";
+export { formatIssue } from "./setup/formatIssue.ts";
+export { setupJsonSchema } from "./setup/jsonSchema.ts";
+export { type ReadSetup, readSetup } from "./setup/readSetup.ts";
+export { resolveSetup } from "./setup/resolveSetup.ts";
+export type { BodyPart, Result, Setup, SetupIssue } from "./setup/types.ts";
+// A setup put together, and what can be asked of it.
+export {
+  type CheckEntry,
+  type CheckOptions,
+  type CheckReport,
+  checkClearance,
+  DEFAULT_TOLERANCE,
+  type Verdict,
+} from "./studies/check.ts";
+export { type GapEntry, gapsAt } from "./studies/gapsAt.ts";
+export { type Model, type ModelResult, modelOf } from "./studies/model.ts";
+export { type ReachLimit, reachLimits } from "./studies/reachLimits.ts";
+export { verdictSentence } from "./studies/sentence.ts";
+export { poseSentence } from "./studies/sentenceAtPose.ts";
+export { limitSentence } from "./studies/sentenceLimit.ts";
+export {
+  DEFAULT_SWEEP_ROWS,
+  type ReachedRow,
+  type Sweep,
+  type SweepRow,
+  type SweepSide,
+  sweepOf,
+  sweepRow,
+  type UnreachedRow,
+} from "./studies/sweep.ts";
+// Poses.
+export type { Alignment } from "./suspension/alignment.ts";
+export { armAngleFor, travelStatus } from "./suspension/armAngle.ts";
+export {
+  type Assembled,
+  type AssemblyIssue,
+  assembleFrontEnd,
+  type FrontEnd,
+  type Side,
+  type SideModel,
+} from "./suspension/frontEnd.ts";
+export type { FrontEndInput } from "./suspension/inputs.ts";
+// Kernels on flat rows, for many poses: they fill memory the caller owns and allocate nothing.
+export { POSE, POSE_ROW, poseRowTo } from "./suspension/poseRow.ts";
+export { jointOf, PoseStatus } from "./suspension/poseStatus.ts";
+export {
+  type OutOfReach,
+  type PoseResult,
+  type SidePose,
+  type SolvedPose,
+  solvePose,
+} from "./suspension/solvePose.ts";
+export { INNER_ENDS_ROW, type Steering } from "./suspension/steering.ts";
+
+// Units and notation, for the edges.
+export { degFromRad, formatAngle, radFromDeg } from "./units/angle.ts";
+export { formatLength, type LengthFormat } from "./units/formatLength.ts";
+export { type FileUnits, mmFromUnits, unitsFromMm } from "./units/lengthUnits.ts";
+export { type ParsedAngle, parseAngle } from "./units/parseAngle.ts";
+export { type ParsedLength, parseLength } from "./units/parseLength.ts";
+export { parseTireSize, type TireSize } from "./units/tireSize.ts";

@@ -1,0 +1,86 @@
+import { formatLength, type LengthFormat } from "../units/formatLength.ts";
+import type { CheckEntry, CheckReport } from "./check.ts";
+import type { Model } from "./model.ts";
+import { amountWords } from "./sentenceAmount.ts";
+import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./sentencePose.ts";
+import { nearestSurface } from "./sentenceSurface.ts";
+
+/**
+ * The answer of a check in one plain sentence: what touches, where, how much, at which height and steering
+ * angle (that of the wheel named). Lengths as `format` shows them, to the nearest 1/16 in by default.
+ */
+export function verdictSentence(report: CheckReport, model: Model, format: LengthFormat): string {
+  const told = worstOf(report);
+  if (told === null) return "This setup has no body parts, so there is nothing to rub.";
+  const twin = twinOf(told, report);
+  const pose = reportedPose(model, told.travel, told.steer);
+  const surface = pose ? nearestSurface(model, pose, told.side, told.part) : "tire";
+  const steered = steerWords(told.steer, pose, told.side);
+  const when = [
+    heightWords(told.travel, model, format),
+    twin && !isStraight(told.steer)
+      ? `the ${told.side} one ${steered}, the ${twin.side} one to the ${wayOf(twin.steer)}`
+      : steered,
+  ].join(", ");
+  const one = twin ? `the ${surface}` : `the ${told.side} ${surface}`;
+  const sides = twin ? " on both sides" : "";
+  const part = withArticle(told.part);
+  if (told.verdict === "rubs") {
+    const rest = alsoRubs(report, told, twin);
+    return capitalized(`${one} rubs ${part}${sides} by ${amountWords(told.gap, format)} ${when}${rest}.`);
+  }
+  if (told.verdict === "close") {
+    const asked = formatLength(model.setup.allowance, format);
+    const near = nearWords(told.gap, model.setup.allowance, format);
+    return capitalized(`${part} comes within ${near} of ${one}${sides} ${when}; you asked for ${asked}.`);
+  }
+  const clears =
+    report.limits.length > 0 ? "Everything clears as far as the linkage reaches" : "Everything clears";
+  return `${clears}: the closest is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}.`;
+}
+
+/** The entry to tell of: the least gap among those that make the verdict. */
+function worstOf(report: CheckReport): CheckEntry | null {
+  let worst: CheckEntry | null = null;
+  for (const entry of report.parts) {
+    if (entry.verdict === report.verdict && (worst === null || entry.gap < worst.gap)) worst = entry;
+  }
+  return worst;
+}
+
+/** The same part on the other side, when it does there exactly what it does here, mirrored. */
+function twinOf(told: CheckEntry, report: CheckReport): CheckEntry | null {
+  const isTwin = (entry: CheckEntry) =>
+    entry.part === told.part &&
+    entry.side !== told.side &&
+    Math.abs(entry.gap - told.gap) < 1e-6 &&
+    Math.abs(entry.travel - told.travel) < 1e-6 &&
+    Math.abs(entry.steer + told.steer) < 1e-9;
+  return report.parts.find(isTwin) ?? null;
+}
+
+/** What else rubs: one or two parts named, more counted; "" when nothing does. */
+function alsoRubs(report: CheckReport, told: CheckEntry, twin: CheckEntry | null): string {
+  const others = report.parts.filter((e) => e.verdict === "rubs" && e !== told && e !== twin);
+  const parts = [...new Set(others.filter((e) => e.part !== told.part).map((e) => withArticle(e.part)))];
+  const words: string[] = [];
+  if (others.some((e) => e.part === told.part)) words.push("the other side rubs it too");
+  if (parts.length > 2) words.push(`${parts.length} more parts rub`);
+  else if (parts.length > 0) words.push(`${parts.join(" and ")} ${parts.length === 1 ? "rubs" : "rub"} too`);
+  return words.length > 0 ? `; ${words.join(", and ")}` : "";
+}
+
+/** How near, so that it never reads the same as the allowance it misses. */
+function nearWords(gap: number, allowance: number, format: LengthFormat): string {
+  const near = amountWords(gap, format);
+  if (near !== formatLength(allowance, format)) return near;
+  return gap < allowance ? `just under ${near}` : `hardly more than ${near}`;
+}
+
+function withArticle(part: string): string {
+  return /^the /i.test(part) ? part : `the ${part}`;
+}
+
+function capitalized(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}

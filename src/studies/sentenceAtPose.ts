@@ -1,0 +1,34 @@
+import type { SolvedPose } from "../suspension/solvePose.ts";
+import { formatLength, type LengthFormat } from "../units/formatLength.ts";
+import { verdictOf } from "./check.ts";
+import type { GapEntry } from "./gapsAt.ts";
+import type { Model } from "./model.ts";
+import { amountWords } from "./sentenceAmount.ts";
+import { heightWords, steerWords } from "./sentencePose.ts";
+import { nearestSurface } from "./sentenceSurface.ts";
+
+/** What touches what at one pose, in one plain sentence: the nearest part, and how many others are too near. */
+export function poseSentence(
+  gaps: readonly GapEntry[],
+  pose: SolvedPose,
+  model: Model,
+  format: LengthFormat,
+): string {
+  const nearest = gaps.reduce<GapEntry | null>(
+    (best, e) => (best === null || e.gap < best.gap ? e : best),
+    null,
+  );
+  if (nearest === null) return "This setup has no body parts, so there is nothing to rub.";
+  const { allowance } = model.setup;
+  const when = `${heightWords(pose.travel, model, format)}, ${steerWords(pose.steer, pose, nearest.side)}`;
+  const what = `the ${nearest.side} ${nearestSurface(model, pose, nearest.side, nearest.part)}`;
+  const amount = amountWords(nearest.gap, format);
+  const verdict = verdictOf(nearest.gap, nearest.gap, allowance);
+  const told =
+    verdict === "rubs"
+      ? `${what} rubs the ${nearest.part} by ${amount}`
+      : verdict === "close"
+        ? `${what} is ${amount} from the ${nearest.part}; you asked for ${formatLength(allowance, format)}`
+        : `everything clears, the ${nearest.part} closest at ${amount} from ${what}`;
+  return `${when.charAt(0).toUpperCase()}${when.slice(1)}: ${told}.`;
+}

@@ -1,0 +1,69 @@
+import type { Side } from "../suspension/frontEnd.ts";
+import { type SolvedPose, solvePose } from "../suspension/solvePose.ts";
+import { formatAngle, radFromDeg } from "../units/angle.ts";
+import type { LengthFormat } from "../units/formatLength.ts";
+import { MM_PER_INCH } from "../units/lengthUnits.ts";
+import type { Model } from "./model.ts";
+import { amountWords, finestLength } from "./sentenceAmount.ts";
+
+/** mm. A height this near a named one is that height to somebody with a tape: a sixteenth, rounding included. */
+const STANCE_REACH = MM_PER_INCH / 16 + 1e-6;
+
+/** Share of full lock below which the wheels are straight ahead. */
+const STRAIGHT = 0.0005;
+
+/** Whether a steer input reads as straight ahead. */
+export function isStraight(steer: number): boolean {
+  return Math.abs(steer) < STRAIGHT;
+}
+
+/** Way of a turn, for any steer. */
+export function wayOf(steer: number): Side {
+  return steer > 0 ? "left" : "right";
+}
+
+/** A height: `at the "aired out" stance` within 1/16 in of a named one, else `at 3 1/2 in of bump`. @param travel mm */
+export function heightWords(travel: number, model: Model, format: LengthFormat): string {
+  const nearest = model.setup.stances.reduce<{ name: string; off: number } | null>((best, stance) => {
+    const off = Math.abs(stance.travel - travel);
+    return off <= STANCE_REACH && (best === null || off < best.off) ? { name: stance.name, off } : best;
+  }, null);
+  if (nearest) return `at the "${nearest.name}" stance`;
+  return Math.abs(travel) < 0.5 * finestLength(format)
+    ? "at the measured height"
+    : `at ${travelWords(travel, format)}`;
+}
+
+/** `3 1/2 in of bump`. @param travel mm, not 0 */
+export function travelWords(travel: number, format: LengthFormat): string {
+  return `${amountWords(travel, format)} of ${travel > 0 ? "bump" : "droop"}`;
+}
+
+/** `steered 31° to the right`: the angle of one side's wheel, the way of the turn. `pose` null = out of reach by a hair. */
+export function steerWords(steer: number, pose: SolvedPose | null, side: Side): string {
+  if (isStraight(steer)) return "with the wheels straight ahead";
+  if (pose === null) return `at ${lockWords(steer)}`;
+  const angle = Math.abs(pose[side].steerAngle);
+  return `steered ${formatAngle(angle, angle < radFromDeg(10) ? 1 : 0)} to the ${wayOf(steer)}`;
+}
+
+/** `81% of right lock`: whole percent, never more than there is. */
+export function lockWords(steer: number): string {
+  return `${Math.floor(100 * Math.abs(steer))}% of ${wayOf(steer)} lock`;
+}
+
+/**
+ * The pose of a found worst gap, solved again for what the report leaves out. At the border of reach
+ * rounding may put it outside by a hair: it is then taken from just inside, or null.
+ */
+export function reportedPose(model: Model, travel: number, steer: number): SolvedPose | null {
+  const { left, right } = model.frontEnd;
+  const low = Math.max(left.reach.droop.travel, right.reach.droop.travel);
+  const high = Math.min(left.reach.bump.travel, right.reach.bump.travel);
+  const within = Math.min(Math.max(travel, low), high);
+  for (const share of [1, 1 - 1e-6]) {
+    const pose = solvePose(model.frontEnd, within, steer * share);
+    if (pose.ok) return pose;
+  }
+  return null;
+}

@@ -1,0 +1,32 @@
+import { run } from "../../src/cli/run.ts";
+
+/** What one run of the command line printed and returned. */
+export interface Captured {
+  readonly code: number;
+  readonly out: string;
+  readonly error: string;
+}
+
+/** Runs the command line in this process. @param input standard input */
+export function captured(args: readonly string[], input = ""): Captured {
+  let out = "";
+  let error = "";
+  const code = run(args, {
+    writeOut: (text) => {
+      out += text;
+    },
+    writeError: (text) => {
+      error += text;
+    },
+    readInput: () => new TextEncoder().encode(input),
+  });
+  return { code, out, error };
+}
+
+/** Runs a verb with `--json` and reads its document. */
+// biome-ignore lint/suspicious/noExplicitAny: tests look into documents whose shape is what they assert
+export function capturedJson(args: readonly string[]): { code: number; document: any } {
+  const { code, out, error } = captured([...args, "--json"]);
+  if (error !== "") throw new Error(error);
+  return { code, document: JSON.parse(out) };
+}

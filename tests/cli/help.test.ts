@@ -1,0 +1,56 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { captured } from "./captured.ts";
+import { setupFolder } from "./setupFolder.ts";
+import { shellWords } from "./shellWords.ts";
+
+const VERBS = ["pose", "check", "sweep"];
+
+describe("help", () => {
+  it.each([["--help"], ["-h"], ["help"]])(
+    "of the program by %s says what it is for, its verbs and exit codes",
+    (arg) => {
+      const { code, out, error } = captured([arg]);
+      expect([code, error]).toEqual([0, ""]);
+      expect(out).toMatch(/what\s+touches\s+what/);
+      for (const verb of VERBS) expect(out).toMatch(new RegExp(`^  ${verb} `, "m"));
+      expect(out).toContain(
+        "Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.",
+      );
+    },
+  );
+
+  it.each(VERBS)("of %s lists its options, with examples", (verb) => {
+    const { code, out, error } = captured([verb, "--help"]);
+    expect([code, error]).toEqual([0, ""]);
+    for (const option of ["--json", "--variant <NAME>", "Exit codes:"]) expect(out).toContain(option);
+    expect(out).toContain(`  wellsweep ${verb} truck.json`);
+    expect(captured(["help", verb]).out).toBe(out);
+  });
+
+  it("shows only examples that work", () => {
+    const folder = setupFolder();
+    const demo = JSON.parse(readFileSync("shared/half-ton-on-air.json", "utf8"));
+    demo.truck.body = demo.truck.body.filter((part: { name: string }) => part.name === "fender lip");
+    const file = folder.write("truck.json", demo);
+    const examples = ["", ...VERBS].flatMap((verb) =>
+      [...captured([verb, "--help"].filter(Boolean)).out.matchAll(/^ {2}wellsweep (.*truck\.json.*)$/gm)].map(
+        (m) => m[1] ?? "",
+      ),
+    );
+    expect(examples.length).toBeGreaterThanOrEqual(12);
+    for (const example of examples) {
+      // What stands after two spaces, or after ">", is for the reader or the shell.
+      const words = shellWords(example.replace(/ {2,}.*| > .*/, ""));
+      const { code, error } = captured(words.map((word) => (word === "truck.json" ? file : word)));
+      expect([example, code === 2 ? error : ""]).toEqual([example, ""]);
+    }
+  });
+});
+
+describe("--version", () => {
+  it.each([["--version"], ["-V"]])("%s prints the package's version", (arg) => {
+    const { version } = JSON.parse(readFileSync("package.json", "utf8"));
+    expect(captured([arg])).toEqual({ code: 0, out: `${version}\n`, error: "" });
+  });
+});

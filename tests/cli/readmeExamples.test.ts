@@ -1,0 +1,73 @@
+import { existsSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { captured } from "./captured.ts";
+import { shellWords } from "./shellWords.ts";
+
+/** How a command line example starts in the README's code blocks; a "$ " before it is allowed. */
+const START = /^(?:\$ )?npm run -s wellsweep -- (.*)$/;
+
+interface Example {
+  readonly line: string;
+  readonly words: string[];
+  /** As the comment after it says (`# exit 1`), else 0. */
+  readonly exit: number;
+}
+
+/** Every example in a page's fenced code blocks. */
+function examplesIn(page: string): Example[] {
+  const blocks = [...page.matchAll(/^```[^\n]*\n([\s\S]*?)^```/gm)].map((block) => block[1] ?? "");
+  return blocks
+    .flatMap((block) => block.replaceAll(/\\\n\s*/g, "").split("\n"))
+    .flatMap((line) => {
+      const [, command] = START.exec(line.trim()) ?? [];
+      if (command === undefined) return [];
+      return [
+        {
+          line: line.trim(),
+          words: shellWords(command),
+          exit: Number(/#.*\bexit (\d)\b/.exec(line)?.[1] ?? 0),
+        },
+      ];
+    });
+}
+
+describe("the command line examples of the README", () => {
+  const examples = examplesIn(existsSync("README.md") ? readFileSync("README.md", "utf8") : "");
+
+  it("are there, with one of each verb", () => {
+    const verbs = new Set(examples.map(({ words }) => words[0]));
+    for (const verb of ["check", "pose", "sweep"]) expect([...verbs]).toContain(verb);
+  });
+
+  it("end with the exit code they are said to", () => {
+    for (const { line, words, exit } of examples) {
+      const { code, out, error } = captured(words);
+      expect({ line, code, error: exit === 2 ? "" : error }).toEqual({ line, code: exit, error: "" });
+      expect((exit === 2 ? error : out).trim()).not.toBe("");
+    }
+  });
+});
+
+describe("the reader of examples", () => {
+  it("takes commands in code blocks alone, with quotes, line breaks and the exit code after #", () => {
+    const page = [
+      "npm run -s wellsweep -- not in a block",
+      "```sh",
+      '$ npm run -s wellsweep -- check a.json --variant "narrow hub"   # clear',
+      "npm run -s wellsweep -- pose a.json \\",
+      "    --travel '-3 3/4'  # rubs: exit 1",
+      "npm ci",
+      "```",
+    ].join("\n");
+    expect(examplesIn(page).map(({ words, exit }) => [words, exit])).toEqual([
+      [["check", "a.json", "--variant", "narrow hub"], 0],
+      [["pose", "a.json", "--travel", "-3 3/4"], 1],
+    ]);
+  });
+
+  it("refuses what only a shell can do", () => {
+    expect(() => examplesIn("```\nnpm run -s wellsweep -- sweep a.json --csv > a.csv\n```")).toThrow(
+      /only a shell/,
+    );
+  });
+});

@@ -1,0 +1,26 @@
+import { readFileSync } from "node:fs";
+import { readSetup } from "../../src/setup/readSetup.ts";
+import type { Setup } from "../../src/setup/types.ts";
+import { type Model, modelOf } from "../../src/studies/model.ts";
+
+const FILE = new URL("../../shared/half-ton-on-air.json", import.meta.url);
+
+/** The demo truck as the reader gives it. */
+export function demoSetup(variant: string | null = null): Setup {
+  const read = readSetup(readFileSync(FILE, "utf8"), "half-ton-on-air.json", variant);
+  if (!read.ok) throw new TypeError(read.issues.map((i) => `${i.key}: ${i.mend}`).join("; "));
+  return read.value.setup;
+}
+
+/** A setup assembled, or the test fails with the reason. */
+export function assembledModel(setup: Setup): Model {
+  const made = modelOf(setup, "test");
+  if (!made.ok) throw new TypeError(made.issues.map((i) => `${i.key}: ${i.mend}`).join("; "));
+  return made.model;
+}
+
+/** The demo truck with other body parts. */
+export function demoWith(body: Setup["truck"]["body"], change: Partial<Setup> = {}): Model {
+  const setup = demoSetup();
+  return assembledModel({ ...setup, ...change, truck: { ...(change.truck ?? setup.truck), body } });
+}
