@@ -50,7 +50,7 @@ let steerShare = 0;
 
 /**
  * Bounds the gap between the ring and every point of a cell over a range of poses. Proof (see
- * `docs/certified-gaps.md`): let q be a point's place in the wheel's frame, d the signed distance to a
+ * `public/docs/certified-gaps.md`): let q be a point's place in the wheel's frame, d the signed distance to a
  * convex set. For q₀ at the middle and u the direction of d there, d(q) ≥ d(q₀) + u·(q − q₀). Within the
  * cell q − q₀ is the part's extent plus the wheel's own motion, each bounded to first order with its
  * deviation. Where u points toward the axis, r is concave, not convex, across u; the sagitta D²/2(r − D)
@@ -102,7 +102,13 @@ export function boundCell(
 }
 
 /** Fills `view` and `radius` for the cell's center. */
-function lookFrom(center: Float64Array, wheel: Float64Array, wheelAt: number, cells: Float64Array, at: number): void {
+function lookFrom(
+  center: Float64Array,
+  wheel: Float64Array,
+  wheelAt: number,
+  cells: Float64Array,
+  at: number,
+): void {
   cellCenterTo(center, cells, at);
   const nx = wheel[wheelAt + 3]!;
   const ny = wheel[wheelAt + 4]!;
@@ -183,7 +189,10 @@ function boundInside(
   motion: Float64Array | null,
 ): void {
   const hullR = probe.hullGradientR;
-  keepBetter(out, slopeBound(probe.hullDistance, probe.hullGradientX, hullR, hullR < 0 ? hullR : 0, cells, at, motion));
+  keepBetter(
+    out,
+    slopeBound(probe.hullDistance, probe.hullGradientX, hullR, hullR < 0 ? hullR : 0, cells, at, motion),
+  );
   if (!(probe.distance + most < 0)) return;
   const x = view[6]! * view[0]! + view[7]! * view[1]! + view[8]! * view[2]!;
   const planes = probeInside(shape, x, radius, most);
@@ -204,7 +213,15 @@ function boundInside(
   const down = (r1 < 0 ? r1 * first : 0) + (r2 < 0 ? r2 * rest : 0);
   keepBetter(
     out,
-    slopeBound(first * d1 + rest * d2, first * x1 + rest * x2, first * r1 + rest * r2, down, cells, at, motion),
+    slopeBound(
+      first * d1 + rest * d2,
+      first * x1 + rest * x2,
+      first * r1 + rest * r2,
+      down,
+      cells,
+      at,
+      motion,
+    ),
   );
 }
 
@@ -286,6 +303,9 @@ function speedMost(motion: Float64Array, turnAt: number, offAt: number): number 
   const y = motion[turnAt + 4]! + wz * dx - wx * dz;
   const z = motion[turnAt + 5]! + wx * dy - wy * dx;
   return (
-    Math.sqrt(x * x + y * y + z * z) + motion[offAt + 1]! + motion[offAt]! * offset + motion[offAt + 2]! * reach
+    Math.sqrt(x * x + y * y + z * z) +
+    motion[offAt + 1]! +
+    motion[offAt]! * offset +
+    motion[offAt + 2]! * reach
   );
 }

@@ -55,11 +55,7 @@ export function cellDescent(
 ): number {
   const kind = cells[at];
   if (kind === CellKind.Box || kind === CellKind.Solid) {
-    return -(
-      Math.abs(gx) * cells[at + 4]! +
-      Math.abs(gy) * cells[at + 5]! +
-      Math.abs(gz) * cells[at + 6]!
-    );
+    return -(Math.abs(gx) * cells[at + 4]! + Math.abs(gy) * cells[at + 5]! + Math.abs(gz) * cells[at + 6]!);
   }
   const a = gx * (cells[at + 1]! - cx) + gy * (cells[at + 2]! - cy) + gz * (cells[at + 3]! - cz);
   const b = gx * (cells[at + 4]! - cx) + gy * (cells[at + 5]! - cy) + gz * (cells[at + 6]! - cz);
@@ -73,7 +69,13 @@ export function cellDescent(
  * Splits a cell across its longest side into two; either of `outA`, `outB` may be where the cell stood.
  * Segments and boxes are halved, triangles cut through the middle of their longest edge.
  */
-export function splitCell(cells: Float64Array, at: number, out: Float64Array, outA: number, outB: number): void {
+export function splitCell(
+  cells: Float64Array,
+  at: number,
+  out: Float64Array,
+  outA: number,
+  outB: number,
+): void {
   const row = scratch;
   for (let i = 0; i < CELL_ROW; i++) row[i] = cells[at + i]!;
   for (let i = 0; i < CELL_ROW; i++) {

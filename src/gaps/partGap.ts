@@ -46,7 +46,12 @@ export function partGapTo(
     const dz = balls[4 * i + 2]! - cz;
     // Ball about the cell against the ball about the ring.
     const clearOf = best + shape.ballRadius + balls[4 * i + 3]!;
-    if (cells[i * CELL_ROW] === CellKind.Solid && best > 0 && !ringInBox(cells, i * CELL_ROW, shape, wheel, wheelAt)) continue;
+    if (
+      cells[i * CELL_ROW] === CellKind.Solid &&
+      best > 0 &&
+      !ringInBox(cells, i * CELL_ROW, shape, wheel, wheelAt)
+    )
+      continue;
     if (clearOf > 0 && dx * dx + dy * dy + dz * dz > clearOf * clearOf) continue;
     for (let j = 0; j < CELL_ROW; j++) stack[j] = cells[i * CELL_ROW + j]!;
     let depth = 1;
@@ -83,7 +88,13 @@ export function partGapTo(
 }
 
 /** Whether a point of the ring lies inside a box: with all faces clear, the box then holds the whole ring. */
-function ringInBox(cells: Float64Array, at: number, shape: RingShape, wheel: Float64Array, wheelAt: number): boolean {
+function ringInBox(
+  cells: Float64Array,
+  at: number,
+  shape: RingShape,
+  wheel: Float64Array,
+  wheelAt: number,
+): boolean {
   const [x, r] = shape.outline[0]!;
   const level = Math.sqrt(wheel[wheelAt + 3]! ** 2 + wheel[wheelAt + 4]! ** 2);
   const up = [

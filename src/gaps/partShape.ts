@@ -36,7 +36,12 @@ export interface PartShape {
  */
 export function partShapeOf(part: PartInput, mirrored: boolean): PartShape {
   const ySign = mirrored ? -1 : 1;
-  const rows = part.kind === "path" ? pathRows(part, ySign) : part.kind === "box" ? boxRows(part, ySign) : meshRows(part, ySign);
+  const rows =
+    part.kind === "path"
+      ? pathRows(part, ySign)
+      : part.kind === "box"
+        ? boxRows(part, ySign)
+        : meshRows(part, ySign);
   const count = rows.length / CELL_ROW;
   return { name: part.name, cells: rows, count, balls: ballsOf(rows, count) };
 }
@@ -49,7 +54,10 @@ function pathRows(part: Extract<PartInput, { kind: "path" }>, ySign: number): Fl
   for (let i = 0; i < count; i++) {
     const a = points[i]!;
     const b = points[Math.min(i + 1, points.length - 1)]!;
-    rows.set([CellKind.Segment, a[0], ySign * a[1], a[2], b[0], ySign * b[1], b[2], 0, 0, 0, radius], i * CELL_ROW);
+    rows.set(
+      [CellKind.Segment, a[0], ySign * a[1], a[2], b[0], ySign * b[1], b[2], 0, 0, 0, radius],
+      i * CELL_ROW,
+    );
   }
   return rows;
 }
@@ -94,11 +102,13 @@ function ballsOf(cells: Float64Array, count: number): Float64Array {
       for (let c = 0; c < corners; c++) sum += cells[at + 1 + 3 * c + axis]!;
       balls[4 * i + axis] = sum / corners;
     }
-    if (kind === CellKind.Box || kind === CellKind.Solid) reachSq = cells[at + 4]! ** 2 + cells[at + 5]! ** 2 + cells[at + 6]! ** 2;
+    if (kind === CellKind.Box || kind === CellKind.Solid)
+      reachSq = cells[at + 4]! ** 2 + cells[at + 5]! ** 2 + cells[at + 6]! ** 2;
     else {
       for (let c = 0; c < corners; c++) {
         let sq = 0;
-        for (let axis = 0; axis < 3; axis++) sq += (cells[at + 1 + 3 * c + axis]! - balls[4 * i + axis]!) ** 2;
+        for (let axis = 0; axis < 3; axis++)
+          sq += (cells[at + 1 + 3 * c + axis]! - balls[4 * i + axis]!) ** 2;
         reachSq = Math.max(reachSq, sq);
       }
     }

@@ -34,7 +34,7 @@ const SIGN_BOUND: Readonly<Record<Sign, object>> = {
 /** A length as typed: a number in the file's units, or text with a unit. */
 export function lengthField(description: string, sign: Sign = "any") {
   return z
-    .union([z.number().meta(SIGN_BOUND[sign]), z.string()], {
+    .union([z.number().meta({ ...SIGN_BOUND[sign] }), z.string()], {
       error: ({ input }) => lengthMend(input, description, sign) ?? undefined,
     })
     .superRefine((value, context) => {

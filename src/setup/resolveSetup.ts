@@ -63,7 +63,7 @@ function readVariants(
   if (!Array.isArray(list)) return [];
   const { variants: _, ...plain } = document as SetupDocument;
   const known = new Set(baseIssues.all().map(issueText));
-  return (list as VariantsAsTyped).flatMap((typed, i) => {
+  return (list as VariantsAsTyped).flatMap((typed, i): readonly VariantReading[] => {
     if (baseIssues.touches(["variants", i, "patch"])) return [];
     const name = String(typed.name);
     const issues = new IssueList(file);

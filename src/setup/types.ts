@@ -73,7 +73,7 @@ export interface MeshPart extends BodyPartBase {
 
 export type BodyPart = PathPart | BoxPart | MeshPart;
 
-/** The knuckle in its own frame (see `docs/definitions.md`): mm, `pinAngle` in radians. */
+/** The knuckle in its own frame (see `public/docs/definitions.md`): mm, `pinAngle` in radians. */
 export interface KnuckleSetup {
   readonly span: number;
   readonly pinHeight: number;

@@ -20,7 +20,10 @@ export interface CheckEntry {
   readonly gap: number;
   /** Proven: no pose in range is worse; gap − bound ≤ tolerance. */
   readonly bound: number;
+  /** What is reached: the tolerance asked for, or more when the search was cut short. */
   readonly tolerance: number;
+  /** False when the linkage runs out of reach in the range: the poses right at that border are not bounded. */
+  readonly proven: boolean;
   readonly travel: number;
   readonly steer: number;
   /** On the part. */
@@ -51,9 +54,10 @@ export const DEFAULT_TOLERANCE = 0.1;
 /** mm. Searched finer than asked, since it costs little and settles verdicts near the allowance. */
 const SEARCH_TOLERANCE = 0.01;
 
-/** Rubs: interference. Close: not proven to keep the allowance. */
+/** Rubs: interference. Close: less than the allowance, or not proven to keep it to the search's tolerance. */
 export function verdictOf(gap: number, bound: number, allowance: number): Verdict {
-  return gap < 0 ? "rubs" : bound < allowance && gap < allowance + SEARCH_TOLERANCE ? "close" : "clear";
+  if (gap < 0) return "rubs";
+  return gap >= allowance && bound >= allowance - SEARCH_TOLERANCE ? "clear" : "close";
 }
 
 /**
@@ -70,7 +74,9 @@ export function checkClearance(model: Model, options: CheckOptions = {}): CheckR
     if (options.onPart?.(entries.length, total)) return null;
     const twin = part.side === "right" && model.mirrored ? lefts.get(part.shape.name) : undefined;
     const entry =
-      twin !== undefined && isMirrorImage(model, part) ? mirrorEntry(twin) : searchPart(model, part, tolerance);
+      twin !== undefined && isMirrorImage(model, part)
+        ? mirrorEntry(twin)
+        : searchPart(model, part, tolerance);
     if (entry === null) continue;
     if (part.side === "left") lefts.set(part.shape.name, entry);
     entries.push(entry);
@@ -96,7 +102,7 @@ function mirrorEntry(left: CheckEntry): CheckEntry {
 }
 
 /** The range of poses of one side that the setup asks for, as far as it can be reached straight ahead. */
-export function poseRangeOf(model: Model, side: SideModel): PoseRange {
+function poseRangeOf(model: Model, side: SideModel): PoseRange {
   const { droop, bump } = model.setup.travel;
   return {
     armLow: armAngleFor(side, Math.max(droop, side.reach.droop.travel)),
@@ -110,7 +116,14 @@ function searchPart(model: Model, { side, shape }: SidedPart, tolerance: number)
   const sideModel = model.frontEnd[side];
   const innerAt = side === "left" ? 0 : 3;
   const found = worstGap(
-    { side: sideModel, innerAt, steering: model.frontEnd.steering, ring: model.ring, part: shape },
+    {
+      side: sideModel,
+      other: model.frontEnd[side === "left" ? "right" : "left"],
+      innerAt,
+      steering: model.frontEnd.steering,
+      ring: model.ring,
+      part: shape,
+    },
     poseRangeOf(model, sideModel),
     Math.min(tolerance, SEARCH_TOLERANCE),
   );
@@ -140,7 +153,8 @@ function entryOf(model: Model, side: Side, part: string, found: WorstGap, tolera
     side,
     gap,
     bound,
-    tolerance,
+    tolerance: Math.max(tolerance, gap - bound),
+    proven: found.proven,
     travel,
     steer: found.steer,
     point: onTruck(row, GAP.point, side),

@@ -44,7 +44,8 @@ export function modelOf(setup: Setup, file: string): ModelResult {
   if (!assembled.ok) {
     const { key, mend, least, most } = assembled.issue;
     const text = (mm: number) => formatLength(mm, { units: setup.units });
-    const range = least === undefined || most === undefined ? "" : `; between ${text(least)} and ${text(most)} it closes`;
+    const range =
+      least === undefined || most === undefined ? "" : `; between ${text(least)} and ${text(most)} it closes`;
     const value = key === "knuckle.span" ? text(setup.knuckle.span) : "";
     issues.push({ file, key, value, mend: `${mend}${range}` });
   }
@@ -72,6 +73,7 @@ function tireValue(setup: Setup): string {
  */
 function isMirrored(part: BodyPart, side: Side): boolean {
   if (side === "left" || part.side !== "right") return false;
-  const points = part.kind === "path" ? part.points : part.kind === "box" ? [part.min, part.max] : part.vertices;
+  const points =
+    part.kind === "path" ? part.points : part.kind === "box" ? [part.min, part.max] : part.vertices;
   return points.reduce((sum, p) => sum + p[1], 0) < 0;
 }

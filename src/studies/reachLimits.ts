@@ -28,9 +28,18 @@ export function reachLimits(model: Model): ReachLimit[] {
   const { droop, bump } = model.setup.travel;
   for (const side of ["left", "right"] as const) {
     const { reach } = model.frontEnd[side];
-    for (const [asked, end] of [[droop, reach.droop], [bump, reach.bump]] as const) {
+    for (const [asked, end] of [
+      [droop, reach.droop],
+      [bump, reach.bump],
+    ] as const) {
       if (Math.abs(asked) > Math.abs(end.travel)) {
-        limits.push({ side, joint: jointOf(end.status), along: "travel", startsAt: end.travel, travel: end.travel });
+        limits.push({
+          side,
+          joint: jointOf(end.status),
+          along: "travel",
+          startsAt: end.travel,
+          travel: end.travel,
+        });
       }
     }
     for (const lock of [-1, 1]) {
@@ -56,7 +65,16 @@ function tightestSteer(model: Model, side: Side, lock: number): ReachLimit | nul
     const status = (steer: number) => {
       const ended = steering.innerEndsTo(ends, steer);
       if (ended !== PoseStatus.Ok) return ended;
-      return poseRowTo(pose, 0, sideModel.row, Math.cos(angle), Math.sin(angle), ends[at]!, ends[at + 1]!, ends[at + 2]!);
+      return poseRowTo(
+        pose,
+        0,
+        sideModel.row,
+        Math.cos(angle),
+        Math.sin(angle),
+        ends[at]!,
+        ends[at + 1]!,
+        ends[at + 2]!,
+      );
     };
     const stopped = status(lock);
     if (stopped === PoseStatus.Ok) continue;

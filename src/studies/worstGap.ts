@@ -1,11 +1,12 @@
 import { boundCell, cellBound } from "../gaps/cellBound.ts";
-import { CELL, CELL_ROW, splitCell } from "../gaps/cells.ts";
+import { CELL, CELL_ROW, CellKind, splitCell } from "../gaps/cells.ts";
 import type { PartShape } from "../gaps/partShape.ts";
 import type { RingShape } from "../gaps/ring/ringShape.ts";
 import { MOTION_ROW } from "../geometry/motionRow.ts";
 import type { Vec3 } from "../geometry/vec.ts";
 import type { SideModel } from "../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../suspension/motionBound.ts";
+import { provenOutOfReach } from "../suspension/outOfReach.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
 import { PoseStatus } from "../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../suspension/steering.ts";
@@ -24,8 +25,10 @@ export interface PoseRange {
 export interface WorstGap {
   /** The gap at the pose found. */
   readonly gap: number;
-  /** Proven: no pose in the range is worse than this. */
+  /** Proven: no pose in the range is worse than this, but for poses at the border of reach (`proven`). */
   readonly bound: number;
+  /** False when the range runs out of reach: a sliver along that border, 1/4096 of the range wide, is not bounded. */
+  readonly proven: boolean;
   readonly armAngle: number;
   readonly steer: number;
   /** On the part. */
@@ -37,6 +40,8 @@ export interface WorstGap {
 
 export interface PairToSearch {
   readonly side: SideModel;
+  /** The other side: a steer it cannot follow is no pose of the truck. */
+  readonly other: SideModel;
   /** 0 for the left side, 3 for the right: where that side's inner end stands in an inner-ends row. */
   readonly innerAt: 0 | 3;
   readonly steering: Steering;
@@ -71,8 +76,18 @@ const found = cellBound();
  */
 export function worstGap(pair: PairToSearch, range: PoseRange, tolerance: number): WorstGap | null {
   const search = new Search(pair, range);
-  for (let i = 0; i < pair.part.count; i++) search.start(i, range);
-  return search.run(tolerance);
+  const { cells, count } = pair.part;
+  for (let i = 0; i < count; i++) if (cells[i * CELL_ROW] !== CellKind.Solid) search.start(i, range);
+  const faces = search.run(tolerance);
+  // The inside of a box tells more only where its faces are hit, or where it holds the whole ring.
+  if (faces === null || (faces.gap >= 0 && !search.ringInside())) return faces;
+  let solids = 0;
+  for (let i = 0; i < count; i++) {
+    if (cells[i * CELL_ROW] !== CellKind.Solid) continue;
+    search.start(i, range);
+    solids++;
+  }
+  return solids > 0 ? search.run(tolerance) : faces;
 }
 
 class Search {
@@ -84,9 +99,11 @@ class Search {
   private bestArm = 0;
   private bestSteer = 0;
   private readonly bestPoint = new Float64Array(6);
-  /** Least bound of cells given up at the border of reach or for want of memory. */
-  private settled = Number.POSITIVE_INFINITY;
+  /** Whether cells were given up at the border of reach. */
+  private atBorder = false;
   private looked = 0;
+  /** No gap is below this: the deepest place of the section, less the part's own radius. */
+  private readonly floor: number;
   private readonly leastArm: number;
   private readonly leastSteer: number;
 
@@ -94,6 +111,10 @@ class Search {
     private readonly pair: PairToSearch,
     range: PoseRange,
   ) {
+    let radius = 0;
+    const { cells, count } = pair.part;
+    for (let i = 0; i < count; i++) radius = Math.max(radius, cells[i * CELL_ROW + CELL.radius]!);
+    this.floor = -pair.ring.deepest - radius;
     this.leastArm = BORDER_SHARE * (range.armHigh - range.armLow);
     this.leastSteer = BORDER_SHARE * (range.steerHigh - range.steerLow);
   }
@@ -105,28 +126,49 @@ class Search {
     this.rows[at + NODE.armHalf] = 0.5 * (range.armHigh - range.armLow);
     this.rows[at + NODE.steer] = 0.5 * (range.steerLow + range.steerHigh);
     this.rows[at + NODE.steerHalf] = 0.5 * (range.steerHigh - range.steerLow);
-    for (let i = 0; i < CELL_ROW; i++) this.rows[at + NODE.cell + i] = this.pair.part.cells[cell * CELL_ROW + i]!;
+    for (let i = 0; i < CELL_ROW; i++)
+      this.rows[at + NODE.cell + i] = this.pair.part.cells[cell * CELL_ROW + i]!;
     this.look(node);
   }
 
   run(tolerance: number): WorstGap | null {
     while (this.heap.size() > 0 && this.looked < MOST_NODES) {
-      if (this.heap.leastKey() >= this.best - tolerance) break;
+      if (Math.max(this.heap.leastKey(), this.floor) >= this.best - tolerance) break;
       const node = this.heap.pop();
       this.split(node);
     }
     if (this.best === Number.POSITIVE_INFINITY) return null;
     const open = this.heap.size() > 0 ? this.heap.leastKey() : Number.POSITIVE_INFINITY;
-    const [px, py, pz, rx, ry, rz] = this.bestPoint as unknown as [number, number, number, number, number, number];
+    const [px, py, pz, rx, ry, rz] = this.bestPoint as unknown as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
     return {
       gap: this.best,
-      bound: Math.min(this.best, open, this.settled),
+      bound: Math.max(Math.min(this.best, open), this.floor),
+      proven: !this.atBorder,
       armAngle: this.bestArm,
       steer: this.bestSteer,
       point: [px, py, pz],
       onRing: [rx, ry, rz],
       cells: this.looked,
     };
+  }
+
+  /** Whether a solid of the part holds the ring point found: with clear faces, it then holds the whole ring. */
+  ringInside(): boolean {
+    const { cells, count } = this.pair.part;
+    for (let c = 0; c < count; c++) {
+      const at = c * CELL_ROW;
+      if (cells[at] !== CellKind.Solid) continue;
+      const off = (i: number) => Math.abs(this.bestPoint[3 + i]! - cells[at + 1 + i]!) - cells[at + 4 + i]!;
+      if (off(0) < 0 && off(1) < 0 && off(2) < 0) return true;
+    }
+    return false;
   }
 
   private claim(): number {
@@ -152,12 +194,16 @@ class Search {
     const armHalf = rows[at + NODE.armHalf]!;
     const steer = rows[at + NODE.steer]!;
     const steerHalf = rows[at + NODE.steerHalf]!;
-    const { side, steering, innerAt, ring } = this.pair;
+    const { side, other, steering, innerAt, ring } = this.pair;
     const cos = Math.cos(arm);
     const sin = Math.sin(arm);
+    const steers = steering.innerEndsTo(ends, steer) === PoseStatus.Ok;
+    const at2 = 3 - innerAt;
     const inReach =
-      steering.innerEndsTo(ends, steer) === PoseStatus.Ok &&
-      poseRowTo(pose, 0, side.row, cos, sin, ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!) === PoseStatus.Ok;
+      steers &&
+      poseRowTo(pose, 0, other.row, cos, sin, ends[at2]!, ends[at2 + 1]!, ends[at2 + 2]!) === PoseStatus.Ok &&
+      poseRowTo(pose, 0, side.row, cos, sin, ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!) ===
+        PoseStatus.Ok;
     let proven = false;
     if (inReach) {
       const vx = ends[innerAt + 6]!;
@@ -170,28 +216,40 @@ class Search {
       boundCell(found, ring, pose, POSE.wheelCenter, rows, at + NODE.cell, proven ? motion : null);
       if (found.value < this.best) this.keep(arm, steer, rows[at + NODE.cell + CELL.radius]!);
     }
-    if (proven) {
-      if (found.bound >= this.best) this.drop(node);
+    if (proven && inReach) {
+      if (Math.max(found.bound, this.floor) >= this.best) this.drop(node);
       else {
         const part = found.partShare;
-        const widest = part >= found.armShare && part >= found.steerShare ? 0 : found.armShare >= found.steerShare ? 1 : 2;
+        const widest =
+          part >= found.armShare && part >= found.steerShare ? 0 : found.armShare >= found.steerShare ? 1 : 2;
         this.cut.set(node, widest);
         this.heap.push(found.bound, node);
       }
       return;
     }
+    if (!inReach && steers && this.outOfReach(arm, armHalf, steer, steerHalf)) {
+      this.drop(node);
+      return;
+    }
     if (armHalf <= this.leastArm && steerHalf <= this.leastSteer) {
-      this.settle(node, inReach);
+      this.atBorder = true;
+      this.drop(node);
       return;
     }
     this.cut.set(node, armHalf * this.leastSteer > steerHalf * this.leastArm ? 1 : 2);
     this.heap.push(Number.NEGATIVE_INFINITY, node);
   }
 
-  /** A cell at the border of reach, too small to matter for where the border is. */
-  private settle(node: number, inReach: boolean): void {
-    if (inReach) this.settled = Math.min(this.settled, found.bound);
-    this.drop(node);
+  /** Whether one of the two sides is proven unable to take any pose of the cell. */
+  private outOfReach(arm: number, armHalf: number, steer: number, steerHalf: number): boolean {
+    const { side, other, steering, innerAt } = this.pair;
+    if (!steering.innerEndSpreadTo(spread, steer, steerHalf)) return false;
+    const off = spread.speedMost * steerHalf;
+    const at2 = 3 - innerAt;
+    return (
+      provenOutOfReach(side, arm, armHalf, [ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!], off) ||
+      provenOutOfReach(other, arm, armHalf, [ends[at2]!, ends[at2 + 1]!, ends[at2 + 2]!], off)
+    );
   }
 
   private keep(arm: number, steer: number, radius: number): void {

@@ -2,7 +2,7 @@ import { POSE } from "./poseRow.ts";
 
 /**
  * Wheel alignment of one side, radians and mm, signs as ISO 8855 / SAE J670 have them (see
- * `docs/definitions.md`): the same sign means the same thing to a mechanic on both sides.
+ * `public/docs/definitions.md`): the same sign means the same thing to a mechanic on both sides.
  */
 export interface Alignment {
   /** + = top leans outward: the lean a gauge on the wheel reads, asin(−z of the outboard wheel axis). */

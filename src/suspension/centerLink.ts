@@ -91,4 +91,3 @@ export function leastTurn(from: Vec3, to: Vec3, toRate: Vec3): Turn | null {
     return { at, rate };
   };
 }
-

@@ -62,14 +62,22 @@ export function assembleFrontEnd(input: FrontEndInput): Assembled {
   const upper = armCircleOf(input.upperArm);
   const { knuckle } = input;
   if (!(lower.quarter[2] > DEAD_CENTER_SHARE * length(lower.radial))) {
-    return fail("lowerArm", "truck.lowerArm.ballJoint", "the lower arm hangs straight up or down and cannot lift the wheel; measure the ball joint again");
+    return fail(
+      "lowerArm",
+      "truck.lowerArm.ballJoint",
+      "the lower arm hangs straight up or down and cannot lift the wheel; measure the ball joint again",
+    );
   }
   const lbj = input.lowerArm.ballJoint;
   const fromFoot = sub(lbj, upper.foot);
   const a = dot(upper.radial, fromFoot);
   const b = dot(upper.quarter, fromFoot);
   if (!(Math.abs(b) > DEAD_CENTER_SHARE * dot(upper.radial, upper.radial))) {
-    return fail("upperArm", "truck.upperArm.ballJoint", "the upper arm points straight at the lower ball joint, so it could fold either way; measure the ball joints again");
+    return fail(
+      "upperArm",
+      "truck.upperArm.ballJoint",
+      "the upper arm points straight at the lower ball joint, so it could fold either way; measure the ball joints again",
+    );
   }
   const row = new Float64Array(SIDE_ROW);
   row.set(lower.foot, SIDE.lowerFoot);
@@ -100,7 +108,11 @@ export function assembleFrontEnd(input: FrontEndInput): Assembled {
 
   const steering = steeringOf(input.steering, knuckle.steeringArm[0] > 0);
   if (steering === null) {
-    return fail("steering", "truck.steering", "the pitman or idler arm stands on its dead center at rest and cannot move the center link sideways; measure pivots and ends again");
+    return fail(
+      "steering",
+      "truck.steering",
+      "the pitman or idler arm stands on its dead center at rest and cannot move the center link sideways; measure pivots and ends again",
+    );
   }
   const left = sideModelOf(row, steering.restLeft, input.toe);
   if (typeof left === "string") return tieRodIssue(left);
@@ -112,7 +124,11 @@ export function assembleFrontEnd(input: FrontEndInput): Assembled {
 function tieRodIssue(problem: "toe" | "tieRod"): Assembled {
   return problem === "toe"
     ? fail("toe", "alignment.toe", "no turn of the knuckle gives this toe; give a smaller angle")
-    : fail("tieRod", "knuckle.steeringArm", "the tie rod points straight at the steering axis and cannot steer the knuckle; check the steering arm and the inner end");
+    : fail(
+        "tieRod",
+        "knuckle.steeringArm",
+        "the tie rod points straight at the steering axis and cannot steer the knuckle; check the steering arm and the inner end",
+      );
 }
 
 /** Sets the knuckle to its toe with the arm as measured; the tie rod length and its branch follow. */
@@ -122,7 +138,9 @@ function sideModelOf(base: Float64Array, inner: Vec3, toe: number): SideModel | 
   if (turn === null) return "toe";
   const { lbj, x, y, k } = turn;
   const arm = row.subarray(SIDE.steeringArm, SIDE.steeringArm + 3);
-  const toOuter: Vec3 = [0, 1, 2].map((i) => arm[0]! * x[i]! + arm[1]! * y[i]! + arm[2]! * k[i]!) as unknown as Vec3;
+  const toOuter: Vec3 = [0, 1, 2].map(
+    (i) => arm[0]! * x[i]! + arm[1]! * y[i]! + arm[2]! * k[i]!,
+  ) as unknown as Vec3;
   const rod = sub([lbj[0] + toOuter[0], lbj[1] + toOuter[1], lbj[2] + toOuter[2]], inner);
   const rodLength = length(rod);
   // d(length²)/dθ / 2 = rod·(k × arm): its sign tells on which branch the knuckle stands.

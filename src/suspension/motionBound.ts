@@ -22,7 +22,7 @@ const MOST_TRIES = 8;
  * steering arm) are exact. Where a radius depends on itself (a joint's ball on its speed, its speed on its
  * ball), a ball is guessed and verified: the path cannot leave the ball if speed × half range stays below
  * its radius, which also proves that the pose exists all over the cell. Derivation in
- * `docs/certified-gaps.md`.
+ * `public/docs/certified-gaps.md`.
  *
  * @param pose, rates the middle pose and its derivatives (`poseRowTo`, `wheelRatesTo`).
  * @returns false when nothing is proven (cell too large or at the border of reach): split it.
@@ -41,8 +41,16 @@ export function motionBoundTo(
 ): boolean {
   const span = side[SIDE.span]!;
   const k = [pose[18]!, pose[19]!, pose[20]!] as const;
-  const lowerRadius = norm(side[SIDE.lowerQuarter]!, side[SIDE.lowerQuarter + 1]!, side[SIDE.lowerQuarter + 2]!);
-  const upperRadius = norm(side[SIDE.upperQuarter]!, side[SIDE.upperQuarter + 1]!, side[SIDE.upperQuarter + 2]!);
+  const lowerRadius = norm(
+    side[SIDE.lowerQuarter]!,
+    side[SIDE.lowerQuarter + 1]!,
+    side[SIDE.lowerQuarter + 2]!,
+  );
+  const upperRadius = norm(
+    side[SIDE.upperQuarter]!,
+    side[SIDE.upperQuarter + 1]!,
+    side[SIDE.upperQuarter + 2]!,
+  );
 
   // Lower ball joint: a known circle, so its ball and its velocity's ball are plain arcs.
   const lowerOff = lowerRadius * armHalf;
@@ -168,7 +176,9 @@ function tangentOf(side: Float64Array, pose: Float64Array): [number, number, num
     s += r * side[SIDE.upperQuarter + i]!;
     rSq += side[SIDE.upperRadial + i]! ** 2;
   }
-  return [0, 1, 2].map(
-    (i) => (c * side[SIDE.upperQuarter + i]! - s * side[SIDE.upperRadial + i]!) / rSq,
-  ) as [number, number, number];
+  return [0, 1, 2].map((i) => (c * side[SIDE.upperQuarter + i]! - s * side[SIDE.upperRadial + i]!) / rSq) as [
+    number,
+    number,
+    number,
+  ];
 }

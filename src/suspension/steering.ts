@@ -113,7 +113,15 @@ function pitmanOf(input: Extract<SteeringInput, { type: "pitman" }>, sense: 1 | 
   };
 }
 
-function fill(out: Float64Array, at: number, end: Vec3, rate: Vec3, turn: Turn, arm: Vec3, ySign: 1 | -1): void {
+function fill(
+  out: Float64Array,
+  at: number,
+  end: Vec3,
+  rate: Vec3,
+  turn: Turn,
+  arm: Vec3,
+  ySign: 1 | -1,
+): void {
   const turned = turn(arm);
   for (let i = 0; i < 3; i++) {
     const sign = i === 1 ? ySign : 1;

@@ -38,5 +38,5 @@ export function mmFromUnits(value: number, units: FileUnits): number {
 
 /** A length in mm as a bare number in file units, full precision. */
 export function unitsFromMm(mm: number, units: FileUnits): number {
-  return units === "in" ? mm / MM_PER_INCH : mm;
+  return units === "in" ? (mm * 10) / 254 : mm;
 }

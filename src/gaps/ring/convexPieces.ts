@@ -69,7 +69,9 @@ function merge(polygon: Polygon, a: readonly number[], b: readonly number[]): nu
 
 function isConvex(polygon: Polygon, piece: readonly number[]): boolean {
   const n = piece.length;
-  return piece.every((p, i) => turn(polygon[p]!, polygon[piece[(i + 1) % n]!]!, polygon[piece[(i + 2) % n]!]!) >= 0);
+  return piece.every(
+    (p, i) => turn(polygon[p]!, polygon[piece[(i + 1) % n]!]!, polygon[piece[(i + 2) % n]!]!) >= 0,
+  );
 }
 
 /** The convex hull of points, counterclockwise (Andrew's monotone chain, 1979). */
