@@ -22,7 +22,7 @@ export interface CheckEntry {
   readonly bound: number;
   /** What is reached: the tolerance asked for, or more when the search was cut short. */
   readonly tolerance: number;
-  /** False when the linkage runs out of reach in the range: the poses right at that border are not bounded. */
+  /** False when some poses right at a border of the linkage's reach could not be bounded. */
   readonly proven: boolean;
   readonly travel: number;
   readonly steer: number;
@@ -126,6 +126,7 @@ function searchPart(model: Model, { side, shape }: SidedPart, tolerance: number)
     },
     poseRangeOf(model, sideModel),
     Math.min(tolerance, SEARCH_TOLERANCE),
+    tolerance,
   );
   return found === null ? null : entryOf(model, side, shape.name, found, tolerance);
 }

@@ -1,12 +1,12 @@
 import { boundCell, cellBound } from "../gaps/cellBound.ts";
-import { CELL, CELL_ROW, CellKind, splitCell } from "../gaps/cells.ts";
+import { CELL, CELL_ROW, CellKind, cellReach, splitCell } from "../gaps/cells.ts";
 import type { PartShape } from "../gaps/partShape.ts";
 import type { RingShape } from "../gaps/ring/ringShape.ts";
 import { MOTION_ROW } from "../geometry/motionRow.ts";
 import type { Vec3 } from "../geometry/vec.ts";
 import type { SideModel } from "../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../suspension/motionBound.ts";
-import { provenOutOfReach } from "../suspension/outOfReach.ts";
+import { Border, borderCell, borderCellTo } from "../suspension/outOfReach.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
 import { PoseStatus } from "../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../suspension/steering.ts";
@@ -25,9 +25,9 @@ export interface PoseRange {
 export interface WorstGap {
   /** The gap at the pose found. */
   readonly gap: number;
-  /** Proven: no pose in the range is worse than this, but for poses at the border of reach (`proven`). */
+  /** Proven: no pose in the range is worse than this. */
   readonly bound: number;
-  /** False when the range runs out of reach: a sliver along that border, 1/4096 of the range wide, is not bounded. */
+  /** False when cells at a border of reach, 1/4096 of the range wide, could not be bounded. */
   readonly proven: boolean;
   readonly armAngle: number;
   readonly steer: number;
@@ -56,6 +56,9 @@ const NODE_ROW = 4 + CELL_ROW;
 /** Share of the range below which a cell of poses at the border of reach is not split further. */
 const BORDER_SHARE = 1 / 4096;
 
+/** …and where the border's own pose bounds the cell, the share of that at which rounding would take over. */
+const FINEST_SHARE = 1e-8;
+
 /** Nodes after which the search stops and reports the bound it has reached. */
 const MOST_NODES = 400_000;
 
@@ -66,16 +69,24 @@ const motion = new Float64Array(MOTION_ROW);
 const ends = new Float64Array(INNER_ENDS_ROW);
 const spread: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
 const found = cellBound();
+const border = borderCell();
+const spare = borderCell();
 
 /**
  * Worst gap between one ring and one part over a continuous range of travel and steer, by best-first
  * branch and bound over poses and the part together: each node is a cell of poses × a cell of the part,
  * bounded by `boundCell` with motion proven by `motionBoundTo`; the share of the bound's looseness that
- * is largest is halved. Ends when gap − bound ≤ `tolerance` (mm).
+ * is largest is halved. Ends when gap − bound ≤ `tolerance` (mm),
+ * or `borderTolerance` where the border of reach decides: motion there grows like a square root.
  * @returns null when no pose of the range is in reach.
  */
-export function worstGap(pair: PairToSearch, range: PoseRange, tolerance: number): WorstGap | null {
-  const search = new Search(pair, range);
+export function worstGap(
+  pair: PairToSearch,
+  range: PoseRange,
+  tolerance: number,
+  borderTolerance = tolerance,
+): WorstGap | null {
+  const search = new Search(pair, range, borderTolerance);
   const { cells, count } = pair.part;
   for (let i = 0; i < count; i++) if (cells[i * CELL_ROW] !== CellKind.Solid) search.start(i, range);
   const faces = search.run(tolerance);
@@ -99,17 +110,22 @@ class Search {
   private bestArm = 0;
   private bestSteer = 0;
   private readonly bestPoint = new Float64Array(6);
-  /** Whether cells were given up at the border of reach. */
+  /** Least bound of cells settled at the border of reach, within the tolerance asked for. */
+  private settled = Number.POSITIVE_INFINITY;
+  /** Whether cells were given up there. */
   private atBorder = false;
   private looked = 0;
   /** No gap is below this: the deepest place of the section, less the part's own radius. */
   private readonly floor: number;
   private readonly leastArm: number;
   private readonly leastSteer: number;
+  private readonly finestArm: number;
+  private readonly finestSteer: number;
 
   constructor(
     private readonly pair: PairToSearch,
     range: PoseRange,
+    private readonly borderTolerance: number,
   ) {
     let radius = 0;
     const { cells, count } = pair.part;
@@ -117,6 +133,8 @@ class Search {
     this.floor = -pair.ring.deepest - radius;
     this.leastArm = BORDER_SHARE * (range.armHigh - range.armLow);
     this.leastSteer = BORDER_SHARE * (range.steerHigh - range.steerLow);
+    this.finestArm = this.leastArm * FINEST_SHARE;
+    this.finestSteer = this.leastSteer * FINEST_SHARE;
   }
 
   start(cell: number, range: PoseRange): void {
@@ -149,7 +167,7 @@ class Search {
     ];
     return {
       gap: this.best,
-      bound: Math.max(Math.min(this.best, open), this.floor),
+      bound: Math.max(Math.min(this.best, open, this.settled), this.floor),
       proven: !this.atBorder,
       armAngle: this.bestArm,
       steer: this.bestSteer,
@@ -199,13 +217,15 @@ class Search {
     const sin = Math.sin(arm);
     const steers = steering.innerEndsTo(ends, steer) === PoseStatus.Ok;
     const at2 = 3 - innerAt;
-    const inReach =
+    const otherCan =
       steers &&
-      poseRowTo(pose, 0, other.row, cos, sin, ends[at2]!, ends[at2 + 1]!, ends[at2 + 2]!) === PoseStatus.Ok &&
+      poseRowTo(pose, 0, other.row, cos, sin, ends[at2]!, ends[at2 + 1]!, ends[at2 + 2]!) === PoseStatus.Ok;
+    const sideCan =
+      steers &&
       poseRowTo(pose, 0, side.row, cos, sin, ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!) ===
         PoseStatus.Ok;
     let proven = false;
-    if (inReach) {
+    if (sideCan) {
       const vx = ends[innerAt + 6]!;
       const vy = ends[innerAt + 7]!;
       const vz = ends[innerAt + 8]!;
@@ -214,23 +234,25 @@ class Search {
         steering.innerEndSpreadTo(spread, steer, steerHalf) &&
         motionBoundTo(motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, spread, [vx, vy, vz]);
       boundCell(found, ring, pose, POSE.wheelCenter, rows, at + NODE.cell, proven ? motion : null);
-      if (found.value < this.best) this.keep(arm, steer, rows[at + NODE.cell + CELL.radius]!);
+      // Only a pose that both wheels can take counts as found; a bound over more poses than that still holds.
+      if (otherCan && found.value < this.best) this.keep(arm, steer, rows[at + NODE.cell + CELL.radius]!);
     }
-    if (proven && inReach) {
-      if (Math.max(found.bound, this.floor) >= this.best) this.drop(node);
+    if (proven) {
+      const bound = Math.max(found.bound, this.floor);
+      const { partShare: part, armShare, steerShare } = found;
+      const fine = armHalf < this.finestArm && steerHalf < this.finestSteer;
+      if (bound >= this.best) this.drop(node);
+      else if (!otherCan && (fine || bound >= this.best - this.borderTolerance)) {
+        if (!this.isEmpty(arm, armHalf, steer, steerHalf)) this.settled = Math.min(this.settled, bound);
+        this.drop(node);
+      } else if (!otherCan && this.isEmpty(arm, armHalf, steer, steerHalf)) this.drop(node);
       else {
-        const part = found.partShare;
-        const widest =
-          part >= found.armShare && part >= found.steerShare ? 0 : found.armShare >= found.steerShare ? 1 : 2;
-        this.cut.set(node, widest);
-        this.heap.push(found.bound, node);
+        this.cut.set(node, part >= armShare && part >= steerShare ? 0 : armShare >= steerShare ? 1 : 2);
+        this.heap.push(bound, node);
       }
       return;
     }
-    if (!inReach && steers && this.outOfReach(arm, armHalf, steer, steerHalf)) {
-      this.drop(node);
-      return;
-    }
+    if (steers && this.lookAtBorder(node, arm, armHalf, steer, steerHalf)) return;
     if (armHalf <= this.leastArm && steerHalf <= this.leastSteer) {
       this.atBorder = true;
       this.drop(node);
@@ -240,16 +262,53 @@ class Search {
     this.heap.push(Number.NEGATIVE_INFINITY, node);
   }
 
-  /** Whether one of the two sides is proven unable to take any pose of the cell. */
-  private outOfReach(arm: number, armHalf: number, steer: number, steerHalf: number): boolean {
-    const { side, other, steering, innerAt } = this.pair;
+  /** Whether the other side is proven unable to take any pose of the cell. Reads `ends` and `spread`. */
+  private isEmpty(arm: number, armHalf: number, steer: number, steerHalf: number): boolean {
+    const { other, steering, innerAt } = this.pair;
+    if (!steering.innerEndSpreadTo(spread, steer, steerHalf)) return false;
+    const at = 3 - innerAt;
+    const inner = [ends[at]!, ends[at + 1]!, ends[at + 2]!] as const;
+    return borderCellTo(spare, other, arm, armHalf, inner, spread.speedMost * steerHalf) === Border.Empty;
+  }
+
+  /**
+   * Deals with a cell that may hold the border of reach: dropped when proven empty, else bounded by how far
+   * the wheel can be from the border's own pose. @returns false when nothing could be said of it.
+   */
+  private lookAtBorder(
+    node: number,
+    arm: number,
+    armHalf: number,
+    steer: number,
+    steerHalf: number,
+  ): boolean {
+    const { side, steering, innerAt, ring } = this.pair;
     if (!steering.innerEndSpreadTo(spread, steer, steerHalf)) return false;
     const off = spread.speedMost * steerHalf;
-    const at2 = 3 - innerAt;
-    return (
-      provenOutOfReach(side, arm, armHalf, [ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!], off) ||
-      provenOutOfReach(other, arm, armHalf, [ends[at2]!, ends[at2 + 1]!, ends[at2 + 2]!], off)
-    );
+    const inner = (at: number) => [ends[at]!, ends[at + 1]!, ends[at + 2]!] as const;
+    const state = borderCellTo(border, side, arm, armHalf, inner(innerAt), off);
+    if (state === Border.Empty || this.isEmpty(arm, armHalf, steer, steerHalf)) {
+      this.drop(node);
+      return true;
+    }
+    if (state !== Border.Bounded) return false;
+    const at = node * NODE_ROW + NODE.cell;
+    boundCell(found, ring, border.wheel, 0, this.rows, at, null);
+    const [x, y, z] = found.center as unknown as [number, number, number];
+    const [lx, ly, lz] = border.lowerBallJoint as unknown as [number, number, number];
+    const lever = Math.sqrt((x - lx) ** 2 + (y - ly) ** 2 + (z - lz) ** 2);
+    const reach = cellReach(this.rows, at, x, y, z);
+    const bound = found.value - reach - border.slide - border.turn * (lever + reach);
+    if (Math.max(bound, this.floor) >= this.best - this.borderTolerance) {
+      if (bound < this.best) this.settled = Math.min(this.settled, bound);
+      this.drop(node);
+      return true;
+    }
+    if (armHalf < this.finestArm && steerHalf < this.finestSteer) return false;
+    const wider = armHalf * this.leastSteer > steerHalf * this.leastArm ? 1 : 2;
+    this.cut.set(node, reach > border.slide + border.turn * lever ? 0 : wider);
+    this.heap.push(bound, node);
+    return true;
   }
 
   private keep(arm: number, steer: number, radius: number): void {
