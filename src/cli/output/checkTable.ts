@@ -54,11 +54,14 @@ function partsTable(report: CheckReport, model: Model): string {
 function provenLine(report: CheckReport, units: LengthUnit): string {
   if (report.parts.length === 0) return "";
   const loosest = Math.max(...report.parts.map((entry) => entry.gap - entry.bound));
-  const asked = report.parts[0]!.tolerance;
+  const asked = Math.min(...report.parts.map((entry) => entry.tolerance));
   const words = (mm: number) => `${Number(unitsFromMm(mm, units).toPrecision(2))} ${units}`;
   const proven =
     loosest <= asked
       ? `no pose in range is worse by more than ${words(asked)}`
       : `a pose in range may be worse by up to ${words(loosest)}, more than the ${words(asked)} asked for`;
-  return `Each gap is the worst over all travel and both locks; ${proven}.\n`;
+  const border = report.parts.every((entry) => entry.proven)
+    ? ""
+    : " Poses right at the end of a joint's reach could not be bounded.";
+  return `Each gap is the worst over all travel and both locks; ${proven}.${border}\n`;
 }
