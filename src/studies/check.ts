@@ -22,8 +22,6 @@ export interface CheckEntry {
   readonly bound: number;
   /** What is reached: the tolerance asked for, or more when the search was cut short. */
   readonly tolerance: number;
-  /** False when some poses right at a border of the linkage's reach could not be bounded. */
-  readonly proven: boolean;
   readonly travel: number;
   readonly steer: number;
   /** On the part. */
@@ -155,7 +153,6 @@ function entryOf(model: Model, side: Side, part: string, found: WorstGap, tolera
     gap,
     bound,
     tolerance: Math.max(tolerance, gap - bound),
-    proven: found.proven,
     travel,
     steer: found.steer,
     point: onTruck(row, GAP.point, side),

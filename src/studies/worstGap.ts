@@ -1,5 +1,6 @@
 import { boundCell, cellBound } from "../gaps/cellBound.ts";
 import { CELL, CELL_ROW, CellKind, cellReach, splitCell } from "../gaps/cells.ts";
+import { GAP, GAP_ROW, partGapTo } from "../gaps/partGap.ts";
 import type { PartShape } from "../gaps/partShape.ts";
 import type { RingShape } from "../gaps/ring/ringShape.ts";
 import { MOTION_ROW } from "../geometry/motionRow.ts";
@@ -27,8 +28,6 @@ export interface WorstGap {
   readonly gap: number;
   /** Proven: no pose in the range is worse than this. */
   readonly bound: number;
-  /** False when cells at a border of reach, 1/4096 of the range wide, could not be bounded. */
-  readonly proven: boolean;
   readonly armAngle: number;
   readonly steer: number;
   /** On the part. */
@@ -59,6 +58,9 @@ const BORDER_SHARE = 1 / 4096;
 /** …and where the border's own pose bounds the cell, the share of that at which rounding would take over. */
 const FINEST_SHARE = 1e-8;
 
+/** Steers looked at at each end of the arm's reach. */
+const END_SAMPLES = 33;
+
 /** Nodes after which the search stops and reports the bound it has reached. */
 const MOST_NODES = 400_000;
 
@@ -69,6 +71,7 @@ const motion = new Float64Array(MOTION_ROW);
 const ends = new Float64Array(INNER_ENDS_ROW);
 const spread: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
 const found = cellBound();
+const gapRow = new Float64Array(GAP_ROW);
 const border = borderCell();
 const spare = borderCell();
 
@@ -124,7 +127,7 @@ class Search {
 
   constructor(
     private readonly pair: PairToSearch,
-    range: PoseRange,
+    private readonly range: PoseRange,
     private readonly borderTolerance: number,
   ) {
     let radius = 0;
@@ -155,6 +158,7 @@ class Search {
       const node = this.heap.pop();
       this.split(node);
     }
+    if (this.atBorder) this.sampleEnds();
     if (this.best === Number.POSITIVE_INFINITY) return null;
     const open = this.heap.size() > 0 ? this.heap.leastKey() : Number.POSITIVE_INFINITY;
     const [px, py, pz, rx, ry, rz] = this.bestPoint as unknown as [
@@ -167,8 +171,10 @@ class Search {
     ];
     return {
       gap: this.best,
-      bound: Math.max(Math.min(this.best, open, this.settled), this.floor),
-      proven: !this.atBorder,
+      // Cells of which nothing is known leave only the depth that no gap can pass.
+      bound: this.atBorder
+        ? Math.min(this.best, this.floor)
+        : Math.max(Math.min(this.best, open, this.settled), this.floor),
       armAngle: this.bestArm,
       steer: this.bestSteer,
       point: [px, py, pz],
@@ -309,6 +315,28 @@ class Search {
     this.cut.set(node, reach > border.slide + border.turn * lever ? 0 : wider);
     this.heap.push(bound, node);
     return true;
+  }
+
+  /** Where nothing could be proven at an end of the arm's reach, at least looks at that end itself. */
+  private sampleEnds(): void {
+    const { side, other, steering, innerAt, ring, part } = this.pair;
+    const { armLow, armHigh, steerLow, steerHigh } = this.range;
+    for (const arm of [armLow, armHigh]) {
+      const cos = Math.cos(arm);
+      const sin = Math.sin(arm);
+      for (let i = 0; i < END_SAMPLES; i++) {
+        const steer = steerLow + ((steerHigh - steerLow) * i) / (END_SAMPLES - 1);
+        if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) continue;
+        const stands = (row: Float64Array, at: number) =>
+          poseRowTo(pose, 0, row, cos, sin, ends[at]!, ends[at + 1]!, ends[at + 2]!) === PoseStatus.Ok;
+        if (!stands(other.row, 3 - innerAt) || !stands(side.row, innerAt)) continue;
+        if (!(partGapTo(gapRow, 0, ring, pose, POSE.wheelCenter, part, this.best) < this.best)) continue;
+        this.best = gapRow[GAP.gap]!;
+        this.bestArm = arm;
+        this.bestSteer = steer;
+        this.bestPoint.set(gapRow.subarray(GAP.point, GAP_ROW));
+      }
+    }
   }
 
   private keep(arm: number, steer: number, radius: number): void {

@@ -1,32 +1,42 @@
-/** One measured job: how it is printed, and a checksum so that a faster wrong answer shows. */
-export interface Measured {
-  readonly name: string;
-  /** What one run works through, e.g. poses. */
-  readonly size: number;
-  /** ms per run: least, median, and the spread between the quartiles. */
-  readonly least: number;
+import type { Job } from "./job.ts";
+
+/** Times of a job in nanoseconds for each of its `size` things; `spread` is the median absolute deviation. */
+export interface Timing {
+  readonly job: Job;
+  readonly min: number;
   readonly median: number;
+  readonly max: number;
   readonly spread: number;
   readonly checksum: number;
 }
 
-/** Runs a job `warmUp` times unmeasured, then `repeats` times; the job returns a number made of its answers. */
-export function measure(name: string, size: number, job: () => number, repeats = 15, warmUp = 5): Measured {
-  for (let i = 0; i < warmUp; i++) job();
-  const times: number[] = [];
-  let checksum = 0;
-  for (let i = 0; i < repeats; i++) {
+const WARM_UPS = 3;
+const NS_PER_MS = 1e6;
+/** Share by which two runs' checksums may differ: the engine starts each settling from another rest. */
+const SAME_CHECKSUM = 1e-9;
+
+/**
+ * Runs a job `repeats` times after warming up, all in this thread.
+ * @throws Error when a run's checksum differs from the first one's.
+ */
+export function measure(job: Job): Timing {
+  const checksum = job.run();
+  for (let i = 1; i < WARM_UPS; i++) job.run();
+  const times = Array.from({ length: job.repeats }, () => {
     const start = performance.now();
-    checksum = job();
-    times.push(performance.now() - start);
-  }
-  times.sort((a, b) => a - b);
-  const at = (share: number) => times[Math.round(share * (times.length - 1))]!;
-  return { name, size, least: at(0), median: at(0.5), spread: at(0.75) - at(0.25), checksum };
+    const found = job.run();
+    const ms = performance.now() - start;
+    if (!(Math.abs(found - checksum) <= SAME_CHECKSUM * Math.abs(checksum))) {
+      throw new Error(`${job.name}: checksum ${found} after ${checksum}`);
+    }
+    return (ms * NS_PER_MS) / job.size;
+  });
+  const median = middleOf(times);
+  const spread = middleOf(times.map((t) => Math.abs(t - median)));
+  return { job, min: Math.min(...times), median, max: Math.max(...times), spread, checksum };
 }
 
-/** One line: name, size, ns per item (least, median, spread), checksum. */
-export function line({ name, size, least, median, spread, checksum }: Measured): string {
-  const ns = (ms: number) => `${((ms * 1e6) / size).toFixed(1)} ns`.padStart(18);
-  return `${name.padEnd(34)}${String(size).padStart(8)}${ns(least)}${ns(median)}${ns(spread)}  ${checksum.toPrecision(12)}`;
+function middleOf(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)]!;
 }

@@ -30,7 +30,6 @@ function entry(changes: Partial<CheckEntry>): CheckEntry {
     gap,
     bound: gap,
     tolerance: 0.1,
-    proven: true,
     travel: inch(1),
     steer: -0.9,
     point: [0, 900, 700],

