@@ -99,15 +99,18 @@ function mirrorEntry(left: CheckEntry): CheckEntry {
   return { ...left, side: "right", steer: left.steer === 0 ? 0 : -left.steer, point: [x, -y, z] };
 }
 
-/** The range of poses of one side that the setup asks for, as far as it can be reached straight ahead. */
-function poseRangeOf(model: Model, side: SideModel): PoseRange {
-  const { droop, bump } = model.setup.travel;
+/** The travel that the setup asks for, as far as both wheels can follow it with the steering straight ahead. */
+function travelRangeOf({ setup, frontEnd: { left, right } }: Model): { low: number; high: number } {
   return {
-    armLow: armAngleFor(side, Math.max(droop, side.reach.droop.travel)),
-    armHigh: armAngleFor(side, Math.min(bump, side.reach.bump.travel)),
-    steerLow: -1,
-    steerHigh: 1,
+    low: Math.max(setup.travel.droop, left.reach.droop.travel, right.reach.droop.travel),
+    high: Math.min(setup.travel.bump, left.reach.bump.travel, right.reach.bump.travel),
   };
+}
+
+/** The range of poses of one side within that travel. */
+function poseRangeOf(model: Model, side: SideModel): PoseRange {
+  const { low, high } = travelRangeOf(model);
+  return { armLow: armAngleFor(side, low), armHigh: armAngleFor(side, high), steerLow: -1, steerHigh: 1 };
 }
 
 function searchPart(model: Model, { side, shape }: SidedPart, tolerance: number): CheckEntry | null {
@@ -143,7 +146,9 @@ function entryOf(model: Model, side: Side, part: string, found: WorstGap, tolera
     model.frontEnd.steering.innerEndsTo(ends, steer) === PoseStatus.Ok &&
     poseRowTo(pose, 0, sideModel.row, cos, sin, ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!);
   place(0);
-  const travel = pose[POSE.wheelCenter + 2]! - sideModel.centerHeightAtRest;
+  // Rounding must not put the pose past an end of travel that the linkage cannot pass.
+  const { low, high } = travelRangeOf(model);
+  const travel = Math.min(Math.max(pose[POSE.wheelCenter + 2]! - sideModel.centerHeightAtRest, low), high);
   place(found.steer);
   const gap = partGapTo(row, 0, model.ring, pose, POSE.wheelCenter, shape);
   const bound = Math.min(found.bound, gap);
