@@ -4,6 +4,7 @@ import { type TireRing, tireRing } from "../gaps/tire/tireOf.ts";
 import type { BodyPart, Setup, SetupIssue } from "../setup/types.ts";
 import { assembleFrontEnd, type FrontEnd, type Side } from "../suspension/frontEnd.ts";
 import { formatLength } from "../units/formatLength.ts";
+import type { Pair } from "./pairs.ts";
 
 /** A part as one side's wheel sees it: in that side's left-hand frame (the right side mirrored). */
 export interface SidedPart {
@@ -19,6 +20,8 @@ export interface Model {
   readonly ring: RingShape;
   /** Left side's parts first, each side in the setup's order. */
   readonly parts: readonly SidedPart[];
+  /** Everything whose gap is measured, left side first: the ring against each part, then what moves. */
+  readonly pairs: readonly Pair[];
   /** Both sides are exact mirror images, so that one tells of the other with the steering reversed. */
   readonly mirrored: boolean;
 }
@@ -59,7 +62,10 @@ export function modelOf(setup: Setup, file: string): ModelResult {
   }
   const mirrored = setup.truck.steering.type === "rack";
   const ring = ringShapeOf(tire.profile, tire.barrelRadius);
-  return { ok: true, model: { setup, frontEnd: assembled.frontEnd, tire, ring, parts, mirrored } };
+  const pairs = parts.map(
+    ({ side, shape }): Pair => ({ name: shape.name, side, kind: "body", ring, part: shape }),
+  );
+  return { ok: true, model: { setup, frontEnd: assembled.frontEnd, tire, ring, parts, pairs, mirrored } };
 }
 
 function tireValue(setup: Setup): string {
