@@ -1,4 +1,5 @@
 import { CELL_ROW, CellKind } from "./cells.ts";
+import { boxSkeleton, pathSkeleton, type Skeleton, sheetSkeleton } from "./skeleton.ts";
 
 /** A body part as a study hands it over: vehicle axes, mm. Structurally a setup's body part. */
 export type PartInput =
@@ -17,8 +18,10 @@ export type PartInput =
   | {
       readonly name: string;
       readonly kind: "mesh";
-      readonly vertices: readonly (readonly [number, number, number])[];
-      readonly triangles: readonly (readonly [number, number, number])[];
+      /** x, y, z of each vertex. */
+      readonly positions: Float64Array;
+      /** Three vertex numbers a triangle. */
+      readonly triangles: Uint32Array;
     };
 
 /** A part cut into cells, in the left-hand frame of one side, with a ball about each for a quick look. */
@@ -28,6 +31,8 @@ export interface PartShape {
   readonly count: number;
   /** Center x, y, z and radius (part radius included) of a ball about each cell. */
   readonly balls: Float64Array;
+  /** Corners, edges and faces, where the part has few enough to look at all of them; else null. */
+  readonly skeleton: Skeleton | null;
 }
 
 /**
@@ -43,7 +48,33 @@ export function partShapeOf(part: PartInput, mirrored: boolean): PartShape {
         ? boxRows(part, ySign)
         : meshRows(part, ySign);
   const count = rows.length / CELL_ROW;
-  return { name: part.name, cells: rows, count, balls: ballsOf(rows, count) };
+  return {
+    name: part.name,
+    cells: rows,
+    count,
+    balls: ballsOf(rows, count),
+    skeleton: skeletonFor(part, ySign),
+  };
+}
+
+/** Triangles above this many are left to a search that need not look at each. */
+const MOST_FACES = 64;
+
+function skeletonFor(part: PartInput, ySign: number): Skeleton | null {
+  const onSide = ([x, y, z]: readonly [number, number, number]) => [x, ySign * y, z] as const;
+  if (part.kind === "path") return pathSkeleton(part.points.map(onSide), part.radius);
+  if (part.kind === "box") {
+    const middle = onSide(
+      [0, 1, 2].map((i) => 0.5 * (part.min[i]! + part.max[i]!)) as [number, number, number],
+    );
+    const half = [0, 1, 2].map((i) => 0.5 * (part.max[i]! - part.min[i]!)) as [number, number, number];
+    return boxSkeleton(middle, half);
+  }
+  if (part.triangles.length > 3 * MOST_FACES) return null;
+  return sheetSkeleton(
+    part.positions.map((v, i) => (i % 3 === 1 ? ySign * v : v)),
+    part.triangles,
+  );
 }
 
 function pathRows(part: Extract<PartInput, { kind: "path" }>, ySign: number): Float64Array {
@@ -79,14 +110,20 @@ function boxRows(part: Extract<PartInput, { kind: "box" }>, ySign: number): Floa
 }
 
 function meshRows(part: Extract<PartInput, { kind: "mesh" }>, ySign: number): Float64Array {
-  const rows = new Float64Array(part.triangles.length * CELL_ROW);
-  part.triangles.forEach((triangle, i) => {
-    rows[i * CELL_ROW] = CellKind.Triangle;
-    triangle.forEach((vertex, corner) => {
-      const [x, y, z] = part.vertices[vertex]!;
-      rows.set([x, ySign * y, z], i * CELL_ROW + 1 + 3 * corner);
-    });
-  });
+  const { positions, triangles } = part;
+  const count = triangles.length / 3;
+  const rows = new Float64Array(count * CELL_ROW);
+  for (let i = 0; i < count; i++) {
+    const row = i * CELL_ROW;
+    rows[row] = CellKind.Triangle;
+    for (let corner = 0; corner < 3; corner++) {
+      const from = 3 * triangles[3 * i + corner]!;
+      const to = row + 1 + 3 * corner;
+      rows[to] = positions[from]!;
+      rows[to + 1] = ySign * positions[from + 1]!;
+      rows[to + 2] = positions[from + 2]!;
+    }
+  }
   return rows;
 }
 

@@ -1,4 +1,5 @@
-import { EDGE_ROW, type RingShape } from "./ringShape.ts";
+import { EDGE_ROW } from "./edgeRow.ts";
+import type { RingShape } from "./ringShape.ts";
 
 /**
  * The ring seen from one point of the meridian plane. A probe is memory the caller owns; `probeRing`

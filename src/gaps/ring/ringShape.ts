@@ -1,7 +1,6 @@
 import { convexHull, convexPieces, doubleArea, type Polygon } from "./convexPieces.ts";
-
-/** Numbers of one edge: start x, r; unit direction x, r; length. The outline lies to its left. */
-export const EDGE_ROW = 5;
+import { type Crown, crownOf } from "./crown.ts";
+import { EDGE_ROW } from "./edgeRow.ts";
 
 /**
  * Tire and rim as one solid of revolution, ready for distance queries: the closed outline of its half
@@ -18,6 +17,7 @@ export interface RingShape {
   readonly pieceStarts: Int32Array;
   /** Edge rows of the convex hull of the section. */
   readonly hull: Float64Array;
+  readonly crown: Crown;
   /** Largest distance of an outline point from the wheel center: the ring lies inside that ball. */
   readonly ballRadius: number;
   readonly barrelRadius: number;
@@ -58,16 +58,19 @@ export function ringShapeOf(profile: ArrayLike<number>, barrelRadius: number): R
   pieces.forEach((piece, i) => {
     rows.set(edgeRows(piece), pieceStarts[i]! * EDGE_ROW);
   });
+  const boundary = edgeRows(points);
+  const hull = edgeRows(convexHull(points));
   return {
     outline: points,
-    boundary: edgeRows(points),
+    boundary,
     pieces: rows,
     pieceStarts,
-    hull: edgeRows(convexHull(points)),
+    hull,
+    crown: crownOf(hull, boundary),
     ballRadius: Math.max(...points.map(([x, r]) => Math.sqrt(x * x + r * r))),
     barrelRadius,
     freeRadius: Math.max(...points.map(([, r]) => r)),
-    deepest: deepestIn(edgeRows(points), points),
+    deepest: deepestIn(boundary, points),
   };
 }
 
