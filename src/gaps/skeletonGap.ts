@@ -4,8 +4,9 @@ import { probeRing, ringProbe } from "./ring/ringProbe.ts";
 import type { RingShape } from "./ring/ringShape.ts";
 import { FACE, FACE_ROW, type Skeleton } from "./skeleton.ts";
 
-/** The nearest place so far: point, unit direction away from the ring, its x and r, the crown's edge number. */
-const PLACE = { point: 0, away: 3, x: 6, r: 7, edge: 8 } as const;
+/** The nearest place so far: point, unit direction away from the ring, its x and r, the crown's edge number; the
+ * direction of the part's edge that it lies on, all zero at a corner. */
+const PLACE = { point: 0, away: 3, x: 6, r: 7, edge: 8, along: 9 } as const;
 
 /** mm. Edges are searched to this, by the tangents at both ends of what is left. */
 const EDGE_TOLERANCE = 1e-8;
@@ -13,21 +14,21 @@ const EDGE_TOLERANCE = 1e-8;
 const LEVEL = 1e-7;
 const MOST_STEPS = 60;
 
-/** A corner seen from the wheel, in this order: x, r, place across the axis (3), distance, direction along x and r. */
-const SEEN_ROW = 8;
+/** A corner seen from the wheel, in this order: x, r, place across the axis (3), distance, direction along x and r,
+ * the crown's edge there. */
+const SEEN_ROW = 9;
 
 // Leaf scratch.
 let seen = new Float64Array(64 * SEEN_ROW);
-const place = new Float64Array(9);
+const place = new Float64Array(12);
 const probe = ringProbe();
-let best = 0;
-let limit = 0;
-let nx = 0;
-let ny = 0;
-let nz = 0;
-let cx = 0;
-let cy = 0;
-let cz = 0;
+const spot = new Float64Array(2);
+/** Wheel center and unit axis. */
+const view = new Float64Array(6);
+/** Least distance so far, and the distance from which on nothing matters. Numbers in a row: a `let` would be boxed. */
+const level = new Float64Array(2);
+const BEST = 0;
+const LIMIT = 1;
 
 /** Cells of the part that `skeletonGapTo` could not settle, and how many. */
 export const unsettled = { cells: new Int32Array(64), count: 0 };
@@ -51,20 +52,17 @@ export function skeletonGapTo(
   part: Skeleton,
   beat: number,
 ): number {
-  cx = wheel[wheelAt]!;
-  cy = wheel[wheelAt + 1]!;
-  cz = wheel[wheelAt + 2]!;
-  nx = wheel[wheelAt + 3]!;
-  ny = wheel[wheelAt + 4]!;
-  nz = wheel[wheelAt + 5]!;
-  limit = beat + part.radius;
-  best = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < 6; i++) view[i] = wheel[wheelAt + i]!;
+  const limit = beat + part.radius;
+  level[BEST] = Number.POSITIVE_INFINITY;
+  level[LIMIT] = limit;
   unsettled.count = 0;
   seeCorners(shape, part);
   searchEdges(shape, part);
   if (part.solid) {
     if (!settleSolid(shape, part)) return Number.NaN;
   } else if (part.faces.length > 0) settleSheet(shape, part);
+  const best = level[BEST];
   if (!(best < limit)) return beat;
   if (!isRealPlace(shape)) return Number.NaN;
   for (let i = 0; i < 3; i++) {
@@ -80,7 +78,15 @@ function seeCorners(shape: RingShape, part: Skeleton): void {
   const { corners } = part;
   const count = corners.length / 3;
   if (seen.length < count * SEEN_ROW) seen = new Float64Array(2 * count * SEEN_ROW);
+  const cx = view[0]!;
+  const cy = view[1]!;
+  const cz = view[2]!;
+  const nx = view[3]!;
+  const ny = view[4]!;
+  const nz = view[5]!;
   const rows = seen;
+  let best = level[BEST]!;
+  let start = shape.crown.count >> 1;
   for (let i = 0; i < count; i++) {
     const dx = corners[3 * i]! - cx;
     const dy = corners[3 * i + 1]! - cy;
@@ -90,7 +96,11 @@ function seeCorners(shape: RingShape, part: Skeleton): void {
     const ay = dy - x * ny;
     const az = dz - x * nz;
     const r = Math.sqrt(ax * ax + ay * ay + az * az);
-    const d = lookAtCrown(shape.crown, x, r);
+    spot[0] = x;
+    spot[1] = r;
+    lookAtCrown(shape.crown, spot, start);
+    const d = crownView[4]!;
+    start = crownView[3]!;
     const row = i * SEEN_ROW;
     rows[row] = x;
     rows[row + 1] = r;
@@ -100,13 +110,26 @@ function seeCorners(shape: RingShape, part: Skeleton): void {
     rows[row + 5] = d;
     rows[row + 6] = crownView[0]!;
     rows[row + 7] = crownView[1]!;
-    if (d < best) keep(d, x, r, ax, ay, az);
+    rows[row + 8] = start;
+    if (d < best) {
+      best = d;
+      keep(d, x, r, ax, ay, az);
+    }
   }
+  place[PLACE.along] = 0;
+  place[PLACE.along + 1] = 0;
+  place[PLACE.along + 2] = 0;
 }
 
 /** The place across the axis tells where around the ring; `crownView` is of that place. */
 function keep(d: number, x: number, r: number, ax: number, ay: number, az: number): void {
-  best = d;
+  level[BEST] = d;
+  const cx = view[0]!;
+  const cy = view[1]!;
+  const cz = view[2]!;
+  const nx = view[3]!;
+  const ny = view[4]!;
+  const nz = view[5]!;
   const ux = crownView[0]!;
   const share = r > 0 ? crownView[1]! / r : 0;
   place[0] = cx + x * nx + ax;
@@ -142,49 +165,65 @@ function searchEdges(shape: RingShape, part: Skeleton): void {
     const db = rows[b + 5]!;
     // Both tangents lie below the distance; where they cross is the least it could be.
     const cross = (db - da - fallB) / (fallA - fallB);
-    const most = best < limit ? best : limit;
+    const most = level[BEST]! < level[LIMIT]! ? level[BEST]! : level[LIMIT]!;
     if (!(da + fallA * cross < most - EDGE_TOLERANCE)) continue;
-    searchEdge(shape, a, dx, wx, wy, wz, acrossA, da, fallA, db, fallB, cross);
+    run[0] = dx;
+    run[1] = wx;
+    run[2] = wy;
+    run[3] = wz;
+    run[4] = acrossA;
+    run[5] = fallA;
+    run[6] = fallB;
+    run[7] = cross;
+    searchEdge(shape, a, b);
   }
 }
 
-/** One edge from the corner seen in row `a`; its parameter runs 0…1. */
-function searchEdge(
-  shape: RingShape,
-  a: number,
-  dx: number,
-  wx: number,
-  wy: number,
-  wz: number,
-  acrossA: number,
-  da: number,
-  fallA: number,
-  db: number,
-  fallB: number,
-  cross: number,
-): void {
+/** An edge to search: its run along x and across (3), corner a across its run, the slopes at both ends, where to begin. */
+const run = new Float64Array(8);
+
+/** One edge from the corner seen in row `a` to that in row `b`; its parameter goes from 0 to 1. */
+function searchEdge(shape: RingShape, a: number, b: number): void {
+  const dx = run[0]!;
+  const wx = run[1]!;
+  const wy = run[2]!;
+  const wz = run[3]!;
+  const acrossA = run[4]!;
   const rows = seen;
   const xa = rows[a]!;
   const squareA = rows[a + 1]! * rows[a + 1]!;
   const acrossSq = wx * wx + wy * wy + wz * wz;
   let low = 0;
   let high = 1;
-  let dLow = da;
-  let fallLow = fallA;
-  let dHigh = db;
-  let fallHigh = fallB;
-  let t = cross;
+  let dLow = rows[a + 5]!;
+  let fallLow = run[5]!;
+  let dHigh = rows[b + 5]!;
+  let fallHigh = run[6]!;
+  let t = run[7]!;
+  let best = level[BEST]!;
+  const limit = level[LIMIT]!;
+  let start = rows[a + 8]!;
   for (let step = 0; step < MOST_STEPS; step++) {
     const x = xa + t * dx;
     let rSq = squareA + t * (2 * acrossA + t * acrossSq);
     if (rSq < 1e-18) rSq = 1e-18;
     const r = Math.sqrt(rSq);
-    const d = lookAtCrown(shape.crown, x, r);
+    spot[0] = x;
+    spot[1] = r;
+    lookAtCrown(shape.crown, spot, start);
+    const d = crownView[4]!;
+    start = crownView[3]!;
     const ux = crownView[0]!;
     const ur = crownView[1]!;
     const rise = (acrossA + t * acrossSq) / r;
     const fall = ux * dx + ur * rise;
-    if (d < best) keep(d, x, r, rows[a + 2]! + t * wx, rows[a + 3]! + t * wy, rows[a + 4]! + t * wz);
+    if (d < best) {
+      best = d;
+      keep(d, x, r, rows[a + 2]! + t * wx, rows[a + 3]! + t * wy, rows[a + 4]! + t * wz);
+      place[PLACE.along] = dx * view[3]! + wx;
+      place[PLACE.along + 1] = dx * view[4]! + wy;
+      place[PLACE.along + 2] = dx * view[5]! + wz;
+    }
     let curve = (ur * (acrossSq - rise * rise)) / r;
     if (crownView[2]! < 0) curve += (dx * dx + rise * rise - fall * fall) / d;
     if (fall < 0) {
@@ -207,15 +246,26 @@ function searchEdge(
   }
 }
 
-/** Least change of the distance, to first order, from the place found to any corner. */
+/**
+ * Least change of the distance, to first order, from the place found to any corner. At the lowest place along an
+ * edge the slope along it is zero; what the search left of it is taken off.
+ */
 function leastFall(part: Skeleton): number {
   const { corners } = part;
+  const ax = place[PLACE.along]!;
+  const ay = place[PLACE.along + 1]!;
+  const az = place[PLACE.along + 2]!;
+  const sq = ax * ax + ay * ay + az * az;
+  const left = sq > 0 ? (ax * place[3]! + ay * place[4]! + az * place[5]!) / sq : 0;
+  const gx = place[3]! - left * ax;
+  const gy = place[4]! - left * ay;
+  const gz = place[5]! - left * az;
   let least = 0;
   for (let i = 0; i < corners.length; i += 3) {
     const change =
-      (corners[i]! - place[0]!) * place[3]! +
-      (corners[i + 1]! - place[1]!) * place[4]! +
-      (corners[i + 2]! - place[2]!) * place[5]!;
+      (corners[i]! - place[0]!) * gx +
+      (corners[i + 1]! - place[1]!) * gy +
+      (corners[i + 2]! - place[2]!) * gz;
     if (change < least) least = change;
   }
   return least;
@@ -229,6 +279,8 @@ function leastFall(part: Skeleton): number {
 function settleSolid(shape: RingShape, part: Skeleton): boolean {
   const { faces } = part;
   const fall = leastFall(part);
+  const best = level[BEST]!;
+  const limit = level[LIMIT]!;
   if (fall >= -LEVEL || best + fall >= limit) return true;
   const most = best < limit ? best : limit;
   for (let at = 0; at < faces.length; at += FACE_ROW) {
@@ -246,7 +298,7 @@ function settleSolid(shape: RingShape, part: Skeleton): boolean {
 function settleSheet(shape: RingShape, part: Skeleton): void {
   const { faces } = part;
   for (let at = 0; at < faces.length; at += FACE_ROW) {
-    const most = best < limit ? best : limit;
+    const most = level[BEST]! < level[LIMIT]! ? level[BEST]! : level[LIMIT]!;
     const above = faceGap(shape, faces, at, 1);
     if (above >= most) continue;
     if (above > 0) {
@@ -297,12 +349,15 @@ function faceGap(shape: RingShape, faces: Float64Array, at: number, way: number)
   const mx = way * faces[at]!;
   const my = way * faces[at + 1]!;
   const mz = way * faces[at + 2]!;
+  const nx = view[3]!;
+  const ny = view[4]!;
+  const nz = view[5]!;
   const along = mx * nx + my * ny + mz * nz;
   const acrossSq = 1 - along * along;
   return (
-    mx * cx +
-    my * cy +
-    mz * cz -
+    mx * view[0]! +
+    my * view[1]! +
+    mz * view[2]! -
     crownReach(shape.crown, -along, acrossSq > 0 ? Math.sqrt(acrossSq) : 0) -
     way * faces[at + FACE.offset]!
   );
@@ -329,13 +384,16 @@ function faceFoot(faces: Float64Array, at: number, way: number): void {
   const mx = way * faces[at]!;
   const my = way * faces[at + 1]!;
   const mz = way * faces[at + 2]!;
+  const nx = view[3]!;
+  const ny = view[4]!;
+  const nz = view[5]!;
   const along = mx * nx + my * ny + mz * nz;
   const across = Math.sqrt(Math.max(0, 1 - along * along));
   const x = crownView[0]!;
   const share = across > 0 ? crownView[1]! / across : 0;
-  const px = cx + x * nx - share * (mx - along * nx);
-  const py = cy + x * ny - share * (my - along * ny);
-  const pz = cz + x * nz - share * (mz - along * nz);
+  const px = view[0]! + x * nx - share * (mx - along * nx);
+  const py = view[1]! + x * ny - share * (my - along * ny);
+  const pz = view[2]! + x * nz - share * (mz - along * nz);
   const d = mx * px + my * py + mz * pz - way * faces[at + FACE.offset]!;
   foot[0] = px - d * mx;
   foot[1] = py - d * my;
@@ -344,8 +402,8 @@ function faceFoot(faces: Float64Array, at: number, way: number): void {
 
 /** The direction away from the ring is against the face's normal on that side. */
 function keepFace(faces: Float64Array, at: number, way: number, d: number): void {
-  if (!(d < best)) return;
-  best = d;
+  if (!(d < level[BEST]!)) return;
+  level[BEST] = d;
   for (let i = 0; i < 3; i++) {
     place[i] = foot[i]!;
     place[3 + i] = -way * faces[at + i]!;
@@ -356,6 +414,7 @@ function keepFace(faces: Float64Array, at: number, way: number, d: number): void
 /** Whether the place found is nearest to a place of the ring itself, not to what the crown fills in. */
 function isRealPlace(shape: RingShape): boolean {
   const edge = place[PLACE.edge]!;
+  const best = level[BEST]!;
   if (best > 0) return edge < 0 || shape.crown.real[edge] === 1;
   probeRing(probe, shape, place[PLACE.x]!, place[PLACE.r]!);
   return Math.abs(probe.distance - best) <= EDGE_TOLERANCE;

@@ -49,19 +49,22 @@ function isEdgeOf(boundary: Float64Array, edge: readonly number[]): boolean {
 
 /**
  * What `lookAtCrown` saw: unit direction away along x and along r (≥ 0); the nearest edge's number, or −1 where the
- * nearest place is a corner.
+ * nearest place is a corner; the number of an edge there, to begin the next look with; signed distance, mm.
  */
-export const crownView = new Float64Array(3);
+export const crownView = new Float64Array(5);
 
 /**
  * Signed distance from (x, r) of the meridian plane to the crown, exact; fills `crownView`. Walks from one edge to
  * the next until the foot lies on an edge or between two: for a convex outline that is the nearest place.
+ * The point comes in `spot` (x, r): numbers handed over in a row are not boxed, and this is the innermost call.
+ * @param start the edge to begin with: any will do, one near by is quick.
  */
-export function lookAtCrown(crown: Crown, x: number, r: number): number {
+export function lookAtCrown(crown: Crown, spot: Float64Array, start: number): void {
   const { edges, count } = crown;
   const view = crownView;
-  // From the tread's side that x is on: most looks end within two steps.
-  let i = count >> 1;
+  const x = spot[0]!;
+  const r = spot[1]!;
+  let i = start;
   for (let step = 0; step < count; step++) {
     const at = i * EDGE_ROW;
     const dx = x - edges[at]!;
@@ -81,7 +84,9 @@ export function lookAtCrown(crown: Crown, x: number, r: number): number {
       view[0] = dx / d;
       view[1] = dr / d;
       view[2] = -1;
-      return d;
+      view[3] = i;
+      view[4] = d;
+      return;
     }
     const length = edges[at + 4]!;
     if (along > length) {
@@ -97,20 +102,24 @@ export function lookAtCrown(crown: Crown, x: number, r: number): number {
       view[0] = qx / d;
       view[1] = qr / d;
       view[2] = -1;
-      return d;
+      view[3] = i;
+      view[4] = d;
+      return;
     }
     const off = dx * er - dr * ex;
     if (!(off > 0)) break;
     view[0] = er;
     view[1] = -ex;
     view[2] = i;
-    return off;
+    view[3] = i;
+    view[4] = off;
+    return;
   }
-  return lookAtAll(crown, x, r);
+  lookAtAll(crown, x, r);
 }
 
 /** Inside: the greatest of the distances to the edges' lines. Outside, where the walk met no end: all edges. */
-function lookAtAll({ edges, count }: Crown, x: number, r: number): number {
+function lookAtAll({ edges, count }: Crown, x: number, r: number): void {
   const view = crownView;
   let most = Number.NEGATIVE_INFINITY;
   let leastSq = Number.POSITIVE_INFINITY;
@@ -143,11 +152,13 @@ function lookAtAll({ edges, count }: Crown, x: number, r: number): number {
     view[1] = qr;
   }
   view[2] = nearest;
-  if (!(most > 0)) return most;
+  view[3] = nearest < 0 ? count >> 1 : nearest;
+  view[4] = most;
+  if (!(most > 0)) return;
   const d = Math.sqrt(leastSq);
+  view[4] = d;
   view[0] = view[0]! / d;
   view[1] = view[1]! / d;
-  return d;
 }
 
 /** How far the crown reaches in the unit direction (ux, ur ≥ 0) of the meridian plane, mm; its corner in `crownView`. */
