@@ -1,5 +1,6 @@
-import { MOTION } from "../geometry/motionRow.ts";
-import { CELL, cellCenterTo, cellDescent, cellReach } from "./cells.ts";
+import { CELL } from "./cells.ts";
+import { lookFrom, slopeBound, VIEW, view } from "./cellView.ts";
+import { crownView, lookAtCrown } from "./ring/crown.ts";
 import { insidePlanes, probeInside, probeRing, type RingProbe, ringProbe } from "./ring/ringProbe.ts";
 import type { RingShape } from "./ring/ringShape.ts";
 
@@ -33,20 +34,9 @@ export function cellBound(): CellBound {
   };
 }
 
-// Leaf scratch of `boundCell`: the point being looked at, in the wheel's meridian frame, and what may move.
+// Leaf scratch of `boundCell`.
 const probe: RingProbe = ringProbe();
-/** Wheel axis (0–2), radial direction at the point (3–5), point from the wheel center (6–8), point (9–11). */
-const view = new Float64Array(12);
-let radius = 0;
-let reach = 0;
-let most = 0;
-let offset = 0;
-let armMost = 0;
-let steerMost = 0;
-let spin = 0;
-let partShare = 0;
-let armShare = 0;
-let steerShare = 0;
+const spot = new Float64Array(2);
 
 /**
  * Bounds the gap between the ring and every point of a cell over a range of poses. Proof (see
@@ -70,80 +60,38 @@ export function boundCell(
   at: number,
   motion: Float64Array | null,
 ): void {
-  lookFrom(out.center, wheel, wheelAt, cells, at);
-  probeRing(probe, shape, view[6]! * view[0]! + view[7]! * view[1]! + view[8]! * view[2]!, radius);
+  lookFrom(out.center, wheel, wheelAt, cells, at, motion);
   const partRadius = cells[at + CELL.radius]!;
-  out.distance = probe.distance;
-  out.value = probe.distance - partRadius;
-  for (let i = 0; i < 3; i++) out.away[i] = probe.gradientX * view[i]! + probe.gradientR * view[3 + i]!;
-
-  reach = cellReach(cells, at, view[9]!, view[10]!, view[11]!);
-  let armPath = 0;
-  let steerPath = 0;
-  if (motion !== null) {
-    offset = Math.sqrt(view[6]! * view[6]! + view[7]! * view[7]! + view[8]! * view[8]!);
-    armMost = speedMost(motion, MOTION.armTurn, MOTION.armTurnOff);
-    steerMost = speedMost(motion, MOTION.steerTurn, MOTION.steerTurnOff);
-    armPath = motion[MOTION.armHalf]! * armMost;
-    steerPath = motion[MOTION.steerHalf]! * steerMost;
-    spin =
-      motion[MOTION.armHalf]! * motion[MOTION.armTurnMost]! +
-      motion[MOTION.steerHalf]! * motion[MOTION.steerTurnMost]!;
+  const { crown } = shape;
+  spot[0] = view[VIEW.x]!;
+  spot[1] = view[VIEW.r]!;
+  lookAtCrown(crown, spot, crown.count >> 1);
+  const d = crownView[4]!;
+  const edge = crownView[2]!;
+  // The crown is convex in space: where the center's distance is the crown's, its plane is all that is needed.
+  if (d > 0 && (edge < 0 || crown.real[edge] === 1)) {
+    const ux = crownView[0]!;
+    const ur = crownView[1]!;
+    see(out, d, ux, ur, partRadius);
+    keepBetter(out, slopeBound(d, ux, ur, 0, cells, at, motion));
+    out.bound -= partRadius;
+    return;
   }
-  most = reach + armPath + steerPath;
-
-  // The 1-Lipschitz bound holds everywhere.
-  out.bound = probe.distance - most;
-  out.partShare = reach;
-  out.armShare = armPath;
-  out.steerShare = steerPath;
+  probeRing(probe, shape, view[VIEW.x]!, view[VIEW.r]!);
+  see(out, probe.distance, probe.gradientX, probe.gradientR, partRadius);
   if (!clearOfPieces(out, shape, cells, at, motion)) boundInside(out, shape, cells, at, motion);
   out.bound -= partRadius;
 }
 
-/** Fills `view` and `radius` for the cell's center. */
-function lookFrom(
-  center: Float64Array,
-  wheel: Float64Array,
-  wheelAt: number,
-  cells: Float64Array,
-  at: number,
-): void {
-  cellCenterTo(center, cells, at);
-  const nx = wheel[wheelAt + 3]!;
-  const ny = wheel[wheelAt + 4]!;
-  const nz = wheel[wheelAt + 5]!;
-  const dx = center[0]! - wheel[wheelAt]!;
-  const dy = center[1]! - wheel[wheelAt + 1]!;
-  const dz = center[2]! - wheel[wheelAt + 2]!;
-  const x = dx * nx + dy * ny + dz * nz;
-  let ex = dx - x * nx;
-  let ey = dy - x * ny;
-  let ez = dz - x * nz;
-  radius = Math.sqrt(ex * ex + ey * ey + ez * ez);
-  if (radius > 0) {
-    ex /= radius;
-    ey /= radius;
-    ez /= radius;
-  } else {
-    // On the axis every radial direction is as good: take one across the axis.
-    const level = Math.sqrt(ny * ny + nz * nz);
-    ex = 0;
-    ey = level > 0 ? -nz / level : 1;
-    ez = level > 0 ? ny / level : 0;
-  }
-  view[0] = nx;
-  view[1] = ny;
-  view[2] = nz;
-  view[3] = ex;
-  view[4] = ey;
-  view[5] = ez;
-  view[6] = dx;
-  view[7] = dy;
-  view[8] = dz;
-  view[9] = center[0]!;
-  view[10] = center[1]!;
-  view[11] = center[2]!;
+/** What is known of the center alone, with the 1-Lipschitz bound, which holds everywhere. */
+function see(out: CellBound, d: number, ux: number, ur: number, partRadius: number): void {
+  out.distance = d;
+  out.value = d - partRadius;
+  for (let i = 0; i < 3; i++) out.away[i] = ux * view[i]! + ur * view[3 + i]!;
+  out.bound = d - view[VIEW.most]!;
+  out.partShare = view[VIEW.reach]!;
+  out.armShare = view[VIEW.armPath]!;
+  out.steerShare = view[VIEW.steerPath]!;
 }
 
 /** Bounds a cell that is proven to stay outside the ring by its nearest convex piece; false when it may not. */
@@ -159,6 +107,7 @@ function clearOfPieces(
   let arm = 0;
   let steer = 0;
   const count = shape.pieceStarts.length - 1;
+  const most = view[VIEW.most]!;
   for (let k = 0; k < count; k++) {
     const d = probe.pieces[3 * k]!;
     if (d - most >= outside) continue;
@@ -167,9 +116,9 @@ function clearOfPieces(
     if (bound >= outside) continue;
     outside = bound;
     if (!(outside > 0)) return false;
-    part = partShare;
-    arm = armShare;
-    steer = steerShare;
+    part = view[VIEW.partShare]!;
+    arm = view[VIEW.armShare]!;
+    steer = view[VIEW.steerShare]!;
   }
   if (outside > out.bound) {
     out.bound = outside;
@@ -193,9 +142,9 @@ function boundInside(
     out,
     slopeBound(probe.hullDistance, probe.hullGradientX, hullR, hullR < 0 ? hullR : 0, cells, at, motion),
   );
+  const most = view[VIEW.most]!;
   if (!(probe.distance + most < 0)) return;
-  const x = view[6]! * view[0]! + view[7]! * view[1]! + view[8]! * view[2]!;
-  const planes = probeInside(shape, x, radius, most);
+  const planes = probeInside(shape, view[VIEW.x]!, view[VIEW.r]!, most);
   if (planes === 0) return;
   const d1 = insidePlanes[0]!;
   const x1 = insidePlanes[1]!;
@@ -228,84 +177,7 @@ function boundInside(
 function keepBetter(out: CellBound, bound: number): void {
   if (!(bound > out.bound)) return;
   out.bound = bound;
-  out.partShare = partShare;
-  out.armShare = armShare;
-  out.steerShare = steerShare;
-}
-
-/**
- * d plus the least change along direction (ux, ur) over the cell and the poses; the shares of that change
- * are left in scratch. `down` is the part of ur toward the axis (all of it, or what a mean of planes hides).
- */
-function slopeBound(
-  d: number,
-  ux: number,
-  ur: number,
-  down: number,
-  cells: Float64Array,
-  at: number,
-  motion: Float64Array | null,
-): number {
-  const gx = ux * view[0]! + ur * view[3]!;
-  const gy = ux * view[1]! + ur * view[4]!;
-  const gz = ux * view[2]! + ur * view[5]!;
-  partShare = -cellDescent(cells, at, view[9]!, view[10]!, view[11]!, gx, gy, gz);
-  armShare = 0;
-  steerShare = 0;
-  let sag = 0;
-  if (down < 0) {
-    if (!(most < radius)) return d - most;
-    sag = (-down * most * most) / (2 * (radius - most));
-  }
-  if (motion !== null) {
-    armShare =
-      motion[MOTION.armHalf]! *
-      (speedAlong(motion, MOTION.armTurn, gx, gy, gz) +
-        motion[MOTION.armSlideOff]! +
-        motion[MOTION.armTurnOff]! * offset +
-        motion[MOTION.armTurnMost]! * reach +
-        spin * armMost);
-    steerShare =
-      motion[MOTION.steerHalf]! *
-      (speedAlong(motion, MOTION.steerTurn, gx, gy, gz) +
-        motion[MOTION.steerSlideOff]! +
-        motion[MOTION.steerTurnOff]! * offset +
-        motion[MOTION.steerTurnMost]! * reach +
-        spin * steerMost);
-  }
-  return d - partShare - armShare - steerShare - sag;
-}
-
-/** |g·(v + ω × d)| at the middle pose. */
-function speedAlong(motion: Float64Array, turnAt: number, gx: number, gy: number, gz: number): number {
-  const wx = motion[turnAt]!;
-  const wy = motion[turnAt + 1]!;
-  const wz = motion[turnAt + 2]!;
-  const dx = view[6]!;
-  const dy = view[7]!;
-  const dz = view[8]!;
-  return Math.abs(
-    gx * (motion[turnAt + 3]! + wy * dz - wz * dy) +
-      gy * (motion[turnAt + 4]! + wz * dx - wx * dz) +
-      gz * (motion[turnAt + 5]! + wx * dy - wy * dx),
-  );
-}
-
-/** Upper bound of |v + ω × d| over the cell of poses and the extent of the part. */
-function speedMost(motion: Float64Array, turnAt: number, offAt: number): number {
-  const wx = motion[turnAt]!;
-  const wy = motion[turnAt + 1]!;
-  const wz = motion[turnAt + 2]!;
-  const dx = view[6]!;
-  const dy = view[7]!;
-  const dz = view[8]!;
-  const x = motion[turnAt + 3]! + wy * dz - wz * dy;
-  const y = motion[turnAt + 4]! + wz * dx - wx * dz;
-  const z = motion[turnAt + 5]! + wx * dy - wy * dx;
-  return (
-    Math.sqrt(x * x + y * y + z * z) +
-    motion[offAt + 1]! +
-    motion[offAt]! * offset +
-    motion[offAt + 2]! * reach
-  );
+  out.partShare = view[VIEW.partShare]!;
+  out.armShare = view[VIEW.armShare]!;
+  out.steerShare = view[VIEW.steerShare]!;
 }
