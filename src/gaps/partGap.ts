@@ -3,7 +3,8 @@ import { CELL, CELL_ROW, CellKind, cellCenterTo, splitCell, swapCells } from "./
 import { GAP } from "./gapRow.ts";
 import type { PartShape } from "./partShape.ts";
 import type { RingShape } from "./ring/ringShape.ts";
-import { skeletonGapTo, unsettled } from "./skeletonGap.ts";
+import { unsettled } from "./skeleton/faces.ts";
+import { skeletonGapTo } from "./skeleton/skeletonGap.ts";
 import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "./tolerances.ts";
 
 export { GAP, GAP_ROW } from "./gapRow.ts";

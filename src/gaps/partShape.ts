@@ -1,5 +1,5 @@
 import { CELL_ROW, CellKind } from "./cells.ts";
-import { boxSkeleton, pathSkeleton, type Skeleton, sheetSkeleton } from "./skeleton.ts";
+import { boxSkeleton, pathSkeleton, type Skeleton, sheetSkeleton } from "./skeleton/skeleton.ts";
 
 /** A body part as a study hands it over: vehicle axes, mm. Structurally a setup's body part. */
 export type PartInput =
