@@ -3,6 +3,7 @@ import { CELL, CELL_ROW, CellKind, cellCenterTo, splitCell, swapCells } from "./
 import { GAP } from "./gapRow.ts";
 import type { PartShape } from "./partShape.ts";
 import type { RingShape } from "./ring/ringShape.ts";
+import { segmentGapTo } from "./segmentGap.ts";
 import { unsettled } from "./skeleton/faces.ts";
 import { skeletonGapTo } from "./skeleton/skeletonGap.ts";
 import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "./tolerances.ts";
@@ -76,6 +77,10 @@ function cellGapTo(
     !ringInBox(cells, cell * CELL_ROW, shape, wheel, wheelAt)
   )
     return best;
+  if (cells[cell * CELL_ROW] === CellKind.Segment) {
+    const gap = segmentGapTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, best);
+    if (!Number.isNaN(gap)) return gap;
+  }
   for (let j = 0; j < CELL_ROW; j++) stack[j] = cells[cell * CELL_ROW + j]!;
   let depth = 1;
   while (depth > 0) {
