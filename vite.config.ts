@@ -1,5 +1,6 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
+import { serviceWorkerPlugin } from "./src/serve/serviceWorkerPlugin.ts";
 
 /**
  * The workbench: index.html and what it imports, built to plain files that any static server can hold in
@@ -7,7 +8,7 @@ import { defineConfig } from "vite";
  */
 export default defineConfig({
   base: "./",
-  plugins: [react()],
+  plugins: [react(), serviceWorkerPlugin()],
   build: {
     outDir: "dist/app",
     emptyOutDir: true,

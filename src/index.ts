@@ -8,7 +8,7 @@ export { type PartInput, type PartShape, partShapeOf } from "./gaps/partShape.ts
 export { type RingShape, ringShapeOf } from "./gaps/ring/ringShape.ts";
 export { type TireInput, type TireRing, tireRing, type WheelInput } from "./gaps/tire/tireOf.ts";
 // Reading a setup.
-export type { LoadedMesh, LoadedMeshes } from "./setup/blockReading.ts";
+export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "./setup/blockReading.ts";
 export { formatIssue } from "./setup/formatIssue.ts";
 export { setupJsonSchema } from "./setup/jsonSchema.ts";
 export { type ReadSetup, readSetup } from "./setup/readSetup.ts";
@@ -25,6 +25,8 @@ export {
 } from "./studies/check.ts";
 export { type GapEntry, gapsAt } from "./studies/gapsAt.ts";
 export { type Model, type ModelResult, modelOf } from "./studies/model.ts";
+export { narrowestHubFace } from "./studies/narrowestHubFace.ts";
+export { type Pair, pairGapTo, pairMotion } from "./studies/pairs.ts";
 export { type ReachLimit, reachLimits } from "./studies/reachLimits.ts";
 export { verdictSentence } from "./studies/sentence.ts";
 export { poseSentence } from "./studies/sentenceAtPose.ts";

@@ -1,4 +1,5 @@
 import "./app.css";
+import { MapPanel } from "./map/MapPanel.tsx";
 import { AlignmentPanel } from "./panels/AlignmentPanel.tsx";
 import { Cautions } from "./panels/Cautions.tsx";
 import { DropTarget } from "./panels/DropTarget.tsx";
@@ -9,27 +10,37 @@ import { PoseControls } from "./panels/PoseControls.tsx";
 import { PoseSentence } from "./panels/PoseSentence.tsx";
 import { StagePanel } from "./panels/StagePanel.tsx";
 import { VerdictPanel } from "./panels/VerdictPanel.tsx";
+import { PlotsPanel } from "./plots/PlotsPanel.tsx";
+import { lengthFormatOf } from "./state/preferences.ts";
 import { useWorkbench } from "./state/useWorkbench.ts";
+
+const NO_OTHERS: readonly never[] = [];
 
 /** The workbench: the answer on top, the truck and its controls together, then the numbers. */
 export function App() {
   const truck = useWorkbench((s) => s.truck);
+  const lengths = useWorkbench((s) => s.preferences.lengths);
+  const format = lengthFormatOf(lengths, truck?.setup.units ?? "in");
   return (
     <DropTarget>
       <Heading />
       <main>
         <IssuePanel />
         {truck && (
-          <div className="workbench">
-            <VerdictPanel />
-            <StagePanel truck={truck} />
-            <PoseControls truck={truck} />
-            <div className="answers">
-              <PoseSentence truck={truck} />
-              <GapPanel truck={truck} />
-              <AlignmentPanel truck={truck} />
+          <>
+            <div className="workbench">
+              <VerdictPanel />
+              <StagePanel truck={truck} />
+              <PoseControls truck={truck} />
+              <div className="answers">
+                <MapPanel truck={truck} />
+                <PoseSentence truck={truck} />
+                <GapPanel truck={truck} />
+                <AlignmentPanel truck={truck} />
+              </div>
             </div>
-          </div>
+            <PlotsPanel truck={truck} others={NO_OTHERS} format={format} />
+          </>
         )}
       </main>
       <Cautions />

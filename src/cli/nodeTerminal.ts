@@ -13,5 +13,9 @@ export function nodeTerminal(): Terminal {
     writeOut: (text) => process.stdout.write(text),
     writeError: (text) => process.stderr.write(text),
     readInput: () => readFileSync(0),
+    // To the start of the line, which is then cleared.
+    ...(process.stderr.isTTY
+      ? { showProgress: (text: string) => void process.stderr.write(`\r\u001b[K${text}`) }
+      : {}),
   };
 }

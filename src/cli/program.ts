@@ -2,6 +2,8 @@ import { Command } from "commander";
 import type { ExitCode } from "./exitCode.ts";
 import type { Terminal } from "./terminal.ts";
 import { addCheck } from "./verbs/check.ts";
+import { addEnvelope } from "./verbs/envelope.ts";
+import { addMap } from "./verbs/map.ts";
 import { addPose } from "./verbs/pose.ts";
 import { addSweep } from "./verbs/sweep.ts";
 import { packageVersion } from "./version.ts";
@@ -12,6 +14,8 @@ Examples:
   wellsweep check truck.json --variant "narrow hub face"  the same with one of the file's variants
   wellsweep pose truck.json --travel "3 1/4" --steer 1    everything at one height and steering input
   wellsweep sweep truck.json --csv > truck.csv            tables for a spreadsheet
+  wellsweep map truck.json                                how far it steers at each height, how low it goes
+  wellsweep envelope truck.json --out swept.stl           the space the tires sweep, as a surface
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
 
@@ -34,6 +38,6 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
       writeErr: () => {}, // told on one line by whoever catches the error
     })
     .addHelpText("after", AFTER_HELP);
-  for (const add of [addPose, addCheck, addSweep]) add(program, terminal, end);
+  for (const add of [addPose, addCheck, addSweep, addMap, addEnvelope]) add(program, terminal, end);
   return program;
 }

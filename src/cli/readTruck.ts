@@ -4,6 +4,8 @@ import { readSetup } from "../setup/readSetup.ts";
 import type { Result, SetupIssue } from "../setup/types.ts";
 import { type Model, modelOf } from "../studies/model.ts";
 import { InputError } from "./inputError.ts";
+import { meshesBeside } from "./meshesBeside.ts";
+import { openMend } from "./openMend.ts";
 import type { Terminal } from "./terminal.ts";
 
 /** A setup file read and put together. */
@@ -14,13 +16,13 @@ export interface Truck {
 }
 
 /**
- * Reads a setup file, or standard input for `-`, and puts its truck together with one variant (undefined =
- * as it stands). @throws InputError with every issue found.
+ * Reads a setup file, or standard input for `-`, with the mesh files beside it, and puts its truck together with
+ * one variant (undefined = as it stands). @throws InputError with every issue found.
  */
 export function readTruck(file: string, variant: string | undefined, terminal: Terminal): Truck {
   const name = file === "-" ? "standard input" : file === "" ? '""' : file;
   const text = textOf(name, file === "-" ? readInput(name, terminal) : readBytes(file, name));
-  const read = accepted(readSetup(text, name, variant ?? null));
+  const read = accepted(readSetup(text, name, variant ?? null, meshesBeside(file)));
   const built = modelOf(read.setup, name);
   if (!built.ok) throw inputError(built.issues);
   return { file: name, model: built.model };
@@ -36,17 +38,6 @@ function inputError(issues: readonly SetupIssue[]): InputError {
   if (!first) throw new TypeError("readTruck: refused without an issue");
   return new InputError([first, ...rest]);
 }
-
-/** Why a file cannot be opened, by the system's own code. */
-const OPEN_MENDS: Readonly<Record<string, string>> = {
-  ENOENT: "there is no such file; check the name and the folder",
-  ENOTDIR: "there is no such file; check the name and the folder",
-  EISDIR: "is a folder; name the setup file inside it",
-  EACCES: "may not be read; ask for permission to read it",
-  EPERM: "may not be read; ask for permission to read it",
-  ENAMETOOLONG: "the name is too long for a file; check it",
-  ELOOP: "is a link that leads to itself; name the file it should lead to",
-};
 
 function readBytes(file: string, name: string): Uint8Array {
   try {
@@ -66,11 +57,6 @@ function readInput(name: string, terminal: Terminal): Uint8Array {
   } catch (error) {
     throw InputError.ofFile(name, openMend(error));
   }
-}
-
-function openMend(error: unknown): string {
-  const { code } = error as NodeJS.ErrnoException;
-  return (code && OPEN_MENDS[code]) || `cannot be read${code ? ` (${code})` : ""}; check the name`;
 }
 
 function textOf(file: string, bytes: Uint8Array): string {

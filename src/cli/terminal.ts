@@ -4,4 +4,6 @@ export interface Terminal {
   readonly writeError: (text: string) => void;
   /** All of standard input, for `-` in place of a file. */
   readonly readInput: () => Uint8Array;
+  /** Shows how far a long job is, in place of what it showed before; "" clears it. Only where a person watches. */
+  readonly showProgress?: (text: string) => void;
 }

@@ -1,4 +1,5 @@
 import { CELL_ROW, CellKind } from "./cells.ts";
+import { type TriangleTree, triangleTree } from "./mesh/triangleTree.ts";
 import { boxSkeleton, pathSkeleton, type Skeleton, sheetSkeleton } from "./skeleton/skeleton.ts";
 
 /** A body part as a study hands it over: vehicle axes, mm. Structurally a setup's body part. */
@@ -33,6 +34,8 @@ export interface PartShape {
   readonly balls: Float64Array;
   /** Corners, edges and faces, where the part has few enough to look at all of them; else null. */
   readonly skeleton: Skeleton | null;
+  /** Of a mesh with more triangles than that. */
+  readonly tree?: TriangleTree;
 }
 
 /**
@@ -48,13 +51,15 @@ export function partShapeOf(part: PartInput, mirrored: boolean): PartShape {
         ? boxRows(part, ySign)
         : meshRows(part, ySign);
   const count = rows.length / CELL_ROW;
-  return {
+  const shape = {
     name: part.name,
     cells: rows,
     count,
     balls: ballsOf(rows, count),
     skeleton: skeletonFor(part, ySign),
   };
+  if (part.kind !== "mesh" || shape.skeleton !== null) return shape;
+  return { ...shape, tree: triangleTree(part.positions, part.triangles, ySign) };
 }
 
 /** Triangles above this many are left to a search that need not look at each. */

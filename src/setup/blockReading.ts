@@ -2,8 +2,9 @@ import { parseAngle } from "../units/parseAngle.ts";
 import { parseLength } from "../units/parseLength.ts";
 import type { IssueList } from "./issueList.ts";
 import type { KeyPath } from "./keyPath.ts";
+import { KnownParts } from "./knownParts.ts";
 import { MAX_LENGTH } from "./limits.ts";
-import type { LengthUnit, Point } from "./types.ts";
+import type { LengthUnit, MeshUnit, Point } from "./types.ts";
 
 /** A length as typed. */
 export type LengthAsTyped = number | string;
@@ -11,14 +12,26 @@ export type LengthAsTyped = number | string;
 /** A point as typed. */
 export type PointAsTyped = readonly [LengthAsTyped, LengthAsTyped, LengthAsTyped];
 
-/** A mesh read from its own file: vertices in that file's own unit and axes. */
+/** A mesh read from its own file, in that file's own unit and axes. */
 export interface LoadedMesh {
-  readonly vertices: readonly Point[];
-  readonly triangles: readonly (readonly [number, number, number])[];
+  /** x, y, z of each vertex. */
+  readonly positions: Float64Array;
+  /** Three vertex numbers a triangle. */
+  readonly triangles: Uint32Array;
+  /** The unit the file's format fixes; null = it fixes none, so the setup has to tell. */
+  readonly unit: MeshUnit | null;
 }
 
-/** Meshes by the `file` text a setup names them with. */
-export type LoadedMeshes = ReadonlyMap<string, LoadedMesh>;
+/** A mesh file that gave no mesh. */
+export interface RefusedMesh {
+  /** What is wrong and what would be right, one sentence without a full stop. */
+  readonly refused: string;
+}
+
+/** Where a setup's meshes come from (a Map will do): `get` takes the `file` text as typed; undefined = there is none. */
+export interface LoadedMeshes {
+  get(file: string): LoadedMesh | RefusedMesh | undefined;
+}
 
 /**
  * One block while it is turned into millimeters and radians: knows the file's units and where in the document
@@ -26,20 +39,29 @@ export type LoadedMeshes = ReadonlyMap<string, LoadedMesh>;
  */
 export class BlockReading {
   readonly units: LengthUnit;
-  readonly meshes: LoadedMeshes;
+  readonly #meshes: LoadedMeshes;
+  /** Parts that need not be read again. */
+  readonly known: KnownParts;
   readonly #issues: IssueList;
   readonly #path: KeyPath;
 
-  constructor(units: LengthUnit, meshes: LoadedMeshes, issues: IssueList, path: KeyPath = []) {
+  constructor(
+    units: LengthUnit,
+    meshes: LoadedMeshes,
+    issues: IssueList,
+    path: KeyPath = [],
+    known = new KnownParts(),
+  ) {
     this.units = units;
-    this.meshes = meshes;
+    this.#meshes = meshes;
+    this.known = known;
     this.#issues = issues;
     this.#path = path;
   }
 
   /** The reading of a block inside this one. */
   inside(...path: KeyPath): BlockReading {
-    return new BlockReading(this.units, this.meshes, this.#issues, [...this.#path, ...path]);
+    return new BlockReading(this.units, this.#meshes, this.#issues, [...this.#path, ...path], this.known);
   }
 
   /** Adds an issue at a key of this block. */
@@ -50,6 +72,12 @@ export class BlockReading {
   /** Whether nothing is wrong so far at a key of this block, inside it or above it. */
   isSound(...path: KeyPath): boolean {
     return !this.#issues.touches([...this.#path, ...path]);
+  }
+
+  /** The mesh of a file; one that is not in the setup's folder is not asked for. */
+  mesh(file: string): LoadedMesh | RefusedMesh {
+    if (leavesFolder(file)) return { refused: OUTSIDE_MEND };
+    return this.#meshes.get(file) ?? { refused: NOT_THERE_MEND };
   }
 
   /** mm. Adds an issue for a length no truck has. */
@@ -81,4 +109,13 @@ export class BlockReading {
     if (!angle.ok) throw new TypeError(`BlockReading.angle: shape was not checked: ${angle.mend}`);
     return angle.rad;
   }
+}
+
+const NOT_THERE_MEND = "this mesh file was not handed over; read it together with the setup";
+const OUTSIDE_MEND =
+  "a mesh file lies beside the setup or in a folder there; write its path from the setup, with / between folders";
+
+/** Whether a path does not stay in the setup's folder: a setup from elsewhere must not make us read any file it likes. */
+function leavesFolder(path: string): boolean {
+  return /^\/|^[a-z]+:|\\/i.test(path) || path.split("/").includes("..");
 }

@@ -1,5 +1,5 @@
 import { mmFromInches } from "../units/lengthUnits.ts";
-import type { PartSide, Point } from "./types.ts";
+import type { CaliperFrame, PartSide, Point } from "./types.ts";
 
 /** Every value a setup may leave out, in one place, with the reason it is a fair guess. mm and radians. */
 
@@ -36,3 +36,38 @@ export function defaultBarrelDiameter(rimDiameter: number): number {
 export function defaultInnerEndRight(innerEnd: Point): Point {
   return [innerEnd[0], -innerEnd[1], innerEnd[2]];
 }
+
+/**
+ * Radii of what moves, for a setup that has a `hardware` block and leaves them out. All are common practice, no
+ * source: measure what is on the truck.
+ */
+export const DEFAULT_RADII = {
+  /** Upper arms are mostly 1 1/4 in tube, or a stamping about as deep. */
+  upperArm: mmFromInches(0.625),
+  /** Lower arms carry the truck: 1 1/2 in tube, or a stamping about as deep. */
+  lowerArm: mmFromInches(0.75),
+  /** Upper housings are about 2 in across. */
+  upperBallJoint: mmFromInches(1),
+  /** Lower housings, which carry the load, are about 2 1/4 in across. */
+  lowerBallJoint: mmFromInches(1.125),
+  /** Steering arms are about 1 in bar. */
+  steeringArm: mmFromInches(0.5),
+  /** Tie rods are about 7/8 in tube or sleeve. */
+  tieRod: mmFromInches(0.4375),
+  /** Outer ends are about 1 1/2 in across with their boot. */
+  tieRodEnd: mmFromInches(0.75),
+  /** The body between the ball joints is about 1 1/2 in thick. */
+  knuckle: mmFromInches(0.75),
+} as const;
+
+/** A rotor that fits inside a 15 in wheel (common practice, no source). */
+export const DEFAULT_ROTOR_DIAMETER = mmFromInches(11);
+
+/** Vented rotors are about an inch thick (common practice, no source). */
+export const DEFAULT_ROTOR_THICKNESS = mmFromInches(1);
+
+/** A rotor's hat is about 1 3/4 in deep to the outboard face (common practice, no source). */
+export const DEFAULT_ROTOR_INBOARD = mmFromInches(1.75);
+
+/** Knuckles are drawn and measured in their own frame. */
+export const DEFAULT_CALIPER_FRAME: CaliperFrame = "knuckle";

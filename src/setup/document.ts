@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { block } from "./blockFields.ts";
 import { alignmentField } from "./blocks/alignment.ts";
+import { hardwareField } from "./blocks/hardware.ts";
 import { knuckleField } from "./blocks/knuckle.ts";
 import { stancesField } from "./blocks/stances.ts";
 import { tireField } from "./blocks/tire.ts";
@@ -37,6 +38,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
   knuckle: knuckleField,
   wheel: wheelField,
   tire: tireField,
+  hardware: hardwareField.optional(),
   alignment: alignmentField.optional(),
   travel: travelField,
   stances: stancesField.optional(),

@@ -2,6 +2,7 @@ import * as z from "zod";
 import { nearestWord } from "../units/nearestWord.ts";
 import { parseAngle } from "../units/parseAngle.ts";
 import { parseLength } from "../units/parseLength.ts";
+import { type DegreeRange, fieldKinds, type Sign } from "./fieldKinds.ts";
 import { MAX_NAME } from "./limits.ts";
 
 /**
@@ -14,9 +15,6 @@ import { MAX_NAME } from "./limits.ts";
 export function required(description: string): string {
   return `required: ${/^[^:;]*/.exec(description)![0]}`;
 }
-
-/** Which signs a length may have. */
-export type Sign = "any" | "positive" | "notNegative" | "notPositive";
 
 const SIGN_MEND: Readonly<Record<Exclude<Sign, "any">, string>> = {
   positive: "must be more than 0",
@@ -41,7 +39,8 @@ export function lengthField(description: string, sign: Sign = "any") {
       const message = lengthMend(value, description, sign);
       if (message !== null) context.addIssue({ code: "custom", message });
     })
-    .meta({ description });
+    .meta({ description })
+    .register(fieldKinds, { kind: "length", sign });
 }
 
 function lengthMend(input: unknown, description: string, sign: Sign): string | null {
@@ -59,12 +58,6 @@ function lengthMend(input: unknown, description: string, sign: Sign): string | n
   return fits ? null : SIGN_MEND[sign];
 }
 
-/** Degrees an angle must lie strictly between. */
-export interface DegreeRange {
-  readonly above: number;
-  readonly below: number;
-}
-
 /** An angle as typed: degrees as a number, or text such as `8.4°` or `8° 24'`. */
 export function angleField(description: string, range: DegreeRange) {
   return z
@@ -75,7 +68,8 @@ export function angleField(description: string, range: DegreeRange) {
       const message = angleMend(value, description, range);
       if (message !== null) context.addIssue({ code: "custom", message });
     })
-    .meta({ description });
+    .meta({ description })
+    .register(fieldKinds, { kind: "angle", degrees: range });
 }
 
 function angleMend(input: unknown, description: string, range: DegreeRange): string | null {
@@ -95,13 +89,17 @@ export function pointField(description: string) {
     .tuple([lengthField("x, forward"), lengthField("y, left"), lengthField("z, up")], {
       error: tupleMend(description, "a point of three lengths, [x, y, z]"),
     })
-    .meta({ description });
+    .meta({ description })
+    .register(fieldKinds, { kind: "point" });
 }
 
 /** Three plain numbers, such as a direction. */
 export function numbersField(description: string, what: string) {
   const number = z.number({ error: "must be a finite number" });
-  return z.tuple([number, number, number], { error: tupleMend(description, what) }).meta({ description });
+  return z
+    .tuple([number, number, number], { error: tupleMend(description, what) })
+    .meta({ description })
+    .register(fieldKinds, { kind: "numbers" });
 }
 
 /** A name or other text: not blank, on one line, at most 200 characters. */
@@ -117,7 +115,8 @@ export function textField(description: string) {
       if (/\p{Cc}/u.test(text))
         context.addIssue({ code: "custom", message: "must be one line of plain text" });
     })
-    .meta({ description, minLength: 1, maxLength: MAX_NAME });
+    .meta({ description, minLength: 1, maxLength: MAX_NAME })
+    .register(fieldKinds, { kind: "text" });
 }
 
 /** One of a few fixed words. */
@@ -130,7 +129,8 @@ export function choiceField<const Words extends readonly [string, ...string[]]>(
       error: ({ input }) =>
         input === undefined ? `required: ${choiceMend(input, words)}` : choiceMend(input, words),
     })
-    .meta({ description });
+    .meta({ description })
+    .register(fieldKinds, { kind: "choice", words });
 }
 
 /** What to say of a value that is none of the words: `must be "in" or "mm"; did you mean "in"?`. */

@@ -12,6 +12,12 @@ export const MAX_LENGTH = 100_000;
 /** mm. Points closer than this cannot fix a line: a tape reads no finer. */
 export const MIN_SEPARATION = 1;
 
+/** mm. 1/8 in. Sides of the three matched points may differ by this between mesh and truck: a tape reads to about 1/16 in at either end (common practice, no source), and a wrong point is off by more. */
+export const MATCHED_SIDE_TOLERANCE = 3.175;
+
+/** mm. Least height of the triangle of the three matched points: the tape's 1/16 in over less would turn the mesh by degrees. */
+export const MIN_MATCHED_HEIGHT = 25;
+
 /** Triangles in one mesh; more does not fit a page's memory several times over. */
 export const MAX_TRIANGLES = 2_000_000;
 

@@ -5,6 +5,19 @@ export function difference(a: Point, b: Point): Point {
   return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 }
 
+/** s·v. */
+export function scaled(v: Point, s: number): Point {
+  return [v[0] * s, v[1] * s, v[2] * s];
+}
+
+export function dot(a: Point, b: Point): number {
+  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
+
+export function cross(a: Point, b: Point): Point {
+  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
+}
+
 /** Length of a vector. */
 export function norm(v: Point): number {
   return Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
@@ -12,7 +25,5 @@ export function norm(v: Point): number {
 
 /** Distance from a point to the line through `on` along `direction` (any length but 0). */
 export function distanceToLine(point: Point, on: Point, direction: Point): number {
-  const [x, y, z] = difference(point, on);
-  const [u, v, w] = direction;
-  return norm([y * w - z * v, z * u - x * w, x * v - y * u]) / norm(direction);
+  return norm(cross(difference(point, on), direction)) / norm(direction);
 }

@@ -1,5 +1,7 @@
 import { BlockReading, type LoadedMeshes } from "./blockReading.ts";
 import { resolveAlignment } from "./blocks/alignment.ts";
+import { resolveHardware } from "./blocks/hardware.ts";
+import { refuseHardwareNames } from "./blocks/hardwareNames.ts";
 import { resolveKnuckle } from "./blocks/knuckle.ts";
 import { refuseRepeatedNames } from "./blocks/repeatedNames.ts";
 import { resolveStances } from "./blocks/stances.ts";
@@ -10,6 +12,7 @@ import { resolveWheel } from "./blocks/wheel.ts";
 import { DEFAULT_ALLOWANCE, DEFAULT_NAME } from "./defaults.ts";
 import { type SetupDocument, setupDocument } from "./document.ts";
 import type { IssueList } from "./issueList.ts";
+import { KnownParts } from "./knownParts.ts";
 import { addShapeIssues } from "./shapeIssues.ts";
 import type { Setup } from "./types.ts";
 
@@ -19,13 +22,15 @@ export type ResolvedDocument = Omit<Setup, "variant" | "variantNames">;
 /**
  * Turns one document, as it stands, into millimeters and radians; its variants are only checked for shape and
  * names. Looks at every block that has a sound shape, whatever is wrong in others. Null = there are issues.
+ * @param known body parts read before; the sound parts read now are added
  */
 export function resolveDocument(
   document: unknown,
   issues: IssueList,
   meshes: LoadedMeshes,
+  known = new KnownParts(),
 ): ResolvedDocument | null {
-  const shape = setupDocument.safeParse(document);
+  const shape = setupDocument.safeParse(known.withStandIns(document));
   if (!shape.success) addShapeIssues(issues, document, shape.error);
   if (typeof document !== "object" || document === null) return null;
 
@@ -34,7 +39,7 @@ export function resolveDocument(
     refuseRepeatedNames(typed.variants, new BlockReading("mm", meshes, issues, ["variants"]));
   if (issues.touches(["units"])) return null; // no length means anything
 
-  const reading = new BlockReading(typed.units, meshes, issues);
+  const reading = new BlockReading(typed.units, meshes, issues, [], known);
   const hasTruck = typeof typed.truck === "object" && typed.truck !== null;
   const truck = hasTruck ? resolveTruck(typed.truck, reading.inside("truck")) : null;
   const knuckle = reading.isSound("knuckle")
@@ -43,6 +48,11 @@ export function resolveDocument(
   const wheel = reading.isSound("wheel") ? resolveWheel(typed.wheel, reading.inside("wheel")) : null;
   const soundWheel = reading.isSound("wheel") ? wheel : null;
   const tire = reading.isSound("tire") ? resolveTire(typed.tire, reading.inside("tire"), soundWheel) : null;
+  const hardware = reading.isSound("hardware")
+    ? resolveHardware(typed.hardware, reading.inside("hardware"))
+    : null;
+  if (hardware && truck && Array.isArray(typed.truck.body))
+    refuseHardwareNames(typed.truck.body, hardware, reading.inside("truck", "body"));
   const alignment = reading.isSound("alignment")
     ? resolveAlignment(typed.alignment, reading.inside("alignment"))
     : null;
@@ -55,5 +65,6 @@ export function resolveDocument(
     : DEFAULT_ALLOWANCE;
   if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel) return null;
   const name = typed.name ?? DEFAULT_NAME;
-  return { name, units: typed.units, truck, knuckle, wheel, tire, alignment, travel, stances, allowance };
+  const { units } = typed;
+  return { name, units, truck, knuckle, wheel, tire, hardware, alignment, travel, stances, allowance };
 }

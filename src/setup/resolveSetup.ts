@@ -4,6 +4,7 @@ import type { VariantsAsTyped } from "./blocks/variants.ts";
 import type { SetupDocument } from "./document.ts";
 import { capIssues, IssueList } from "./issueList.ts";
 import { valueAt } from "./keyPath.ts";
+import { KnownParts } from "./knownParts.ts";
 import { MAX_DEPTH } from "./limits.ts";
 import { mergePatch, REFUSED_KEY_MEND, refusedKeys } from "./mergePatch.ts";
 import { type ResolvedDocument, resolveDocument } from "./resolveDocument.ts";
@@ -34,8 +35,9 @@ export function resolveSetup(
   for (const path of refusedKeys(document)) issues.add(path, valueAt(document, path), REFUSED_KEY_MEND);
   if (!issues.isEmpty) return fail(issues.all());
 
-  const base = resolveDocument(document, issues, meshes);
-  const variants = readVariants(document, issues, file, meshes);
+  const known = new KnownParts();
+  const base = resolveDocument(document, issues, meshes, known);
+  const variants = readVariants(document, issues, file, meshes, known);
   const variantNames = variants.map((entry) => entry.name);
   if (variant !== null && !variantNames.includes(variant)) {
     issues.add(["variants"], variant, unknownVariantMend(variant, variantNames));
@@ -58,11 +60,12 @@ function readVariants(
   baseIssues: IssueList,
   file: string,
   meshes: LoadedMeshes,
+  known: KnownParts,
 ): readonly VariantReading[] {
   const list = valueAt(document, ["variants"]);
   if (!Array.isArray(list)) return [];
   const { variants: _, ...plain } = document as SetupDocument;
-  const known = new Set(baseIssues.all().map(issueText));
+  const told = new Set(baseIssues.all().map(issueText));
   return (list as VariantsAsTyped).flatMap((typed, i): readonly VariantReading[] => {
     if (baseIssues.touches(["variants", i, "patch"])) return [];
     const name = String(typed.name);
@@ -77,8 +80,8 @@ function readVariants(
     }
     const patched = mergePatch(plain, typed.patch);
     if (!patched.ok) throw new TypeError(`readVariants: refused keys were not looked for: ${patched.key}`);
-    const resolved = resolveDocument(patched.value, issues, meshes);
-    const added = issues.all().filter((issue) => !known.has(issueText(issue)));
+    const resolved = resolveDocument(patched.value, issues, meshes, known);
+    const added = issues.all().filter((issue) => !told.has(issueText(issue)));
     return [
       { name, resolved, issues: added.map((issue) => ({ ...issue, mend: inVariant(issue.mend, name) })) },
     ];

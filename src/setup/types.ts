@@ -7,8 +7,11 @@
 /** A point in vehicle axes, mm. */
 export type Point = readonly [x: number, y: number, z: number];
 
-/** The unit of bare lengths in a file. */
+/** The unit of bare lengths in a setup file. */
 export type LengthUnit = "in" | "mm";
+
+/** The unit of the numbers in a mesh file. */
+export type MeshUnit = "in" | "mm" | "cm" | "m";
 
 /** A control arm as measured: it turns about the line through its two pivots. */
 export interface ArmSetup {
@@ -64,11 +67,13 @@ export interface BoxPart extends BodyPartBase {
   readonly max: Point;
 }
 
-/** A surface of triangles, three vertex numbers each. */
+/** A surface of triangles, as flat rows: a scan has hundreds of thousands of them. */
 export interface MeshPart extends BodyPartBase {
   readonly kind: "mesh";
-  readonly vertices: readonly Point[];
-  readonly triangles: readonly (readonly [number, number, number])[];
+  /** x, y, z of each vertex. */
+  readonly positions: Float64Array;
+  /** Three vertex numbers a triangle. */
+  readonly triangles: Uint32Array;
 }
 
 export type BodyPart = PathPart | BoxPart | MeshPart;
@@ -89,6 +94,8 @@ export interface WheelSetup {
   readonly rimWidth: number;
   readonly offset: number;
   readonly barrelDiameter: number;
+  /** Inner surface of the wheel's center, from the hub outward: x from the mounting face, + outboard; r. null = not given. */
+  readonly center: readonly ProfilePoint[] | null;
 }
 
 /** One point of a tire profile: x from the center plane, + outboard; r from the axis. */
@@ -127,6 +134,45 @@ export interface StanceSetup {
   readonly travel: number;
 }
 
+/** A round thing of the front end by its radius. */
+export interface RadiusSetup {
+  readonly radius: number;
+}
+
+/** A brake disk square to the pin; `inboard` = its outboard face inboard of the hub face, along the pin. */
+export interface RotorSetup {
+  readonly diameter: number;
+  readonly thickness: number;
+  readonly inboard: number;
+}
+
+/** A box that rides on the knuckle, aligned with the axes of the frame it is given in (`CaliperFrame`). */
+export interface CaliperSetup {
+  readonly frame: CaliperFrame;
+  readonly min: Point;
+  readonly max: Point;
+}
+
+/**
+ * `knuckle`: the knuckle frame. `hub`: origin at the middle of the hub face, x forward as the knuckle's,
+ * y outboard along the pin, z up across it.
+ */
+export type CaliperFrame = "knuckle" | "hub";
+
+/** What moves with the front end; `rotor` and `caliper` null = not measured. */
+export interface HardwareSetup {
+  readonly upperArm: RadiusSetup;
+  readonly lowerArm: RadiusSetup;
+  readonly upperBallJoint: RadiusSetup;
+  readonly lowerBallJoint: RadiusSetup;
+  readonly steeringArm: RadiusSetup;
+  readonly tieRod: RadiusSetup;
+  readonly tieRodEnd: RadiusSetup;
+  readonly knuckle: RadiusSetup;
+  readonly rotor: RotorSetup | null;
+  readonly caliper: CaliperSetup | null;
+}
+
 /** A whole setup with one variant applied (or none: `variant` null). */
 export interface Setup {
   readonly name: string;
@@ -144,6 +190,8 @@ export interface Setup {
   readonly knuckle: KnuckleSetup;
   readonly wheel: WheelSetup;
   readonly tire: TireSetup;
+  /** null = moving parts are not measured. */
+  readonly hardware: HardwareSetup | null;
   /** Static toe per wheel, radians, + = toe-in. */
   readonly alignment: { readonly toe: number };
   /** Range of travel: droop ≤ 0 ≤ bump. */
@@ -163,6 +211,8 @@ export interface SetupIssue {
   readonly value: string;
   /** What is wrong and what would be right, one sentence without a full stop. */
   readonly mend: string;
+  /** Where it is known: the ends, mm, between which a length at the key goes together with the rest; not themselves. */
+  readonly range?: { readonly least: number; readonly most: number };
 }
 
 /** A result that carries its value or every issue found. */

@@ -1,4 +1,5 @@
-import { GAP, GAP_ROW, partGapTo } from "../gaps/partGap.ts";
+import { GAP, GAP_ROW } from "../gaps/partGap.ts";
+import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "../gaps/tolerances.ts";
 import type { Vec3 } from "../geometry/vec.ts";
 import { armAngleFor } from "../suspension/armAngle.ts";
 import type { Side, SideModel } from "../suspension/frontEnd.ts";
@@ -6,14 +7,18 @@ import { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
 import { PoseStatus } from "../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../suspension/steering.ts";
 import { onTruck } from "./gapsAt.ts";
-import type { Model, SidedPart } from "./model.ts";
+import { worstLegGap } from "./hardware/worstLegGap.ts";
+import type { Model } from "./model.ts";
+import { narrowestHubFace } from "./narrowestHubFace.ts";
+import { type Pair, pairGapTo, type TogetherPair } from "./pairs.ts";
 import { type ReachLimit, reachLimits } from "./reachLimits.ts";
-import { type PoseRange, type WorstGap, worstGap } from "./worstGap.ts";
+import { type PoseRange, type SearchProgress, worstGap } from "./worstGap.ts";
 
 export type Verdict = "clear" | "close" | "rubs";
 
-/** The worst gap of one part to one side's wheel over all travel and both locks; mm, vehicle axes. */
+/** The worst gap of one pair on one side over all travel and both locks; mm, vehicle axes. */
 export interface CheckEntry {
+  /** The pair's name: the body part's, or of what moves. */
   readonly part: string;
   readonly side: Side;
   /** The gap at the pose found. */
@@ -27,14 +32,18 @@ export interface CheckEntry {
   /** On the part. */
   readonly point: Vec3;
   readonly verdict: Verdict;
+  /** Both ride on the knuckle: the gap is the same at every pose, `travel` and `steer` say nothing. */
+  readonly together?: true;
 }
 
 export interface CheckReport {
   readonly verdict: Verdict;
-  /** null when the setup has no body parts. */
+  /** null when nothing is measured. */
   readonly worst: CheckEntry | null;
-  /** Worst of each part on each side, left side first, in the setup's order. */
+  /** Worst of each body part, left side first, in the setup's order; then of what moves, left side first. */
   readonly parts: readonly CheckEntry[];
+  /** See `narrowestHubFace`; null without a rotor. */
+  readonly narrowestHubFace: number | null;
   /** Where the linkage runs out of reach within the travel and steer asked for. */
   readonly limits: readonly ReachLimit[];
 }
@@ -44,6 +53,8 @@ export interface CheckOptions {
   readonly tolerance?: number;
   /** Called after each part; return true to stop (the answer is then null). */
   readonly onPart?: (done: number, of: number) => boolean;
+  /** Called about every thousand cells of a long search within a part; return true to stop, as above. */
+  readonly onSearch?: (progress: SearchProgress) => boolean;
 }
 
 /** mm. A tenth of a millimeter is half of the finest sixty-fourth: nobody measures a fender closer. */
@@ -59,24 +70,30 @@ export function verdictOf(gap: number, bound: number, allowance: number): Verdic
 }
 
 /**
- * The worst gap of every part over the setup's travel range and both locks, each with a proven bound.
- * Vehicle axes, mm. @returns null when `onPart` stopped it.
+ * The worst gap of every pair over the setup's travel range and both locks, each with a proven bound.
+ * Vehicle axes, mm. @returns null when `onPart` or `onSearch` stopped it.
  */
 export function checkClearance(model: Model, options: CheckOptions = {}): CheckReport | null {
   const tolerance = options.tolerance ?? DEFAULT_TOLERANCE;
   const limits = reachLimits(model);
   const entries: CheckEntry[] = [];
-  const total = model.parts.length;
+  const total = model.pairs.length;
   const lefts = new Map<string, CheckEntry>();
-  for (const part of model.parts) {
+  let stopped = false;
+  const keepGoing = (progress: SearchProgress) => {
+    stopped = options.onSearch?.(progress) ?? false;
+    return !stopped;
+  };
+  for (const pair of model.pairs) {
     if (options.onPart?.(entries.length, total)) return null;
-    const twin = part.side === "right" && model.mirrored ? lefts.get(part.shape.name) : undefined;
+    const twin = pair.side === "right" && model.mirrored ? lefts.get(pair.name) : undefined;
     const entry =
-      twin !== undefined && isMirrorImage(model, part)
+      twin !== undefined && isMirrorImage(model, pair)
         ? mirrorEntry(twin)
-        : searchPart(model, part, tolerance);
+        : searchPair(model, pair, tolerance, keepGoing);
+    if (stopped) return null;
     if (entry === null) continue;
-    if (part.side === "left") lefts.set(part.shape.name, entry);
+    if (pair.side === "left") lefts.set(pair.name, entry);
     entries.push(entry);
   }
   let worst: CheckEntry | null = null;
@@ -86,12 +103,12 @@ export function checkClearance(model: Model, options: CheckOptions = {}): CheckR
     : entries.some((e) => e.verdict === "close")
       ? "close"
       : "clear";
-  return { verdict, worst, parts: entries, limits };
+  return { verdict, worst, parts: entries, narrowestHubFace: narrowestHubFace(model), limits };
 }
 
-/** The part of the right side is the mirror image of the left one of that name. */
-function isMirrorImage(model: Model, part: SidedPart): boolean {
-  return model.setup.truck.body.some((b) => b.name === part.shape.name && b.side === "both");
+/** The pair of the right side is the mirror image of the left one of that name, the steering mirrored too. */
+function isMirrorImage(model: Model, { kind, name }: Pair): boolean {
+  return kind !== "body" || model.setup.truck.body.some((b) => b.name === name && b.side === "both");
 }
 
 function mirrorEntry(left: CheckEntry): CheckEntry {
@@ -113,30 +130,39 @@ function poseRangeOf(model: Model, side: SideModel): PoseRange {
   return { armLow: armAngleFor(side, low), armHigh: armAngleFor(side, high), steerLow: -1, steerHigh: 1 };
 }
 
-function searchPart(model: Model, { side, shape }: SidedPart, tolerance: number): CheckEntry | null {
-  const sideModel = model.frontEnd[side];
-  const innerAt = side === "left" ? 0 : 3;
-  const found = worstGap(
-    {
-      side: sideModel,
-      other: model.frontEnd[side === "left" ? "right" : "left"],
-      innerAt,
-      steering: model.frontEnd.steering,
-      ring: model.ring,
-      part: shape,
-    },
-    poseRangeOf(model, sideModel),
-    Math.min(tolerance, SEARCH_TOLERANCE),
-    tolerance,
-  );
-  return found === null ? null : entryOf(model, side, shape.name, found, tolerance);
+function searchPair(
+  model: Model,
+  pair: Pair,
+  tolerance: number,
+  keepGoing: (progress: SearchProgress) => boolean,
+): CheckEntry | null {
+  if (pair.kind === "together") return togetherEntry(model, pair, tolerance);
+  const { frontEnd } = model;
+  const side = frontEnd[pair.side];
+  const other = frontEnd[pair.side === "left" ? "right" : "left"];
+  const innerAt = pair.side === "left" ? 0 : 3;
+  const search = { side, other, innerAt, steering: frontEnd.steering } as const;
+  const range = poseRangeOf(model, side);
+  const finer = Math.min(tolerance, SEARCH_TOLERANCE);
+  const found =
+    pair.kind === "leg"
+      ? worstLegGap({ ...search, pair }, range, finer, tolerance)
+      : worstGap({ ...search, ring: pair.ring, part: pair.part }, range, finer, tolerance, keepGoing);
+  return found === null ? null : entryOf(model, pair, found, tolerance);
+}
+
+/** What a search found: the pose, and the bound over all of them. */
+interface Found {
+  readonly bound: number;
+  readonly armAngle: number;
+  readonly steer: number;
 }
 
 /** Reads the found pose again: its travel, and the exact gap there (the search saw one point of the part). */
-function entryOf(model: Model, side: Side, part: string, found: WorstGap, tolerance: number): CheckEntry {
+function entryOf(model: Model, pair: Pair, found: Found, tolerance: number): CheckEntry {
+  const { name, side } = pair;
   const sideModel = model.frontEnd[side];
   const innerAt = side === "left" ? 0 : 3;
-  const shape = model.parts.find((p) => p.side === side && p.shape.name === part)!.shape;
   const ends = new Float64Array(INNER_ENDS_ROW);
   const pose = new Float64Array(POSE_ROW);
   const row = new Float64Array(GAP_ROW);
@@ -150,10 +176,10 @@ function entryOf(model: Model, side: Side, part: string, found: WorstGap, tolera
   const { low, high } = travelRangeOf(model);
   const travel = Math.min(Math.max(pose[POSE.wheelCenter + 2]! - sideModel.centerHeightAtRest, low), high);
   place(found.steer);
-  const gap = partGapTo(row, 0, model.ring, pose, POSE.wheelCenter, shape);
+  const gap = pairGapTo(row, 0, pair, pose, 0);
   const bound = Math.min(found.bound, gap);
   return {
-    part,
+    part: name,
     side,
     gap,
     bound,
@@ -163,4 +189,12 @@ function entryOf(model: Model, side: Side, part: string, found: WorstGap, tolera
     point: onTruck(row, GAP.point, side),
     verdict: verdictOf(gap, bound, model.setup.allowance),
   };
+}
+
+/** A gap no pose changes: proven to what one pose's gap is searched to. Told at rest, which always exists. */
+function togetherEntry(model: Model, pair: TogetherPair, tolerance: number): CheckEntry {
+  const gap = pair.row[GAP.gap]!;
+  const slack = gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE;
+  const atRest = entryOf(model, pair, { bound: gap - slack, armAngle: 0, steer: 0 }, tolerance);
+  return { ...atRest, travel: 0, steer: 0, together: true };
 }

@@ -1,34 +1,38 @@
-import { GAP, GAP_ROW, partGapTo } from "../gaps/partGap.ts";
+import { GAP, GAP_ROW } from "../gaps/partGap.ts";
 import type { Vec3 } from "../geometry/vec.ts";
 import type { Side } from "../suspension/frontEnd.ts";
-import { POSE } from "../suspension/poseRow.ts";
 import type { SolvedPose } from "../suspension/solvePose.ts";
 import type { Model } from "./model.ts";
+import { pairGapTo } from "./pairs.ts";
 
-/** The gap between one side's ring and one part at one pose; mm, vehicle axes (right side y < 0). */
+/** The gap of one pair at one pose; mm, vehicle axes (right side y < 0). */
 export interface GapEntry {
+  /** The pair's name: the body part's, or of what moves. */
   readonly part: string;
   readonly side: Side;
   /** Signed distance, negative = depth of interference. */
   readonly gap: number;
   /** Nearest (or deepest) point on the part. */
   readonly point: Vec3;
-  /** The matching point on the ring's surface. */
+  /** The matching point on the surface of the ring (or rotor, or wheel center). */
   readonly onRing: Vec3;
+  /** Both ride on the knuckle: the gap is the same at every pose. */
+  readonly together?: true;
 }
 
-/** All gaps at one pose, left side first, in the setup's order of parts. */
+/** All gaps at one pose: body parts, left side first, in the setup's order; then what moves, left side first. */
 export function gapsAt(model: Model, pose: SolvedPose): GapEntry[] {
   const row = new Float64Array(GAP_ROW);
-  return model.parts.map(({ side, shape }) => {
-    const wheel = pose[side].row;
-    const gap = partGapTo(row, 0, model.ring, wheel, POSE.wheelCenter, shape);
+  return model.pairs.map((pair) => {
+    const { name, side, kind } = pair;
+    const gap = pairGapTo(row, 0, pair, pose[side].row, 0);
     return {
-      part: shape.name,
+      part: name,
       side,
       gap,
       point: onTruck(row, GAP.point, side),
       onRing: onTruck(row, GAP.onRing, side),
+      ...(kind === "together" ? { together: true } : {}),
     };
   });
 }

@@ -1,10 +1,13 @@
-import { type PartShape, partShapeOf } from "../gaps/partShape.ts";
-import { type RingShape, ringShapeOf } from "../gaps/ring/ringShape.ts";
+import type { PartShape } from "../gaps/partShape.ts";
+import type { RingShape } from "../gaps/ring/ringShape.ts";
 import { type TireRing, tireRing } from "../gaps/tire/tireOf.ts";
 import type { BodyPart, Setup, SetupIssue } from "../setup/types.ts";
 import { assembleFrontEnd, type FrontEnd, type Side } from "../suspension/frontEnd.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { hardwarePairs } from "./hardware/hardwarePairs.ts";
 import type { Pair } from "./pairs.ts";
+import { shapeOfPart } from "./shapeOfPart.ts";
+import { shapeOfRing } from "./shapeOfRing.ts";
 
 /** A part as one side's wheel sees it: in that side's left-hand frame (the right side mirrored). */
 export interface SidedPart {
@@ -20,7 +23,7 @@ export interface Model {
   readonly ring: RingShape;
   /** Left side's parts first, each side in the setup's order. */
   readonly parts: readonly SidedPart[];
-  /** Everything whose gap is measured, left side first: the ring against each part, then what moves. */
+  /** Everything whose gap is measured: the ring against each of `parts`, then what moves, left side first too. */
   readonly pairs: readonly Pair[];
   /** Both sides are exact mirror images, so that one tells of the other with the steering reversed. */
   readonly mirrored: boolean;
@@ -50,21 +53,31 @@ export function modelOf(setup: Setup, file: string): ModelResult {
     const range =
       least === undefined || most === undefined ? "" : `; between ${text(least)} and ${text(most)} it closes`;
     const value = key === "knuckle.span" ? text(setup.knuckle.span) : "";
-    issues.push({ file, key, value, mend: `${mend}${range}` });
+    const ends = least === undefined || most === undefined ? {} : { range: { least, most } };
+    issues.push({ file, key, value, mend: `${mend}${range}`, ...ends });
   }
   if (!tire.ok || !assembled.ok) return { ok: false, issues };
   const parts: SidedPart[] = [];
   for (const side of ["left", "right"] as const) {
     for (const part of setup.truck.body) {
       if (part.side !== "both" && part.side !== side) continue;
-      parts.push({ side, shape: partShapeOf(part, isMirrored(part, side)) });
+      parts.push({ side, shape: shapeOfPart(part, isMirrored(part, side)) });
     }
   }
   const mirrored = setup.truck.steering.type === "rack";
-  const ring = ringShapeOf(tire.profile, tire.barrelRadius);
-  const pairs = parts.map(
-    ({ side, shape }): Pair => ({ name: shape.name, side, kind: "body", ring, part: shape }),
+  const ring = shapeOfRing(tire.profile, tire.barrelRadius);
+  const bodyPairs = parts.map(
+    ({ side, shape }): Pair => ({
+      kind: "body",
+      name: shape.name,
+      partName: shape.name,
+      solid: "ring",
+      side,
+      ring,
+      part: shape,
+    }),
   );
+  const pairs = [...bodyPairs, ...hardwarePairs(setup, assembled.frontEnd, ring)];
   return { ok: true, model: { setup, frontEnd: assembled.frontEnd, tire, ring, parts, pairs, mirrored } };
 }
 
@@ -79,7 +92,7 @@ function tireValue(setup: Setup): string {
  */
 function isMirrored(part: BodyPart, side: Side): boolean {
   if (side === "left" || part.side !== "right") return false;
-  const points =
-    part.kind === "path" ? part.points : part.kind === "box" ? [part.min, part.max] : part.vertices;
+  if (part.kind === "mesh") return part.positions.reduce((sum, y, i) => (i % 3 === 1 ? sum + y : sum), 0) < 0;
+  const points = part.kind === "path" ? part.points : [part.min, part.max];
   return points.reduce((sum, p) => sum + p[1], 0) < 0;
 }

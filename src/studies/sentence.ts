@@ -1,9 +1,10 @@
+import type { SolvedPose } from "../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../units/formatLength.ts";
 import type { CheckEntry, CheckReport } from "./check.ts";
 import type { Model } from "./model.ts";
 import { amountWords } from "./sentenceAmount.ts";
 import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./sentencePose.ts";
-import { nearestSurface } from "./sentenceSurface.ts";
+import { nearestSurface, partWords } from "./sentenceSurface.ts";
 
 /**
  * The answer of a check in one plain sentence: what touches, where, how much, at which height and steering
@@ -15,16 +16,10 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
   const twin = twinOf(told, report);
   const pose = reportedPose(model, told.travel, told.steer);
   const surface = pose ? nearestSurface(model, pose, told.side, told.part) : "tire";
-  const steered = steerWords(told.steer, pose, told.side);
-  const when = [
-    heightWords(told.travel, model, format),
-    twin && !isStraight(told.steer)
-      ? `the ${told.side} one ${steered}, the ${twin.side} one to the ${wayOf(twin.steer)}`
-      : steered,
-  ].join(", ");
+  const when = told.together ? ALWAYS : whenWords(told, twin, pose, model, format);
   const one = twin ? `the ${surface}` : `the ${told.side} ${surface}`;
   const sides = twin ? " on both sides" : "";
-  const part = withArticle(told.part);
+  const part = withArticle(partWords(model, told.side, told.part));
   if (told.verdict === "rubs") {
     const rest = alsoRubs(report, told, twin);
     return capitalized(`${one} rubs ${part}${sides} by ${amountWords(told.gap, format)} ${when}${rest}.`);
@@ -37,6 +32,25 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
   const clears =
     report.limits.length > 0 ? "Everything clears as far as the linkage reaches" : "Everything clears";
   return `${clears}: the closest is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}.`;
+}
+
+/** When, of things that ride together. */
+const ALWAYS = "at every height and steering angle";
+
+function whenWords(
+  told: CheckEntry,
+  twin: CheckEntry | null,
+  pose: SolvedPose | null,
+  model: Model,
+  format: LengthFormat,
+): string {
+  const steered = steerWords(told.steer, pose, told.side);
+  return [
+    heightWords(told.travel, model, format),
+    twin && !isStraight(told.steer)
+      ? `the ${told.side} one ${steered}, the ${twin.side} one to the ${wayOf(twin.steer)}`
+      : steered,
+  ].join(", ");
 }
 
 /** The entry to tell of: the least gap among those that make the verdict. */

@@ -5,7 +5,7 @@ import type { GapEntry } from "./gapsAt.ts";
 import type { Model } from "./model.ts";
 import { amountWords } from "./sentenceAmount.ts";
 import { heightWords, steerWords } from "./sentencePose.ts";
-import { nearestSurface } from "./sentenceSurface.ts";
+import { nearestSurface, partWords } from "./sentenceSurface.ts";
 
 /** What touches what at one pose, in one plain sentence: the nearest part, and how many others are too near. */
 export function poseSentence(
@@ -22,13 +22,14 @@ export function poseSentence(
   const { allowance } = model.setup;
   const when = `${heightWords(pose.travel, model, format)}, ${steerWords(pose.steer, pose, nearest.side)}`;
   const what = `the ${nearest.side} ${nearestSurface(model, pose, nearest.side, nearest.part)}`;
+  const part = partWords(model, nearest.side, nearest.part);
   const amount = amountWords(nearest.gap, format);
   const verdict = verdictOf(nearest.gap, nearest.gap, allowance);
   const told =
     verdict === "rubs"
-      ? `${what} rubs the ${nearest.part} by ${amount}`
+      ? `${what} rubs the ${part} by ${amount}`
       : verdict === "close"
-        ? `${what} is ${amount} from the ${nearest.part}; you asked for ${formatLength(allowance, format)}`
-        : `everything clears, the ${nearest.part} closest at ${amount} from ${what}`;
+        ? `${what} is ${amount} from the ${part}; you asked for ${formatLength(allowance, format)}`
+        : `everything clears, the ${part} closest at ${amount} from ${what}`;
   return `${when.charAt(0).toUpperCase()}${when.slice(1)}: ${told}.`;
 }

@@ -1,42 +1,44 @@
-import { MOTION, MOTION_ROW } from "../geometry/motionRow.ts";
+import { AxisReach, axisCell, axisCellTo } from "./axisCell.ts";
 import type { SideModel } from "./frontEnd.ts";
-import { type InnerEndSpread, motionBoundTo } from "./motionBound.ts";
-import { POSE, POSE_ROW, poseRowTo } from "./poseRow.ts";
-import { PoseStatus } from "./poseStatus.ts";
 import { SIDE } from "./sideRow.ts";
-import { RATE_ROW, wheelRatesTo } from "./wheelRates.ts";
+import { ROUNDING_SHARE } from "./tolerances.ts";
 
 // Leaf scratch.
-const pose = new Float64Array(POSE_ROW);
-const rates = new Float64Array(RATE_ROW);
-const motion = new Float64Array(MOTION_ROW);
-const still: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
+const axis = axisCell();
 
-/** What `borderCellTo` says of a cell of poses at the border of the tie rod's reach. */
+/** What `borderCellTo` says of a cell of poses at the border of reach. Left-hand frame. */
 export interface BorderCell {
-  /** Wheel center and unit axis with the steering arm in line with the tie rod: where the border itself is. */
+  /** Wheel center and unit axis of one pose amid those the cell may hold. */
   readonly wheel: Float64Array;
   readonly lowerBallJoint: Float64Array;
   /** mm. How far the lower ball joint can be from there in the cell. */
   slide: number;
   /** rad. How far the wheel can be turned from there in any pose of the cell. */
   turn: number;
+  /** rad. About how much of that comes from the steering's range. */
+  steerTurn: number;
 }
 
 export function borderCell(): BorderCell {
-  return { wheel: new Float64Array(6), lowerBallJoint: new Float64Array(3), slide: 0, turn: 0 };
+  return {
+    wheel: new Float64Array(6),
+    lowerBallJoint: new Float64Array(3),
+    slide: 0,
+    turn: 0,
+    steerTurn: 0,
+  };
 }
 
 export const Border = { Unknown: 0, Empty: 1, Bounded: 2 } as const;
 export type Border = (typeof Border)[keyof typeof Border];
 
 /**
- * Looks at a cell of lower arm angle × steer that may hold the border of the tie rod's reach. The outer end
- * runs on a circle about the steering axis, and its distance from the inner end is 1-Lipschitz in both:
- * `Empty` when that stays off the tie rod's length all over the cell, so no pose is in it. Else `Bounded`:
- * every pose in the cell has its steering arm within acos(q) of the line to the inner end, q the least of
- * the cosine the tie rod's length asks for, which bounds the wheel however fast it moves there.
- * `Unknown` when the cell is too large to say. The steering axis's motion is bounded as in `motionBoundTo`.
+ * Looks at a cell of lower arm angle × steer that may hold the border of reach, of the upper arm (see `axisCellTo`)
+ * or of the tie rod. The outer tie rod end runs on a circle about the steering axis, and its distance from the inner
+ * end is 1-Lipschitz in both: `Empty` when that stays off the tie rod's length all over the cell, so no pose is in
+ * it. Else `Bounded`: the tie rod's length asks for a cosine of the steering arm's turn off the line to the inner
+ * end, between two bounds over the cell, and the wheel is turned from the middle of the two arc cosines by no more
+ * than half their difference, however fast it moves there. `Unknown` when the cell is too large to say.
  * @param inner inner tie rod end at the middle; @param innerOff how far it can be from there, mm.
  */
 export function borderCellTo(
@@ -47,27 +49,22 @@ export function borderCellTo(
   inner: readonly [number, number, number],
   innerOff: number,
 ): Border {
-  const { row, innerAtRest } = side;
-  const cos = Math.cos(armAngle);
-  const sin = Math.sin(armAngle);
-  if (poseRowTo(pose, 0, row, cos, sin, ...innerAtRest) !== PoseStatus.Ok) return Border.Unknown;
-  wheelRatesTo(rates, 0, row, pose, 0, cos, sin, 0, 0, 0);
-  if (!motionBoundTo(motion, row, pose, rates, cos, sin, armHalf, 0, still, [0, 0, 0])) return Border.Unknown;
-  const axisOff = motion[MOTION.armTurnMost]! * armHalf;
+  const reach = axisCellTo(axis, side, armAngle, armHalf);
+  if (reach !== AxisReach.Bounded) return reach === AxisReach.Empty ? Border.Empty : Border.Unknown;
+  const { row } = side;
+  const k = axis.axis as unknown as readonly [number, number, number];
+  const axisOff = axis.turn;
+  const lowerOff = axis.slide;
   const [armX, armY, armZ] = [row[SIDE.steeringArm]!, row[SIDE.steeringArm + 1]!, row[SIDE.steeringArm + 2]!];
   const radius = Math.sqrt(armX * armX + armY * armY);
-  const k = [pose[POSE.knuckleZ]!, pose[POSE.knuckleZ + 1]!, pose[POSE.knuckleZ + 2]!] as const;
   const d = [0, 0, 0];
   let along = 0;
   let distanceSq = 0;
-  let lowerSq = 0;
   for (let i = 0; i < 3; i++) {
-    d[i] = inner[i]! - pose[POSE.lowerBallJoint + i]! - armZ * k[i]!;
+    d[i] = inner[i]! - axis.lowerBallJoint[i]! - armZ * k[i]!;
     along += d[i]! * k[i]!;
     distanceSq += d[i]! * d[i]!;
-    lowerSq += row[SIDE.lowerQuarter + i]! ** 2;
   }
-  const lowerOff = Math.sqrt(lowerSq) * armHalf;
   const distance = Math.sqrt(distanceSq);
   const across = Math.sqrt(Math.max(0, distanceSq - along * along));
   const nearest = Math.sqrt(along * along + (across - radius) ** 2);
@@ -79,29 +76,38 @@ export function borderCellTo(
   // cos(turn off the line) = c / (radius · across), c = (radius² + distance² − rod²) / 2.
   const lineOff = innerOff + lowerOff + Math.abs(armZ) * axisOff;
   const acrossOff = lineOff + distance * axisOff;
+  if (!(acrossOff < 0.5 * across && axisOff < 0.5)) return Border.Unknown;
   const c = 0.5 * (radius * radius + distanceSq - rod * rod);
-  const cOff = lineOff * (distance + 0.5 * lineOff);
-  const q = (Math.abs(c) - cOff) / (radius * (across + acrossOff));
-  if (!(q > 0 && acrossOff < 0.5 * across && axisOff < 0.5)) return Border.Unknown;
-  const off = Math.acos(Math.min(1, q));
+  const rounding = ROUNDING_SHARE * (radius * radius + distanceSq + rod * rod);
+  const cOff = lineOff * (distance + 0.5 * lineOff) + rounding;
+  const narrow = radius * (across - acrossOff);
+  const wide = radius * (across + acrossOff);
+  const most = c + cOff >= 0 ? (c + cOff) / narrow : (c + cOff) / wide;
+  const least = c - cOff >= 0 ? (c - cOff) / wide : (c - cOff) / narrow;
+  const low = Math.acos(Math.min(1, Math.max(-1, most)));
+  const high = Math.acos(Math.min(1, Math.max(-1, least)));
   // Angles from chords: an angle below π/2 is at most π/2 times its sine.
-  out.turn = off + 0.5 * Math.PI * (2 * axisOff + acrossOff / (across - acrossOff));
+  const lineTurn = (0.5 * Math.PI * acrossOff) / (across - acrossOff);
+  out.turn = 0.5 * (high - low) + lineTurn + Math.PI * axisOff;
+  out.steerTurn = acrossOff > 0 ? (0.5 * (high - low) + lineTurn) * (innerOff / acrossOff) : 0;
   out.slide = lowerOff;
-  // The knuckle with its arm straight at (c > 0) or straight away from the inner end.
-  const sense = c > 0 ? 1 : -1;
-  const toward = d.map((v, i) => (sense * (v - along * k[i]!)) / across);
-  const side3 = [
-    k[1] * toward[2]! - k[2] * toward[1]!,
-    k[2] * toward[0]! - k[0] * toward[2]!,
-    k[0] * toward[1]! - k[1] * toward[0]!,
-  ];
+  // The knuckle with its steering arm turned off the line to the inner end by the middle of the two.
+  const turn = 0.5 * (low + high);
+  const cos = Math.cos(turn);
+  const sin = row[SIDE.tieRodRoot]! * Math.sin(turn);
+  const line = d.map((v, i) => (v - along * k[i]!) / across);
   const [wx, wy, wz] = [row[SIDE.wheelCenter]!, row[SIDE.wheelCenter + 1]!, row[SIDE.wheelCenter + 2]!];
   for (let i = 0; i < 3; i++) {
-    // Knuckle x and y from the arm's own direction in the knuckle's plane.
-    const x = (armX * toward[i]! - armY * side3[i]!) / radius;
-    const y = (armY * toward[i]! + armX * side3[i]!) / radius;
-    out.lowerBallJoint[i] = pose[POSE.lowerBallJoint + i]!;
-    out.wheel[i] = pose[POSE.lowerBallJoint + i]! + wx * x + wy * y + wz * k[i]!;
+    const j = (i + 1) % 3;
+    const m = (i + 2) % 3;
+    const beside = k[j]! * line[m]! - k[m]! * line[j]!;
+    // Direction of the steering arm in the plane across the axis, and a quarter turn on.
+    const arm = cos * line[i]! + sin * beside;
+    const quarter = cos * beside - sin * line[i]!;
+    const x = (armX * arm - armY * quarter) / radius;
+    const y = (armY * arm + armX * quarter) / radius;
+    out.lowerBallJoint[i] = axis.lowerBallJoint[i]!;
+    out.wheel[i] = axis.lowerBallJoint[i]! + wx * x + wy * y + wz * k[i]!;
     out.wheel[3 + i] = row[SIDE.pinCos]! * y - row[SIDE.pinSin]! * k[i]!;
   }
   return Border.Bounded;

@@ -14,3 +14,6 @@ export const DEAD_CENTER_SHARE = 1e-6;
 
 /** Factor. Widens proven motion bounds by far more than rounding can spoil them. */
 export const MOTION_SLACK = 1 + 1e-9;
+
+/** Share of a sum of squares, widened against rounding at the border of reach: an arc cosine makes most of it. */
+export const ROUNDING_SHARE = 1e-14;

@@ -35,7 +35,7 @@ export function parseLength(text: string | number, fileUnits: FileUnits): Parsed
   const sign = plain.startsWith("-") ? -1 : 1;
   const start = /^[+-]? ?/.exec(plain)![0].length;
 
-  const first = readTerm(plain, start, fileUnits);
+  const first = readLengthTerm(plain, start, fileUnits);
   if (!first.ok) return first;
   let mm = first.mm;
   if (first.end < plain.length) {
@@ -47,7 +47,8 @@ export function parseLength(text: string | number, fileUnits: FileUnits): Parsed
   return { ok: true, mm: sign * mm + 0 };
 }
 
-type Term =
+/** One number with the unit after it, read out of a longer text; or what is wrong with it. */
+export type LengthTerm =
   | {
       readonly ok: true;
       readonly mm: number;
@@ -58,13 +59,13 @@ type Term =
     }
   | { readonly ok: false; readonly mend: string };
 
-/** One number and the unit after it, if any. */
-function readTerm(plain: string, start: number, bareUnits: FileUnits): Term {
+/** One number at `start` of plain text and the unit after it, if any (`unit` null = none, read in `bareUnits`). */
+export function readLengthTerm(plain: string, start: number, bareUnits: FileUnits): LengthTerm {
   const number = readMeasureNumber(plain, start);
   if (!number.ok)
     return refuse(number.mend === "no number found" ? `no number found; ${EXAMPLE}` : number.mend);
   const { value, whole } = number;
-  const name = /^ ?(["']|[^\d\s"'+\-./]+\.?)?/.exec(plain.slice(number.end))!;
+  const name = /^ ?(["']|[^\d\s"'+\-./*()]+\.?)?/.exec(plain.slice(number.end))!;
   if (name[1] === undefined) {
     return { ok: true, mm: mmFromUnits(value, bareUnits), end: number.end, unit: null, value, whole };
   }
@@ -81,14 +82,14 @@ function readTerm(plain: string, start: number, bareUnits: FileUnits): Term {
 }
 
 /** The `3 1/4"` of `5' 3 1/4"`; a dash may join the two (`5'-3 1/4"`). */
-function readInchesAfterFeet(plain: string, feet: Term & { readonly ok: true }): Term {
+function readInchesAfterFeet(plain: string, feet: LengthTerm & { readonly ok: true }): LengthTerm {
   const rest = plain.slice(feet.end);
   if (feet.unit !== "ft")
     return refuse(`can't read "${rest.trim()}" after "${plain.slice(0, feet.end)}"; ${EXAMPLE}`);
   if (!feet.whole) return refuse("feet followed by inches must be whole feet");
   const join = /^(?: ?| - |-)(?=[\d.])/.exec(rest);
   if (!join) return refuse(`can't read "${rest.trim()}" after the feet; write them as 5' 3 1/4"`);
-  const inches = readTerm(plain, feet.end + join[0].length, "in");
+  const inches = readLengthTerm(plain, feet.end + join[0].length, "in");
   if (!inches.ok) return inches;
   if (inches.unit !== "in" && inches.unit !== null) return refuse("feet are followed by inches only");
   if (inches.value >= 12) return refuse("the inches after the feet must be less than 12");

@@ -56,23 +56,24 @@ describe("checking in the background", () => {
     expect(checker.requests).toHaveLength(1);
   });
 
-  it("never shows the answer for a truck that is no longer there", () => {
+  it("never shows the answer for a truck that is no longer there, and then asks for the one that is", () => {
     const { store, checker, status } = checking();
     store.getState().chooseVariant("narrow");
-    expect(checker.requests.map(({ id }) => id)).toEqual([1, 2]);
+    expect(checker.requests).toHaveLength(1);
     checker.answer(checker.requests[0]!);
     expect(status()).toBe("checking");
+    expect(checker.requests.map(({ setup }) => setup.variant)).toEqual([null, "narrow"]);
     checker.answer(checker.requests[1]!);
     expect(status()).toBe("done");
   });
 
-  it("is not overwritten by an older answer that comes last", () => {
+  it("takes no answer twice, and none that was not asked for", () => {
     const { store, checker } = checking();
     store.getState().chooseVariant("narrow");
-    checker.answer(checker.requests[1]!);
-    const narrow = store.getState().check;
     checker.answer(checker.requests[0]!);
-    expect(store.getState().check).toBe(narrow);
+    checker.answer(checker.requests[0]!);
+    expect(store.getState().check.status).toBe("checking");
+    expect(checker.requests).toHaveLength(2);
   });
 
   it("remembers an answer for when its truck is shown again, also one that came while another was shown", () => {
@@ -81,6 +82,7 @@ describe("checking in the background", () => {
     checker.answer(checker.requests[0]!);
     store.getState().chooseVariant(null);
     expect(status()).toBe("done");
+    checker.answer(checker.requests[1]!);
     expect(checker.requests).toHaveLength(2);
   });
 
@@ -88,10 +90,20 @@ describe("checking in the background", () => {
     const { store, checker, status } = checking();
     store.getState().chooseVariant("narrow");
     store.getState().chooseVariant(null);
-    expect(checker.requests).toHaveLength(2);
     expect(status()).toBe("checking");
     checker.answer(checker.requests[0]!);
     expect(status()).toBe("done");
+    expect(checker.requests).toHaveLength(1);
+  });
+
+  it("passes over the trucks of a drag that are gone when the checker is free", () => {
+    const { store, checker } = checking();
+    for (const hubFace of [6, 6.1, 6.2, 6.3]) store.getState().editField(["knuckle", "hubFace"], hubFace);
+    checker.answer(checker.requests[0]!);
+    expect(checker.requests.map(({ setup }) => setup.knuckle.hubFace / 25.4)).toEqual([
+      expect.closeTo(6.125, 9),
+      expect.closeTo(6.3, 9),
+    ]);
   });
 
   it("says so when the check fails", () => {

@@ -20,28 +20,38 @@ describe("the workbench's store", () => {
     store.getState().openText('{ "format": ', "broken.json");
     const after = store.getState();
     expect(after.truck).toBe(before.truck);
-    expect([after.file, after.text, after.travel, after.steer]).toEqual(["test.json", exampleText, 20, 0.5]);
-    expect(after.issues[0]?.file).toBe("broken.json");
-    store.getState().dismissIssues();
-    expect(store.getState().issues).toEqual([]);
+    expect(after.document).toBe(before.document);
+    expect([after.file, after.travel, after.steer, after.issues]).toEqual(["test.json", 20, 0.5, []]);
+    expect(after.refusal?.issues[0]?.file).toBe("broken.json");
+    expect(after.refusal?.document).toBeNull();
+    store.getState().dismissRefusal();
+    expect(store.getState().refusal).toBeNull();
   });
 
-  it("keeps the last good truck when a sound file does not go together", () => {
+  it("refuses a sound file that does not go together, and puts it on the board to be mended when asked to", () => {
     const store = opened();
     const before = store.getState().truck;
     const bent = { ...exampleDocument, knuckle: { ...exampleDocument.knuckle, span: 40 } };
     store.getState().openText(JSON.stringify(bent), "bent.json");
     expect(store.getState().truck).toBe(before);
-    expect(store.getState().issues.map(({ key }) => key)).toContain("knuckle.span");
+    expect(store.getState().refusal?.issues.map(({ key }) => key)).toContain("knuckle.span");
+    store.getState().openRefused();
+    const { document, file, truck, issues, refusal } = store.getState();
+    expect([document, file, refusal]).toEqual([bent, "bent.json", null]);
+    expect(truck).toBe(before);
+    expect(issues.map(({ key }) => key)).toEqual(["knuckle.span"]);
+    store.getState().editField(["knuckle", "span"], "10 1/2");
+    expect(store.getState().issues).toEqual([]);
+    expect(store.getState().truck?.setup.knuckle.span).toBeCloseTo(266.7, 9);
   });
 
-  it("opens with issues and no truck when the first text is bad, and recovers with a good one", () => {
+  it("opens with a refusal and no truck when the first text is bad, and recovers with a good one", () => {
     const store = createWorkbenchStore("[]", "empty.json");
     expect(store.getState().truck).toBeNull();
-    expect(store.getState().issues.length).toBeGreaterThan(0);
+    expect(store.getState().refusal?.issues.length).toBeGreaterThan(0);
     store.getState().openText(exampleText, "test.json");
     expect(store.getState().truck).not.toBeNull();
-    expect(store.getState().issues).toEqual([]);
+    expect([store.getState().issues, store.getState().refusal]).toEqual([[], null]);
   });
 
   it("gives back the very same truck when a variant is chosen again", () => {

@@ -1,11 +1,13 @@
-import type { Job } from "./job.ts";
+import type { ClockedJob, Job } from "./job.ts";
 
-/** Times of a job in nanoseconds for each of its `size` things; `spread` is the median absolute deviation. */
+/** Times of a job in nanoseconds for each of its `size` things. */
 export interface Timing {
-  readonly job: Job;
+  readonly job: Job | ClockedJob;
+  /** Of each repeat, in the order they were run. */
+  readonly times: readonly number[];
   readonly min: number;
   readonly median: number;
-  readonly max: number;
+  /** Median absolute deviation from the median. */
   readonly spread: number;
   readonly checksum: number;
 }
@@ -16,24 +18,53 @@ const NS_PER_MS = 1e6;
 const SAME_CHECKSUM = 1e-9;
 
 /**
- * Runs a job `repeats` times after warming up, all in this thread.
+ * Runs a job `repeats` times after warming up, one at a time.
  * @throws Error when a run's checksum differs from the first one's.
  */
-export function measure(job: Job): Timing {
-  const checksum = job.run();
-  for (let i = 1; i < WARM_UPS; i++) job.run();
-  const times = Array.from({ length: job.repeats }, () => {
-    const start = performance.now();
-    const found = job.run();
-    const ms = performance.now() - start;
-    if (!(Math.abs(found - checksum) <= SAME_CHECKSUM * Math.abs(checksum))) {
-      throw new Error(`${job.name}: checksum ${found} after ${checksum}`);
-    }
-    return (ms * NS_PER_MS) / job.size;
+export function measure(job: Job | ClockedJob): Timing {
+  return measureInTurn([job])[0]!;
+}
+
+/**
+ * Runs jobs in turn, one repeat of each after the other, so that whatever slows the machine for a while slows
+ * all of them. A job with fewer repeats than the rest stops early.
+ * @throws Error when a run's checksum differs from the first one's of its job.
+ */
+export function measureInTurn(jobs: readonly (Job | ClockedJob)[]): Timing[] {
+  const running = jobs.map((job) => {
+    const { checksum } = clocked(job);
+    for (let i = 1; i < WARM_UPS; i++) clocked(job);
+    return { job, checksum, times: [] as number[] };
   });
-  const median = middleOf(times);
-  const spread = middleOf(times.map((t) => Math.abs(t - median)));
-  return { job, min: Math.min(...times), median, max: Math.max(...times), spread, checksum };
+  const most = Math.max(...jobs.map(({ repeats }) => repeats));
+  for (let repeat = 0; repeat < most; repeat++) {
+    for (const { job, checksum, times } of running) {
+      if (repeat >= job.repeats) continue;
+      const found = clocked(job);
+      if (!(Math.abs(found.checksum - checksum) <= SAME_CHECKSUM * Math.abs(checksum))) {
+        throw new Error(`${job.name}: checksum ${found.checksum} after ${checksum}`);
+      }
+      times.push(found.ns / job.size);
+    }
+  }
+  return running.map(({ job, checksum, times }) => {
+    const median = middleOf(times);
+    const spread = middleOf(times.map((t) => Math.abs(t - median)));
+    return { job, times, min: Math.min(...times), median, spread, checksum };
+  });
+}
+
+/** Median of how many times as long as `other` a job took, repeat by repeat of `measureInTurn`. */
+export function timesAsLong(job: Timing, other: Timing): number {
+  const pairs = Math.min(job.times.length, other.times.length);
+  return middleOf(Array.from({ length: pairs }, (_, i) => job.times[i]! / other.times[i]!));
+}
+
+function clocked(job: Job | ClockedJob): { readonly ns: number; readonly checksum: number } {
+  if ("clock" in job) return job.clock();
+  const start = performance.now();
+  const checksum = job.run();
+  return { ns: (performance.now() - start) * NS_PER_MS, checksum };
 }
 
 function middleOf(values: readonly number[]): number {

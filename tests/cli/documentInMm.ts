@@ -7,6 +7,7 @@ export function documentInMm(setup: Setup): Record<string, unknown> {
   const { truck, knuckle, wheel, tire, travel, alignment } = setup;
   if (truck.steering.type !== "rack" || tire.kind !== "size")
     throw new Error("documentInMm: not such a truck");
+  const { center: _, ...plainWheel } = wheel; // not in a file unless it was given
   return {
     format: "wellsweep-setup",
     version: 1,
@@ -21,7 +22,7 @@ export function documentInMm(setup: Setup): Record<string, unknown> {
       }),
     },
     knuckle: { ...knuckle, pinAngle: degrees(knuckle.pinAngle) },
-    wheel,
+    wheel: plainWheel,
     tire: { size: tire.size, loadedRadius: tire.loadedRadius },
     alignment: { toe: degrees(alignment.toe) },
     travel,

@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { captured } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 import { shellWords } from "./shellWords.ts";
 
-const VERBS = ["pose", "check", "sweep"];
+const VERBS = ["pose", "check", "sweep", "envelope"];
 
 describe("help", () => {
   it.each([["--help"], ["-h"], ["help"]])(
@@ -42,10 +43,14 @@ describe("help", () => {
     for (const example of examples) {
       // What stands after two spaces, or after ">", is for the reader or the shell.
       const words = shellWords(example.replace(/ {2,}.*| > .*/, ""));
-      const { code, error } = captured(words.map((word) => (word === "truck.json" ? file : word)));
+      const { code, error } = captured(
+        words.map((word, i) =>
+          word === "truck.json" ? file : words[i - 1] === "--out" ? join(folder.path, word) : word,
+        ),
+      );
       expect([example, code === 2 ? error : ""]).toEqual([example, ""]);
     }
-  });
+  }, 300_000);
 });
 
 describe("--version", () => {

@@ -1,6 +1,8 @@
 import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { captured } from "./captured.ts";
+import { setupFolder } from "./setupFolder.ts";
 import { shellWords } from "./shellWords.ts";
 
 /** How a command line example starts in the README's code blocks; a "$ " before it is allowed. */
@@ -32,20 +34,24 @@ function examplesIn(page: string): Example[] {
 }
 
 describe("the command line examples of the README", () => {
+  const folder = setupFolder();
   const examples = examplesIn(existsSync("README.md") ? readFileSync("README.md", "utf8") : "");
 
   it("are there, with one of each verb", () => {
     const verbs = new Set(examples.map(({ words }) => words[0]));
-    for (const verb of ["check", "pose", "sweep"]) expect([...verbs]).toContain(verb);
+    for (const verb of ["check", "pose", "sweep", "envelope"]) expect([...verbs]).toContain(verb);
   });
 
   it("end with the exit code they are said to", () => {
     for (const { line, words, exit } of examples) {
-      const { code, out, error } = captured(words);
+      // What is written goes to a folder that is removed.
+      const { code, out, error } = captured(
+        words.map((word, i) => (words[i - 1] === "--out" ? join(folder.path, word) : word)),
+      );
       expect({ line, code, error: exit === 2 ? "" : error }).toEqual({ line, code: exit, error: "" });
       expect((exit === 2 ? error : out).trim()).not.toBe("");
     }
-  });
+  }, 300_000);
 });
 
 describe("the reader of examples", () => {

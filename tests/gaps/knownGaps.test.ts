@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from "vitest";
 import type { PartInput } from "../../src/gaps/partShape.ts";
 import { addScaled, cross, normalize, type Vec3 } from "../../src/geometry/vec.ts";
+import { flatMesh } from "../reference/flatMesh.ts";
 import { ball, kernelGap } from "../reference/kernelGap.ts";
 import { aboutAxis, axisOf, type RingCase, type WheelCase } from "../reference/referenceRing.ts";
 import { chordError, roundedCylinder } from "../reference/rings.ts";
@@ -28,6 +29,12 @@ const square: RingCase = {
 };
 const level: WheelCase = { center: [0, 0, 0], axis: [0, 1, 0] };
 
+/** A square of four corners in order, as two triangles. */
+const SQUARE = [
+  [0, 1, 2],
+  [0, 2, 3],
+] as const;
+
 /** Gap to a flat panel across `u`, `far` from the wheel center and much larger than the wheel. */
 function panelGap(ring: RingCase, wheel: WheelCase, u: Vec3, far: number): number {
   const a = normalize(cross(u, Math.abs(u[2]) < 0.8 ? [0, 0, 1] : [1, 0, 0]));
@@ -37,11 +44,7 @@ function panelGap(ring: RingCase, wheel: WheelCase, u: Vec3, far: number): numbe
   const part: PartInput = {
     name: "panel",
     kind: "mesh",
-    vertices: [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)],
-    triangles: [
-      [0, 1, 2],
-      [0, 2, 3],
-    ],
+    ...flatMesh([corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], SQUARE),
   };
   return kernelGap(ring, wheel, part).gap;
 }
@@ -180,16 +183,15 @@ describe("the ring as a solid with a hole", () => {
     const panel: PartInput = {
       name: "panel",
       kind: "mesh",
-      vertices: [
-        [-900, 0, -900],
-        [900, 0, -900],
-        [900, 0, 900],
-        [-900, 0, 900],
-      ],
-      triangles: [
-        [0, 1, 2],
-        [0, 2, 3],
-      ],
+      ...flatMesh(
+        [
+          [-900, 0, -900],
+          [900, 0, -900],
+          [900, 0, 900],
+          [-900, 0, 900],
+        ],
+        SQUARE,
+      ),
     };
     const { gap } = kernelGap(square, level, panel);
     expect(Math.abs(gap + (R - 180) / 2)).toBeLessThan(0.01);

@@ -7,7 +7,7 @@ import { type Grid, type SampledWorst, sampledWorst } from "./sampledCheck.ts";
 
 /** The report tells of every part on every side it stands on, and its verdicts claim no more than is proven. */
 export function expectHonest(model: Model, report: CheckReport) {
-  expect(report.parts.map((e) => [e.side, e.part])).toEqual(model.parts.map((p) => [p.side, p.shape.name]));
+  expect(report.parts.map((e) => [e.side, e.part])).toEqual(model.pairs.map((p) => [p.side, p.name]));
   for (const { gap, bound, verdict } of report.parts) {
     expect(bound).toBeLessThanOrEqual(gap);
     if (verdict === "clear") expect(bound).toBeGreaterThanOrEqual(model.setup.allowance - 1e-9);

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { PartInput } from "../../src/gaps/partShape.ts";
 import { addScaled, type Vec3 } from "../../src/geometry/vec.ts";
+import { flatMesh } from "./flatMesh.ts";
 import { aboutAxis, axisOf, type RingCase, type WheelCase } from "./referenceRing.ts";
 import { ringCases } from "./rings.ts";
 
@@ -52,14 +53,14 @@ function partsAbout(place: Vec3, kinds: readonly PartInput["kind"][]): fc.Arbitr
         max: [x + a, y + b, z + c] as Vec3,
       })),
     mesh: fc.integer({ min: 1, max: 5 }).chain((count) =>
-      fc.record({
-        name,
-        kind: fc.constant("mesh" as const),
-        vertices: fc.array(near(220), { minLength: count + 2, maxLength: count + 2 }),
-        triangles: fc.constant(
-          Array.from({ length: count }, (_, i) => [i, i + 1, i + 2] as [number, number, number]),
+      fc.array(near(220), { minLength: count + 2, maxLength: count + 2 }).map((vertices) => ({
+        name: "part",
+        kind: "mesh" as const,
+        ...flatMesh(
+          vertices,
+          Array.from({ length: count }, (_, i) => [i, i + 1, i + 2] as const),
         ),
-      }),
+      })),
     ),
   };
   return fc.oneof(...kinds.map((kind) => made[kind] as fc.Arbitrary<PartInput>));
@@ -87,5 +88,5 @@ export function movedPart(part: PartInput, by: Vec3): PartInput {
   const move = (p: Vec3): Vec3 => addScaled(p, by, 1);
   if (part.kind === "path") return { ...part, points: part.points.map(move) };
   if (part.kind === "box") return { ...part, min: move(part.min), max: move(part.max) };
-  return { ...part, vertices: part.vertices.map(move) };
+  return { ...part, positions: part.positions.map((value, i) => value + by[i % 3]!) };
 }

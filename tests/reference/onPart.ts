@@ -1,5 +1,5 @@
 import type { PartInput } from "../../src/gaps/partShape.ts";
-import { addScaled, dot, length, sub, type Vec3 } from "../../src/geometry/vec.ts";
+import { addScaled, dot, length, sub, type Vec3, vecAt } from "../../src/geometry/vec.ts";
 
 /** Distance from a point to a segment, mm. */
 function toSegment(p: Vec3, a: Vec3, b: Vec3): number {
@@ -32,9 +32,10 @@ export function distanceToPart(part: PartInput, p: Vec3): number {
     const legs = part.points.map((from, i) => toSegment(p, from, part.points[i + 1] ?? from));
     return Math.max(0, Math.min(...legs) - part.radius);
   }
-  return Math.min(
-    ...part.triangles.map(([a, b, c]) =>
-      toTriangle(p, part.vertices[a]!, part.vertices[b]!, part.vertices[c]!),
-    ),
-  );
+  const { positions, triangles } = part;
+  const corner = (i: number) => vecAt(positions, 3 * triangles[i]!);
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < triangles.length; i += 3)
+    least = Math.min(least, toTriangle(p, corner(i), corner(i + 1), corner(i + 2)));
+  return least;
 }

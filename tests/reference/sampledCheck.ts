@@ -1,7 +1,7 @@
-import { GAP_ROW, partGapTo } from "../../src/gaps/partGap.ts";
+import { GAP_ROW } from "../../src/gaps/partGap.ts";
 import type { CheckEntry } from "../../src/studies/check.ts";
 import type { Model } from "../../src/studies/model.ts";
-import { POSE } from "../../src/suspension/poseRow.ts";
+import { pairGapTo } from "../../src/studies/pairs.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 
 /** The least gap that sampling finds: never less than the true one. */
@@ -30,8 +30,8 @@ export function sampledWorst(
   entry: Pick<CheckEntry, "part" | "side">,
   grid: Grid,
 ): SampledWorst {
-  const part = model.parts.find((p) => p.side === entry.side && p.shape.name === entry.part);
-  if (part === undefined) throw new RangeError(`sampledWorst: no part ${entry.part} on the ${entry.side}`);
+  const pair = model.pairs.find((p) => p.side === entry.side && p.name === entry.part);
+  if (pair === undefined) throw new RangeError(`sampledWorst: no part ${entry.part} on the ${entry.side}`);
   const { droop, bump } = model.setup.travel;
   const row = new Float64Array(GAP_ROW);
   const best = { gap: Number.POSITIVE_INFINITY, travel: 0, steer: 0, poses: 0, border: false };
@@ -44,7 +44,7 @@ export function sampledWorst(
     }
     best.poses++;
     // Only a gap below the least so far matters, which a search can tell sooner.
-    const gap = partGapTo(row, 0, model.ring, pose[entry.side].row, POSE.wheelCenter, part.shape, best.gap);
+    const gap = pairGapTo(row, 0, pair, pose[entry.side].row, 0, best.gap);
     if (!(gap < best.gap)) return false;
     Object.assign(best, { gap, travel, steer });
     return true;

@@ -1,5 +1,5 @@
 import type { PartInput } from "../../src/gaps/partShape.ts";
-import { addScaled, sub, type Vec3 } from "../../src/geometry/vec.ts";
+import { addScaled, sub, type Vec3, vecAt } from "../../src/geometry/vec.ts";
 
 /** A bit of a part as a map from the unit interval, square or cube onto it. */
 interface Patch {
@@ -38,8 +38,10 @@ function patchesOf(part: PartInput): Patch[] {
       return { dimensions: 1, sizes: [size(from, to)], at: (u) => addScaled(from, sub(to, from), u) };
     });
   }
-  return part.triangles.map((corners): Patch => {
-    const [a, b, c] = corners.map((i) => part.vertices[i]!) as [Vec3, Vec3, Vec3];
+  return Array.from({ length: part.triangles.length / 3 }, (_, i): Patch => {
+    const [a, b, c] = [0, 1, 2].map((corner) =>
+      vecAt(part.positions, 3 * part.triangles[3 * i + corner]!),
+    ) as [Vec3, Vec3, Vec3];
     // A square drawn together to one corner at u = 0.
     return {
       dimensions: 2,

@@ -5,6 +5,7 @@ import { type Model, modelOf } from "../../src/studies/model.ts";
 import type { SteeringInput } from "../../src/suspension/inputs.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { type GeneratedTruck, plausibleTrucks } from "../suspension/plausibleTrucks.ts";
+import { flatMesh } from "./flatMesh.ts";
 import { between, offsets } from "./gapCases.ts";
 import { aboutAxis } from "./referenceRing.ts";
 import { ringCases } from "./rings.ts";
@@ -32,10 +33,17 @@ function setupOf(
       body,
     },
     knuckle: input.knuckle,
-    wheel: { rimDiameter: 381, rimWidth: 203.2, offset: input.wheelOffset, barrelDiameter: 343 },
+    wheel: {
+      rimDiameter: 381,
+      rimWidth: 203.2,
+      offset: input.wheelOffset,
+      barrelDiameter: 343,
+      center: null,
+    },
     tire: { ...tire, loadedRadius: 335 },
     alignment: { toe: input.toe },
     travel,
+    hardware: null,
     stances: [],
     allowance: 6,
   };
@@ -57,15 +65,12 @@ function bodyPart(name: string, place: Vec3): fc.Arbitrary<BodyPart> {
       const [x, y, z] = place;
       return { name, side: s, kind: "box", min: [x - a, y - b, z - c], max: [x + a, y + b, z + c] };
     }),
-    fc.record({
-      name: fc.constant(name),
-      side,
-      kind: fc.constant("mesh" as const),
-      vertices: fc.array(near(80), { minLength: 4, maxLength: 4 }),
-      triangles: fc.constant([
+    fc.tuple(side, fc.array(near(80), { minLength: 4, maxLength: 4 })).map(([s, vertices]): BodyPart => {
+      const triangles = [
         [0, 1, 2],
         [1, 2, 3],
-      ] as const),
+      ] as const;
+      return { name, side: s, kind: "mesh", ...flatMesh(vertices, triangles) };
     }),
   );
 }

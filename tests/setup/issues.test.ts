@@ -64,7 +64,7 @@ const ONE_MISTAKE: readonly (readonly [ changes: Record<string, unknown>, key: s
   // keys
   [{ travle: {} }, "travle", "{}", 'unknown key; did you mean "travel"?'],
   [{ "knuckle.hubFase": 5 }, "knuckle.hubFase", "5", 'unknown key; did you mean "hubFace"?'],
-  [{ "wheel.color": "red" }, "wheel.color", '"red"', "unknown key; known here: rimDiameter, rimWidth, backspacing, offset, barrelDiameter"],
+  [{ "wheel.color": "red" }, "wheel.color", '"red"', "unknown key; known here: rimDiameter, rimWidth, backspacing, offset, barrelDiameter, center"],
   [{ "truck.body.0.point": [] }, "truck.body[0].point", "[]", 'unknown key; did you mean "points"?'],
   [{ "truck.hub face": 1 }, 'truck["hub face"]', "1", /^unknown key; known here: wheelbase/],
   [{ "knuckle.span": undefined }, "knuckle.span", "nothing", "required: lower to upper ball joint center"],
@@ -121,7 +121,7 @@ const ONE_MISTAKE: readonly (readonly [ changes: Record<string, unknown>, key: s
   [ONE_PART({ ...MESH, triangles: [] }), "truck.body[0].triangles", "[]", "must have at least one triangle"],
   [ONE_PART({ ...MESH, triangles: undefined }), "truck.body[0].triangles", "nothing", "required with vertices"],
   [ONE_PART({ kind: "mesh" }), "truck.body[0].vertices", "nothing", "required: vertices and triangles, or file"],
-  [ONE_PART({ kind: "mesh", file: "fender.stl" }), "truck.body[0].file", '"fender.stl"', /^mesh files are not read here/],
+  [ONE_PART({ kind: "mesh", file: "fender.stl" }), "truck.body[0].file", '"fender.stl"', /^this mesh file was not handed over/],
   [ONE_PART({ ...MESH, unit: "mm" }), "truck.body[0].unit", '"mm"', "goes with file, not with vertices"],
   [{ "truck.body.1.name": "fender lip" }, "truck.body[1].name", '"fender lip"', "is the name of entry 0 already; each needs its own"],
   // wheel

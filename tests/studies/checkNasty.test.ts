@@ -7,6 +7,7 @@ import type { Model } from "../../src/studies/model.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { demoSetup, demoWith } from "../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../reference/expectCertified.ts";
+import { flatMesh } from "../reference/flatMesh.ts";
 import { aboutAxis } from "../reference/referenceRing.ts";
 import type { SampledWorst } from "../reference/sampledCheck.ts";
 
@@ -39,16 +40,18 @@ const firewall = (x: number): BodyPart => ({
   name: "panel ahead",
   side: "left",
   kind: "mesh",
-  vertices: [
-    [x, 300, -200],
-    [x, 1400, -200],
-    [x, 1400, 1200],
-    [x, 300, 1200],
-  ],
-  triangles: [
-    [0, 1, 2],
-    [0, 2, 3],
-  ],
+  ...flatMesh(
+    [
+      [x, 300, -200],
+      [x, 1400, -200],
+      [x, 1400, 1200],
+      [x, 300, 1200],
+    ],
+    [
+      [0, 1, 2],
+      [0, 2, 3],
+    ],
+  ),
 });
 
 describe("worst poses that corners of the range do not show", () => {
@@ -95,18 +98,20 @@ describe("worst poses that corners of the range do not show", () => {
         name: "two tabs",
         side: "left",
         kind: "mesh",
-        vertices: [
-          front,
-          shift(front, 3, 40, 2),
-          shift(front, -5, 40, 9),
-          rear,
-          shift(rear, 3, 40, 2),
-          shift(rear, -5, 40, 9),
-        ],
-        triangles: [
-          [0, 1, 2],
-          [3, 4, 5],
-        ],
+        ...flatMesh(
+          [
+            front,
+            shift(front, 3, 40, 2),
+            shift(front, -5, 40, 9),
+            rear,
+            shift(rear, 3, 40, 2),
+            shift(rear, -5, 40, 9),
+          ],
+          [
+            [0, 1, 2],
+            [3, 4, 5],
+          ],
+        ),
       },
     ]);
     checked(model);

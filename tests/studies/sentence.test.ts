@@ -39,7 +39,7 @@ function entry(changes: Partial<CheckEntry>): CheckEntry {
 }
 
 function report(verdict: Verdict, ...parts: CheckEntry[]): CheckReport {
-  return { verdict, worst: parts[0] ?? null, parts, limits: [] };
+  return { verdict, worst: parts[0] ?? null, parts, narrowestHubFace: null, limits: [] };
 }
 
 const mirrored = (e: CheckEntry): CheckEntry => ({ ...e, side: "right", steer: -e.steer });

@@ -1,14 +1,14 @@
 import "./dropTarget.css";
 import { type DragEvent, type ReactNode, useRef, useState } from "react";
-import { openFile } from "../state/openFile.ts";
+import { openFiles } from "../state/openFiles.ts";
 import { workbench } from "../state/workbench.ts";
 
 export type DropTargetProps = {
-  /** The whole page: a file may be dropped anywhere on it. */
+  /** The whole page: files may be dropped anywhere on it. */
   children: ReactNode;
 };
 
-/** Opens a setup file dropped on the page. */
+/** Opens a setup dropped on the page, with its mesh files or before them. */
 export function DropTarget({ children }: DropTargetProps) {
   const [isOver, setIsOver] = useState(false);
   // Entering a child also leaves its parent: the page is left when as many are left as were entered.
@@ -22,8 +22,7 @@ export function DropTarget({ children }: DropTargetProps) {
     event.preventDefault();
     depth.current = 0;
     setIsOver(false);
-    const file = event.dataTransfer.files[0];
-    if (file) void openFile(workbench, file);
+    void openFiles(workbench, [...event.dataTransfer.files]);
   };
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: dropping is the mouse's way; the button opens files for every other
@@ -35,7 +34,7 @@ export function DropTarget({ children }: DropTargetProps) {
       onDrop={drop}
     >
       {children}
-      {isOver && <p className="drop-hint">Drop a setup file to put it on the board</p>}
+      {isOver && <p className="drop-hint">Drop a setup file, with its mesh files, to put it on the board</p>}
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import type { Setup } from "../../setup/types.ts";
 import type { GapEntry } from "../../studies/gapsAt.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { isSamePart } from "../state/workbenchStore.ts";
+import { isSamePart } from "../state/viewActions.ts";
 import { amountText } from "../words/amountText.ts";
 import { gapWord } from "../words/gapWord.ts";
 import { StateMark } from "./StateMark.tsx";

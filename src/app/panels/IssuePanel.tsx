@@ -1,12 +1,15 @@
 import "./issuePanel.css";
+import { shownIssues } from "../state/shownIssues.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { IssueItem } from "./IssueItem.tsx";
 
 /** What keeps a setup from being shown: every issue with its place and its mend. The last good truck stays. */
 export function IssuePanel() {
-  const issues = useWorkbench((s) => s.issues);
+  const refusal = useWorkbench((s) => s.refusal);
+  const ofDocument = useWorkbench(shownIssues);
   const hasTruck = useWorkbench((s) => s.truck !== null);
-  const dismiss = useWorkbench((s) => s.dismissIssues);
+  const dismiss = useWorkbench((s) => s.dismissRefusal);
+  const issues = refusal?.issues ?? ofDocument;
   if (issues.length === 0) return null;
   const file = issues[0]?.file ?? "";
   return (
@@ -23,9 +26,11 @@ export function IssuePanel() {
       {hasTruck && (
         <p className="issues-foot">
           The board still shows the last setup that went together.
-          <button type="button" className="button" onClick={dismiss}>
-            Put this note away
-          </button>
+          {refusal && (
+            <button type="button" className="button" onClick={dismiss}>
+              Put this note away
+            </button>
+          )}
         </p>
       )}
     </section>

@@ -1,8 +1,8 @@
 import { useRef } from "react";
-import { openFile } from "../state/openFile.ts";
+import { openFiles } from "../state/openFiles.ts";
 import { workbench } from "../state/workbench.ts";
 
-/** Opens a setup file from this machine. */
+/** Opens a setup from this machine, with its mesh files. */
 export function OpenButton() {
   const input = useRef<HTMLInputElement>(null);
   return (
@@ -13,14 +13,15 @@ export function OpenButton() {
       <input
         ref={input}
         type="file"
-        accept=".json,application/json"
+        multiple
+        accept=".json,application/json,.stl,.obj,.ply,.glb"
         aria-label="Setup file"
         hidden
         onChange={(event) => {
-          const file = event.target.files?.[0];
+          const files = [...(event.target.files ?? [])];
           // Emptied, so that picking the same file again after mending it is a change.
           event.target.value = "";
-          if (file) void openFile(workbench, file);
+          void openFiles(workbench, files);
         }}
       />
     </>

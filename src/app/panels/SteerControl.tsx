@@ -15,7 +15,7 @@ export function SteerControl() {
   const setSteer = useWorkbench((s) => s.setSteer);
   const pose = useWorkbench(shownPose);
   const wheels = pose?.ok
-    ? `left wheel ${angleText(Math.abs(pose.left.steerAngle))} · right wheel ${angleText(Math.abs(pose.right.steerAngle))}`
+    ? `wheels: left ${angleText(Math.abs(pose.left.steerAngle))}, right ${angleText(Math.abs(pose.right.steerAngle))}`
     : "";
   return (
     <Scale

@@ -1,5 +1,5 @@
 import { useWorkbench } from "../state/useWorkbench.ts";
-import type { ViewName } from "../state/workbenchStore.ts";
+import type { ViewName } from "../state/workbenchState.ts";
 
 const VIEWS: readonly { readonly name: ViewName; readonly label: string }[] = [
   { name: "three-quarter", label: "Three-quarter" },

@@ -5,7 +5,7 @@ import type { Vec3 } from "../../geometry/vec.ts";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
-import { isSamePart } from "../state/workbenchStore.ts";
+import { isSamePart } from "../state/viewActions.ts";
 import { gapWord } from "../words/gapWord.ts";
 import { markText } from "../words/markText.ts";
 import { type AxesSketch, axesSketch } from "./axesSketch.ts";

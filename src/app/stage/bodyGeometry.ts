@@ -1,4 +1,4 @@
-import { BoxGeometry, BufferGeometry, Float32BufferAttribute } from "three";
+import { BoxGeometry, BufferAttribute, BufferGeometry } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
 import type { BodyPart, BoxPart, MeshPart, PathPart } from "../../setup/types.ts";
 import { ballGeometry, rodGeometry } from "./rodGeometry.ts";
@@ -38,10 +38,10 @@ function boxGeometry({ min, max }: BoxPart): BufferGeometry {
   );
 }
 
-function meshGeometry({ vertices, triangles }: MeshPart): BufferGeometry {
+function meshGeometry({ positions, triangles }: MeshPart): BufferGeometry {
   const geometry = new BufferGeometry();
-  geometry.setAttribute("position", new Float32BufferAttribute(vertices.flat(), 3));
-  geometry.setIndex(triangles.flat());
+  geometry.setAttribute("position", new BufferAttribute(Float32Array.from(positions), 3));
+  geometry.setIndex(new BufferAttribute(triangles, 1));
   // Own corners for each face, so that every facet has its own normal.
   const faceted = geometry.toNonIndexed();
   faceted.computeVertexNormals();

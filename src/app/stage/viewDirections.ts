@@ -1,5 +1,5 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { ViewName } from "../state/workbenchStore.ts";
+import type { ViewName } from "../state/workbenchState.ts";
 
 /**
  * From the truck toward the eye. Up on the screen is Z; the top view leans back by a hair, so that forward is up.

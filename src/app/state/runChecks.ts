@@ -1,6 +1,7 @@
 import type { CheckAnswer, CheckRequest } from "./checkMessages.ts";
 import type { Truck } from "./truck.ts";
-import type { CheckState, WorkbenchStore } from "./workbenchStore.ts";
+import type { CheckState } from "./workbenchState.ts";
+import type { WorkbenchStore } from "./workbenchStore.ts";
 
 /** Whatever checks: a worker in the page, a stand-in in a test. */
 export interface Checker {
@@ -9,26 +10,35 @@ export interface Checker {
 }
 
 /**
- * Has every truck that the store shows checked, each one once. Requests are numbered; an answer to any but
- * the newest is kept for when its truck is shown again and changes nothing now.
+ * Has the truck that the store shows checked, each truck once and one at a time: of the many trucks that a drag makes,
+ * those that are gone again when the checker is free are never asked for. Requests are numbered; the answer for a truck
+ * that is not shown is kept for when it is shown again and changes nothing now.
  * @returns stops following the store
  */
 export function runChecks(store: WorkbenchStore, checker: Checker): () => void {
   const answers = new WeakMap<Truck, CheckState>();
-  const asked = new Map<number, Truck>();
-  const waiting = new WeakSet<Truck>();
+  let asked: { readonly id: number; readonly truck: Truck } | null = null;
   let lastId = 0;
   let followed: Truck | null = null;
 
+  const askIfFree = () => {
+    const { truck } = store.getState();
+    if (!truck || asked || answers.has(truck)) return;
+    lastId += 1;
+    asked = { id: lastId, truck };
+    checker.ask({ id: lastId, setup: truck.setup, file: truck.file });
+  };
+
   checker.onAnswer((answer) => {
-    const truck = asked.get(answer.id);
-    if (!truck) return;
-    asked.delete(answer.id);
+    if (answer.id !== asked?.id) return;
+    const { truck } = asked;
+    asked = null;
     const check: CheckState = answer.ok
       ? { status: "done", report: answer.report }
       : { status: "failed", message: answer.message };
     answers.set(truck, check);
     store.getState().setCheck(truck, check);
+    askIfFree();
   });
 
   const follow = () => {
@@ -37,12 +47,7 @@ export function runChecks(store: WorkbenchStore, checker: Checker): () => void {
     followed = truck;
     const known = answers.get(truck);
     if (known) setCheck(truck, known);
-    else if (!waiting.has(truck)) {
-      waiting.add(truck);
-      lastId += 1;
-      asked.set(lastId, truck);
-      checker.ask({ id: lastId, setup: truck.setup, file: truck.file });
-    }
+    else askIfFree();
   };
   follow();
   return store.subscribe(follow);

@@ -2,7 +2,7 @@ import { type GapEntry, gapsAt } from "../../studies/gapsAt.ts";
 import { type PoseResult, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { memoLast } from "./memoLast.ts";
 import type { Truck } from "./truck.ts";
-import type { WorkbenchState } from "./workbenchStore.ts";
+import type { WorkbenchState } from "./workbenchState.ts";
 
 const solved = memoLast((truck: Truck, travel: number, steer: number) =>
   solvePose(truck.model.frontEnd, travel, steer),

@@ -1,8 +1,8 @@
 import { useStore } from "zustand";
+import type { Workbench } from "./actionContext.ts";
 import { workbench } from "./workbench.ts";
-import type { WorkbenchActions, WorkbenchState } from "./workbenchStore.ts";
 
 /** Follows the page's store. The selector must give a primitive or something that already existed. */
-export function useWorkbench<T>(selector: (state: WorkbenchState & WorkbenchActions) => T): T {
+export function useWorkbench<T>(selector: (state: Workbench) => T): T {
   return useStore(workbench, selector);
 }

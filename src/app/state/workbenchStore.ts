@@ -1,146 +1,111 @@
-import { createStore } from "zustand/vanilla";
-import type { Result, SetupIssue } from "../../setup/types.ts";
-import type { CheckReport } from "../../studies/check.ts";
-import type { Side } from "../../suspension/frontEnd.ts";
-import { type Truck, truckOf } from "./truck.ts";
-
-/** From where the stage is looked at. */
-export type ViewName = "three-quarter" | "front" | "side" | "top";
-
-/** A body part on one side of the truck. */
-export interface PartOnSide {
-  readonly part: string;
-  readonly side: Side;
-}
-
-/** The answer over the whole range of travel and steering, which takes a moment. */
-export type CheckState =
-  | { readonly status: "checking" }
-  | { readonly status: "done"; readonly report: CheckReport }
-  | { readonly status: "failed"; readonly message: string };
-
-export interface WorkbenchState {
-  /** The text last opened, as typed, and the name of its file. */
-  readonly text: string;
-  readonly file: string;
-  /** The variant asked for; null = the setup as it stands. */
-  readonly variant: string | null;
-  /** mm, + = bump; within the truck's range. */
-  readonly travel: number;
-  /** −1 … +1 of full lock, + = left turn. */
-  readonly steer: number;
-  readonly view: ViewName;
-  /** How often a view was asked for: asking for the same one again sets the camera straight again. */
-  readonly viewsAsked: number;
-  /** The part pointed out in the list and on the stage. */
-  readonly selection: PartOnSide | null;
-
-  /** What keeps the text and variant asked for from being shown; empty when they are. */
-  readonly issues: readonly SetupIssue[];
-  /** The last truck that went together: what is shown. null before there was one. */
-  readonly truck: Truck | null;
-  /** The answer for `truck`. */
-  readonly check: CheckState;
-}
-
-export interface WorkbenchActions {
-  /** Opens a setup. One that cannot be shown leaves the last good truck in place and says why in `issues`. */
-  openText(text: string, file: string): void;
-  /** Refuses a file that could not even be read as text; the truck stays. */
-  refuse(issue: SetupIssue): void;
-  dismissIssues(): void;
-  chooseVariant(variant: string | null): void;
-  setTravel(mm: number): void;
-  setSteer(share: number): void;
-  setPose(mm: number, share: number): void;
-  setView(view: ViewName): void;
-  /** Selecting what is already selected lets go of it. */
-  select(part: PartOnSide | null): void;
-  /** Only for whoever runs the check: the answer for `truck`; dropped when another truck is shown by now. */
-  setCheck(truck: Truck, check: CheckState): void;
-}
+import { createStore, type StateCreator, type StoreMutatorIdentifier } from "zustand/vanilla";
+import type { ActionContext, Workbench } from "./actionContext.ts";
+import { documentActions } from "./documentActions.ts";
+import { GivenMeshes } from "./givenMeshes.ts";
+import { forgetOldOpenings, type HistoryStore, withHistory } from "./history.ts";
+import { listActions } from "./listActions.ts";
+import { openingActions, readOpening } from "./openingActions.ts";
+import { DEFAULT_PREFERENCES } from "./preferences.ts";
+import { type TruckMaker, truckMaker } from "./truck.ts";
+import { documentSlice } from "./typedDocument.ts";
+import { variantActions } from "./variantActions.ts";
+import { clampTravel, viewActions } from "./viewActions.ts";
+import type { WorkbenchState } from "./workbenchState.ts";
 
 export type WorkbenchStore = ReturnType<typeof createWorkbenchStore>;
 
-/** The workbench's store, without React: inputs, the truck made from them, and a handle to the check's answer. */
+/**
+ * The workbench's store, without React: the document and its history, inputs, the truck made from them, and a handle to
+ * the check's answer. Whatever changes the document or the variant changes the truck or the issues in the same step.
+ */
 export function createWorkbenchStore(text: string, file: string) {
-  return createStore<WorkbenchState & WorkbenchActions>()((set, get) => {
-    /** Trucks of the text shown, by variant, so that switching back costs nothing and keeps identities. */
-    let known = new Map<string | null, Truck>();
+  const trucks = truckMaker();
+  const history: { store: HistoryStore | null } = { store: null };
 
-    const make = (fromText: string, fromFile: string, variant: string | null): Result<Truck> => {
-      const before = known.get(variant);
-      if (before) return { ok: true, value: before };
-      const made = truckOf(fromText, fromFile, variant);
-      if (made.ok) known.set(variant, made.value);
-      return made;
-    };
-    /** What changes with the truck, whatever else does. */
-    const showing = (truck: Truck, travel: number): Partial<WorkbenchState> =>
-      truck === get().truck
-        ? { issues: [] }
-        : { truck, issues: [], travel: clampTravel(truck, travel), check: { status: "checking" } };
-
-    const opening = make(text, file, null);
+  const creator: StateCreator<Workbench, [["temporal", unknown]]> = (set, get) => {
+    const context: ActionContext = { set, get, trucks };
     return {
-      text,
-      file,
-      variant: null,
-      travel: 0,
-      steer: 0,
-      view: "three-quarter",
-      viewsAsked: 0,
-      selection: null,
-      issues: opening.ok ? [] : opening.issues,
-      truck: opening.ok ? opening.value : null,
-      check: { status: "checking" },
-
-      openText(nextText, nextFile) {
-        const before = known;
-        known = new Map();
-        const made = make(nextText, nextFile, null);
-        if (!made.ok) {
-          known = before;
-          set({ issues: made.issues });
-          return;
-        }
-        set({
-          ...{ text: nextText, file: nextFile, variant: null, steer: 0, selection: null },
-          ...showing(made.value, 0),
-        });
+      ...firstState(text, file),
+      ...openingActions(context, () => history.store && forgetOldOpenings(history.store)),
+      ...documentActions(context),
+      ...listActions(context),
+      ...variantActions(context),
+      ...viewActions(context),
+      undo: () => step("undo"),
+      redo: () => step("redo"),
+      beginGesture() {
+        gestures.begin();
+        set({ isGesturing: true });
       },
-      refuse: (issue) => set({ issues: [issue] }),
-      dismissIssues: () => set({ issues: [] }),
-      chooseVariant(variant) {
-        const made = make(get().text, get().file, variant);
-        if (!made.ok) {
-          set({ issues: made.issues });
-          return;
-        }
-        set({ variant, ...showing(made.value, get().travel) });
+      endGesture() {
+        gestures.end();
+        set({ isGesturing: false });
       },
-      setTravel: (mm) => set((s) => ({ travel: s.truck ? clampTravel(s.truck, mm) : 0 })),
-      setSteer: (share) => set({ steer: clampSteer(share) }),
-      setPose: (mm, share) =>
-        set((s) => ({ travel: s.truck ? clampTravel(s.truck, mm) : 0, steer: clampSteer(share) })),
-      setView: (view) => set((s) => ({ view, viewsAsked: s.viewsAsked + 1 })),
-      select: (part) =>
-        set(({ selection }) => ({ selection: part && isSamePart(part, selection) ? null : part })),
-      setCheck: (truck, check) => set((s) => (s.truck === truck ? { check } : s)),
+      cancelGesture() {
+        gestures.cancel();
+        set({ isGesturing: false });
+      },
     };
-  });
+  };
+  const { creatorWithHistory, gesturesOf } = withHistory<Workbench>(creator);
+  const store = createStore<Workbench>()(withTruck(creatorWithHistory, trucks));
+  history.store = store.temporal;
+  const gestures = gesturesOf(store);
+  const step = (way: "undo" | "redo") => {
+    store.getState().endGesture();
+    store.temporal.getState()[way]();
+  };
+  return store;
 }
 
-/** Whether two name the same part on the same side. */
-export function isSamePart(a: PartOnSide, b: PartOnSide | null): boolean {
-  return b !== null && a.part === b.part && a.side === b.side;
+function firstState(text: string, file: string): WorkbenchState {
+  const opening = readOpening(text, file, new GivenMeshes());
+  const slice = opening.ok ? opening.slice : opening.emptySlice;
+  return {
+    ...documentSlice(slice),
+    ...{ travel: 0, steer: 0, view: "three-quarter", viewsAsked: 0, selection: null, hiddenParts: [] },
+    ...{ preferences: DEFAULT_PREFERENCES, issues: [], refusal: opening.ok ? null : opening.refusal },
+    ...{ truck: null, good: null, check: { status: "checking" }, isGesturing: false },
+    saved: slice.document ? { [slice.documentId]: slice.document } : {},
+  };
 }
 
-function clampTravel(truck: Truck, mm: number): number {
-  const { droop, bump } = truck.setup.travel;
-  return Math.min(bump, Math.max(droop, mm));
+/** Has every change of the document bring its truck, or its issues, with it: nobody ever sees one without the other. */
+function withTruck<Mutators extends [StoreMutatorIdentifier, unknown][]>(
+  creator: StateCreator<Workbench, [], Mutators>,
+  trucks: TruckMaker,
+): StateCreator<Workbench, [], Mutators> {
+  return ((set, get, api) => {
+    const setWithTruck: typeof api.setState = (change) =>
+      set((before) => {
+        const changed = typeof change === "function" ? change(before) : change;
+        if (changed === before) return before;
+        const after = { ...before, ...changed };
+        return { ...changed, ...truckChange(after, before, trucks) };
+      });
+    api.setState = setWithTruck;
+    const first = creator(setWithTruck as typeof set, get, api as never);
+    return { ...first, ...truckChange(first, null, trucks) };
+  }) as StateCreator<Workbench, [], Mutators>;
 }
 
-function clampSteer(share: number): number {
-  return Math.min(1, Math.max(-1, share));
+function truckChange(
+  now: WorkbenchState,
+  before: WorkbenchState | null,
+  trucks: TruckMaker,
+): Partial<WorkbenchState> {
+  const { document, documentId, file, variant, meshes } = now;
+  if (document === null) return {};
+  const isSame =
+    before?.document === document &&
+    before.variant === variant &&
+    before.meshes === meshes &&
+    before.file === file;
+  if (isSame) return {};
+  const made = trucks.make(document, file, variant, meshes);
+  if (!made.ok) return { issues: made.issues };
+  const truck = made.value;
+  const good = { documentId, document, variant };
+  if (truck === now.truck) return { issues: [], good };
+  return { issues: [], good, truck, travel: clampTravel(truck, now.travel), check: { status: "checking" } };
 }

@@ -4,7 +4,10 @@ import type { ReachLimit } from "../../studies/reachLimits.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { pointFromMm } from "./outputUnits.ts";
 
-/** A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed. */
+/**
+ * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed;
+ * `narrowestHubFace` only with a rotor, null when the rotor passes the lower ball joint at any hub face.
+ */
 export function checkJson(report: CheckReport, units: LengthUnit) {
   const limits = report.limits.map((limit) => limitJson(limit, units));
   return {
@@ -12,8 +15,15 @@ export function checkJson(report: CheckReport, units: LengthUnit) {
     verdict: report.verdict,
     worst: report.worst === null ? null : entryJson(report.worst, units),
     parts: report.parts.map((entry) => entryJson(entry, units)),
+    ...hubFaceJson(report, units),
     ...(limits.length > 0 ? { limits } : {}),
   };
+}
+
+function hubFaceJson({ narrowestHubFace }: CheckReport, units: LengthUnit) {
+  if (narrowestHubFace === null) return {};
+  const limited = Number.isFinite(narrowestHubFace);
+  return { narrowestHubFace: limited ? unitsFromMm(narrowestHubFace, units) : null };
 }
 
 function entryJson(entry: CheckEntry, units: LengthUnit) {
@@ -27,11 +37,12 @@ function entryJson(entry: CheckEntry, units: LengthUnit) {
     travel: unitsFromMm(entry.travel, units),
     steer: entry.steer,
     point: pointFromMm(entry.point, units),
+    ...(entry.together ? { ride: "together" } : {}),
   };
 }
 
 /** `startsAt` is the last value that closes: a length along travel, a share of full lock along steer. */
-function limitJson({ side, joint, along, startsAt, travel }: ReachLimit, units: LengthUnit) {
+export function limitJson({ side, joint, along, startsAt, travel }: ReachLimit, units: LengthUnit) {
   return {
     side,
     joint,

@@ -2,7 +2,9 @@ import type { LengthUnit } from "../../setup/types.ts";
 import type { CheckReport } from "../../studies/check.ts";
 import type { Model } from "../../studies/model.ts";
 import { verdictSentence } from "../../studies/sentence.ts";
+import { amountWords } from "../../studies/sentenceAmount.ts";
 import { limitSentence } from "../../studies/sentenceLimit.ts";
+import { formatLength } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { gapCell, lengthCell, pointCell, steerCell } from "./cells.ts";
@@ -19,6 +21,7 @@ export function checkTable(report: CheckReport, model: Model): string {
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
     partsTable(report, model),
     provenLine(report, setup.units),
+    hubFaceLine(report, model),
     model.tire.cautions.map(({ key, mend }) => `Check ${key}: ${mend}.\n`).join(""),
     CAUTIONS,
   ];
@@ -43,8 +46,9 @@ function partsTable(report: CheckReport, model: Model): string {
     entry.side,
     entry.verdict,
     gapCell(entry.gap, format),
-    lengthCell(entry.travel, format),
-    steerCell(entry.steer),
+    // What rides together has its gap at every pose.
+    entry.together ? "any" : lengthCell(entry.travel, format),
+    entry.together ? "any" : steerCell(entry.steer),
     pointCell(entry.point, format),
   ]);
   return textTable(columns, rows);
@@ -61,4 +65,20 @@ function provenLine(report: CheckReport, units: LengthUnit): string {
       ? `no pose in range is worse by more than ${words(asked)}`
       : `a pose in range may be worse by up to ${words(loosest)}, more than the ${words(asked)} asked for`;
   return `Each gap is the worst over all travel and both locks; ${proven}.\n`;
+}
+
+/** What limits how narrow the hub face can be; only with a rotor. */
+function hubFaceLine({ narrowestHubFace }: CheckReport, { setup }: Model): string {
+  if (narrowestHubFace === null) return "";
+  if (!Number.isFinite(narrowestHubFace)) return "The rotor passes the lower ball joint at any hub face.\n";
+  const format = formatOf(setup);
+  const words = (mm: number) => formatLength(mm, format);
+  const { hubFace } = setup.knuckle;
+  const off = Math.abs(hubFace - narrowestHubFace);
+  const room =
+    hubFace < narrowestHubFace
+      ? `yours, ${words(hubFace)}, is ${amountWords(off, format)} too narrow`
+      : `yours is ${words(hubFace)}`;
+  const keeps = `the rotor keeps ${words(setup.allowance)} from the lower ball joint`;
+  return `Narrowest hub face at which ${keeps}: ${words(narrowestHubFace)}; ${room}.\n`;
 }

@@ -13,11 +13,12 @@ export function poseJson(pose: SolvedPose, gaps: readonly GapEntry[], units: Len
     steer: pose.steer,
     left: sideJson(pose.left, units),
     right: sideJson(pose.right, units),
-    gaps: gaps.map(({ part, side, gap, point }) => ({
+    gaps: gaps.map(({ part, side, gap, point, together }) => ({
       part,
       side,
       gap: unitsFromMm(gap, units),
       point: pointFromMm(point, units),
+      ...(together ? { ride: "together" } : {}),
     })),
   };
 }

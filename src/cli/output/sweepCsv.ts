@@ -28,7 +28,7 @@ function header(model: Model): string[] {
     ...LENGTHS.map((key) => `${side} ${key} (${units})`),
     ...["X", "Y", "Z"].map((axis) => `${side} wheelCenter ${axis} (${units})`),
   ]);
-  const gaps = model.parts.map(({ side, shape }) => `${side} gap to ${shape.name} (${units})`);
+  const gaps = model.pairs.map(({ side, name }) => `${side} gap to ${name} (${units})`);
   return ["along", `travel (${units})`, "steer (share of lock)", "status", ...sides, ...gaps];
 }
 

@@ -33,7 +33,7 @@ function bothSides(
 function sideTable(rows: readonly SweepRow[], along: "travel" | "steer", side: Side, model: Model): string {
   const { units } = model.setup;
   const format = formatOf(model.setup);
-  const parts = model.parts.filter((part) => part.side === side).map((part) => part.shape.name);
+  const parts = model.pairs.filter((pair) => pair.side === side).map((pair) => pair.name);
   const headers = [
     along === "travel" ? `Travel (${units})` : "Steer (lock)",
     "Camber (deg)",

@@ -23,8 +23,13 @@ export type BodyAsTyped = z.infer<typeof bodyField>;
 export function resolveBody(typed: BodyAsTyped, reading: BlockReading): readonly BodyPart[] {
   const parts = typed.flatMap((part, i) => {
     if (!reading.isSound(i)) return [];
+    const mesh = part.kind === "mesh" && part.file !== undefined ? reading.mesh(part.file) : undefined;
+    const known = reading.known.find(part, reading.units, mesh);
+    if (known) return [known];
     const resolved = resolvePart(part, reading.inside(i));
-    return resolved ? [resolved] : [];
+    if (!resolved) return [];
+    if (reading.isSound(i)) reading.known.keep(part, reading.units, mesh, resolved);
+    return [resolved];
   });
   refuseRepeatedNames(typed, reading);
   return parts;

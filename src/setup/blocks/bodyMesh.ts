@@ -3,9 +3,9 @@ import { block, list } from "../blockFields.ts";
 import type { BlockReading } from "../blockReading.ts";
 import { choiceField, pointField, textField, tupleMend } from "../fields.ts";
 import { MAX_LENGTH, MAX_TRIANGLES } from "../limits.ts";
-import type { MeshPart, Point } from "../types.ts";
+import type { MeshPart } from "../types.ts";
 import { bodyPartFields, resolvePartNaming } from "./bodyPartNaming.ts";
-import { MESH_UNITS, placedVertices, placeField } from "./meshPlace.ts";
+import { MESH_UNITS, placedPositions, placeField } from "./meshPlace.ts";
 
 const vertexNumber = z
   .int({ error: ({ input }) => (Number.isInteger(input) ? "is too large" : "must be a whole number") })
@@ -28,9 +28,9 @@ export const meshField = block(
     )
       .meta({ minItems: 1, maxItems: MAX_TRIANGLES })
       .optional(),
-    file: textField("mesh file beside the setup").optional(),
+    file: textField("mesh file beside the setup: STL, OBJ, PLY or GLB; a path from the setup").optional(),
     unit: choiceField(
-      "unit of the numbers in the mesh file; default the setup's units",
+      "unit of the numbers in the mesh file; default m for GLB, the setup's units for any other",
       MESH_UNITS,
     ).optional(),
     place: placeField.optional(),
@@ -59,9 +59,13 @@ export function resolveMesh(typed: MeshAsTyped, reading: BlockReading): MeshPart
     );
     return null;
   }
-  const vertices = typed.vertices.map((vertex, i) => reading.point(vertex, "vertices", i));
-  checkTriangles(typed.triangles, vertices.length, reading);
-  return { ...resolvePartNaming(typed), kind: "mesh", vertices, triangles: typed.triangles };
+  const positions = new Float64Array(3 * typed.vertices.length);
+  typed.vertices.forEach((vertex, i) => {
+    positions.set(reading.point(vertex, "vertices", i), 3 * i);
+  });
+  checkTriangles(typed.triangles, typed.vertices.length, reading);
+  const triangles = Uint32Array.from(typed.triangles.flat());
+  return { ...resolvePartNaming(typed), kind: "mesh", positions, triangles };
 }
 
 function checkTriangles(
@@ -87,29 +91,20 @@ function resolveMeshFile(typed: MeshAsTyped, file: string, reading: BlockReading
     if (typed[key] !== undefined)
       reading.issue([key], typed[key], "give file, or vertices and triangles, not both");
   }
-  const mesh = reading.meshes.get(file);
-  if (!mesh) {
-    reading.issue(["file"], file, "mesh files are not read here; give vertices and triangles instead");
+  const refuse = (mend: string): null => {
+    reading.issue(["file"], file, mend);
     return null;
-  }
-  const vertices = placedVertices(mesh.vertices, typed.unit, typed.place, reading);
-  if (!vertices.every(isSane)) {
-    reading.issue(
-      ["file"],
-      file,
-      "has a vertex more than 100 m away or not a number; check unit and the file",
-    );
-    return null;
-  }
-  const fits = (corner: number) => Number.isInteger(corner) && corner >= 0 && corner < vertices.length;
-  if (mesh.triangles.length === 0 || mesh.triangles.length > MAX_TRIANGLES) {
-    reading.issue(["file"], file, `must hold between 1 and ${MAX_TRIANGLES} triangles`);
-  } else if (!mesh.triangles.every((triangle) => triangle.every(fits))) {
-    reading.issue(["file"], file, "has a triangle with a vertex that is not there; export it again");
-  }
-  return { ...resolvePartNaming(typed), kind: "mesh", vertices, triangles: mesh.triangles };
-}
-
-function isSane(vertex: Point): boolean {
-  return vertex.every((value) => Math.abs(value) <= MAX_LENGTH);
+  };
+  const mesh = reading.mesh(file);
+  if ("refused" in mesh) return refuse(mesh.refused);
+  const positions = placedPositions(mesh, typed.unit, typed.place ?? {}, reading);
+  if (!positions) return null;
+  if (!positions.every((value) => Math.abs(value) <= MAX_LENGTH))
+    return refuse("has a vertex more than 100 m away or not a number; check unit, place and the file");
+  const { triangles } = mesh;
+  if (triangles.length === 0 || triangles.length > 3 * MAX_TRIANGLES)
+    return refuse(`must hold between 1 and ${MAX_TRIANGLES} triangles`);
+  if (triangles.length % 3 !== 0 || !triangles.every((corner) => 3 * corner + 2 < positions.length))
+    return refuse("has a triangle with a vertex that is not there; export it again");
+  return { ...resolvePartNaming(typed), kind: "mesh", positions, triangles };
 }

@@ -1,52 +1,180 @@
-import type * as z from "zod";
+import * as z from "zod";
+import { formatLength } from "../../units/formatLength.ts";
 import { mmFromUnits } from "../../units/lengthUnits.ts";
 import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { numbersField, pointField } from "../fields.ts";
-import type { Point } from "../types.ts";
+import type { BlockReading, LoadedMesh } from "../blockReading.ts";
+import { numbersField, pointField, tupleMend } from "../fields.ts";
+import { scaled } from "../pointMath.ts";
+import type { LengthUnit, MeshUnit, Point } from "../types.ts";
+import {
+  areNearlyInLine,
+  type ThreePoints,
+  turnBetween,
+  type UnevenSide,
+  unevenSide,
+} from "./threePoints.ts";
 
 /** Units a mesh file may be in. */
-export const MESH_UNITS = ["in", "mm", "cm", "m"] as const;
+export const MESH_UNITS = ["in", "mm", "cm", "m"] as const satisfies readonly MeshUnit[];
+
+const meshPoint = numbersField("a point of the mesh, in its own unit and axes", "three numbers, [x, y, z]");
+const truckPoint = pointField("the same point on the truck, vehicle axes");
 
 /** Where a mesh from a file stands on the truck, as typed. */
-export const placeField = block("where the mesh stands: first turned about the file's origin, then moved", {
-  turn: numbersField(
-    "degrees about vehicle X, then Y, then Z, right-hand rule; [90, 0, 0] stands a Y-up file upright; default none",
-    "three angles in degrees, [about x, about y, about z]",
-  ).optional(),
-  move: pointField("where the file's origin goes, vehicle axes; default [0, 0, 0]").optional(),
-});
+export const placeField = block(
+  "where the mesh stands: scaled, turned about the file's origin and moved; or by three points, from and to",
+  {
+    scale: z
+      .number({ error: "must be a number" })
+      .positive({ error: "must be more than 0" })
+      .meta({ description: "factor on top of the unit; default 1" })
+      .optional(),
+    turn: numbersField(
+      "degrees about vehicle X, then Y, then Z, right-hand rule; [90, 0, 0] stands a Y-up file upright; default none",
+      "three angles in degrees, [about x, about y, about z]",
+    ).optional(),
+    move: pointField("where the file's origin goes, vehicle axes; default [0, 0, 0]").optional(),
+    from: z
+      .tuple([meshPoint, meshPoint, meshPoint], {
+        error: tupleMend("three points of the mesh", "three points of the mesh, [[x, y, z], …, …]"),
+      })
+      .meta({ description: "three points of the mesh, not in line, in its own unit and axes" })
+      .optional(),
+    to: z
+      .tuple([truckPoint, truckPoint, truckPoint], {
+        error: tupleMend("the same points on the truck", "three points on the truck, [[x, y, z], …, …]"),
+      })
+      .meta({
+        description:
+          "where those three are on the truck: the first exactly, the second in direction, the third in plane",
+      })
+      .optional(),
+  },
+  { dependentRequired: { from: ["to"], to: ["from"] } },
+);
 
 export type PlaceAsTyped = z.infer<typeof placeField>;
 
-/** A mesh file's vertices in mm, vehicle axes. */
-export function placedVertices(
-  vertices: readonly Point[],
-  unit: (typeof MESH_UNITS)[number] | undefined,
-  place: PlaceAsTyped | undefined,
-  reading: BlockReading,
-): Point[] {
-  const scale = unit === "m" ? 1000 : unit === "cm" ? 10 : mmFromUnits(1, unit ?? reading.units);
-  const [aboutX, aboutY, aboutZ] = (place?.turn ?? [0, 0, 0]).map((deg) =>
-    reading.angle(deg),
-  ) as unknown as Point;
-  const move = place?.move ? reading.point(place.move, "place", "move") : [0, 0, 0];
-  const turnX = turnOf(aboutX);
-  const turnY = turnOf(aboutY);
-  const turnZ = turnOf(aboutZ);
-  return vertices.map(([vx, vy, vz]) => {
-    const [y1, z1] = turnX(vy * scale, vz * scale);
-    const [z2, x2] = turnY(z1, vx * scale);
-    const [x3, y3] = turnZ(x2, y1);
-    return [x3 + move[0]!, y3 + move[1]!, z2 + move[2]!];
-  });
+/** A turn and a move: p goes to turn·(p − center) + target. Rows of the turn; mm. */
+interface Placing {
+  readonly turn: readonly [Point, Point, Point];
+  readonly center: Point;
+  readonly target: Point;
 }
 
-/** A turn in the plane; quarter turns are exact. */
-function turnOf(angle: number): (u: number, v: number) => readonly [number, number] {
+/** A mesh file's positions in mm, vehicle axes. Null = an issue was added. */
+export function placedPositions(
+  mesh: LoadedMesh,
+  unit: MeshUnit | undefined,
+  place: PlaceAsTyped,
+  reading: BlockReading,
+): Float64Array | null {
+  const fileUnit = unit ?? mesh.unit ?? reading.units;
+  const isMatched = place.from !== undefined || place.to !== undefined;
+  const placing = isMatched
+    ? matchedPlacing(place, fileUnit, reading.inside("place"))
+    : turnedPlacing(place, reading);
+  if (!placing) return null;
+  const factor = mmPer(fileUnit) * (place.scale ?? 1);
+  const { turn, center, target } = placing;
+  const placed = new Float64Array(mesh.positions.length);
+  for (let i = 0; i < placed.length; i += 3) {
+    const x = mesh.positions[i]! * factor - center[0];
+    const y = mesh.positions[i + 1]! * factor - center[1];
+    const z = mesh.positions[i + 2]! * factor - center[2];
+    for (let row = 0; row < 3; row++) {
+      const [u, v, w] = turn[row]!;
+      placed[i + row] = u * x + v * y + w * z + target[row]!;
+    }
+  }
+  return placed;
+}
+
+function mmPer(unit: MeshUnit): number {
+  return unit === "m" ? 1000 : unit === "cm" ? 10 : mmFromUnits(1, unit);
+}
+
+function turnedPlacing({ turn, move }: PlaceAsTyped, reading: BlockReading): Placing {
+  const [aboutX, aboutY, aboutZ] = (turn ?? [0, 0, 0]).map((deg) => cosSin(reading.angle(deg)));
+  const columns = (
+    [
+      [1, 0, 0],
+      [0, 1, 0],
+      [0, 0, 1],
+    ] as const
+  ).map(([x, y, z]): Point => {
+    const [y1, z1] = turned(aboutX!, y, z);
+    const [z2, x2] = turned(aboutY!, z1, x);
+    const [x3, y3] = turned(aboutZ!, x2, y1);
+    return [x3, y3, z2];
+  });
+  const row = (i: 0 | 1 | 2): Point => [columns[0]![i], columns[1]![i], columns[2]![i]];
+  const target = move ? reading.point(move, "place", "move") : ([0, 0, 0] as const);
+  return { turn: [row(0), row(1), row(2)], center: [0, 0, 0], target };
+}
+
+/** Of an angle; quarter turns are exact. */
+function cosSin(angle: number): readonly [cos: number, sin: number] {
   const quarters = angle / (Math.PI / 2);
-  const exact = Number.isInteger(quarters);
-  const cos = exact ? [1, 0, -1, 0][((quarters % 4) + 4) % 4]! : Math.cos(angle);
-  const sin = exact ? [0, 1, 0, -1][((quarters % 4) + 4) % 4]! : Math.sin(angle);
-  return (u, v) => [u * cos - v * sin, u * sin + v * cos];
+  if (!Number.isInteger(quarters)) return [Math.cos(angle), Math.sin(angle)];
+  const quarter = ((quarters % 4) + 4) % 4;
+  return [[1, 0, -1, 0][quarter]!, [0, 1, 0, -1][quarter]!];
+}
+
+/** A turn in the plane. */
+function turned([cos, sin]: readonly [number, number], u: number, v: number): readonly [number, number] {
+  return [u * cos - v * sin, u * sin + v * cos];
+}
+
+/** @param reading of the place itself */
+function matchedPlacing(place: PlaceAsTyped, fileUnit: MeshUnit, reading: BlockReading): Placing | null {
+  const { from, to } = place;
+  for (const key of ["scale", "turn", "move"] as const) {
+    if (place[key] === undefined) continue;
+    reading.issue(
+      [key],
+      place[key],
+      "three matched points place the mesh whole; remove this, or from and to",
+    );
+  }
+  if (!from || !to) {
+    const [missing, present] = from ? ["to", "from"] : ["from", "to"];
+    reading.issue(
+      [missing!],
+      undefined,
+      `required with ${present}: the same three points, in the same order`,
+    );
+    return null;
+  }
+  const inMesh = from.map((point) => scaled(point, mmPer(fileUnit))) as unknown as ThreePoints;
+  const onTruck = to.map((point, i) => reading.point(point, "to", i)) as unknown as ThreePoints;
+  const uneven = unevenSide(inMesh, onTruck);
+  const better = uneven && betterUnit(inMesh, onTruck, fileUnit);
+  const inLine = "the three points are in line or too close; pick three that are far apart";
+  if (areNearlyInLine(onTruck)) reading.issue(["to"], to, inLine);
+  else if (areNearlyInLine(inMesh) && !better) reading.issue(["from"], from, inLine);
+  else if (uneven) {
+    const mend = better
+      ? `with unit "${better}" all sides agree`
+      : "check these points, their order and unit";
+    reading.issue(["to"], to, `${unevenText(uneven, reading.units)}; ${mend}`);
+  }
+  if (!reading.isSound()) return null;
+  return { turn: turnBetween(inMesh, onTruck), center: inMesh[0], target: onTruck[0] };
+}
+
+function unevenText({ ends, inMesh, onTruck }: UnevenSide, units: LengthUnit): string {
+  // What is longer than any length that can be written is told as the longest.
+  const text = (mm: number) => formatLength(Math.min(mm, 1e11), { units });
+  const [a, b] = ends.map((end) => end + 1);
+  return `points ${a} and ${b} are ${text(inMesh)} apart in the mesh but ${text(onTruck)} on the truck`;
+}
+
+/** The unit in which all sides would agree; undefined = none. */
+function betterUnit(inMesh: ThreePoints, onTruck: ThreePoints, fileUnit: MeshUnit): MeshUnit | undefined {
+  return MESH_UNITS.find((unit) => {
+    const factor = mmPer(unit) / mmPer(fileUnit);
+    const rescaled = inMesh.map((point) => scaled(point, factor)) as unknown as ThreePoints;
+    return unevenSide(rescaled, onTruck) === null;
+  });
 }

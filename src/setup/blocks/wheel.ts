@@ -7,6 +7,7 @@ import { defaultBarrelDiameter } from "../defaults.ts";
 import { lengthField } from "../fields.ts";
 import { RIM_DIAMETER_RANGE } from "../limits.ts";
 import type { WheelSetup } from "../types.ts";
+import { resolveWheelCenter, wheelCenterField } from "./wheelCenter.ts";
 
 /** The wheel, as typed. */
 export const wheelField = block(
@@ -23,6 +24,7 @@ export const wheelField = block(
       "diameter of the rim's barrel, inside which there is room; default rimDiameter less 1 1/4 in",
       "positive",
     ).optional(),
+    center: wheelCenterField.optional(),
   },
   { oneOf: [{ required: ["backspacing"] }, { required: ["offset"] }] },
 );
@@ -45,7 +47,9 @@ export function resolveWheel(typed: WheelAsTyped, reading: BlockReading): WheelS
   if (barrelDiameter >= rimDiameter) {
     reading.issue(["barrelDiameter"], typed.barrelDiameter, "must be less than rimDiameter");
   }
-  return { rimDiameter, rimWidth, offset: resolveOffset(typed, rimWidth, reading), barrelDiameter };
+  const center = typed.center ? resolveWheelCenter(typed.center, reading.inside("center")) : null;
+  const offset = resolveOffset(typed, rimWidth, reading);
+  return { rimDiameter, rimWidth, offset, barrelDiameter, center };
 }
 
 function resolveOffset(typed: WheelAsTyped, rimWidth: number, reading: BlockReading): number {

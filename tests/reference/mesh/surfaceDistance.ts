@@ -24,10 +24,11 @@ export function partGeometry(part: Exclude<PartInput, { kind: "path" }>): Buffer
   const ends = isBox ? [part.min, part.max] : [];
   const vertices = isBox
     ? Array.from({ length: 8 }, (_, i) => [ends[(i >> 2) & 1]![0], ends[(i >> 1) & 1]![1], ends[i & 1]![2]])
-    : part.vertices;
-  const triangles = isBox ? BOX_FACES : part.triangles;
-  geometry.setAttribute("position", new BufferAttribute(Float64Array.from(vertices.flat()), 3));
-  geometry.setIndex(triangles.flat());
+    : [];
+  const positions = isBox ? Float64Array.from(vertices.flat()) : part.positions;
+  const triangles = isBox ? Uint32Array.from(BOX_FACES.flat()) : part.triangles.slice();
+  geometry.setAttribute("position", new BufferAttribute(positions, 3));
+  geometry.setIndex(new BufferAttribute(triangles, 1)); // the tree sorts it in place
   return geometry;
 }
 

@@ -1,0 +1,23 @@
+import type { Truck } from "../state/truck.ts";
+import { lowTexts, steerTexts } from "./limitWords.ts";
+import { useMap } from "./useMap.ts";
+
+export type MapLimitsProps = {
+  truck: Truck;
+};
+
+/** The two answers people ask of a map, at the pose shown: how far it steers at this height, how low at this steer. */
+export function MapLimits({ truck }: MapLimitsProps) {
+  const limits = useMap((s) => (s.of === truck ? s.limits : null));
+  const steer = limits && steerTexts(limits.steering, truck.model);
+  return (
+    <dl className="map-limits" aria-busy={limits === null}>
+      <dt>At this height it steers left</dt>
+      <dd>{steer?.left ?? "…"}</dd>
+      <dt>and right</dt>
+      <dd>{steer?.right ?? "…"}</dd>
+      <dt>At this steering it goes down</dt>
+      <dd>{limits ? lowTexts(limits.lowering, truck.setup) : "…"}</dd>
+    </dl>
+  );
+}

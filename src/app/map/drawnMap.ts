@@ -1,0 +1,38 @@
+import { type ClearanceMap, type MapSide, mapOf } from "../../studies/map/clearanceMap.ts";
+import { contoursOf } from "../../studies/map/contours.ts";
+import type { Model } from "../../studies/model.ts";
+import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
+import type { DrawnMap, MapLines } from "./mapMessages.ts";
+
+/** The map of a truck with its lines, for each choice of side. @throws TypeError when the map was stopped. */
+export function drawnMapOf(model: Model): DrawnMap {
+  const map = mapOf(model);
+  if (map === null) throw new TypeError("drawnMapOf: the map was stopped without being asked to");
+  const both = worseOf(map.left, map.right);
+  const { allowance } = model.setup;
+  const lines = (side: MapSide): MapLines => ({
+    touch: contoursOf(map, side, 0),
+    allowance: contoursOf(map, side, allowance),
+  });
+  return {
+    map,
+    gap: { both: both.gap, left: map.left.gap, right: map.right.gap },
+    lines: { both: lines(both), left: lines(map.left), right: lines(map.right) },
+    borders: bordersOf(map),
+  };
+}
+
+function worseOf(left: MapSide, right: MapSide): MapSide {
+  const least = (a: Float64Array, b: Float64Array) => a.map((v, i) => Math.min(v, b[i]!));
+  return { ...left, gap: least(left.gap, right.gap), moving: least(left.moving, right.moving) };
+}
+
+/** The joints that end the reach somewhere in the map. */
+function bordersOf({ reach }: ClearanceMap): string[] {
+  const names = new Set<string>();
+  reach.startsAt.forEach((start, cell) => {
+    if (Number.isNaN(start)) return;
+    names.add(`${reach.side[cell] === 0 ? "left" : "right"} ${jointOf(reach.status[cell] as PoseStatus)}`);
+  });
+  return [...names];
+}

@@ -1,0 +1,54 @@
+import "./plotsPanel.css";
+import { memo } from "react";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { Truck } from "../state/truck.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { alignmentPlots } from "./alignmentPlots.ts";
+import { gapOverSteer, gapOverTravel } from "./gapPlots.ts";
+import { Plot } from "./Plot.tsx";
+import { plotsCsv } from "./plotsCsv.ts";
+import type { PlotSpec } from "./plotTypes.ts";
+import { saveAs } from "./saveAs.ts";
+
+export type PlotsPanelProps = {
+  truck: Truck;
+  /** Variants laid over the truck shown. */
+  others: readonly { readonly name: string; readonly truck: Truck }[];
+  format: LengthFormat;
+};
+
+/** Every plot, each linked to the pose: what the linkage does, and what nears the tire. */
+export const PlotsPanel = memo(function PlotsPanel({ truck, others, format }: PlotsPanelProps) {
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
+  const setPose = useWorkbench((s) => s.setPose);
+  const plots = [gapOverSteer(truck, travel), gapOverTravel(truck, steer), ...alignmentPlots(truck, others)];
+  const isOverSteer = (plot: PlotSpec) => plot.x.measure === "lock";
+  return (
+    <section className="plots" aria-labelledby="plots-title">
+      <header className="plots-head">
+        <h2 id="plots-title" className="label">
+          Plots: the blue line is the pose shown; press in a plot to go there
+        </h2>
+        <button
+          type="button"
+          className="button"
+          onClick={() => saveAs("plots.csv", "text/csv", plotsCsv(plots, truck.setup.units))}
+        >
+          Save these curves (CSV)
+        </button>
+      </header>
+      <div className="plots-grid">
+        {plots.map((plot) => (
+          <Plot
+            key={plot.id}
+            spec={plot}
+            at={isOverSteer(plot) ? steer : travel}
+            format={format}
+            onGo={(x) => (isOverSteer(plot) ? setPose(travel, x) : setPose(x, steer))}
+          />
+        ))}
+      </div>
+    </section>
+  );
+});

@@ -1,0 +1,120 @@
+import { editShown } from "../../setup/editing/editShown.ts";
+import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
+import { readTyped } from "../../setup/editing/readTyped.ts";
+import { removeAt, setAt } from "../../setup/editing/setAt.ts";
+import { fieldAt } from "../../setup/fieldCatalogue.ts";
+import { isWithin, type KeyPath, valueAt } from "../../setup/keyPath.ts";
+import type { FileUnits } from "../../units/lengthUnits.ts";
+import { stepLength } from "../../units/stepLength.ts";
+import type { ActionContext } from "./actionContext.ts";
+import { lengthFormatOf, lengthStepOf } from "./preferences.ts";
+import { fieldDraft, fieldText } from "./selectors.ts";
+import {
+  type DocumentSlice,
+  draftKey,
+  fileUnitsOf,
+  mapDrafts,
+  type TypedDocument,
+  withDraft,
+} from "./typedDocument.ts";
+import type { DocumentActions, EditScope } from "./workbenchActions.ts";
+
+export function documentActions({ set, get }: ActionContext): DocumentActions {
+  return {
+    editField(path, typed, scope = "shown") {
+      set((s) => {
+        if (s.document === null) return s;
+        const target = targetOf(s, path, scope);
+        // What stands there already, typed again or left as it was: in other units it would be written anew.
+        if (
+          target === s.variant &&
+          fieldDraft(s, path) === null &&
+          typed === fieldText(s, path) &&
+          typed !== ""
+        )
+          return s;
+        const shown = effectiveDocument(s.document, target) ?? s.document;
+        const units = fileUnitsOf(shown);
+        const field = fieldAt(path, shown);
+        const bare = lengthFormatOf(s.preferences.lengths, units).units;
+        const read = field
+          ? readTyped(field, typed, units, bare)
+          : { ok: false as const, mend: "there is no such field in a setup" };
+        if (!read.ok) {
+          const text = typeof typed === "string" ? typed : (JSON.stringify(typed) ?? "");
+          return { drafts: withDraft(s.drafts, { variant: target, path, text, mend: read.mend }) };
+        }
+        return edited(s, target, path, (document) => setAt(document, path, read.value));
+      });
+    },
+    removeField(path, scope = "shown") {
+      set((s) => edited(s, targetOf(s, path, scope), path, (document) => removeAt(document, path)));
+    },
+    stepField(path, direction, count = 1, scope = "shown") {
+      const s = get();
+      if (s.document === null) return;
+      const shown = effectiveDocument(s.document, targetOf(s, path, scope)) ?? s.document;
+      const units = fileUnitsOf(shown);
+      const field = fieldAt(path, shown);
+      const value = valueAt(shown, path);
+      if (!field || (typeof value !== "number" && typeof value !== "string")) return;
+      const isLength = field.kind === "length" || field.kind === "signedLength";
+      if (isLength) {
+        const stepped = stepLength(
+          value,
+          direction,
+          lengthStepOf(s.preferences.lengths, units),
+          units,
+          count,
+        );
+        // As a value in the file's units: the text says its unit where it needs one.
+        if (stepped !== null) s.editField(path, inUnits(stepped, units), scope);
+      } else if (field.step !== null && Number.isFinite(Number(value))) {
+        const steps = Math.round(Number(value) / field.step) + direction * count;
+        s.editField(path, Number((steps * field.step).toFixed(9)), scope);
+      }
+    },
+    discardDraft(path, scope = "shown") {
+      set((s) => {
+        const key = draftKey(targetOf(s, path, scope), path);
+        return {
+          drafts: mapDrafts(s.drafts, (draft) =>
+            draftKey(draft.variant, draft.path) === key ? null : draft,
+          ),
+        };
+      });
+    },
+    applySuggestion({ path, value }) {
+      set((s) =>
+        edited(s, targetOf(s, path, "shown"), path, (document) =>
+          value === undefined ? removeAt(document, path) : setAt(document, path, value),
+        ),
+      );
+    },
+  };
+}
+
+/** The variant an edit goes to: variants themselves belong to the setup, whatever is shown. */
+export function targetOf(s: DocumentSlice, path: KeyPath, scope: EditScope): string | null {
+  return scope === "base" || path[0] === "variants" ? null : s.variant;
+}
+
+/** A change of the document, with the drafts at or inside its path gone: they are overtaken. */
+export function edited(
+  s: DocumentSlice,
+  target: string | null,
+  path: KeyPath,
+  change: (shown: unknown) => unknown,
+): Partial<DocumentSlice> {
+  if (s.document === null) return {};
+  const document = editShown(s.document, target, change) as TypedDocument;
+  const drafts = mapDrafts(s.drafts, (draft) =>
+    draft.variant === target && isWithin(draft.path, path) ? null : draft,
+  );
+  return { document, drafts };
+}
+
+/** Text with its unit, so that it says the same whatever bare text means. */
+function inUnits(text: string, units: FileUnits): string {
+  return /[a-z]$/.test(text) ? text : `${text} ${units}`;
+}

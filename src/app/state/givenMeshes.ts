@@ -1,0 +1,46 @@
+import type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../../setup/blockReading.ts";
+import type { SetupIssue } from "../../setup/types.ts";
+
+/** Mesh files by their names, without folders. */
+export type MeshFiles = ReadonlyMap<string, LoadedMesh | RefusedMesh>;
+
+/**
+ * The mesh files a person picked or dropped. A page is told their names and not their folders, so a setup's
+ * `scans/fender.stl` is the file `fender.stl`.
+ */
+export class GivenMeshes implements LoadedMeshes {
+  readonly files: MeshFiles;
+  /** The path a setup asked for each name with. */
+  readonly #asked = new Map<string, string>();
+
+  constructor(files: MeshFiles = new Map()) {
+    this.files = files;
+  }
+
+  /** These and others; of two with the same name, the other. */
+  with(others: GivenMeshes): GivenMeshes {
+    return new GivenMeshes(new Map([...this.files, ...others.files]));
+  }
+
+  /** The same files, asked for by nobody yet: for another reading of the setup, which may ask with other paths. */
+  forReading(): GivenMeshes {
+    return new GivenMeshes(this.files);
+  }
+
+  get(file: string): LoadedMesh | RefusedMesh {
+    const name = file.slice(file.lastIndexOf("/") + 1);
+    const before = this.#asked.get(name) ?? file;
+    this.#asked.set(name, before);
+    if (before !== file)
+      return { refused: `has the same name as ${JSON.stringify(before)}; rename one of the two files` };
+    return (
+      this.files.get(name) ?? { refused: "add this mesh file: pick or drop it, with the setup or after it" }
+    );
+  }
+
+  /** That no setup names these files. @param setup the setup's file */
+  notAskedIssues(setup: string): readonly SetupIssue[] {
+    const mend = `no part of ${setup} is in this file; name it in the setup, as "file" of a part of kind "mesh"`;
+    return [...this.files.keys()].map((file) => ({ file, key: "", value: "", mend }));
+  }
+}

@@ -1,0 +1,41 @@
+import type { ActionContext } from "./actionContext.ts";
+import type { Truck } from "./truck.ts";
+import type { ViewActions } from "./workbenchActions.ts";
+import type { PartOnSide } from "./workbenchState.ts";
+
+export function viewActions({ set }: ActionContext): ViewActions {
+  return {
+    setTravel: (mm) => set((s) => ({ travel: s.truck ? clampTravel(s.truck, mm) : 0 })),
+    setSteer: (share) => set({ steer: clampSteer(share) }),
+    setPose: (mm, share) =>
+      set((s) => ({ travel: s.truck ? clampTravel(s.truck, mm) : 0, steer: clampSteer(share) })),
+    setView: (view) => set((s) => ({ view, viewsAsked: s.viewsAsked + 1 })),
+    select: (part) =>
+      set(({ selection }) => ({ selection: part && isSamePart(part, selection) ? null : part })),
+    setHidden: (part, isHidden) =>
+      set(({ hiddenParts }) => {
+        const others = hiddenParts.filter((name) => name !== part);
+        return { hiddenParts: isHidden ? [...others, part] : others };
+      }),
+    setLengths: (lengths) => set((s) => ({ preferences: { ...s.preferences, lengths } })),
+    setTheme: (theme) => set((s) => ({ preferences: { ...s.preferences, theme } })),
+    setPreferences: (preferences) => set({ preferences }),
+    setCheck: (truck, check) => set((s) => (s.truck === truck ? { check } : s)),
+  };
+}
+
+/** Whether two name the same part on the same side. */
+export function isSamePart(a: PartOnSide, b: PartOnSide | null): boolean {
+  return b !== null && a.part === b.part && a.side === b.side;
+}
+
+/** The travel inside a truck's range, mm. */
+export function clampTravel(truck: Truck, mm: number): number {
+  const { droop, bump } = truck.setup.travel;
+  return Math.min(bump, Math.max(droop, mm));
+}
+
+/** The steering input inside −1 … +1. */
+export function clampSteer(share: number): number {
+  return Math.min(1, Math.max(-1, share));
+}

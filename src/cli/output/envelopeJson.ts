@@ -1,0 +1,56 @@
+import type { LengthUnit } from "../../setup/types.ts";
+import { meshBounds, meshVolume } from "../../studies/section/meshMeasures.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { isDrawing } from "../askedEnvelope.ts";
+import { limitJson } from "./checkJson.ts";
+import type { EnvelopeReport } from "./envelopeReport.ts";
+import { pointFromMm } from "./outputUnits.ts";
+
+/**
+ * What `envelope --json` prints: lengths in the file's units, areas and volumes in their squares and cubes; `within`: the
+ * ring lies in the surface but for `inside`, and the surface nowhere farther from it than `outside`. `section` only when
+ * one was asked for, `limits` only when one is passed.
+ */
+export function envelopeJson(
+  { range, envelopes, section, files, limits }: EnvelopeReport,
+  units: LengthUnit,
+) {
+  const perUnit = unitsFromMm(1, units);
+  return {
+    units,
+    travel: [unitsFromMm(range.travelLow, units), unitsFromMm(range.travelHigh, units)],
+    steer: [range.steerLow, range.steerHigh],
+    files: files.map(({ file, format, units: fileUnits, bytes, pieces }) => ({
+      file,
+      format,
+      units: fileUnits,
+      bytes,
+      [isDrawing(format) ? "segments" : "triangles"]: pieces,
+    })),
+    envelopes: envelopes.map(({ side, mesh, inside, outside }) => {
+      const { min, max } = meshBounds([mesh]);
+      return {
+        side,
+        triangles: mesh.triangles.length / 3,
+        volume: meshVolume(mesh) * perUnit ** 3,
+        bounds: { min: pointFromMm([...min], units), max: pointFromMm([...max], units) },
+        within: { inside: unitsFromMm(inside, units), outside: unitsFromMm(outside, units) },
+      };
+    }),
+    ...(section === null
+      ? {}
+      : {
+          section: {
+            axis: section.plane.axis,
+            at: unitsFromMm(section.plane.at, units),
+            envelopeArea: section.envelopeArea * perUnit ** 2,
+            clearances: section.clearances.map(({ part, side, distanceInPlane }) => ({
+              part,
+              side,
+              distanceInPlane: unitsFromMm(distanceInPlane, units),
+            })),
+          },
+        }),
+    ...(limits.length > 0 ? { limits: limits.map((limit) => limitJson(limit, units)) } : {}),
+  };
+}

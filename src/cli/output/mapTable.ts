@@ -1,0 +1,138 @@
+import type { Limit } from "../../studies/map/limit.ts";
+import type { MapReport } from "../../studies/map/mapReport.ts";
+import type { NoLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
+import type { Model } from "../../studies/model.ts";
+import { limitSentence } from "../../studies/sentenceLimit.ts";
+import { jointOf } from "../../suspension/poseStatus.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import { CAUTIONS } from "./cautions.ts";
+import { gapCell, lengthCell } from "./cells.ts";
+import { heading } from "./heading.ts";
+import { mapSentence } from "./mapSentence.ts";
+import { formatOf } from "./outputUnits.ts";
+import { type Column, textTable } from "./textTable.ts";
+
+/** A map as a person reads it: the sentence first, then the map of the worse wheel, then both curves. */
+export function mapTable(report: MapReport, model: Model): string {
+  const { setup } = model;
+  const format = formatOf(setup);
+  const blocks = [
+    `${heading(setup)}\n${mapSentence(report, model)}\n`,
+    report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
+    alwaysLines(report, format),
+    model.pairs.length === 0 ? "Nothing is measured: the setup has no parts.\n" : textMap(report, model),
+    `How far it steers at each height, either wheel\n${steerTable(report, model)}`,
+    `How low it goes at each steering input, either wheel, from travel 0 (from full droop where 0 is too near)\n${lowestTable(report, model)}`,
+    "Cells are single poses. The two tables skip no pose along their rows; check looks at every pose.\n",
+    CAUTIONS,
+  ];
+  return blocks.filter((block) => block !== "").join("\n");
+}
+
+function alwaysLines({ always }: MapReport, format: LengthFormat): string {
+  return always
+    .map(
+      ({ part, side, gap }) =>
+        `At every height and steering angle: ${part} on the ${side}, gap ${gapCell(gap, format)} ${format.units}; left out of the two tables.\n`,
+    )
+    .join("");
+}
+
+/** Marks stand beside the number, so that none is told by color. */
+const MARKS = { rubs: "x", close: "~", clear: " ", outOfReach: "--" } as const;
+
+/** Bump on top as on the truck, right lock on the left as the numbers run. */
+function textMap({ map }: MapReport, model: Model): string {
+  const { units, allowance } = model.setup;
+  const format = formatOf(model.setup);
+  const step = units === "in" ? MM_PER_INCH / 16 : 1;
+  const cols = map.steers.length;
+  const columns: Column[] = [
+    { header: `Travel (${units})`, align: "right" },
+    ...[...map.steers].map((steer) => ({ header: `${percent(steer)} `, align: "right" }) as const),
+  ];
+  const rows = [...map.travels].map((travel, row) => [
+    lengthCell(travel, format),
+    ...[...map.steers].map((_, col) => {
+      const cell = row * cols + col;
+      const gap = Math.min(map.left.gap[cell]!, map.right.gap[cell]!);
+      if (Number.isNaN(gap)) return `${MARKS.outOfReach} `;
+      const mark = gap < 0 ? MARKS.rubs : gap < allowance ? MARKS.close : MARKS.clear;
+      return Number.isFinite(gap) ? `${Math.round(gap / step) + 0}${mark}` : " ";
+    }),
+  ]);
+  const unit = units === "in" ? "sixteenths of an inch" : "millimeters";
+  const asked = formatLength(allowance, format);
+  return [
+    `Worst gap in ${unit}, the worse of both wheels, by travel and steering input in % of lock (+ = left turn)`,
+    `${MARKS.rubs} rubs, ${MARKS.close} nearer than ${asked}, ${MARKS.outOfReach} out of reach`,
+    textTable(columns, rows.reverse()).replace(/ +$/gm, ""),
+  ].join("\n");
+}
+
+function steerTable({ steerAtHeight }: MapReport, model: Model): string {
+  const { units } = model.setup;
+  const format = formatOf(model.setup);
+  const keeps = `Keeps ${formatLength(model.setup.allowance, format)} to`;
+  const columns: Column[] = [
+    { header: `Travel (${units})`, align: "right" },
+    { header: "Left turn touches at", align: "left" },
+    { header: keeps, align: "left" },
+    { header: "Right turn touches at", align: "left" },
+    { header: keeps, align: "left" },
+  ];
+  const turn = ({ touch, allowance }: TurnLimits) =>
+    [touch, allowance].map(({ either }) => limitCell(either, "lock", steerLimitCell(either.at)));
+  const rows = steerAtHeight.map((row) => [
+    lengthCell(row.travel, format),
+    ...(row.ok ? [...turn(row.leftTurn), ...turn(row.rightTurn)] : [unreachedCell(row)]),
+  ]);
+  return textTable(columns, rows.reverse());
+}
+
+function lowestTable({ lowestAtSteer }: MapReport, model: Model): string {
+  const { units, allowance } = model.setup;
+  const format = formatOf(model.setup);
+  const columns: Column[] = [
+    { header: "Steer (lock)", align: "right" },
+    { header: `Touches at travel (${units})`, align: "left" },
+    { header: `Keeps ${formatLength(allowance, format)} to`, align: "left" },
+  ];
+  const rows = lowestAtSteer.map((row) => [
+    `${percent(row.steer)}%`,
+    ...(row.ok
+      ? [row.touch, row.allowance].map(({ either }) =>
+          limitCell(either, "full bump", lengthCell(either.at, format)),
+        )
+      : [unreachedCell(row)]),
+  ]);
+  return textTable(columns, rows);
+}
+
+/** Whole percent of lock, the same to either side. */
+function percent(steer: number): string {
+  return String(Math.sign(steer) * Math.round(100 * Math.abs(steer)) + 0);
+}
+
+/** Whole percent, never more than there is. */
+function steerLimitCell(steer: number): string {
+  return `${Math.floor(100 * Math.abs(steer) + 1e-9)}%`;
+}
+
+function limitCell(limit: Limit, end: string, at: string): string {
+  switch (limit.stop) {
+    case "end":
+      return `- (${end})`;
+    case "touch":
+      return `${at} ${limit.part}, ${limit.side}`;
+    case "reach":
+      return `- (${at}: ${limit.side} ${limit.joint})`;
+    case "unproven":
+      return `- (${at}: no proof)`;
+  }
+}
+
+function unreachedCell({ side, status }: NoLimits): string {
+  return `out of reach: ${side} ${jointOf(status)}`;
+}

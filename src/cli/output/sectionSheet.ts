@@ -1,0 +1,52 @@
+import type { SectionDrawing } from "../../files/sectionDrawing.ts";
+import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
+import type { Model } from "../../studies/model.ts";
+import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
+import { sheetAxes } from "../../studies/section/sectionPlane.ts";
+import { heightWords, isStraight, lockWords } from "../../studies/sentencePose.ts";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
+import { formatLength } from "../../units/formatLength.ts";
+import { CAUTIONS } from "./cautions.ts";
+import { heading } from "./heading.ts";
+import { formatOf } from "./outputUnits.ts";
+import { rangeWords } from "./rangeWords.ts";
+
+const AXIS_WORDS = ["X (forward)", "Y (left)", "Z (up)"] as const;
+
+/** A section with its words, ready to be drawn. @param pose that tire and rim are drawn at, if any */
+export function sectionSheet(
+  section: EnvelopeSection,
+  range: EnvelopeRange,
+  pose: SolvedPose | null,
+  model: Model,
+): SectionDrawing {
+  const { setup } = model;
+  const format = formatOf(setup);
+  const { axis, at } = section.plane;
+  const sheet = sheetAxes(section.plane);
+  const sides = new Set(section.figures.map((figure) => figure.side));
+  const title = [
+    heading(setup),
+    `Section at ${axis.toUpperCase()} = ${formatLength(at, format)}: space swept by tire and rim ${rangeWords(range, model, format)}`,
+    `Seen from ${sheet.seenFrom}: ${AXIS_WORDS[sheet.right]} to the right, ${AXIS_WORDS[sheet.up]} upward. 1:1`,
+  ];
+  if (pose !== null) title.push(`Dashed: tire and rim ${poseWords(pose, model)}`);
+  return {
+    units: setup.units,
+    title,
+    cautions: [
+      "Tire and rim against body parts only: arms, tie rods and brakes are not drawn. Off this plane a part may be nearer.",
+      ...CAUTIONS.trimEnd().split("\n"),
+    ],
+    figures: section.figures.map(({ kind, name, side, outlines }) => ({
+      kind,
+      name: sides.size > 1 && kind === "part" ? `${name}, ${side}` : name,
+      outlines,
+    })),
+  };
+}
+
+function poseWords({ travel, steer }: SolvedPose, model: Model): string {
+  const turned = isStraight(steer) ? "wheels straight ahead" : `at ${lockWords(steer)}`;
+  return `${heightWords(travel, model, formatOf(model.setup))}, ${turned}`;
+}

@@ -1,0 +1,143 @@
+import type { Command } from "commander";
+import { dxfText } from "../../files/writeDxf.ts";
+import { glbBytes, type NamedMesh } from "../../files/writeGlb.ts";
+import { stlBytes } from "../../files/writeStl.ts";
+import { svgText } from "../../files/writeSvg.ts";
+import type { Envelope } from "../../studies/envelope/envelopeOf.ts";
+import { reachableTravel } from "../../studies/envelope/envelopeRange.ts";
+import type { Model } from "../../studies/model.ts";
+import { type EnvelopeSection, envelopeSection } from "../../studies/section/envelopeSection.ts";
+import { meshBounds } from "../../studies/section/meshMeasures.ts";
+import { segmentCount } from "../../studies/section/outline.ts";
+import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { type AskedEnvelope, askedEnvelope, type EnvelopeOptions, type OutFormat } from "../askedEnvelope.ts";
+import { ExitCode } from "../exitCode.ts";
+import { InputError } from "../inputError.ts";
+import { CAUTIONS } from "../output/cautions.ts";
+import { envelopeJson } from "../output/envelopeJson.ts";
+import type { WrittenFile } from "../output/envelopeReport.ts";
+import { envelopeTable } from "../output/envelopeTable.ts";
+import { heading } from "../output/heading.ts";
+import { jsonText } from "../output/jsonText.ts";
+import { formatOf } from "../output/outputUnits.ts";
+import { rangeWords } from "../output/rangeWords.ts";
+import { sectionSheet } from "../output/sectionSheet.ts";
+import { rangeLimits } from "../rangeLimits.ts";
+import { readTruck, type Truck } from "../readTruck.ts";
+import { withShared } from "../sharedOptions.ts";
+import { sweptEnvelopes } from "../sweptEnvelopes.ts";
+import type { Terminal } from "../terminal.ts";
+import { writeFile } from "../writeFiles.ts";
+
+const EXAMPLES = `
+Examples:
+  wellsweep envelope truck.json --out swept.stl --out swept.glb      all travel, lock to lock, for CAD and for looking at
+  wellsweep envelope truck.json --out swept.stl --stance driving --side left
+  wellsweep envelope truck.json --out x0.svg --out x0.dxf --section x=0 --straight
+
+The ending of a name decides what is written: .stl (binary, mm) and .glb (meters, Y up) are the surface; .dxf (the
+file's units) and .svg (mm) are the section, 1:1. A file of that name that this program wrote is replaced, any other is not.
+
+Exit codes: 0 written, 1 written but a joint cannot follow somewhere in the range, 2 bad input or usage.`;
+
+/** `envelope`: the space swept by tire and rim, as a surface or cut by a plane, in files. */
+export function addEnvelope(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  withShared(program.command("envelope"))
+    .description("Writes the space swept by tire and rim: its surface, and sections of it against the body.")
+    .option(
+      "--out <NAME>",
+      "file to write, .stl, .glb, .dxf or .svg; any number of times",
+      (value: string, before: readonly string[] | undefined) => [...(before ?? []), value],
+    )
+    .option("--side <SIDE>", "left, right or both", "both")
+    .option("--stance <NAME>", "one height: one of the file's stances; default all travel")
+    .option("--travel <LEN>", "one height: wheel travel, + = bump")
+    .option("--steer <S>", "one steering input, from -1 (full right) to 1 (full left); default lock to lock")
+    .option("--straight", "wheels straight ahead")
+    .option("--section <AXIS=LEN>", "plane to cut by, for .dxf and .svg: x=LEN, y=LEN or z=LEN")
+    .addHelpText("after", EXAMPLES)
+    .action((file: string, options: EnvelopeOptions) => end(runEnvelope(file, options, terminal)));
+}
+
+function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal): ExitCode {
+  const truck = readTruck(file, options.variant, terminal);
+  const { model } = truck;
+  const asked = askedEnvelope(truck, options);
+  const limits = rangeLimits(truck, asked.range, options);
+  const envelopes = sweptEnvelopes(model, asked.sides, asked.range, terminal);
+  const pose = homePose(model, asked);
+  const section = asked.plane === null ? null : cutBy(truck, envelopes, asked, pose, options);
+  const files = writeAll(truck, asked, envelopes, section, pose);
+  const report = { range: asked.range, envelopes, section, files, limits };
+  terminal.writeOut(
+    options.json ? jsonText(envelopeJson(report, model.setup.units)) : envelopeTable(report, model),
+  );
+  return limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
+}
+
+/** The pose of the range nearest to the measured height, straight ahead: what a drawing shows of tire and rim. */
+function homePose(model: Model, { range }: AskedEnvelope): SolvedPose | null {
+  const travel = reachableTravel(model, range);
+  if (travel === null) return null;
+  const nearest = (low: number, high: number) => Math.min(Math.max(0, low), high);
+  const pose = solvePose(
+    model.frontEnd,
+    nearest(travel.low, travel.high),
+    nearest(range.steerLow, range.steerHigh),
+  );
+  return pose.ok ? pose : null;
+}
+
+function cutBy(
+  { file, model }: Truck,
+  envelopes: readonly Envelope[],
+  { plane }: AskedEnvelope,
+  pose: SolvedPose | null,
+  options: EnvelopeOptions,
+): EnvelopeSection {
+  const section = envelopeSection(model, envelopes, plane!, pose);
+  if (section.figures.some(({ kind }) => kind === "envelope")) return section;
+  const { units } = model.setup;
+  const axis = "xyz".indexOf(plane!.axis) as 0 | 1 | 2;
+  const ranges = envelopes.map(({ mesh }) => {
+    const { min, max } = meshBounds([mesh]);
+    const text = (mm: number) => `${Number(unitsFromMm(mm, units).toFixed(2))}`;
+    return `${text(min[axis])} to ${text(max[axis])} ${units}`;
+  });
+  const mend = `misses the swept space, which runs from ${[...new Set(ranges)].join(" and from ")} along ${plane!.axis}`;
+  throw InputError.ofOption(file, "--section", options.section ?? "", mend);
+}
+
+function writeAll(
+  { file: setupFile, model }: Truck,
+  { outs, range }: AskedEnvelope,
+  envelopes: readonly Envelope[],
+  section: EnvelopeSection | null,
+  pose: SolvedPose | null,
+): WrittenFile[] {
+  const { setup } = model;
+  const about = `${heading(setup)}: space swept by tire and rim ${rangeWords(range, model, formatOf(setup))}`;
+  const meshes = envelopes.map(({ side, mesh }): NamedMesh => ({ name: `envelope ${side}`, mesh }));
+  const triangles = meshes.reduce((sum, { mesh }) => sum + mesh.triangles.length / 3, 0);
+  const drawn = section === null ? null : sectionSheet(section, range, pose, model);
+  const segments = section?.figures
+    .flatMap(({ outlines }) => outlines)
+    .reduce((sum, outline) => sum + segmentCount(outline), 0);
+  const contents: Readonly<Record<OutFormat, () => Uint8Array | string>> = {
+    stl: () =>
+      stlBytes(
+        meshes.map(({ mesh }) => mesh),
+        about,
+      ),
+    glb: () => glbBytes(meshes, { about, cautions: CAUTIONS.trimEnd().replaceAll("\n", " ") }),
+    dxf: () => dxfText(drawn!),
+    svg: () => svgText(drawn!),
+  };
+  const units = { stl: "mm", glb: "m", dxf: setup.units, svg: "mm" } as const;
+  return outs.map(({ file, format }) => {
+    const isSurface = format === "stl" || format === "glb";
+    const bytes = writeFile(setupFile, "--out", { file, content: contents[format]() });
+    return { file, format, units: units[format], bytes, pieces: isSurface ? triangles : (segments ?? 0) };
+  });
+}

@@ -1,0 +1,69 @@
+import type { Command } from "commander";
+import { type MapReport, mapReportOf } from "../../studies/map/mapReport.ts";
+import { ExitCode } from "../exitCode.ts";
+import { InputError } from "../inputError.ts";
+import { jsonText } from "../output/jsonText.ts";
+import { mapCsv } from "../output/mapCsv.ts";
+import { mapJson } from "../output/mapJson.ts";
+import { mapTable } from "../output/mapTable.ts";
+import { readWhole } from "../readNumbers.ts";
+import { readTruck } from "../readTruck.ts";
+import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import type { Terminal } from "../terminal.ts";
+
+interface MapVerbOptions extends SharedOptions {
+  readonly rows: string;
+  readonly cols: string;
+  readonly csv?: true;
+}
+
+/** A half inch a row on a usual truck, and a column each fifth of a lock: they fit a line of a terminal. */
+const ROWS = 15;
+const COLS = 11;
+
+/** Finer than a screen can show. */
+const MOST_CELLS = 1000;
+
+const EXAMPLES = `
+Examples:
+  wellsweep map truck.json                              worst gap at each height and steering input
+  wellsweep map truck.json --rows 61 --cols 61 --json   finer, for a program
+  wellsweep map truck.json --csv > map.csv              one line a side and pose, for a spreadsheet
+
+Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.`;
+
+/** `map`: the worst gap by travel and steer, how far it steers at each height, how low it goes at each steering input. */
+export function addMap(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  withShared(program.command("map"))
+    .description(
+      "The worst gap at each height and steering input, how far it steers at each height before something touches, and how low it goes at each steering input.",
+    )
+    .option("--rows <N>", "heights, from full droop to full bump", String(ROWS))
+    .option("--cols <N>", "steering inputs, from full right to full left lock", String(COLS))
+    .option("--csv", "print the map as comma-separated values, units in its header")
+    .addHelpText("after", EXAMPLES)
+    .action((file: string, options: MapVerbOptions) => end(runMap(file, options, terminal)));
+}
+
+function runMap(file: string, options: MapVerbOptions, terminal: Terminal): ExitCode {
+  const { file: name, model } = readTruck(file, options.variant, terminal);
+  if (options.csv && options.json) {
+    throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
+  }
+  const whole = (option: "rows" | "cols") =>
+    readWhole(options[option], 2, MOST_CELLS, { file: name, option: `--${option}`, value: options[option] });
+  const report = mapReportOf(model, { rows: whole("rows"), cols: whole("cols") });
+  if (report === null) throw new TypeError("map: stopped without being asked to");
+  terminal.writeOut(
+    options.json
+      ? jsonText(mapJson(report, model))
+      : options.csv
+        ? mapCsv(report, model)
+        : mapTable(report, model),
+  );
+  return exitCodeOf(report);
+}
+
+function exitCodeOf({ rubs, limits }: MapReport): ExitCode {
+  return rubs || limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
+}

@@ -1,0 +1,13 @@
+/** Every limit of the mesh readers: name, unit, reason. Triangles are capped in `setup/limits.ts`. */
+
+/** Bytes. Two million triangles take 100 MB as binary STL; as text the most any page can hold takes about this. */
+export const MAX_MESH_BYTES = 200 * 1024 * 1024;
+
+/** Corners of one polygon. Cutting it up takes their square; a face of more is a drawing, no surface. */
+export const MAX_POLYGON_CORNERS = 1000;
+
+/** Looks for an ear, per corner of a polygon. A spiral of eight turns takes about twenty; without an end a bad outline takes minutes. */
+export const EAR_LOOKS = 64;
+
+/** Characters shown of what stands in a file. */
+export const MAX_SHOWN = 30;

@@ -1,0 +1,54 @@
+import type { BlockReading } from "../blockReading.ts";
+import type { HardwareSetup } from "../types.ts";
+
+/** Names of what is measured of moving parts: with them answers and tables tell of it. */
+export const HARDWARE_NAMES = [
+  "upper arm",
+  "lower arm",
+  "tie rod",
+  "tie rod end",
+  "steering arm",
+  "upper ball joint",
+  "lower ball joint",
+  "knuckle",
+] as const;
+
+export const ROTOR_NAMES = [
+  "rotor to lower ball joint",
+  "rotor to lower arm",
+  "rotor to upper ball joint",
+  "rotor to upper arm",
+  "rotor to steering arm",
+  "rotor to tie rod end",
+  "rotor to tie rod",
+] as const;
+
+export const CALIPER_NAMES = ["caliper to barrel", "caliper to wheel center"] as const;
+
+export type HardwareName = (typeof HARDWARE_NAMES | typeof ROTOR_NAMES | typeof CALIPER_NAMES)[number];
+
+/**
+ * Adds an issue for every body part that has the name of a moving part measured beside it. Entries whose shape is
+ * wrong are passed over.
+ */
+export function refuseHardwareNames(
+  body: readonly unknown[],
+  { rotor, caliper }: HardwareSetup,
+  reading: BlockReading,
+): void {
+  const taken = new Set<string>([
+    ...HARDWARE_NAMES,
+    ...(rotor ? ROTOR_NAMES : []),
+    ...(caliper ? CALIPER_NAMES : []),
+  ]);
+  body.forEach((part, i) => {
+    const name = (part as { readonly name?: unknown } | null | undefined)?.name;
+    if (typeof name === "string" && taken.has(name)) {
+      reading.issue(
+        [i, "name"],
+        name,
+        "is what the hardware block calls a moving part; give it another name",
+      );
+    }
+  });
+}

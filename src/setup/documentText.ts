@@ -1,0 +1,46 @@
+const MAX_LINE = 100;
+
+/**
+ * The text of a setup file: JSON with two spaces of indentation, where a list or object that fits a line stays on it,
+ * so that a point reads as a point. Strings are written as typed; ends with a line break.
+ */
+export function documentText(document: unknown): string {
+  return `${textOf(document, 0)}\n`;
+}
+
+function textOf(value: unknown, depth: number): string {
+  if (typeof value !== "object" || value === null) return JSON.stringify(value);
+  const entries = Array.isArray(value)
+    ? value.map((item) => [null, item] as const)
+    : Object.entries(value).filter(([, item]) => item !== undefined);
+  const [open, close] = Array.isArray(value) ? "[]" : "{}";
+  if (entries.length === 0) return `${open}${close}`;
+  if (isFlat(value)) {
+    const line = lineOf(value);
+    if (2 * depth + line.length <= MAX_LINE) return line;
+  }
+  const indent = "  ".repeat(depth + 1);
+  const lines = entries.map(
+    ([key, item]) => `${indent}${key === null ? "" : `${JSON.stringify(key)}: `}${textOf(item, depth + 1)}`,
+  );
+  return `${open}\n${lines.join(",\n")}\n${"  ".repeat(depth)}${close}`;
+}
+
+/** Whether nothing below is deeper than a list of plain values: only such things are put on one line. */
+function isFlat(value: object): boolean {
+  const items = Object.values(value);
+  return (
+    items.length <= 16 && items.every((item) => isPlain(item) || (Array.isArray(item) && item.every(isPlain)))
+  );
+}
+
+function isPlain(value: unknown): boolean {
+  return typeof value !== "object" || value === null;
+}
+
+function lineOf(value: unknown): string {
+  if (isPlain(value)) return JSON.stringify(value);
+  if (Array.isArray(value)) return `[${value.map(lineOf).join(", ")}]`;
+  const entries = Object.entries(value as object).filter(([, item]) => item !== undefined);
+  return `{ ${entries.map(([key, item]) => `${JSON.stringify(key)}: ${lineOf(item)}`).join(", ")} }`;
+}

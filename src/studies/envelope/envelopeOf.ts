@@ -1,0 +1,90 @@
+import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { Model } from "../model.ts";
+import { closeSurface } from "./closeSurface.ts";
+import { dualSurface } from "./dualSurface.ts";
+import type { EnvelopeRange } from "./envelopeRange.ts";
+import { EnvelopeTree, type Progress } from "./envelopeTree.ts";
+import { fittedSurface } from "./fittedSurface.ts";
+import { ENVELOPE_PRESETS, type EnvelopePreset } from "./presets.ts";
+import { SectionField } from "./sectionField.ts";
+import { SweptDistance } from "./sweptDistance.ts";
+import { wheelTableOf } from "./wheelTable.ts";
+
+export interface EnvelopeOptions {
+  /** `fine` for files and measuring (default), `preview` to look at. */
+  readonly preset?: EnvelopePreset;
+  /** Called now and then with the share done, 0 … 1; returns true to stop. */
+  readonly onProgress?: Progress;
+}
+
+/** The space one side's tire and rim sweep over a range of poses. */
+export interface Envelope {
+  readonly side: Side;
+  readonly range: EnvelopeRange;
+  /** Its surface: closed, every edge on two triangles, counterclockwise seen from outside. Vehicle axes, mm. */
+  readonly mesh: TriangleMesh;
+  /** mm. The ring lies inside the surface at every pose of the range, but for this much at most. */
+  readonly inside: number;
+  /** mm. No point of the surface is farther than this from where the ring can be. */
+  readonly outside: number;
+  /** What it cost: poses tabled, cubes of the tree. */
+  readonly cost: { readonly poses: number; readonly cubes: number };
+}
+
+export type EnvelopeResult =
+  | { readonly ok: true; readonly envelope: Envelope }
+  | { readonly ok: false; readonly reason: "stopped" | "outOfReach" };
+
+/** mm. Past the ring's own size, how far from the section distances are tabled. */
+const FIELD_REACH = 250;
+
+/**
+ * The surface around everything that one side's ring touches over a continuous range of travel and steer,
+ * holes included (the barrel's, where it stays open). Method and tolerances: `public/docs/envelope.md`.
+ * Where a joint runs out of reach the range ends with it. Vehicle axes, mm.
+ */
+export function envelopeOf(
+  model: Model,
+  side: Side,
+  range: EnvelopeRange,
+  options: EnvelopeOptions = {},
+): EnvelopeResult {
+  const preset = ENVELOPE_PRESETS[options.preset ?? "fine"];
+  const progress = options.onProgress ?? neverStop;
+  const table = wheelTableOf(model, side, range, preset.spacing);
+  if (table === null) return { ok: false, reason: "outOfReach" };
+  const field = new SectionField(model.ring, preset.sectionStep, FIELD_REACH);
+  const swept = new SweptDistance(table, field);
+  const tree = new EnvelopeTree(swept, model.ring.ballRadius, preset, progress);
+  if (!tree.build()) return { ok: false, reason: "stopped" };
+  const { offset, fit } = preset;
+  const surface = fit === null ? dualSurface(tree, offset) : fittedSurface(tree, offset, fit);
+  const mesh = closeSurface(surface);
+  if (progress(1)) return { ok: false, reason: "stopped" };
+  return {
+    ok: true,
+    envelope: {
+      side,
+      range,
+      mesh: side === "left" ? { positions: mesh.positions, triangles: mesh.triangles } : mirrored(mesh),
+      inside: preset.inside,
+      outside: preset.outside,
+      cost: { poses: table.rows * table.columns, cubes: tree.count },
+    },
+  };
+}
+
+function neverStop(): boolean {
+  return false;
+}
+
+/** The mirror image across the center plane; triangles turn about, so that they face outward again. */
+function mirrored({ positions, triangles }: TriangleMesh): TriangleMesh {
+  const turned = triangles.slice();
+  for (let i = 0; i < turned.length; i += 3) {
+    turned[i + 1] = triangles[i + 2]!;
+    turned[i + 2] = triangles[i + 1]!;
+  }
+  return { positions: positions.map((v, i) => (i % 3 === 1 ? -v : v)), triangles: turned };
+}

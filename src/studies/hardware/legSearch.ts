@@ -1,0 +1,410 @@
+import { boundCell, cellBound } from "../../gaps/cellBound.ts";
+import { CELL, CELL_ROW } from "../../gaps/cells.ts";
+import { GAP_ROW } from "../../gaps/partGap.ts";
+import { MOTION_ROW } from "../../geometry/motionRow.ts";
+import { armAngleFor } from "../../suspension/armAngle.ts";
+import type { SideModel } from "../../suspension/frontEnd.ts";
+import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
+import { Border, borderCell, borderCellTo } from "../../suspension/outOfReach.ts";
+import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
+import { PoseStatus } from "../../suspension/poseStatus.ts";
+import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
+import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
+import { MinHeap } from "../minHeap.ts";
+import { type LegPair, pairGapTo } from "../pairs.ts";
+import type { PoseRange } from "../worstGap.ts";
+import { legAtBorder } from "./legAtBorder.ts";
+import { legCellTo } from "./legCell.ts";
+import { boundFan, type FanBound, fanBound } from "./legFan.ts";
+import { legMotionTo, scaledMotionTo } from "./legMotion.ts";
+
+/** One side's leg pair with what moves it. */
+export interface LegsToSearch {
+  readonly pair: LegPair;
+  readonly side: SideModel;
+  /** The other side: a steer it cannot follow is no pose of the truck. */
+  readonly other: SideModel;
+  /** 0 for the left side, 3 for the right: where that side's inner end stands in an inner-ends row. */
+  readonly innerAt: 0 | 3;
+  readonly steering: Steering;
+}
+
+/** The worst gap of one leg pair over a range of poses, mm. */
+export interface WorstLegGap {
+  /** The gap at the pose found, of one point of the legs: the pair's own gap there may be less by rounding. */
+  readonly gap: number;
+  /** Proven: no pose in the range is worse than this. */
+  readonly bound: number;
+  readonly armAngle: number;
+  readonly steer: number;
+  /** How many cells were looked at: what it cost. */
+  readonly cells: number;
+}
+
+/** A node of the search: half ranges and middles of arm angle and steer, a leg, and a piece of it. */
+const NODE = { arm: 0, armHalf: 1, steer: 2, steerHalf: 3, leg: 4, near: 5, far: 6, cut: 7 } as const;
+const NODE_ROW = 8;
+
+/** What a node is halved along. */
+const Cut = { Leg: 0, Arm: 1, Steer: 2 } as const;
+
+/** Share of the range below which a cell of poses of which nothing can be said is given up. */
+const LEAST_SHARE = 1 / 4096;
+
+/** …and where the border's own pose bounds the cell, the share of that at which rounding would take over. */
+const FINEST_SHARE = 1e-8;
+
+/** Steers looked at at each end of the arm's reach when cells were given up. */
+const END_SAMPLES = 33;
+
+/** Nodes after which the search stops and reports the bound it has reached: under a second of work. */
+const MOST_NODES = 60_000;
+
+// Scratch: a search is not reentrant and calls back nobody.
+const pose = new Float64Array(POSE_ROW);
+const rest = new Float64Array(POSE_ROW);
+const rates = new Float64Array(RATE_ROW);
+const motion = new Float64Array(MOTION_ROW);
+const ends = new Float64Array(INNER_ENDS_ROW);
+const cell = new Float64Array(CELL_ROW);
+const spread: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
+const scaled = new Float64Array(MOTION_ROW);
+const found = cellBound();
+const fan = fanBound();
+const border = borderCell();
+const spare = borderCell();
+const gapRow = new Float64Array(GAP_ROW);
+
+/** The search behind `worstLegGap`. */
+export class LegSearch {
+  private rows = new Float64Array(256 * NODE_ROW);
+  private count = 0;
+  private readonly free: number[] = [];
+  private readonly heap = new MinHeap();
+  private best = Number.POSITIVE_INFINITY;
+  private bestArm = 0;
+  private bestSteer = 0;
+  /** Least bound of cells settled at the border of reach, within the tolerance asked for. */
+  private settled = Number.POSITIVE_INFINITY;
+  /** Whether cells were given up there. */
+  private atBorder = false;
+  private looked = 0;
+  private readonly radius: number;
+  /** No gap is below this: the deepest place of the solid, less the legs' own radius. */
+  private readonly floor: number;
+  private readonly leastArm: number;
+  private readonly leastSteer: number;
+
+  constructor(
+    private readonly legs: LegsToSearch,
+    private readonly range: PoseRange,
+    private readonly borderTolerance: number,
+  ) {
+    const { pair } = legs;
+    this.radius = pair.part.cells[CELL.radius]!;
+    this.floor = -pair.ring.deepest - this.radius;
+    this.leastArm = LEAST_SHARE * (range.armHigh - range.armLow);
+    this.leastSteer = LEAST_SHARE * (range.steerHigh - range.steerLow);
+    const legCount = pair.pivots === null ? 1 : pair.pivots.length / 3;
+    for (let leg = 0; leg < legCount; leg++) {
+      const node = this.claim();
+      this.rows.set(
+        [
+          0.5 * (range.armLow + range.armHigh),
+          0.5 * (range.armHigh - range.armLow),
+          0.5 * (range.steerLow + range.steerHigh),
+          0.5 * (range.steerHigh - range.steerLow),
+          leg,
+          0,
+          1,
+          Cut.Leg,
+        ],
+        node * NODE_ROW,
+      );
+      this.look(node);
+    }
+  }
+
+  run(tolerance: number): WorstLegGap | null {
+    while (this.heap.size > 0 && this.looked < MOST_NODES) {
+      if (Math.max(this.heap.leastKey(), this.floor) >= this.best - tolerance) break;
+      this.split(this.heap.pop());
+    }
+    if (this.atBorder) this.sampleEnds();
+    if (this.best === Number.POSITIVE_INFINITY) return null;
+    return {
+      gap: this.best,
+      // Cells of which nothing is known leave only the depth that no gap can pass.
+      bound: this.atBorder
+        ? Math.min(this.best, this.floor)
+        : Math.max(Math.min(this.best, this.heap.leastKey(), this.settled), this.floor),
+      armAngle: this.bestArm,
+      steer: this.bestSteer,
+      cells: this.looked,
+    };
+  }
+
+  private claim(): number {
+    const reused = this.free.pop();
+    if (reused !== undefined) return reused;
+    if ((this.count + 1) * NODE_ROW > this.rows.length) {
+      const larger = new Float64Array(this.rows.length * 2);
+      larger.set(this.rows);
+      this.rows = larger;
+    }
+    return this.count++;
+  }
+
+  /** Fills `ends` and, when the side can take it, `pose`. */
+  private stands(side: SideModel, at: number, arm: number): boolean {
+    return (
+      poseRowTo(pose, 0, side.row, Math.cos(arm), Math.sin(arm), ends[at]!, ends[at + 1]!, ends[at + 2]!) ===
+      PoseStatus.Ok
+    );
+  }
+
+  /** Bounds a node and keeps it in the heap unless it is ruled out. */
+  private look(node: number): void {
+    this.looked++;
+    const at = node * NODE_ROW;
+    const { rows } = this;
+    const arm = rows[at + NODE.arm]!;
+    const armHalf = rows[at + NODE.armHalf]!;
+    const steer = rows[at + NODE.steer]!;
+    const steerHalf = rows[at + NODE.steerHalf]!;
+    const near = rows[at + NODE.near]!;
+    const far = rows[at + NODE.far]!;
+    const { pair, side, other, steering, innerAt } = this.legs;
+    const steers = steering.innerEndsTo(ends, steer) === PoseStatus.Ok;
+    let otherCan = steers && this.stands(other, 3 - innerAt, arm);
+    const sideCan = steers && this.stands(side, innerAt, arm);
+    const spreads = steers && steering.innerEndSpreadTo(spread, steer, steerHalf);
+    let proven = false;
+    if (sideCan) {
+      const [inner, at3] = this.innerOf(rows[at + NODE.leg]!);
+      legCellTo(cell, pose, pair.outerAt, inner, at3, near, far, this.radius);
+      const v = [ends[innerAt + 6]!, ends[innerAt + 7]!, ends[innerAt + 8]!] as const;
+      const cos = Math.cos(arm);
+      const sin = Math.sin(arm);
+      wheelRatesTo(rates, 0, side.row, pose, 0, cos, sin, ...v);
+      proven =
+        spreads && motionBoundTo(motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, spread, v);
+      if (proven) {
+        const own = pair.pivots === null ? { velocity: v, spread } : null;
+        legMotionTo(motion, motion, pose, inner[at3]!, inner[at3 + 1]!, inner[at3 + 2]!, own);
+        scaledMotionTo(scaled, motion, far);
+      }
+      boundCell(found, pair.ring, pose, POSE.wheelCenter, cell, 0, proven ? scaled : null);
+      if (proven) {
+        const { ring, outerAt } = pair;
+        boundFan(
+          fan,
+          ring,
+          pose,
+          POSE.wheelCenter,
+          pose,
+          outerAt,
+          inner,
+          at3,
+          near,
+          far,
+          this.radius,
+          motion,
+        );
+      }
+      // Only a pose that both wheels can take counts as found; a bound over more poses than that still holds.
+      const value = proven ? Math.min(found.value, fan.value) : found.value;
+      if (otherCan && value < this.best) {
+        otherCan = this.otherFollows(arm);
+        if (otherCan) {
+          this.best = value;
+          this.bestArm = arm;
+          this.bestSteer = steer;
+        }
+      }
+    }
+    if (proven) {
+      this.sort(node, Math.max(found.bound, fan.bound, this.floor), otherCan, arm, armHalf, steer, steerHalf);
+      return;
+    }
+    if (spreads && this.lookAtBorder(node, arm, armHalf, steer, steerHalf, near, far)) return;
+    if (armHalf <= this.leastArm && steerHalf <= this.leastSteer) {
+      this.atBorder = true;
+      this.free.push(node);
+      return;
+    }
+    this.keep(node, this.widerCut(armHalf, steerHalf), Number.NEGATIVE_INFINITY);
+  }
+
+  /** What becomes of a bounded node: dropped, settled at the border of reach, or kept to be halved. */
+  private sort(
+    node: number,
+    bound: number,
+    otherCan: boolean,
+    arm: number,
+    armHalf: number,
+    steer: number,
+    steerHalf: number,
+  ): void {
+    if (bound >= this.best) {
+      this.free.push(node);
+      return;
+    }
+    if (!otherCan) {
+      const empty = this.isEmpty(arm, armHalf, steer, steerHalf);
+      if (empty || this.isFine(armHalf, steerHalf) || bound >= this.best - this.borderTolerance) {
+        if (!empty) this.settled = Math.min(this.settled, bound);
+        this.free.push(node);
+        return;
+      }
+    }
+    this.keep(node, cutOf(fan.bound > found.bound ? fan : found, bound), bound);
+  }
+
+  private keep(node: number, cut: number, bound: number): void {
+    this.rows[node * NODE_ROW + NODE.cut] = cut;
+    this.heap.push(bound, node);
+  }
+
+  private widerCut(armHalf: number, steerHalf: number): number {
+    return armHalf * this.leastSteer > steerHalf * this.leastArm ? Cut.Arm : Cut.Steer;
+  }
+
+  private isFine(armHalf: number, steerHalf: number): boolean {
+    return armHalf < this.leastArm * FINEST_SHARE && steerHalf < this.leastSteer * FINEST_SHARE;
+  }
+
+  /** Where a leg's inner end stands: row and place in it. Reads `pose`. */
+  private innerOf(leg: number): readonly [Float64Array, number] {
+    const { pivots } = this.legs.pair;
+    return pivots === null ? [pose, POSE.tieRodInner] : [pivots, 3 * leg];
+  }
+
+  /**
+   * Whether the other side takes the steering in `ends` at the same travel: where the sides are no mirror images
+   * its arm then stands at a slightly different angle.
+   */
+  private otherFollows(arm: number): boolean {
+    const { side, other, steering, innerAt } = this.legs;
+    if (steering.type === "rack") return true;
+    const cos = Math.cos(arm);
+    const sin = Math.sin(arm);
+    if (poseRowTo(rest, 0, side.row, cos, sin, ...side.innerAtRest) !== PoseStatus.Ok) return false;
+    const otherArm = armAngleFor(other, rest[POSE.wheelCenter + 2]! - side.centerHeightAtRest, arm);
+    const [x, y, z] = endAt(3 - innerAt);
+    return poseRowTo(rest, 0, other.row, Math.cos(otherArm), Math.sin(otherArm), x, y, z) === PoseStatus.Ok;
+  }
+
+  /** Whether the other side is proven unable to take any pose of the cell. Reads `ends` and `spread`. */
+  private isEmpty(arm: number, armHalf: number, steer: number, steerHalf: number): boolean {
+    const { other, steering, innerAt } = this.legs;
+    if (!steering.innerEndSpreadTo(spread, steer, steerHalf)) return false;
+    const off = spread.speedMost * steerHalf;
+    return borderCellTo(spare, other, arm, armHalf, endAt(3 - innerAt), off) === Border.Empty;
+  }
+
+  /**
+   * Deals with a cell that may hold the border of reach, as `worstGap` does. Reads `ends` and `spread`.
+   * @returns false when nothing could be said of it.
+   */
+  private lookAtBorder(
+    node: number,
+    arm: number,
+    armHalf: number,
+    steer: number,
+    steerHalf: number,
+    near: number,
+    far: number,
+  ): boolean {
+    const { pair, side, innerAt } = this.legs;
+    const off = spread.speedMost * steerHalf;
+    const rack = endAt(innerAt);
+    const state = borderCellTo(border, side, arm, armHalf, rack, off);
+    if (state === Border.Empty || this.isEmpty(arm, armHalf, steer, steerHalf)) {
+      this.free.push(node);
+      return true;
+    }
+    if (state !== Border.Bounded) return false;
+    const { pivots, outerAt, ring } = pair;
+    const leg = this.rows[node * NODE_ROW + NODE.leg]!;
+    const inner =
+      pivots === null ? rack : ([pivots[3 * leg]!, pivots[3 * leg + 1]!, pivots[3 * leg + 2]!] as const);
+    const innerOff = pivots === null ? off : 0;
+    const bound = legAtBorder(fan, border, side, ring, arm, outerAt, inner, innerOff, near, far, this.radius);
+    if (Math.max(bound, this.floor) >= this.best - this.borderTolerance) {
+      if (bound < this.best) this.settled = Math.min(this.settled, bound);
+      this.free.push(node);
+      return true;
+    }
+    if (this.isFine(armHalf, steerHalf)) return false;
+    const cut = cutOf(fan, bound);
+    this.keep(node, cut === Cut.Leg ? cut : this.widerCut(armHalf, steerHalf), bound);
+    return true;
+  }
+
+  /** Where nothing could be proven at an end of the arm's reach, at least looks at that end itself. */
+  private sampleEnds(): void {
+    const { pair, side, other, steering, innerAt } = this.legs;
+    const { armLow, armHigh, steerLow, steerHigh } = this.range;
+    for (const arm of [armLow, armHigh]) {
+      for (let i = 0; i < END_SAMPLES; i++) {
+        const steer = steerLow + ((steerHigh - steerLow) * i) / (END_SAMPLES - 1);
+        if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) continue;
+        if (!this.stands(other, 3 - innerAt, arm) || !this.stands(side, innerAt, arm)) continue;
+        const gap = pairGapTo(gapRow, 0, pair, pose, 0, this.best);
+        if (!(gap < this.best)) continue;
+        this.best = gap;
+        this.bestArm = arm;
+        this.bestSteer = steer;
+      }
+    }
+  }
+
+  private split(node: number): void {
+    const twin = this.claim();
+    const a = node * NODE_ROW;
+    const b = twin * NODE_ROW;
+    const { rows } = this;
+    rows.copyWithin(b, a, a + NODE_ROW);
+    const cut = rows[a + NODE.cut];
+    if (cut === Cut.Leg) {
+      const middle = 0.5 * (rows[a + NODE.near]! + rows[a + NODE.far]!);
+      rows[a + NODE.far] = middle;
+      rows[b + NODE.near] = middle;
+    } else {
+      const middle = cut === Cut.Arm ? NODE.arm : NODE.steer;
+      const half = 0.5 * rows[a + middle + 1]!;
+      rows[a + middle]! -= half;
+      rows[b + middle]! += half;
+      rows[a + middle + 1] = half;
+      rows[b + middle + 1] = half;
+    }
+    this.look(node);
+    this.look(twin);
+  }
+}
+
+/**
+ * What to halve: that which the better bound loses most by; where its shares do not explain half of what is lost
+ * (the concavity of r comes from all three), that which moves the points most. Reads `fan`.
+ */
+function cutOf(
+  better: Pick<FanBound, "value" | "partShare" | "armShare" | "steerShare">,
+  bound: number,
+): number {
+  const { partShare, armShare, steerShare } = better;
+  if (partShare + armShare + steerShare > 0.5 * (better.value - bound)) {
+    return widest(partShare, armShare, steerShare);
+  }
+  return widest(fan.length, fan.armPath, fan.steerPath);
+}
+
+function widest(part: number, arm: number, steer: number): number {
+  if (part >= arm && part >= steer) return Cut.Leg;
+  return arm >= steer ? Cut.Arm : Cut.Steer;
+}
+
+/** An inner end of `ends`. */
+function endAt(at: number): readonly [number, number, number] {
+  return [ends[at]!, ends[at + 1]!, ends[at + 2]!];
+}

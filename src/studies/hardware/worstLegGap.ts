@@ -1,0 +1,19 @@
+import type { PoseRange } from "../worstGap.ts";
+import { LegSearch, type LegsToSearch, type WorstLegGap } from "./legSearch.ts";
+
+/**
+ * Worst gap between a solid and the legs of a pair over a continuous range of travel and steer, by best-first
+ * branch and bound over poses and the legs together, as `worstGap` does for what stands still: each node is a
+ * cell of poses × a piece of one leg, bounded by `boundCell` and `boundFan`, the better one counting, with the
+ * motion `legMotionTo` proves. Ends when gap − bound ≤ `tolerance` (mm), or `borderTolerance` where the border of
+ * reach decides.
+ * @returns null when no pose of the range is in reach.
+ */
+export function worstLegGap(
+  legs: LegsToSearch,
+  range: PoseRange,
+  tolerance: number,
+  borderTolerance = tolerance,
+): WorstLegGap | null {
+  return new LegSearch(legs, range, borderTolerance).run(tolerance);
+}

@@ -1,0 +1,74 @@
+import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
+import type { Vec3 } from "../../geometry/vec.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import { onTruck } from "../gapsAt.ts";
+import type { Model } from "../model.ts";
+import { pairGapTo } from "../pairs.ts";
+import type { PoseCell } from "./poseCell.ts";
+
+/**
+ * How far one input of the pose (travel, mm, or steer) goes before something stops it. All from the start to `at` is
+ * proven to keep the level asked for. mm, vehicle axes.
+ */
+export type Limit =
+  | {
+      /** A pair comes below the level, or so near it that the resolution cannot tell. */
+      readonly stop: "touch";
+      readonly at: number;
+      readonly side: Side;
+      /** The pair's name. */
+      readonly part: string;
+      /** Its gap just past `at`; not below the level when it only comes near: a near miss. */
+      readonly gap: number;
+      /** On the part, there. */
+      readonly point: Vec3;
+    }
+  /** The end of the range asked for: lock, or full bump. */
+  | { readonly stop: "end"; readonly at: number }
+  /** A joint cannot follow any farther. */
+  | { readonly stop: "reach"; readonly at: number; readonly side: Side; readonly joint: string }
+  /** Right at the end of an arm's reach nothing is proven: what lies past `at` is not known. */
+  | { readonly stop: "unproven"; readonly at: number };
+
+/** The limit of each wheel, and of the truck: whichever comes first. */
+export interface WheelLimits {
+  readonly either: Limit;
+  readonly left: Limit;
+  readonly right: Limit;
+}
+
+/** Limits of both wheels; `way` +1 when farther is more, −1 when farther is less. Of two alike a touch tells more. */
+export function wheelLimits(left: Limit, right: Limit, way: 1 | -1): WheelLimits {
+  const leftFirst = left.at === right.at ? right.stop !== "touch" : way * left.at < way * right.at;
+  return { either: leftFirst ? left : right, left, right };
+}
+
+/** Share of the range within which a touch is expected to go on below its level, else it is a near miss. */
+const PAST_SHARE = 0.01;
+
+/**
+ * Tells of the pair that stops a march: its gap where it first passes the level within `PAST_SHARE` of the range,
+ * else at the end of the stretch that could not be proven.
+ * @param k the pair's place in the cell's track. @param place puts `cell` at an input; false where it has no pose.
+ */
+export function touchOf(
+  model: Model,
+  side: Side,
+  cell: PoseCell,
+  k: number,
+  stretch: { readonly clearTo: number; readonly next: number; readonly to: number },
+  level: number,
+  place: (input: number) => boolean,
+): Omit<Extract<Limit, { stop: "touch" }>, "at"> {
+  const pair = model.pairs[cell.track.numbers[k]!]!;
+  const row = new Float64Array(GAP_ROW);
+  const { clearTo, next, to } = stretch;
+  const most = Math.abs(to - clearTo) * PAST_SHARE;
+  place(next);
+  let gap = pairGapTo(row, 0, pair, cell.pose, 0);
+  for (let off = 2 * (next - clearTo); gap >= level && Math.abs(off) <= most; off *= 2) {
+    if (!place(clearTo + off)) break;
+    if (pairGapTo(row, 0, pair, cell.pose, 0, level) < level) gap = row[GAP.gap]!;
+  }
+  return { stop: "touch", side, part: pair.name, gap, point: onTruck(row, GAP.point, side) };
+}

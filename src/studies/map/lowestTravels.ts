@@ -1,0 +1,171 @@
+import { armAngleFor } from "../../suspension/armAngle.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import { POSE } from "../../suspension/poseRow.ts";
+import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
+import { solvePose } from "../../suspension/solvePose.ts";
+import type { Model } from "../model.ts";
+import { type Limit, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
+import { Look, march } from "./march.ts";
+import { PoseCell } from "./poseCell.ts";
+import type { NoLimits } from "./steerLimits.ts";
+
+/** How far the truck can come down at one steering angle. `at` of a limit is travel, mm, + = lower truck. */
+export interface WayDown extends WheelLimits {
+  /** Travel the way down starts from: 0 where that keeps the level, else full droop. */
+  readonly from: number;
+}
+
+/** How low the truck can go at one steering angle. */
+export interface LowestTravels {
+  readonly ok: true;
+  /** −1 … +1, + = left turn. */
+  readonly steer: number;
+  /** Before a gap is below 0. */
+  readonly touch: WayDown;
+  /** Before a gap is below the setup's allowance. */
+  readonly allowance: WayDown;
+}
+
+/** Share of the arm's range below which a stretch is not halved again: about two thousandths of a millimeter of travel. */
+const ARM_RESOLUTION = 2 ** -17;
+
+/** mm of travel: where a touch march gives up this near the border of reach, the border is what stops it. */
+const AT_BORDER = 1e-4;
+
+/**
+ * At each steering input: how far the truck can come down (how far into bump both wheels can go together) before
+ * something touches, and before it comes nearer than the allowance. The way down starts at travel 0, where the
+ * truck was measured; where that does not keep the level itself, at full droop, the highest the setup rides.
+ * Proven as `steerLimits` is; pairs that ride together are left out.
+ * @param steers −1 … +1. @param onRow called after each; return true to stop (the answer is then null).
+ */
+export function lowestTravels(
+  model: Model,
+  steers: ArrayLike<number>,
+  onRow?: (done: number, of: number) => boolean,
+): (LowestTravels | NoLimits)[] | null {
+  const search = new TravelSearch(model);
+  const found: (LowestTravels | NoLimits)[] = [];
+  for (let i = 0; i < steers.length; i++) {
+    found.push(search.at(steers[i]!));
+    if (onRow?.(i + 1, steers.length)) return null;
+  }
+  return found;
+}
+
+const SIDES = ["left", "right"] as const;
+
+class TravelSearch {
+  private readonly cells: Readonly<Record<Side, PoseCell>>;
+  /** Full droop, or the last travel both wheels can follow straight ahead. */
+  private readonly low: number;
+  /** Full bump, or the last travel both wheels can follow straight ahead. */
+  private readonly high: Limit;
+  private steer = 0;
+
+  constructor(private readonly model: Model) {
+    this.cells = { left: new PoseCell(model, "left"), right: new PoseCell(model, "right") };
+    const { frontEnd, setup } = model;
+    let low = setup.travel.droop;
+    let high: Limit = { stop: "end", at: setup.travel.bump };
+    for (const side of SIDES) {
+      const { droop, bump } = frontEnd[side].reach;
+      low = Math.max(low, droop.travel);
+      if (bump.travel < high.at) high = { stop: "reach", at: bump.travel, side, joint: jointOf(bump.status) };
+    }
+    this.low = low;
+    this.high = high;
+  }
+
+  at(steer: number): LowestTravels | NoLimits {
+    this.steer = steer;
+    const { allowance } = this.model.setup;
+    const starts = [allowance, 0].map((level) => (this.keeps(0, level) ? 0 : this.low));
+    const stuck = starts
+      .map((start) => solvePose(this.model.frontEnd, start, steer))
+      .find((pose) => !pose.ok);
+    if (stuck !== undefined && !stuck.ok) return { ...stuck, travel: this.low, steer };
+    const kept = this.down(starts[0]!, null, allowance);
+    const touch = this.down(starts[1]!, starts[0] === starts[1] ? kept : null, 0);
+    return { ok: true, steer, touch, allowance: kept };
+  }
+
+  /** Whether both wheels can stand at a travel with no gap below the level. */
+  private keeps(travel: number, level: number): boolean {
+    if (!(travel >= this.low && travel <= this.high.at)) return false;
+    return SIDES.every((side) => {
+      const cell = this.cells[side];
+      if (cell.place(this.armAt(side, travel), this.steer) !== PoseStatus.Ok) return false;
+      cell.track.worst(cell.pose, 0);
+      return cell.track.row[0]! >= level;
+    });
+  }
+
+  /** @param kept a way down from the same start that keeps more: it need not be gone again. */
+  private down(from: number, kept: WayDown | null, level: number): WayDown {
+    const end = this.end(from);
+    const limit = (side: Side) => this.limit(side, kept === null ? from : kept[side].at, end, level);
+    return { from, ...wheelLimits(limit("left"), limit("right"), 1) };
+  }
+
+  /** The lowest both wheels can go at this steer. */
+  private end(from: number): Limit {
+    let end = this.high;
+    for (const side of SIDES) {
+      const cell = this.cells[side];
+      const [low, high] = [this.armAt(side, from), this.armAt(side, end.at)];
+      const { clearTo, next, found } = march(
+        (arm, half) => (cell.exists(arm, half, this.steer, 0) ? Look.Clear : Look.Unproven),
+        low,
+        high,
+        ARM_RESOLUTION * (high - low),
+      );
+      if (found === Look.Clear) continue;
+      const at = this.travelAt(side, clearTo);
+      // Straight at the end of travel's reach the joint is known; the wheel's motion there has no bound.
+      if (end.at - at <= AT_BORDER && end.stop === "reach") continue;
+      end = this.border(side, clearTo, next, at);
+    }
+    return end;
+  }
+
+  /** Names the joint: the border is at most a hair past what is proven to exist. */
+  private border(side: Side, clearTo: number, next: number, at: number): Limit {
+    for (let off = next - clearTo; off < 1e-6; off *= 2) {
+      const status = this.cells[side].place(clearTo + off, this.steer);
+      if (status !== PoseStatus.Ok) return { stop: "reach", at, side, joint: jointOf(status) };
+      if (!(off > 0)) break;
+    }
+    return { stop: "unproven", at };
+  }
+
+  private limit(side: Side, from: number, end: Limit, level: number): Limit {
+    const cell = this.cells[side];
+    const [low, high] = [this.armAt(side, from), this.armAt(side, end.at)];
+    const finest = ARM_RESOLUTION * Math.abs(this.armAt(side, this.high.at) - this.armAt(side, this.low));
+    const { clearTo, next, found } = march(
+      (arm, half) => cell.look(arm, half, this.steer, 0, level),
+      low,
+      high,
+      finest,
+    );
+    if (found === Look.Clear) return end;
+    const at = clearTo === low ? from : this.travelAt(side, clearTo);
+    if (found === Look.Unproven) {
+      return end.at - at <= AT_BORDER ? { ...end, at } : { stop: "unproven", at };
+    }
+    const place = (arm: number) => cell.place(arm, this.steer) === PoseStatus.Ok;
+    return { ...touchOf(this.model, side, cell, found, { clearTo, next, to: high }, level, place), at };
+  }
+
+  private armAt(side: Side, travel: number): number {
+    return armAngleFor(this.model.frontEnd[side], travel);
+  }
+
+  /** Travel is told straight ahead, whatever the steer. */
+  private travelAt(side: Side, arm: number): number {
+    const cell = this.cells[side];
+    cell.place(arm, 0);
+    return cell.pose[POSE.wheelCenter + 2]! - this.model.frontEnd[side].centerHeightAtRest;
+  }
+}

@@ -1,0 +1,80 @@
+import { GAP } from "../../gaps/partGap.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { Model } from "../model.ts";
+import { type ReachLimit, reachLimits } from "../reachLimits.ts";
+import { type ClearanceMap, type MapOptions, mapOf } from "./clearanceMap.ts";
+import { type Contour, contoursOf } from "./contours.ts";
+import type { Limit } from "./limit.ts";
+import { type LowestTravels, lowestTravels } from "./lowestTravels.ts";
+import { type NoLimits, type SteerLimits, steerLimits } from "./steerLimits.ts";
+
+/** Lines of a side's map. */
+export interface SideContours {
+  /** Where the gap is 0. */
+  readonly touch: readonly Contour[];
+  /** Where it is the allowance. */
+  readonly allowance: readonly Contour[];
+}
+
+/** A pair that rides together nearer than the allowance: no height or steering angle helps. */
+export interface AlwaysNear {
+  readonly part: string;
+  readonly side: Side;
+  /** mm. */
+  readonly gap: number;
+}
+
+/** A map with what is read off it. Plain data: mm, vehicle axes. */
+export interface MapReport {
+  readonly map: ClearanceMap;
+  readonly contours: Readonly<Record<Side, SideContours>>;
+  /** At each row's travel. */
+  readonly steerAtHeight: readonly (SteerLimits | NoLimits)[];
+  /** At each column's steer. */
+  readonly lowestAtSteer: readonly (LowestTravels | NoLimits)[];
+  readonly always: readonly AlwaysNear[];
+  readonly limits: readonly ReachLimit[];
+  /** Whether a gap below 0 was found, in a cell or on the way of a curve. */
+  readonly rubs: boolean;
+}
+
+/** The map, its contours and both curves. @returns null when `onRow` (called for rows of all three) stopped it. */
+export function mapReportOf(model: Model, options: MapOptions = {}): MapReport | null {
+  const map = mapOf(model, options);
+  if (map === null) return null;
+  const steerAtHeight = steerLimits(model, map.travels, options.onRow);
+  if (steerAtHeight === null) return null;
+  const lowestAtSteer = lowestTravels(model, map.steers, options.onRow);
+  if (lowestAtSteer === null) return null;
+  const contours = (side: Side): SideContours => ({
+    touch: contoursOf(map, map[side], 0),
+    allowance: contoursOf(map, map[side], model.setup.allowance),
+  });
+  const touches = [
+    ...steerAtHeight.flatMap((row) => (row.ok ? [row.leftTurn.touch, row.rightTurn.touch] : [])),
+    ...lowestAtSteer.flatMap((row) => (row.ok ? [row.touch] : [])),
+  ];
+  return {
+    map,
+    contours: { left: contours("left"), right: contours("right") },
+    steerAtHeight,
+    lowestAtSteer,
+    always: alwaysNear(model),
+    limits: reachLimits(model),
+    rubs:
+      [map.left, map.right].some((side) => side.gap.some((gap) => gap < 0)) ||
+      touches.some(({ left, right }) => isRub(left) || isRub(right)),
+  };
+}
+
+function isRub(limit: Limit): boolean {
+  return limit.stop === "touch" && limit.gap < 0;
+}
+
+function alwaysNear(model: Model): AlwaysNear[] {
+  return model.pairs.flatMap((pair) => {
+    if (pair.kind !== "together") return [];
+    const gap = pair.row[GAP.gap]!;
+    return gap < model.setup.allowance ? [{ part: pair.name, side: pair.side, gap }] : [];
+  });
+}

@@ -1,0 +1,139 @@
+import { armAngleFor } from "../../suspension/armAngle.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
+import { type OutOfReach, solvePose } from "../../suspension/solvePose.ts";
+import type { Model } from "../model.ts";
+import { type Limit, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
+import { Look, type March, march } from "./march.ts";
+import { PoseCell } from "./poseCell.ts";
+
+/** How far the wheels can be steered one way from straight ahead. `at` of a limit is steer, −1 … +1. */
+export interface TurnLimits {
+  /** Before a gap is below 0. */
+  readonly touch: WheelLimits;
+  /** Before a gap is below the setup's allowance. */
+  readonly allowance: WheelLimits;
+}
+
+/** How far the wheels can be steered at one height. */
+export interface SteerLimits {
+  readonly ok: true;
+  /** mm. */
+  readonly travel: number;
+  readonly leftTurn: TurnLimits;
+  readonly rightTurn: TurnLimits;
+}
+
+/** A height or a steering angle at which the truck cannot stand even at the start. */
+export interface NoLimits extends OutOfReach {
+  readonly travel: number;
+  readonly steer: number;
+}
+
+/**
+ * Share of full lock below which a stretch is not halved again. A tire's shoulder moves by two thousandths of a
+ * millimeter in it; where a gap closes at a tenth of that speed, the limit is still known to 1e-4 of full lock.
+ */
+const STEER_RESOLUTION = 2 ** -17;
+
+/** Share of full lock: where a touch march gives up this near the border of reach, the border is what stops it. */
+const AT_BORDER = 1e-6;
+
+/**
+ * At each height: how far the wheels can be steered from straight ahead, left and right, before something touches,
+ * and before it comes nearer than the allowance. Proven: no steer in between is skipped (`march`); a near miss
+ * that the resolution cannot tell from a touch counts as one. Pairs that ride together are left out: no steer
+ * changes them.
+ * @param travels mm. @param onRow called after each; return true to stop (the answer is then null).
+ */
+export function steerLimits(
+  model: Model,
+  travels: ArrayLike<number>,
+  onRow?: (done: number, of: number) => boolean,
+): (SteerLimits | NoLimits)[] | null {
+  const search = new SteerSearch(model);
+  const found: (SteerLimits | NoLimits)[] = [];
+  for (let i = 0; i < travels.length; i++) {
+    const travel = travels[i]!;
+    const straight = solvePose(model.frontEnd, travel, 0);
+    found.push(straight.ok ? search.at(travel) : { ...straight, travel, steer: 0 });
+    if (onRow?.(i + 1, travels.length)) return null;
+  }
+  return found;
+}
+
+class SteerSearch {
+  private readonly cells: Readonly<Record<Side, PoseCell>>;
+  private arms: Readonly<Record<Side, number>> = { left: 0, right: 0 };
+
+  constructor(private readonly model: Model) {
+    this.cells = { left: new PoseCell(model, "left"), right: new PoseCell(model, "right") };
+  }
+
+  at(travel: number): SteerLimits {
+    const { left, right } = this.model.frontEnd;
+    this.arms = { left: armAngleFor(left, travel), right: armAngleFor(right, travel) };
+    return { ok: true, travel, leftTurn: this.turn(1), rightTurn: this.turn(-1) };
+  }
+
+  private turn(way: 1 | -1): TurnLimits {
+    const end = this.end(way);
+    const allowance = {
+      left: this.limit("left", 0, end, this.model.setup.allowance),
+      right: this.limit("right", 0, end, this.model.setup.allowance),
+    };
+    // What keeps the allowance touches nothing.
+    const touch = {
+      left: this.limit("left", allowance.left.at, end, 0),
+      right: this.limit("right", allowance.right.at, end, 0),
+    };
+    return {
+      touch: wheelLimits(touch.left, touch.right, way),
+      allowance: wheelLimits(allowance.left, allowance.right, way),
+    };
+  }
+
+  /** Full lock that way, or the last steer both wheels can follow. */
+  private end(way: 1 | -1): Limit {
+    const ends = (["left", "right"] as const).map((side): Limit => {
+      const { cells, arms } = this;
+      const there = march(
+        (steer, half) => (cells[side].exists(arms[side], 0, steer, half) ? Look.Clear : Look.Unproven),
+        0,
+        way,
+        STEER_RESOLUTION,
+      );
+      return there.found === Look.Clear ? { stop: "end", at: way } : this.border(side, way, there);
+    });
+    return ends[1]!.at * way < ends[0]!.at * way ? ends[1]! : ends[0]!;
+  }
+
+  /** Names the joint: the border is at most a hair past what is proven to exist. */
+  private border(side: Side, way: 1 | -1, { clearTo, next }: March): Limit {
+    for (let off = Math.abs(next - clearTo); off < AT_BORDER; off *= 2) {
+      const status = this.cells[side].place(this.arms[side], clearTo + way * off);
+      if (status !== PoseStatus.Ok) return { stop: "reach", at: clearTo, side, joint: jointOf(status) };
+    }
+    return { stop: "unproven", at: clearTo };
+  }
+
+  private limit(side: Side, from: number, end: Limit, level: number): Limit {
+    const cell = this.cells[side];
+    const arm = this.arms[side];
+    const { clearTo, next, found } = march(
+      (steer, half) => cell.look(arm, 0, steer, half, level),
+      from,
+      end.at,
+      STEER_RESOLUTION,
+    );
+    if (found === Look.Clear) return end;
+    if (found === Look.Unproven) {
+      return Math.abs(end.at - clearTo) <= AT_BORDER
+        ? { ...end, at: clearTo }
+        : { stop: "unproven", at: clearTo };
+    }
+    const stretch = { clearTo, next, to: end.at };
+    const place = (steer: number) => cell.place(arm, steer) === PoseStatus.Ok;
+    return { ...touchOf(this.model, side, cell, found, stretch, level, place), at: clearTo };
+  }
+}

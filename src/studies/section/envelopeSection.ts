@@ -1,0 +1,90 @@
+import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
+import type { BodyPart } from "../../setup/types.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
+import type { Model } from "../model.ts";
+import { type Outline, outlineArea } from "./outline.ts";
+import { outlineDistance } from "./outlineDistance.ts";
+import { placedBody } from "./placedBody.ts";
+import { ringMesh } from "./ringMesh.ts";
+import type { SectionPlane } from "./sectionPlane.ts";
+import { sliceBox } from "./sliceBox.ts";
+import { sliceMesh } from "./sliceMesh.ts";
+import { sliceTube } from "./sliceTube.ts";
+
+/** What the plane cuts of one thing. */
+export interface SectionFigure {
+  /** `envelope`: what the ring sweeps. `part`: of the body. `ring`: tire and rim at one pose. */
+  readonly kind: "envelope" | "part" | "ring";
+  readonly name: string;
+  readonly side: Side;
+  readonly outlines: readonly Outline[];
+}
+
+/** A body part cut by the plane, and how far from the envelope's outline. */
+export interface SectionClearance {
+  readonly part: string;
+  readonly side: Side;
+  /** mm, in the plane; 0 where the outlines meet. Never less than the distance in space: that may be nearer off the plane. */
+  readonly distanceInPlane: number;
+}
+
+export interface EnvelopeSection {
+  readonly plane: SectionPlane;
+  readonly figures: readonly SectionFigure[];
+  /** mm², of the envelopes together. */
+  readonly envelopeArea: number;
+  /** Nearest first; parts that the plane does not cut, or whose side's envelope it does not cut, are not in it. */
+  readonly clearances: readonly SectionClearance[];
+}
+
+/**
+ * Cuts envelopes, the body parts of their sides and, where `pose` is given, tire and rim there, by a plane. Arms and
+ * brakes are not in it.
+ * @param envelopes in vehicle axes
+ */
+export function envelopeSection(
+  model: Model,
+  envelopes: readonly { readonly side: Side; readonly mesh: TriangleMesh }[],
+  plane: SectionPlane,
+  pose: SolvedPose | null,
+): EnvelopeSection {
+  const figures: SectionFigure[] = [];
+  const clearances: SectionClearance[] = [];
+  const add = (kind: SectionFigure["kind"], name: string, side: Side, outlines: readonly Outline[]) => {
+    if (outlines.length > 0) figures.push({ kind, name, side, outlines });
+  };
+  let envelopeArea = 0;
+  for (const { side, mesh } of envelopes) {
+    const swept = sliceMesh(mesh, plane);
+    add("envelope", `envelope ${side}`, side, swept);
+    envelopeArea += swept.reduce((sum, outline) => sum + outlineArea(outline), 0);
+    if (pose !== null) add("ring", `tire and rim ${side}`, side, slicedRing(model, pose, side, plane));
+    for (const { part } of placedBody(model.setup.truck.body, side)) {
+      const outlines = slicedPart(part, plane);
+      add("part", part.name, side, outlines);
+      const distance = outlineDistance(swept, outlines);
+      if (distance !== null) clearances.push({ part: part.name, side, distanceInPlane: distance });
+    }
+  }
+  clearances.sort((a, b) => a.distanceInPlane - b.distanceInPlane);
+  return { plane, figures, envelopeArea, clearances };
+}
+
+/** A body part where the plane cuts it. */
+export function slicedPart(part: BodyPart, plane: SectionPlane): Outline[] {
+  switch (part.kind) {
+    case "path":
+      return sliceTube(part.points, part.radius, plane);
+    case "box":
+      return sliceBox(part.min, part.max, plane);
+    case "mesh":
+      return sliceMesh(part, plane);
+  }
+}
+
+function slicedRing(model: Model, pose: SolvedPose, side: Side, plane: SectionPlane): Outline[] {
+  const { wheelCenter, wheelAxis } = pose[side];
+  // The right ring is the mirror image: turned solid about its axis, it is the same shape along its own outboard axis.
+  return sliceMesh(ringMesh(model.ring, wheelCenter, wheelAxis), plane);
+}

@@ -1,0 +1,292 @@
+import { boundCell, cellBound } from "../../gaps/cellBound.ts";
+import { CELL, CELL_ROW, cellReach } from "../../gaps/cells.ts";
+import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
+import { Frontier, type SearchProgress } from "./frontier.ts";
+import { Cut, NO_TREE, NODE, NODE_ROW, WHOLE } from "./nodes.ts";
+import type { PartAtPose } from "./partAtPose.ts";
+import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, type PoseCells } from "./poseCells.ts";
+
+/** Share of the range below which a cell of poses of which nothing can be said is given up. */
+const LEAST_SHARE = 1 / 4096;
+
+/** …and where a pose amid the border of reach bounds the cell, the share of that at which rounding would take over. */
+const FINEST_SHARE = 1e-8;
+
+/** Nodes after which the search stops and reports the bound it has reached. */
+const MOST_NODES = 1_000_000;
+
+/** Share of the wheel's way by which it may leave its speed at the middle, for the part to be cut into pieces. */
+const EVEN_SHARE = 0.5;
+
+/** Nodes between two calls of `keepGoing`. */
+const STRIDE = 1024;
+
+// Scratch: a search is not reentrant; `keepGoing` must not start another.
+const motion = new Float64Array(MOTION_ROW);
+const found = cellBound();
+
+/**
+ * The best-first search itself: each node is a cell of poses × the part, or a node of its tree, or a cell of it. The
+ * whole part is cut into pieces once the wheel's motion is proven over the cell of poses; pieces are bounded by
+ * `boundCell`, and of range of arm, range of steer and extent the one that makes the bound loosest is cut.
+ */
+export class Search extends Frontier {
+  private readonly leastArm: number;
+  private readonly leastSteer: number;
+  /** Which cells of the part the whole of it is cut into, as far as the search has come. */
+  private pieces: Int32Array = new Int32Array(0);
+  /** Number of the cell of poses whose motion stands in `motion`. */
+  private moving = -1;
+
+  /** @param poses its cell 0 is the range to search. */
+  constructor(
+    private readonly poses: PoseCells,
+    private readonly subject: PartAtPose,
+    private readonly borderTolerance: number,
+  ) {
+    super(-subject.ring.deepest - subject.radius);
+    this.leastArm = LEAST_SHARE * 2 * poses.rows[CELL_OF_POSES.armHalf]!;
+    this.leastSteer = LEAST_SHARE * 2 * poses.rows[CELL_OF_POSES.steerHalf]!;
+  }
+
+  /**
+   * Searches the whole range until no node is below the best gap by more than `tolerance`, mm.
+   * @param pieces numbers of the part's cells to look at; a part with a tree needs none.
+   * @returns false when `keepGoing`, asked every `STRIDE` nodes, ended it.
+   */
+  run(pieces: Int32Array, tolerance: number, keepGoing?: (progress: SearchProgress) => boolean): boolean {
+    this.pieces = pieces;
+    const root = this.claimRoot();
+    this.nodes.rows[root * NODE_ROW] = 0;
+    this.nodes.rows[root * NODE_ROW + NODE.tree] = WHOLE;
+    this.look(root);
+    let next = this.cells + STRIDE;
+    while (this.size > 0 && this.cells < MOST_NODES && this.leastBound() < this.best - tolerance) {
+      this.cut(this.pop());
+      if (this.cells < next || keepGoing === undefined) continue;
+      next = this.cells + STRIDE;
+      if (!keepGoing({ cells: this.cells, gap: this.best, bound: this.bound() })) return false;
+    }
+    return true;
+  }
+
+  /** Bounds a node and keeps it unless it is ruled out. */
+  private look(node: number): void {
+    this.cells++;
+    const poses = this.nodes.rows[node * NODE_ROW]!;
+    const known = this.poses.known[poses]!;
+    if (this.nodes.rows[node * NODE_ROW + NODE.tree] === WHOLE) {
+      if (known & Known.Moves && this.isEven(poses)) this.takeApart(node);
+      else this.lookAtWhole(node, poses);
+    } else if (known & Known.Moves) this.lookAtPiece(node, poses);
+    else this.lookAtPieceOnBorder(node, poses);
+  }
+
+  /** A piece over a cell of poses whose motion is proven. */
+  private lookAtPiece(node: number, poses: number): void {
+    const { rows } = this.nodes;
+    const cell = node * NODE_ROW + NODE.cell;
+    const poseAt = poses * CELL_OF_POSES_ROW;
+    if (poses !== this.moving) {
+      this.moving = poses;
+      for (let i = 0; i < MOTION_ROW; i++) motion[i] = this.poses.rows[poseAt + CELL_OF_POSES.motion + i]!;
+    }
+    boundCell(found, this.subject.ring, this.poses.rows, poseAt + CELL_OF_POSES.wheel, rows, cell, motion);
+    const stands = (this.poses.known[poses]! & Known.OtherStands) !== 0;
+    // Only a pose that both wheels can take counts as found, and only a point of the part: a tree's box has none.
+    if (found.value < this.best && stands && rows[node * NODE_ROW + NODE.tree] === NO_TREE)
+      this.keep(poseAt, rows[cell + CELL.radius]!);
+    const bound = found.bound > this.floor ? found.bound : this.floor;
+    if (bound >= this.best) this.nodes.drop(node);
+    else if (stands) this.push(node, bound, loosestCut());
+    else if (this.poses.isOtherEmpty(poses)) this.nodes.drop(node);
+    else if (bound >= this.best - this.borderTolerance || this.isFinest(poseAt)) this.settle(node, bound);
+    else this.push(node, bound, loosestCut());
+  }
+
+  /** A piece over a cell of poses at the border of reach, within one whose motion was proven: seldom. */
+  private lookAtPieceOnBorder(node: number, poses: number): void {
+    const known = this.poses.lookAtBorder(poses);
+    const { rows } = this.poses;
+    const poseAt = poses * CELL_OF_POSES_ROW;
+    if (known & Known.Empty || this.poses.isOtherEmpty(poses)) this.nodes.drop(node);
+    else if (known & Known.Bounded) {
+      const cell = node * NODE_ROW + NODE.cell;
+      const { ring } = this.subject;
+      boundCell(found, ring, rows, poseAt + CELL_OF_POSES.borderWheel, this.nodes.rows, cell, null);
+      const [x, y, z] = found.center as unknown as [number, number, number];
+      const dx = x - rows[poseAt + CELL_OF_POSES.borderJoint]!;
+      const dy = y - rows[poseAt + CELL_OF_POSES.borderJoint + 1]!;
+      const dz = z - rows[poseAt + CELL_OF_POSES.borderJoint + 2]!;
+      const lever = Math.sqrt(dx * dx + dy * dy + dz * dz) + cellReach(this.nodes.rows, cell, x, y, z);
+      const way = rows[poseAt + CELL_OF_POSES.slide]! + rows[poseAt + CELL_OF_POSES.turn]! * lever;
+      const cut = found.value - found.bound > way ? Cut.Part : this.borderCut(poseAt, lever);
+      this.keepOnBorder(node, poseAt, found.bound - way, cut);
+    } else this.pushUnknown(node, poseAt);
+  }
+
+  /**
+   * All of the part over a cell of poses at the border of reach: its gap at a pose amid the cell, less the way of the
+   * wheel. A point at distance ρ from the lower ball joint has a gap of ρ − c or more, c from that joint across the
+   * ring, and loses slide + turn·ρ: with gap G found at that pose, no point has less than G − slide − turn·(G + c).
+   */
+  private lookAtWhole(node: number, poses: number): void {
+    const known = this.poses.lookAtBorder(poses);
+    if (known & Known.Empty || this.poses.isOtherEmpty(poses)) {
+      this.nodes.drop(node);
+      return;
+    }
+    const { rows } = this.poses;
+    const poseAt = poses * CELL_OF_POSES_ROW;
+    const { subject } = this;
+    if (known & Known.Stands && known & Known.OtherStands) {
+      const gap = subject.gap(rows, poseAt + CELL_OF_POSES.wheel, this.best);
+      if (gap < this.best) this.offer(subject.row, rows[poseAt]!, rows[poseAt + CELL_OF_POSES.steer]!);
+    }
+    const slide = rows[poseAt + CELL_OF_POSES.slide]!;
+    const turn = rows[poseAt + CELL_OF_POSES.turn]!;
+    if (!(known & Known.Bounded) || !(turn < 1)) {
+      this.pushUnknown(node, poseAt);
+      return;
+    }
+    const wheel = poseAt + CELL_OF_POSES.borderWheel;
+    let sq = 0;
+    for (let i = 0; i < 3; i++) sq += (rows[wheel + i]! - rows[poseAt + CELL_OF_POSES.borderJoint + i]!) ** 2;
+    const across = Math.sqrt(sq) + subject.ring.ballRadius + subject.radius;
+    // A gap of this much at that pose is enough: none in the cell is then below the best.
+    const enough = (this.best + slide + turn * across) / (1 - turn);
+    const gap = subject.gap(rows, wheel, enough);
+    const bound = gap - slide - turn * (gap + across);
+    const cut = this.borderCut(poseAt, gap + across);
+    if (gap >= enough) this.nodes.drop(node);
+    // Where the wheel moves evenly in the end, the tolerance itself can be reached.
+    else if (known & Known.Moves && known & Known.OtherStands) this.push(node, bound, cut);
+    else this.keepOnBorder(node, poseAt, bound, cut);
+  }
+
+  /**
+   * Whether the motion proven over a cell of poses differs little from that at its middle, compared with what is known
+   * of it without any speed: near the border of reach it does not, and pieces of the part would be bounded badly.
+   */
+  private isEven(poses: number): boolean {
+    const known = this.poses.lookAtBorder(poses);
+    if (!(known & Known.Bounded)) return !(known & Known.Empty);
+    const { rows } = this.poses;
+    const at = poses * CELL_OF_POSES_ROW;
+    const by = at + CELL_OF_POSES.motion;
+    const lever = this.subject.ring.ballRadius;
+    const arm = rows[by + MOTION.armSlideOff]! + rows[by + MOTION.armTurnOff]! * lever;
+    const steer = rows[by + MOTION.steerSlideOff]! + rows[by + MOTION.steerTurnOff]! * lever;
+    const off = rows[by + MOTION.armHalf]! * arm + rows[by + MOTION.steerHalf]! * steer;
+    return off <= EVEN_SHARE * (rows[at + CELL_OF_POSES.slide]! + rows[at + CELL_OF_POSES.turn]! * lever);
+  }
+
+  private keepOnBorder(node: number, poseAt: number, bound: number, cut: Cut): void {
+    if (bound >= this.best) this.nodes.drop(node);
+    else if (Math.max(bound, this.floor) >= this.best - this.borderTolerance) this.settle(node, bound);
+    else if (this.isFinest(poseAt)) this.giveUp(node);
+    else this.push(node, bound, cut);
+  }
+
+  /** The range that makes the wheel's way at the border long. */
+  private borderCut(poseAt: number, lever: number): Cut {
+    const { rows } = this.poses;
+    const bySteer = rows[poseAt + CELL_OF_POSES.steerTurn]! * lever;
+    const way = rows[poseAt + CELL_OF_POSES.slide]! + rows[poseAt + CELL_OF_POSES.turn]! * lever;
+    return way > 2 * bySteer ? Cut.Arm : Cut.Steer;
+  }
+
+  /** Keeps a node of which nothing is known, until it is small: the wider of its ranges is cut next. */
+  private pushUnknown(node: number, poseAt: number): void {
+    const armHalf = this.poses.rows[poseAt + CELL_OF_POSES.armHalf]!;
+    const steerHalf = this.poses.rows[poseAt + CELL_OF_POSES.steerHalf]!;
+    if (armHalf <= this.leastArm && steerHalf <= this.leastSteer) this.giveUp(node);
+    else {
+      const wider = armHalf * this.leastSteer > steerHalf * this.leastArm ? Cut.Arm : Cut.Steer;
+      this.push(node, Number.NEGATIVE_INFINITY, wider);
+    }
+  }
+
+  private isFinest(poseAt: number): boolean {
+    const { rows } = this.poses;
+    return (
+      rows[poseAt + CELL_OF_POSES.armHalf]! < this.leastArm * FINEST_SHARE &&
+      rows[poseAt + CELL_OF_POSES.steerHalf]! < this.leastSteer * FINEST_SHARE
+    );
+  }
+
+  private keep(poseAt: number, radius: number): void {
+    this.best = found.value;
+    this.bestArm = this.poses.rows[poseAt]!;
+    this.bestSteer = this.poses.rows[poseAt + CELL_OF_POSES.steer]!;
+    for (let i = 0; i < 3; i++) {
+      this.bestPoint[i] = found.center[i]! - radius * found.away[i]!;
+      this.bestPoint[3 + i] = found.center[i]! - found.distance * found.away[i]!;
+    }
+  }
+
+  private cut(node: number): void {
+    const at = node * NODE_ROW;
+    const { rows } = this.nodes;
+    const cut = rows[at + NODE.cut];
+    if (cut === Cut.Part) {
+      if (rows[at + NODE.tree] !== NO_TREE) this.openTree(node);
+      else {
+        const twin = this.nodes.cut(node);
+        this.look(node);
+        this.look(twin);
+      }
+      return;
+    }
+    const first = this.poses.half(rows[at]!, cut === Cut.Arm ? "arm" : "steer");
+    const twin = this.nodes.copy(node);
+    this.nodes.rows[at] = first;
+    this.nodes.rows[twin * NODE_ROW] = first + 1;
+    this.look(node);
+    this.look(twin);
+  }
+
+  /** Puts the pieces of the part in the place of the whole. */
+  private takeApart(node: number): void {
+    const { tree, cells } = this.subject.part;
+    if (tree !== undefined) {
+      this.nodes.setTree(node, tree, 0);
+      this.look(node);
+      return;
+    }
+    for (let i = 0; i < this.pieces.length; i++) {
+      const piece = this.nodes.copy(node);
+      this.nodes.setCell(piece, cells, this.pieces[i]! * CELL_ROW);
+      this.look(piece);
+    }
+    this.nodes.drop(node);
+  }
+
+  /** Puts the children of a node of the tree, or a leaf's triangles, in its place. */
+  private openTree(node: number): void {
+    const tree = this.subject.part.tree!;
+    const treeNode = this.nodes.rows[node * NODE_ROW + NODE.tree]!;
+    const first = tree.links[2 * treeNode]!;
+    const size = tree.links[2 * treeNode + 1]!;
+    for (let i = 1; i < size; i++) {
+      const twin = this.nodes.copy(node);
+      this.nodes.setTriangle(twin, tree, first + i);
+      this.look(twin);
+    }
+    if (size > 0) this.nodes.setTriangle(node, tree, first);
+    else {
+      const twin = this.nodes.copy(node);
+      this.nodes.setTree(twin, tree, first);
+      this.look(twin);
+      this.nodes.setTree(node, tree, treeNode + 1);
+    }
+    this.look(node);
+  }
+}
+
+/** What makes the bound found looser than its value most. */
+function loosestCut(): Cut {
+  const { partShare, armShare, steerShare } = found;
+  if (partShare >= armShare && partShare >= steerShare) return Cut.Part;
+  return armShare >= steerShare ? Cut.Arm : Cut.Steer;
+}

@@ -1,0 +1,41 @@
+import type { Box } from "../../src/app/storage/box.ts";
+import type { LastWords } from "../../src/app/storage/lastWords.ts";
+
+/** A box that forgets when the test ends; values go through a structured clone, as in the browser. */
+export function memoryBox(): Box & { readonly held: Map<string, unknown>; writes: number } {
+  const held = new Map<string, unknown>();
+  return {
+    held,
+    writes: 0,
+    async get(keys) {
+      return keys.map((key) => structuredClone(held.get(key)));
+    },
+    async put(entries) {
+      this.writes += 1;
+      for (const [key, value] of entries) held.set(key, structuredClone(value));
+    },
+    async update(key, change) {
+      held.set(key, structuredClone(change(structuredClone(held.get(key)))));
+    },
+    async remove(keys) {
+      for (const key of keys) held.delete(key);
+    },
+    async keys() {
+      return [...held.keys()];
+    },
+  };
+}
+
+/** Last words that are remembered as text, as in local storage. */
+export function memoryLastWords(): LastWords {
+  let text: string | undefined;
+  return {
+    say: (value) => {
+      text = JSON.stringify(value);
+    },
+    hear: () => (text === undefined ? undefined : JSON.parse(text)),
+    clear: () => {
+      text = undefined;
+    },
+  };
+}
