@@ -5,8 +5,10 @@ import "./theme/base.css";
 import { App } from "./App.tsx";
 import { startOffline } from "./offline/offline.ts";
 import { openSharedLink } from "./share/openSharedLink.ts";
+import { saveFile } from "./share/saveFile.ts";
 import { applyTheme } from "./state/applyTheme.ts";
 import { runChecks } from "./state/runChecks.ts";
+import { shortcutKeys } from "./state/shortcutKeys.ts";
 import { workbench } from "./state/workbench.ts";
 import { workerChecker } from "./state/workerChecker.ts";
 import { startStorage } from "./storage/pageStorage.ts";
@@ -25,6 +27,7 @@ applyTheme(workbench, document.documentElement);
 await startStorage();
 await openLink();
 addEventListener("hashchange", () => void openLink());
+shortcutKeys(workbench, window, () => void saveFile(workbench));
 runChecks(workbench, workerChecker());
 createRoot(root).render(
   <StrictMode>

@@ -15,7 +15,7 @@ Examples:
   wellsweep pose truck.json --travel "3 1/4" --steer 1    everything at one height and steering input
   wellsweep sweep truck.json --csv > truck.csv            tables for a spreadsheet
   wellsweep map truck.json                                how far it steers at each height, how low it goes
-  wellsweep envelope truck.json --out swept.stl           the space the tires sweep, as a surface
+  wellsweep envelope truck.json --out swept.stl --stance driving  the space the tires sweep, as a surface
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
 

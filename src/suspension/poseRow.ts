@@ -21,6 +21,9 @@ export const POSE = {
 /** Numbers in a pose row. */
 export const POSE_ROW = 33;
 
+/** The five numbers that change from pose to pose: a call that hands on numbers boxes them, an array does not. */
+const given = new Float64Array(5);
+
 /**
  * Fills one pose row in closed form: lower arm angle → lower ball joint → upper ball joint (circle and
  * sphere) → knuckle turn (tie rod length) → wheel. Left-hand frame, mm. Allocates nothing.
@@ -51,6 +54,21 @@ export function poseRowTo(
   innerY: number,
   innerZ: number,
 ): PoseStatus {
+  given[0] = cosArm;
+  given[1] = sinArm;
+  given[2] = innerX;
+  given[3] = innerY;
+  given[4] = innerZ;
+  return givenPoseTo(out, at, side);
+}
+
+/** `poseRowTo` of what is `given`. Too long to be inlined where it is called, so it takes no loose numbers. */
+function givenPoseTo(out: Float64Array, at: number, side: Float64Array): PoseStatus {
+  const cosArm = given[0]!;
+  const sinArm = given[1]!;
+  const innerX = given[2]!;
+  const innerY = given[3]!;
+  const innerZ = given[4]!;
   const lx = side[SIDE.lowerFoot]! + cosArm * side[SIDE.lowerRadial]! + sinArm * side[SIDE.lowerQuarter]!;
   const ly =
     side[SIDE.lowerFoot + 1]! + cosArm * side[SIDE.lowerRadial + 1]! + sinArm * side[SIDE.lowerQuarter + 1]!;

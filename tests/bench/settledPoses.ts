@@ -55,7 +55,10 @@ export async function settledPoses(
   };
 
   // One cycle to be where a cycle begins, one to count.
-  cycle(poses.map(() => LOOKED_AT), () => {});
+  cycle(
+    poses.map(() => LOOKED_AT),
+    () => {},
+  );
   const steps = poses.map((pose) => {
     driveTo(pose);
     let enough = 1;

@@ -32,9 +32,9 @@ import { writeFile } from "../writeFiles.ts";
 
 const EXAMPLES = `
 Examples:
-  wellsweep envelope truck.json --out swept.stl --out swept.glb      all travel, lock to lock, for CAD and for looking at
+  wellsweep envelope truck.json --out swept.stl --out swept.glb --straight
   wellsweep envelope truck.json --out swept.stl --stance driving --side left
-  wellsweep envelope truck.json --out x0.svg --out x0.dxf --section x=0 --straight
+  wellsweep envelope truck.json --out x0.svg --out x0.dxf --section x=0 --travel 3
 
 The ending of a name decides what is written: .stl (binary, mm) and .glb (meters, Y up) are the surface; .dxf (the
 file's units) and .svg (mm) are the section, 1:1. A file of that name that this program wrote is replaced, any other is not.

@@ -14,9 +14,9 @@ const work = new Float64Array(TRIANGLE_ROW);
 /**
  * Least distance of a triangle to the crown, if below `beat`, with its place as a `SEEN` row. The distance is convex,
  * so its least over the triangle is on an edge, where the slope along it turns, or inside, where the crown's farthest
- * point toward the triangle's plane stands above it. Exact where it is positive (to 1e-8 mm); where it is not, only
- * that it is not.
- * @returns the distance, or `beat` when none is below it.
+ * point toward the triangle's plane stands above it. Exact to 1e-8 mm.
+ * @returns the distance, `beat` when none is below it, or −Infinity where it may be 0 or less: in the crown the
+ * distance has kinks within the triangle too.
  */
 export function triangleOnCrown(
   place: Float64Array,
@@ -37,17 +37,18 @@ export function triangleOnCrown(
   const toC = slopeTo(0, t[6]!, t[7]!, t[8]!);
   const fall = toB < toC ? toB : toC;
   if (!(da + (fall < 0 ? fall : 0) < beat)) return beat;
+  if (!(beat > 0)) return Number.NEGATIVE_INFINITY;
   const near = c[SEEN.start]!;
   seeCrown(c, SEEN_ROW, crown, wheel, wheelAt, t, 3, near);
   seeCrown(c, 2 * SEEN_ROW, crown, wheel, wheelAt, t, 6, near);
   let best = beat;
   for (let row = 0; row < 3 * SEEN_ROW; row += SEEN_ROW)
     if (c[row + SEEN.distance]! < best) best = keep(place, c, row);
-  if (!(best > 0)) return best;
+  if (!(best > 0)) return Number.NEGATIVE_INFINITY;
   best = searchEdge(place, crown, wheel, wheelAt, 0, SEEN_ROW, best);
   best = searchEdge(place, crown, wheel, wheelAt, SEEN_ROW, 2 * SEEN_ROW, best);
   best = searchEdge(place, crown, wheel, wheelAt, 2 * SEEN_ROW, 0, best);
-  return best > 0 ? searchFace(place, crown, wheel, wheelAt, best) : best;
+  return best > 0 ? searchFace(place, crown, wheel, wheelAt, best) : Number.NEGATIVE_INFINITY;
 }
 
 /** Change of the distance, to first order, from the corner in row `from` to a point. */

@@ -1,5 +1,6 @@
 import { convexHull, convexPieces, doubleArea, type Polygon } from "./convexPieces.ts";
 import { type Crown, crownOf } from "./crown.ts";
+import { deepestIn } from "./deepest.ts";
 import { EDGE_ROW } from "./edgeRow.ts";
 
 /**
@@ -70,7 +71,7 @@ export function ringShapeOf(profile: ArrayLike<number>, barrelRadius: number): R
     ballRadius: Math.max(...points.map(([x, r]) => Math.sqrt(x * x + r * r))),
     barrelRadius,
     freeRadius: Math.max(...points.map(([, r]) => r)),
-    deepest: deepestIn(boundary, points),
+    deepest: deepestIn(boundary),
   };
 }
 
@@ -82,61 +83,4 @@ function edgeRows(polygon: Polygon): Float64Array {
     rows.set([x0, r0, (x1 - x0) / length, (r1 - r0) / length, length], i * EDGE_ROW);
   });
   return rows;
-}
-
-/** mm. How much too deep `deepest` may be. */
-const DEEPEST_SLACK = 0.005;
-
-/**
- * Upper bound of the radius of the largest circle inside the outline, by halving squares: depth is
- * 1-Lipschitz, so a square's depth is at most its middle's plus half its diagonal.
- */
-function deepestIn(edges: Float64Array, outline: Polygon): number {
-  const xs = outline.map(([x]) => x);
-  const rs = outline.map(([, r]) => r);
-  const size = 0.5 * Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...rs) - Math.min(...rs));
-  let squares = [
-    [0.5 * (Math.max(...xs) + Math.min(...xs)), 0.5 * (Math.max(...rs) + Math.min(...rs)), size],
-  ];
-  let best = 0;
-  let most = size * Math.SQRT2;
-  while (most > DEEPEST_SLACK && squares.length < 20_000) {
-    const next: number[][] = [];
-    for (const [x, r, half] of squares as [number, number, number][]) {
-      const h = half / 2;
-      for (const [sx, sr] of [
-        [-h, -h],
-        [h, -h],
-        [-h, h],
-        [h, h],
-      ] as const) {
-        const depth = depthAt(edges, x + sx, r + sr);
-        best = Math.max(best, depth);
-        next.push([x + sx, r + sr, h, depth]);
-      }
-    }
-    most = next[0]![2]! * Math.SQRT2;
-    squares = next.filter((square) => square[3]! + most > best);
-  }
-  return best + most;
-}
-
-/** Distance to the outline, + inside (even-odd crossings), − outside. */
-function depthAt(edges: Float64Array, x: number, r: number): number {
-  let leastSq = Number.POSITIVE_INFINITY;
-  let inside = false;
-  for (let i = 0; i < edges.length; i += EDGE_ROW) {
-    const [x0, r0, ex, er, len] = edges.subarray(i, i + EDGE_ROW) as unknown as [
-      number,
-      number,
-      number,
-      number,
-      number,
-    ];
-    const along = Math.min(Math.max((x - x0) * ex + (r - r0) * er, 0), len);
-    leastSq = Math.min(leastSq, (x - x0 - along * ex) ** 2 + (r - r0 - along * er) ** 2);
-    const r1 = r0 + len * er;
-    if (r0 > r !== r1 > r && x < x0 + ((r - r0) * ex) / er) inside = !inside;
-  }
-  return inside ? Math.sqrt(leastSq) : -Math.sqrt(leastSq);
 }

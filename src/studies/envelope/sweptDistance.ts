@@ -90,7 +90,11 @@ export class SweptDistance {
         const pose = list[i]!;
         if (pass === 0 ? byPose[pose] !== least : this.lowest[pose]! > found[0]! - WORTH) continue;
         const column = pose % table.columns;
-        this.descend((pose - column) / table.columns, column);
+        const row = (pose - column) / table.columns;
+        // What is found within a step of a pose is what its own descent would lead to.
+        const isNear = Math.abs(row - found[1]!) <= 1 && Math.abs(column - found[2]!) <= 1;
+        if (pass === 1 && isNear) continue;
+        this.descend(row, column);
         if (pass === 0) break;
       }
     }

@@ -6,7 +6,8 @@ import { type Pair, pairGapTo, pairMotion } from "../pairs.ts";
 
 /**
  * mm. A pair is asked for its gap even where it is farther than the worst by this much: it costs little more than to
- * hear that it is farther, and lasts for many poses. A quarter of a wheel's radius does best on the demo truck.
+ * hear that it is farther, and lasts for many poses. A quarter of a wheel's radius does best on the demo truck. Not
+ * so once something is pressed in: how deep something else is pressed is dear to know.
  */
 const MARGIN = 80;
 
@@ -64,7 +65,7 @@ export class PairTrack {
       if (k === this.lead) continue;
       const pair = pairs[k]!;
       if (least[k]! - pairMotion(pair, this.seen, k * POSE_ROW, pose, poseAt) >= best) continue;
-      const beat = best + MARGIN;
+      const beat = best < 0 ? best : best + MARGIN;
       const gap = pairGapTo(other, 0, pair, pose, poseAt, beat);
       this.keep(k, gap, gap < beat, pose, poseAt);
       if (!(gap < best)) continue;

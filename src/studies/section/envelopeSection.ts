@@ -72,7 +72,7 @@ export function envelopeSection(
 }
 
 /** A body part where the plane cuts it. */
-export function slicedPart(part: BodyPart, plane: SectionPlane): Outline[] {
+function slicedPart(part: BodyPart, plane: SectionPlane): Outline[] {
   switch (part.kind) {
     case "path":
       return sliceTube(part.points, part.radius, plane);

@@ -13,7 +13,6 @@ import { ringDistance, wheelRow } from "../../reference/referenceRing.ts";
 import { noise, type SheetCase, sheetCases } from "./sheets.ts";
 
 const SEED = 1955;
-const RUNS = 250;
 /** Cells along a sheet's side: some 400 triangles. */
 const SIDE = 15;
 
@@ -51,10 +50,10 @@ function unpruned({ ring, wheel }: SheetCase, { corners, count }: TriangleTree):
   return least;
 }
 
-const onCases = (claim: (c: SheetCase) => void, numRuns = RUNS) =>
+const onCases = (claim: (c: SheetCase) => void, numRuns: number) =>
   fc.assert(fc.property(sheetCases(SIDE), claim), { seed: SEED, numRuns, endOnFailure: true });
 
-describe(`the gap of a mesh by its tree, on ${RUNS} generated sheets (seed ${SEED})`, () => {
+describe(`the gap of a mesh by its tree, on generated sheets (seed ${SEED})`, () => {
   it("is the least over all triangles, each bisected alone; clear, deep and in the hole of the barrel", () => {
     const seen = { clear: 0, deep: 0, hole: 0 };
     onCases((c) => {
@@ -64,9 +63,9 @@ describe(`the gap of a mesh by its tree, on ${RUNS} generated sheets (seed ${SEE
       if (gap < 0) seen.deep++;
       else if (length(sub(vecAt(row, GAP.onRing), c.wheel.center)) < c.ring.barrelRadius + 20) seen.hole++;
       else seen.clear++;
-    });
-    expect(Math.min(seen.clear, seen.deep)).toBeGreaterThan(40);
-    expect(seen.hole).toBeGreaterThan(5);
+    }, 120);
+    expect(Math.min(seen.clear, seen.deep)).toBeGreaterThan(20);
+    expect(seen.hole).toBeGreaterThan(2);
   });
 
   it("is where the points say: on the mesh, on the ring, the gap apart", () => {

@@ -2,7 +2,7 @@ import type { Manifold } from "manifold-3d";
 import type { TriangleMesh } from "../../../src/geometry/triangleMesh.ts";
 
 /** A closed mesh revolved about z: `sides` flat sides, corners on the round surface. @param section [r, z], counterclockwise */
-export function revolved(section: readonly (readonly [number, number])[], sides: number): TriangleMesh {
+function revolved(section: readonly (readonly [number, number])[], sides: number): TriangleMesh {
   const count = section.length;
   const positions: number[] = [];
   const triangles: number[] = [];
