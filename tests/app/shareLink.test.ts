@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { openSharedLink } from "../../src/app/share/openSharedLink.ts";
+import { shareBoard } from "../../src/app/share/shareBoard.ts";
 import { MAX_LINK_CHARACTERS, readShareLink, shareLink } from "../../src/app/share/shareLink.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { exampleText } from "./exampleText.ts";
@@ -97,5 +98,28 @@ describe("a share link", () => {
     expect(store.getState().document).toBe(document);
     expect(store.getState().refusal?.issues[0]).toMatchObject({ file: "shared link" });
     expect(await openSharedLink(store, "#top")).toBe(false);
+  });
+});
+
+describe("sharing the board", () => {
+  it("gives a link to the document as it is, edits and all", async () => {
+    const store = createWorkbenchStore(exampleText, "test.json");
+    store.getState().editField(["knuckle", "hubFace"], "6 1/2");
+    const link = await shareBoard(store, PAGE);
+    if (!link.ok) throw new Error(link.mend);
+    const read = await readShareLink(hashOf(link.url));
+    expect(read?.ok && read.shared.document).toEqual(store.getState().document);
+  });
+
+  it("is refused for a setup with mesh files, and without a setup", async () => {
+    const store = createWorkbenchStore(exampleText, "test.json");
+    store
+      .getState()
+      .insertItem(["truck", "body"], 0, { name: "scan", kind: "mesh", file: "scans/fender.stl" });
+    expect(await shareBoard(store, PAGE)).toMatchObject({
+      ok: false,
+      mend: expect.stringContaining("fender.stl"),
+    });
+    expect(await shareBoard(createWorkbenchStore("{", "none.json"), PAGE)).toMatchObject({ ok: false });
   });
 });

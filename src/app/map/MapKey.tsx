@@ -1,4 +1,5 @@
 import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
 import { amountText } from "../words/amountText.ts";
 import { useMap } from "./useMap.ts";
 
@@ -9,7 +10,7 @@ export type MapKeyProps = {
 /** What the map's tones, lines and hatchings mean. */
 export function MapKey({ truck }: MapKeyProps) {
   const borders = useMap((s) => s.drawn?.borders);
-  const allowance = amountText(truck.setup.allowance, truck.setup);
+  const allowance = amountText(truck.setup.allowance, useFormat());
   return (
     <ul className="map-key">
       <li>

@@ -1,4 +1,5 @@
 import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
 import { lowTexts, steerTexts } from "./limitWords.ts";
 import { useMap } from "./useMap.ts";
 
@@ -9,6 +10,7 @@ export type MapLimitsProps = {
 /** The two answers people ask of a map, at the pose shown: how far it steers at this height, how low at this steer. */
 export function MapLimits({ truck }: MapLimitsProps) {
   const limits = useMap((s) => (s.of === truck ? s.limits : null));
+  const format = useFormat();
   const steer = limits && steerTexts(limits.steering, truck.model);
   return (
     <dl className="map-limits" aria-busy={limits === null}>
@@ -17,7 +19,7 @@ export function MapLimits({ truck }: MapLimitsProps) {
       <dt>and right</dt>
       <dd>{steer?.right ?? "…"}</dd>
       <dt>At this steering it goes down</dt>
-      <dd>{limits ? lowTexts(limits.lowering, truck.setup) : "…"}</dd>
+      <dd>{limits ? lowTexts(limits.lowering, format) : "…"}</dd>
     </dl>
   );
 }

@@ -1,6 +1,7 @@
 import "./mapPanel.css";
 import { useState } from "react";
 import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { heightText, lockText } from "../words/poseWords.ts";
 import { MapBoard } from "./MapBoard.tsx";
@@ -25,7 +26,7 @@ export function MapPanel({ truck }: MapPanelProps) {
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
   const failure = useMap((s) => s.failure);
-  const spoken = `${heightText(travel, truck.setup)}, ${lockText(steer)}`;
+  const spoken = `${heightText(travel, truck.setup, useFormat())}, ${lockText(steer)}`;
   return (
     <section className="map" aria-labelledby="map-title">
       <header className="map-head">

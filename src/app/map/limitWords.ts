@@ -1,10 +1,10 @@
-import type { Setup } from "../../setup/types.ts";
 import type { Limit } from "../../studies/map/limit.ts";
 import type { LowestTravels } from "../../studies/map/lowestTravels.ts";
 import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model.ts";
 import { isStraight } from "../../studies/sentencePose.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 import { angleText } from "../words/angleText.ts";
 import { travelText } from "../words/poseWords.ts";
 
@@ -26,11 +26,11 @@ export function steerLimitText(limit: Limit, travel: number, model: Model): stri
 }
 
 /** How low it can go at a steer. */
-export function lowTexts(lowering: LowestTravels | NoLimits, setup: Setup): string {
+export function lowTexts(lowering: LowestTravels | NoLimits, format: LengthFormat): string {
   if (!lowering.ok) return "the linkage cannot go there";
   const { from, either } = lowering.touch;
   if (either.stop === "end") return "all the way down";
-  const low = travelText(either.at, setup);
+  const low = travelText(either.at, format);
   if (either.stop === "touch") {
     return either.at <= from && from < 0
       ? `not at all: even at full droop the ${either.part} touches on the ${either.side}`

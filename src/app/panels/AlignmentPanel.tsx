@@ -1,7 +1,10 @@
 import "./alignmentPanel.css";
-import type { SidePose } from "../../suspension/solvePose.ts";
+import { useMemo, useState } from "react";
+import { type SidePose, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { angleText } from "../words/angleText.ts";
 import { lengthText } from "../words/lengthText.ts";
@@ -14,7 +17,7 @@ type AlignmentNumber = {
   readonly name: string;
   /** What a plus sign means. */
   readonly plus: string;
-  readonly text: (side: SidePose, truck: Truck) => string;
+  readonly text: (side: SidePose, format: LengthFormat) => string;
 };
 
 const NUMBERS: readonly AlignmentNumber[] = [
@@ -29,30 +32,53 @@ const NUMBERS: readonly AlignmentNumber[] = [
   {
     name: "Scrub radius",
     plus: "+ patch outboard",
-    text: (side, { setup }) => lengthText(side.scrubRadius, setup),
+    text: (side, format) => lengthText(side.scrubRadius, format),
   },
   {
     name: "Mechanical trail",
     plus: "+ patch behind",
-    text: (side, { setup }) => lengthText(side.mechanicalTrail, setup),
+    text: (side, format) => lengthText(side.mechanicalTrail, format),
   },
 ];
 
-/** Alignment of both wheels at this pose. */
+interface Column {
+  readonly name: string;
+  readonly side: SidePose | null;
+}
+
+/** Alignment of both wheels at this pose; on demand, of the left one at each named height, wheels straight ahead. */
 export function AlignmentPanel({ truck }: AlignmentPanelProps) {
   const pose = useWorkbench(shownPose);
-  if (!pose?.ok) return null;
+  const format = useFormat();
+  const [isByStance, setByStance] = useState(false);
+  const stances = useMemo(() => stanceColumns(truck), [truck]);
+  const columns = isByStance ? stances : nowColumns(pose?.ok ? pose : null);
   return (
     <section className="alignment" aria-labelledby="alignment-title">
-      <h2 id="alignment-title" className="label">
-        Alignment now
-      </h2>
+      <header className="alignment-head">
+        <h2 id="alignment-title" className="label">
+          {isByStance ? "Alignment at each stance, straight ahead, left wheel" : "Alignment now"}
+        </h2>
+        {stances.length > 0 && (
+          <button
+            type="button"
+            className="alignment-switch"
+            aria-pressed={isByStance}
+            onClick={() => setByStance(!isByStance)}
+          >
+            at each stance
+          </button>
+        )}
+      </header>
       <table>
         <thead>
           <tr>
             <td />
-            <th scope="col">Left</th>
-            <th scope="col">Right</th>
+            {columns.map(({ name }) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
@@ -61,8 +87,9 @@ export function AlignmentPanel({ truck }: AlignmentPanelProps) {
               <th scope="row">
                 {name} <small>{plus}</small>
               </th>
-              <td>{text(pose.left, truck)}</td>
-              <td>{text(pose.right, truck)}</td>
+              {columns.map((column) => (
+                <td key={column.name}>{column.side ? text(column.side, format) : "–"}</td>
+              ))}
             </tr>
           ))}
         </tbody>
@@ -73,4 +100,18 @@ export function AlignmentPanel({ truck }: AlignmentPanelProps) {
       </p>
     </section>
   );
+}
+
+function nowColumns(pose: SolvedPose | null): Column[] {
+  return [
+    { name: "Left", side: pose?.left ?? null },
+    { name: "Right", side: pose?.right ?? null },
+  ];
+}
+
+function stanceColumns({ model, setup }: Truck): Column[] {
+  return setup.stances.map(({ name, travel }) => {
+    const pose = solvePose(model.frontEnd, travel, 0);
+    return { name, side: pose.ok ? pose.left : null };
+  });
 }

@@ -1,27 +1,52 @@
 import "./gapPanel.css";
+import { useMemo, useState } from "react";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { GapRow } from "./GapRow.tsx";
+import { partRows } from "./partRows.ts";
 
 export type GapPanelProps = {
   truck: Truck;
 };
 
-/** Every part on each side at this pose, nearest first. */
+/** So many parts are listed before the rest has to be asked for: those that could matter. */
+const FIRST_ROWS = 7;
+
+/** Every part, the worst first: its worst gap over the whole range and its gap at the pose shown. */
 export function GapPanel({ truck }: GapPanelProps) {
   const gaps = useWorkbench(shownGaps);
-  if (gaps.length === 0) return null;
+  const report = useWorkbench((s) => (s.check.status === "done" ? s.check.report : null));
+  const format = useFormat();
+  const [isWhole, setWhole] = useState(false);
+  const rows = useMemo(() => partRows(gaps, report), [gaps, report]);
+  if (rows.length === 0) return null;
+  const shown = isWhole ? rows : rows.slice(0, FIRST_ROWS);
   return (
-    <section className="gaps" aria-labelledby="gaps-title">
-      <h2 id="gaps-title" className="label">
-        Gaps now, nearest first
-      </h2>
+    <section className="gaps" aria-labelledby="gaps-title" aria-busy={report === null}>
+      <header className="gaps-head">
+        <h2 id="gaps-title" className="label">
+          What comes nearest, worst first
+        </h2>
+        <span className="label">worst</span>
+        <span className="label gaps-now">now</span>
+      </header>
       <ol>
-        {gaps.map((entry) => (
-          <GapRow key={`${entry.side} ${entry.part}`} entry={entry} setup={truck.setup} />
+        {shown.map((row) => (
+          <GapRow key={row.part} row={row} setup={truck.setup} format={format} />
         ))}
       </ol>
+      {rows.length > FIRST_ROWS && (
+        <button
+          type="button"
+          className="button gaps-more"
+          aria-expanded={isWhole}
+          onClick={() => setWhole(!isWhole)}
+        >
+          {isWhole ? "Only the nearest" : `All ${rows.length} parts`}
+        </button>
+      )}
     </section>
   );
 }

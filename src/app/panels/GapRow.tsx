@@ -1,37 +1,58 @@
 import type { Setup } from "../../setup/types.ts";
-import type { GapEntry } from "../../studies/gapsAt.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { isSamePart } from "../state/viewActions.ts";
 import { amountText } from "../words/amountText.ts";
 import { gapWord } from "../words/gapWord.ts";
+import { heightText, lockText } from "../words/poseWords.ts";
+import type { PartRow } from "./partRows.ts";
 import { StateMark } from "./StateMark.tsx";
 
 export type GapRowProps = {
-  entry: GapEntry;
+  row: PartRow;
   setup: Setup;
+  format: LengthFormat;
 };
 
 const WORDS = { rubs: "rubs by", close: "close", clear: "clear" } as const;
 
-/** One part on one side; pressing it points the place out on the stage. */
-export function GapRow({ entry, setup }: GapRowProps) {
-  const isSelected = useWorkbench((s) => isSamePart(entry, s.selection));
+/** One part: its worst gap and where that is, its gap now. Pressing it goes there and points the part out. */
+export function GapRow({ row, setup, format }: GapRowProps) {
+  const { part, now, worst, isAlike } = row;
+  const isSelected = useWorkbench((s) => s.selection?.part === part);
+  const setPose = useWorkbench((s) => s.setPose);
   const select = useWorkbench((s) => s.select);
-  const word = gapWord(entry.gap, setup.allowance);
+  const shown = worst ?? now;
+  if (shown === null) return null;
+  const word = gapWord(shown.gap, setup.allowance);
+  const where =
+    worst === null
+      ? "at the pose shown"
+      : worst.together
+        ? "at every pose"
+        : `${heightText(worst.travel, setup, format)}, ${lockText(worst.steer)}`;
   return (
     <li>
       <button
         type="button"
         className={`gap-row gap-${word}`}
         aria-pressed={isSelected}
-        onClick={() => select({ part: entry.part, side: entry.side })}
+        onClick={() => {
+          if (worst !== null && !worst.together) setPose(worst.travel, worst.steer);
+          if (!isSelected) select({ part, side: shown.side });
+        }}
       >
         <StateMark word={word} />
         <span className="gap-part">
-          {entry.part} <span className="gap-side">{entry.side}</span>
+          {part} {!isAlike && <span className="gap-side">{shown.side}</span>}
+          <span className="gap-where">{where}</span>
         </span>
-        <span className="gap-word">{WORDS[word]}</span>
-        <span className="gap-amount">{amountText(entry.gap, setup, true)}</span>
+        <span className="gap-amount">
+          <span className="gap-word">{WORDS[word]}</span> {amountText(shown.gap, format, true)}
+        </span>
+        <span className="gap-now">
+          <span className="sr-only">now </span>
+          {now === null ? "–" : `${now.gap < 0 ? "rubs " : ""}${amountText(now.gap, format, true)}`}
+        </span>
       </button>
     </li>
   );

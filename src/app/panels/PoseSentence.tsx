@@ -1,6 +1,7 @@
 import "./poseSentence.css";
 import { shownGaps, shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
 import { poseSentence } from "../words/poseSentence.ts";
@@ -13,12 +14,13 @@ export type PoseSentenceProps = {
 export function PoseSentence({ truck }: PoseSentenceProps) {
   const pose = useWorkbench(shownPose);
   const gaps = useWorkbench(shownGaps);
+  const format = useFormat();
   return (
     <section className="pose-sentence" aria-labelledby="pose-sentence-title">
       <h2 id="pose-sentence-title" className="label">
         At this height and steering angle
       </h2>
-      <p aria-live="polite">{pose && keepTogether(poseSentence(truck, pose, gaps))}</p>
+      <p aria-live="polite">{pose && keepTogether(poseSentence(truck, pose, gaps, format))}</p>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import type { ReachLimit } from "../../studies/reachLimits.ts";
 import { limitSentence } from "../../studies/sentenceLimit.ts";
 import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
 import { keepTogether } from "../words/keepTogether.ts";
 
 export type ReachLimitsProps = {
@@ -10,13 +11,13 @@ export type ReachLimitsProps = {
 
 /** Where the linkage cannot follow within the range that was checked: the verdict does not reach there. */
 export function ReachLimits({ truck, limits }: ReachLimitsProps) {
+  const format = useFormat();
   if (limits.length === 0) return null;
-  const { units } = truck.setup;
   return (
     <ul className="verdict-limits">
       {limits.map((limit) => (
         <li key={`${limit.side} ${limit.along} ${limit.startsAt}`}>
-          {keepTogether(limitSentence(limit, truck.model, { units, fraction: 16 }))}
+          {keepTogether(limitSentence(limit, truck.model, format))}
         </li>
       ))}
     </ul>

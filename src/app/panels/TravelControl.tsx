@@ -1,4 +1,6 @@
 import type { Setup } from "../../setup/types.ts";
+import { MM_PER_INCH, mmFromUnits } from "../../units/lengthUnits.ts";
+import { lengthFormatOf, lengthStepOf } from "../state/preferences.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { heightText, stanceAt, travelText } from "../words/poseWords.ts";
 import { Scale, type ScaleMark } from "./Scale.tsx";
@@ -12,8 +14,11 @@ export type TravelControlProps = {
 export function TravelControl({ setup }: TravelControlProps) {
   const travel = useWorkbench((s) => s.travel);
   const setTravel = useWorkbench((s) => s.setTravel);
+  const lengths = useWorkbench((s) => s.preferences.lengths);
+  const format = lengthFormatOf(lengths, setup.units);
+  const { size, units } = lengthStepOf(lengths, setup.units);
   const { droop, bump } = setup.travel;
-  const unit = setup.units === "in" ? 25.4 : 10;
+  const unit = format.units === "in" ? MM_PER_INCH : 10;
   const marks: ScaleMark[] = [];
   for (let i = Math.ceil(droop / unit); i <= bump / unit; i++) {
     marks.push({ at: i * unit, isLong: i === 0 });
@@ -24,11 +29,11 @@ export function TravelControl({ setup }: TravelControlProps) {
       value={travel}
       min={droop}
       max={bump}
-      step={setup.units === "in" ? 25.4 / 16 : 1}
-      pageSteps={setup.units === "in" ? 8 : 10}
-      readout={travelText(travel, setup)}
+      step={mmFromUnits(size, units)}
+      pageSteps={format.units === "in" ? 8 : 10}
+      readout={travelText(travel, format)}
       note={stanceAt(travel, setup) ?? ""}
-      spoken={heightText(travel, setup)}
+      spoken={heightText(travel, setup, format)}
       marks={marks}
       ends={["droop", "bump"]}
       onChange={setTravel}

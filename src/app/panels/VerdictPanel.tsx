@@ -1,5 +1,6 @@
 import "./verdictPanel.css";
 import { verdictSentence } from "../../studies/sentence.ts";
+import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
 import { ReachLimits } from "./ReachLimits.tsx";
@@ -11,6 +12,7 @@ const HEADLINES = { rubs: "Rubs", close: "Close", clear: "Clears" } as const;
 export function VerdictPanel() {
   const truck = useWorkbench((s) => s.truck);
   const check = useWorkbench((s) => s.check);
+  const format = useFormat();
   const setPose = useWorkbench((s) => s.setPose);
   if (!truck) return null;
   const report = check.status === "done" ? check.report : null;
@@ -32,8 +34,7 @@ export function VerdictPanel() {
           </p>
         )}
         <p className="verdict-sentence">
-          {report &&
-            keepTogether(verdictSentence(report, truck.model, { units: truck.setup.units, fraction: 16 }))}
+          {report && keepTogether(verdictSentence(report, truck.model, format))}
           {check.status === "checking" && "Checking every height and steering angle…"}
           {check.status === "failed" && `The check could not be finished: ${check.message}`}
         </p>

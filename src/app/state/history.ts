@@ -15,6 +15,8 @@ export type HistoryStore = StoreApi<TemporalState<DocumentSlice>>;
 /** One step a gesture: what is set between its begin and its end is undone at once. */
 export interface Gestures {
   begin(): void;
+  /** Goes on with the gesture that ended last, in its step, if nothing has been done or undone since; else begins one. */
+  resume(): void;
   /** Ends the gesture, if there is one; one that ended where it began leaves no step. */
   end(): void;
   /** Ends the gesture and puts everything back to where it began. */
@@ -29,6 +31,7 @@ export function withHistory<State extends DocumentSlice>(
   creator: StateCreator<State, [["temporal", unknown]]>,
 ) {
   let gesture: { readonly start: DocumentSlice; hasStep: boolean } | null = null;
+  let ended: { readonly start: DocumentSlice; readonly step: unknown } | null = null;
 
   const creatorWithHistory = temporal<State, [], [], DocumentSlice>(creator, {
     partialize: documentSlice,
@@ -60,12 +63,19 @@ export function withHistory<State extends DocumentSlice>(
         this.end();
         gesture = { start: documentSlice(store.getState()), hasStep: false };
       },
+      resume() {
+        const { pastStates, futureStates } = history.getState();
+        if (gesture || !ended || ended.step !== pastStates.at(-1) || futureStates.length > 0) this.begin();
+        else gesture = { start: ended.start, hasStep: true };
+      },
       end() {
         const closed = close();
-        if (closed && isUnchanged(closed.start, store.getState())) {
+        ended = null;
+        if (!closed) return;
+        if (isUnchanged(closed.start, store.getState())) {
           putBack(closed.start);
           dropLastStep();
-        }
+        } else ended = { start: closed.start, step: history.getState().pastStates.at(-1) };
       },
       cancel() {
         const closed = close();

@@ -36,6 +36,6 @@ export function clampTravel(truck: Truck, mm: number): number {
 }
 
 /** The steering input inside −1 … +1. */
-export function clampSteer(share: number): number {
+function clampSteer(share: number): number {
   return Math.min(1, Math.max(-1, share));
 }

@@ -108,6 +108,11 @@ export interface HistoryActions {
   redo(): void;
   /** What is edited from here to `endGesture` is one step. Typing in one field is a gesture, and so is a drag. */
   beginGesture(): void;
+  /**
+   * Goes on with the gesture that ended last, as the same step, if nothing else has been done since; else begins one. So
+   * typing can pause, with the gesture ended, and still be one step.
+   */
+  resumeGesture(): void;
   endGesture(): void;
   /** Ends the gesture and puts everything back to where it began (Escape). */
   cancelGesture(): void;

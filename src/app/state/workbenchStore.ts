@@ -37,6 +37,10 @@ export function createWorkbenchStore(text: string, file: string) {
         gestures.begin();
         set({ isGesturing: true });
       },
+      resumeGesture() {
+        gestures.resume();
+        set({ isGesturing: true });
+      },
       endGesture() {
         gestures.end();
         set({ isGesturing: false });

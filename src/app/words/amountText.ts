@@ -1,11 +1,11 @@
-import type { Setup } from "../../setup/types.ts";
 import { amountWords } from "../../studies/sentenceAmount.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 
 /**
- * How long, without the sign, in the setup's own units as a tape reads it. What would round to nothing reads
+ * How long, without the sign, as a tape reads it, in the units shown. What would round to nothing reads
  * "less than 1/16 in", or "< 1/16 in" where there is little room.
  */
-export function amountText(mm: number, setup: Setup, isShort = false): string {
-  const words = amountWords(mm, { units: setup.units, fraction: 16 });
+export function amountText(mm: number, format: LengthFormat, isShort = false): string {
+  const words = amountWords(mm, format);
   return isShort ? words.replace("less than ", "< ") : words;
 }

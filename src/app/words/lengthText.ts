@@ -1,8 +1,7 @@
-import type { Setup } from "../../setup/types.ts";
-import { formatLength } from "../../units/formatLength.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { withMinus } from "./withMinus.ts";
 
-/** A length in the setup's own units as a tape reads it: sixteenths of an inch, or tenths of a millimeter. */
-export function lengthText(mm: number, setup: Setup): string {
-  return withMinus(formatLength(mm, { units: setup.units, fraction: 16 }));
+/** A length as a tape reads it, in the units shown. */
+export function lengthText(mm: number, format: LengthFormat): string {
+  return withMinus(formatLength(mm, format));
 }

@@ -1,8 +1,9 @@
 import type { GapEntry } from "../../studies/gapsAt.ts";
 import { lockWords, steerWords } from "../../studies/sentencePose.ts";
-import { nearestSurface } from "../../studies/sentenceSurface.ts";
+import { nearestSurface, partWords } from "../../studies/sentenceSurface.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import type { OutOfReach, PoseResult } from "../../suspension/solvePose.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 import { floorOf } from "../state/floorOf.ts";
 import type { Truck } from "../state/truck.ts";
 import { amountText } from "./amountText.ts";
@@ -14,30 +15,36 @@ import { heightText, travelText } from "./poseWords.ts";
  * What touches what at this pose, in one plain sentence (and a count of the rest): what, how much, where,
  * at which height and steering angle. @param gaps smallest first
  */
-export function poseSentence(truck: Truck, pose: PoseResult, gaps: readonly GapEntry[]): string {
+export function poseSentence(
+  truck: Truck,
+  pose: PoseResult,
+  gaps: readonly GapEntry[],
+  format: LengthFormat = truck.setup,
+): string {
   const { setup, model } = truck;
-  if (!pose.ok) return reachSentence(truck, pose);
+  if (!pose.ok) return reachSentence(pose, format);
   const worst = gaps[0];
-  if (!worst) return "This setup has no body parts, so there is nothing to rub.";
+  if (!worst) return "This setup has no body parts and no moving parts, so there is nothing to rub.";
   const { allowance } = setup;
-  const when = `${capitalized(heightText(pose.travel, setup))}, ${steerWords(pose.steer, pose, worst.side)}`;
+  const when = `${capitalized(heightText(pose.travel, setup, format))}, ${steerWords(pose.steer, pose, worst.side)}`;
   const what = `the ${worst.side} ${nearestSurface(model, pose, worst.side, worst.part)}`;
-  const amount = amountText(worst.gap, setup);
+  const part = partWords(model, worst.side, worst.part);
+  const amount = amountText(worst.gap, format);
   const word = gapWord(worst.gap, allowance);
   if (word === "clear") {
-    return `${when}, nothing is nearer than the ${amountText(allowance, setup)} allowance: ${what} clears the ${worst.part} by ${amount}.`;
+    return `${when}, nothing is nearer than the ${amountText(allowance, format)} allowance: ${what} clears the ${part} by ${amount}.`;
   }
   const how =
     word === "rubs"
-      ? `is ${amount} into the ${worst.part}`
-      : `is ${amount} from the ${worst.part}, inside the ${amountText(allowance, setup)} allowance`;
+      ? `is ${amount} into the ${part}`
+      : `is ${amount} from the ${part}, inside the ${amountText(allowance, format)} allowance`;
   const others = gaps.filter((entry) => gapWord(entry.gap, allowance) !== "clear").length - 1;
   const rest = others > 0 ? ` ${others} more ${others === 1 ? "place is" : "places are"} too near.` : "";
-  return `${when}, ${what} ${how}, ${placeWords(worst.point, floorOf(pose), setup)}.${rest}`;
+  return `${when}, ${what} ${how}, ${placeWords(worst.point, floorOf(pose), format)}.${rest}`;
 }
 
-function reachSentence({ setup }: Truck, { side, status, along, startsAt }: OutOfReach): string {
-  const limit = along === "travel" ? travelText(startsAt, setup) : lockWords(startsAt);
+function reachSentence({ side, status, along, startsAt }: OutOfReach, format: LengthFormat): string {
+  const limit = along === "travel" ? travelText(startsAt, format) : lockWords(startsAt);
   return `The ${side} ${jointOf(status)} cannot reach this pose; it goes as far as ${limit}.`;
 }
 

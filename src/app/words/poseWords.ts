@@ -1,5 +1,6 @@
 import type { Setup } from "../../setup/types.ts";
 import { isStraight, wayOf } from "../../studies/sentencePose.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 import { amountText } from "./amountText.ts";
 
 /** mm. A height this near a named one is that height: it was picked. */
@@ -11,17 +12,17 @@ export function stanceAt(travel: number, setup: Setup): string | null {
 }
 
 /** A height as its control reads it: how far up or down from as measured. */
-export function travelText(travel: number, setup: Setup): string {
-  if (Math.abs(travel) < SAME_HEIGHT) return `0 ${setup.units}`;
-  return `${amountText(travel, setup)} ${travel > 0 ? "bump" : "droop"}`;
+export function travelText(travel: number, format: LengthFormat): string {
+  if (Math.abs(travel) < SAME_HEIGHT) return `0 ${format.units}`;
+  return `${amountText(travel, format)} ${travel > 0 ? "bump" : "droop"}`;
 }
 
 /** A height as a sentence says it: its stance's name if it has one. */
-export function heightText(travel: number, setup: Setup): string {
+export function heightText(travel: number, setup: Setup, format: LengthFormat = setup): string {
   const stance = stanceAt(travel, setup);
   const isMeasured = Math.abs(travel) < SAME_HEIGHT;
-  if (stance === null) return isMeasured ? "as measured" : travelText(travel, setup);
-  return isMeasured ? stance : `${stance} (${travelText(travel, setup)})`;
+  if (stance === null) return isMeasured ? "as measured" : travelText(travel, format);
+  return isMeasured ? stance : `${stance} (${travelText(travel, format)})`;
 }
 
 /** How much of full lock, as the control reads it. */

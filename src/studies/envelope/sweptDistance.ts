@@ -1,6 +1,9 @@
 import type { SectionField } from "./sectionField.ts";
 import { WHEEL_ROW, type WheelTable } from "./wheelTable.ts";
 
+/** Share of a cube's reach by which distances in it may leave their tangents at its middle. */
+const BEND_SHARE = 0.25;
+
 const HALF_STEP_ROW = 2 * WHEEL_ROW;
 
 /** First step of the search, in steps of the table. */
@@ -43,6 +46,7 @@ export class SweptDistance {
   /** Distances of the poses being looked at by their place in the table; infinite elsewhere. */
   private readonly byPose: Float64Array;
   private readonly lowest: Float64Array;
+  private readonly gradients: Float64Array;
   private readonly loose: number;
   /** Half of what the wheel changes from a row to the next, then from a column to the next. */
   private readonly halfSteps: Float64Array;
@@ -52,6 +56,7 @@ export class SweptDistance {
     private readonly field: SectionField,
   ) {
     this.byPose = new Float64Array(table.rows * table.columns).fill(Number.POSITIVE_INFINITY);
+    this.gradients = new Float64Array(3 * table.rows * table.columns);
     this.lowest = new Float64Array(table.rows * table.columns);
     this.loose = LOOSE_SHARE * table.spacing;
     this.halfSteps = halfStepsOf(table);
@@ -102,27 +107,42 @@ export class SweptDistance {
   }
 
   /**
-   * Picks from a list of poses those that may be nearest to some point within `reach` of a point, by the
-   * slopes at each, and writes them into the list from `to` on. `found[0]` is then the least distance at a
+   * Picks from a list of poses those that may be nearest somewhere in a cube about a point, by the
+   * slopes at each, `reach` half its diagonal, and writes them into the list from `to` on. `found[0]` is then the least distance at a
    * pose of the table, `found[1]` a bound of how much less it can be between them.
    * @returns the end of the ones picked.
    */
   pick(x: number, y: number, z: number, reach: number, list: Int32Array, from: number, to: number): number {
     const { byPose, found } = this;
     let least = Number.POSITIVE_INFINITY;
+    let nearest = list[from]!;
     let bound = Number.POSITIVE_INFINITY;
     for (let i = from; i < to; i++) {
       const pose = list[i]!;
       const d = this.at(pose, x, y, z);
       const lowest = d - this.halfStep(pose, x, y, z) - this.loose;
       byPose[pose] = lowest;
-      if (d < least) least = d;
+      if (d < least) {
+        least = d;
+        nearest = pose;
+      }
       if (lowest < bound) bound = lowest;
     }
+    const half = reach / Math.sqrt(3);
+    const { gradients } = this;
+    const g = 3 * nearest;
     let end = to;
     for (let i = from; i < to; i++) {
       const pose = list[i]!;
-      if (byPose[pose]! <= least + 2 * reach) list[end++] = pose;
+      const k = 3 * pose;
+      // How much the two distances can draw together on the way to a corner of the cube.
+      const closing =
+        half *
+          (Math.abs(gradients[k]! - gradients[g]!) +
+            Math.abs(gradients[k + 1]! - gradients[g + 1]!) +
+            Math.abs(gradients[k + 2]! - gradients[g + 2]!)) +
+        BEND_SHARE * reach;
+      if (byPose[pose]! - least <= Math.min(closing, 2 * reach)) list[end++] = pose;
       byPose[pose] = Number.POSITIVE_INFINITY;
     }
     found[0] = least;
@@ -132,7 +152,7 @@ export class SweptDistance {
 
   /**
    * How much the distance can change, to first order, over half a step of the table to each side of the pose
-   * that `at` looked at last.
+   * that `at` looked at last; leaves the gradient there in `gradients`.
    */
   private halfStep(pose: number, x: number, y: number, z: number): number {
     const { wheels } = this.table;
@@ -158,6 +178,9 @@ export class SweptDistance {
     const across =
       kx * (dx * halfSteps[m + 9]! + dy * halfSteps[m + 10]! + dz * halfSteps[m + 11]!) -
       (gx * halfSteps[m + 6]! + gy * halfSteps[m + 7]! + gz * halfSteps[m + 8]!);
+    this.gradients[3 * pose] = gx;
+    this.gradients[3 * pose + 1] = gy;
+    this.gradients[3 * pose + 2] = gz;
     return Math.abs(down) + Math.abs(across);
   }
 
