@@ -1,4 +1,6 @@
 import "./app.css";
+import { Comparisons } from "./compare/Comparisons.tsx";
+import { SetupPanel } from "./editing/SetupPanel.tsx";
 import { MapPanel } from "./map/MapPanel.tsx";
 import { AlignmentPanel } from "./panels/AlignmentPanel.tsx";
 import { Cautions } from "./panels/Cautions.tsx";
@@ -10,17 +12,11 @@ import { PoseControls } from "./panels/PoseControls.tsx";
 import { PoseSentence } from "./panels/PoseSentence.tsx";
 import { StagePanel } from "./panels/StagePanel.tsx";
 import { VerdictPanel } from "./panels/VerdictPanel.tsx";
-import { PlotsPanel } from "./plots/PlotsPanel.tsx";
-import { lengthFormatOf } from "./state/preferences.ts";
 import { useWorkbench } from "./state/useWorkbench.ts";
-
-const NO_OTHERS: readonly never[] = [];
 
 /** The workbench: the answer on top, the truck and its controls together, then the numbers. */
 export function App() {
   const truck = useWorkbench((s) => s.truck);
-  const lengths = useWorkbench((s) => s.preferences.lengths);
-  const format = lengthFormatOf(lengths, truck?.setup.units ?? "in");
   return (
     <DropTarget>
       <Heading />
@@ -38,8 +34,9 @@ export function App() {
                 <GapPanel truck={truck} />
                 <AlignmentPanel truck={truck} />
               </div>
+              <SetupPanel truck={truck} />
             </div>
-            <PlotsPanel truck={truck} others={NO_OTHERS} format={format} />
+            <Comparisons truck={truck} />
           </>
         )}
       </main>

@@ -1,9 +1,9 @@
 import "./plotsPanel.css";
-import { memo } from "react";
+import { memo, useMemo, useState } from "react";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { alignmentPlots } from "./alignmentPlots.ts";
+import { alignmentPlots, type NamedTruck } from "./alignmentPlots.ts";
 import { gapOverSteer, gapOverTravel } from "./gapPlots.ts";
 import { Plot } from "./Plot.tsx";
 import { plotsCsv } from "./plotsCsv.ts";
@@ -12,17 +12,20 @@ import { saveAs } from "./saveAs.ts";
 
 export type PlotsPanelProps = {
   truck: Truck;
-  /** Variants laid over the truck shown. */
-  others: readonly { readonly name: string; readonly truck: Truck }[];
+  /** What can be laid over the truck shown. */
+  variants: readonly NamedTruck[];
   format: LengthFormat;
 };
 
 /** Every plot, each linked to the pose: what the linkage does, and what nears the tire. */
-export const PlotsPanel = memo(function PlotsPanel({ truck, others, format }: PlotsPanelProps) {
+export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: PlotsPanelProps) {
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
   const setPose = useWorkbench((s) => s.setPose);
-  const plots = [gapOverSteer(truck, travel), gapOverTravel(truck, steer), ...alignmentPlots(truck, others)];
+  const [laid, setLaid] = useState(-1);
+  const others = useMemo(() => variants.slice(laid, laid + 1).filter(() => laid >= 0), [variants, laid]);
+  const ofTruck = useMemo(() => alignmentPlots(truck, others), [truck, others]);
+  const plots = [gapOverSteer(truck, travel), gapOverTravel(truck, steer), ...ofTruck];
   const isOverSteer = (plot: PlotSpec) => plot.x.measure === "lock";
   return (
     <section className="plots" aria-labelledby="plots-title">
@@ -30,6 +33,19 @@ export const PlotsPanel = memo(function PlotsPanel({ truck, others, format }: Pl
         <h2 id="plots-title" className="label">
           Plots: the blue line is the pose shown; press in a plot to go there
         </h2>
+        {variants.length > 0 && (
+          <label>
+            Lay over{" "}
+            <select value={laid} onChange={(event) => setLaid(Number(event.target.value))}>
+              <option value={-1}>nothing</option>
+              {variants.map(({ name }, i) => (
+                <option key={name} value={i}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
         <button
           type="button"
           className="button"

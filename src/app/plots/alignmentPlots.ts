@@ -1,11 +1,15 @@
 import { ackermannError } from "../../studies/ackermann.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
-import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";
 import type { Measure, PlotSpec, Series } from "./plotTypes.ts";
 
 /** Points of a curve: enough that it looks drawn, few enough to be there at once. */
 const POINTS = 49;
+
+export interface NamedTruck {
+  readonly name: string;
+  readonly truck: Truck;
+}
 
 interface Poses {
   readonly byTravel: readonly (readonly [travel: number, pose: SolvedPose | null])[];
@@ -110,19 +114,14 @@ const WANTED: readonly Wanted[] = [
   },
 ];
 
-/** @param others trucks laid over the first, each with its name. */
-export const alignmentPlots = memoLast(
-  (truck: Truck, others: readonly { readonly name: string; readonly truck: Truck }[]): PlotSpec[] =>
-    WANTED.filter(({ id }) => id !== "ackermann" || truck.setup.truck.wheelbase !== null).map((wanted) =>
-      plotOf(wanted, truck, others),
-    ),
-);
+/** @param others trucks laid over the first, each with its name; the first is then called `shown`. */
+export function alignmentPlots(truck: Truck, others: readonly NamedTruck[]): PlotSpec[] {
+  return WANTED.filter(({ id }) => id !== "ackermann" || truck.setup.truck.wheelbase !== null).map((wanted) =>
+    plotOf(wanted, truck, others),
+  );
+}
 
-function plotOf(
-  wanted: Wanted,
-  truck: Truck,
-  others: readonly { readonly name: string; readonly truck: Truck }[],
-): PlotSpec {
+function plotOf(wanted: Wanted, truck: Truck, others: readonly NamedTruck[]): PlotSpec {
   const { id, title, note, over, measure } = wanted;
   const series: Series[] = wanted.curves.map((curve, i) => ({
     name: others.length > 0 && wanted.curves.length === 1 ? "shown" : curve.name,

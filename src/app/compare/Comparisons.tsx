@@ -1,0 +1,43 @@
+import { useMemo } from "react";
+import { variantNames } from "../../setup/editing/resolveShown.ts";
+import { PlotsPanel } from "../plots/PlotsPanel.tsx";
+import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { FanPanel } from "./FanPanel.tsx";
+import { namedTrucks } from "./otherTrucks.ts";
+import { VariantsPanel } from "./VariantsPanel.tsx";
+
+export type ComparisonsProps = {
+  truck: Truck;
+};
+
+/** Below the picture: plots, variants side by side, and a field fanned over a range. */
+export function Comparisons({ truck }: ComparisonsProps) {
+  const document = useWorkbench((s) => s.document);
+  const file = useWorkbench((s) => s.file);
+  const meshes = useWorkbench((s) => s.meshes);
+  const variant = useWorkbench((s) => s.variant);
+  const format = useFormat();
+  const names = JSON.stringify(variantNames(document));
+  const columns = useMemo(
+    () => (document === null ? [] : namedTrucks(document, file, meshes, names)),
+    [document, file, meshes, names],
+  );
+  const others = useMemo(
+    () =>
+      columns.flatMap((column) =>
+        column.truck && column.variant !== variant
+          ? [{ name: column.variant ?? "as it stands", truck: column.truck }]
+          : [],
+      ),
+    [columns, variant],
+  );
+  return (
+    <>
+      <PlotsPanel truck={truck} variants={others} format={format} />
+      <VariantsPanel columns={columns} />
+      <FanPanel truck={truck} />
+    </>
+  );
+}

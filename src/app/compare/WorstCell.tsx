@@ -1,0 +1,32 @@
+import type { CheckReport } from "../../studies/check.ts";
+import { partWords } from "../../studies/sentenceSurface.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { StateMark } from "../panels/StateMark.tsx";
+import type { Truck } from "../state/truck.ts";
+import { amountText } from "../words/amountText.ts";
+
+export type WorstCellProps = {
+  truck: Truck;
+  /** undefined = being worked out, null = could not be finished. */
+  report: CheckReport | null | undefined;
+  format: LengthFormat;
+};
+
+const WORDS = { rubs: "rubs", close: "close", clear: "clears" } as const;
+
+/** What a truck comes nearest to over the whole range: a mark, a word, how much, what. */
+export function WorstCell({ truck, report, format }: WorstCellProps) {
+  if (report === undefined) return <span aria-busy="true">checking…</span>;
+  if (report === null) return <>could not be checked</>;
+  const { worst, verdict } = report;
+  if (worst === null) return <>nothing is measured</>;
+  return (
+    <span className={`worst-cell worst-${verdict}`}>
+      <StateMark word={verdict} />{" "}
+      <b>
+        {WORDS[verdict]} {worst.gap < 0 ? "by" : ""} {amountText(worst.gap, format, true)}
+      </b>
+      <small> {partWords(truck.model, worst.side, worst.part)}</small>
+    </span>
+  );
+}
