@@ -1,12 +1,12 @@
 import "./app.css";
 import { Comparisons } from "./compare/Comparisons.tsx";
 import { SetupPanel } from "./editing/SetupPanel.tsx";
+import { Heading } from "./heading/Heading.tsx";
 import { MapPanel } from "./map/MapPanel.tsx";
 import { AlignmentPanel } from "./panels/AlignmentPanel.tsx";
 import { Cautions } from "./panels/Cautions.tsx";
 import { DropTarget } from "./panels/DropTarget.tsx";
 import { GapPanel } from "./panels/GapPanel.tsx";
-import { Heading } from "./panels/Heading.tsx";
 import { IssuePanel } from "./panels/IssuePanel.tsx";
 import { PoseControls } from "./panels/PoseControls.tsx";
 import { PoseSentence } from "./panels/PoseSentence.tsx";

@@ -1,0 +1,35 @@
+import "./heading.css";
+import { isDirty } from "../state/selectors.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { FileButtons } from "./FileButtons.tsx";
+import { Notices } from "./Notices.tsx";
+import { Preferences } from "./Preferences.tsx";
+import { StepButtons } from "./StepButtons.tsx";
+import { VariantPicker } from "./VariantPicker.tsx";
+
+/** Like the title block of a drawing: the program, the setup on the board, which variant of it, and what to do with it. */
+export function Heading() {
+  const truck = useWorkbench((s) => s.truck);
+  const dirty = useWorkbench(isDirty);
+  return (
+    <>
+      <header className="heading">
+        <h1 className="heading-name">Wellsweep</h1>
+        <p className="heading-setup">
+          {truck ? truck.setup.name : "no setup yet"}
+          {dirty && (
+            <span className="heading-dirty" title="kept in this browser, not yet saved to a file">
+              {" "}
+              – not saved to a file
+            </span>
+          )}
+        </p>
+        {truck && <VariantPicker truck={truck} />}
+        <StepButtons />
+        <FileButtons />
+        <Preferences />
+      </header>
+      <Notices />
+    </>
+  );
+}
