@@ -19,12 +19,12 @@ export function RecentSetups() {
     <details className="menu" ref={details}>
       <summary className="button">Recent</summary>
       <ul className="menu-sheet">
-        {others.map(({ documentId, name, file, changedAt, summary }) => (
+        {others.map(({ documentId, name, changedAt, summary }) => (
           <li key={documentId}>
             <button type="button" className="menu-item" onClick={() => void reopen(documentId)}>
               {name}{" "}
               <small>
-                {file}, {new Date(changed).toLocaleString()}
+                {new Date(changedAt).toLocaleString()}: {summary}
               </small>
             </button>
             <button

@@ -1,6 +1,7 @@
 import { useThree } from "@react-three/fiber";
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from "react";
 import { Vector2 } from "three";
+import { useWorkbench } from "../state/useWorkbench.ts";
 import { type Ink, mixInk } from "./ink.ts";
 
 const InkContext = createContext<Ink | null>(null);
@@ -16,15 +17,22 @@ export function InkProvider({ children }: InkProviderProps) {
   const invalidate = useThree((s) => s.invalidate);
   const [viewSize] = useState(() => new Vector2(1, 1));
   const [scheme, setScheme] = useState(0);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the scheme is read from the page's styles
-  const ink = useMemo(() => mixInk(canvas, viewSize), [canvas, viewSize, scheme]);
+  const theme = useWorkbench((s) => s.preferences.theme);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: scheme and theme are read from the page's styles
+  const ink = useMemo(() => mixInk(canvas, viewSize), [canvas, viewSize, scheme, theme]);
   viewSize.set(size.width, size.height);
 
   useEffect(() => {
     const dark = matchMedia("(prefers-color-scheme: dark)");
     const turn = () => setScheme((count) => count + 1);
     dark.addEventListener("change", turn);
-    return () => dark.removeEventListener("change", turn);
+    // A theme that the person chose is written on the page's root.
+    const chosen = new MutationObserver(turn);
+    chosen.observe(document.documentElement, { attributeFilter: ["data-theme"] });
+    return () => {
+      dark.removeEventListener("change", turn);
+      chosen.disconnect();
+    };
   }, []);
   useEffect(() => {
     invalidate();
