@@ -1,5 +1,6 @@
 import "./app.css";
 import { Comparisons } from "./compare/Comparisons.tsx";
+import { CounterLayer } from "./counter/CounterLayer.tsx";
 import { SetupPanel } from "./editing/SetupPanel.tsx";
 import { Heading } from "./heading/Heading.tsx";
 import { MapPanel } from "./map/MapPanel.tsx";
@@ -12,6 +13,7 @@ import { PoseControls } from "./panels/PoseControls.tsx";
 import { PoseSentence } from "./panels/PoseSentence.tsx";
 import { StagePanel } from "./panels/StagePanel.tsx";
 import { VerdictPanel } from "./panels/VerdictPanel.tsx";
+import { SheetLayer } from "./sheet/SheetLayer.tsx";
 import { useWorkbench } from "./state/useWorkbench.ts";
 
 /** The workbench: the answer on top, the truck and its controls together, then the numbers. */
@@ -27,10 +29,12 @@ export function App() {
             <div className="workbench">
               <VerdictPanel />
               <StagePanel truck={truck} />
-              <PoseControls truck={truck} />
+              <div className="controls">
+                <PoseControls truck={truck} />
+                <PoseSentence truck={truck} />
+              </div>
               <div className="answers">
                 <MapPanel truck={truck} />
-                <PoseSentence truck={truck} />
                 <GapPanel truck={truck} />
                 <AlignmentPanel truck={truck} />
               </div>
@@ -41,6 +45,8 @@ export function App() {
         )}
       </main>
       <Cautions />
+      <CounterLayer />
+      <SheetLayer />
     </DropTarget>
   );
 }

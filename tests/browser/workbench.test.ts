@@ -106,7 +106,7 @@ describe("the workbench on a desk", () => {
     expect(await poseSentence(page)).toMatch(/steered [\d.]+° to the left/);
     expect(await poseSentence(page)).not.toBe(atRest.sentence);
     expect(await picture(page)).not.toBe(atRest.picture);
-    await page.getByRole("button", { name: "Straight ahead" }).click();
+    await page.getByRole("button", { name: "Straight" }).click();
     expect(await poseSentence(page)).toBe(atRest.sentence);
     await expect.poll(() => picture(page)).toBe(atRest.picture);
     expect(problems()).toEqual([]);

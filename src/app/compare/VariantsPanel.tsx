@@ -108,5 +108,7 @@ function differenceText(
   const first = base && number.read(base);
   if (value === null || first === null || !differs([first, value])) return "";
   const text = readText(value - first, number.measure, format);
+  // What reads as nothing is nothing.
+  if (/^−?0(\.0+)?(°| )/.test(text)) return "";
   return ` (${value > first ? "+" : ""}${text})`;
 }

@@ -16,7 +16,7 @@ export function drawnMapOf(model: Model): DrawnMap {
   });
   return {
     map,
-    gap: { both: both.gap, left: map.left.gap, right: map.right.gap },
+    gap: { both: both.moving, left: map.left.moving, right: map.right.moving },
     lines: { both: lines(both), left: lines(map.left), right: lines(map.right) },
     borders: bordersOf(map),
   };

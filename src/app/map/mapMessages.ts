@@ -16,7 +16,7 @@ export interface MapLines {
 /** A map ready to be drawn. */
 export interface DrawnMap {
   readonly map: ClearanceMap;
-  /** Gap of each cell by side choice; NaN where the linkage cannot go. */
+  /** Gap of each cell by side choice, of what moves against each other; NaN where the linkage cannot go. */
   readonly gap: Readonly<Record<MapSideName, Float64Array>>;
   readonly lines: Readonly<Record<MapSideName, MapLines>>;
   /** What sets the border of reach, in words without a full stop; each once. */

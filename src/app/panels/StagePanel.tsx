@@ -1,9 +1,15 @@
 import "./stagePanel.css";
 import { lazy, Suspense, useState } from "react";
+import { EnvelopeStrip } from "../envelope/EnvelopeStrip.tsx";
 import { canDraw } from "../stage/canDraw.ts";
+import { SectionStrip } from "../stage/SectionStrip.tsx";
+import { ShowMenu } from "../stage/ShowMenu.tsx";
+import { StageTools } from "../stage/StageTools.tsx";
+import { useStage } from "../stage/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
 import { StageBoundary } from "./StageBoundary.tsx";
-import { ViewButtons } from "./ViewButtons.tsx";
+import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
 
 // Its own chunk: three.js is most of the page's weight, and the answers in words need none of it.
 const Stage = lazy(() => import("../stage/Stage.tsx"));
@@ -15,19 +21,28 @@ export type StagePanelProps = {
 /** The picture of the truck, or why there is none. Everything beside it works without. */
 export function StagePanel({ truck }: StagePanelProps) {
   const [isDrawable] = useState(canDraw);
+  const isWell = useWorkbench((s) => s.view === "well");
+  const hasDimensions = useStage((s) => s.hasDimensions);
   return (
     <section className="stage-panel" aria-label="The truck">
       {isDrawable ? (
         <>
           <div className="stage-bar">
             <ViewButtons />
+            <ShowMenu truck={truck} />
+            <StageTools truck={truck} />
+          </div>
+          <div className="stage-frame">
+            <StageBoundary>
+              <Suspense fallback={<p className="stage-message">Setting up the drawing…</p>}>
+                <Stage truck={truck} />
+              </Suspense>
+            </StageBoundary>
+            {(isWell || hasDimensions) && <WheelButtons />}
             <p className="stage-hint">drag to turn, scroll to zoom</p>
           </div>
-          <StageBoundary>
-            <Suspense fallback={<p className="stage-message">Setting up the drawing…</p>}>
-              <Stage truck={truck} />
-            </Suspense>
-          </StageBoundary>
+          <EnvelopeStrip truck={truck} />
+          <SectionStrip truck={truck} />
         </>
       ) : (
         <p className="stage-message">

@@ -30,7 +30,7 @@ export function SteerControl() {
       note={wheels}
       spoken={`${lockText(steer)}, ${wheels}`}
       marks={MARKS}
-      home={{ name: "Straight ahead", value: 0 }}
+      home={{ name: "Straight", value: 0 }}
       ends={["left lock", "right lock"]}
       onChange={setSteer}
     />

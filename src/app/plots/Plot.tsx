@@ -22,7 +22,7 @@ export type PlotProps = {
 
 const WIDTH = 360;
 const HEIGHT = 220;
-const EDGE = { left: 46, right: 12, top: 10, bottom: 34 } as const;
+const EDGE = { left: 46, right: 20, top: 10, bottom: 34 } as const;
 
 /** A plot as a drafter would ink it: read it under the pointer or with the arrow keys, press to go to that pose. */
 export function Plot({ spec, at, format, onGo }: PlotProps) {

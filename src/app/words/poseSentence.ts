@@ -23,7 +23,7 @@ export function poseSentence(
 ): string {
   const { setup, model } = truck;
   if (!pose.ok) return reachSentence(pose, format);
-  const worst = gaps[0];
+  const worst = tellingGap(truck, gaps);
   if (!worst) return "This setup has no body parts and no moving parts, so there is nothing to rub.";
   const { allowance } = setup;
   const when = `${capitalized(heightText(pose.travel, setup, format))}, ${steerWords(pose.steer, pose, worst.side)}`;
@@ -41,6 +41,15 @@ export function poseSentence(
   const others = gaps.filter((entry) => gapWord(entry.gap, allowance) !== "clear").length - 1;
   const rest = others > 0 ? ` ${others} more ${others === 1 ? "place is" : "places are"} too near.` : "";
   return `${when}, ${what} ${how}, ${placeWords(worst.point, floorOf(pose), format)}.${rest}`;
+}
+
+/** The nearest gap; of those that are clear, rather one that changes with the pose than one that never does. */
+function tellingGap({ model, setup }: Truck, gaps: readonly GapEntry[]): GapEntry | undefined {
+  const [nearest] = gaps;
+  if (nearest === undefined || gapWord(nearest.gap, setup.allowance) !== "clear") return nearest;
+  const rides = ({ part, side }: GapEntry) =>
+    model.pairs.some((pair) => pair.name === part && pair.side === side && pair.kind === "together");
+  return gaps.find((entry) => !rides(entry)) ?? nearest;
 }
 
 function reachSentence({ side, status, along, startsAt }: OutOfReach, format: LengthFormat): string {
