@@ -1,6 +1,7 @@
 import { boundCell, cellBound } from "./cellBound.ts";
 import { CELL, CELL_ROW, CellKind, cellCenterTo, splitCell, swapCells } from "./cells.ts";
 import { GAP } from "./gapRow.ts";
+import { meshGapTo } from "./mesh/meshGap.ts";
 import type { PartShape } from "./partShape.ts";
 import type { RingShape } from "./ring/ringShape.ts";
 import { segmentGapTo } from "./segmentGap.ts";
@@ -38,6 +39,8 @@ export function partGapTo(
   part: PartShape,
   beat = Number.POSITIVE_INFINITY,
 ): number {
+  if (part.tree !== undefined)
+    return meshGapTo(out, at, shape, wheel, wheelAt, { tree: part.tree }, beat, part.hint);
   let best = beat;
   if (part.skeleton !== null) {
     const settled = skeletonGapTo(out, at, shape, wheel, wheelAt, part.skeleton, beat);

@@ -1,4 +1,5 @@
 import { CELL_ROW, CellKind } from "./cells.ts";
+import { type MeshHint, meshHint } from "./mesh/meshGap.ts";
 import { type TriangleTree, triangleTree } from "./mesh/triangleTree.ts";
 import { boxSkeleton, pathSkeleton, type Skeleton, sheetSkeleton } from "./skeleton/skeleton.ts";
 
@@ -34,8 +35,10 @@ export interface PartShape {
   readonly balls: Float64Array;
   /** Corners, edges and faces, where the part has few enough to look at all of them; else null. */
   readonly skeleton: Skeleton | null;
-  /** Of a mesh with more triangles than that. */
+  /** Of a mesh with more triangles than that: it then has no cells. */
   readonly tree?: TriangleTree;
+  /** The triangle found last, where the next search begins; no answer depends on it. */
+  readonly hint?: MeshHint;
 }
 
 /**
@@ -44,6 +47,13 @@ export interface PartShape {
  */
 export function partShapeOf(part: PartInput, mirrored: boolean): PartShape {
   const ySign = mirrored ? -1 : 1;
+  const { name } = part;
+  const skeleton = skeletonFor(part, ySign);
+  if (part.kind === "mesh" && skeleton === null) {
+    const none = new Float64Array(0);
+    const tree = triangleTree(part.positions, part.triangles, ySign);
+    return { name, cells: none, count: 0, balls: none, skeleton, tree, hint: meshHint() };
+  }
   const rows =
     part.kind === "path"
       ? pathRows(part, ySign)
@@ -51,15 +61,7 @@ export function partShapeOf(part: PartInput, mirrored: boolean): PartShape {
         ? boxRows(part, ySign)
         : meshRows(part, ySign);
   const count = rows.length / CELL_ROW;
-  const shape = {
-    name: part.name,
-    cells: rows,
-    count,
-    balls: ballsOf(rows, count),
-    skeleton: skeletonFor(part, ySign),
-  };
-  if (part.kind !== "mesh" || shape.skeleton !== null) return shape;
-  return { ...shape, tree: triangleTree(part.positions, part.triangles, ySign) };
+  return { name, cells: rows, count, balls: ballsOf(rows, count), skeleton };
 }
 
 /** Triangles above this many are left to a search that need not look at each. */

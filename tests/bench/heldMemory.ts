@@ -1,17 +1,24 @@
-import type { Page } from "playwright-core";
+import type { CDPSession, Page } from "playwright-core";
 
 /** What a page holds on to after a collection of garbage, and what it has worked so far. */
 export interface Held {
   readonly heapBytes: number;
+  /** Everything that inherits from Object: functions, arrays, maps and React's own too. */
+  readonly objects: number;
   readonly nodes: number;
   readonly listeners: number;
   /** On the graphics card, as three.js counts them. */
   readonly geometries: number;
   readonly textures: number;
   readonly programs: number;
-  /** All tasks of the main thread since it began. */
-  readonly mainThreadSeconds: number;
+  /** Processor seconds of the main thread since it began: all its tasks, of them scripts, of them style and layout. */
+  readonly taskSeconds: number;
+  readonly scriptSeconds: number;
+  readonly layoutSeconds: number;
 }
+
+/** Between two collections of garbage: frames asked for are drawn. */
+const SETTLE_MS = 100;
 
 /** What three.js counts of its renderer (`WebGLRenderer.info`). */
 interface RendererInfo {
@@ -35,10 +42,15 @@ export async function heldBy(page: Page): Promise<() => Promise<Held>> {
     Object.assign(globalThis, { __THREE_DEVTOOLS__: heard, renderersSeen: seen });
   });
   const session = await page.context().newCDPSession(page);
-  await session.send("Performance.enable");
+  await session.send("Performance.enable", { timeDomain: "threadTicks" });
   await session.send("HeapProfiler.enable");
   return async () => {
-    await session.send("HeapProfiler.collectGarbage");
+    // What a first collection sets free to be cleared up (weak references) goes with the next.
+    for (let i = 0; i < 3; i++) {
+      await page.waitForTimeout(SETTLE_MS);
+      await session.send("HeapProfiler.collectGarbage");
+    }
+    const objects = await objectsOf(session);
     const { metrics } = await session.send("Performance.getMetrics");
     const metric = (name: string): number => {
       const found = metrics.find((m) => m.name === name);
@@ -57,12 +69,31 @@ export async function heldBy(page: Page): Promise<() => Promise<Held>> {
     const sum = (of: "geometries" | "textures" | "programs") => renderer.reduce((n, r) => n + r[of], 0);
     return {
       heapBytes: metric("JSHeapUsedSize"),
+      objects,
       nodes: metric("Nodes"),
       listeners: metric("JSEventListeners"),
       geometries: sum("geometries"),
       textures: sum("textures"),
       programs: sum("programs"),
-      mainThreadSeconds: metric("TaskDuration"),
+      taskSeconds: metric("TaskDuration"),
+      scriptSeconds: metric("ScriptDuration"),
+      layoutSeconds: metric("LayoutDuration") + metric("RecalcStyleDuration"),
     };
   };
+}
+
+async function objectsOf(session: CDPSession): Promise<number> {
+  const objectGroup = "heldBy";
+  const prototype = await session.send("Runtime.evaluate", { expression: "Object.prototype", objectGroup });
+  const { objects } = await session.send("Runtime.queryObjects", {
+    prototypeObjectId: prototype.result.objectId!,
+    objectGroup,
+  });
+  const count = await session.send("Runtime.callFunctionOn", {
+    objectId: objects.objectId!,
+    functionDeclaration: "function () { return this.length; }",
+    returnByValue: true,
+  });
+  await session.send("Runtime.releaseObjectGroup", { objectGroup });
+  return count.result.value as number;
 }

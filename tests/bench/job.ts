@@ -13,6 +13,6 @@ export interface Job {
 
 /** A job that reads the clock itself: it runs in another process, or has to sum its answers afterwards. */
 export interface ClockedJob extends Omit<Job, "run"> {
-  /** Does the job once. @returns the nanoseconds it took and a sum of its answers. */
+  /** Does the job once. @returns the nanoseconds of processor time it took and a sum of its answers. */
   readonly clock: () => { readonly ns: number; readonly checksum: number };
 }

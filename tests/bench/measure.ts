@@ -1,6 +1,7 @@
 import type { ClockedJob, Job } from "./job.ts";
+import { processorTime } from "./processorTime.ts";
 
-/** Times of a job in nanoseconds for each of its `size` things. */
+/** Processor times of a job in nanoseconds for each of its `size` things. */
 export interface Timing {
   readonly job: Job | ClockedJob;
   /** Of each repeat, in the order they were run. */
@@ -13,12 +14,13 @@ export interface Timing {
 }
 
 const WARM_UPS = 3;
-const NS_PER_MS = 1e6;
+/** ns. A job that takes this long has been compiled by its first run. */
+const WARM_AFTER = 0.5e9;
 /** Share by which two runs' checksums may differ: the engine starts each settling from another rest. */
 const SAME_CHECKSUM = 1e-9;
 
 /**
- * Runs a job `repeats` times after warming up, one at a time.
+ * Runs a job `repeats` times after warming up.
  * @throws Error when a run's checksum differs from the first one's.
  */
 export function measure(job: Job | ClockedJob): Timing {
@@ -32,8 +34,9 @@ export function measure(job: Job | ClockedJob): Timing {
  */
 export function measureInTurn(jobs: readonly (Job | ClockedJob)[]): Timing[] {
   const running = jobs.map((job) => {
+    const start = processorTime();
     const { checksum } = clocked(job);
-    for (let i = 1; i < WARM_UPS; i++) clocked(job);
+    for (let i = 1; i < WARM_UPS && processorTime() - start < WARM_AFTER; i++) clocked(job);
     return { job, checksum, times: [] as number[] };
   });
   const most = Math.max(...jobs.map(({ repeats }) => repeats));
@@ -62,9 +65,9 @@ export function timesAsLong(job: Timing, other: Timing): number {
 
 function clocked(job: Job | ClockedJob): { readonly ns: number; readonly checksum: number } {
   if ("clock" in job) return job.clock();
-  const start = performance.now();
+  const start = processorTime();
   const checksum = job.run();
-  return { ns: (performance.now() - start) * NS_PER_MS, checksum };
+  return { ns: processorTime() - start, checksum };
 }
 
 function middleOf(values: readonly number[]): number {

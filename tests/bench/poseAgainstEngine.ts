@@ -31,7 +31,7 @@ export async function poseAgainstEngine(model: Model): Promise<Comparison> {
   try {
     const jobs = engines.map(
       ({ run }, i): Job => ({
-        name: `physics engine to ${ACCURACIES[i]} mm`,
+        name: `physics engine to ${ACCURACIES[i]!.toExponential()} mm`,
         each: "pose (both wheels)",
         size: poses.length,
         repeats: 30,
@@ -61,7 +61,7 @@ export async function poseAgainstEngine(model: Model): Promise<Comparison> {
 }
 
 function noteOn({ stepsPerPose, worstError }: SettledPoses, accuracy: number): string {
-  return `physics engine to ${accuracy} mm: ${stepsPerPose.toFixed(1)} time steps a pose; its worst wheel center is ${worstError().toExponential(1)} mm from ours`;
+  return `physics engine to ${accuracy.toExponential()} mm: ${stepsPerPose.toFixed(1)} time steps a pose; its worst wheel center is ${worstError().toExponential(1)} mm from ours`;
 }
 
 function sumOfWheelCenters(rows: Float64Array): number {

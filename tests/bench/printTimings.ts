@@ -9,7 +9,7 @@ const UNITS = [
 ] as const;
 
 /** A time with its unit, four digits. */
-export function timeText(ns: number): string {
+function timeText(ns: number): string {
   const [size, unit] = UNITS.find(([least]) => ns >= least) ?? [1, "ns"];
   return `${(ns / size).toPrecision(4)} ${unit}`;
 }
@@ -29,5 +29,5 @@ export function printTimings(timings: readonly Timing[]): void {
       checksum.toPrecision(12),
     ]),
   ]);
-  console.log("spread: median absolute deviation of the repeats");
+  console.log("times: processor time; spread: median absolute deviation of the repeats");
 }

@@ -39,7 +39,8 @@ export function FieldGroup({ title, of, isFirst = false, children }: FieldGroupP
 function faultsIn(s: Workbench, of: readonly KeyPath[]): number {
   const places = new Set<string>();
   for (const draft of Object.values(s.drafts)) {
-    if (draft.variant === s.variant && of.some((path) => isWithin(draft.path, path))) places.add(draft.path.join("."));
+    if (draft.variant === s.variant && of.some((path) => isWithin(draft.path, path)))
+      places.add(draft.path.join("."));
   }
   for (const { key } of s.issues) {
     const at = parseKeyText(key);

@@ -1,8 +1,10 @@
+import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { type KeyPath, valueAt } from "../../setup/keyPath.ts";
 import type { SetupField } from "../../setup/setupField.ts";
 import { lengthFormat, shownDocument } from "../state/selectors.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
+import { mayBeLeftOut } from "./mayBeLeftOut.ts";
 import { rangeWords } from "./rangeWords.ts";
 import { FieldSketch } from "./sketches/FieldSketch.tsx";
 import { valueWords } from "./valueWords.ts";
@@ -18,32 +20,49 @@ export function FieldHelp({ path, field, isOfVariant }: FieldHelpProps) {
   const format = useWorkbench(lengthFormat);
   const isGiven = useWorkbench((s) => valueAt(shownDocument(s), path) !== undefined);
   const ofSetup = useWorkbench((s) => valueAt(s.document, path));
+  const isRack = useWorkbench((s) => s.truck?.setup.truck.steering.type === "rack");
   const range = rangeWords(field, format);
   const state = workbench.getState();
-  const meaning = field.meaning.charAt(0).toUpperCase() + field.meaning.slice(1);
+  const meaning = meaningOf(path, field);
   return (
     <div className="field-help">
       <p>{meaning}.</p>
-      <FieldSketch pattern={field.pattern} label={field.label} />
+      <FieldSketch pattern={field.pattern} label={field.label} isRack={isRack} />
       <p className="field-facts">
-        {range !== null && <>May be {range}. </>}
-        {field.default !== null && <>Left out: {field.default}. </>}
-        {field.required && "Must be given. "}
-        {(field.kind === "length" || field.kind === "signedLength") && (
-          <>Takes 5 5/8, 5.625, 142.9 mm or 5 5/8 + 1/8. Arrow keys step it, with Shift eight steps; or drag its name.</>
-        )}
+        {range !== null && <>Allowed: {range}. </>}
+        {field.default !== null && <>Left out: {inWords(field.default)}. </>}
+        {!mayBeLeftOut(field) && "Must be given. "}
       </p>
       {isOfVariant && ofSetup !== undefined && (
-        <button type="button" className="small-button" onClick={() => state.applySuggestion({ path, value: ofSetup, kind: "before" })}>
+        <button
+          type="button"
+          className="small-button"
+          onClick={() => state.applySuggestion({ path, value: ofSetup, kind: "before" })}
+        >
           Take the setup's own{backWords(valueWords(state, path, ofSetup))}
         </button>
       )}
-      {!field.required && isGiven && (
+      {mayBeLeftOut(field) && isGiven && (
         <button type="button" className="small-button" onClick={() => state.removeField(path)}>
-          Back to default
+          {field.default === null ? "Take it out" : "Back to default"}
         </button>
       )}
     </div>
+  );
+}
+
+/** A radius is told by the thing it is of. */
+function meaningOf(path: KeyPath, field: SetupField): string {
+  const of =
+    path.at(-1) === "radius" ? fieldAt(path.slice(0, -1), shownDocument(workbench.getState())) : null;
+  const words = field.meaning === "radius" && of ? `radius of the ${of.meaning}` : field.meaning;
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** `rimDiameter less 1 1/4 in` → `rim diameter less 1 1/4 in`. */
+function inWords(text: string): string {
+  return text.replace(/\b[a-z]+[A-Z]\w*/g, (key) =>
+    key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
   );
 }
 

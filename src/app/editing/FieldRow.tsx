@@ -8,6 +8,7 @@ import { FieldChoice } from "./FieldChoice.tsx";
 import { FieldFault } from "./FieldFault.tsx";
 import { FieldHelp } from "./FieldHelp.tsx";
 import { heldWords } from "./heldWords.ts";
+import { mayBeLeftOut } from "./mayBeLeftOut.ts";
 import { unitHint } from "./unitHint.ts";
 import { useScrub } from "./useScrub.ts";
 
@@ -44,7 +45,13 @@ export function FieldRow({ path, label }: FieldRowProps) {
           {name}
         </label>
         {field.kind === "choice" ? (
-          <FieldChoice id={id} path={path} field={field} value={text} describedBy={describedBy || undefined} />
+          <FieldChoice
+            id={id}
+            path={path}
+            field={field}
+            value={text}
+            describedBy={describedBy || undefined}
+          />
         ) : (
           <span className={field.kind === "text" ? "field-value field-value-text" : "field-value"}>
             <EntryInput
@@ -52,7 +59,7 @@ export function FieldRow({ path, label }: FieldRowProps) {
               path={path}
               text={text}
               placeholder={placeholder}
-              isOptional={!field.required}
+              isOptional={mayBeLeftOut(field)}
               isStepped={isScrubbed}
               isInvalid={mend !== null}
               describedBy={describedBy || undefined}

@@ -1,17 +1,42 @@
 import "./editing.css";
+import type { KeyPath } from "../../setup/keyPath.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { BodyParts } from "./body/BodyParts.tsx";
 import { FieldGroup } from "./FieldGroup.tsx";
 import { FieldRow } from "./FieldRow.tsx";
+import { ArmFields } from "./groups/ArmFields.tsx";
+import { FieldRows } from "./groups/FieldRows.tsx";
+import { HardwareFields } from "./groups/HardwareFields.tsx";
+import { StanceList } from "./groups/StanceList.tsx";
+import { SteeringFields } from "./groups/SteeringFields.tsx";
+import { TireFields } from "./groups/TireFields.tsx";
+import { WheelFields } from "./groups/WheelFields.tsx";
+import { PointFields } from "./points/PointFields.tsx";
 
 export type SetupPanelProps = {
   truck: Truck;
 };
 
-const KNUCKLE = ["hubFace", "pinHeight", "pinAngle", "span", "pinLead"] as const;
+/** Where the fields of each group lie. */
+const IN = {
+  knuckle: [["knuckle"]],
+  wheel: [["wheel"]],
+  tire: [["tire"]],
+  heights: [["alignment"], ["travel"], ["stances"], ["allowance"]],
+  arms: [
+    ["truck", "upperArm"],
+    ["truck", "lowerArm"],
+    ["truck", "wheelbase"],
+  ],
+  steering: [["truck", "steering"]],
+  hardware: [["hardware"]],
+  body: [["truck", "body"]],
+  file: [["name"], ["units"]],
+} as const satisfies Record<string, readonly KeyPath[]>;
 
 /** Everything that the setup holds, to be changed: the knuckle first, since it is what is being designed. */
-export function SetupPanel(_props: SetupPanelProps) {
+export function SetupPanel({ truck }: SetupPanelProps) {
   const variant = useWorkbench((s) => s.variant);
   return (
     <section className="setup" aria-labelledby="setup-title">
@@ -19,12 +44,54 @@ export function SetupPanel(_props: SetupPanelProps) {
         <h2 id="setup-title" className="label">
           Setup
         </h2>
-        <p className="setup-scope">{variant === null ? "as it stands" : `changes go to “${variant}”`}</p>
+        <p className="setup-scope">
+          {variant === null
+            ? "Changes go to the setup as it stands."
+            : `Changes go to the variant “${variant}”.`}
+        </p>
+        <p className="setup-scope">
+          Type 5 5/8, 142.9 mm or 5 5/8 + 1/8; arrow keys step it; drag a name to the side to change its
+          value.
+        </p>
       </header>
-      <FieldGroup title="Knuckle" of={[["knuckle"]]} isFirst>
-        {KNUCKLE.map((key) => (
-          <FieldRow key={key} path={["knuckle", key]} />
-        ))}
+      <FieldGroup title="Knuckle" of={IN.knuckle} isFirst>
+        <FieldRows of={["knuckle"]} keys={["hubFace", "pinHeight", "pinAngle", "span", "pinLead"]} />
+        <PointFields
+          caption="Outer tie rod end, in the knuckle's own axes"
+          rowHead=""
+          rows={[{ label: "outer tie rod end", path: ["knuckle", "steeringArm"] }]}
+        />
+      </FieldGroup>
+      <FieldGroup title="Wheel" of={IN.wheel}>
+        <WheelFields truck={truck} />
+      </FieldGroup>
+      <FieldGroup title="Tire" of={IN.tire}>
+        <TireFields truck={truck} />
+      </FieldGroup>
+      <FieldGroup title="Alignment, travel and stances" of={IN.heights}>
+        <FieldRow path={["alignment", "toe"]} />
+        <FieldRows of={["travel"]} keys={["bump", "droop"]} />
+        <FieldRow path={["allowance"]} />
+        <StanceList />
+      </FieldGroup>
+      <FieldGroup title="Arms" of={IN.arms}>
+        <ArmFields />
+      </FieldGroup>
+      <FieldGroup title="Steering" of={IN.steering}>
+        <SteeringFields truck={truck} />
+      </FieldGroup>
+      <FieldGroup title="Moving parts" of={IN.hardware}>
+        <HardwareFields truck={truck} />
+      </FieldGroup>
+      <FieldGroup title="Body parts" of={IN.body}>
+        <BodyParts truck={truck} />
+      </FieldGroup>
+      <FieldGroup title="Name and units" of={IN.file}>
+        <FieldRows of={[]} keys={["name", "units"]} />
+        <p className="part-note">
+          Bare numbers of the file are read in its units: another unit makes the same numbers mean other
+          lengths. To see inches or millimeters, change the units shown instead.
+        </p>
       </FieldGroup>
     </section>
   );

@@ -48,5 +48,6 @@ export function stepFrom(path: KeyPath, start: unknown, steps: number): void {
   if (value === null || value === undefined) return;
   const document = shownDocument(state);
   const field = fieldAt(path, document);
-  if (valueAt(document, path) !== value && field?.schema.safeParse(value).success) state.editField(path, value);
+  if (valueAt(document, path) !== value && field?.schema.safeParse(value).success)
+    state.editField(path, value);
 }

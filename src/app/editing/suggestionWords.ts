@@ -9,7 +9,11 @@ import { valueWords } from "./valueWords.ts";
  * What the button of a suggestion says: `Use 10 3/8 in, the nearest that closes`. @param at the field that it stands by;
  * one for another field names that field
  */
-export function suggestionWords(state: WorkbenchState, { path, value, kind }: Suggestion, at: KeyPath): string {
+export function suggestionWords(
+  state: WorkbenchState,
+  { path, value, kind }: Suggestion,
+  at: KeyPath,
+): string {
   const label = fieldAt(path, shownDocument(state))?.label ?? "the value";
   const isHere = isWithin(path, at) || isWithin(at, path);
   const words = valueWords(state, path, value);

@@ -1,4 +1,6 @@
 import "./heading.css";
+import { CounterButton } from "../counter/CounterButton.tsx";
+import { SheetButton } from "../sheet/SheetButton.tsx";
 import { isDirty } from "../state/selectors.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { FileButtons } from "./FileButtons.tsx";
@@ -27,6 +29,8 @@ export function Heading() {
         {truck && <VariantPicker truck={truck} />}
         <StepButtons />
         <FileButtons />
+        {truck && <CounterButton />}
+        {truck && <SheetButton />}
         <Preferences />
       </header>
       <Notices />

@@ -18,13 +18,18 @@ export type ControlArmProps = {
   which: "upperArm" | "lowerArm";
 };
 
+/** mm. A likeness, where the setup gives no hardware. */
 const LEG_RADIUS = { upperArm: 15, lowerArm: 19 } as const;
 const JOINT = { upperArm: POSE.upperBallJoint, lowerArm: POSE.lowerBallJoint } as const;
 
 /** A control arm, turning about its two pivots. */
 export function ControlArm({ truck, side, which }: ControlArmProps) {
   const arm = truck.setup.truck[which];
-  const geometry = useGeometry(() => armGeometry(arm, LEG_RADIUS[which]), [arm, which]);
+  const given = truck.setup.hardware?.[which].radius ?? null;
+  const geometry = useGeometry(
+    () => armGeometry(arm, given ?? LEG_RADIUS[which], given === null ? 0.8 : 1),
+    [arm, which, given],
+  );
   const group = useRef<Group>(null);
   const apply = useCallback(
     (pose: SolvedPose) => {

@@ -3,6 +3,8 @@ import type { Group } from "three";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
+import { Brake } from "./Brake.tsx";
+import { knuckleBodyGeometry } from "./hardwareGeometry.ts";
 import { knuckleGeometry } from "./knuckleGeometry.ts";
 import { moveTo } from "./moveTo.ts";
 import { knuckleFrameTo } from "./rowFrameTo.ts";
@@ -16,10 +18,16 @@ export type KnuckleProps = {
   side: Side;
 };
 
-/** The knuckle with its ball joints, pin, mounting face and steering arm, and the steering axis as a center line. */
+/**
+ * The knuckle with what rides on it, and the steering axis as a center line. In its true size where the setup gives
+ * hardware; else a likeness of one.
+ */
 export function Knuckle({ truck, side }: KnuckleProps) {
-  const { knuckle } = truck.setup;
-  const geometry = useGeometry(() => knuckleGeometry(knuckle), [knuckle]);
+  const { knuckle, hardware } = truck.setup;
+  const geometry = useGeometry(
+    () => (hardware ? knuckleBodyGeometry(knuckle, hardware) : knuckleGeometry(knuckle)),
+    [knuckle, hardware],
+  );
   const group = useRef<Group>(null);
   const apply = useCallback(
     (pose: SolvedPose) => moveTo(group.current, (matrix) => knuckleFrameTo(matrix, pose[side].row)),
@@ -29,6 +37,7 @@ export function Knuckle({ truck, side }: KnuckleProps) {
   return (
     <group ref={group} matrixAutoUpdate={false}>
       <Solid geometry={geometry} tone="knuckle" />
+      {hardware && <Brake knuckle={knuckle} hardware={hardware} />}
       <SteeringAxis span={knuckle.span} reach={truck.model.tire.loadedRadius} />
     </group>
   );

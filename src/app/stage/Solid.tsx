@@ -2,6 +2,7 @@ import type { Ref } from "react";
 import { type BufferGeometry, EdgesGeometry, type LineSegments, type Mesh } from "three";
 import { useInk } from "./InkProvider.tsx";
 import type { Tone } from "./ink.ts";
+import { useStage } from "./stageSettings.ts";
 import { useGeometry } from "./useGeometry.ts";
 
 export type SolidProps = {
@@ -32,10 +33,12 @@ export function Solid({ geometry, tone, veil = 0, hasOutline = true, hasEdges = 
   const ink = useInk();
   const edges = useGeometry(() => new EdgesGeometry(geometry, FLAT), [geometry]);
   const order = 10 * veil;
+  // Cut open, a veil would show the far faces that its silhouette is made of.
+  const isCut = useStage((s) => veil > 0 && s.section !== null);
   return (
     <>
       {veil > 0 && <mesh geometry={geometry} material={ink.depth} renderOrder={order} />}
-      {hasOutline && (
+      {hasOutline && !isCut && (
         <mesh
           ref={refs.outlineRef ?? null}
           geometry={geometry}

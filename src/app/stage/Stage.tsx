@@ -2,10 +2,13 @@ import "./stage.css";
 import { Canvas } from "@react-three/fiber";
 import { useRef } from "react";
 import type { Truck } from "../state/truck.ts";
+import { workbench } from "../state/workbench.ts";
 import { OverlayWriter } from "./OverlayWriter.tsx";
+import { PictureTaker } from "./PictureTaker.tsx";
 import { RedrawOnRestore } from "./RedrawOnRestore.tsx";
 import { StageKeys } from "./StageKeys.tsx";
 import { StageScene } from "./StageScene.tsx";
+import { worstOf } from "./worstOf.ts";
 
 export type StageProps = {
   truck: Truck;
@@ -15,6 +18,7 @@ export type StageProps = {
 export default function Stage({ truck }: StageProps) {
   const frame = useRef<HTMLDivElement>(null);
   const overlay = useRef<SVGSVGElement>(null);
+  const toWorst = useRef<HTMLButtonElement>(null);
   return (
     <div
       ref={frame}
@@ -31,11 +35,19 @@ export default function Stage({ truck }: StageProps) {
         camera={{ up: [0, 0, 1], position: [4000, 3000, 2000], near: 10, far: 14000 }}
       >
         <StageScene truck={truck} />
-        <OverlayWriter truck={truck} overlay={overlay} />
+        <OverlayWriter truck={truck} overlay={overlay} toWorst={toWorst} />
+        <PictureTaker truck={truck} overlay={overlay} />
         <StageKeys target={frame} />
         <RedrawOnRestore />
       </Canvas>
       <svg ref={overlay} className="stage-overlay" aria-hidden="true" />
+      <button ref={toWorst} type="button" className="stage-to-worst" hidden onClick={goToWorst} />
     </div>
   );
+}
+
+function goToWorst(): void {
+  const { setPose, ...state } = workbench.getState();
+  const worst = worstOf(state);
+  if (worst) setPose(worst.travel, worst.steer);
 }

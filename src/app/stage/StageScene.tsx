@@ -1,8 +1,11 @@
 import type { Truck } from "../state/truck.ts";
 import { BodySide } from "./BodySide.tsx";
+import { EnvelopeView } from "./EnvelopeView.tsx";
 import { Floor } from "./Floor.tsx";
 import { FrontEndSide } from "./FrontEndSide.tsx";
+import { Ghost } from "./Ghost.tsx";
 import { InkProvider } from "./InkProvider.tsx";
+import { SectionClip } from "./SectionClip.tsx";
 import { SteeringLink } from "./SteeringLink.tsx";
 import { ViewCamera } from "./ViewCamera.tsx";
 
@@ -23,6 +26,9 @@ export function StageScene({ truck }: StageSceneProps) {
       <FrontEndSide truck={truck} side="right" />
       <BodySide truck={truck} side="left" />
       <BodySide truck={truck} side="right" />
+      <EnvelopeView truck={truck} />
+      <Ghost truck={truck} />
+      <SectionClip />
     </InkProvider>
   );
 }

@@ -13,6 +13,9 @@ import { Solid } from "./Solid.tsx";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 
+/** mm. A likeness, where the setup gives no hardware. */
+const RADIUS = 10;
+
 export type TieRodProps = {
   truck: Truck;
   side: Side;
@@ -21,7 +24,8 @@ export type TieRodProps = {
 /** The tie rod, from the inner end to the knuckle's steering arm. */
 export function TieRod({ truck, side }: TieRodProps) {
   const rodLength = truck.model.frontEnd[side].row[SIDE.tieRodLength]!;
-  const geometry = useGeometry(() => rodGeometry([0, 0, 0], [rodLength, 0, 0], 10), [rodLength]);
+  const radius = truck.setup.hardware?.tieRod.radius ?? RADIUS;
+  const geometry = useGeometry(() => rodGeometry([0, 0, 0], [rodLength, 0, 0], radius), [rodLength, radius]);
   const group = useRef<Group>(null);
   const apply = useCallback(
     (pose: SolvedPose) => {

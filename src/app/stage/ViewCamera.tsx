@@ -6,7 +6,12 @@ import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { type Extent, extentOf } from "./extent.ts";
 import { fitZoom } from "./fitZoom.ts";
-import { VIEW_DIRECTIONS } from "./viewDirections.ts";
+import { useStage } from "./stageSettings.ts";
+import { viewDirection } from "./viewDirections.ts";
+import { wellExtent } from "./wellExtent.ts";
+
+/** Pixels of the picture's width that dimensions take around the truck. */
+const DIMENSION_WIDTH = 120;
 
 export type ViewCameraProps = {
   truck: Truck;
@@ -15,6 +20,9 @@ export type ViewCameraProps = {
 /** mm from the truck's middle to the eye. The projection is parallel: only what is cut off depends on it. */
 const DISTANCE = 6000;
 
+/** From the tire's middle to an eye in its wheel well, in free radii: nearer than the frame, clear of the tire at lock. */
+const WELL_DISTANCE = 1.3;
+
 /** Stands where the chosen view is taken from, holds the whole truck, and lets a hand turn it from there. */
 export function ViewCamera({ truck }: ViewCameraProps) {
   const camera = useThree((s) => s.camera) as OrthographicCamera;
@@ -22,6 +30,9 @@ export function ViewCamera({ truck }: ViewCameraProps) {
   const invalidate = useThree((s) => s.invalidate);
   const view = useWorkbench((s) => s.view);
   const viewsAsked = useWorkbench((s) => s.viewsAsked);
+  const side = useStage((s) => s.side);
+  const hasDimensions = useStage((s) => s.hasDimensions);
+  const room = hasDimensions ? Math.max(0.6, 1 - DIMENSION_WIDTH / size.width) : 1;
   const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
   const fitted = useRef<{ readonly extent: Extent; readonly zoom: number } | null>(null);
   const shown = useRef(truck);
@@ -30,34 +41,36 @@ export function ViewCamera({ truck }: ViewCameraProps) {
   // A variant is looked at from where the truck it varies was; another file is looked at afresh.
   // biome-ignore lint/correctness/useExhaustiveDependencies: asking again, or opening another file, sets the view anew
   useLayoutEffect(() => {
-    const extent = extentOf(shown.current);
+    const isWell = view === "well";
+    const extent = isWell ? wellExtent(shown.current, side) : extentOf(shown.current);
     const { min, max } = extent;
-    const [x, y, z] = VIEW_DIRECTIONS[view];
-    const far = DISTANCE / Math.hypot(x, y, z);
+    const [x, y, z] = viewDirection(view, side);
+    const distance = isWell ? WELL_DISTANCE * shown.current.model.tire.freeRadius : DISTANCE;
+    const far = distance / Math.hypot(x, y, z);
     const middle = [0, 1, 2].map((i) => 0.5 * (min[i]! + max[i]!)) as [number, number, number];
     camera.up.set(0, 0, 1);
     camera.position.set(middle[0] + far * x, middle[1] + far * y, middle[2] + far * z);
     camera.lookAt(...middle);
     camera.updateMatrixWorld();
-    camera.zoom = fitZoom(camera, extent, size.width, size.height);
+    camera.zoom = room * fitZoom(camera, extent, size.width, size.height);
     camera.updateProjectionMatrix();
     fitted.current = { extent, zoom: camera.zoom };
     controls.current?.target.set(...middle);
     controls.current?.update();
     invalidate();
-  }, [camera, invalidate, view, viewsAsked, truck.file]);
+  }, [camera, invalidate, view, viewsAsked, side, truck.file]);
 
-  // A new size keeps the direction and how far in a hand has zoomed.
+  // A new size, or room for dimensions, keeps the direction and how far in a hand has zoomed.
   useLayoutEffect(() => {
     const before = fitted.current;
     if (!before) return;
     camera.updateMatrixWorld();
-    const zoom = fitZoom(camera, before.extent, size.width, size.height);
+    const zoom = room * fitZoom(camera, before.extent, size.width, size.height);
     camera.zoom *= zoom / before.zoom;
     camera.updateProjectionMatrix();
     fitted.current = { extent: before.extent, zoom };
     invalidate();
-  }, [camera, invalidate, size]);
+  }, [camera, invalidate, size, room]);
 
   return <OrbitControls ref={controls} makeDefault enableDamping={false} minZoom={0.05} maxZoom={20} />;
 }

@@ -17,16 +17,21 @@ export type WheelProps = {
   side: Side;
 };
 
-/** Tire and wheel: the very profile that gaps are measured to, and a plain disc. Veiled, so that the knuckle shows. */
+/** Tire and wheel: the very profile that gaps are measured to, and its center, a plain disc where none is given. Veiled, so that the knuckle shows. */
 export function Wheel({ truck, side }: WheelProps) {
   const ink = useInk();
   const ring = truck.model.tire;
-  const { offset } = truck.setup.wheel;
+  const { offset, center } = truck.setup.wheel;
   const tire = useGeometry(() => latheGeometry(ring.profile), [ring]);
   const rim = useGeometry(() => latheGeometry(rimOutline(ring.profile, ring.barrelRadius)), [ring]);
   const disc = useGeometry(
-    () => latheGeometry(discOutline(ring.profile, ring.barrelRadius, offset)),
-    [ring, offset],
+    () =>
+      latheGeometry(
+        center
+          ? center.flatMap(([x, r]) => [x + offset, r])
+          : discOutline(ring.profile, ring.barrelRadius, offset),
+      ),
+    [ring, offset, center],
   );
   const circles = useGeometry(() => circlesGeometry(ringCircles(ring.profile)), [ring]);
   const group = useRef<Group>(null);

@@ -43,7 +43,7 @@ export function axesSketch(parent: SVGElement): AxesSketch {
         const isSeen = length >= LEAST_SEEN;
         line.setAttribute("x2", String(dx));
         line.setAttribute("y2", String(dy));
-        label.setAttribute("visibility", isSeen ? "visible" : "hidden");
+        label.setAttribute("visibility", isSeen ? "inherit" : "hidden");
         if (!isSeen) continue;
         // Beside the tip of an axis that runs sideways, over or under the tip of one that runs up or down.
         const isUpright = Math.abs(dx) < 0.35 * length;

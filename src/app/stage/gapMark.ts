@@ -13,8 +13,14 @@ export interface GapMark {
   hide(): void;
   /** Writes the label, and says how wide it is, pixels. */
   write(text: string): number;
-  /** Shows the mark with its label where it belongs. */
-  show(word: GapWord, onPart: ScreenPoint, onRing: ScreenPoint, label: ScreenPoint): void;
+  /** Shows the mark with its label where it belongs. @param kind `worst`: the worst of all; `elsewhere`: at another pose */
+  show(
+    word: GapWord,
+    onPart: ScreenPoint,
+    onRing: ScreenPoint,
+    label: ScreenPoint,
+    kind: "now" | "worst" | "elsewhere",
+  ): void;
 }
 
 const LABEL_HEIGHT = 20;
@@ -25,6 +31,9 @@ const ON_PART: Readonly<Record<GapWord, string>> = {
   close: "M0 -7 L7 5 L-7 5 Z",
   clear: "M-5 0 a5 5 0 1 0 10 0 a5 5 0 1 0 -10 0",
 };
+
+/** The worst of all is crossed, whatever its state. */
+const WORST = "M-9 -9 L9 9 M9 -9 L-9 9";
 
 /** Makes a mark, hidden until shown. It owns its elements and rewrites them in place. */
 export function gapMark(parent: SVGElement): GapMark {
@@ -48,10 +57,11 @@ export function gapMark(parent: SVGElement): GapMark {
       written = text;
       return width;
     },
-    show(word, onPart, onRing, at) {
+    show(word, onPart, onRing, at, kind) {
       group.setAttribute("visibility", "visible");
-      group.setAttribute("class", `gap-mark gap-mark-${word}`);
-      part.setAttribute("d", ON_PART[word]);
+      group.setAttribute("class", `gap-mark gap-mark-${word} gap-mark-${kind}`);
+      part.setAttribute("d", kind === "now" ? ON_PART[word] : WORST);
+      ring.setAttribute("visibility", kind === "elsewhere" ? "hidden" : "inherit");
       part.setAttribute("transform", `translate(${onPart.x} ${onPart.y})`);
       ring.setAttribute("transform", `translate(${onRing.x} ${onRing.y})`);
       setLine(between, onPart, onRing);

@@ -2,6 +2,7 @@ import {
   Color,
   DoubleSide,
   LineBasicMaterial,
+  LineDashedMaterial,
   type Material,
   MeshBasicMaterial,
   MeshLambertMaterial,
@@ -9,6 +10,7 @@ import {
   type Vector2,
 } from "three";
 import type { GapWord } from "../words/gapWord.ts";
+import { bandMaterial } from "./bandMaterial.ts";
 import { outlineMaterial } from "./outlineMaterial.ts";
 
 /** What a solid is made of, as far as a drawing tells. */
@@ -28,6 +30,10 @@ export interface Ink {
   readonly edge: Readonly<Record<GapWord, Material>>;
   readonly gridLine: Material;
   readonly centerLine: Material;
+  /** Dashed outlines of a truck that is not the one shown. */
+  readonly ghostLine: Material;
+  /** Fill of the envelope, by bands of distance. */
+  readonly band: ShaderMaterial;
   dispose(): void;
 }
 
@@ -75,12 +81,14 @@ export function mixInk(element: Element, viewSize: Vector2): Ink {
   };
   const gridLine = new LineBasicMaterial({ color: color("--rule") });
   const centerLine = new LineBasicMaterial({ color: color("--ink-soft") });
+  const ghostLine = new LineDashedMaterial({ color: color("--ink"), dashSize: 16, gapSize: 11, ...layered });
+  const band = bandMaterial([color("--rubs"), color("--close"), color("--clear"), color("--ink-soft")]);
   const all = [
     ...[solid, veil, outline, edge].flatMap((set) => Object.values<Material>(set)),
-    ...[depth, gridLine, centerLine],
+    ...[depth, gridLine, centerLine, ghostLine, band],
   ];
   return {
-    ...{ solid, veil, depth, outline, edge, gridLine, centerLine },
+    ...{ solid, veil, depth, outline, edge, gridLine, centerLine, ghostLine, band },
     dispose: () => {
       for (const material of all) material.dispose();
     },

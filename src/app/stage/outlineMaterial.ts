@@ -3,8 +3,11 @@ import { BackSide, ShaderMaterial, type Vector2 } from "three";
 const VERTEX = `
 uniform vec2 viewSize;
 uniform float width;
+#include <clipping_planes_pars_vertex>
 void main() {
-  vec4 clip = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+  vec4 mvPosition = modelViewMatrix * vec4(position, 1.0);
+  #include <clipping_planes_vertex>
+  vec4 clip = projectionMatrix * mvPosition;
   vec2 away = (normalMatrix * normal).xy;
   float reach = length(away);
   if (reach > 1e-4) clip.xy += away / reach * width * 2.0 / viewSize * clip.w;
@@ -13,7 +16,9 @@ void main() {
 
 const FRAGMENT = `
 uniform vec3 ink;
+#include <clipping_planes_pars_fragment>
 void main() {
+  #include <clipping_planes_fragment>
   gl_FragColor = vec4(ink, 1.0);
   #include <colorspace_fragment>
 }`;
@@ -33,6 +38,7 @@ export function outlineMaterial(
     fragmentShader: FRAGMENT,
     uniforms: { ink: { value: color }, viewSize: { value: viewSize }, width: { value: width } },
     side: BackSide,
+    clipping: true,
     // Not for its color: it takes its turn among the layers of veils (see `Solid`).
     transparent: true,
   });

@@ -8,13 +8,14 @@ const EDGE = 4;
 /**
  * Where the middles of labels go: up and away from the picture's middle, moved up or down until none covers
  * another, inside the picture. In the order given: the first gets the place it wants.
- * @param widths of the labels, pixels
+ * @param widths of the labels, pixels; @param taken other labels' middles and widths, to keep clear of
  */
 export function placeLabels(
   marks: readonly ScreenPoint[],
   widths: readonly number[],
   width: number,
   height: number,
+  taken: readonly (ScreenPoint & { readonly width: number })[] = [],
 ): ScreenPoint[] {
   const placed: ScreenPoint[] = [];
   const clampY = (y: number) => Math.min(height - EDGE - 0.5 * LINE, Math.max(EDGE + 0.5 * LINE, y));
@@ -23,10 +24,11 @@ export function placeLabels(
     const outward = mark.x < 0.5 * width ? -1 : 1;
     const x = Math.min(width - EDGE - half, Math.max(EDGE + half, mark.x + outward * LEADER));
     const wanted = clampY(mark.y - LEADER);
+    const keepsOff = (other: ScreenPoint, width: number, y: number) =>
+      Math.abs(other.x - x) >= half + 0.5 * width || Math.abs(other.y - y) >= LINE;
     const isFree = (y: number) =>
-      placed.every(
-        (other, k) => Math.abs(other.x - x) >= half + 0.5 * (widths[k] ?? 0) || Math.abs(other.y - y) >= LINE,
-      );
+      placed.every((other, k) => keepsOff(other, widths[k] ?? 0, y)) &&
+      taken.every((other) => keepsOff(other, other.width, y));
     let y = wanted;
     // Down, up, further down, further up … by half lines, as far as the picture is high.
     for (let k = 1; !isFree(y) && k <= (4 * height) / LINE; k++) {

@@ -5,8 +5,8 @@ import type { Preferences } from "./preferences.ts";
 import type { Truck } from "./truck.ts";
 import type { DocumentSlice, TypedDocument } from "./typedDocument.ts";
 
-/** From where the stage is looked at. */
-export type ViewName = "three-quarter" | "front" | "side" | "top";
+/** From where the stage is looked at; `well` = from inside the wheel well, at one tire. */
+export type ViewName = "three-quarter" | "front" | "side" | "top" | "well";
 
 /** A body part on one side of the truck. */
 export interface PartOnSide {

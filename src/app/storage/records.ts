@@ -90,7 +90,7 @@ export function readRecord(stored: unknown): SetupRecord | null {
   };
 }
 
-const VIEWS: readonly ViewName[] = ["three-quarter", "front", "side", "top"];
+const VIEWS: readonly ViewName[] = ["three-quarter", "front", "side", "top", "well"];
 
 /** The drafts of a record, by their keys. */
 export function draftsOf(record: SetupRecord): Drafts {

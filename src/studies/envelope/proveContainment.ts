@@ -1,20 +1,19 @@
 import { boundCell, cellBound } from "../../gaps/cellBound.ts";
-import { partShapeOf } from "../../gaps/partShape.ts";
+import { type TriangleTree, triangleTree } from "../../gaps/mesh/triangleTree.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model.ts";
-import { NODE, NODE_ROW, Nodes } from "../worst/nodes.ts";
+import { Cut, NODE, NODE_ROW, Nodes } from "../worst/nodes.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells } from "../worst/poseCells.ts";
 import { type EnvelopeRange, reachableTravel } from "./envelopeRange.ts";
 
 /** What is proven of a surface. */
 export interface ContainmentProof {
-  /**
-   * mm. No point of the surface lies deeper than this in the ring at any pose of the range (0: none lies in it);
-   * infinite when that could not be proven.
-   */
+  /** Whether no point of the surface lies deeper than `deepest` in the ring at any pose of the range. */
+  readonly proven: boolean;
+  /** mm, 0 when the surface stays clear of the ring. Not proven: how deep a point was found, if one was. */
   readonly deepest: number;
   /** Cells of surface × poses looked at: what it cost. */
   readonly cells: number;
@@ -31,10 +30,12 @@ const motion = new Float64Array(MOTION_ROW);
 const found = cellBound();
 
 /**
- * Proves how deep a surface lies in the ring at any pose of a continuous range of travel and steer, to within
- * `allowed` mm: cells of surface × poses are bounded by `boundCell`, as in a certified check, and cut where the
- * bound is not good enough.
- * @param mesh left-hand frame of the side. @returns null when `keepGoing` said false.
+ * Proves that no point of a surface lies deeper than `allowed` mm in the ring at any pose of a continuous range
+ * of travel and steer: cells of surface × poses are bounded by `boundCell`, as in a certified check, and cut
+ * until the bound is good enough. Where the surface is closed and holds one pose's ring, it then holds the ring
+ * at every pose but for that depth (see `public/docs/envelope.md`).
+ * @param mesh left-hand frame of the side.
+ * @param keepGoing asked now and then; false stops. @returns null when it was stopped.
  */
 export function proveContainment(
   model: Model,
@@ -45,10 +46,9 @@ export function proveContainment(
   keepGoing?: () => boolean,
 ): ContainmentProof | null {
   const travel = reachableTravel(model, range);
-  if (travel === null) return { deepest: 0, cells: 0 };
+  if (travel === null) return { proven: true, deepest: 0, cells: 0 };
   const { frontEnd, ring } = model;
-  const part = partShapeOf({ name: "envelope", kind: "mesh", ...mesh }, false);
-  const tree = part.tree!;
+  const tree = triangleTree(mesh.positions, mesh.triangles);
   const poses = new PoseCells({
     side: frontEnd[side],
     other: frontEnd[side === "left" ? "right" : "left"],
@@ -68,77 +68,68 @@ export function proveContainment(
   while (open.length > 0) {
     const node = open.pop()!;
     cells++;
-    if (cells > MOST_CELLS) return { deepest: Number.POSITIVE_INFINITY, cells };
+    if (cells > MOST_CELLS) return { proven: false, deepest: 0, cells };
     if (cells % STRIDE === 0 && keepGoing?.() === false) return null;
     const at = node * NODE_ROW;
     const cell = nodes.rows[at]!;
     const poseAt = cell * CELL_OF_POSES_ROW;
-    const known = poses.known[cell]!;
+    const armShareLeft = armHalf > 0 ? poses.rows[poseAt + CELL_OF_POSES.armHalf]! / armHalf : 0;
+    const steerShareLeft = steerHalf > 0 ? poses.rows[poseAt + CELL_OF_POSES.steerHalf]! / steerHalf : 0;
     const isPiece = nodes.rows[at + NODE.tree]! < 0;
-    let cut: "part" | "arm" | "steer" =
-      poses.rows[poseAt + CELL_OF_POSES.armHalf]! * steerHalf >=
-        poses.rows[poseAt + CELL_OF_POSES.steerHalf]! * armHalf && armHalf > 0
-        ? "arm"
-        : "steer";
-    if (known & Known.Stands && known & Known.Moves) {
+    const moves = Known.Stands | Known.Moves;
+    let cut: Cut = armShareLeft >= steerShareLeft ? Cut.Arm : Cut.Steer;
+    if ((poses.known[cell]! & moves) === moves) {
       for (let i = 0; i < MOTION_ROW; i++) motion[i] = poses.rows[poseAt + CELL_OF_POSES.motion + i]!;
       boundCell(found, ring, poses.rows, poseAt + CELL_OF_POSES.wheel, nodes.rows, at + NODE.cell, motion);
-      if (found.bound >= -deepest - 0 && found.bound >= -allowed) {
-        nodes.drop(node);
-        continue;
-      }
       if (found.bound >= -allowed) {
         deepest = Math.max(deepest, -found.bound);
         nodes.drop(node);
         continue;
       }
-      if (isPiece && found.value < -allowed && known & Known.OtherStands) {
-        // A pose of the range that is deeper than allowed: nothing to prove here.
-        deepest = Math.max(deepest, -found.value);
-        nodes.drop(node);
-        continue;
+      if (isPiece && found.value < -allowed && poses.known[cell]! & Known.OtherStands) {
+        return { proven: false, deepest: -found.value, cells };
       }
-      const { partShare, armShare, steerShare } = found;
-      cut =
-        partShare >= armShare && partShare >= steerShare ? "part" : armShare >= steerShare ? "arm" : "steer";
+      cut = loosest();
     } else if (poses.lookAtBorder(cell) & Known.Empty || poses.isOtherEmpty(cell)) {
       nodes.drop(node);
       continue;
-    } else if (
-      poses.rows[poseAt + CELL_OF_POSES.armHalf]! <= LEAST_SHARE * armHalf &&
-      poses.rows[poseAt + CELL_OF_POSES.steerHalf]! <= LEAST_SHARE * steerHalf
-    ) {
-      return { deepest: Number.POSITIVE_INFINITY, cells };
+    } else if (armShareLeft <= LEAST_SHARE && steerShareLeft <= LEAST_SHARE) {
+      return { proven: false, deepest: 0, cells };
     }
-    if (cut === "part") {
+    if (cut === Cut.Part) {
       if (isPiece) open.push(node, nodes.cut(node));
       else openTree(nodes, node, tree, open);
       continue;
     }
-    const half = poses.half(cell, cut);
+    const half = poses.half(cell, cut === Cut.Arm ? "arm" : "steer");
     const twin = nodes.copy(node);
     nodes.rows[node * NODE_ROW] = half;
     nodes.rows[twin * NODE_ROW] = half + 1;
     open.push(node, twin);
   }
-  return { deepest, cells };
+  return { proven: true, deepest, cells };
 }
 
-function openTree(nodes: Nodes, node: number, tree: { links: Int32Array }, open: number[]): void {
+/** What makes the bound found looser than its value most. */
+function loosest(): Cut {
+  const { partShare, armShare, steerShare } = found;
+  if (partShare >= armShare && partShare >= steerShare) return Cut.Part;
+  return armShare >= steerShare ? Cut.Arm : Cut.Steer;
+}
+
+/** Puts the children of a tree's node, or its triangles, in its place. */
+function openTree(nodes: Nodes, node: number, tree: TriangleTree, open: number[]): void {
   const treeNode = nodes.rows[node * NODE_ROW + NODE.tree]!;
   const first = tree.links[2 * treeNode]!;
   const size = tree.links[2 * treeNode + 1]!;
-  for (let i = 1; i < size; i++) {
+  const twins = Math.max(1, size - 1);
+  for (let i = 1; i <= twins && size !== 1; i++) {
     const twin = nodes.copy(node);
-    nodes.setTriangle(twin, tree as never, first + i);
+    if (size > 0) nodes.setTriangle(twin, tree, first + i);
+    else nodes.setTree(twin, tree, first);
     open.push(twin);
   }
-  if (size > 0) nodes.setTriangle(node, tree as never, first);
-  else {
-    const twin = nodes.copy(node);
-    nodes.setTree(twin, tree as never, first);
-    open.push(twin);
-    nodes.setTree(node, tree as never, treeNode + 1);
-  }
+  if (size > 0) nodes.setTriangle(node, tree, first);
+  else nodes.setTree(node, tree, treeNode + 1);
   open.push(node);
 }

@@ -1,10 +1,9 @@
 import type { SectionField } from "./sectionField.ts";
+import { endsOf, HALF_STEP_ROW, halfStepsOf } from "./tableSteps.ts";
 import { WHEEL_ROW, type WheelTable } from "./wheelTable.ts";
 
 /** Share of a cube's reach by which distances in it may leave their tangents at its middle. */
 const BEND_SHARE = 0.25;
-
-const HALF_STEP_ROW = 2 * WHEEL_ROW;
 
 /** First step of the search, in steps of the table. */
 const FIRST_STEP = 0.4;
@@ -45,6 +44,8 @@ export class SweptDistance {
   private readonly kept = new Float64Array(6);
   /** Distances of the poses being looked at by their place in the table; infinite elsewhere. */
   private readonly byPose: Float64Array;
+  /** Whether a pose stands in the first row (1), the last (2), the first column (4), the last (8). */
+  private readonly ends: Uint8Array;
   private readonly lowest: Float64Array;
   private readonly gradients: Float64Array;
   private readonly loose: number;
@@ -60,6 +61,7 @@ export class SweptDistance {
     this.lowest = new Float64Array(table.rows * table.columns);
     this.loose = LOOSE_SHARE * table.spacing;
     this.halfSteps = halfStepsOf(table);
+    this.ends = endsOf(table);
   }
 
   /** Distance at one pose of the table. */
@@ -151,7 +153,7 @@ export class SweptDistance {
   }
 
   /**
-   * How much the distance can change, to first order, over half a step of the table to each side of the pose
+   * How much the distance can fall, to first order, over half a step of the table to each side of the pose
    * that `at` looked at last; leaves the gradient there in `gradients`.
    */
   private halfStep(pose: number, x: number, y: number, z: number): number {
@@ -181,7 +183,11 @@ export class SweptDistance {
     this.gradients[3 * pose] = gx;
     this.gradients[3 * pose + 1] = gy;
     this.gradients[3 * pose + 2] = gz;
-    return Math.abs(down) + Math.abs(across);
+    // At an end of the table only the way back into it counts.
+    const ends = this.ends[pose]!;
+    const byRow = (down > 0 ? ends & 1 : ends & 2) === 0 ? Math.abs(down) : 0;
+    const byColumn = (across > 0 ? ends & 4 : ends & 8) === 0 ? Math.abs(across) : 0;
+    return byRow + byColumn;
   }
 
   /**
@@ -207,7 +213,8 @@ export class SweptDistance {
       const columnGain = goesColumn ? Math.abs(columnSlope) * columnStep : 0;
       if (rowGain + columnGain < LEAST_GAIN) break;
       // Within half a step of the table the slopes do not lead below what is found already.
-      if (kept[D]! - 0.5 * (Math.abs(rowSlope) + Math.abs(columnSlope)) > found[0]!) break;
+      const promised = (goesRow ? Math.abs(rowSlope) : 0) + (goesColumn ? Math.abs(columnSlope) : 0);
+      if (kept[D]! - 0.5 * promised > found[0]!) break;
       // The axis that promises next to nothing stays where it is.
       const nr = rowGain > 0.1 * columnGain ? clamp(r - Math.sign(rowSlope) * rowStep, lastRow) : r;
       const nc = columnGain > 0.1 * rowGain ? clamp(c - Math.sign(columnSlope) * columnStep, lastColumn) : c;
@@ -308,27 +315,4 @@ function nextStep(step: number, slope: number, slopeThere: number, gained: boole
   // After a gain the search stands beyond the zero; after none before it.
   const share = gained ? 1 - zero : zero;
   return step * (share < 0.05 ? 0.05 : share);
-}
-
-function halfStepsOf({ rows, columns, wheels }: WheelTable): Float64Array {
-  const out = new Float64Array(rows * columns * HALF_STEP_ROW);
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      const at = (row * columns + column) * HALF_STEP_ROW;
-      const up = Math.max(0, row - 1);
-      const down = Math.min(rows - 1, row + 1);
-      const left = Math.max(0, column - 1);
-      const right = Math.min(columns - 1, column + 1);
-      for (let k = 0; k < WHEEL_ROW; k++) {
-        const byRow =
-          wheels[(down * columns + column) * WHEEL_ROW + k]! -
-          wheels[(up * columns + column) * WHEEL_ROW + k]!;
-        const byColumn =
-          wheels[(row * columns + right) * WHEEL_ROW + k]! - wheels[(row * columns + left) * WHEEL_ROW + k]!;
-        out[at + k] = down > up ? (0.5 * byRow) / (down - up) : 0;
-        out[at + WHEEL_ROW + k] = right > left ? (0.5 * byColumn) / (right - left) : 0;
-      }
-    }
-  }
-  return out;
 }

@@ -29,8 +29,14 @@ export interface LowestTravels {
 /** Share of the arm's range below which a stretch is not halved again: about two thousandths of a millimeter of travel. */
 const ARM_RESOLUTION = 2 ** -17;
 
-/** mm of travel: where a touch march gives up this near the border of reach, the border is what stops it. */
-const AT_BORDER = 1e-4;
+/**
+ * rad. Right at the end of an arm's reach nothing is proven, since the wheel moves there like a square root: a way
+ * down from such an end starts this far inside it, which is a fraction of a millimeter of travel.
+ */
+const INSIDE = 1e-6;
+
+/** mm of travel: this near the border of reach the border counts as reached. */
+const AT_BORDER = 0.01;
 
 /**
  * At each steering input: how far the truck can come down (how far into bump both wheels can go together) before
@@ -57,7 +63,7 @@ const SIDES = ["left", "right"] as const;
 
 class TravelSearch {
   private readonly cells: Readonly<Record<Side, PoseCell>>;
-  /** Full droop, or the last travel both wheels can follow straight ahead. */
+  /** Full droop, or just inside the last travel both wheels can follow straight ahead. */
   private readonly low: number;
   /** Full bump, or the last travel both wheels can follow straight ahead. */
   private readonly high: Limit;
@@ -70,7 +76,7 @@ class TravelSearch {
     let high: Limit = { stop: "end", at: setup.travel.bump };
     for (const side of SIDES) {
       const { droop, bump } = frontEnd[side].reach;
-      low = Math.max(low, droop.travel);
+      if (low < droop.travel) low = this.travelAt(side, droop.armAngle + INSIDE);
       if (bump.travel < high.at) high = { stop: "reach", at: bump.travel, side, joint: jointOf(bump.status) };
     }
     this.low = low;

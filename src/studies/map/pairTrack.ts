@@ -89,8 +89,9 @@ export class PairTrack {
       const pair = pairs[k]!;
       const limit = limits[k]!;
       if (least[k]! - pairMotion(pair, this.seen, k * POSE_ROW, pose, poseAt) >= limit) continue;
-      const gap = pairGapTo(row, 0, pair, pose, poseAt, limit);
-      this.keep(k, gap, gap < limit, pose, poseAt);
+      const beat = limit + MARGIN;
+      const gap = pairGapTo(row, 0, pair, pose, poseAt, beat);
+      this.keep(k, gap, gap < beat, pose, poseAt);
       if (gap < limit) {
         this.lead = k;
         return k;

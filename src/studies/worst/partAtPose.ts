@@ -1,17 +1,16 @@
 import { CELL, CELL_ROW } from "../../gaps/cells.ts";
 import { GAP_ROW } from "../../gaps/gapRow.ts";
-import { meshGapTo, meshHint } from "../../gaps/mesh/meshGap.ts";
 import { partGapTo } from "../../gaps/partGap.ts";
 import type { PartShape } from "../../gaps/partShape.ts";
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
+import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "../../gaps/tolerances.ts";
 
-/** The gap of a whole part at one pose after another, each search beginning where the last one ended. */
+/** The gap of a whole part at one pose after another. */
 export class PartAtPose {
   /** The `GAP` row filled last. */
   readonly row = new Float64Array(GAP_ROW);
   /** mm. Largest radius about the part's cells. */
   readonly radius: number;
-  private readonly hint = meshHint();
 
   constructor(
     readonly ring: RingShape,
@@ -22,12 +21,13 @@ export class PartAtPose {
     this.radius = radius;
   }
 
+  /** mm. The true gap at a pose is no further below the one found. */
+  slack(gap: number): number {
+    return gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE;
+  }
+
   /** @returns the gap, or `beat` when none is below it; mm. */
   gap(wheel: Float64Array, wheelAt: number, beat: number): number {
-    const { row, ring, part, hint } = this;
-    const { tree } = part;
-    return tree === undefined
-      ? partGapTo(row, 0, ring, wheel, wheelAt, part, beat)
-      : meshGapTo(row, 0, ring, wheel, wheelAt, { tree }, beat, hint);
+    return partGapTo(this.row, 0, this.ring, wheel, wheelAt, this.part, beat);
   }
 }

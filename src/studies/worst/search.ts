@@ -1,6 +1,7 @@
 import { boundCell, cellBound } from "../../gaps/cellBound.ts";
 import { CELL, CELL_ROW, cellReach } from "../../gaps/cells.ts";
-import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
+import { MOTION_ROW } from "../../geometry/motionRow.ts";
+import { borderCut, borderWay, leverTo, movesEvenly } from "./borderWay.ts";
 import { Frontier, type SearchProgress } from "./frontier.ts";
 import { Cut, NO_TREE, NODE, NODE_ROW, WHOLE } from "./nodes.ts";
 import type { PartAtPose } from "./partAtPose.ts";
@@ -14,9 +15,6 @@ const FINEST_SHARE = 1e-8;
 
 /** Nodes after which the search stops and reports the bound it has reached. */
 const MOST_NODES = 1_000_000;
-
-/** Share of the wheel's way by which it may leave its speed at the middle, for the part to be cut into pieces. */
-const EVEN_SHARE = 0.5;
 
 /** Nodes between two calls of `keepGoing`. */
 const STRIDE = 1024;
@@ -115,12 +113,9 @@ export class Search extends Frontier {
       const { ring } = this.subject;
       boundCell(found, ring, rows, poseAt + CELL_OF_POSES.borderWheel, this.nodes.rows, cell, null);
       const [x, y, z] = found.center as unknown as [number, number, number];
-      const dx = x - rows[poseAt + CELL_OF_POSES.borderJoint]!;
-      const dy = y - rows[poseAt + CELL_OF_POSES.borderJoint + 1]!;
-      const dz = z - rows[poseAt + CELL_OF_POSES.borderJoint + 2]!;
-      const lever = Math.sqrt(dx * dx + dy * dy + dz * dz) + cellReach(this.nodes.rows, cell, x, y, z);
-      const way = rows[poseAt + CELL_OF_POSES.slide]! + rows[poseAt + CELL_OF_POSES.turn]! * lever;
-      const cut = found.value - found.bound > way ? Cut.Part : this.borderCut(poseAt, lever);
+      const lever = leverTo(rows, poseAt, found.center, 0) + cellReach(this.nodes.rows, cell, x, y, z);
+      const way = borderWay(rows, poseAt, lever);
+      const cut = found.value - found.bound > way ? Cut.Part : borderCut(rows, poseAt, lever);
       this.keepOnBorder(node, poseAt, found.bound - way, cut);
     } else this.pushUnknown(node, poseAt);
   }
@@ -150,35 +145,25 @@ export class Search extends Frontier {
       return;
     }
     const wheel = poseAt + CELL_OF_POSES.borderWheel;
-    let sq = 0;
-    for (let i = 0; i < 3; i++) sq += (rows[wheel + i]! - rows[poseAt + CELL_OF_POSES.borderJoint + i]!) ** 2;
-    const across = Math.sqrt(sq) + subject.ring.ballRadius + subject.radius;
+    const across = leverTo(rows, poseAt, rows, wheel) + subject.ring.ballRadius + subject.radius;
     // A gap of this much at that pose is enough: none in the cell is then below the best.
-    const enough = (this.best + slide + turn * across) / (1 - turn);
+    const needed = (this.best + slide + turn * across) / (1 - turn);
+    const enough = needed + subject.slack(needed);
     const gap = subject.gap(rows, wheel, enough);
-    const bound = gap - slide - turn * (gap + across);
-    const cut = this.borderCut(poseAt, gap + across);
+    const sure = gap - subject.slack(gap);
+    const bound = sure - borderWay(rows, poseAt, sure + across);
+    const cut = borderCut(rows, poseAt, gap + across);
     if (gap >= enough) this.nodes.drop(node);
     // Where the wheel moves evenly in the end, the tolerance itself can be reached.
     else if (known & Known.Moves && known & Known.OtherStands) this.push(node, bound, cut);
     else this.keepOnBorder(node, poseAt, bound, cut);
   }
 
-  /**
-   * Whether the motion proven over a cell of poses differs little from that at its middle, compared with what is known
-   * of it without any speed: near the border of reach it does not, and pieces of the part would be bounded badly.
-   */
+  /** Whether pieces of the part can be bounded well: near the border of reach no speed does that. */
   private isEven(poses: number): boolean {
     const known = this.poses.lookAtBorder(poses);
     if (!(known & Known.Bounded)) return !(known & Known.Empty);
-    const { rows } = this.poses;
-    const at = poses * CELL_OF_POSES_ROW;
-    const by = at + CELL_OF_POSES.motion;
-    const lever = this.subject.ring.ballRadius;
-    const arm = rows[by + MOTION.armSlideOff]! + rows[by + MOTION.armTurnOff]! * lever;
-    const steer = rows[by + MOTION.steerSlideOff]! + rows[by + MOTION.steerTurnOff]! * lever;
-    const off = rows[by + MOTION.armHalf]! * arm + rows[by + MOTION.steerHalf]! * steer;
-    return off <= EVEN_SHARE * (rows[at + CELL_OF_POSES.slide]! + rows[at + CELL_OF_POSES.turn]! * lever);
+    return movesEvenly(this.poses.rows, poses * CELL_OF_POSES_ROW, this.subject.ring.ballRadius);
   }
 
   private keepOnBorder(node: number, poseAt: number, bound: number, cut: Cut): void {
@@ -186,14 +171,6 @@ export class Search extends Frontier {
     else if (Math.max(bound, this.floor) >= this.best - this.borderTolerance) this.settle(node, bound);
     else if (this.isFinest(poseAt)) this.giveUp(node);
     else this.push(node, bound, cut);
-  }
-
-  /** The range that makes the wheel's way at the border long. */
-  private borderCut(poseAt: number, lever: number): Cut {
-    const { rows } = this.poses;
-    const bySteer = rows[poseAt + CELL_OF_POSES.steerTurn]! * lever;
-    const way = rows[poseAt + CELL_OF_POSES.slide]! + rows[poseAt + CELL_OF_POSES.turn]! * lever;
-    return way > 2 * bySteer ? Cut.Arm : Cut.Steer;
   }
 
   /** Keeps a node of which nothing is known, until it is small: the wider of its ranges is cut next. */

@@ -1,0 +1,46 @@
+import "./layerDialog.css";
+import { type ReactNode, useLayoutEffect, useRef } from "react";
+import { createPortal } from "react-dom";
+import { closeLayer, type LayerName, returnFocus } from "./layer.ts";
+
+export type LayerDialogProps = {
+  name: LayerName;
+  /** Id of the heading that names it. */
+  labelledBy: string;
+  children: ReactNode;
+};
+
+/**
+ * A window over the whole workbench: the browser keeps the focus inside it and closes it on Escape. It stands beside
+ * the workbench in the page, so that one can be printed without the other.
+ */
+export function LayerDialog({ name, labelledBy, children }: LayerDialogProps) {
+  const ref = useRef<HTMLDialogElement>(null);
+  useLayoutEffect(() => {
+    const dialog = ref.current!;
+    dialog.showModal();
+    return () => {
+      dialog.close();
+      returnFocus();
+    };
+  }, []);
+  return createPortal(
+    <dialog
+      ref={ref}
+      className={`layer layer-${name}`}
+      aria-labelledby={labelledBy}
+      onCancel={(event) => {
+        // A file picker that is called off says so through here as well.
+        if (event.target !== event.currentTarget) return;
+        event.preventDefault();
+        closeLayer(name);
+      }}
+      onClose={(event) => {
+        if (!event.currentTarget.open) closeLayer(name);
+      }}
+    >
+      {children}
+    </dialog>,
+    document.body,
+  );
+}

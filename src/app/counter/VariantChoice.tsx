@@ -1,0 +1,36 @@
+import { AS_IT_STANDS } from "./useComparison.ts";
+
+export type VariantChoiceProps = {
+  letter: "A" | "B";
+  /** How it is drawn. */
+  drawn: string;
+  names: readonly string[];
+  chosen: string | null;
+  onChoose: (variant: string | null) => void;
+};
+
+/** Chooses one of the two trucks compared: the setup as it stands, or a variant of it. */
+export function VariantChoice({ letter, drawn, names, chosen, onChoose }: VariantChoiceProps) {
+  return (
+    <label className="counter-choice">
+      <span className={`counter-letter counter-letter-${letter}`} aria-hidden="true">
+        {letter}
+      </span>
+      <span className="sr-only">
+        {letter}, drawn {drawn}
+      </span>
+      {/* A position as value: a variant may be called anything. */}
+      <select
+        value={chosen === null ? -1 : names.indexOf(chosen)}
+        onChange={(event) => onChoose(names[Number(event.target.value)] ?? null)}
+      >
+        <option value={-1}>{AS_IT_STANDS}</option>
+        {names.map((name, i) => (
+          <option key={name} value={i}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

@@ -1,0 +1,18 @@
+import type { Setup } from "../../setup/types.ts";
+import type { CheckReport } from "../../studies/check.ts";
+import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
+
+/** A truck asked about. Numbered, so that an answer can be matched to its question. */
+export interface CounterRequest {
+  readonly id: number;
+  readonly setup: Setup;
+  readonly file: string;
+  /** Heights at which to see how far it steers, mm. */
+  readonly travels: readonly number[];
+}
+
+/** First how far it steers at each height asked for, in that order; then, after a while, the whole range. */
+export type CounterAnswer =
+  | { readonly id: number; readonly kind: "steering"; readonly steering: readonly (SteerLimits | NoLimits)[] }
+  | { readonly id: number; readonly kind: "check"; readonly report: CheckReport }
+  | { readonly id: number; readonly kind: "failed"; readonly message: string };

@@ -1,0 +1,103 @@
+import { useMemo } from "react";
+import { useStore } from "zustand";
+import { variantNames } from "../../setup/editing/resolveShown.ts";
+import { formatIssue } from "../../setup/formatIssue.ts";
+import type { Result } from "../../setup/types.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { memoLast } from "../state/memoLast.ts";
+import { type Truck, truckMaker } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { lengthText } from "../words/lengthText.ts";
+import type { TruckAnswer } from "./answerStore.ts";
+import { chosenPair, counter } from "./counterStore.ts";
+import { useAnswers } from "./useAnswers.ts";
+import { type HubFaceRange, hubFaceRange, withHubFace } from "./whatIf.ts";
+
+/** One of the two trucks compared. */
+export interface Contender {
+  readonly letter: "A" | "B";
+  /** What it is called in a sentence. */
+  readonly name: string;
+  readonly truck: Truck;
+  readonly answer: TruckAnswer;
+}
+
+/** A height that can be asked for. */
+export interface NamedTravel {
+  readonly name: string;
+  readonly travel: number;
+}
+
+export interface Comparison {
+  readonly setupName: string;
+  readonly names: readonly string[];
+  readonly chosen: readonly [string | null, string | null];
+  readonly stances: readonly NamedTravel[];
+  readonly travel: number;
+  readonly format: LengthFormat;
+  /** null where it cannot be put together; then `trouble` says why. */
+  readonly first: Contender | null;
+  /** With the slider's hub face where that was moved. */
+  readonly second: Contender | null;
+  /** The second as its variant has it. */
+  readonly secondOwn: Truck | null;
+  readonly isWhatIf: boolean;
+  readonly slider: HubFaceRange | null;
+  readonly trouble: readonly string[];
+}
+
+export const AS_IT_STANDS = "as it stands";
+
+const trucks = truckMaker();
+const whatIf = memoLast(withHubFace);
+
+/** What the counter and the customer's sheet compare, with all that is known of both so far; null without a truck. */
+export function useComparison(): Comparison | null {
+  const good = useWorkbench((s) => s.good);
+  const file = useWorkbench((s) => s.file);
+  const meshes = useWorkbench((s) => s.meshes);
+  const format = useFormat();
+  const choice = useStore(counter);
+  const names = useMemo(() => variantNames(good?.document), [good]);
+  const chosen = chosenPair(choice, names, good?.variant ?? null);
+  const made = chosen.map((variant) => good && trucks.make(good.document, file, variant, meshes));
+  const first = truckOf(made[0]);
+  const secondOwn = truckOf(made[1]);
+  const changed = secondOwn && choice.hubFace !== null ? whatIf(secondOwn, choice.hubFace) : null;
+  const second = changed ? truckOf(changed) : secondOwn;
+  const setup = (first ?? second)?.setup;
+  const stances = useMemo(
+    () => (setup && setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }]),
+    [setup],
+  );
+  const travels = useMemo(() => stances.map(({ travel }) => travel), [stances]);
+  const answers = useAnswers(first, second, travels);
+  if (!good || !setup) return null;
+
+  const step = format.units === "mm" ? 1 : 25.4 / 16;
+  const nameOf = (variant: string | null) => variant ?? AS_IT_STANDS;
+  const whatIfName = choice.hubFace === null ? "" : `hub face ${lengthText(choice.hubFace, format)}`;
+  return {
+    setupName: setup.name,
+    ...{ names, chosen, stances, format, secondOwn },
+    travel: travels.find((travel) => travel === choice.travel) ?? travels[0]!,
+    first: first && { letter: "A", name: nameOf(chosen[0]), truck: first, answer: answers[0] },
+    second: second && {
+      ...{ letter: "B", truck: second, answer: answers[1] },
+      name: changed ? whatIfName : nameOf(chosen[1]),
+    },
+    isWhatIf: changed !== null,
+    slider:
+      first && secondOwn
+        ? hubFaceRange(first.setup.knuckle.hubFace, secondOwn.setup.knuckle.hubFace, step)
+        : null,
+    trouble: [...made, changed].flatMap((result) =>
+      result && !result.ok ? result.issues.map(formatIssue) : [],
+    ),
+  };
+}
+
+function truckOf(result: Result<Truck> | null | undefined): Truck | null {
+  return result?.ok ? result.value : null;
+}

@@ -1,0 +1,71 @@
+import { type KeyPath, valueAt } from "../../../setup/keyPath.ts";
+import { plainLengthText } from "../../../units/plainLengthText.ts";
+import { shownDocument } from "../../state/selectors.ts";
+import { fileUnitsOf } from "../../state/typedDocument.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { FieldRow } from "../FieldRow.tsx";
+import { freeName } from "../freeName.ts";
+
+const STANCES: KeyPath = ["stances"];
+
+/** Heights with a name. A new one is the height shown. */
+export function StanceList() {
+  const stances = useWorkbench((s) => valueAt(shownDocument(s), STANCES));
+  const list: readonly unknown[] = Array.isArray(stances) ? stances : [];
+  const { insertItem, moveItem, removeItem } = workbench.getState();
+  const add = () => {
+    const { travel, document } = workbench.getState();
+    const names = list.map((stance) => String(valueAt(stance, ["name"])));
+    const height = plainLengthText(Math.round(travel * 1e4) / 1e4, fileUnitsOf(document));
+    insertItem(STANCES, list.length, { name: freeName("stance", names), travel: height });
+  };
+  return (
+    <section className="part-block">
+      <h4>Stances</h4>
+      <ul>
+        {list.map((stance, i) => {
+          const name = String(valueAt(stance, ["name"]) ?? "");
+          return (
+            // biome-ignore lint/suspicious/noArrayIndexKey: names change while they are typed, and two may be the same
+            <li key={i} className="stance">
+              <FieldRow path={["stances", i, "name"]} label={`Stance ${i + 1}`} />
+              <FieldRow path={["stances", i, "travel"]} label="Height (travel)" />
+              <div className="row-tools">
+                <button
+                  type="button"
+                  className="small-button"
+                  disabled={i === 0}
+                  aria-label={`Move ${name} up`}
+                  onClick={() => moveItem(STANCES, i, i - 1)}
+                >
+                  Up
+                </button>
+                <button
+                  type="button"
+                  className="small-button"
+                  disabled={i === list.length - 1}
+                  aria-label={`Move ${name} down`}
+                  onClick={() => moveItem(STANCES, i, i + 1)}
+                >
+                  Down
+                </button>
+                <button
+                  type="button"
+                  className="small-button"
+                  aria-label={`Remove ${name}`}
+                  onClick={() => removeItem(STANCES, i)}
+                >
+                  Remove
+                </button>
+              </div>
+            </li>
+          );
+        })}
+      </ul>
+      <button type="button" className="small-button" onClick={add}>
+        Add the height shown
+      </button>
+    </section>
+  );
+}

@@ -1,0 +1,88 @@
+import { useMemo } from "react";
+import { verdictSentence } from "../../studies/sentence.ts";
+import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
+import { picturesOf } from "../counter/pictures.ts";
+import { aboveTitle, frontTitle, gapNote } from "../counter/pictureTitles.ts";
+import type { Comparison } from "../counter/useComparison.ts";
+import { WheelPicture } from "../counter/WheelPicture.tsx";
+import { Cautions } from "../panels/Cautions.tsx";
+import { keepTogether } from "../words/keepTogether.ts";
+import { SheetTable } from "./SheetTable.tsx";
+import { useSheetFields } from "./useSheetFields.ts";
+
+export type SheetPageProps = {
+  comparison: Comparison;
+};
+
+/** Width that a picture's letters are sized for, px. Less than it gets, since its height is what there is little of. */
+const PICTURE_WIDTH = 250;
+
+/** The one page a customer takes along: who, when, pictures, answers, numbers, cautions. */
+export function SheetPage({ comparison }: SheetPageProps) {
+  const { format, setupName } = comparison;
+  const { shop, customer, truck, logo } = useSheetFields();
+  const { front, above, telling } = useMemo(() => picturesOf(comparison), [comparison]);
+  const told = toldOf(comparison);
+  const { out, steer } = comparisonSentences(comparison);
+  const today = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
+  return (
+    <article className="sheet-page" aria-label="The sheet">
+      <header className="sheet-head">
+        {logo !== "" && <img src={logo} alt={shop === "" ? "Shop logo" : `${shop} logo`} />}
+        <div>
+          <p className="sheet-shop">{shop === "" ? "Will these wheels and tires clear?" : shop}</p>
+          <p>{setupName}</p>
+        </div>
+        <dl>
+          {customer !== "" && <Entry name="Customer" text={customer} />}
+          {truck !== "" && <Entry name="Truck" text={truck} />}
+          <Entry name="Date" text={today} />
+        </dl>
+      </header>
+      <section className="sheet-answers" aria-label="Answers">
+        {told.map(({ letter, name, answer, truck: { model } }) => (
+          <p key={letter}>
+            <strong>
+              {letter} · {name}:
+            </strong>{" "}
+            {answer.report ? keepTogether(verdictSentence(answer.report, model, format)) : "checking…"}
+          </p>
+        ))}
+        {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}
+      </section>
+      <div className="sheet-pictures">
+        {(
+          [
+            ["front", front, frontTitle(comparison)],
+            ["above", above, aboveTitle(telling, comparison)],
+          ] as const
+        ).map(([view, { pictured, body }, title]) => (
+          <figure key={view}>
+            <WheelPicture {...{ view, title, pictured, body, format }} width={PICTURE_WIDTH} />
+            <figcaption>
+              {title} {gapNote({ pictured, body })}
+            </figcaption>
+          </figure>
+        ))}
+      </div>
+      <SheetTable told={told} stances={comparison.stances} format={format} />
+      <p className="sheet-key">
+        A is drawn solid, B dashed; below the front view are their hub face distances. Ride height is the
+        height the truck was measured at.
+      </p>
+      <Cautions />
+      <p className="sheet-codes">
+        Local codes and licensed practice decide what may be built and driven; this sheet does not.
+      </p>
+    </article>
+  );
+}
+
+function Entry({ name, text }: { name: string; text: string }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{text}</dd>
+    </div>
+  );
+}

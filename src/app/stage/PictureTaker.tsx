@@ -1,0 +1,33 @@
+import { useThree } from "@react-three/fiber";
+import { type RefObject, useEffect } from "react";
+import type { Truck } from "../state/truck.ts";
+import { workbench } from "../state/workbench.ts";
+import { heightText, lockText } from "../words/poseWords.ts";
+import { pictureOf } from "./pictureOf.ts";
+import { offerPictures } from "./takePicture.ts";
+
+export type PictureTakerProps = {
+  truck: Truck;
+  overlay: RefObject<SVGSVGElement | null>;
+};
+
+/** Lets the page take the stage's picture, with what is written over it and a caption that says what it shows. */
+export function PictureTaker({ truck, overlay }: PictureTakerProps) {
+  const get = useThree((s) => s.get);
+  useEffect(
+    () =>
+      offerPictures(() => {
+        const { gl, scene, camera } = get();
+        const { travel, steer } = workbench.getState();
+        const { setup } = truck;
+        // A canvas keeps its picture only until the task ends that drew it.
+        gl.render(scene, camera);
+        const parts = [setup.name, setup.variant, heightText(travel, setup), lockText(steer)];
+        const caption = parts.filter((part) => part !== null && part !== "").join(" · ");
+        if (!overlay.current) throw new Error("PictureTaker: the stage has no overlay");
+        return pictureOf(gl.domElement, overlay.current, caption);
+      }),
+    [get, truck, overlay],
+  );
+  return null;
+}

@@ -1,0 +1,54 @@
+import { useId } from "react";
+import { useSection } from "../envelope/useSection.ts";
+import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
+import { amountText } from "../words/amountText.ts";
+import { lengthText } from "../words/lengthText.ts";
+import { SECTION_AXES, sectionRange } from "./sectionRange.ts";
+import { setStage, useStage } from "./stageSettings.ts";
+
+export type SectionStripProps = {
+  truck: Truck;
+};
+
+/** mm that the slider moves in one step: an eighth of an inch, or 2 mm. */
+const STEP = { in: 3.175, mm: 2 } as const;
+
+/** Moves the section plane, and says what comes nearest in it. */
+export function SectionStrip({ truck }: SectionStripProps) {
+  const id = useId();
+  const plane = useStage((s) => s.section);
+  const nearest = useSection((s) => s.drawn?.nearest ?? null);
+  const failure = useSection((s) => s.failure);
+  const format = useFormat();
+  if (plane === null) return null;
+  const { low, high } = sectionRange(truck, plane.axis);
+  const place = `${plane.axis} = ${lengthText(plane.at, format)}`;
+  const short = SECTION_AXES.find(({ axis }) => axis === plane.axis)?.short;
+  return (
+    <div className="stage-strip">
+      <label htmlFor={id}>Section</label>
+      <input
+        id={id}
+        type="range"
+        min={low}
+        max={high}
+        step={STEP[format.units]}
+        value={plane.at}
+        aria-valuetext={`${lengthText(plane.at, format)} ${short}`}
+        onChange={(event) => setStage({ section: { axis: plane.axis, at: Number(event.target.value) } })}
+      />
+      <output htmlFor={id} className="strip-value">
+        {place}
+      </output>
+      <p className="strip-note">
+        {failure
+          ? `It could not be cut: ${failure}`
+          : nearest &&
+            `In this plane the ${nearest.side} envelope ${
+              nearest.distanceInPlane > 0 ? `is ${amountText(nearest.distanceInPlane, format)} from` : "meets"
+            } the ${nearest.part}.`}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,120 @@
+import { useEffect, useId, useRef, useState } from "react";
+import { showEnvelope } from "../envelope/useEnvelope.ts";
+import type { Truck } from "../state/truck.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { ENVELOPES } from "./envelopeNames.ts";
+import { GhostField } from "./GhostField.tsx";
+import { SECTION_AXES, sectionRange } from "./sectionRange.ts";
+import { type EnvelopeChoice, setStage, useStage } from "./stageSettings.ts";
+
+export type ShowMenuProps = {
+  truck: Truck;
+};
+
+/** What is shown beside the truck, behind one button. */
+export function ShowMenu({ truck }: ShowMenuProps) {
+  const id = useId();
+  const [isOpen, setOpen] = useState(false);
+  const frame = useRef<HTMLDivElement>(null);
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (!isOpen) return;
+    const onPress = (event: PointerEvent) => {
+      if (!frame.current?.contains(event.target as Node)) setOpen(false);
+    };
+    addEventListener("pointerdown", onPress);
+    return () => removeEventListener("pointerdown", onPress);
+  }, [isOpen]);
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes what its button opened
+    <div
+      ref={frame}
+      className="show-menu"
+      onKeyDown={(event) => {
+        if (event.key !== "Escape" || !isOpen) return;
+        event.stopPropagation();
+        setOpen(false);
+        button.current?.focus();
+      }}
+    >
+      <button
+        ref={button}
+        type="button"
+        className="stage-tool"
+        aria-expanded={isOpen}
+        aria-controls={id}
+        onClick={() => setOpen(!isOpen)}
+      >
+        Show
+        <svg viewBox="0 0 12 12" width="10" height="10" aria-hidden="true">
+          <path d="M1 3.5 L11 3.5 L6 9.5 Z" />
+        </svg>
+      </button>
+      <div id={id} className="show-list" hidden={!isOpen}>
+        <ShowFields truck={truck} />
+      </div>
+    </div>
+  );
+}
+
+function ShowFields({ truck }: ShowMenuProps) {
+  const id = useId();
+  const hasLabels = useStage((s) => s.hasLabels);
+  const hasDimensions = useStage((s) => s.hasDimensions);
+  const envelope = useStage((s) => s.envelope);
+  const axis = useStage((s) => s.section?.axis ?? null);
+  const setView = useWorkbench((s) => s.setView);
+  return (
+    <>
+      <label className="show-check">
+        <input
+          type="checkbox"
+          checked={hasLabels}
+          onChange={(event) => setStage({ hasLabels: event.target.checked })}
+        />
+        Gaps
+      </label>
+      <label className="show-check">
+        <input
+          type="checkbox"
+          checked={hasDimensions}
+          onChange={(event) => setStage({ hasDimensions: event.target.checked })}
+        />
+        Dimensions
+      </label>
+      <GhostField truck={truck} />
+      <label htmlFor={`${id}-envelope`}>Envelope</label>
+      <select
+        id={`${id}-envelope`}
+        value={envelope ?? ""}
+        onChange={(event) => showEnvelope((event.target.value || null) as EnvelopeChoice | null)}
+      >
+        <option value="">none</option>
+        {ENVELOPES.map(({ choice, label }) => (
+          <option key={choice} value={choice}>
+            {label}
+          </option>
+        ))}
+      </select>
+      <label htmlFor={`${id}-section`}>Section</label>
+      <select
+        id={`${id}-section`}
+        value={axis ?? ""}
+        onChange={(event) => {
+          const chosen = SECTION_AXES.find((one) => one.axis === event.target.value);
+          if (chosen) setView(chosen.view);
+          setStage({
+            section: chosen ? { axis: chosen.axis, at: sectionRange(truck, chosen.axis).start } : null,
+          });
+        }}
+      >
+        <option value="">none</option>
+        {SECTION_AXES.map((one) => (
+          <option key={one.axis} value={one.axis}>
+            {one.label}
+          </option>
+        ))}
+      </select>
+    </>
+  );
+}

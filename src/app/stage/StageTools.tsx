@@ -1,0 +1,56 @@
+import { useState } from "react";
+import { saveAs } from "../plots/saveAs.ts";
+import type { Truck } from "../state/truck.ts";
+import { type Play, setStage, useStage } from "./stageSettings.ts";
+import { takePicture } from "./takePicture.ts";
+import { usePlay } from "./usePlay.ts";
+
+export type StageToolsProps = {
+  truck: Truck;
+};
+
+const PLAYS: readonly { readonly play: Play; readonly label: string; readonly name: string }[] = [
+  { play: "travel", label: "Height", name: "the height, end to end" },
+  { play: "steer", label: "Steer", name: "the steering, lock to lock" },
+];
+
+/** Plays the truck through its height or its steering, and takes the stage's picture. */
+export function StageTools({ truck }: StageToolsProps) {
+  const playing = useStage((s) => s.play);
+  const [failure, setFailure] = useState<string | null>(null);
+  usePlay();
+  const picture = async () => {
+    setFailure(null);
+    try {
+      const blob = await takePicture();
+      if (blob) saveAs(`${truck.file.replace(/\.[^.]*$/, "") || "truck"}.png`, "image/png", blob);
+    } catch (error) {
+      setFailure(error instanceof Error ? error.message : String(error));
+    }
+  };
+  return (
+    <div className="stage-tools">
+      {PLAYS.map(({ play, label, name }) => {
+        const isOn = playing === play;
+        return (
+          <button
+            key={play}
+            type="button"
+            className="stage-tool"
+            aria-label={`${isOn ? "Pause" : "Play"} ${name}`}
+            onClick={() => setStage({ play: isOn ? null : play })}
+          >
+            <svg viewBox="0 0 12 12" width="11" height="11" aria-hidden="true">
+              <path d={isOn ? "M1 1h3v10h-3Z M8 1h3v10h-3Z" : "M1.5 0.5 L11 6 L1.5 11.5 Z"} />
+            </svg>
+            {label}
+          </button>
+        );
+      })}
+      <button type="button" className="stage-tool" aria-label="Save the picture as PNG" onClick={picture}>
+        PNG
+      </button>
+      {failure && <p role="alert">The picture could not be saved: {failure}</p>}
+    </div>
+  );
+}

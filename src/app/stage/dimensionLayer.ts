@@ -1,0 +1,62 @@
+import { shownPose } from "../state/shown.ts";
+import { type DimensionMark, dimensionMark } from "./dimensionMark.ts";
+import { type DimensionInputs, dimensionsAt } from "./dimensions.ts";
+import type { ScreenPoint } from "./gapMark.ts";
+import { layOutDimension } from "./layOutDimension.ts";
+import { otherPose, otherTruck } from "./otherTruck.ts";
+import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
+import { svgElement } from "./svgElement.ts";
+import { worstDimension } from "./worstDimension.ts";
+
+/** The truck's dimensions, drawn as a drawing has them. */
+export function dimensionLayer(svg: SVGSVGElement): OverlayLayer {
+  const group = svgElement(svg, "g");
+  const marks: DimensionMark[] = [];
+  return {
+    write(view) {
+      const dimensions = view.settings.hasDimensions ? shownDimensions(view) : [];
+      while (marks.length < dimensions.length) marks.push(dimensionMark(group));
+      for (const [i, mark] of marks.entries()) {
+        const dimension = dimensions[i];
+        const width = dimension ? mark.write(dimension.text) : 0;
+        const layout = dimension ? layOutDimension(dimension, view, width) : null;
+        if (layout) {
+          const label = freePlace(layout.label, width, view);
+          mark.show({ ...layout, label });
+          view.taken.push({ ...label, width });
+        } else mark.hide();
+      }
+    },
+  };
+}
+
+function shownDimensions({ truck, state, settings, format }: OverlayView) {
+  const pose = shownPose(state);
+  if (!pose?.ok) return [];
+  const below = state.good?.variant == null ? null : otherTruck(state, null);
+  const base = below && otherPose(below, state);
+  const isWell = state.view === "well";
+  const inputs: DimensionInputs = { truck, pose, side: settings.side, format, base };
+  const worst = worstDimension(state, truck.setup.allowance, format);
+  // In the wheel well the other wheel is out of the picture, and so is the way to it.
+  const shown = dimensionsAt(inputs).slice(0, isWell ? -1 : undefined);
+  return worst ? [...shown, worst] : shown;
+}
+
+/** Pixels that a label is high, with what it keeps free. */
+const LINE = 19;
+
+/** A label's middle, moved so that all of it is in the picture, and up or down past labels that stand there already. */
+function freePlace(at: ScreenPoint, width: number, view: OverlayView): ScreenPoint {
+  const half = 0.5 * width;
+  const x = Math.max(half, Math.min(view.width - half, at.x));
+  const isFree = (y: number) =>
+    view.taken.every(
+      (other) => Math.abs(other.x - x) >= half + 0.5 * other.width || Math.abs(other.y - y) >= LINE,
+    );
+  for (let k = 0; k < 8; k++) {
+    const y = at.y + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * LINE;
+    if (isFree(y)) return { x, y };
+  }
+  return { x, y: at.y };
+}

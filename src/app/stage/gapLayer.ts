@@ -1,0 +1,50 @@
+import { shownGaps } from "../state/shown.ts";
+import { heightText, lockText } from "../words/poseWords.ts";
+import { type GapMark, gapMark } from "./gapMark.ts";
+import { gapMarks, type MarkedGap } from "./gapMarks.ts";
+import type { OverlayLayer } from "./overlayLayer.ts";
+import { placeLabels } from "./placeLabels.ts";
+import { svgElement } from "./svgElement.ts";
+import { isAtEntry, worstOf } from "./worstOf.ts";
+
+/**
+ * Marks of gaps, with their labels. @param toWorst a button laid over the worst place's label while it is at another
+ * pose, so that it can be pressed and found by keys
+ */
+export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): OverlayLayer {
+  const group = svgElement(svg, "g");
+  const marks: GapMark[] = [];
+  return {
+    write(view) {
+      const { state, settings, truck, format, toScreen, width, height } = view;
+      const worst = worstOf(state);
+      const isWorstPose = worst !== null && isAtEntry(worst, state);
+      const isSeen = ({ onPart }: MarkedGap) => {
+        const { x, y } = toScreen(onPart);
+        return x >= 0 && x <= width && y >= 0 && y <= height;
+      };
+      const { allowance } = truck.setup;
+      const shown = settings.hasLabels
+        ? gapMarks(shownGaps(state), worst, isWorstPose, state.selection, allowance, format).filter(isSeen)
+        : [];
+      while (marks.length < shown.length) marks.push(gapMark(group));
+      for (const unused of marks.slice(shown.length)) unused.hide();
+      const widths = shown.map((gap, i) => marks[i]!.write(gap.text));
+      const onPart = shown.map((gap) => toScreen(gap.onPart));
+      const labels = placeLabels(onPart, widths, width, height, view.taken);
+      for (const [i, gap] of shown.entries()) {
+        marks[i]!.show(gap.word, onPart[i]!, toScreen(gap.onRing), labels[i]!, gap.kind);
+      }
+      const isElsewhere = shown[0]?.kind === "elsewhere";
+      toWorst.hidden = !isElsewhere;
+      if (!isElsewhere || worst === null) return;
+      const { x, y } = labels[0]!;
+      const place = `translate(${(x - 0.5 * widths[0]!).toFixed(1)}px, ${(y - 12).toFixed(1)}px)`;
+      toWorst.style.transform = place;
+      toWorst.style.width = `${widths[0]}px`;
+      const pose = `${heightText(worst.travel, truck.setup, format)}, ${lockText(worst.steer)}`;
+      const name = `Go to the worst place: ${worst.side} ${worst.part}, ${shown[0]!.text.replace("worst: ", "")}, ${pose}`;
+      if (toWorst.getAttribute("aria-label") !== name) toWorst.setAttribute("aria-label", name);
+    },
+  };
+}

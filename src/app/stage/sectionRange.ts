@@ -1,0 +1,27 @@
+import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
+import { solvePose } from "../../suspension/solvePose.ts";
+import type { Truck } from "../state/truck.ts";
+import type { ViewName } from "../state/workbenchState.ts";
+import { extentOf } from "./extent.ts";
+
+type Axis = SectionPlane["axis"];
+
+/** The planes that can be cut, as a person picks them. */
+export const SECTION_AXES: readonly {
+  readonly axis: Axis;
+  readonly label: string;
+  readonly short: string;
+}[] = [
+  { axis: "x", label: "across the truck (x)", short: "ahead of the axle line" },
+  { axis: "y", label: "along the truck (y)", short: "left of the middle" },
+  { axis: "z", label: "level (z)", short: "up from the floor it was measured on" },
+];
+
+/** Where a section may stand along an axis, mm, and where it starts: through the left wheel's middle. */
+export function sectionRange(truck: Truck, axis: Axis): { low: number; high: number; start: number } {
+  const at = axis === "x" ? 0 : axis === "y" ? 1 : 2;
+  const { min, max } = extentOf(truck);
+  const pose = solvePose(truck.model.frontEnd, 0, 0);
+  const [low, high] = [min[at]!, max[at]!];
+  return { low, high, start: pose.ok ? pose.left.wheelCenter[at]! : 0.5 * (low + high) };
+}

@@ -1,0 +1,49 @@
+import { useStore } from "zustand";
+import { createStore } from "zustand/vanilla";
+import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+
+/** Which poses the envelope on the stage is swept over. */
+export type EnvelopeChoice = "whole" | "stance" | "straight";
+
+/** The truck drawn beside the one shown: one of its variants, or the setup below them (null). */
+export interface GhostChoice {
+  readonly variant: string | null;
+}
+
+/** What is being played: travel from end to end, or the steering from lock to lock. */
+export type Play = "travel" | "steer";
+
+/** What the stage shows beside the truck; no part of any setup, and gone with the page. */
+export interface StageSettings {
+  /** The wheel that the view from the wheel well looks at, and that dimensions are drawn on. */
+  readonly side: Side;
+  readonly hasLabels: boolean;
+  readonly hasDimensions: boolean;
+  readonly ghost: GhostChoice | null;
+  /** Share of the picture's width, from its left, in which the ghost stands instead of the truck; null = an outline over it. */
+  readonly wipe: number | null;
+  readonly envelope: EnvelopeChoice | null;
+  /** Cuts the truck; what stands before it, as seen by the eye, is left out. */
+  readonly section: SectionPlane | null;
+  readonly play: Play | null;
+}
+
+export const stageSettings = createStore<StageSettings>()(() => ({
+  side: "left",
+  hasLabels: true,
+  hasDimensions: false,
+  ghost: null,
+  wipe: null,
+  envelope: null,
+  section: null,
+  play: null,
+}));
+
+/** Changes some of them. */
+export const setStage = stageSettings.setState;
+
+/** Follows them. The selector must give a primitive or something that already existed. */
+export function useStage<T>(selector: (settings: StageSettings) => T): T {
+  return useStore(stageSettings, selector);
+}

@@ -1,0 +1,26 @@
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { shownGaps } from "../state/shown.ts";
+import { isSamePart } from "../state/viewActions.ts";
+import type { WorkbenchState } from "../state/workbenchState.ts";
+import { amountText } from "../words/amountText.ts";
+import { gapWord } from "../words/gapWord.ts";
+import type { LinearDimension } from "./dimensions.ts";
+import { worstOf } from "./worstOf.ts";
+
+/** The gap now of the part that comes nearest of all, as a dimension; null where a mark tells it already. */
+export function worstDimension(
+  state: WorkbenchState,
+  allowance: number,
+  format: LengthFormat,
+): LinearDimension | null {
+  const worst = worstOf(state);
+  const entry = worst && shownGaps(state).find((gap) => isSamePart(gap, worst));
+  if (!entry || gapWord(entry.gap, allowance) !== "clear" || isSamePart(entry, state.selection)) return null;
+  return {
+    kind: "linear",
+    from: entry.onRing,
+    to: entry.point,
+    asides: [],
+    text: `${entry.part} ${amountText(entry.gap, format, true)}`,
+  };
+}
