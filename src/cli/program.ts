@@ -3,6 +3,7 @@ import type { ExitCode } from "./exitCode.ts";
 import type { Terminal } from "./terminal.ts";
 import { addCheck } from "./verbs/check.ts";
 import { addEnvelope } from "./verbs/envelope.ts";
+import { addGeometry } from "./verbs/geometry.ts";
 import { addMap } from "./verbs/map.ts";
 import { addPose } from "./verbs/pose.ts";
 import { addSweep } from "./verbs/sweep.ts";
@@ -16,6 +17,7 @@ Examples:
   wellsweep sweep truck.json --csv > truck.csv            tables for a spreadsheet
   wellsweep map truck.json                                how far it steers at each height, how low it goes
   wellsweep envelope truck.json --out swept.stl --stance driving  the space the tires sweep, as a surface
+  wellsweep geometry truck.json                           roll center, bump steer, Ackermann, turning circle
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
 
@@ -38,6 +40,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
       writeErr: () => {}, // told on one line by whoever catches the error
     })
     .addHelpText("after", AFTER_HELP);
-  for (const add of [addPose, addCheck, addSweep, addMap, addEnvelope]) add(program, terminal, end);
+  for (const add of [addPose, addCheck, addSweep, addMap, addEnvelope, addGeometry])
+    add(program, terminal, end);
   return program;
 }

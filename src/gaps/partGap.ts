@@ -85,8 +85,11 @@ function cellGapTo(
     if (!Number.isNaN(gap)) return gap;
   }
   for (let j = 0; j < CELL_ROW; j++) stack[j] = cells[cell * CELL_ROW + j]!;
+  // No place in the ring is deeper than its deepest: there a flat ridge of places as deep would be combed for nothing.
+  const floor = -shape.deepest - cells[cell * CELL_ROW + CELL.radius]!;
   let depth = 1;
   while (depth > 0) {
+    if (best <= floor + GAP_TOLERANCE - DEPTH_SHARE * best) return best;
     const top = (depth - 1) * CELL_ROW;
     boundCell(found, shape, wheel, wheelAt, stack, top, null);
     if (found.value < best) {

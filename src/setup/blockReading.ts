@@ -1,5 +1,6 @@
 import { parseAngle } from "../units/parseAngle.ts";
 import { parseLength } from "../units/parseLength.ts";
+import { parseQuantity, type Quantity } from "../units/quantity.ts";
 import type { IssueList } from "./issueList.ts";
 import type { KeyPath } from "./keyPath.ts";
 import { KnownParts } from "./knownParts.ts";
@@ -101,6 +102,13 @@ export class BlockReading {
       this.length(typed[1], ...path, 1),
       this.length(typed[2], ...path, 2),
     ];
+  }
+
+  /** kg, N, MPa, mm² or mm³, see `parseQuantity`. */
+  quantity(typed: number | string, quantity: Quantity): number {
+    const parsed = parseQuantity(typed, quantity, this.units);
+    if (!parsed.ok) throw new TypeError(`BlockReading.quantity: shape was not checked: ${parsed.mend}`);
+    return parsed.value;
   }
 
   /** rad. */

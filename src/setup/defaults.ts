@@ -1,4 +1,6 @@
+import { radFromDeg } from "../units/angle.ts";
 import { mmFromInches } from "../units/lengthUnits.ts";
+import type { ShockMount } from "./limitsTypes.ts";
 import type { CaliperFrame, PartSide, Point } from "./types.ts";
 
 /** Every value a setup may leave out, in one place, with the reason it is a fair guess. mm and radians. */
@@ -71,3 +73,33 @@ export const DEFAULT_ROTOR_INBOARD = mmFromInches(1.75);
 
 /** Knuckles are drawn and measured in their own frame. */
 export const DEFAULT_CALIPER_FRAME: CaliperFrame = "knuckle";
+
+/** Most cross shafts stand inboard of their bracket, so a shim between them moves the pivot inboard (common practice, no source). */
+export const DEFAULT_SHIM_DIRECTION: Point = [0, -1, 0];
+
+/** The thinnest shim commonly on the shelf is 1/32 in (common practice, no source). */
+export const DEFAULT_SHIM_STEP = mmFromInches(1 / 32);
+
+/** Outboard is what adds camber at an upper pivot, so + on the eccentric is + in camber there. */
+export const DEFAULT_ECCENTRIC_DIRECTION: Point = [0, 1, 0];
+
+/** Half a turn of a 3/4-16 thread, the least that puts a rod end's bolt hole in line again (common practice, no source). */
+export const DEFAULT_ARM_STEP = mmFromInches(1 / 32);
+
+/** Suspension ball joints swing 15 to 25 degrees off the middle (common practice, no source): ask the joint's maker. */
+export const DEFAULT_BALL_JOINT_CONE = radFromDeg(20);
+
+/** Tie rod ends swing 20 to 30 degrees off the middle (common practice, no source): ask the maker. */
+export const DEFAULT_TIE_ROD_END_MISALIGNMENT = radFromDeg(25);
+
+/** Most shocks stand on the lower arm. */
+export const DEFAULT_SHOCK_MOUNT: ShockMount = "lowerArm";
+
+/**
+ * Between no change of temperature (1) and no heat lost (1.4, the ratio of specific heats of air): at about one stroke
+ * a second almost no heat is lost. 1.38 is what air spring engineers use (SAE HS-1576, from memory).
+ */
+export const DEFAULT_AIR_EXPONENT = 1.38;
+
+/** MPa absolute: the standard atmosphere at sea level, 101.325 kPa (10th CGPM, 1954). */
+export const DEFAULT_ATMOSPHERE = 0.101325;

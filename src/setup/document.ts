@@ -1,8 +1,12 @@
 import * as z from "zod";
 import { block } from "./blockFields.ts";
+import { adjustersField } from "./blocks/adjusters.ts";
+import { airSpringField } from "./blocks/airSpring.ts";
 import { alignmentField } from "./blocks/alignment.ts";
 import { hardwareField } from "./blocks/hardware.ts";
 import { knuckleField } from "./blocks/knuckle.ts";
+import { limitsField } from "./blocks/limits.ts";
+import { massesField } from "./blocks/masses.ts";
 import { stancesField } from "./blocks/stances.ts";
 import { tireField } from "./blocks/tire.ts";
 import { travelField } from "./blocks/travel.ts";
@@ -40,6 +44,10 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
   tire: tireField,
   hardware: hardwareField.optional(),
   alignment: alignmentField.optional(),
+  adjusters: adjustersField.optional(),
+  limits: limitsField.optional(),
+  airSpring: airSpringField.optional(),
+  masses: massesField.optional(),
   travel: travelField,
   stances: stancesField.optional(),
   allowance: lengthField(

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import type { Quantity } from "../units/quantity.ts";
 
 /** Which signs a length may have. */
 export type Sign = "any" | "positive" | "notNegative" | "notPositive";
@@ -15,6 +16,7 @@ export type FieldNature =
   | { readonly kind: "angle"; readonly degrees: DegreeRange }
   | { readonly kind: "point" }
   | { readonly kind: "numbers" }
+  | { readonly kind: "quantity"; readonly quantity: Quantity; readonly sign: Sign }
   | { readonly kind: "text" }
   | { readonly kind: "choice"; readonly words: readonly string[] };
 

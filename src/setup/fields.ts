@@ -2,6 +2,7 @@ import * as z from "zod";
 import { nearestWord } from "../units/nearestWord.ts";
 import { parseAngle } from "../units/parseAngle.ts";
 import { parseLength } from "../units/parseLength.ts";
+import { parseQuantity, type Quantity } from "../units/quantity.ts";
 import { type DegreeRange, fieldKinds, type Sign } from "./fieldKinds.ts";
 import { MAX_NAME } from "./limits.ts";
 
@@ -50,12 +51,41 @@ function lengthMend(input: unknown, description: string, sign: Sign): string | n
   }
   const length = parseLength(input, "in"); // the sign is the same in mm, and what is finite in inches is in mm
   if (!length.ok) return length.mend;
-  const fits =
-    sign === "any" ||
-    (sign === "positive" && length.mm > 0) ||
-    (sign === "notNegative" && length.mm >= 0) ||
-    (sign === "notPositive" && length.mm <= 0);
-  return fits ? null : SIGN_MEND[sign];
+  return sign === "any" || hasSign(length.mm, sign) ? null : SIGN_MEND[sign];
+}
+
+/** A weight, load, pressure, area or volume as typed: a number in the file's unit of it, or text with a unit. */
+export function quantityField(description: string, quantity: Quantity, sign: Sign = "positive") {
+  const mendOf = (input: unknown): string | null => {
+    if (input === undefined) return required(description);
+    if (typeof input !== "number" && typeof input !== "string") return `must be a ${quantity}, a number`;
+    const parsed = parseQuantity(input, quantity, "in"); // the sign is the same in any unit
+    if (!parsed.ok) return parsed.mend;
+    return hasSign(parsed.value, sign) ? null : SIGN_MEND[sign as Exclude<Sign, "any">];
+  };
+  return z
+    .union([z.number().meta({ ...SIGN_BOUND[sign] }), z.string()], {
+      error: ({ input }) => mendOf(input) ?? undefined,
+    })
+    .superRefine((value, context) => {
+      const message = mendOf(value);
+      if (message !== null) context.addIssue({ code: "custom", message });
+    })
+    .meta({ description })
+    .register(fieldKinds, { kind: "quantity", quantity, sign });
+}
+
+function hasSign(value: number, sign: Sign): boolean {
+  switch (sign) {
+    case "positive":
+      return value > 0;
+    case "notNegative":
+      return value >= 0;
+    case "notPositive":
+      return value <= 0;
+    default:
+      return true;
+  }
 }
 
 /** An angle as typed: degrees as a number, or text such as `8.4°` or `8° 24'`. */

@@ -27,3 +27,12 @@ export function norm(v: Point): number {
 export function distanceToLine(point: Point, on: Point, direction: Point): number {
   return norm(cross(difference(point, on), direction)) / norm(direction);
 }
+
+/** The direction with length 1; null for no direction. Scaled first, so that no square runs over or under. */
+export function unitOf(direction: Point): Point | null {
+  const largest = Math.max(...direction.map(Math.abs));
+  if (!(largest > 0)) return null;
+  const scaled: Point = [direction[0] / largest, direction[1] / largest, direction[2] / largest];
+  const length = norm(scaled);
+  return [scaled[0] / length, scaled[1] / length, scaled[2] / length];
+}

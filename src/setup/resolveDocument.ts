@@ -1,8 +1,12 @@
 import { BlockReading, type LoadedMeshes } from "./blockReading.ts";
-import { resolveAlignment } from "./blocks/alignment.ts";
+import { resolveAdjusters } from "./blocks/adjusters.ts";
+import { resolveAirSpring } from "./blocks/airSpring.ts";
+import { refuseUnknownStance, resolveAlignment } from "./blocks/alignment.ts";
 import { resolveHardware } from "./blocks/hardware.ts";
 import { refuseHardwareNames } from "./blocks/hardwareNames.ts";
 import { resolveKnuckle } from "./blocks/knuckle.ts";
+import { resolveLimits } from "./blocks/limits.ts";
+import { resolveMasses } from "./blocks/masses.ts";
 import { refuseRepeatedNames } from "./blocks/repeatedNames.ts";
 import { resolveStances } from "./blocks/stances.ts";
 import { resolveTire } from "./blocks/tire.ts";
@@ -60,11 +64,29 @@ export function resolveDocument(
   const stances = Array.isArray(typed.stances)
     ? resolveStances(typed.stances, reading.inside("stances"))
     : [];
+  const targets = reading.isSound("stances") ? alignment?.targets : null;
+  if (targets) {
+    const names = stances.map(({ name }) => name);
+    refuseUnknownStance(targets, names, reading.inside("alignment"));
+  }
+  const adjusters = reading.isSound("adjusters")
+    ? resolveAdjusters(typed.adjusters, reading.inside("adjusters"))
+    : null;
+  const limits = reading.isSound("limits")
+    ? resolveLimits(typed.limits, reading.inside("limits"), truck?.steering.type)
+    : null;
+  const airSpring = reading.isSound("airSpring")
+    ? resolveAirSpring(typed.airSpring, reading.inside("airSpring"))
+    : null;
+  const masses = reading.isSound("masses") ? resolveMasses(typed.masses, reading.inside("masses")) : null;
   const allowance = reading.isSound("allowance")
     ? reading.lengthOr(DEFAULT_ALLOWANCE, typed.allowance, "allowance")
     : DEFAULT_ALLOWANCE;
   if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel) return null;
   const name = typed.name ?? DEFAULT_NAME;
   const { units } = typed;
-  return { name, units, truck, knuckle, wheel, tire, hardware, alignment, travel, stances, allowance };
+  return {
+    ...{ name, units, truck, knuckle, wheel, tire, hardware, alignment, adjusters },
+    ...{ limits, airSpring, masses, travel, stances, allowance },
+  };
 }

@@ -9,6 +9,8 @@ export type FieldKind =
   | "signedLength"
   | "angle"
   | "number"
+  /** A weight, load, pressure, area or volume: bare in the file's unit of it, or text with a unit. */
+  | "quantity"
   | "choice"
   | "text"
   | "point"
@@ -78,6 +80,8 @@ export function setupFieldOf(
       return { ...base, kind: "angle", range: angleRange(nature.degrees), step: ANGLE_STEP_DEG };
     case "choice":
       return { ...base, kind: "choice", choices: nature.words };
+    case "quantity":
+      return { ...base, kind: "quantity", range: quantityRange(nature.sign) };
     default:
       return { ...base, kind: nature.kind };
   }
@@ -113,6 +117,12 @@ function lengthRange(sign: Sign): FieldRange {
     leastExcluded: sign === "positive",
     mostExcluded: false,
   };
+}
+
+/** Without far ends: they differ from quantity to quantity, and only the sign is checked. */
+function quantityRange(sign: Sign): FieldRange {
+  const least = sign === "positive" || sign === "notNegative" ? 0 : null;
+  return { ...NO_ENDS, least, most: sign === "notPositive" ? 0 : null, leastExcluded: sign === "positive" };
 }
 
 function angleRange({ above, below }: DegreeRange): FieldRange {

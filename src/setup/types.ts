@@ -3,6 +3,8 @@
  * vehicle axes (X forward, Y left, Z up; origin on the floor, center plane, under the front axle line).
  * Reading (`readSetup`) makes one of these from what a person wrote.
  */
+import type { AirSpringSetup, MassesSetup } from "./airTypes.ts";
+import type { LimitsSetup } from "./limitsTypes.ts";
 
 /** A point in vehicle axes, mm. */
 export type Point = readonly [x: number, y: number, z: number];
@@ -173,6 +175,55 @@ export interface HardwareSetup {
   readonly caliper: CaliperSetup | null;
 }
 
+/** What one wheel is to be aligned to, radians; null = not asked for. */
+export interface WheelTargets {
+  readonly camber: number | null;
+  readonly caster: number | null;
+  readonly toe: number;
+}
+
+/** What an alignment is to end at, steering straight ahead. */
+export interface AlignmentTargets {
+  /** One of the setup's stances; null = travel 0. */
+  readonly stance: string | null;
+  readonly left: WheelTargets;
+  readonly right: WheelTargets;
+}
+
+/** Shim stacks at the upper arm's pivots: a shim put in moves its pivot along `direction` (unit, left side). mm. */
+export interface ShimsSetup {
+  readonly kind: "shims";
+  readonly direction: Point;
+  /** Stacks as bolted on. */
+  readonly front: number;
+  readonly rear: number;
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+}
+
+/** Eccentrics at an arm's pivots: each stands −throw … +throw from its middle along `direction` (unit, left side). mm. */
+export interface EccentricSetup {
+  readonly kind: "eccentric";
+  readonly arm: "upper" | "lower";
+  readonly direction: Point;
+  readonly throw: number;
+  /** As bolted on. */
+  readonly front: number;
+  readonly rear: number;
+}
+
+/** An upper arm whose legs, pivot to ball joint, can be set shorter or longer than measured. mm. */
+export interface AdjustableArmSetup {
+  readonly kind: "adjustableUpperArm";
+  readonly legs: "each" | "together";
+  readonly shorter: number;
+  readonly longer: number;
+  readonly step: number;
+}
+
+export type AdjustersSetup = ShimsSetup | EccentricSetup | AdjustableArmSetup;
+
 /** A whole setup with one variant applied (or none: `variant` null). */
 export interface Setup {
   readonly name: string;
@@ -192,8 +243,19 @@ export interface Setup {
   readonly tire: TireSetup;
   /** null = moving parts are not measured. */
   readonly hardware: HardwareSetup | null;
-  /** Static toe per wheel, radians, + = toe-in. */
-  readonly alignment: { readonly toe: number };
+  readonly alignment: {
+    /** Static toe per wheel as bolted on, radians, + = toe-in. */
+    readonly toe: number;
+    /** null = none given. */
+    readonly targets: AlignmentTargets | null;
+  };
+  /** What camber and caster are set with; null = the tie rods alone can be set. */
+  readonly adjusters: AdjustersSetup | null;
+  /** null = no joint, stop or shock is checked. */
+  readonly limits: LimitsSetup | null;
+  /** null = none given. */
+  readonly airSpring: AirSpringSetup | null;
+  readonly masses: MassesSetup | null;
   /** Range of travel: droop ≤ 0 ≤ bump. */
   readonly travel: { readonly droop: number; readonly bump: number };
   readonly stances: readonly StanceSetup[];

@@ -15,12 +15,12 @@ export function printTargets(targets: readonly Target[]): void {
     ["target", "found", "wanted", ""],
     ...targets.map(({ what, found, limit, unit }) => {
       const isMet = "atMost" in limit ? found <= limit.atMost : found >= limit.atLeast;
-      const wanted = "atMost" in limit ? `≤ ${limit.atMost}` : `≥ ${limit.atLeast}`;
+      const wanted = "atMost" in limit ? `≤ ${digits(limit.atMost)}` : `≥ ${digits(limit.atLeast)}`;
       return [what, `${digits(found)} ${unit}`, `${wanted} ${unit}`, isMet ? "met" : "not met"];
     }),
   ]);
 }
 
 function digits(value: number): string {
-  return value >= 1000 ? String(Math.round(value)) : value.toPrecision(3);
+  return value >= 1000 ? String(Math.round(value)) : String(Number(value.toPrecision(3)));
 }

@@ -6,11 +6,17 @@ const model = assembledModel(demoSetup());
 
 describe("the report of a check", () => {
   it("names every part once a side, left side first, in the setup's order", () => {
-    const names = ["fender lip", "inner fender", "frame rail"];
+    const body = ["fender lip", "inner fender", "frame rail"];
+    const riding = model.pairs.filter((pair) => pair.side === "left").map((pair) => pair.name);
+    expect(riding.slice(0, body.length)).toEqual(body);
+    const moving = riding.slice(body.length);
+    expect(moving).toContain("rotor to lower ball joint");
     const { parts } = checkClearance(model)!;
     expect(parts.map((e) => `${e.side} ${e.part}`)).toEqual([
-      ...names.map((n) => `left ${n}`),
-      ...names.map((n) => `right ${n}`),
+      ...body.map((n) => `left ${n}`),
+      ...body.map((n) => `right ${n}`),
+      ...moving.map((n) => `left ${n}`),
+      ...moving.map((n) => `right ${n}`),
     ]);
     expect(parts.every((e) => e.tolerance === DEFAULT_TOLERANCE)).toBe(true);
   });
@@ -63,7 +69,7 @@ describe("the report of a check", () => {
   });
 
   it("of a truck without body parts is clear and names no worst", () => {
-    const report = checkClearance(demoWith([]))!;
+    const report = checkClearance(demoWith([], { hardware: null }))!;
     expect(report).toMatchObject({ verdict: "clear", worst: null, parts: [] });
   });
 
@@ -77,9 +83,9 @@ describe("the report of a check", () => {
     });
     expect(stopped).toBeNull();
     expect(seen).toEqual([
-      [0, 6],
-      [1, 6],
-      [2, 6],
+      [0, model.pairs.length],
+      [1, model.pairs.length],
+      [2, model.pairs.length],
     ]);
   });
 });

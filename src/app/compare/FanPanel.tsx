@@ -8,21 +8,11 @@ import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { FanForm } from "./FanForm.tsx";
 import { FanTable } from "./FanTable.tsx";
-import { fanDocument, fanFields, fanValues, fileValue } from "./fan.ts";
+import { type FanStep, fanDocument, fanFields, fanValues, fileValue } from "./fan.ts";
 import { fanEnd, fanEndText, fanStart } from "./fanEnds.ts";
 import { fanPlot } from "./fanPlot.ts";
 import { truckOfDocument } from "./otherTrucks.ts";
 import { useReports } from "./useReports.ts";
-
-/** One value of a fan. */
-export interface FanStep {
-  /** What the file would hold. */
-  readonly value: number | string;
-  /** As it is read. */
-  readonly text: string;
-  /** null = it does not go together. */
-  readonly truck: Truck | null;
-}
 
 /** One field over a range: a curve and a worst gap for each value, and any of them kept as a variant. */
 export function FanPanel({ truck }: { truck: Truck }) {

@@ -1,7 +1,7 @@
 import type { CheckReport } from "../../studies/check.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { readText } from "../plots/toRead.ts";
-import type { FanStep } from "./FanPanel.tsx";
+import type { FanStep } from "./fan.ts";
 import { NUMBERS } from "./numbers.ts";
 import { ScrollTable } from "./ScrollTable.tsx";
 import { WorstCell } from "./WorstCell.tsx";

@@ -5,7 +5,18 @@ import type { KeyPath } from "../../setup/keyPath.ts";
 import type { SetupField } from "../../setup/setupField.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
+import type { Truck } from "../state/truck.ts";
 import type { TypedDocument } from "../state/typedDocument.ts";
+
+/** One value of a fan. */
+export interface FanStep {
+  /** What the file would hold. */
+  readonly value: number | string;
+  /** As it is read. */
+  readonly text: string;
+  /** null = it does not go together. */
+  readonly truck: Truck | null;
+}
 
 /** Fields that one number says: those of knuckle, wheel, tire and alignment. */
 export function fanFields(document: TypedDocument | null): readonly SetupField[] {

@@ -1,6 +1,6 @@
 import { alignmentPlots } from "../plots/alignmentPlots.ts";
 import type { PlotSpec, Series } from "../plots/plotTypes.ts";
-import type { FanStep } from "./FanPanel.tsx";
+import type { FanStep } from "./fan.ts";
 
 /** Quantities a fan can be drawn for: plots over travel. */
 export const FAN_PLOTS = [

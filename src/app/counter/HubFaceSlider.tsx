@@ -17,7 +17,7 @@ export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
   return (
     <div className="counter-slider">
       <label htmlFor="counter-hub-face">
-        What if B had another hub face? <output htmlFor="counter-hub-face">{text(shown)}</output>
+        What if B had another hub face? <strong>{text(shown)}</strong>
       </label>
       <input
         id="counter-hub-face"

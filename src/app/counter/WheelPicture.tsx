@@ -143,6 +143,6 @@ function spoken(
   format: LengthFormat,
 ) {
   const nearest =
-    label && drawing.gap ? `; ${drawing.gap.entry.part}: ${label.said} ${label.amount}`.trimEnd() : "";
+    label && drawing.gap ? `; ${drawing.gap.part}: ${label.said} ${label.amount}`.trimEnd() : "";
   return `${letter}, ${name}: hub face ${lengthText(hubFace, format)}${nearest}.`;
 }

@@ -12,21 +12,19 @@ export function frontTitle({ first, second, travel, format }: Comparison): strin
 }
 
 /** What the second picture shows: which wheel, how far steered, and why there. */
-export function aboveTitle({ side, steer, isTouch }: TellingPose, comparison: Comparison): string {
+export function aboveTitle({ side, steer, touches }: TellingPose, comparison: Comparison): string {
   const truck = (comparison.first ?? comparison.second)?.truck;
   const pose = truck && solvePose(truck.model.frontEnd, comparison.travel, steer);
   const steered = isStraight(steer)
     ? "wheels straight ahead"
     : steerWords(steer, pose?.ok ? pose : null, side);
   const wheel = side === "left" ? "left wheel" : "right wheel, drawn mirrored";
-  return `From above, ${wheel}, ${steered}${isTouch ? ", where it first touches" : ""}.`;
+  return `From above, ${wheel}, ${steered}${touches === null ? "" : ", where something first touches"}.`;
 }
 
 /** What the gaps of a picture are to; "" = it shows none. */
 export function gapNote({ pictured }: PictureContent): string {
-  const parts = [
-    ...new Set(pictured.flatMap(({ drawing }) => (drawing.gap ? [drawing.gap.entry.part] : []))),
-  ];
+  const parts = [...new Set(pictured.flatMap(({ drawing }) => (drawing.gap ? [drawing.gap.part] : [])))];
   if (parts.length === 0) return "";
   return `The gap is to the ${parts.join(" and the ")}.`;
 }

@@ -35,7 +35,7 @@ function contentOf(
   view: DrawingView,
   travel: number,
   steer: number,
-  { side }: TellingPose,
+  { side, touches }: TellingPose,
 ): PictureContent {
   const pictured: Pictured[] = [];
   let body: readonly BodyLine[] = [];
@@ -43,7 +43,7 @@ function contentOf(
     const { model, setup } = truck;
     const pose = solvePose(model.frontEnd, travel, steer);
     if (!pose.ok) continue;
-    const drawing = wheelDrawing(model, pose, side, view);
+    const drawing = wheelDrawing(model, pose, side, view, view === "above" ? touches : null);
     if (pictured.length === 0) {
       const nearest = drawing.gap?.entry.point;
       const cut = view === "front" ? pose[side].wheelCenter[0] : (nearest?.[2] ?? pose[side].wheelCenter[2]);

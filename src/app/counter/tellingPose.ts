@@ -10,8 +10,8 @@ export interface TellingPose {
   readonly side: Side;
   /** −1 … +1. */
   readonly steer: number;
-  /** Something touches there first; else it is where the left wheel comes nearest, of the two locks. */
-  readonly isTouch: boolean;
+  /** The pair that touches there first; null = none does, and it is the lock where the left wheel is nearest. */
+  readonly touches: string | null;
 }
 
 /** One truck and how far it steers at the height, null = not known yet. */
@@ -31,14 +31,14 @@ export function tellingPose(trucks: readonly Steered[], travel: number): Telling
     const stop = firstStop(steering);
     if (stop.stop !== "touch") continue;
     if (first === null || Math.abs(stop.at) < Math.abs(first.steer)) {
-      first = { side: stop.side, steer: stop.at * INSIDE, isTouch: true };
+      first = { side: stop.side, steer: stop.at * INSIDE, touches: stop.part };
     }
   }
   return first ?? nearestLock(trucks, travel);
 }
 
 function nearestLock(trucks: readonly Steered[], travel: number): TellingPose {
-  let nearest: TellingPose = { side: "left", steer: 0, isTouch: false };
+  let nearest: TellingPose = { side: "left", steer: 0, touches: null };
   let least = Infinity;
   for (const way of [1, -1]) {
     const ends = trucks.map(({ steering }) =>
@@ -52,7 +52,7 @@ function nearestLock(trucks: readonly Steered[], travel: number): TellingPose {
       const gap = nearestBodyGap(model, pose, "left")?.gap ?? Infinity;
       if (gap >= least) continue;
       least = gap;
-      nearest = { side: "left", steer, isTouch: false };
+      nearest = { side: "left", steer, touches: null };
     }
   }
   return nearest;

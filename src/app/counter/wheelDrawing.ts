@@ -1,7 +1,8 @@
 import { convexHull } from "../../gaps/ring/convexPieces.ts";
 import { addScaled, cross, dot, normalize, type Vec3 } from "../../geometry/vec.ts";
-import type { GapEntry } from "../../studies/gapsAt.ts";
+import { type GapEntry, gapsAt } from "../../studies/gapsAt.ts";
 import type { Model } from "../../studies/model.ts";
+import { partWords } from "../../studies/sentenceSurface.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { nearestBodyGap } from "./nearestBodyGap.ts";
@@ -28,13 +29,15 @@ export interface WheelDrawing {
   /** Ends of the hub face's own line. */
   readonly hubFaceLine: readonly [SheetPoint, SheetPoint];
   readonly contactPatch: SheetPoint;
-  /** The nearest body part, as drawn; null where none is measured on that side. */
+  /** The gap that is marked; null where there is none on that side. */
   readonly gap: DrawnGap | null;
 }
 
 /** A gap with its two ends on the sheet. */
 export interface DrawnGap {
   readonly entry: GapEntry;
+  /** What a sentence calls the part. */
+  readonly part: string;
   readonly onPart: SheetPoint;
   readonly onRing: SheetPoint;
 }
@@ -49,8 +52,17 @@ const SIDES_OF_CIRCLE = 96;
 /** mm. Half the length drawn of the hub face: about a wheel stud circle. */
 const HUB_FACE_HALF = 70;
 
-/** Draws one side's wheel at a pose. Costs a hull of some thousand points. */
-export function wheelDrawing(model: Model, pose: SolvedPose, side: Side, view: DrawingView): WheelDrawing {
+/**
+ * Draws one side's wheel at a pose. Costs a hull of some thousand points.
+ * @param part the pair whose gap is marked; null, or one that side does not have = the nearest body part
+ */
+export function wheelDrawing(
+  model: Model,
+  pose: SolvedPose,
+  side: Side,
+  view: DrawingView,
+  part: string | null = null,
+): WheelDrawing {
   const { wheelCenter, wheelAxis, hubFace, upperBallJoint, lowerBallJoint, contactPatch } = pose[side];
   const put = sheetOf(view, side);
   // Up, or forward where one looks from above, square to the axle: e, and f square to both.
@@ -62,7 +74,9 @@ export function wheelDrawing(model: Model, pose: SolvedPose, side: Side, view: D
   };
   const circle = (x: number, r: number) =>
     Array.from({ length: SIDES_OF_CIRCLE }, (_, k) => at(x, r, (2 * Math.PI * k) / SIDES_OF_CIRCLE));
-  const nearest = nearestBodyGap(model, pose, side);
+  const marked =
+    gapsAt(model, pose).find((entry) => entry.side === side && entry.part === part) ??
+    nearestBodyGap(model, pose, side);
   const { outline } = model.ring;
   const { profile } = model.tire;
   const end = profile.length;
@@ -76,7 +90,12 @@ export function wheelDrawing(model: Model, pose: SolvedPose, side: Side, view: D
     hubFace: put(hubFace),
     hubFaceLine: [put(addScaled(hubFace, up, HUB_FACE_HALF)), put(addScaled(hubFace, up, -HUB_FACE_HALF))],
     contactPatch: put(contactPatch),
-    gap: nearest && { entry: nearest, onPart: put(nearest.point), onRing: put(nearest.onRing) },
+    gap: marked && {
+      entry: marked,
+      part: partWords(model, side, marked.part),
+      onPart: put(marked.point),
+      onRing: put(marked.onRing),
+    },
   };
 }
 

@@ -9,7 +9,7 @@ import { angleText } from "../words/angleText.ts";
 import { travelText } from "../words/poseWords.ts";
 
 /** How far one way it can be steered at a height: `to 40 % (24.9° at the left wheel), then the fender lip touches…`. */
-export function steerLimitText(limit: Limit, travel: number, model: Model): string {
+function steerLimitText(limit: Limit, travel: number, model: Model): string {
   if (limit.stop === "end") return "to the lock";
   const share = `${Math.floor(100 * Math.abs(limit.at))}% of lock`;
   const pose = solvePose(model.frontEnd, travel, limit.at * (1 - 1e-9));

@@ -6,6 +6,7 @@ import { SectionStrip } from "../stage/SectionStrip.tsx";
 import { ShowMenu } from "../stage/ShowMenu.tsx";
 import { StageTools } from "../stage/StageTools.tsx";
 import { useStage } from "../stage/stageSettings.ts";
+import { WipeStrip } from "../stage/WipeStrip.tsx";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { StageBoundary } from "./StageBoundary.tsx";
@@ -41,6 +42,7 @@ export function StagePanel({ truck }: StagePanelProps) {
             {(isWell || hasDimensions) && <WheelButtons />}
             <p className="stage-hint">drag to turn, scroll to zoom</p>
           </div>
+          <WipeStrip truck={truck} />
           <EnvelopeStrip truck={truck} />
           <SectionStrip truck={truck} />
         </>

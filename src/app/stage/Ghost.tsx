@@ -1,31 +1,34 @@
 import { useThree } from "@react-three/fiber";
-import { useLayoutEffect, useMemo, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import type { Group } from "three";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Truck } from "../state/truck.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { ghostKnuckleGeometry, ghostWheelGeometry } from "./ghostGeometry.ts";
 import { useInk } from "./InkProvider.tsx";
 import { MirroredSide } from "./MirroredSide.tsx";
 import { moveTo } from "./moveTo.ts";
-import { otherPose, otherTruck } from "./otherTruck.ts";
+import { otherPose } from "./otherTruck.ts";
 import { knuckleFrameTo, wheelFrameTo } from "./rowFrameTo.ts";
 import { useStage } from "./stageSettings.ts";
 import { useGeometry } from "./useGeometry.ts";
+import { useGhostTruck } from "./useGhostTruck.ts";
+import { Wipe } from "./Wipe.tsx";
 
 export type GhostProps = {
   /** The truck shown. */
   truck: Truck;
 };
 
-/** Dashed outlines of another variant's wheels and knuckles, at the height and steering of the truck shown. */
+/**
+ * Another variant at the height and steering of the truck shown: its wheels and knuckles as dashed outlines, or all of
+ * its front end on one side of a wipe.
+ */
 export function Ghost({ truck }: GhostProps) {
-  const choice = useStage((s) => s.ghost);
-  const document = useWorkbench((s) => s.good?.document ?? null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the document is what the other truck is made of
-  const other = useMemo(() => choice && otherTruck(workbench.getState(), choice.variant), [choice, document]);
-  if (!other || other === truck) return null;
+  const other = useGhostTruck(truck);
+  const isWiped = useStage((s) => s.wipe !== null);
+  if (other === null) return null;
+  if (isWiped) return <Wipe other={other} />;
   return (
     <>
       <GhostSide truck={other} side="left" />

@@ -14,6 +14,7 @@ const BELOW = "below";
 export function GhostField({ truck }: GhostFieldProps) {
   const id = useId();
   const ghost = useStage((s) => s.ghost);
+  const isWiped = useStage((s) => s.wipe !== null);
   const { variant, variantNames } = truck.setup;
   if (variantNames.length === 0) return null;
   // Values are positions: a variant may have any name.
@@ -27,7 +28,7 @@ export function GhostField({ truck }: GhostFieldProps) {
         value={value}
         onChange={({ target }) => {
           const name = variantNames[Number(target.value)] ?? null;
-          setStage({ ghost: target.value === NONE ? null : { variant: name } });
+          setStage(target.value === NONE ? { ghost: null, wipe: null } : { ghost: { variant: name } });
         }}
       >
         <option value={NONE}>none</option>
@@ -40,6 +41,16 @@ export function GhostField({ truck }: GhostFieldProps) {
           </option>
         ))}
       </select>
+      {ghost && (
+        <label className="show-check">
+          <input
+            type="checkbox"
+            checked={isWiped}
+            onChange={({ target }) => setStage({ wipe: target.checked ? 0.5 : null })}
+          />
+          Wipe between the two
+        </label>
+      )}
     </>
   );
 }

@@ -12,6 +12,7 @@ import type { ScreenPoint } from "./gapMark.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { sectionLayer } from "./sectionLayer.ts";
 import { stageSettings } from "./stageSettings.ts";
+import { wipeLayer } from "./wipeLayer.ts";
 
 export type OverlayWriterProps = {
   truck: Truck;
@@ -45,7 +46,10 @@ export function OverlayWriter({ truck, overlay, toWorst }: OverlayWriterProps) {
     const button = toWorst.current;
     if (!svg || !button) return;
     const axes = axesSketch(svg);
-    written.current = { axes, layers: [sectionLayer(svg), dimensionLayer(svg), gapLayer(svg, button)] };
+    written.current = {
+      axes,
+      layers: [sectionLayer(svg), wipeLayer(svg), dimensionLayer(svg), gapLayer(svg, button)],
+    };
     invalidate();
     return () => {
       svg.replaceChildren();

@@ -3,6 +3,7 @@ import { type RefObject, useEffect } from "react";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
 import { heightText, lockText } from "../words/poseWords.ts";
+import { drawStage } from "./drawStage.ts";
 import { pictureOf } from "./pictureOf.ts";
 import { offerPictures } from "./takePicture.ts";
 
@@ -17,15 +18,15 @@ export function PictureTaker({ truck, overlay }: PictureTakerProps) {
   useEffect(
     () =>
       offerPictures(() => {
-        const { gl, scene, camera } = get();
+        const stage = get();
         const { travel, steer } = workbench.getState();
         const { setup } = truck;
         // A canvas keeps its picture only until the task ends that drew it.
-        gl.render(scene, camera);
+        drawStage(stage);
         const parts = [setup.name, setup.variant, heightText(travel, setup), lockText(steer)];
         const caption = parts.filter((part) => part !== null && part !== "").join(" · ");
         if (!overlay.current) throw new Error("PictureTaker: the stage has no overlay");
-        return pictureOf(gl.domElement, overlay.current, caption);
+        return pictureOf(stage.gl.domElement, overlay.current, caption);
       }),
     [get, truck, overlay],
   );

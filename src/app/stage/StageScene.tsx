@@ -1,5 +1,6 @@
 import type { Truck } from "../state/truck.ts";
 import { BodySide } from "./BodySide.tsx";
+import { SHOWN } from "./drawStage.ts";
 import { EnvelopeView } from "./EnvelopeView.tsx";
 import { Floor } from "./Floor.tsx";
 import { FrontEndSide } from "./FrontEndSide.tsx";
@@ -21,12 +22,14 @@ export function StageScene({ truck }: StageSceneProps) {
       <hemisphereLight position={[0, 0, 1]} args={["#ffffff", "#b9b4a8", 2.4]} />
       <directionalLight position={[2000, 3000, 4000]} intensity={0.9} />
       <Floor truck={truck} />
-      <SteeringLink truck={truck} />
-      <FrontEndSide truck={truck} side="left" />
-      <FrontEndSide truck={truck} side="right" />
+      <group name={SHOWN}>
+        <SteeringLink truck={truck} />
+        <FrontEndSide truck={truck} side="left" />
+        <FrontEndSide truck={truck} side="right" />
+        <EnvelopeView truck={truck} />
+      </group>
       <BodySide truck={truck} side="left" />
       <BodySide truck={truck} side="right" />
-      <EnvelopeView truck={truck} />
       <Ghost truck={truck} />
       <SectionClip />
     </InkProvider>

@@ -6,15 +6,20 @@ import { extentOf } from "./extent.ts";
 
 type Axis = SectionPlane["axis"];
 
-/** The planes that can be cut, as a person picks them. */
-export const SECTION_AXES: readonly {
+export interface SectionAxis {
   readonly axis: Axis;
   readonly label: string;
+  /** Which way its positions count. */
   readonly short: string;
-}[] = [
-  { axis: "x", label: "across the truck (x)", short: "ahead of the axle line" },
-  { axis: "y", label: "along the truck (y)", short: "left of the middle" },
-  { axis: "z", label: "level (z)", short: "up from the floor it was measured on" },
+  /** The view that looks at it squarely. */
+  readonly view: ViewName;
+}
+
+/** The planes that can be cut, as a person picks them. */
+export const SECTION_AXES: readonly SectionAxis[] = [
+  { axis: "x", label: "across the truck (x)", short: "ahead of the axle line", view: "front" },
+  { axis: "y", label: "along the truck (y)", short: "left of the middle", view: "side" },
+  { axis: "z", label: "level (z)", short: "up from the floor it was measured on", view: "top" },
 ];
 
 /** Where a section may stand along an axis, mm, and where it starts: through the left wheel's middle. */

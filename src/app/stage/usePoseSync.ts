@@ -1,24 +1,27 @@
 import { useThree } from "@react-three/fiber";
-import { useLayoutEffect } from "react";
+import { useContext, useLayoutEffect } from "react";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
+import { IsGhost } from "./isGhost.ts";
+import { otherPose } from "./otherTruck.ts";
 
 /**
  * Calls `apply` with the pose on the stage, now and whenever it changes, and asks for a frame. `apply` writes
- * into the scene; no component renders. A pose that cannot be leaves the last one standing.
+ * into the scene; no component renders. Inside `IsGhost` it is the pose of a truck that is not shown. A pose that cannot be leaves the last one standing.
  * @param apply must be stable (useCallback), or it is called again at each render
  */
 export function usePoseSync(truck: Truck, apply: (pose: SolvedPose) => void): void {
   const invalidate = useThree((s) => s.invalidate);
+  const isGhost = useContext(IsGhost);
   useLayoutEffect(() => {
     let applied: SolvedPose | null = null;
     const follow = () => {
       const state = workbench.getState();
       // Between a change of truck and the new parts' first render the old parts are still here.
-      if (state.truck !== truck) return;
-      const pose = shownPose(state);
+      if (state.truck !== truck && !isGhost) return;
+      const pose = isGhost ? otherPose(truck, state) : shownPose(state);
       if (!pose?.ok || pose === applied) return;
       applied = pose;
       apply(pose);
@@ -26,5 +29,5 @@ export function usePoseSync(truck: Truck, apply: (pose: SolvedPose) => void): vo
     };
     follow();
     return workbench.subscribe(follow);
-  }, [truck, apply, invalidate]);
+  }, [truck, apply, invalidate, isGhost]);
 }

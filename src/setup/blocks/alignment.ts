@@ -1,24 +1,90 @@
 import type * as z from "zod";
+import { nearestWord } from "../../units/nearestWord.ts";
 import { block } from "../blockFields.ts";
 import type { BlockReading } from "../blockReading.ts";
 import { DEFAULT_TOE } from "../defaults.ts";
-import { angleField } from "../fields.ts";
-import type { Setup } from "../types.ts";
+import { angleField, textField } from "../fields.ts";
+import type { AlignmentTargets, Setup, WheelTargets } from "../types.ts";
+
+const LEANS = { above: -45, below: 45 };
+
+const wheelTargets = {
+  camber: angleField(
+    "camber wanted, degrees, + = top leans outward; left out: not asked for",
+    LEANS,
+  ).optional(),
+  caster: angleField(
+    "caster wanted, degrees, + = steering axis leans back at the top; left out: not asked for",
+    LEANS,
+  ).optional(),
+  toe: angleField(
+    "toe wanted per wheel, degrees, + = toe-in; default the toe as bolted on",
+    LEANS,
+  ).optional(),
+};
+
+const targetsField = block("what an alignment is to end at, both wheels or each its own", {
+  stance: textField("name of the stance the alignment is set at; default travel 0, as measured").optional(),
+  ...wheelTargets,
+  left: block("what the left wheel has otherwise", wheelTargets).optional(),
+  right: block("what the right wheel has otherwise", wheelTargets).optional(),
+});
 
 /** The static alignment, as typed. */
 export const alignmentField = block("static alignment, at travel 0 and steer 0", {
-  toe: angleField("toe per wheel, degrees, + = toe-in, set by tie rod length; default 0", {
-    above: -45,
-    below: 45,
-  }).optional(),
+  toe: angleField(
+    "toe per wheel as bolted on, degrees, + = toe-in, set by tie rod length; default 0",
+    LEANS,
+  ).optional(),
+  targets: targetsField.optional(),
 });
 
 export type AlignmentAsTyped = z.infer<typeof alignmentField>;
+type WheelTargetsAsTyped = Pick<z.infer<typeof targetsField>, "camber" | "caster" | "toe">;
 
 /** The alignment in radians, defaults filled in. */
 export function resolveAlignment(
   typed: AlignmentAsTyped | undefined,
   reading: BlockReading,
 ): Setup["alignment"] {
-  return { toe: typed?.toe === undefined ? DEFAULT_TOE : reading.angle(typed.toe) };
+  const toe = typed?.toe === undefined ? DEFAULT_TOE : reading.angle(typed.toe);
+  const targets = typed?.targets;
+  if (targets === undefined) return { toe, targets: null };
+  const both = wheelTargetsOf(targets, { camber: null, caster: null, toe }, reading);
+  return {
+    toe,
+    targets: {
+      stance: targets.stance ?? null,
+      left: wheelTargetsOf(targets.left ?? {}, both, reading),
+      right: wheelTargetsOf(targets.right ?? {}, both, reading),
+    },
+  };
+}
+
+function wheelTargetsOf(
+  typed: WheelTargetsAsTyped,
+  otherwise: WheelTargets,
+  reading: BlockReading,
+): WheelTargets {
+  return {
+    camber: typed.camber === undefined ? otherwise.camber : reading.angle(typed.camber),
+    caster: typed.caster === undefined ? otherwise.caster : reading.angle(typed.caster),
+    toe: typed.toe === undefined ? otherwise.toe : reading.angle(typed.toe),
+  };
+}
+
+/** Adds an issue for targets at a stance the setup does not have. @param reading of the alignment block */
+export function refuseUnknownStance(
+  { stance }: AlignmentTargets,
+  names: readonly string[],
+  reading: BlockReading,
+): void {
+  if (stance === null || names.includes(stance)) return;
+  const near = nearestWord(stance, names);
+  const hint = near === null ? "" : `; did you mean ${JSON.stringify(near)}?`;
+  const list =
+    names.length === 0
+      ? "the setup has none"
+      : `there are ${names.map((name) => JSON.stringify(name)).join(", ")}`;
+  reading.issue(["targets", "stance"], stance, `no such stance${hint}; ${list}`);
 }

@@ -4,8 +4,8 @@ import type { BlockReading } from "../blockReading.ts";
 import { DEFAULT_TURNING_AXIS } from "../defaults.ts";
 import { numbersField, pointField } from "../fields.ts";
 import { MIN_SEPARATION } from "../limits.ts";
-import { distanceToLine, norm } from "../pointMath.ts";
-import type { Point, TurningArmSetup } from "../types.ts";
+import { distanceToLine, unitOf } from "../pointMath.ts";
+import type { TurningArmSetup } from "../types.ts";
 
 /** A pitman or idler arm, as typed. Where it is, not mirrored. */
 export function turningArmField(name: "pitman" | "idler") {
@@ -34,13 +34,4 @@ export function resolveTurningArm(typed: TurningArmAsTyped, reading: BlockReadin
     reading.issue(["end"], typed.end, "lies on the shaft's axis, so the arm has no length; measure it again");
   }
   return { pivot, end, axis };
-}
-
-/** The direction with length 1; null for no direction. Scaled first, so that no square runs over or under. */
-function unitOf(direction: Point): Point | null {
-  const largest = Math.max(...direction.map(Math.abs));
-  if (!(largest > 0)) return null;
-  const scaled: Point = [direction[0] / largest, direction[1] / largest, direction[2] / largest];
-  const length = norm(scaled);
-  return [scaled[0] / length, scaled[1] / length, scaled[2] / length];
 }

@@ -39,6 +39,7 @@ function readText(field: SetupField, text: string, fileUnits: FileUnits, bareUni
     case "signedLength":
       return readLengthText(text, fileUnits, bareUnits);
     case "angle":
+    case "quantity":
       return { ok: true, value: plainNumber(text) ?? text };
     case "number": {
       const value = plainNumber(text);

@@ -1,6 +1,6 @@
 import { useEffect, useId, useState } from "react";
-import { MAX_NAME } from "../../../setup/limits.ts";
 import type { KeyPath } from "../../../setup/keyPath.ts";
+import { MAX_NAME } from "../../../setup/limits.ts";
 import { workbench } from "../../state/workbench.ts";
 import { typingVisit } from "../typingVisit.ts";
 

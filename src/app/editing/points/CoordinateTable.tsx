@@ -18,7 +18,7 @@ export interface TableRow {
 export type CoordinateTableProps = {
   /** What the table is of, for those who hear it. */
   caption: string;
-  /** What a row is called over the first column, such as "point". */
+  /** What a row is called over the first column, such as "point"; "" = nothing. */
   rowHead: string;
   columns: readonly string[];
   rows: readonly TableRow[];
@@ -58,7 +58,7 @@ export function CoordinateTable(props: CoordinateTableProps) {
         <caption className="sr-only">{caption}</caption>
         <thead>
           <tr>
-            <th scope="col">{rowHead}</th>
+            {rowHead === "" ? <td /> : <th scope="col">{rowHead}</th>}
             {columns.map((column) => (
               <th key={column} scope="col">
                 {column}

@@ -1,0 +1,26 @@
+import { useFrame } from "@react-three/fiber";
+import type { Truck } from "../state/truck.ts";
+import { BESIDE, drawStage } from "./drawStage.ts";
+import { FrontEndSide } from "./FrontEndSide.tsx";
+import { IsGhost } from "./isGhost.ts";
+import { SteeringLink } from "./SteeringLink.tsx";
+
+export type WipeProps = {
+  /** The truck laid beside the one shown. */
+  other: Truck;
+};
+
+/** The other truck's front end, drawn left of the wipe in place of the one shown. */
+export function Wipe({ other }: WipeProps) {
+  // A frame of its own: with a priority nothing else draws.
+  useFrame((state) => drawStage(state), 1);
+  return (
+    <IsGhost value={true}>
+      <group name={BESIDE} visible={false}>
+        <SteeringLink truck={other} />
+        <FrontEndSide truck={other} side="left" />
+        <FrontEndSide truck={other} side="right" />
+      </group>
+    </IsGhost>
+  );
+}

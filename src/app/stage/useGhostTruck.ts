@@ -1,0 +1,15 @@
+import { useMemo } from "react";
+import type { Truck } from "../state/truck.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { workbench } from "../state/workbench.ts";
+import { otherTruck } from "./otherTruck.ts";
+import { useStage } from "./stageSettings.ts";
+
+/** The truck chosen as a ghost; null where none is, it cannot be put together, or it is the very truck shown. */
+export function useGhostTruck(truck: Truck): Truck | null {
+  const choice = useStage((s) => s.ghost);
+  const document = useWorkbench((s) => s.good?.document ?? null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the document is what the other truck is made of
+  const other = useMemo(() => choice && otherTruck(workbench.getState(), choice.variant), [choice, document]);
+  return other === truck || other?.setup.variant === truck.setup.variant ? null : other;
+}

@@ -1,0 +1,53 @@
+import type { Command } from "commander";
+import { geometryReport } from "../../studies/geometry/geometryReport.ts";
+import { reachLimits } from "../../studies/reachLimits.ts";
+import { ExitCode } from "../exitCode.ts";
+import { geometryJson } from "../output/geometryJson.ts";
+import { geometryTable } from "../output/geometryTable.ts";
+import { jsonText } from "../output/jsonText.ts";
+import { readWhole } from "../readNumbers.ts";
+import { readTruck } from "../readTruck.ts";
+import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import type { Terminal } from "../terminal.ts";
+
+interface GeometryOptions extends SharedOptions {
+  readonly steps: string;
+}
+
+/** Rows that fit a screen. */
+const ROWS = 9;
+
+/** More rows than a plot has dots. */
+const MOST_STEPS = 10_000;
+
+const EXAMPLES = `
+Examples:
+  wellsweep geometry truck.json                     roll center, bump steer and its cure, Ackermann, turning circle
+  wellsweep geometry truck.json --steps 101 --json  finer, for a program
+
+Exit codes: 0 fine, 1 a joint cannot follow somewhere in the range, 2 bad input or usage.`;
+
+/** `geometry`: steering and suspension geometry over travel and steer. */
+export function addGeometry(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  withShared(program.command("geometry"))
+    .description(
+      "Roll and instant center, camber gain, bump steer and the tie rod height that flattens it, Ackermann, turning circle, steering ratio, scrub, trail and jacking.",
+    )
+    .option("--steps <N>", "rows of each table, both ends included", String(ROWS))
+    .addHelpText("after", EXAMPLES)
+    .action((file: string, options: GeometryOptions) => end(runGeometry(file, options, terminal)));
+}
+
+function runGeometry(file: string, options: GeometryOptions, terminal: Terminal): ExitCode {
+  const { file: name, model } = readTruck(file, options.variant, terminal);
+  const steps = readWhole(options.steps, 2, MOST_STEPS, {
+    file: name,
+    option: "--steps",
+    value: options.steps,
+  });
+  const report = geometryReport(model, steps);
+  terminal.writeOut(
+    options.json ? jsonText(geometryJson(report, model.setup.units)) : geometryTable(report, model),
+  );
+  return reachLimits(model).length > 0 ? ExitCode.Rubs : ExitCode.Fine;
+}

@@ -1,0 +1,73 @@
+import * as z from "zod";
+import type { AirCurve } from "../airTypes.ts";
+import { block, list, oneOfBlocks } from "../blockFields.ts";
+import type { BlockReading } from "../blockReading.ts";
+import { lengthField, quantityField } from "../fields.ts";
+
+const loadsField = block("the maker's chart: load by height and gauge pressure, straight between its points", {
+  kind: z.literal("loads").meta({ description: "load by height and pressure" }),
+  pressures: list(
+    "gauge pressures of the chart's columns, rising",
+    quantityField("gauge pressure of a column", "pressure", "notNegative"),
+  ),
+  rows: list(
+    "rows of the chart, heights rising",
+    block("loads at one height", {
+      height: lengthField("height of the spring, mount to mount", "positive"),
+      loads: list("load at each of the pressures", quantityField("load", "load", "notNegative")),
+    }),
+  ),
+});
+
+const areaField = block("effective area by height: load = gauge pressure × effective area", {
+  kind: z.literal("area").meta({ description: "effective area by height" }),
+  rows: list(
+    "effective areas, heights rising, straight between them; one row = the same at every height",
+    block("effective area at one height", {
+      height: lengthField("height of the spring, mount to mount", "positive"),
+      area: quantityField("effective area: load ÷ gauge pressure", "area"),
+    }),
+  ),
+});
+
+/** What the spring carries, as typed. */
+export const airCurveField = oneOfBlocks(
+  "what the spring carries by height and pressure",
+  "kind",
+  ["loads", "area"],
+  [loadsField, areaField],
+);
+
+/** The curve in mm, N, MPa and mm². Refuses tables that do not rise. */
+export function resolveAirCurve(typed: z.infer<typeof airCurveField>, reading: BlockReading): AirCurve {
+  const least = typed.kind === "loads" ? 2 : 1;
+  if (typed.rows.length < least)
+    reading.issue(["rows"], typed.rows, `must have at least ${least === 1 ? "one row" : "two rows"}`);
+  const heights = typed.rows.map(({ height }, i) => reading.length(height, "rows", i, "height"));
+  heights.forEach((height, i) => {
+    if (i > 0 && !(height > heights[i - 1]!))
+      reading.issue(["rows", i, "height"], typed.rows[i]!.height, "must be more than the height before it");
+  });
+  if (typed.kind === "area") {
+    return { kind: "area", heights, areas: typed.rows.map(({ area }) => reading.quantity(area, "area")) };
+  }
+  const pressures = typed.pressures.map((pressure) => reading.quantity(pressure, "pressure"));
+  if (pressures.length < 2) reading.issue(["pressures"], typed.pressures, "must have at least two pressures");
+  pressures.forEach((pressure, i) => {
+    if (i > 0 && !(pressure > pressures[i - 1]!))
+      reading.issue(["pressures", i], typed.pressures[i], "must be more than the pressure before it");
+  });
+  const loads = typed.rows.flatMap((row, i) => {
+    if (row.loads.length !== pressures.length) {
+      const mend = `must have one load for each of the ${pressures.length} pressures`;
+      reading.issue(["rows", i, "loads"], row.loads, mend);
+    }
+    const values = row.loads.map((load) => reading.quantity(load, "load"));
+    values.forEach((load, k) => {
+      if (k > 0 && !(load > values[k - 1]!))
+        reading.issue(["rows", i, "loads", k], row.loads[k], "must be more than at the pressure before it");
+    });
+    return values;
+  });
+  return { kind: "loads", heights, pressures, loads };
+}

@@ -1,0 +1,59 @@
+import type { AdjustersSetup, Setup } from "../../setup/types.ts";
+import { type Model, type ModelResult, modelOf } from "../model.ts";
+import type { SideAlignment } from "./alignSide.ts";
+import type { TruckAlignment } from "./alignTruck.ts";
+
+/**
+ * The setup with one wheel's alignment put on both: pivots moved, toe set, and the adjusters as they then stand, so
+ * that aligning it again changes nothing.
+ */
+export function alignedSetup(setup: Setup, { input, settings }: SideAlignment): Setup {
+  const { upperArm, lowerArm, toe } = input;
+  return {
+    ...setup,
+    truck: { ...setup.truck, upperArm, lowerArm },
+    alignment: { ...setup.alignment, toe },
+    adjusters: setup.adjusters && asSet(setup.adjusters, settings),
+  };
+}
+
+/**
+ * The truck as aligned; the model handed in is the truck as bolted on. Where left and right are set differently, each
+ * side is that of its own setup, and `setup` and `frontEnd.input` of the result tell of the left one.
+ */
+export function alignedModel(model: Model, { left, right }: TruckAlignment, file: string): ModelResult {
+  const leftModel = modelOf(alignedSetup(model.setup, left), file);
+  if (!leftModel.ok || isAlike(left, right)) return leftModel;
+  const rightModel = modelOf(alignedSetup(model.setup, right), file);
+  if (!rightModel.ok) return rightModel;
+  const [ofLeft, ofRight] = [leftModel.model, rightModel.model];
+  const { pairs, frontEnd } = ofLeft;
+  return {
+    ok: true,
+    model: {
+      ...ofLeft,
+      frontEnd: { ...frontEnd, right: ofRight.frontEnd.right },
+      // Both lists have the same pairs in the same order.
+      pairs: pairs.map((pair, i) => (pair.side === "left" ? pair : ofRight.pairs[i]!)),
+      mirrored: false,
+    },
+  };
+}
+
+/** rad. Toe at travel 0 closer than this is the same toe. */
+const SAME_TOE = 1e-11;
+
+function isAlike(left: SideAlignment, right: SideAlignment): boolean {
+  return (
+    left.settings.every(({ setting }, i) => setting === right.settings[i]!.setting) &&
+    Math.abs(left.input.toe - right.input.toe) < SAME_TOE
+  );
+}
+
+function asSet(adjusters: AdjustersSetup, settings: SideAlignment["settings"]): AdjustersSetup {
+  const [first, second = first] = settings.map(({ setting }) => setting);
+  if (adjusters.kind !== "adjustableUpperArm") return { ...adjusters, front: first!, rear: second! };
+  // Legs are told from where they stand; the one with less room left keeps both within it.
+  const [low, high] = [Math.min(first!, second!), Math.max(first!, second!)];
+  return { ...adjusters, shorter: adjusters.shorter + low, longer: adjusters.longer - high };
+}

@@ -1,0 +1,96 @@
+import type { Knob } from "./knobs.ts";
+import { costOf, exactSettings, type LeftOver } from "./settings.ts";
+
+/** Settings that can be made: within range, shims in whole steps. mm. */
+export interface RealSettings {
+  readonly settings: readonly number[];
+  /** The exact settings lay within every range. */
+  readonly inRange: boolean;
+}
+
+/** mm. An exact setting this far past its range is still at its end. */
+const END = 1e-6;
+
+/**
+ * The settings within range and in whole steps that leave the least over (camber and caster weighing alike): the exact
+ * ones, or the best with one of them at its end; then the grid around them, and its neighbors as long as one is better.
+ * @param exact null = none was found: the search then starts as bolted on.
+ */
+export function realSettings(
+  knobs: readonly Knob[],
+  leftOver: LeftOver,
+  exact: readonly number[] | null,
+): RealSettings {
+  const inRange = exact !== null && knobs.every((knob, i) => isWithin(knob, exact[i]!));
+  const starts = inRange ? [exact] : startsWithin(knobs, leftOver, exact);
+  const ends = starts.map((start) => descend(knobs, leftOver, start));
+  const best = ends.reduce((least, next) =>
+    costOf(leftOver, next) < costOf(leftOver, least) ? next : least,
+  );
+  return { settings: best, inRange };
+}
+
+function isWithin({ least, most }: Knob, value: number): boolean {
+  return value >= least - END && value <= most + END;
+}
+
+/** The exact settings brought into range, and for each knob at either end the best of the others. */
+function startsWithin(
+  knobs: readonly Knob[],
+  leftOver: LeftOver,
+  exact: readonly number[] | null,
+): (readonly number[])[] {
+  const within = (settings: readonly number[]) => settings.map((value, i) => clamped(knobs[i]!, value));
+  const starts = [within(exact ?? knobs.map(({ asBolted }) => asBolted))];
+  knobs.forEach((knob, i) => {
+    for (const end of [knob.least, knob.most]) {
+      const found = exactSettings(
+        knobs,
+        leftOver,
+        knobs.map((_, j) => (j === i ? end : null)),
+      );
+      if (found !== null) starts.push(within(found.settings));
+    }
+  });
+  return starts;
+}
+
+/** Walks the grid of steps from the best corner of the cell around `start` to where no neighbor leaves less over. */
+function descend(knobs: readonly Knob[], leftOver: LeftOver, start: readonly number[]): readonly number[] {
+  if (knobs.every(({ step }) => step === null)) return start;
+  let best = leastOf(leftOver, around(knobs, start, [0, 1]));
+  for (;;) {
+    const at = best.settings;
+    const next = leastOf(leftOver, around(knobs, at, [-1, 0, 1]));
+    if (!(next.cost < best.cost)) return at;
+    best = next;
+  }
+}
+
+/** Settings some steps up from the one at or below, knob by knob, kept in range. */
+function around(knobs: readonly Knob[], at: readonly number[], steps: readonly number[]): number[][] {
+  return knobs.reduce<number[][]>(
+    (found, knob, i) =>
+      found.flatMap((before) => steps.map((step) => [...before, stepped(knob, at[i]!, step)])),
+    [[]],
+  );
+}
+
+function stepped(knob: Knob, value: number, steps: number): number {
+  const { step } = knob;
+  if (step === null) return value;
+  const at = Math.floor(value / step + 1e-9) + steps;
+  // Whole steps within the range, unless none is.
+  const [low, high] = [Math.ceil(knob.least / step - 1e-9), Math.floor(knob.most / step + 1e-9)];
+  return low > high ? clamped(knob, value) : Math.min(Math.max(at, low), high) * step;
+}
+
+function clamped({ least, most }: Knob, value: number): number {
+  return Math.min(Math.max(value, least), most);
+}
+
+function leastOf(leftOver: LeftOver, candidates: readonly (readonly number[])[]) {
+  const [first, ...rest] = candidates.map((settings) => ({ settings, cost: costOf(leftOver, settings) }));
+  if (!first) throw new TypeError("realSettings: no candidates");
+  return rest.reduce((least, next) => (next.cost < least.cost ? next : least), first);
+}

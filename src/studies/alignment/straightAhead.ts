@@ -1,0 +1,42 @@
+import { type Alignment, alignmentOf } from "../../suspension/alignment.ts";
+import { armAngleFor } from "../../suspension/armAngle.ts";
+import { assembleFrontEnd, type FrontEnd, type Side, type SideModel } from "../../suspension/frontEnd.ts";
+import type { FrontEndInput } from "../../suspension/inputs.ts";
+import { POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
+import { PoseStatus } from "../../suspension/poseStatus.ts";
+
+/** The alignment of one wheel at a travel (mm), steering straight ahead; null out of reach. */
+export function straightAhead(model: SideModel, side: Side, travel: number): Alignment | null {
+  const angle = armAngleFor(model, travel);
+  if (!Number.isFinite(angle)) return null;
+  const pose = new Float64Array(POSE_ROW);
+  const status = poseRowTo(pose, 0, model.row, Math.cos(angle), Math.sin(angle), ...model.innerAtRest);
+  return status === PoseStatus.Ok ? alignmentOf(pose, 0, side === "right") : null;
+}
+
+/** rad. Far below any gauge, and above the rounding of an assembly. */
+const TOE_TOLERANCE = 1e-12;
+
+/** Each step of the secant gains digits; a truck needs 3 or 4. */
+const MOST_STEPS = 30;
+
+/**
+ * The front end with the tie rod of one side set so that its wheel has a toe (rad, + = in) at a travel (mm), steering
+ * straight ahead. The other side gets the same toe at travel 0. @returns null when it does not go together or reach.
+ */
+export function withToe(input: FrontEndInput, side: Side, travel: number, toe: number): FrontEnd | null {
+  let [last, lastExcess] = [Number.NaN, Number.NaN];
+  let atRest = toe;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const assembled = assembleFrontEnd({ ...input, toe: atRest });
+    const read = assembled.ok ? straightAhead(assembled.frontEnd[side], side, travel) : null;
+    if (!assembled.ok || read === null) return null;
+    const excess = read.toe - toe;
+    if (Math.abs(excess) <= TOE_TOLERANCE || atRest === last) return assembled.frontEnd;
+    // Toe there changes about as toe at rest does; after the first step the secant knows better.
+    const slope = Number.isNaN(last) ? 1 : (excess - lastExcess) / (atRest - last);
+    [last, lastExcess] = [atRest, excess];
+    atRest -= excess / slope;
+  }
+  return null;
+}

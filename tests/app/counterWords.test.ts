@@ -1,0 +1,163 @@
+import { describe, expect, it } from "vitest";
+import {
+  outSentence,
+  rangeClause,
+  rangeSentence,
+  steerClause,
+  steerSentence,
+} from "../../src/app/counter/counterWords.ts";
+import { firstStop } from "../../src/app/counter/firstTouch.ts";
+import { gapLabel } from "../../src/app/counter/gapLabel.ts";
+import { type Truck, truckOf } from "../../src/app/state/truck.ts";
+import type { CheckEntry, CheckReport, Verdict } from "../../src/studies/check.ts";
+import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
+import type { NoLimits, SteerLimits } from "../../src/studies/map/steerLimits.ts";
+import { PoseStatus } from "../../src/suspension/poseStatus.ts";
+import { solvePose } from "../../src/suspension/solvePose.ts";
+import { exampleText } from "./exampleText.ts";
+
+const IN = 25.4;
+const FORMAT = { units: "in" } as const;
+
+function exampleTruck(): Truck {
+  const made = truckOf(exampleText, "test.json", null);
+  if (!made.ok) throw new Error(made.issues.map(({ mend }) => mend).join("; "));
+  return made.value;
+}
+
+const { model } = exampleTruck();
+const LOW = 3.25 * IN;
+const touch = (at: number, side: "left" | "right" = "left"): Limit => ({
+  ...{ stop: "touch", at, side, part: "lip", gap: -0.001, point: [0, 0, 0] },
+});
+const end = (at: number): Limit => ({ stop: "end", at });
+
+/** Limits by wheel: left and right in a left turn, then in a right turn. Those of the allowance are not asked for. */
+function limits(ll: Limit, lr: Limit, rl: Limit, rr: Limit): SteerLimits {
+  const turn = (left: Limit, right: Limit, way: 1 | -1) => {
+    const touched = wheelLimits(left, right, way);
+    return { touch: touched, allowance: touched };
+  };
+  return { ok: true, travel: LOW, leftTurn: turn(ll, lr, 1), rightTurn: turn(rl, rr, -1) };
+}
+
+function entry(gap: number, verdict: Verdict, part = "lip"): CheckEntry {
+  const point = [0, 880, 700] as const;
+  return { part, side: "left", gap, bound: gap, tolerance: 0.1, travel: LOW, steer: 0, point, verdict };
+}
+
+function report(verdict: Verdict, parts: readonly CheckEntry[]): CheckReport {
+  return { verdict, parts, worst: parts[0] ?? null, narrowestHubFace: null, limits: [] };
+}
+
+describe("what is said at the counter", () => {
+  it("how much farther out one stands, whichever it is", () => {
+    expect(outSentence(["wide", "narrow"], [800 + 15.875, 800], FORMAT)).toBe(
+      'The wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
+    );
+    expect(outSentence(["narrow", "wide"], [800, 815.875], FORMAT)).toBe(
+      'The wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
+    );
+    expect(outSentence(["a", "b"], [800, 800.5], FORMAT)).toBe(
+      'The wheels of "a" and "b" sit equally far out.',
+    );
+    expect(outSentence(["a", "b"], [812.5, 800], { units: "mm" })).toContain("12.5 mm farther out");
+  });
+
+  it("at which steer the tire meets what, by the angle of the wheel that meets it", () => {
+    const pose = solvePose(model.frontEnd, LOW, 0.5);
+    if (!pose.ok) throw new Error("the test's own truck must reach half lock");
+    const angle = Math.round((Math.abs(pose.left.steerAngle) * 180) / Math.PI);
+    const told = limits(touch(0.5), end(1), end(-1), touch(-0.7, "right"));
+    expect(steerClause("wide", told, model)).toBe(`the tire of "wide" meets the lip at ${angle}° of steer`);
+  });
+
+  it("that it touches straight ahead, that nothing touches, and what is not proven", () => {
+    const stuck = limits(touch(0), touch(0, "right"), touch(0), touch(0, "right"));
+    expect(steerClause("wide", stuck, model)).toBe('the tire of "wide" touches the lip even straight ahead');
+    const free = limits(end(1), end(1), end(-1), end(-1));
+    expect(steerClause("narrow", free, model)).toBe('"narrow" steers lock to lock and nothing touches');
+    const unknown: Limit = { stop: "unproven", at: 0.5 };
+    expect(steerClause("odd", limits(unknown, end(1), end(-1), end(-1)), model)).toMatch(
+      /^"odd" is proven to touch nothing up to \d+° of steer; past that nothing is proven$/,
+    );
+    const rod: Limit = { stop: "reach", at: -0.8, side: "right", joint: "tie rod" };
+    expect(steerClause("long", limits(end(1), end(1), end(-1), rod), model)).toMatch(
+      /^"long" steers to \d+°, where the right tie rod can go no farther; nothing touches before$/,
+    );
+    const nowhere: NoLimits = {
+      ok: false,
+      status: PoseStatus.UpperArmOutOfReach,
+      side: "left",
+      along: "travel",
+      startsAt: 70,
+      travel: LOW,
+      steer: 0,
+    };
+    expect(steerClause("tall", nowhere, model)).toMatch(
+      /^"tall" cannot stand there: the left .* cannot follow$/,
+    );
+  });
+
+  it("puts both into one sentence that begins with the height", () => {
+    expect(steerSentence(LOW, model, ["a", "b"], FORMAT)).toBe('At the "aired out" stance, a; b.');
+  });
+
+  it("over the whole range: rubs by, comes within, clears by, and by what part", () => {
+    const rubs = report("rubs", [entry(2, "close", "rail"), entry(-0.375 * IN, "rubs")]);
+    expect(rangeClause("wide", rubs, model, FORMAT)).toBe('the tire of "wide" rubs the lip by 3/8 in');
+    const close = report("close", [entry(0.125 * IN, "close")]);
+    expect(rangeClause("wide", close, model, FORMAT)).toBe(
+      'the tire of "wide" comes within 1/8 in of the lip, nearer than the 1/4 in asked for',
+    );
+    const clear = report("clear", [entry(0.375 * IN, "clear")]);
+    expect(rangeClause("narrow", clear, model, FORMAT)).toBe(
+      '"narrow" clears by 3/8 in, the lip being nearest',
+    );
+    expect(rangeClause("bare", report("clear", []), model, FORMAT)).toBe('nothing is measured on "bare"');
+    const both = rangeSentence([
+      rangeClause("a", rubs, model, FORMAT),
+      rangeClause("b", clear, model, FORMAT),
+    ]);
+    expect(both).toBe(
+      'Over every height and steering angle, the tire of "a" rubs the lip by 3/8 in; "b" clears by 3/8 in, the lip being nearest.',
+    );
+    expect(both).not.toMatch(/safe/i);
+  });
+
+  it("says of a clear check how far it holds, when the linkage cannot follow everywhere", () => {
+    const clear = report("clear", [entry(IN, "clear")]);
+    const limit = { side: "left", joint: "tie rod", along: "steer", startsAt: 0.9, travel: 0 } as const;
+    expect(rangeClause("b", { ...clear, limits: [limit] }, model, FORMAT)).toBe(
+      '"b" clears by 1 in as far as the linkage reaches, the lip being nearest',
+    );
+  });
+});
+
+describe("what stops the steering first", () => {
+  it("is the nearest of both wheels and both ways", () => {
+    expect(firstStop(limits(touch(0.7), touch(0.6, "right"), touch(-0.4), end(-1)))).toMatchObject({
+      at: -0.4,
+      side: "left",
+    });
+  });
+
+  it("is the left wheel's where both sides are mirror images, up to rounding", () => {
+    const told = limits(touch(0.44), touch(0.63, "right"), touch(-0.63), touch(-0.4399999, "right"));
+    expect(firstStop(told)).toMatchObject({ at: 0.44, side: "left" });
+  });
+
+  it("is a touch rather than the lock, where both come together", () => {
+    expect(firstStop(limits(end(1), touch(1, "right"), end(-1), end(-1)))).toMatchObject({ stop: "touch" });
+  });
+});
+
+describe("a gap on the picture", () => {
+  it("says its state in words, and touches when it is neither in nor out", () => {
+    expect(gapLabel(-4, 6.35, FORMAT)).toEqual({ word: "rubs", said: "rubs", amount: "3/16 in" });
+    expect(gapLabel(4, 6.35, FORMAT)).toEqual({ word: "close", said: "close", amount: "3/16 in" });
+    expect(gapLabel(0.3, 6.35, FORMAT).amount).toBe("< 1/16 in");
+    expect(gapLabel(10, 6.35, FORMAT)).toEqual({ word: "clear", said: "clear", amount: "3/8 in" });
+    expect(gapLabel(-0.0003, 6.35, FORMAT)).toEqual({ word: "rubs", said: "touches", amount: "" });
+  });
+});

@@ -1,0 +1,113 @@
+import { describe, expect, it } from "vitest";
+import { bandEdges } from "../../src/app/envelope/bandEdges.ts";
+import { bandLines } from "../../src/app/envelope/bandLines.ts";
+import { drawnEnvelopeOf } from "../../src/app/envelope/drawnEnvelope.ts";
+import { drawnSectionOf } from "../../src/app/envelope/drawnSection.ts";
+import { hatchLines } from "../../src/app/envelope/hatchLines.ts";
+import { truckOf } from "../../src/app/state/truck.ts";
+import { exampleText } from "./exampleText.ts";
+
+const made = truckOf(exampleText, "example.json", null);
+if (!made.ok) throw new Error("the example goes together");
+const { model } = made.value;
+
+describe("bands of distance", () => {
+  it("begin with the allowance and rise", () => {
+    expect(bandEdges(6.35, "in").map((mm) => mm.toFixed(6))).toEqual(["6.350000", "25.400000", "76.200000"]);
+    expect(bandEdges(10, "mm")).toEqual([10, 25, 75]);
+    expect(bandEdges(40, "mm")).toEqual([40, 75]);
+    expect(bandEdges(0, "mm")).toEqual([25, 75]);
+  });
+
+  it("are parted by lines on which the distance is the edge's", () => {
+    // A strip of two triangles on which the value is x.
+    const mesh = {
+      positions: Float64Array.of(0, 0, 0, 4, 0, 0, 0, 1, 0, 4, 1, 0),
+      triangles: Uint32Array.of(0, 1, 2, 1, 3, 2),
+    };
+    const lines = bandLines(mesh, Float32Array.of(0, 4, 0, 4), 1);
+    expect(lines).toHaveLength(12);
+    for (let i = 0; i < lines.length; i += 3) expect(lines[i]).toBeCloseTo(1, 6);
+    expect(bandLines(mesh, Float32Array.of(0, 4, 0, Number.POSITIVE_INFINITY), 1)).toHaveLength(6);
+    expect(bandLines(mesh, Float32Array.of(2, 4, 2, 4), 1)).toHaveLength(0);
+  });
+});
+
+describe("hatching", () => {
+  const square = (a: number, b: number) => ({
+    points: Float64Array.of(a, a, b, a, b, b, a, b),
+    closed: true,
+  });
+  const inked = (lines: readonly number[]) => {
+    let sum = 0;
+    for (let i = 0; i < lines.length; i += 4) {
+      sum += Math.hypot(lines[i + 2]! - lines[i]!, lines[i + 3]! - lines[i + 1]!);
+    }
+    return sum;
+  };
+
+  it("covers what is enclosed and leaves holes out", () => {
+    const spacing = 0.05;
+    for (const angle of [0, 0.4, Math.PI / 4, -Math.PI / 4, 2]) {
+      // Lines so close that they add up to the area.
+      expect(spacing * inked(hatchLines([square(0, 10)], spacing, angle))).toBeCloseTo(100, 0);
+      expect(spacing * inked(hatchLines([square(0, 10), square(2, 8)], spacing, angle))).toBeCloseTo(64, 0);
+    }
+  });
+
+  it("leaves open lines alone", () => {
+    expect(hatchLines([{ ...square(0, 10), closed: false }], 1, 0.4)).toEqual([]);
+  });
+});
+
+describe("an envelope to look at", () => {
+  const shares: number[] = [];
+  const drawn = drawnEnvelopeOf(model, { choice: "straight", travel: 0 }, [6.35, 25.4], (share) =>
+    shares.push(share),
+  );
+
+  it("tells how far it has come, up to the end", () => {
+    expect(shares.length).toBeGreaterThan(3);
+    expect(shares.every((share, i) => i === 0 || share >= shares[i - 1]!)).toBe(true);
+    expect(shares.at(-1)).toBe(1);
+  });
+
+  it("has two sides that are mirror images, with distances alike where the body is", () => {
+    const [left, right] = drawn!.sides;
+    expect([left!.side, right!.side]).toEqual(["left", "right"]);
+    expect(right!.positions).toHaveLength(left!.positions.length);
+    for (let i = 0; i < left!.positions.length; i += 300) {
+      expect(right!.positions[i]).toBeCloseTo(left!.positions[i]!, 3);
+      expect(right!.positions[i + 1]).toBeCloseTo(-left!.positions[i + 1]!, 3);
+    }
+    expect(Math.min(...right!.distances)).toBeCloseTo(Math.min(...left!.distances), 3);
+  });
+
+  it("is cut with the ring inside it", () => {
+    const sides = drawn!.sides.map(({ side, positions, triangles }) => ({
+      side,
+      mesh: { positions: Float64Array.from(positions), triangles },
+    }));
+    const section = drawnSectionOf(model, sides, { plane: { axis: "x", at: 0 }, travel: 0, steer: 0 });
+    const kinds = section.figures.map(({ kind }) => kind);
+    expect(kinds).toContain("envelope");
+    expect(kinds.filter((kind) => kind === "ring")).toHaveLength(2);
+    expect(section.nearest?.part).toBe("lip");
+    const ring = section.figures.find(({ kind }) => kind === "ring")!;
+    expect(ring.hatch).toMatch(/^M-?[\d.]+ -?[\d.]+L/);
+    expect(section.figures.find(({ kind }) => kind === "envelope")!.hatch).toBe("");
+  });
+
+  it("is cut without it too, where none was asked for", () => {
+    const section = drawnSectionOf(model, [], { plane: { axis: "x", at: 0 }, travel: 0, steer: 0 });
+    expect(section.figures.map(({ kind }) => kind).sort()).toEqual([
+      "part",
+      "part",
+      "part",
+      "part",
+      "ring",
+      "ring",
+    ]);
+    expect(section.nearest).toBeNull();
+  });
+});

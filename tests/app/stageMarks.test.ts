@@ -1,0 +1,73 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { gapMarks } from "../../src/app/stage/gapMarks.ts";
+import { sweepValue } from "../../src/app/stage/sweepValue.ts";
+import { isAtEntry } from "../../src/app/stage/worstOf.ts";
+import type { CheckEntry } from "../../src/studies/check.ts";
+import type { GapEntry } from "../../src/studies/gapsAt.ts";
+
+const IN = { units: "in" } as const;
+const gap = (part: string, side: "left" | "right", mm: number): GapEntry => ({
+  ...{ part, side, gap: mm, point: [1, 2, 3], onRing: [1, 2, 3 - mm] },
+});
+const worst: CheckEntry = {
+  ...{ part: "lip", side: "left", gap: -5, bound: -5, tolerance: 0.1, travel: 80, steer: -0.9 },
+  ...{ point: [4, 5, 6], verdict: "rubs" },
+};
+
+describe("marks on the picture", () => {
+  const gaps = [gap("lip", "left", 3), gap("lip", "right", 60), gap("rail", "left", 90)];
+
+  it("show where the worst place will be, first, and call the others now", () => {
+    const marks = gapMarks(gaps, worst, false, null, 6.35, IN);
+    expect(marks.map(({ kind, text }) => [kind, text])).toEqual([
+      ["elsewhere", "worst: rubs 3/16 in"],
+      ["now", "now close 1/8 in"],
+    ]);
+    expect(marks[0]!.onPart).toEqual(worst.point);
+  });
+
+  it("cross the worst place itself at its own pose", () => {
+    const there = [gap("rail", "left", 2), gap("lip", "left", -5), gap("lip", "right", 60)];
+    const marks = gapMarks(there, worst, true, null, 6.35, IN);
+    expect(marks.map(({ kind, text }) => [kind, text])).toEqual([
+      ["worst", "worst: rubs 3/16 in"],
+      ["now", "close 1/16 in"],
+    ]);
+  });
+
+  it("show a part that is pointed out although it is clear", () => {
+    const marks = gapMarks(gaps, null, false, { part: "rail", side: "left" }, 1, IN);
+    expect(marks.map(({ word, text }) => [word, text])).toEqual([["clear", "3 9/16 in"]]);
+  });
+
+  it("take a place that rides with the wheel to be at home in every pose", () => {
+    expect(isAtEntry(worst, { travel: 80, steer: -0.9 })).toBe(true);
+    expect(isAtEntry(worst, { travel: 79, steer: -0.9 })).toBe(false);
+    expect(isAtEntry(worst, { travel: 80, steer: -0.8 })).toBe(false);
+    expect(isAtEntry({ ...worst, together: true }, { travel: 0, steer: 0 })).toBe(true);
+  });
+});
+
+describe("a played sweep", () => {
+  it("begins where the truck stands, goes to the high end, then to the low one", () => {
+    expect([0, 0.5, 1, 1.5, 2, 2.5].map((ways) => sweepValue(-1, 1, 0, ways))).toEqual([0, 1, 0, -1, 0, 1]);
+  });
+
+  it("never leaves its range", () => {
+    const inputs = fc.tuple(
+      fc.double({ min: -100, max: 0, noNaN: true }),
+      fc.double({ min: 0, max: 100, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 0, max: 50, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(inputs, ([low, high, share, ways]) => {
+        const value = sweepValue(low, high, low + share * (high - low), ways);
+        expect(value).toBeGreaterThanOrEqual(low - 1e-9);
+        expect(value).toBeLessThanOrEqual(high + 1e-9);
+      }),
+      { seed: 1955, numRuns: 400 },
+    );
+  });
+});

@@ -1,0 +1,257 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { readPdf } from "./harness/pdfText.ts";
+import { openWorkbench, shot } from "./harness/workbench.ts";
+
+const TABLET = { width: 1024, height: 768 };
+const PHONE = { width: 390, height: 844 };
+
+/** A red square, 2 pixels a side, as a shop's logo. */
+const LOGO = Buffer.from(
+  "iVBORw0KGgoAAAANSUhEUgAAAAIAAAACCAIAAAD91JpzAAAAEElEQVR4nGP4z8AARAwQCgAf7gP9i18U1AAAAABJRU5ErkJggg==",
+  "base64",
+);
+
+const counterView = (page: Page) => page.getByRole("dialog", { name: /Side by side/ });
+const sheet = (page: Page) => page.getByRole("dialog", { name: /Customer sheet/ });
+
+/** What a person reads there, with every space an ordinary one. */
+async function read(place: Locator): Promise<string> {
+  // biome-ignore lint/performance/useDomNodeTextContent: what is not shown is not read
+  return (await place.innerText()).replace(/\s+/g, " ").trim();
+}
+
+/** The workbench's own answer, once it is there. */
+async function verdict(page: Page): Promise<string> {
+  await page.locator(".verdict .verdict-word").waitFor();
+  return read(page.locator(".verdict .verdict-sentence"));
+}
+
+/** The sentences at the counter, once all is known. */
+async function sentences(page: Page): Promise<string> {
+  const words = counterView(page).getByRole("status");
+  await page.waitForFunction(() => {
+    const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
+    return !text.includes("…");
+  });
+  return read(words);
+}
+
+/** The first length in a text that follows some words. */
+function amountAfter(text: string, words: RegExp): string | undefined {
+  return new RegExp(`${words.source}.*?((?:\\d+ )?\\d+(?:/\\d+)? in)\\b`).exec(text)?.[1];
+}
+
+describe("the counter view", () => {
+  it("says in plain words what the workbench says of each of the two", async () => {
+    const { page, problems } = await openWorkbench({ viewport: TABLET, colorScheme: "light" });
+    const wide = amountAfter(await verdict(page), /rubs/);
+    await page.getByLabel("Variant", { exact: true }).selectOption({ label: "narrow hub face" });
+    await page.locator('.verdict[data-verdict="clear"]').waitFor();
+    const narrow = amountAfter(await verdict(page), /closest is/);
+    expect([wide, narrow]).not.toContain(undefined);
+    await page.getByRole("button", { name: "Counter view" }).click();
+    const told = await sentences(page);
+    await shot(page, "counter-tablet");
+    // One inch of hub face, per side, on a pin that stands nearly level.
+    expect(told).toContain(
+      'The wheels of "as it stands" sit 1 in farther out per side than those of "narrow hub face".',
+    );
+    expect(told).toMatch(
+      /At the "aired out" stance, the tire of "as it stands" meets the fender lip at \d+° of steer/,
+    );
+    expect(told).toContain('"narrow hub face" steers lock to lock and nothing touches');
+    expect(told).toContain(`the tire of "as it stands" rubs the fender lip by ${wide}`);
+    expect(told).toContain(`"narrow hub face" clears by ${narrow}`);
+    expect(await read(counterView(page))).toMatch(/does not say that a part or a truck is safe/);
+    const size = await page
+      .locator(".counter-sentences p")
+      .first()
+      .evaluate((p) => getComputedStyle(p).fontSize);
+    expect(Number.parseFloat(size)).toBeGreaterThanOrEqual(22);
+    expect(problems()).toEqual([]);
+  });
+
+  it("shows another height, another variant and another hub face in pictures and words", async () => {
+    const { page, problems } = await openWorkbench({ viewport: TABLET, path: "#counter" });
+    const before = await sentences(page);
+    const front = counterView(page).getByRole("img", { name: /^From the front/ });
+    const label = () => front.getAttribute("aria-label");
+    expect(await label()).toContain("B, narrow hub face: hub face 5 5/16 in");
+    await counterView(page).getByRole("button", { name: "full droop" }).click();
+    expect(await sentences(page)).toContain('At the "full droop" stance');
+    await counterView(page).getByRole("button", { name: "aired out" }).click();
+    expect(await sentences(page)).toBe(before);
+
+    const slider = counterView(page).getByRole("slider", { name: /What if B had another hub face/ });
+    await slider.focus();
+    for (let press = 0; press < 6; press++) await page.keyboard.press("ArrowRight");
+    expect(await slider.getAttribute("aria-valuetext")).toBe("5 11/16 in");
+    expect(await label()).toContain("B, hub face 5 11/16 in: hub face 5 11/16 in");
+    expect(await sentences(page)).toMatch(
+      /sit 5\/8 in farther out per side than those of "hub face 5 11\/16 in"/,
+    );
+    await page.keyboard.press("End");
+    expect(await slider.getAttribute("aria-valuetext")).toBe("6 13/16 in");
+    expect(await sentences(page)).toMatch(/The wheels of "hub face 6 13\/16 in" sit 1\/2 in farther out/);
+    await counterView(page).getByRole("button", { name: "Back to narrow hub face" }).click();
+    expect(await sentences(page)).toBe(before);
+
+    await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
+    expect(await sentences(page)).toContain('"steeper pin"');
+    // The setup on the workbench is as it was.
+    await page.keyboard.press("Escape");
+    await counterView(page).waitFor({ state: "detached" });
+    expect(await verdict(page)).toMatch(/rubs the fender lip/);
+    expect(problems()).toEqual([]);
+  });
+
+  it("keeps the focus inside, and gives it back on Escape, on Close and on the browser's Back", async () => {
+    const { page } = await openWorkbench({ viewport: TABLET });
+    const button = page.getByRole("button", { name: "Counter view" });
+    const leave: readonly (() => Promise<unknown>)[] = [
+      () => page.keyboard.press("Escape"),
+      () => counterView(page).getByRole("button", { name: "Close" }).click(),
+      () => page.goBack(),
+    ];
+    for (const go of leave) {
+      await button.click();
+      await counterView(page).waitFor();
+      for (let press = 0; press < 14; press++) {
+        await page.keyboard.press("Tab");
+        // Past the last one the browser's own bar has it, never the page below.
+        const isBelow = await page.evaluate(() => document.activeElement?.closest("#root") !== null);
+        expect(isBelow, `after ${press + 1} tabs`).toBe(false);
+      }
+      await go();
+      await counterView(page).waitFor({ state: "detached" });
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Counter view");
+      expect(new URL(page.url()).hash).toBe("");
+    }
+  });
+
+  it("fits a phone without scrolling sideways", async () => {
+    const { page } = await openWorkbench({ viewport: PHONE, path: "#counter" });
+    await sentences(page);
+    await shot(page, "counter-phone");
+    const isWider = await page.locator(".layer").evaluate((layer) => layer.scrollWidth > layer.clientWidth);
+    expect(isWider).toBe(false);
+  });
+});
+
+describe("the customer's sheet", () => {
+  it("prints as one page of Letter and of A4 with the numbers, the cautions and the shop's own name", async () => {
+    const { page, problems } = await openWorkbench({
+      viewport: { width: 1440, height: 900 },
+      colorScheme: "dark",
+    });
+    await page.getByRole("button", { name: "Print sheet" }).click();
+    await sheet(page).getByRole("textbox", { name: "Shop" }).fill("Marrow Lane Suspension");
+    await sheet(page).getByRole("textbox", { name: "Customer" }).fill("J. Doe");
+    await sheet(page)
+      .getByLabel("Logo")
+      .setInputFiles({ name: "logo.png", mimeType: "image/png", buffer: LOGO });
+    await sheet(page).getByRole("img", { name: "Marrow Lane Suspension logo" }).waitFor();
+    await page.evaluate(() => {
+      window.print = () => document.body.setAttribute("data-printed", "");
+    });
+    await sheet(page).getByRole("button", { name: "Print", exact: true }).click();
+    expect(await page.locator("body[data-printed]").count()).toBe(1);
+    await shot(page, "sheet-desk-dark");
+    const rubs = (await read(sheet(page).getByRole("region", { name: "Answers" }))).match(
+      /rubs .*? by [\d/ ]+ in/,
+    );
+
+    for (const format of ["Letter", "A4"]) {
+      const { pages, text } = readPdf(await page.pdf({ format }));
+      expect(pages, format).toBe(1);
+      const has = (words: string) => expect(text, format).toContain(words.replace(/\s/g, ""));
+      has("Marrow Lane Suspension");
+      has("J. Doe");
+      has(new Date().toLocaleDateString("en-US", { dateStyle: "long" }));
+      has("A · as it stands: The tire rubs the fender lip");
+      has(rubs![0]);
+      has("Hub face distance 6 5/16 in 5 5/16 in");
+      has("1 in farther in per side than A");
+      has("Steers, aired out");
+      for (const angle of ["Camber", "Caster", "Toe"]) has(`${angle} at ride height`);
+      has("P235/70R15 on 15 × 8 in, backspacing 4 1/4 in");
+      has("From above, left wheel, steered");
+      has("Measure before you trust it.");
+      has("Local codes and licensed practice");
+      // Nothing of the page around it.
+      for (const words of ["Counter view", "Close", "Choose", "Steering", "kept in this browser"]) {
+        expect(text, format).not.toContain(words.replace(/\s/g, ""));
+      }
+    }
+    const [ink, paper] = await page
+      .locator(".sheet-page")
+      .evaluate((one) => [getComputedStyle(one).color, getComputedStyle(one).backgroundColor]);
+    expect([ink, paper]).toEqual(["rgb(0, 0, 0)", "rgb(255, 255, 255)"]);
+    await page.emulateMedia({ media: "print" });
+    await shot(page, "sheet-print");
+    expect(problems()).toEqual([]);
+  });
+
+  it("keeps the shop's name and logo, and refuses a file that is no picture", async () => {
+    const { page } = await openWorkbench({ path: "#sheet" });
+    await sheet(page).getByRole("textbox", { name: "Shop" }).fill("Marrow Lane");
+    const logo = sheet(page).getByLabel("Logo");
+    await logo.setInputFiles({
+      name: "notes.txt",
+      mimeType: "text/plain",
+      buffer: Buffer.from("no picture"),
+    });
+    await sheet(page).getByText("notes.txt is no picture this browser can read").waitFor();
+    await logo.setInputFiles({ name: "logo.png", mimeType: "image/png", buffer: LOGO });
+    await sheet(page).getByRole("img", { name: "Marrow Lane logo" }).waitFor();
+    await page.waitForFunction(async () => {
+      const open = indexedDB.open("wellsweep");
+      const db = await new Promise<IDBDatabase>((done) => {
+        open.onsuccess = () => done(open.result);
+      });
+      const kept = db.transaction("board").objectStore("board").get("customer-sheet");
+      await new Promise((done) => {
+        kept.onsuccess = done;
+      });
+      db.close();
+      return kept.result?.logo !== "" && kept.result?.shop === "Marrow Lane";
+    });
+    await page.reload();
+    await sheet(page).getByRole("img", { name: "Marrow Lane logo" }).waitFor();
+    expect(await sheet(page).getByRole("textbox", { name: "Shop" }).inputValue()).toBe("Marrow Lane");
+    await sheet(page).getByRole("button", { name: "Remove logo" }).click();
+    await sheet(page).getByRole("img", { name: /logo/ }).waitFor({ state: "detached" });
+  });
+
+  it("opens over the counter view with its two trucks, and goes back to it", async () => {
+    const { page } = await openWorkbench({ viewport: PHONE, path: "#counter" });
+    await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
+    await counterView(page).getByRole("button", { name: "Print sheet" }).click();
+    await sheet(page).getByRole("columnheader", { name: "B · steeper pin" }).waitFor();
+    await shot(page, "sheet-phone");
+    const isWider = await page.locator(".layer").evaluate((layer) => layer.scrollWidth > layer.clientWidth);
+    expect(isWider).toBe(false);
+    await sheet(page).getByRole("button", { name: "Close" }).click();
+    expect(await sentences(page)).toContain('"steeper pin"');
+  });
+});
+
+describe("for everybody", () => {
+  for (const colorScheme of ["light", "dark"] as const) {
+    for (const layer of ["counter", "sheet"]) {
+      it(`the ${layer} has no violation that a checker finds, ${colorScheme}`, async () => {
+        const { page } = await openWorkbench({ viewport: TABLET, colorScheme, path: `#${layer}` });
+        await page
+          .locator(layer === "counter" ? ".counter-tag strong svg" : ".sheet-table svg")
+          .first()
+          .waitFor();
+        const found = await new AxeBuilder({ page }).include(".layer").analyze();
+        expect(
+          found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
+        ).toEqual([]);
+      });
+    }
+  }
+});

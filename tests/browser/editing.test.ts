@@ -1,0 +1,332 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { BrowserContextOptions, Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { setupFields } from "../../src/setup/fieldCatalogue.ts";
+import { openWorkbench, shot } from "./harness/workbench.ts";
+
+const DESK = { width: 1440, height: 900 };
+const PHONE = { width: 390, height: 844 };
+
+const panel = (page: Page) => page.getByRole("region", { name: "Setup", exact: true });
+const field = (page: Page, name: string) => panel(page).getByRole("textbox", { name, exact: true });
+const group = (page: Page, name: string) => panel(page).locator(".group > summary").filter({ hasText: name });
+const undo = (page: Page) => page.getByRole("button", { name: /^Undo/ });
+
+/** Text of a row of the alignment table: changes exactly when the truck does. */
+async function camber(page: Page): Promise<string> {
+  return (await page.getByRole("row", { name: /^Kingpin inclination/ }).textContent()) ?? "";
+}
+
+/** The workbench without its stage, which has tests of its own and takes most of the time. */
+async function openBare(options: BrowserContextOptions) {
+  const bench = await openWorkbench(options);
+  await bench.page.addInitScript(() => {
+    HTMLCanvasElement.prototype.getContext = () => null;
+  });
+  await bench.page.reload();
+  await field(bench.page, "Hub face").waitFor();
+  return bench;
+}
+
+const openDesk = () => openBare({ viewport: DESK, colorScheme: "light" });
+
+/** How long something that follows by itself may take on a busy machine. */
+const SOON = { timeout: 30_000 };
+
+/** Pastes text into what has the focus, as the clipboard would. */
+async function paste(place: Locator, text: string): Promise<void> {
+  await place.evaluate((element, clip) => {
+    const data = new DataTransfer();
+    data.setData("text/plain", clip);
+    element.dispatchEvent(
+      new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }),
+    );
+  }, text);
+}
+
+describe("a field of the setup", () => {
+  it("takes a fraction while it is typed, and arithmetic, as one step to undo", async () => {
+    const { page, problems } = await openDesk();
+    const before = await camber(page);
+    const pinAngle = field(page, "Pin angle");
+    await pinAngle.fill("9.5");
+    await expect.poll(() => camber(page), SOON).not.toBe(before);
+    const hubFace = field(page, "Hub face");
+    await hubFace.click();
+    await hubFace.fill("");
+    await hubFace.pressSequentially("5 5/8 + 1/8", { delay: 30 });
+    expect(await hubFace.inputValue()).toBe("5 5/8 + 1/8");
+    // A pause in typing ends no step.
+    await page.waitForTimeout(700);
+    await hubFace.press("End");
+    await hubFace.pressSequentially(" + 1/16");
+    await hubFace.press("Enter");
+    expect(await hubFace.inputValue()).toBe("5 13/16");
+    await undo(page).click();
+    expect(await hubFace.inputValue()).toBe("6 5/16");
+    expect(await pinAngle.inputValue()).toBe("9.5");
+    await undo(page).click();
+    expect(await pinAngle.inputValue()).toBe("8.5");
+    expect(await camber(page)).toBe(before);
+    expect(problems()).toEqual([]);
+  });
+
+  it("steps with the arrow keys by the sixteenth, eight with Shift, from its default where it is empty", async () => {
+    const { page } = await openDesk();
+    const hubFace = field(page, "Hub face");
+    await hubFace.focus();
+    await page.keyboard.press("ArrowUp");
+    expect(await hubFace.inputValue()).toBe("6 3/8");
+    await page.keyboard.press("Shift+ArrowDown");
+    expect(await hubFace.inputValue()).toBe("5 7/8");
+    await page.keyboard.press("Escape");
+    expect(await hubFace.inputValue()).toBe("6 5/16");
+    const lead = field(page, "Pin lead");
+    expect([await lead.inputValue(), await lead.getAttribute("placeholder")]).toEqual(["", "0"]);
+    await lead.focus();
+    await page.keyboard.press("ArrowUp");
+    expect(await lead.inputValue()).toBe("1/16");
+    await panel(page).getByRole("button", { name: "What is Pin lead?" }).click();
+    await panel(page).getByRole("button", { name: "Back to default" }).click();
+    expect(await lead.inputValue()).toBe("");
+  });
+
+  it("is dragged by its name as one step, and Escape puts it back", async () => {
+    const { page } = await openDesk();
+    const hubFace = field(page, "Hub face");
+    const name = panel(page).getByText("Hub face", { exact: true }).first();
+    const box = (await name.boundingBox())!;
+    const [x, y] = [box.x + 20, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 30, y, { steps: 6 });
+    expect(await hubFace.inputValue()).toBe("6 5/8");
+    await page.mouse.move(x - 12, y, { steps: 6 });
+    expect(await hubFace.inputValue()).toBe("6 3/16");
+    await page.mouse.up();
+    await undo(page).click();
+    expect(await hubFace.inputValue()).toBe("6 5/16");
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 60, y, { steps: 6 });
+    expect(await hubFace.inputValue()).toBe("6 15/16");
+    await page.keyboard.press("Escape");
+    expect(await hubFace.inputValue()).toBe("6 5/16");
+    await page.mouse.up();
+    expect(await hubFace.inputValue()).toBe("6 5/16");
+  });
+
+  it("keeps text that is no length, with its mend, and the truck as it was", async () => {
+    const { page, problems } = await openDesk();
+    const before = await camber(page);
+    const span = field(page, "Ball joint span");
+    await span.fill("10 5/8 im");
+    expect(await span.getAttribute("aria-invalid")).toBe("true");
+    const mend = page.locator(`[id="${(await span.getAttribute("aria-describedby"))!.split(" ").at(-1)}"]`);
+    expect(await mend.textContent()).toMatch(/unknown unit "im".*"in"/i);
+    await page.keyboard.press("Tab");
+    expect(await span.inputValue()).toBe("10 5/8 im");
+    expect(await camber(page)).toBe(before);
+    await shot(page, "editing-desk-bad-text");
+    await span.focus();
+    await page.keyboard.press("Escape");
+    expect([await span.inputValue(), await span.getAttribute("aria-invalid")]).toEqual(["10 5/8", "false"]);
+    expect(problems()).toEqual([]);
+  });
+
+  it("offers the nearest value that closes when the setup cannot be assembled", async () => {
+    const { page, problems } = await openDesk();
+    const before = await camber(page);
+    const span = field(page, "Ball joint span");
+    await span.fill("40");
+    const offer = panel(page).getByRole("button", { name: /^Use .* in, the nearest that closes$/ });
+    await offer.waitFor();
+    expect(await camber(page)).toBe(before);
+    await shot(page, "editing-desk-offer");
+    const offered = /Use (.*) in,/.exec((await offer.textContent()) ?? "")![1];
+    await offer.click();
+    expect(await span.inputValue()).toBe(offered);
+    expect(await span.getAttribute("aria-invalid")).toBe("false");
+    await expect.poll(() => camber(page), SOON).not.toBe(before);
+    expect(problems()).toEqual([]);
+  });
+
+  it("says which values are the variant's own, and gives the setup's back", async () => {
+    const { page } = await openDesk();
+    const choose = page.getByLabel("Variant", { exact: true });
+    await choose.selectOption({ label: "narrow hub face" });
+    const row = panel(page).locator('[data-field="knuckle.hubFace"]');
+    expect(await row.textContent()).toContain("own value of “narrow hub face”");
+    expect(await panel(page).locator('[data-field="knuckle.span"]').textContent()).not.toContain("own value");
+    await row.getByRole("button", { name: "What is Hub face?" }).click();
+    await row.getByRole("button", { name: "Take the setup's own, 6 5/16 in" }).click();
+    expect(await field(page, "Hub face").inputValue()).toBe("6 5/16");
+    expect(await row.textContent()).not.toContain("own value");
+  });
+});
+
+describe("points and body parts", () => {
+  it("takes a block of cells from a spreadsheet, adds rows for it, and refuses one that does not read", async () => {
+    const { page, problems } = await openDesk();
+    await group(page, "Body parts").click();
+    await panel(page).locator(".part summary").filter({ hasText: "fender lip" }).click();
+    const rows = panel(page).getByRole("table", { name: "Points of fender lip" }).getByRole("rowheader");
+    await expect.poll(() => rows.count(), SOON).toBe(11);
+    const cell = field(page, "11, x");
+    await cell.focus();
+    await paste(cell, "-17 3/4 in\t35\t12 1/2\n-18\t889 mm\t8");
+    await expect.poll(() => rows.count(), SOON).toBe(12);
+    expect(await field(page, "12, x").inputValue()).toBe("-18");
+    expect(await field(page, "12, y").inputValue()).toBe("35");
+    expect(await panel(page).getByRole("status").filter({ hasText: "2 rows pasted" }).count()).toBe(1);
+    await paste(cell, "1\t2\t3 im");
+    expect(
+      await panel(page)
+        .getByText(/row 1, z.*unknown unit/)
+        .count(),
+    ).toBe(1);
+    expect(await cell.inputValue()).toBe("-17 3/4");
+    await undo(page).click();
+    await expect.poll(() => rows.count(), SOON).toBe(11);
+    expect(problems()).toEqual([]);
+  });
+
+  it("adds an arch, names it, lays it out by dragging and by keys, hides it and removes it", async () => {
+    const { page, problems } = await openDesk();
+    await group(page, "Body parts").click();
+    await panel(page).getByRole("button", { name: "Add an arch" }).click();
+    const part = panel(page).locator(".part").last();
+    await part.locator("summary").click();
+    const name = part.getByRole("textbox", { name: "Name" });
+    await name.fill("frame rail");
+    expect(await part.getByText("Another part is called so").count()).toBe(1);
+    await name.fill("new arch");
+    await name.press("Enter");
+    expect(await part.getByRole("heading", { name: "new arch" }).count()).toBe(1);
+
+    const rows = part.getByRole("rowheader");
+    await expect.poll(() => rows.count(), SOON).toBe(7);
+    const drawing = part.getByRole("group", { name: "new arch, from the left side" });
+    await drawing.scrollIntoViewIfNeeded();
+    const top = part.getByRole("button", { name: /^Point 4 of 7/ });
+    const grip = (await top.boundingBox())!;
+    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+    const height = await part.getByRole("textbox", { name: "4, z" }).inputValue();
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x, y - 20, { steps: 5 });
+    await page.mouse.up();
+    expect(await part.getByRole("textbox", { name: "4, z" }).inputValue()).not.toBe(height);
+    await undo(page).click();
+    expect(await part.getByRole("textbox", { name: "4, z" }).inputValue()).toBe(height);
+
+    // Between two points, a press makes one.
+    const next = (await part.getByRole("button", { name: /^Point 5 of 7/ }).boundingBox())!;
+    await page.mouse.click((x + next.x + next.width / 2) / 2, (y + next.y + next.height / 2) / 2);
+    await expect.poll(() => rows.count(), SOON).toBe(8);
+    const made = part.getByRole("button", { name: /^Point 5 of 8/ });
+    await made.focus();
+    const madeX = await part.getByRole("textbox", { name: "5, x" }).inputValue();
+    await page.keyboard.press("ArrowLeft");
+    expect(await part.getByRole("textbox", { name: "5, x" }).inputValue()).not.toBe(madeX);
+    await shot(page, "editing-desk-arch");
+    await page.keyboard.press("Delete");
+    await expect.poll(() => rows.count(), SOON).toBe(7);
+
+    const hide = part.getByRole("button", { name: "Hide new arch in the picture" });
+    await hide.click();
+    expect(await hide.getAttribute("aria-pressed")).toBe("true");
+    await part.getByRole("button", { name: "Remove new arch" }).click();
+    expect(await panel(page).getByText("new arch").count()).toBe(0);
+    expect(problems()).toEqual([]);
+  });
+
+  it("has a place for every field that a setup can hold", async () => {
+    const { page, problems } = await openDesk();
+    const seen = new Set<string>();
+    const look = async () => {
+      const places = await panel(page)
+        .locator("[data-field]")
+        .evaluateAll((elements) => elements.map((element) => element.getAttribute("data-field") ?? ""));
+      for (const place of places) {
+        const keys = place.split(".").map((key) => (/^\d+$/.test(key) ? "*" : key));
+        for (let i = 1; i <= keys.length; i++) seen.add(keys.slice(0, i).join("."));
+      }
+    };
+    const clickAll = async (places: Locator) => {
+      for (let left = 100; left > 0 && (await places.count()) > 0; left--) await places.first().click();
+    };
+    await clickAll(panel(page).locator(".group:not([open]) > summary"));
+    await clickAll(panel(page).locator(".part details:not([open]) summary"));
+    const adds = panel(page).getByRole("button", { name: /^(Measure|Add) (?!after|an? |the )/ });
+    await clickAll(adds);
+    await look();
+    for (const way of ["offset", "dimensions", "profile", "pitman arm and idler"]) {
+      await panel(page).getByRole("radio", { name: way, exact: true }).check();
+      await clickAll(adds);
+      await look();
+    }
+    const stl =
+      "solid s\nfacet normal 0 0 1\nouter loop\nvertex 0 30 20\nvertex 1 30 20\nvertex 0 31 20\nendloop\nendfacet\nendsolid s\n";
+    await page
+      .getByLabel("Mesh file of a body part")
+      .setInputFiles({ name: "scan.stl", mimeType: "model/stl", buffer: Buffer.from(stl) });
+    await panel(page).locator(".part summary").filter({ hasText: "scan" }).click();
+    await clickAll(adds);
+    await look();
+    await panel(page).getByRole("radio", { name: "by three points" }).check();
+    await look();
+    const notOfTheForm = /^(\$schema|format|version|variants.*|truck\.body\.\*\.kind)$/;
+    const wanted = setupFields()
+      .map(({ pattern }) => pattern.join("."))
+      .filter((pattern) => !notOfTheForm.test(pattern));
+    expect(wanted.length).toBeGreaterThan(60);
+    // What tells the sorts of steering apart is the switch between them.
+    expect(wanted.filter((pattern) => !seen.has(pattern))).toEqual(["truck.steering.type"]);
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe.each([
+  ["light", DESK],
+  ["dark", DESK],
+  ["light", PHONE],
+] as const)("the setup in %s at %o", (colorScheme, viewport) => {
+  it("has no fault that an accessibility checker finds, and no target too small", async () => {
+    const isPhone = viewport === PHONE;
+    const { page, problems } = await openBare({
+      ...{ viewport, colorScheme, hasTouch: isPhone, isMobile: isPhone },
+    });
+    await group(page, "Body parts").click();
+    await panel(page).locator(".part summary").filter({ hasText: "fender lip" }).click();
+    await group(page, "Wheel").click();
+    await field(page, "Pin height").fill("5 im");
+    await field(page, "Ball joint span").fill("40");
+    await panel(page)
+      .getByRole("button", { name: /the nearest that closes$/ })
+      .waitFor();
+    await panel(page).getByRole("button", { name: "What is Hub face?" }).click();
+    await panel(page).scrollIntoViewIfNeeded();
+    await shot(page, `editing-${isPhone ? "phone" : "desk"}-${colorScheme}`);
+    const found = await new AxeBuilder({ page }).include(".setup").analyze();
+    expect(
+      found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
+    ).toEqual([]);
+    const small = await panel(page)
+      .locator("button, input:not([type=radio]):not([hidden]), select, summary, label:has([type=radio])")
+      .evaluateAll(
+        (elements, least) => {
+          const sizes = elements.map(
+            (element) => [element.outerHTML.slice(0, 90), element.getBoundingClientRect()] as const,
+          );
+          return sizes.filter(([, box]) => box.height > 0 && box.height < least).map(([html]) => html);
+        },
+        isPhone ? 44 : 24,
+      );
+    expect(small).toEqual([]);
+    if (isPhone) {
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+    }
+    expect(problems()).toEqual([]);
+  });
+});

@@ -1,0 +1,329 @@
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { afterEach, describe, expect, it } from "vitest";
+import { openWorkbench, shot, type Workbench } from "./harness/workbench.ts";
+
+const DESK = { width: 1440, height: 900 };
+const PHONE = { width: 390, height: 844 };
+
+const opened: Workbench[] = [];
+
+// A stage that goes on drawing would hold up the next one.
+afterEach(async () => {
+  for (const bench of opened.splice(0)) await bench.close();
+});
+
+/** The workbench with its stage drawn and the check done. */
+async function withStage(
+  options: Parameters<typeof openWorkbench>[0] = { viewport: DESK },
+): Promise<Workbench> {
+  const bench = await openWorkbench({ colorScheme: "light", ...options });
+  opened.push(bench);
+  await bench.page.locator(".axes-sketch").waitFor({ state: "attached" });
+  await bench.page.waitForFunction(() => !document.querySelector(".verdict [aria-busy=true]"));
+  await drawn(bench.page);
+  return bench;
+}
+
+/** A frame asked for by the last change has been drawn after two. */
+async function drawn(page: Page): Promise<void> {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+}
+
+async function picture(page: Page): Promise<string> {
+  await drawn(page);
+  const canvas = await page.locator("canvas").first().screenshot();
+  return createHash("sha256").update(canvas).digest("hex");
+}
+
+const show = (page: Page) => page.getByRole("button", { name: "Show", exact: true });
+const list = (page: Page) => page.locator(".show-list");
+const travel = (page: Page) => page.getByRole("slider", { name: "Travel", exact: true });
+const steering = (page: Page) => page.getByRole("slider", { name: "Steering", exact: true });
+const view = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
+const worstLabel = (page: Page) => page.locator(".gap-mark:visible text", { hasText: /^worst/ });
+
+/** Picks something in the list of what is shown, and closes it again by its key. */
+async function pick(page: Page, name: string, value: string): Promise<void> {
+  await show(page).click();
+  await list(page).getByLabel(name).selectOption(value);
+  await page.keyboard.press("Escape");
+  expect(await list(page).isVisible()).toBe(false);
+}
+
+describe("the stage", () => {
+  it("marks where the worst place will be, and goes to its pose when that is pressed", async () => {
+    const { page, problems } = await withStage();
+    const toWorst = page.getByRole("button", { name: /^Go to the worst place: .* fender lip, rubs / });
+    expect(await worstLabel(page).textContent()).toMatch(/^worst: rubs .* in$/);
+    expect(await page.locator(".gap-mark-elsewhere:visible").count()).toBe(1);
+    // By its key too: it is a button.
+    await toWorst.focus();
+    await page.keyboard.press("Enter");
+    await drawn(page);
+    expect(Number(await travel(page).inputValue())).toBeCloseTo(88.9, 1);
+    await expect.poll(() => page.locator(".gap-mark-worst:visible").count()).toBe(1);
+    expect(await page.locator(".gap-mark-elsewhere:visible").count()).toBe(0);
+    expect(await toWorst.isVisible()).toBe(false);
+    await shot(page, "stage-worst");
+    expect(problems()).toEqual([]);
+  });
+
+  it("looks from five places, into the wheel well of either wheel", async () => {
+    const { page, problems } = await withStage();
+    const seen = new Set<string>();
+    for (const name of ["Three-quarter", "Front", "Side", "Top", "Wheel well"]) {
+      await view(page, name).click();
+      expect(await view(page, name).getAttribute("aria-pressed")).toBe("true");
+      seen.add(await picture(page));
+    }
+    await shot(page, "stage-wheel-well");
+    await view(page, "Right wheel").click();
+    seen.add(await picture(page));
+    expect(seen.size).toBe(6);
+    expect(problems()).toEqual([]);
+  });
+
+  it("draws dimensions, in the units chosen, and takes them away again", async () => {
+    const { page, problems } = await withStage();
+    const texts = () => page.locator(".dimension:visible text").allTextContents();
+    expect(await texts()).toEqual([]);
+    await show(page).click();
+    await list(page).getByLabel("Dimensions").check();
+    await page.keyboard.press("Escape");
+    await view(page, "Front").click();
+    await drawn(page);
+    for (const start of ["hub face 6 5/16 in", "scrub ", "pin 8.5°", "lip ", "track ", "fender lip "]) {
+      expect((await texts()).some((text) => text.startsWith(start))).toBe(true);
+    }
+    await shot(page, "stage-dimensions");
+    await show(page).click();
+    await list(page).getByLabel("Dimensions").uncheck();
+    await expect.poll(texts).toEqual([]);
+    expect(problems()).toEqual([]);
+  });
+
+  it("outlines another variant, and lays its picture beside the truck's under a wipe", async () => {
+    const { page, problems } = await withStage();
+    await view(page, "Front").click();
+    const alone = await picture(page);
+    await show(page).click();
+    await list(page).getByLabel("Ghost").selectOption({ label: "narrow hub face" });
+    await page.keyboard.press("Escape");
+    const both = await picture(page);
+    expect(both).not.toBe(alone);
+    await shot(page, "stage-ghost");
+    await show(page).click();
+    await list(page).getByLabel("Wipe between the two").check();
+    await page.keyboard.press("Escape");
+    const wiped = await picture(page);
+    expect(wiped).not.toBe(both);
+    const wipe = page.getByRole("slider", { name: "Wipe" });
+    expect(await wipe.getAttribute("aria-valuetext")).toBe("50% narrow hub face, the rest as it stands");
+    await shot(page, "stage-wipe");
+    await wipe.focus();
+    await page.keyboard.press("Home");
+    // Nothing of the other is left: the truck alone.
+    await page.mouse.move(0, 0);
+    await expect.poll(() => page.locator(".wipe line").getAttribute("x1")).toBe("0");
+    expect(await picture(page)).not.toBe(wiped);
+    await show(page).click();
+    await list(page).getByLabel("Ghost").selectOption({ label: "none" });
+    await page.keyboard.press("Escape");
+    await page.mouse.move(0, 0);
+    await expect.poll(() => picture(page)).toBe(alone);
+    expect(problems()).toEqual([]);
+  });
+
+  it("sweeps the envelope with progress, can be told to stop, and keeps what it has", async () => {
+    const { page, problems } = await withStage();
+    const bare = await picture(page);
+    await pick(page, "Envelope", "whole");
+    // Pressed in the page itself, as soon as it is there: on a quick machine the sweep is done before a mouse arrives.
+    await page.waitForFunction(() => {
+      const strip = document.querySelector('section[aria-label="Envelope"]');
+      const cancel = [...(strip?.querySelectorAll("button") ?? [])].find(
+        (one) => one.textContent === "Cancel",
+      );
+      if (!strip?.querySelector("progress") || !cancel) return false;
+      cancel.click();
+      return true;
+    });
+    expect(await page.getByRole("region", { name: "Envelope" }).count()).toBe(0);
+    await page.mouse.move(0, 0);
+    await expect.poll(() => picture(page)).toBe(bare);
+
+    await pick(page, "Envelope", "straight");
+    await page.getByText(/^Envelope, all heights, straight ahead/).waitFor();
+    for (const band of ["under 1/4 in or touching", "to 1 in", "to 3 in", "farther"]) {
+      expect(await page.locator(".band-item", { hasText: band }).count()).toBe(1);
+    }
+    expect(await picture(page)).not.toBe(bare);
+    await shot(page, "stage-envelope");
+    await pick(page, "Envelope", "");
+    await pick(page, "Envelope", "straight");
+    expect(await page.locator(".band-key").isVisible()).toBe(true);
+    expect(problems()).toEqual([]);
+  });
+
+  it("cuts a section, moves it by keys and says what is near in it", async () => {
+    const { page, problems } = await withStage();
+    await pick(page, "Envelope", "straight");
+    await page.locator(".band-key").waitFor();
+    await pick(page, "Section", "x");
+    await page.locator(".section-envelope").first().waitFor({ state: "attached" });
+    for (const kind of ["ring", "part"]) {
+      expect(await page.locator(`.section-${kind}`).count()).toBeGreaterThanOrEqual(2);
+      expect(await page.locator(`.section-hatch-${kind}`).count()).toBeGreaterThanOrEqual(2);
+    }
+    await page.getByText(/^In this plane the (left|right) envelope .* the fender lip\.$/).waitFor();
+    await shot(page, "stage-section");
+    const place = page.getByRole("slider", { name: "Section" });
+    const before = await place.getAttribute("aria-valuetext");
+    const outline = () => page.locator(".section-ring").first().getAttribute("d");
+    const first = await outline();
+    await place.focus();
+    for (let i = 0; i < 20; i++) await page.keyboard.press("ArrowRight");
+    expect(await place.getAttribute("aria-valuetext")).not.toBe(before);
+    await expect.poll(outline).not.toBe(first);
+    await pick(page, "Section", "");
+    await expect.poll(() => page.locator(".section-line").count()).toBe(0);
+    expect(problems()).toEqual([]);
+  });
+
+  it("plays the height and the steering, pauses, and gives way to a hand", async () => {
+    const { page, problems } = await withStage();
+    await page.getByRole("button", { name: "Play the height, end to end" }).click();
+    await expect.poll(async () => Number(await travel(page).inputValue())).toBeGreaterThan(5);
+    await page.getByRole("button", { name: "Pause the height, end to end" }).click();
+    const stopped = await travel(page).inputValue();
+    await drawn(page);
+    expect(await travel(page).inputValue()).toBe(stopped);
+    await page.getByRole("button", { name: "Play the steering, lock to lock" }).click();
+    await expect.poll(async () => Number(await steering(page).inputValue())).toBeGreaterThan(0.1);
+    expect(await travel(page).inputValue()).toBe(stopped);
+    await travel(page).focus();
+    await page.keyboard.press("ArrowLeft");
+    await page.getByRole("button", { name: "Play the steering, lock to lock" }).waitFor();
+    const left = await steering(page).inputValue();
+    await drawn(page);
+    expect(await steering(page).inputValue()).toBe(left);
+    expect(problems()).toEqual([]);
+  });
+
+  it("goes in steps where motion is to be reduced", async () => {
+    const { page } = await withStage({ viewport: DESK, reducedMotion: "reduce" });
+    await page.getByRole("button", { name: "Play the steering, lock to lock" }).click();
+    await expect.poll(async () => Number(await steering(page).inputValue())).toBeGreaterThan(0);
+    // An eighth of the way from lock to lock a step.
+    const at = Number(await steering(page).inputValue());
+    expect(Math.abs(at / 0.25 - Math.round(at / 0.25))).toBeLessThan(1e-6);
+  });
+
+  it("saves its picture as a PNG with what is written on it", async () => {
+    const { page, problems } = await withStage();
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save the picture as PNG" }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe("half-ton-on-air.png");
+    const path = join(import.meta.dirname, "..", ".shots", "stage-saved.png");
+    await file.saveAs(path);
+    const bytes = await readFile(path);
+    expect(bytes.subarray(1, 4).toString("latin1")).toBe("PNG");
+    const size = { width: bytes.readUInt32BE(16), height: bytes.readUInt32BE(20) };
+    const stage = await page.locator("canvas").first().boundingBox();
+    expect(size.width).toBe(Math.round(2 * stage!.width));
+    // In it: the worst place's ink, which only the drawing over the canvas has while nothing rubs.
+    const inks = await page.evaluate(
+      async (data) => {
+        const image = new Image();
+        image.src = data;
+        await image.decode();
+        const sheet = document.createElement("canvas");
+        [sheet.width, sheet.height] = [image.width, image.height];
+        const pen = sheet.getContext("2d")!;
+        pen.drawImage(image, 0, 0);
+        const all = pen.getImageData(0, 0, sheet.width, sheet.height).data;
+        let red = 0;
+        let other = 0;
+        for (let i = 0; i < all.length; i += 4) {
+          if (all[i]! === 0xa8 && all[i + 1]! === 0x23 && all[i + 2]! === 0x1a) red += 1;
+          if (Math.abs(all[i]! - 0xfa) > 8) other += 1;
+        }
+        return { red, other };
+      },
+      `data:image/png;base64,${bytes.toString("base64")}`,
+    );
+    expect(inks.red).toBeGreaterThan(100);
+    expect(inks.other).toBeGreaterThan(10_000);
+    expect(problems()).toEqual([]);
+  });
+
+  it("follows a drag, and tells what one event of it costs", async () => {
+    const { page } = await withStage();
+    // Work on the main thread for one event of a drag: the store, the numbers and the scene; printed, not judged.
+    const times = await page.evaluate(async () => {
+      const slide = document.querySelector<HTMLInputElement>('input[type="range"]')!;
+      const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!;
+      const out: number[] = [];
+      for (let i = 0; i < 40; i++) {
+        set.call(slide, String(-60 + 3 * i));
+        const before = performance.now();
+        slide.dispatchEvent(new Event("input", { bubbles: true }));
+        out.push(performance.now() - before);
+        await new Promise((done) => requestAnimationFrame(done));
+      }
+      return out.sort((a, b) => a - b);
+    });
+    expect(Number(await travel(page).inputValue())).not.toBe(0);
+    console.log(
+      `main-thread work of a drag event: median ${times[20]!.toFixed(1)} ms, slowest ${times[39]!.toFixed(1)} ms`,
+    );
+  });
+});
+
+describe.each(["light", "dark"] as const)("the stage in %s with all that it can show", (colorScheme) => {
+  it("has no fault that an accessibility checker finds", async () => {
+    const { page, problems } = await withStage({ viewport: DESK, colorScheme });
+    await pick(page, "Envelope", "straight");
+    await page.locator(".band-key").waitFor();
+    await pick(page, "Section", "x");
+    await show(page).click();
+    await list(page).getByLabel("Dimensions").check();
+    await list(page).getByLabel("Ghost").selectOption({ label: "narrow hub face" });
+    await drawn(page);
+    await shot(page, `stage-all-${colorScheme}`);
+    const found = await new AxeBuilder({ page }).include(".stage-panel").analyze();
+    expect(
+      found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
+    ).toEqual([]);
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("the stage on a phone", () => {
+  it("has targets for a thumb, and cuts nothing off", async () => {
+    const { page, problems } = await withStage({
+      ...{ viewport: PHONE, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
+    });
+    await view(page, "Wheel well").click();
+    await show(page).click();
+    await shot(page, "stage-phone-show");
+    const buttons = await page.locator(".stage-panel button:visible, .show-list select:visible").all();
+    expect(buttons.length).toBeGreaterThan(10);
+    for (const button of buttons) {
+      const box = (await button.boundingBox())!;
+      const isOnPicture = (await button.getAttribute("class")) === "stage-to-worst";
+      // What lies over the picture reaches farther than its box.
+      expect(box.height).toBeGreaterThanOrEqual(isOnPicture ? 24 : 44);
+      expect(box.x).toBeGreaterThanOrEqual(0);
+      expect(box.x + box.width).toBeLessThanOrEqual(PHONE.width);
+    }
+    await page.keyboard.press("Escape");
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+    expect(problems()).toEqual([]);
+  });
+});
