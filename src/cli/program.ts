@@ -1,6 +1,7 @@
 import { Command } from "commander";
 import type { ExitCode } from "./exitCode.ts";
 import type { Terminal } from "./terminal.ts";
+import { addAlign } from "./verbs/align.ts";
 import { addCheck } from "./verbs/check.ts";
 import { addEnvelope } from "./verbs/envelope.ts";
 import { addGeometry } from "./verbs/geometry.ts";
@@ -17,6 +18,7 @@ Examples:
   wellsweep sweep truck.json --csv > truck.csv            tables for a spreadsheet
   wellsweep map truck.json                                how far it steers at each height, how low it goes
   wellsweep envelope truck.json --out swept.stl --stance driving  the space the tires sweep, as a surface
+  wellsweep align truck.json                              shims and tie rods for the setup's alignment targets
   wellsweep geometry truck.json                           roll center, bump steer, Ackermann, turning circle
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
@@ -40,7 +42,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
       writeErr: () => {}, // told on one line by whoever catches the error
     })
     .addHelpText("after", AFTER_HELP);
-  for (const add of [addPose, addCheck, addSweep, addMap, addEnvelope, addGeometry])
+  for (const add of [addPose, addCheck, addSweep, addMap, addEnvelope, addGeometry, addAlign])
     add(program, terminal, end);
   return program;
 }

@@ -121,41 +121,47 @@ export function slopeBound(
   const partShare = -cellDescent(cells, at, view[9]!, view[10]!, view[11]!, gx, gy, gz);
   const most = view[15]!;
   const radius = view[13]!;
-  view[20] = partShare;
+  const reach = view[14]!;
   let sag = 0;
   if (down < 0) {
     if (!(most < radius)) {
-      view[21] = 0;
-      view[22] = 0;
+      view[20] = reach;
+      view[21] = view[16]!;
+      view[22] = view[17]!;
       return d - most;
     }
     sag = (-down * most * most) / (2 * (radius - most));
   }
+  // Each share carries its part of the sagitta, or a search would cut where there is nothing left to cut.
+  const sagOf = sag > 0 ? sag / most : 0;
+  const part = partShare + sagOf * reach;
+  view[20] = part;
   if (motion === null) {
     view[21] = 0;
     view[22] = 0;
-    return d - partShare - sag;
+    return d - part;
   }
-  const reach = view[14]!;
   const offset = view[19]!;
   const spin = view[18]!;
   const armShare =
+    sagOf * view[16]! +
     motion[MOTION.armHalf]! *
-    (speedAlong(motion, MOTION.armTurn, gx, gy, gz) +
-      motion[MOTION.armSlideOff]! +
-      motion[MOTION.armTurnOff]! * offset +
-      motion[MOTION.armTurnMost]! * reach +
-      spin * view[23]!);
+      (speedAlong(motion, MOTION.armTurn, gx, gy, gz) +
+        motion[MOTION.armSlideOff]! +
+        motion[MOTION.armTurnOff]! * offset +
+        motion[MOTION.armTurnMost]! * reach +
+        spin * view[23]!);
   const steerShare =
+    sagOf * view[17]! +
     motion[MOTION.steerHalf]! *
-    (speedAlong(motion, MOTION.steerTurn, gx, gy, gz) +
-      motion[MOTION.steerSlideOff]! +
-      motion[MOTION.steerTurnOff]! * offset +
-      motion[MOTION.steerTurnMost]! * reach +
-      spin * view[24]!);
+      (speedAlong(motion, MOTION.steerTurn, gx, gy, gz) +
+        motion[MOTION.steerSlideOff]! +
+        motion[MOTION.steerTurnOff]! * offset +
+        motion[MOTION.steerTurnMost]! * reach +
+        spin * view[24]!);
   view[21] = armShare;
   view[22] = steerShare;
-  return d - partShare - armShare - steerShare - sag;
+  return d - part - armShare - steerShare;
 }
 
 /** |g·(v + ω × d)| at the middle pose. */

@@ -1,9 +1,12 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { readPdf } from "./harness/pdfText.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
+const EXAMPLE = join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json");
 const TABLET = { width: 1024, height: 768 };
 const PHONE = { width: 390, height: 844 };
 
@@ -192,6 +195,43 @@ describe("the customer's sheet", () => {
     await page.emulateMedia({ media: "print" });
     await shot(page, "sheet-print");
     expect(problems()).toEqual([]);
+  });
+
+  it("stays one page however long the names and however many the heights", async () => {
+    const { page } = await openWorkbench({ viewport: { width: 1440, height: 900 }, path: "#sheet" });
+    await page.keyboard.press("Escape");
+    const setup = JSON.parse(await readFile(EXAMPLE, "utf8"));
+    setup.stances = [3.25, 2.5, 2, 1, 0, -1, -2, -3.75].map((travel) => ({
+      name: `the height of ${travel} in, by a long name`,
+      travel,
+    }));
+    setup.variants[0].name = "narrow hub face, by a name that goes on and on for quite a while";
+    await page
+      .locator("input[type=file]")
+      .first()
+      .setInputFiles({
+        name: "long.json",
+        mimeType: "application/json",
+        buffer: Buffer.from(JSON.stringify(setup)),
+      });
+    await page.getByRole("button", { name: "Print sheet" }).click();
+    await sheet(page)
+      .getByRole("columnheader", { name: /goes on and on/ })
+      .waitFor();
+    for (const field of ["Shop", "Customer", "Truck"]) {
+      await sheet(page)
+        .getByRole("textbox", { name: field })
+        .fill("as long a name as the field takes ".repeat(3));
+    }
+    await page.waitForFunction(
+      () => !document.querySelector(".sheet-page")?.textContent?.includes("checking…"),
+    );
+    for (const format of ["Letter", "A4"]) {
+      const { pages, text } = readPdf(await page.pdf({ format }));
+      expect(pages, format).toBe(1);
+      expect(text).toContain("thissheetdoesnot");
+      expect(text).toContain("Steers,theheightof-3.75in");
+    }
   });
 
   it("keeps the shop's name and logo, and refuses a file that is no picture", async () => {

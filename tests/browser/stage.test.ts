@@ -309,7 +309,7 @@ describe("the stage on a phone", () => {
     const { page, problems } = await withStage({
       ...{ viewport: PHONE, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
     });
-    await view(page, "Wheel well").click();
+    await page.getByRole("button", { name: /^Wheel well/ }).click();
     await show(page).click();
     await shot(page, "stage-phone-show");
     const buttons = await page.locator(".stage-panel button:visible, .show-list select:visible").all();

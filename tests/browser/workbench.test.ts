@@ -2,45 +2,19 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { plain, poseSentence, read, stageDrawn, verdict } from "./harness/reading.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844 };
 
-/** The verdict over the whole range, once it is there. */
-async function verdict(page: Page): Promise<string> {
-  const region = page.getByRole("region", { name: "Over the whole range of travel and steering" });
-  await page.waitForFunction(() => !document.querySelector(".verdict [aria-busy=true]"));
-  return read(region.getByRole("status"));
-}
-
-/** The sentence for the pose on the stage. */
-async function poseSentence(page: Page): Promise<string> {
-  const region = page.getByRole("region", { name: "At this height and steering angle" });
-  return read(region.getByRole("paragraph"));
-}
-
-/** What a person reads there, with every space an ordinary one: lengths are kept together by hard ones. */
-async function read(place: Locator): Promise<string> {
-  // biome-ignore lint/performance/useDomNodeTextContent: what is not shown is not read
-  return plain(await place.innerText());
-}
-
-function plain(text: string): string {
-  return text.replace(/\s+/g, " ").trim();
-}
-
 /** Waits for the stage, and gives a fingerprint of what it shows. */
 async function picture(page: Page): Promise<string> {
-  const canvas = page.locator("canvas");
-  await canvas.waitFor();
-  await page.locator(".axes-sketch").waitFor({ state: "attached" });
-  // A frame asked for by the last change has been drawn after two.
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await stageDrawn(page);
   return createHash("sha256")
-    .update(await canvas.screenshot())
+    .update(await page.locator("canvas").first().screenshot())
     .digest("hex");
 }
 
@@ -50,12 +24,14 @@ async function exampleDocument(): Promise<Record<string, unknown>> {
   return JSON.parse(await readFile(path, "utf8"));
 }
 
-const steering = (page: Page) => page.getByRole("slider", { name: "Steering" });
-const travel = (page: Page) => page.getByRole("slider", { name: "Travel" });
+const steering = (page: Page) => page.getByRole("slider", { name: "Steering", exact: true });
+const travel = (page: Page) => page.getByRole("slider", { name: "Travel", exact: true });
+const gapList = (page: Page) => page.getByRole("region", { name: "What comes nearest, worst first" });
+const variant = (page: Page) => page.getByLabel("Variant", { exact: true });
 
 /** Drags a control by the mouse from where its slide is to a share of its width. */
 async function drag(page: Page, label: "Steering" | "Travel", from: number, to: number): Promise<void> {
-  const box = await page.getByRole("slider", { name: label }).boundingBox();
+  const box = await page.getByRole("slider", { name: label, exact: true }).boundingBox();
   if (!box) throw new Error(`the ${label} control is not on the page`);
   const y = box.y + 0.4 * box.height;
   await page.mouse.move(box.x + from * box.width, y);
@@ -70,9 +46,9 @@ describe("the workbench on a desk", () => {
     expect(await verdict(page)).toMatch(/^Rubs .*fender/);
     await picture(page);
     await shot(page, "workbench-desk-light");
-    await page.getByLabel("Variant").selectOption({ label: "narrow hub face" });
+    await variant(page).selectOption({ label: "narrow hub face" });
     expect(await verdict(page)).toMatch(/^Clears /);
-    await page.getByLabel("Variant").selectOption({ label: "as it stands" });
+    await variant(page).selectOption({ label: "as it stands" });
     expect(await verdict(page)).toMatch(/^Rubs /);
     expect(problems()).toEqual([]);
   });
@@ -85,11 +61,13 @@ describe("the workbench on a desk", () => {
     expect(await poseSentence(page)).toMatch(/ (left|right) (tire|wheel) is .* into the /);
     expect(await picture(page)).not.toBe(before);
     const mark = page.locator(".gap-mark-rubs:visible").first();
-    expect(plain((await mark.locator("text").textContent()) ?? "")).toMatch(/^rubs .* in$/);
-    expect(await read(page.getByRole("list").first())).toContain("rubs");
+    expect(plain((await mark.locator("text").textContent()) ?? "")).toMatch(/^worst: rubs .* in$/);
+    // The first row is the worst part, and here its worst gap is its gap now.
+    const first = await read(gapList(page).getByRole("button").first());
+    expect(first).toMatch(/^fender lip .* rubs by ([\d/ ]+ in) now rubs \1$/);
     await shot(page, "workbench-desk-worst");
     for (const view of ["Front", "Side", "Top"]) {
-      await page.getByRole("button", { name: view }).click();
+      await page.getByRole("button", { name: view, exact: true }).click();
       await picture(page);
       await shot(page, `workbench-desk-${view.toLowerCase()}`);
     }
@@ -125,7 +103,7 @@ describe("the workbench on a desk", () => {
     await page.keyboard.press("Home");
     const lowest = Number(await travel(page).inputValue());
     expect(lowest).toBe(Number(await travel(page).getAttribute("min")));
-    const stance = page.getByRole("button", { name: "aired out" });
+    const stance = page.getByRole("button", { name: "aired out", exact: true });
     await stance.click();
     expect(await stance.getAttribute("aria-pressed")).toBe("true");
     expect(await poseSentence(page)).toMatch(/^Aired out/);
@@ -135,7 +113,7 @@ describe("the workbench on a desk", () => {
     const { page } = await openWorkbench({ viewport: DESK });
     await verdict(page);
     const straight = await picture(page);
-    await page.getByRole("application").focus();
+    await page.getByRole("application", { name: /^Picture of the truck/ }).focus();
     await page.keyboard.press("ArrowLeft");
     const turned = await picture(page);
     expect(turned).not.toBe(straight);
@@ -146,15 +124,25 @@ describe("the workbench on a desk", () => {
     await expect.poll(() => picture(page)).toBe(straight);
   });
 
-  it("points out a part that is chosen in the list, also one that is clear", async () => {
-    const { page } = await openWorkbench({ viewport: DESK });
+  it("goes to the worst pose of a part that is chosen in the list and points it out, also one that is clear", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK });
     await verdict(page);
     await picture(page);
-    const last = page.getByRole("region", { name: "Gaps now, nearest first" }).getByRole("button").last();
-    const before = await page.locator(".gap-mark:visible").count();
-    await last.click();
-    expect(await last.getAttribute("aria-pressed")).toBe("true");
-    await expect.poll(() => page.locator(".gap-mark:visible").count()).toBe(before + 1);
+    const row = gapList(page).getByRole("button", { name: /^lower arm / });
+    const [, told] = /(\d+% (?:left|right) lock)/.exec(await read(row)) ?? [];
+    expect(told).toBeDefined();
+    expect(await page.locator(".gap-mark-clear:visible").count()).toBe(0);
+    await row.click();
+    expect(await row.getAttribute("aria-pressed")).toBe("true");
+    expect(await steering(page).getAttribute("aria-valuetext")).toContain(told!);
+    expect(Number(await travel(page).inputValue())).toBeLessThan(0);
+    await expect.poll(() => page.locator(".gap-mark-clear:visible").count()).toBe(1);
+    await gapList(page)
+      .getByRole("button", { name: /^All \d+ parts$/ })
+      .click();
+    const parts = await gapList(page).getByRole("listitem").count();
+    expect(parts).toBeGreaterThan(10);
+    expect(problems()).toEqual([]);
   });
 
   it("lists what is wrong with a file and keeps the last good truck", async () => {
@@ -192,7 +180,7 @@ describe("the workbench on a desk", () => {
       },
       JSON.stringify({ ...demo, name: "Truck from a drop" }),
     );
-    await page.getByText("Truck from a drop").waitFor();
+    await page.getByText("Truck from a drop", { exact: true }).waitFor();
     expect(await verdict(page)).toMatch(/^Rubs /);
     expect(problems()).toEqual([]);
   });
@@ -238,8 +226,35 @@ describe("the workbench without WebGL", () => {
   });
 });
 
+describe("a graphics card that is taken away", () => {
+  it("leaves the answers as they are, and the picture comes back as it was when it is given back", async () => {
+    const { page } = await openWorkbench({ viewport: DESK });
+    const answer = await verdict(page);
+    const before = await picture(page);
+    await page.evaluate(() => {
+      const gl = document.querySelector("canvas")?.getContext("webgl2");
+      const switched = gl?.getExtension("WEBGL_lose_context");
+      if (!switched) throw new Error("the stage is not drawn by WebGL 2");
+      Object.assign(globalThis, { switched });
+      switched.loseContext();
+    });
+    await expect.poll(() => picture(page)).not.toBe(before);
+    await page.getByRole("button", { name: "Go there" }).click();
+    expect(await poseSentence(page)).toContain(" into the ");
+    expect(await verdict(page)).toBe(answer);
+    await page.getByRole("button", { name: "driving", exact: true }).click();
+    await page.getByRole("button", { name: "Straight", exact: true }).click();
+    await page.evaluate(() => {
+      const { switched } = globalThis as unknown as { switched: WEBGL_lose_context };
+      switched.restoreContext();
+    });
+    await page.mouse.move(0, 0);
+    await expect.poll(() => picture(page), { timeout: 20_000 }).toBe(before);
+  });
+});
+
 describe("the workbench on a phone", () => {
-  it("shows answer, picture and both controls on one screen, and cuts nothing off", async () => {
+  it("has the answer and the picture on its first screen, picture and both controls on one, and cuts nothing off", async () => {
     const { page, problems } = await openWorkbench({
       viewport: PHONE,
       deviceScaleFactor: 2,
@@ -252,11 +267,13 @@ describe("the workbench on a phone", () => {
     await page.getByRole("button", { name: "Go there" }).click();
     await picture(page);
     await shot(page, "workbench-phone-light");
-    for (const part of [page.locator("canvas"), travel(page), steering(page)]) {
-      const box = await part.boundingBox();
-      expect(box).not.toBeNull();
-      expect(box!.y).toBeGreaterThanOrEqual(0);
-      expect(box!.y + box!.height).toBeLessThanOrEqual(PHONE.height);
+    const answer = await page.locator(".verdict").boundingBox();
+    const stage = await page.locator("canvas").first().boundingBox();
+    for (const box of [answer, stage]) expect(box!.y + box!.height).toBeLessThanOrEqual(PHONE.height);
+    for (const control of [travel(page), steering(page)]) {
+      const box = await control.boundingBox();
+      // Scrolled until the picture is on top, both controls are under it.
+      expect(box!.y + box!.height - stage!.y).toBeLessThanOrEqual(PHONE.height);
       expect(box!.x).toBeGreaterThanOrEqual(0);
       expect(box!.x + box!.width).toBeLessThanOrEqual(PHONE.width);
     }
@@ -267,12 +284,16 @@ describe("the workbench on a phone", () => {
 });
 
 describe.each(["light", "dark"] as const)("the workbench in %s", (colorScheme) => {
-  it("has no fault that an accessibility checker finds", async () => {
+  it("has no fault that an accessibility checker finds, with all fields and the fan open", async () => {
     const { page, problems } = await openWorkbench({ viewport: DESK, colorScheme });
     await verdict(page);
     await picture(page);
     await page.getByRole("button", { name: "Go there" }).click();
     await picture(page);
+    for (const closed of await page.locator("details.fan > summary, .group:not([open]) > summary").all()) {
+      await closed.click();
+    }
+    await page.getByRole("region", { name: "Table of the fan" }).waitFor();
     await shot(page, `workbench-desk-worst-${colorScheme}`);
     const found = await new AxeBuilder({ page }).analyze();
     expect(

@@ -1,3 +1,4 @@
+import { keepTogether } from "../words/keepTogether.ts";
 import { lengthText } from "../words/lengthText.ts";
 import { counter } from "./counterStore.ts";
 import type { Comparison } from "./useComparison.ts";
@@ -17,7 +18,7 @@ export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
   return (
     <div className="counter-slider">
       <label htmlFor="counter-hub-face">
-        What if B had another hub face? <strong>{text(shown)}</strong>
+        What if B had another hub face? <strong>{keepTogether(text(shown))}</strong>
       </label>
       <input
         id="counter-hub-face"

@@ -17,7 +17,7 @@ export function halfTrackAt(model: Model, travel: number): number | null {
 }
 
 /** A name as it stands in a sentence. */
-export function quoted(name: string): string {
+function quoted(name: string): string {
   return `"${name}"`;
 }
 

@@ -10,7 +10,7 @@ const listeners = new Set<() => void>();
 let opener: HTMLElement | null = null;
 
 /** The layer now over the workbench; null = none. */
-export function currentLayer(): LayerName | null {
+function currentLayer(): LayerName | null {
   return NAMES.find((name) => location.hash === `#${name}`) ?? null;
 }
 

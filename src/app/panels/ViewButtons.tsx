@@ -22,12 +22,11 @@ export function ViewButtons() {
           key={name}
           type="button"
           className="view-button"
-          aria-label={label}
           aria-pressed={view === name}
           onClick={() => setView(name)}
         >
           <span className={short ? "view-long" : undefined}>{label}</span>
-          {short && <span className="view-short">{short}</span>}
+          {short && <span className="view-short"> {short}</span>}
         </button>
       ))}
     </fieldset>

@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { useMemo, useRef } from "react";
 import { verdictSentence } from "../../studies/sentence.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { picturesOf } from "../counter/pictures.ts";
@@ -8,6 +8,7 @@ import { WheelPicture } from "../counter/WheelPicture.tsx";
 import { Cautions } from "../panels/Cautions.tsx";
 import { keepTogether } from "../words/keepTogether.ts";
 import { SheetTable } from "./SheetTable.tsx";
+import { useFit } from "./useFit.ts";
 import { useSheetFields } from "./useSheetFields.ts";
 
 export type SheetPageProps = {
@@ -22,11 +23,13 @@ export function SheetPage({ comparison }: SheetPageProps) {
   const { format, setupName } = comparison;
   const { shop, customer, truck, logo } = useSheetFields();
   const { front, above, telling } = useMemo(() => picturesOf(comparison), [comparison]);
+  const page = useRef<HTMLElement>(null);
+  useFit(page);
   const told = toldOf(comparison);
   const { out, steer } = comparisonSentences(comparison);
   const today = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
   return (
-    <article className="sheet-page" aria-label="The sheet">
+    <article ref={page} className="sheet-page" aria-label="The sheet">
       <header className="sheet-head">
         {logo !== "" && <img src={logo} alt={shop === "" ? "Shop logo" : `${shop} logo`} />}
         <div>

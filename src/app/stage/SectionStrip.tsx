@@ -22,7 +22,7 @@ export function SectionStrip({ truck }: SectionStripProps) {
   const failure = useSection((s) => s.failure);
   const format = useFormat();
   if (plane === null) return null;
-  const { low, high } = sectionRange(truck, plane.axis);
+  const { low, high } = sectionRange(truck, plane.axis, "left");
   const place = `${plane.axis} = ${lengthText(plane.at, format)}`;
   const short = SECTION_AXES.find(({ axis }) => axis === plane.axis)?.short;
   return (

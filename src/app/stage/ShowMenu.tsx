@@ -63,6 +63,7 @@ function ShowFields({ truck }: ShowMenuProps) {
   const hasDimensions = useStage((s) => s.hasDimensions);
   const envelope = useStage((s) => s.envelope);
   const axis = useStage((s) => s.section?.axis ?? null);
+  const side = useStage((s) => s.side);
   const setView = useWorkbench((s) => s.setView);
   return (
     <>
@@ -104,7 +105,7 @@ function ShowFields({ truck }: ShowMenuProps) {
           const chosen = SECTION_AXES.find((one) => one.axis === event.target.value);
           if (chosen) setView(chosen.view);
           setStage({
-            section: chosen ? { axis: chosen.axis, at: sectionRange(truck, chosen.axis).start } : null,
+            section: chosen ? { axis: chosen.axis, at: sectionRange(truck, chosen.axis, side).start } : null,
           });
         }}
       >

@@ -1,5 +1,7 @@
 import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
+import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";
 import type { ViewName } from "../state/workbenchState.ts";
 import { extentOf } from "./extent.ts";
@@ -22,11 +24,18 @@ export const SECTION_AXES: readonly SectionAxis[] = [
   { axis: "z", label: "level (z)", short: "up from the floor it was measured on", view: "top" },
 ];
 
-/** Where a section may stand along an axis, mm, and where it starts: through the left wheel's middle. */
-export function sectionRange(truck: Truck, axis: Axis): { low: number; high: number; start: number } {
+// A scan has hundreds of thousands of points, and a slide is drawn again with each event of its drag.
+const extent = memoLast(extentOf);
+
+/** Where a section may stand along an axis, mm, and where it starts: through the middle of one wheel. */
+export function sectionRange(
+  truck: Truck,
+  axis: Axis,
+  side: Side,
+): { low: number; high: number; start: number } {
   const at = axis === "x" ? 0 : axis === "y" ? 1 : 2;
-  const { min, max } = extentOf(truck);
+  const { min, max } = extent(truck);
   const pose = solvePose(truck.model.frontEnd, 0, 0);
   const [low, high] = [min[at]!, max[at]!];
-  return { low, high, start: pose.ok ? pose.left.wheelCenter[at]! : 0.5 * (low + high) };
+  return { low, high, start: pose.ok ? pose[side].wheelCenter[at]! : 0.5 * (low + high) };
 }

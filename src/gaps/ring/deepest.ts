@@ -1,7 +1,7 @@
 import { EDGE_ROW } from "./edgeRow.ts";
 
 /** mm. How much too deep the answer may be. */
-export const DEEPEST_SLACK = 0.005;
+const DEEPEST_SLACK = 0.005;
 
 /** Squares looked at before the answer is left looser than that. */
 const MOST_SQUARES = 20_000;

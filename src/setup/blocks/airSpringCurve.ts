@@ -4,20 +4,23 @@ import { block, list, oneOfBlocks } from "../blockFields.ts";
 import type { BlockReading } from "../blockReading.ts";
 import { lengthField, quantityField } from "../fields.ts";
 
-const loadsField = block("the maker's chart: load by height and gauge pressure, straight between its points", {
-  kind: z.literal("loads").meta({ description: "load by height and pressure" }),
-  pressures: list(
-    "gauge pressures of the chart's columns, rising",
-    quantityField("gauge pressure of a column", "pressure", "notNegative"),
-  ),
-  rows: list(
-    "rows of the chart, heights rising",
-    block("loads at one height", {
-      height: lengthField("height of the spring, mount to mount", "positive"),
-      loads: list("load at each of the pressures", quantityField("load", "load", "notNegative")),
-    }),
-  ),
-});
+const loadsField = block(
+  "the maker's chart: load by height and gauge pressure, straight between its points",
+  {
+    kind: z.literal("loads").meta({ description: "load by height and pressure" }),
+    pressures: list(
+      "gauge pressures of the chart's columns, rising",
+      quantityField("gauge pressure of a column", "pressure", "notNegative"),
+    ),
+    rows: list(
+      "rows of the chart, heights rising",
+      block("loads at one height", {
+        height: lengthField("height of the spring, mount to mount", "positive"),
+        loads: list("load at each of the pressures", quantityField("load", "load", "notNegative")),
+      }),
+    ),
+  },
+);
 
 const areaField = block("effective area by height: load = gauge pressure × effective area", {
   kind: z.literal("area").meta({ description: "effective area by height" }),

@@ -17,10 +17,7 @@ export const shockLimitField = block("the shock by its mounts and its shortest a
 });
 
 /** The shock in mm. */
-export function resolveShockLimit(
-  typed: z.infer<typeof shockLimitField>,
-  reading: BlockReading,
-): ShockLimit {
+export function resolveShockLimit(typed: z.infer<typeof shockLimitField>, reading: BlockReading): ShockLimit {
   const compressed = reading.length(typed.compressed, "compressed");
   const extended = reading.length(typed.extended, "extended");
   if (!(extended > compressed)) reading.issue(["extended"], typed.extended, "must be more than compressed");

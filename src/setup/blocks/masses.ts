@@ -7,10 +7,7 @@ import { quantityField } from "../fields.ts";
 /** Weights at the front wheels, as typed. */
 export const massesField = block("weights at the front wheels", {
   corner: quantityField("what a scale under the left front wheel shows at the measured height", "weight"),
-  cornerRight: quantityField(
-    "the same under the right front wheel; default as corner",
-    "weight",
-  ).optional(),
+  cornerRight: quantityField("the same under the right front wheel; default as corner", "weight").optional(),
   unsprung: quantityField(
     "what of it does not ride on the spring, each side: wheel, tire, brake, knuckle and about half the arms",
     "weight",
@@ -28,6 +25,10 @@ export function resolveMasses(typed: MassesAsTyped | undefined, reading: BlockRe
     typed.cornerRight === undefined ? corner : reading.quantity(typed.cornerRight, "weight");
   const unsprung = reading.quantity(typed.unsprung, "weight");
   if (!(unsprung < Math.min(corner, cornerRight)))
-    reading.issue(["unsprung"], typed.unsprung, "must be less than corner: the rest of it rides on the spring");
+    reading.issue(
+      ["unsprung"],
+      typed.unsprung,
+      "must be less than corner: the rest of it rides on the spring",
+    );
   return { corner, cornerRight, unsprung };
 }

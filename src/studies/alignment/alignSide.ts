@@ -1,4 +1,4 @@
-import type { AdjustersSetup, WheelTargets } from "../../setup/types.ts";
+import type { WheelTargets } from "../../setup/types.ts";
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../suspension/inputs.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
@@ -7,6 +7,7 @@ import { adjustedInput, type Knob, knobsOf } from "./knobs.ts";
 import { realSettings } from "./realSettings.ts";
 import { type Sensitivity, sensitivitiesOf } from "./sensitivities.ts";
 import { exactSettings, type LeftOver } from "./settings.ts";
+import type { SideJob } from "./sideJob.ts";
 import { straightAhead, withToe } from "./straightAhead.ts";
 
 /** What a shop reads on one wheel, straight ahead at the stance. Radians. */
@@ -42,18 +43,6 @@ export interface SideAlignment {
   readonly sensitivities: readonly Sensitivity[];
   /** The truck's measures with this wheel aligned; toe is that at travel 0. */
   readonly input: FrontEndInput;
-}
-
-/** What an alignment of one wheel starts from. */
-export interface SideJob {
-  readonly frontEnd: FrontEnd;
-  readonly adjusters: AdjustersSetup | null;
-  readonly side: Side;
-  /** Of the stance, mm. */
-  readonly travel: number;
-  readonly targets: WheelTargets;
-  /** mm of each setting that sensitivities are given for. */
-  readonly per: number;
 }
 
 /**
@@ -93,7 +82,7 @@ export function alignSide(job: SideJob): SideAlignment | null {
       setting: real.settings[i]!,
       exact: exact?.meets ? exact.settings[i]! : null,
     })),
-    reached: !isAsked || (exact !== null && exact.meets && real.inRange),
+    reached: !isAsked || (exact?.meets === true && real.inRange),
     asBolted: before,
     aligned: after,
     leftOver: {

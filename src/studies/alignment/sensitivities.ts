@@ -3,8 +3,8 @@ import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
-import type { SideJob } from "./alignSide.ts";
 import { adjustedInput, type Knob, knobsOf } from "./knobs.ts";
+import type { SideJob } from "./sideJob.ts";
 import { straightAhead, withToe } from "./straightAhead.ts";
 
 /** What a little more of one setting does. Radians for `per` mm of it. */

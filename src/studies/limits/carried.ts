@@ -91,8 +91,7 @@ export function carriedPointPathTo(
     const j = (i + 1) % 3;
     const k = (i + 2) % 3;
     const circle = cell.cosArm * side[SIDE.lowerQuarter + i]! - cell.sinArm * side[SIDE.lowerRadial + i]!;
-    const arm =
-      motion[MOTION.armTurn + j]! * offset[k]! - motion[MOTION.armTurn + k]! * offset[j]! + circle;
+    const arm = motion[MOTION.armTurn + j]! * offset[k]! - motion[MOTION.armTurn + k]! * offset[j]! + circle;
     const steer =
       motion[MOTION.steerTurn + j]! * offset[k]! -
       motion[MOTION.steerTurn + k]! * offset[j]! -

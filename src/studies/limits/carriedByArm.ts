@@ -38,7 +38,12 @@ export interface CarriedByArm {
 }
 
 /** Takes apart a vector that the arm carries, as it stands with the arm at the pose (null: as measured). */
-export function carriedByArm(side: Float64Array, arm: ArmAt, v: Vec3, pose: Float64Array | null): CarriedByArm {
+export function carriedByArm(
+  side: Float64Array,
+  arm: ArmAt,
+  v: Vec3,
+  pose: Float64Array | null,
+): CarriedByArm {
   const axis = armAxisOf(side, arm);
   const size = length(vecAt(side, arm.radial));
   const radial = scale(vecAt(side, arm.radial), 1 / size);
@@ -84,8 +89,6 @@ export function carriedByArmTo(
   const quarter = (carried.radial * sin + carried.quarter * cos) / size;
   for (let i = 0; i < 3; i++) {
     out[i] =
-      carried.along * carried.axis[i]! +
-      radial * side[arm.radial + i]! +
-      quarter * side[arm.quarter + i]!;
+      carried.along * carried.axis[i]! + radial * side[arm.radial + i]! + quarter * side[arm.quarter + i]!;
   }
 }

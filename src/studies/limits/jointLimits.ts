@@ -217,8 +217,7 @@ function upperRateTo(
   }
   const speed = sizeAt(velocity, 0);
   const most = motion[MOTION.armTurnMost]!;
-  const off =
-    Math.sqrt(lowerSq) * armHalf + span * motion[MOTION.armTurnOff]! + most * span * armHalf * most;
+  const off = Math.sqrt(lowerSq) * armHalf + span * motion[MOTION.armTurnOff]! + most * span * armHalf * most;
   out[0] = forward / radius;
   out[1] = (off + speed * ((speed + off) / radius) * armHalf) / radius;
 }

@@ -35,6 +35,8 @@ export class LimitCell {
   readonly innerSpread: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
   armHalf = 0;
   steerHalf = 0;
+  /** Lower arm angle of the middle, radians. */
+  armNow = 0;
   cosArm = 1;
   sinArm = 0;
   /** Travel, mm, at the ends of the arm's range. */
@@ -73,12 +75,13 @@ export class LimitCell {
   /** Places the middle pose. @returns `Ok`, or what keeps the side from it. */
   put(arm: number, steer: number): PoseStatus {
     const { ends, innerAt: at, place } = this;
+    this.armNow = arm;
+    place.steer = steer;
     const steered = this.steering.innerEndsTo(ends, steer);
     if (steered !== PoseStatus.Ok) return steered;
     this.cosArm = Math.cos(arm);
     this.sinArm = Math.sin(arm);
     place.travel = this.travelAt(arm);
-    place.steer = steer;
     otherInnerTo(place.otherInner, ends, 0, at);
     return poseRowTo(
       place.pose,
@@ -131,12 +134,7 @@ export class LimitCell {
 }
 
 /** The other side's inner end in this side's frame. @param innerAt 0 = this is the left side, 3 = the right. */
-export function otherInnerTo(
-  out: Float64Array,
-  ends: Float64Array,
-  endsAt: number,
-  innerAt: 0 | 3,
-): void {
+export function otherInnerTo(out: Float64Array, ends: Float64Array, endsAt: number, innerAt: 0 | 3): void {
   const other = endsAt + 3 - innerAt;
   out[0] = ends[other]!;
   out[1] = -ends[other + 1]!;

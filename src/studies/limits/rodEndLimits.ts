@@ -41,7 +41,8 @@ export function rackEndLimit(limit: RodEndLimit, rest: Float64Array): FrontEndLi
   const typed: Vec3 = limit.stud ?? [0, 1, 0];
   const atRest = sub(vecAt(rest, POSE.tieRodOuter), vecAt(rest, POSE.tieRodInner));
   // A line is meant: the way that is nearer the rod at rest.
-  const line = typed[0] * atRest[0] + typed[1] * atRest[1] + typed[2] * atRest[2] < 0 ? scale(typed, -1) : typed;
+  const line =
+    typed[0] * atRest[0] + typed[1] * atRest[1] + typed[2] * atRest[2] < 0 ? scale(typed, -1) : typed;
   return {
     name: "inner tie rod end",
     measure: "angle",

@@ -1,0 +1,74 @@
+import type { LengthUnit } from "../../setup/types.ts";
+import type { SideAlignment, WheelReading } from "../../studies/alignment/alignSide.ts";
+import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
+import { degFromRad } from "../../units/angle.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+
+/** An alignment as `align --json` prints it: lengths in the file's units, angles in degrees; null = none, or not asked. */
+export function alignJson(alignment: TruckAlignment, units: LengthUnit) {
+  const { stance, travel, reached, left, right } = alignment;
+  return {
+    units,
+    stance,
+    travel: unitsFromMm(travel, units),
+    reached,
+    left: sideJson(left, units),
+    right: sideJson(right, units),
+  };
+}
+
+function sideJson(side: SideAlignment, units: LengthUnit) {
+  const length = (mm: number) => unitsFromMm(mm, units);
+  const { targets, leftOver, tieRod } = side;
+  return {
+    reached: side.reached,
+    targets: { camber: degrees(targets.camber), caster: degrees(targets.caster), toe: degrees(targets.toe) },
+    settings: side.settings.map(({ name, asBolted, setting, exact, least, most, step }) => ({
+      name,
+      asBolted: length(asBolted),
+      setting: length(setting),
+      exact: exact === null ? null : length(exact),
+      least: length(least),
+      most: length(most),
+      step: step === null ? null : length(step),
+    })),
+    tieRod: {
+      asBolted: length(tieRod.asBolted),
+      aligned: length(tieRod.aligned),
+      change: length(tieRod.aligned - tieRod.asBolted),
+    },
+    asBolted: readingJson(side.asBolted),
+    aligned: readingJson(side.aligned),
+    leftOver: {
+      camber: degrees(leftOver.camber),
+      caster: degrees(leftOver.caster),
+      toe: degrees(leftOver.toe),
+    },
+    sensitivities: side.sensitivities.map(({ name, per, camber, caster, toeUntilSet }) => ({
+      name,
+      per: length(per),
+      camber: degFromRad(camber),
+      caster: degFromRad(caster),
+      toeUntilSet: degFromRad(toeUntilSet),
+    })),
+  };
+}
+
+function readingJson({ camber, caster, toe, kingpinInclination, casterSweep }: WheelReading) {
+  return {
+    camber: degFromRad(camber),
+    caster: degFromRad(caster),
+    toe: degFromRad(toe),
+    kingpinInclination: degFromRad(kingpinInclination),
+    casterSweep: casterSweep && {
+      camberDifference: degFromRad(casterSweep.camberDifference),
+      reading: degFromRad(casterSweep.reading),
+      roundedReading: degFromRad(casterSweep.roundedReading),
+      error: degFromRad(casterSweep.error),
+    },
+  };
+}
+
+function degrees(rad: number | null): number | null {
+  return rad === null ? null : degFromRad(rad);
+}

@@ -1,0 +1,58 @@
+import type { KnobSetting, SideAlignment } from "../../studies/alignment/alignSide.ts";
+import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
+import type { Model } from "../../studies/model.ts";
+import { amountWords } from "../../studies/sentenceAmount.ts";
+import { heightWords } from "../../studies/sentencePose.ts";
+import { formatAngle } from "../../units/angle.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { shimFormat } from "./shimFormat.ts";
+
+/** One sentence a builder can act on; one a side where the sides differ. */
+export function alignSentence(alignment: TruckAlignment, model: Model): string {
+  const format = shimFormat(model.setup);
+  const height = heightWords(alignment.travel, model, format);
+  const [left, right] = [alignment.left, alignment.right].map((side) => sideWords(side, model, format));
+  if (left === right) return `Each side, ${height}: ${left}`;
+  return `Left side, ${height}: ${left}\nRight side: ${right}`;
+}
+
+function sideWords(side: SideAlignment, model: Model, format: LengthFormat): string {
+  const settings = side.settings.map((knob) => settingWords(knob, model, format));
+  const change = side.tieRod.aligned - side.tieRod.asBolted;
+  const tieRod =
+    Math.abs(change) < 0.005
+      ? "tie rod as it is"
+      : `tie rod ${amountWords(change, format)} ${change > 0 ? "longer" : "shorter"}`;
+  const set = [...settings, tieRod].join(", ");
+  const { camber, caster, toe } = side.aligned;
+  const reads = `reads camber ${formatAngle(camber, 2)}, caster ${formatAngle(caster, 2)}, toe ${formatAngle(toe, 2)}`;
+  if (side.reached) return `${set}; then it ${reads}${leftWords(side)}.`;
+  return `the targets CANNOT be reached ${model.setup.adjusters === null ? "without adjusters" : "in range"}; nearest is ${set}, which ${reads}${leftWords(side)}.`;
+}
+
+function settingWords(
+  { name, setting, asBolted }: KnobSetting,
+  { setup }: Model,
+  format: LengthFormat,
+): string {
+  const length = formatLength(setting, format);
+  switch (setup.adjusters?.kind) {
+    case "eccentric":
+      return `${name} ${setup.adjusters.arm} eccentric at ${length}`;
+    case "adjustableUpperArm": {
+      const legs = name === "both legs" ? "both upper arm legs" : `${name} upper arm leg`;
+      if (setting === 0) return `${legs} as measured`;
+      return `${legs} ${amountWords(setting, format)} ${setting > 0 ? "longer" : "shorter"}`;
+    }
+    default:
+      return `${length} of shims at the ${name}${setting === asBolted ? " as now" : ""}`;
+  }
+}
+
+function leftWords({ leftOver: { camber, caster } }: SideAlignment): string {
+  const parts = [
+    camber === null ? [] : [`${formatAngle(Math.abs(camber), 2)} of camber`],
+    caster === null ? [] : [`${formatAngle(Math.abs(caster), 2)} of caster`],
+  ].flat();
+  return parts.length === 0 ? "" : `, ${parts.join(" and ")} off the target`;
+}

@@ -1,0 +1,53 @@
+import type { Command } from "commander";
+import { alignTruck } from "../../studies/alignment/alignTruck.ts";
+import { formatLength } from "../../units/formatLength.ts";
+import { ExitCode } from "../exitCode.ts";
+import { InputError } from "../inputError.ts";
+import { alignJson } from "../output/alignJson.ts";
+import { alignTable } from "../output/alignTable.ts";
+import { jsonText } from "../output/jsonText.ts";
+import { formatOf } from "../output/outputUnits.ts";
+import { readTruck } from "../readTruck.ts";
+import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import type { Terminal } from "../terminal.ts";
+
+const EXAMPLES = `
+Examples:
+  wellsweep align truck.json                              shims, tie rods, what is left over
+  wellsweep align truck.json --variant "narrow hub face"  the same with one of the file's variants
+  wellsweep align truck.json --json                       for a program
+
+The setup's alignment.targets says what is wanted and at which stance, its adjusters what can be set.
+
+Exit codes: 0 the targets are reached but for whole shims, 1 a target cannot be reached in range, 2 bad input or usage.`;
+
+/** `align`: settings of shims, eccentrics or arms and tie rods that meet the setup's targets. */
+export function addAlign(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  withShared(program.command("align"))
+    .description(
+      "Alignment: the shims, eccentrics or arm lengths and the tie rods that meet the setup's targets, what is left over, and what a little more of each does.",
+    )
+    .addHelpText("after", EXAMPLES)
+    .action((file: string, options: SharedOptions) => end(runAlign(file, options, terminal)));
+}
+
+function runAlign(file: string, options: SharedOptions, terminal: Terminal): ExitCode {
+  const { file: name, model } = readTruck(file, options.variant, terminal);
+  const { setup } = model;
+  const result = alignTruck(model);
+  if (!result.ok) {
+    const height = formatLength(result.travel, formatOf(setup));
+    const key = result.why === "no targets" ? "alignment.targets" : "alignment.targets.stance";
+    const mend =
+      result.why === "no targets"
+        ? 'required for align: what is wanted, such as { "camber": -0.5, "caster": 4, "toe": 0.1 }'
+        : `the front end does not reach travel ${height} with the wheels straight ahead and that toe; choose a stance it reaches, or less toe`;
+    const value = result.why === "no targets" ? "" : JSON.stringify(setup.alignment.targets?.stance ?? null);
+    throw new InputError([{ file: name, key, value, mend }]);
+  }
+  const { alignment } = result;
+  terminal.writeOut(
+    options.json ? jsonText(alignJson(alignment, setup.units)) : alignTable(alignment, model),
+  );
+  return alignment.reached ? ExitCode.Fine : ExitCode.Rubs;
+}

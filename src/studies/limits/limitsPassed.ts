@@ -1,0 +1,124 @@
+import { armAngleFor } from "../../suspension/armAngle.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { Model } from "../model.ts";
+import { LimitBorders } from "./limitBorders.ts";
+import { LimitCell } from "./limitCell.ts";
+import { type WorstMargin, worstMargin } from "./worstMargin.ts";
+
+/** The least margin of one limit over all travel and both locks, and where it is first passed. mm, radians. */
+export interface LimitOverRange extends WorstMargin {
+  readonly side: Side;
+  readonly name: string;
+  readonly measure: "length" | "angle";
+  readonly range: number;
+  /** Null while `bound` ≥ −tolerance of the search, that is, where no pose passes it. */
+  readonly starts: LimitStarts | null;
+}
+
+/** Where a limit is first passed; each null where it is not. */
+export interface LimitStarts {
+  /** Travel, mm, from 0 into bump and into droop, straight ahead. Proven: nothing between passes it. */
+  readonly bump: number | null;
+  readonly droop: number | null;
+  /** The least steer to the left and to the right that passes it, at the heights looked at (`HEIGHTS`). */
+  readonly left: SteerStart | null;
+  readonly right: SteerStart | null;
+}
+
+export interface SteerStart {
+  readonly steer: number;
+  readonly travel: number;
+}
+
+/** Heights, full droop to full bump, at which the least steer is looked for; at each one it is proven. */
+export const HEIGHTS = 33;
+
+/** How far the proven bound may stay below the margin found: a hundredth of a degree, a twentieth of a millimeter. */
+const ANGLE_TOLERANCE = (0.01 * Math.PI) / 180;
+const LENGTH_TOLERANCE = 0.05;
+
+/** The travel both wheels can follow straight ahead, of what the setup asks for; mm. */
+export function limitTravel({ setup, frontEnd: { left, right } }: Model): {
+  readonly low: number;
+  readonly high: number;
+} {
+  return {
+    low: Math.max(setup.travel.droop, left.reach.droop.travel, right.reach.droop.travel),
+    high: Math.min(setup.travel.bump, left.reach.bump.travel, right.reach.bump.travel),
+  };
+}
+
+/**
+ * Every limit of both sides over the setup's travel and both locks, left side first: the least margin with its proven
+ * bound, and where it is first passed. Empty when the setup gives no limit.
+ */
+export function limitsOverRange(model: Model): LimitOverRange[] {
+  const found: LimitOverRange[] = [];
+  const { low, high } = limitTravel(model);
+  const borders = new LimitBorders(model);
+  for (const side of ["left", "right"] as const) {
+    if (side === "right" && model.mirrored) {
+      found.push(...found.map(mirrored));
+      break;
+    }
+    const cell = new LimitCell(model, side);
+    const range = { armLow: armAngleFor(cell.side, low), armHigh: armAngleFor(cell.side, high) };
+    for (const [i, { name, measure, range: whole }] of cell.limits.entries()) {
+      const tolerance = measure === "angle" ? ANGLE_TOLERANCE : LENGTH_TOLERANCE;
+      const worst = worstMargin(cell, i, range, tolerance);
+      if (worst === null) continue;
+      const starts = worst.margin < 0 ? startsOf(borders, side, i, low, high) : null;
+      found.push({ side, name, measure, range: whole, ...worst, starts });
+    }
+  }
+  return found;
+}
+
+/** Those of them that some pose passes. */
+export function limitsPassed(model: Model): LimitOverRange[] {
+  return limitsOverRange(model).filter(({ margin }) => margin < 0);
+}
+
+function startsOf(borders: LimitBorders, side: Side, limit: number, low: number, high: number): LimitStarts {
+  const along = (to: number) => {
+    if (to === 0) return null;
+    const border = borders.alongTravel(0, 0, to, { limit, side });
+    return border.stop === "limit" ? border.at : null;
+  };
+  return {
+    bump: along(high),
+    droop: along(low),
+    left: leastSteer(borders, side, limit, low, high, 1),
+    right: leastSteer(borders, side, limit, low, high, -1),
+  };
+}
+
+function leastSteer(
+  borders: LimitBorders,
+  side: Side,
+  limit: number,
+  low: number,
+  high: number,
+  lock: 1 | -1,
+): SteerStart | null {
+  let least: SteerStart | null = null;
+  for (let i = 0; i < HEIGHTS; i++) {
+    const travel = low + ((high - low) * i) / (HEIGHTS - 1);
+    const border = borders.alongSteer(travel, lock, { limit, side });
+    // What is passed straight ahead already is told by travel.
+    if (border.stop !== "limit" || border.at === 0) continue;
+    if (least === null || Math.abs(border.at) < Math.abs(least.steer)) least = { steer: border.at, travel };
+  }
+  return least;
+}
+
+function mirrored(left: LimitOverRange): LimitOverRange {
+  const turned = (start: SteerStart | null) => (start === null ? null : { ...start, steer: -start.steer });
+  const { starts, steer } = left;
+  return {
+    ...left,
+    side: "right",
+    steer: steer === 0 ? 0 : -steer,
+    starts: starts && { ...starts, left: turned(starts.right), right: turned(starts.left) },
+  };
+}

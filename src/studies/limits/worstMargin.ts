@@ -1,0 +1,104 @@
+import { PoseStatus } from "../../suspension/poseStatus.ts";
+import { MinHeap } from "../minHeap.ts";
+import { CellState, type LimitCell } from "./limitCell.ts";
+
+/** The least margin of a limit over a range of poses. */
+export interface WorstMargin {
+  /** At the pose found: mm or radians. */
+  readonly margin: number;
+  /** Proven: no pose in range has less, except as `atBorder` says. */
+  readonly bound: number;
+  readonly travel: number;
+  readonly steer: number;
+  /** Next to where the linkage itself runs out of reach, within a thousandth of the range, nothing is proven. */
+  readonly atBorder: boolean;
+}
+
+/** A range of lower arm angle, radians, over both locks. */
+export interface ArmRange {
+  readonly armLow: number;
+  readonly armHigh: number;
+}
+
+/** Share of the range below which a cell at the border of reach is given up. */
+const BORDER_SHARE = 2 ** -10;
+
+/** Cells at most; where they do not do, `bound` says what was reached. */
+const MOST_CELLS = 300_000;
+
+/** mm or radians. Margins this near each other are the same but for rounding. */
+const ALIKE = 1e-9;
+
+/** Numbers kept of a cell: middle and half range of arm and of steer; 1 = to be halved across the arm, 0 = the steer. */
+const CELL = 5;
+
+/**
+ * Searches all lower arm angles × −1 … +1 of steer for the least margin of a limit, best first: a cell of poses has no
+ * less than the margin at its middle less how far that can fall in it, and cells that could be worse than the worst
+ * found by more than `tolerance` are halved. @returns null when no pose of the range is within reach.
+ */
+export function worstMargin(
+  cell: LimitCell,
+  limit: number,
+  range: ArmRange,
+  tolerance: number,
+): WorstMargin | null {
+  const heap = new MinHeap();
+  const cells: number[] = [];
+  const arms = range.armHigh - range.armLow;
+  let best = Number.POSITIVE_INFINITY;
+  let travel = 0;
+  let steer = 0;
+  let atBorder = false;
+
+  const take = (margin: number, at: number): void => {
+    // What the steering does not change is told straight ahead, whatever the rounding.
+    if (!(margin < best - ALIKE)) return;
+    best = margin;
+    travel = cell.place.travel;
+    steer = at;
+  };
+  const look = (arm: number, armHalf: number, at: number, steerHalf: number): void => {
+    const state = cell.look(arm, armHalf, at, steerHalf);
+    if (state === CellState.Empty) return;
+    let key = Number.NEGATIVE_INFINITY;
+    // Across the input that narrows the bound more; while nothing is bounded, across the longer one.
+    let acrossArm = armHalf / arms >= 0.5 * steerHalf;
+    if (state === CellState.Bounded) {
+      const margin = cell.margin(limit);
+      take(margin, at);
+      const spread = cell.spreadOf(limit);
+      const [byArm, bySteer] = [spread[0]!, spread[1]!];
+      key = margin - byArm - bySteer;
+      if (Number.isFinite(key)) acrossArm = byArm >= bySteer;
+    } else if (armHalf <= BORDER_SHARE * arms && steerHalf <= BORDER_SHARE) {
+      if (cell.put(arm, at) === PoseStatus.Ok) take(cell.margin(limit), at);
+      atBorder = true;
+      return;
+    }
+    heap.push(key, cells.length / CELL);
+    cells.push(arm, armHalf, at, steerHalf, acrossArm ? 1 : 0);
+  };
+
+  // The corners and the middle first: there the worst is most often, and they prune what is far from it.
+  for (const arm of [range.armLow, range.armHigh, 0.5 * (range.armLow + range.armHigh)]) {
+    for (const at of [0, -1, 1]) {
+      if (cell.put(arm, at) !== PoseStatus.Ok) continue;
+      take(cell.margin(limit), at);
+    }
+  }
+  look(0.5 * (range.armLow + range.armHigh), 0.5 * arms, 0, 1);
+  while (heap.size > 0 && heap.leastKey() < best - tolerance && cells.length < MOST_CELLS * CELL) {
+    const at = heap.pop() * CELL;
+    const [arm, armHalf, middle, steerHalf] = [cells[at]!, cells[at + 1]!, cells[at + 2]!, cells[at + 3]!];
+    if (cells[at + 4] === 1) {
+      look(arm - 0.5 * armHalf, 0.5 * armHalf, middle, steerHalf);
+      look(arm + 0.5 * armHalf, 0.5 * armHalf, middle, steerHalf);
+    } else {
+      look(arm, armHalf, middle - 0.5 * steerHalf, 0.5 * steerHalf);
+      look(arm, armHalf, middle + 0.5 * steerHalf, 0.5 * steerHalf);
+    }
+  }
+  if (!Number.isFinite(best)) return null;
+  return { margin: best, bound: Math.min(best - ALIKE, heap.leastKey()), travel, steer, atBorder };
+}
