@@ -14,11 +14,11 @@ export function MapLimits({ truck }: MapLimitsProps) {
   const steer = limits && steerTexts(limits.steering, truck.model);
   return (
     <dl className="map-limits" aria-busy={limits === null}>
-      <dt>At this height it steers left</dt>
+      <dt>Here it steers left to</dt>
       <dd>{steer?.left ?? "…"}</dd>
-      <dt>and right</dt>
+      <dt>right to</dt>
       <dd>{steer?.right ?? "…"}</dd>
-      <dt>At this steering it goes down</dt>
+      <dt>goes down to</dt>
       <dd>{limits ? lowTexts(limits.lowering, format) : "…"}</dd>
     </dl>
   );

@@ -8,36 +8,30 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import { angleText } from "../words/angleText.ts";
 import { travelText } from "../words/poseWords.ts";
 
-/** How far one way it can be steered at a height: `to 40 % (24.9° at the left wheel), then the fender lip touches…`. */
+/** How far one way it can be steered at a height: `39% of lock (11° left wheel), then fender lip, left side`. */
 function steerLimitText(limit: Limit, travel: number, model: Model): string {
-  if (limit.stop === "end") return "to the lock";
+  if (limit.stop === "end") return "the lock";
   const share = `${Math.floor(100 * Math.abs(limit.at))}% of lock`;
+  if (limit.stop === "unproven") return `${share}; past it nothing is proven`;
   const pose = solvePose(model.frontEnd, travel, limit.at * (1 - 1e-9));
-  const side = "side" in limit ? limit.side : "left";
-  const angle = pose.ok ? ` (${side} wheel at ${angleText(Math.abs(pose[side].steerAngle), 0)})` : "";
-  const isNone = isStraight(limit.at);
-  if (limit.stop === "touch") {
-    return isNone
-      ? `not at all: the ${limit.part} touches on the ${limit.side}`
-      : `to ${share}${angle}; then the ${limit.part} touches on the ${limit.side}`;
-  }
-  if (limit.stop === "reach") return `to ${share}${angle}; then the ${limit.side} ${limit.joint} ends`;
-  return `to ${share}; past it nothing is proven`;
+  const { side } = limit;
+  const angle = pose.ok ? ` (${angleText(Math.abs(pose[side].steerAngle), 0)} ${side} wheel)` : "";
+  if (limit.stop === "reach") return `${share}${angle}, then the ${side} ${limit.joint} ends`;
+  if (isStraight(limit.at)) return `nowhere: ${limit.part} touches, ${side} side`;
+  return `${share}${angle}, then ${limit.part}, ${side} side`;
 }
 
 /** How low it can go at a steer. */
 export function lowTexts(lowering: LowestTravels | NoLimits, format: LengthFormat): string {
   if (!lowering.ok) return "the linkage cannot go there";
   const { from, either } = lowering.touch;
-  if (either.stop === "end") return "all the way down";
+  if (either.stop === "end") return "all the way";
   const low = travelText(either.at, format);
-  if (either.stop === "touch") {
-    return either.at <= from && from < 0
-      ? `not at all: even at full droop the ${either.part} touches on the ${either.side}`
-      : `to ${low}; then the ${either.part} touches on the ${either.side}`;
-  }
-  if (either.stop === "reach") return `to ${low}; then the ${either.side} ${either.joint} ends`;
-  return `to ${low}; past it nothing is proven`;
+  if (either.stop === "unproven") return `${low}; past it nothing is proven`;
+  if (either.stop === "reach") return `${low}, then the ${either.side} ${either.joint} ends`;
+  return either.at <= from && from < 0
+    ? `nowhere: even at full droop ${either.part} touches, ${either.side} side`
+    : `${low}, then ${either.part}, ${either.side} side`;
 }
 
 /** Both ways of steering at a height. */

@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3-scale";
 
 /** The map's drawing, in its own units; the page scales it. */
-export const MAP_BOX = { width: 400, height: 316, left: 50, right: 12, top: 12, bottom: 40 } as const;
+export const MAP_BOX = { width: 400, height: 272, left: 50, right: 12, top: 12, bottom: 40 } as const;
 
 export interface MapFrame {
   /** Steer to the right: left lock stands at the left, the way the wheels go. */
