@@ -14,6 +14,9 @@ export { setupJsonSchema } from "./setup/jsonSchema.ts";
 export { type ReadSetup, readSetup } from "./setup/readSetup.ts";
 export { resolveSetup } from "./setup/resolveSetup.ts";
 export type { BodyPart, Result, Setup, SetupIssue } from "./setup/types.ts";
+export { type AirBalance, type AirEquilibrium, airEquilibrium } from "./studies/air/airEquilibrium.ts";
+export { type AirReport, type AirStance, airOf } from "./studies/air/airOf.ts";
+export { type AirState, airStateAt } from "./studies/air/airState.ts";
 // A setup put together, and what can be asked of it.
 export {
   type CheckEntry,
@@ -24,6 +27,18 @@ export {
   type Verdict,
 } from "./studies/check.ts";
 export { type GapEntry, gapsAt } from "./studies/gapsAt.ts";
+export type { LimitBorder } from "./studies/limits/limitBorders.ts";
+export { LimitStatus } from "./studies/limits/limitStatus.ts";
+export {
+  type LimitMargin,
+  type LimitPose,
+  type LimitStance,
+  type LimitsReport,
+  limitMargins,
+  limitsOf,
+} from "./studies/limits/limitsOf.ts";
+export { type LimitOverRange, limitsOverRange, limitsPassed } from "./studies/limits/limitsPassed.ts";
+export { limitPassedSentence } from "./studies/limits/limitWords.ts";
 export { type Model, type ModelResult, modelOf } from "./studies/model.ts";
 export { narrowestHubFace } from "./studies/narrowestHubFace.ts";
 export { type Pair, pairGapTo, pairMotion } from "./studies/pairs.ts";

@@ -1,10 +1,12 @@
 import { Command } from "commander";
 import type { ExitCode } from "./exitCode.ts";
 import type { Terminal } from "./terminal.ts";
+import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";
 import { addCheck } from "./verbs/check.ts";
 import { addEnvelope } from "./verbs/envelope.ts";
 import { addGeometry } from "./verbs/geometry.ts";
+import { addLimits } from "./verbs/limits.ts";
 import { addMap } from "./verbs/map.ts";
 import { addPose } from "./verbs/pose.ts";
 import { addSweep } from "./verbs/sweep.ts";
@@ -20,6 +22,8 @@ Examples:
   wellsweep envelope truck.json --out swept.stl --stance driving  the space the tires sweep, as a surface
   wellsweep align truck.json                              shims and tie rods for the setup's alignment targets
   wellsweep geometry truck.json                           roll center, bump steer, Ackermann, turning circle
+  wellsweep limits truck.json                             joints, stops, shocks, air springs: what binds first
+  wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
 
@@ -42,7 +46,17 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
       writeErr: () => {}, // told on one line by whoever catches the error
     })
     .addHelpText("after", AFTER_HELP);
-  for (const add of [addPose, addCheck, addSweep, addMap, addEnvelope, addGeometry, addAlign])
+  for (const add of [
+    addPose,
+    addCheck,
+    addSweep,
+    addMap,
+    addEnvelope,
+    addGeometry,
+    addAlign,
+    addLimits,
+    addAir,
+  ])
     add(program, terminal, end);
   return program;
 }

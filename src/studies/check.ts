@@ -8,6 +8,7 @@ import { PoseStatus } from "../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../suspension/steering.ts";
 import { onTruck } from "./gapsAt.ts";
 import { worstLegGap } from "./hardware/worstLegGap.ts";
+import { type LimitOverRange, limitsPassed } from "./limits/limitsPassed.ts";
 import type { Model } from "./model.ts";
 import { narrowestHubFace } from "./narrowestHubFace.ts";
 import { type Pair, pairGapTo, type TogetherPair } from "./pairs.ts";
@@ -46,6 +47,8 @@ export interface CheckReport {
   readonly narrowestHubFace: number | null;
   /** Where the linkage runs out of reach within the travel and steer asked for. */
   readonly limits: readonly ReachLimit[];
+  /** Joints, stops, shocks and air springs past their limits somewhere; only where the setup gives limits. */
+  readonly limitsPassed?: readonly LimitOverRange[];
 }
 
 export interface CheckOptions {
@@ -103,7 +106,20 @@ export function checkClearance(model: Model, options: CheckOptions = {}): CheckR
     : entries.some((e) => e.verdict === "close")
       ? "close"
       : "clear";
-  return { verdict, worst, parts: entries, narrowestHubFace: narrowestHubFace(model), limits };
+  return {
+    verdict,
+    worst,
+    parts: entries,
+    narrowestHubFace: narrowestHubFace(model),
+    limits,
+    ...passedLimits(model),
+  };
+}
+
+/** Nothing where the setup gives no limits, so that its report stays as it was. */
+function passedLimits(model: Model): Pick<CheckReport, "limitsPassed"> {
+  const { limits, airSpring } = model.setup;
+  return limits === null && airSpring === null ? {} : { limitsPassed: limitsPassed(model) };
 }
 
 /** The pair of the right side is the mirror image of the left one of that name, the steering mirrored too. */

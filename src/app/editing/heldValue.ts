@@ -4,7 +4,7 @@ import type { FileUnits } from "../../units/lengthUnits.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
 import type { Truck } from "../state/truck.ts";
 
-/** Angles among the numbers of a setup; all others that a field leaves out are lengths. */
+/** Angles among the numbers of a resolved setup, by key; the others are lengths. */
 const ANGLES: readonly string[] = ["toe", "pinAngle", "swing"];
 
 /**
@@ -16,7 +16,7 @@ export function heldValue(truck: Truck | null, path: KeyPath, fileUnits: FileUni
   const held = heldNumber(truck, path);
   if (held === null) return null;
   if (ANGLES.includes(String(path.at(-1)))) return Number(degFromRad(held).toFixed(6));
-  // A default that follows from others is no round number: told to the hundredth of a millimeter.
+  // A default that follows from others is no round number: told to a tenth of a micrometer.
   return plainLengthText(Math.round(held * 1e4) / 1e4, fileUnits);
 }
 

@@ -11,7 +11,7 @@ import { heldValue } from "./heldValue.ts";
  * The value so many steps away from another, as text or number for `editField`; null when it does not step. A length goes
  * by the fraction shown, from between two to a whole one; other numbers by the field's own step.
  */
-export function stepped(path: KeyPath, from: unknown, steps: number): string | number | null {
+function stepped(path: KeyPath, from: unknown, steps: number): string | number | null {
   const state = workbench.getState();
   const document = shownDocument(state);
   const field = fieldAt(path, document);

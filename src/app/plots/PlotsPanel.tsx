@@ -1,5 +1,5 @@
 import "./plotsPanel.css";
-import { memo, useMemo, useState } from "react";
+import { memo, useDeferredValue, useMemo, useRef, useState } from "react";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -9,6 +9,7 @@ import { Plot } from "./Plot.tsx";
 import { plotsCsv } from "./plotsCsv.ts";
 import type { PlotSpec } from "./plotTypes.ts";
 import { saveAs } from "./saveAs.ts";
+import { useIsSeen } from "./useIsSeen.ts";
 
 export type PlotsPanelProps = {
   truck: Truck;
@@ -19,8 +20,11 @@ export type PlotsPanelProps = {
 
 /** Every plot, each linked to the pose: what the linkage does, and what nears the tire. */
 export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: PlotsPanelProps) {
-  const travel = useWorkbench((s) => s.travel);
-  const steer = useWorkbench((s) => s.steer);
+  const section = useRef<HTMLElement>(null);
+  const isSeen = useIsSeen(section);
+  // A drag comes first: the plots follow when there is time, and not at all where nobody sees them.
+  const travel = useDeferredValue(useWorkbench((s) => (isSeen ? s.travel : 0)));
+  const steer = useDeferredValue(useWorkbench((s) => (isSeen ? s.steer : 0)));
   const setPose = useWorkbench((s) => s.setPose);
   const [laid, setLaid] = useState(-1);
   const others = useMemo(() => variants.slice(laid, laid + 1).filter(() => laid >= 0), [variants, laid]);
@@ -28,7 +32,7 @@ export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: 
   const plots = [gapOverSteer(truck, travel), gapOverTravel(truck, steer), ...ofTruck];
   const isOverSteer = (plot: PlotSpec) => plot.x.measure === "lock";
   return (
-    <section className="plots" aria-labelledby="plots-title">
+    <section className="plots" ref={section} aria-labelledby="plots-title">
       <header className="plots-head">
         <h2 id="plots-title" className="label">
           Plots: the blue line is the pose shown; press in a plot to go there

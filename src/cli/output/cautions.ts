@@ -3,3 +3,16 @@ export const CAUTIONS =
   "Measure twice before cutting or welding: these are distances worked out from the numbers in the setup, and\n" +
   "rubber, bushings and bodies differ. They are not a statement of safety. Knuckles, steering and brakes are for\n" +
   "licensed, qualified people, under the codes that hold where the truck is driven.\n";
+
+/** Printed under every table of limits. */
+export const LIMIT_CAUTIONS =
+  "A limit kept here is a statement about angles and lengths worked out from the numbers in the setup, not about any\n" +
+  "part being fit for the road. What a joint, rod end, shock or air spring allows is for its maker to say; parts wear,\n" +
+  "bushings give, and a joint that binds can break. Leave steering and suspension to licensed, qualified people, under\n" +
+  "the codes that hold where the truck is driven.\n";
+
+/** Printed under every table of pressures. */
+export const AIR_CAUTIONS =
+  "Pressures here are worked out from the numbers in the setup. Air under pressure can kill: never go past the limits\n" +
+  "the makers give for spring, tank, valves and lines, nor past the codes that hold where the truck is driven, and let\n" +
+  "the air out before working on any of it. Never trust air alone to hold a truck up while somebody is under it.\n";

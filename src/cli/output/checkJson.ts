@@ -2,11 +2,12 @@ import type { LengthUnit } from "../../setup/types.ts";
 import type { CheckEntry, CheckReport } from "../../studies/check.ts";
 import type { ReachLimit } from "../../studies/reachLimits.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { limitOverRangeJson } from "./limitsJson.ts";
 import { pointFromMm } from "./outputUnits.ts";
 
 /**
  * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed;
- * `narrowestHubFace` only with a rotor, null when the rotor passes the lower ball joint at any hub face.
+ * `limitsPassed` only when the setup gives limits; `narrowestHubFace` only with a rotor, null when the rotor passes the lower ball joint at any hub face.
  */
 export function checkJson(report: CheckReport, units: LengthUnit) {
   const limits = report.limits.map((limit) => limitJson(limit, units));
@@ -17,6 +18,9 @@ export function checkJson(report: CheckReport, units: LengthUnit) {
     parts: report.parts.map((entry) => entryJson(entry, units)),
     ...hubFaceJson(report, units),
     ...(limits.length > 0 ? { limits } : {}),
+    ...(report.limitsPassed === undefined
+      ? {}
+      : { limitsPassed: report.limitsPassed.map((limit) => limitOverRangeJson(limit, units)) }),
   };
 }
 

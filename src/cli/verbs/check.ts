@@ -46,7 +46,9 @@ function runCheck(file: string, options: CheckOptions, terminal: Terminal): Exit
 }
 
 function exitCodeOf(report: CheckReport): ExitCode {
-  return report.verdict === "rubs" || report.limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
+  return report.verdict === "rubs" || report.limits.length > 0 || (report.limitsPassed ?? []).length > 0
+    ? ExitCode.Rubs
+    : ExitCode.Fine;
 }
 
 function askedTolerance({ file, model }: Truck, { tolerance }: CheckOptions): number {

@@ -3,9 +3,10 @@ import { type Model, modelOf } from "../../../src/studies/model.ts";
 import type { FrontEndInput } from "../../../src/suspension/inputs.ts";
 import { demoModel } from "../demoModel.ts";
 
+const demo = demoModel().setup;
+
 /** A front end as a whole truck: what the numbers do not need is the demo truck's. */
 export function modelAround(input: FrontEndInput, setup: Partial<Setup> = {}, wheelbase = 3000): Model {
-  const demo = demoModel().setup;
   const { upperArm, lowerArm, steering, knuckle } = input;
   const built = modelOf(
     {

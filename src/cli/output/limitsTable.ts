@@ -1,0 +1,155 @@
+import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
+import type { LimitPose, LimitStance, LimitsReport, ReachableRegion } from "../../studies/limits/limitsOf.ts";
+import type { LimitOverRange } from "../../studies/limits/limitsPassed.ts";
+import { limitPassedSentence, marginWords } from "../../studies/limits/limitWords.ts";
+import type { Model } from "../../studies/model.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { LIMIT_CAUTIONS } from "./cautions.ts";
+import { lengthCell, steerCell } from "./cells.ts";
+import { heading } from "./heading.ts";
+import { formatOf } from "./outputUnits.ts";
+import { textTable } from "./textTable.ts";
+
+/** Limits listed at each stance and steer: the rest have more in hand. */
+const MOST_RANKED = 4;
+
+/** The limits as a person reads them: what is passed first, then each limit, each stance, and the region. */
+export function limitsTable(report: LimitsReport, model: Model): string {
+  const format = formatOf(model.setup);
+  if (report.overall.length === 0) {
+    return `${heading(model.setup)}\nThe setup gives no limits: add a limits or airSpring block.\n\n${LIMIT_CAUTIONS}`;
+  }
+  return [
+    `${heading(model.setup)}\n${headline(report, model, format)}`,
+    overallTable(report.overall, model, format),
+    `Each margin is the least over all travel and both locks, proven to 0.01° or 0.05 mm${provenExcept(report.overall)}.\n`,
+    ...report.stances.map((stance) => stanceBlock(stance, model, format)),
+    regionBlock(report.region, model, format),
+    report.notChecked.length > 0 ? `Not checked: ${report.notChecked.join(", ")}.\n` : "",
+    LIMIT_CAUTIONS,
+  ]
+    .filter((block) => block !== "")
+    .join("\n");
+}
+
+function headline(report: LimitsReport, model: Model, format: LengthFormat): string {
+  const passed = report.overall.filter(({ margin }) => margin < 0);
+  if (passed.length === 0) return "Every limit given is kept over all travel and both locks.\n";
+  return passed.map((limit) => `${limitPassedSentence(limit, model, format)}\n`).join("");
+}
+
+function provenExcept(overall: readonly LimitOverRange[]): string {
+  return overall.some(({ atBorder }) => atBorder)
+    ? ", except within a thousandth of the range of where the linkage itself runs out of reach"
+    : "";
+}
+
+function overallTable(overall: readonly LimitOverRange[], model: Model, format: LengthFormat): string {
+  const { units } = model.setup;
+  const columns = [
+    { header: "Limit", align: "left" },
+    { header: "Side", align: "left" },
+    { header: "Least margin", align: "right" },
+    { header: "In hand", align: "right" },
+    { header: `Travel (${units})`, align: "right" },
+    { header: "Steer (lock)", align: "right" },
+  ] as const;
+  const rows = [...overall]
+    .sort((a, b) => a.margin / a.range - b.margin / b.range)
+    .map(({ name, side, margin, measure, range, travel, steer }) => [
+      name,
+      side,
+      marginCell(margin, measure, format),
+      shareCell(margin / range),
+      lengthCell(travel, format),
+      steerCell(steer),
+    ]);
+  return textTable(columns, rows);
+}
+
+function stanceBlock(
+  { name, travel, poses, first }: LimitStance,
+  model: Model,
+  format: LengthFormat,
+): string {
+  const { units } = model.setup;
+  const title = `At the "${name}" stance, travel ${lengthCell(travel, format)} ${units}; least in hand first:`;
+  const lines = poses.map((pose) => `  ${STEERS[String(pose.steer)]}: ${rankedWords(pose, format)}`);
+  const met =
+    first === null
+      ? ""
+      : `  met first: lower, ${borderWords(first.bump, "travel", format)}; higher, ${borderWords(first.droop, "travel", format)}; steering left, ${borderWords(first.left, "steer", format)}; right, ${borderWords(first.right, "steer", format)}\n`;
+  return `${title}\n${lines.join("\n")}\n${met}`;
+}
+
+const STEERS: Readonly<Record<string, string>> = {
+  "0": "straight ahead",
+  "1": "full left lock",
+  "-1": "full right lock",
+};
+
+function rankedWords(pose: LimitPose, format: LengthFormat): string {
+  if (!pose.ok) return `out of reach of the ${pose.side} ${pose.joint}`;
+  return pose.margins
+    .slice(0, MOST_RANKED)
+    .map(
+      ({ side, name, margin, measure, share }) =>
+        `${side} ${name} ${marginCell(margin, measure, format)} (${shareCell(share)})`,
+    )
+    .join("; ");
+}
+
+function regionBlock({ atHeights, atSteers }: ReachableRegion, model: Model, format: LengthFormat): string {
+  const { units } = model.setup;
+  const heights = textTable(
+    [
+      { header: `Travel (${units})`, align: "right" },
+      { header: "Steers right to", align: "left" },
+      { header: "Steers left to", align: "left" },
+    ],
+    atHeights.map(({ travel, blocked, left, right }) => [
+      lengthCell(travel, format),
+      blocked ? `not here: ${blocked.side} ${blocked.name}` : borderWords(right, "steer", format),
+      blocked ? "" : borderWords(left, "steer", format),
+    ]),
+  );
+  const steers = textTable(
+    [
+      { header: "Steer (lock)", align: "right" },
+      { header: `Goes down to (${units} of travel)`, align: "left" },
+      { header: `Goes up to (${units} of travel)`, align: "left" },
+    ],
+    atSteers.map(({ steer, blocked, bump, droop }) => [
+      steerCell(steer),
+      blocked
+        ? `not here: ${blocked.side} ${blocked.name}`
+        : bump
+          ? borderWords(bump, "travel", format)
+          : "out of reach",
+      droop ? borderWords(droop, "travel", format) : "",
+    ]),
+  );
+  return `What can be reached, and what sets each end (proven along each row; between rows nothing is claimed):\n${heights}\n${steers}`;
+}
+
+function borderWords(border: LimitBorder, along: "travel" | "steer", format: LengthFormat): string {
+  const at = along === "travel" ? lengthCell(border.at, format) : steerCell(border.at);
+  switch (border.stop) {
+    case "limit":
+      return `${at}, ${border.side} ${border.name}`;
+    case "reach":
+      return `${at}, out of reach of the ${border.side} ${border.joint}`;
+    case "unproven":
+      return `${at}, past which nothing is proven`;
+    default:
+      return `${at}, ${along === "travel" ? "end of travel" : "full lock"}`;
+  }
+}
+
+function marginCell(margin: number, measure: "length" | "angle", format: LengthFormat): string {
+  return `${margin < 0 ? "-" : ""}${marginWords(margin, measure, format)}`;
+}
+
+function shareCell(share: number): string {
+  return `${Math.floor(100 * share) + 0}%`;
+}

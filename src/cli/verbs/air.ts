@@ -1,0 +1,57 @@
+import type { Command } from "commander";
+import { airOf } from "../../studies/air/airOf.ts";
+import { parseQuantity } from "../../units/quantity.ts";
+import { ExitCode } from "../exitCode.ts";
+import { InputError } from "../inputError.ts";
+import { airJson } from "../output/airJson.ts";
+import { airTable } from "../output/airTable.ts";
+import { jsonText } from "../output/jsonText.ts";
+import { readTruck, type Truck } from "../readTruck.ts";
+import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import type { Terminal } from "../terminal.ts";
+
+interface AirOptions extends SharedOptions {
+  readonly pressure?: string;
+}
+
+const EXAMPLES = `
+Examples:
+  wellsweep air truck.json                   height, motion ratio, pressure, rate and ride at each stance
+  wellsweep air truck.json --pressure 60     where it stands with 60 psi in (kPa in a file in mm)
+  wellsweep air truck.json --pressure "4.1 bar" --json
+
+Exit codes: 0 fine, 1 a height or pressure is outside its limits, 2 bad input or usage.`;
+
+/** `air`: the air springs at each stance and over travel. */
+export function addAir(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
+  withShared(program.command("air"))
+    .description(
+      "Air springs: height, motion ratio, the pressure that carries each corner, wheel rate and ride frequency.",
+    )
+    .option("--pressure <P>", 'gauge pressure to stand at, in the file\'s unit or such as "60 psi"')
+    .addHelpText("after", EXAMPLES)
+    .action((file: string, options: AirOptions) => end(runAir(file, options, terminal)));
+}
+
+function runAir(file: string, options: AirOptions, terminal: Terminal): ExitCode {
+  const truck = readTruck(file, options.variant, terminal);
+  const { model } = truck;
+  const pressure = askedPressure(truck, options);
+  const report = airOf(model, pressure);
+  if (report === null)
+    throw InputError.ofFile(truck.file, "has no airSpring block; add one to ask about air");
+  terminal.writeOut(options.json ? jsonText(airJson(report, model.setup.units)) : airTable(report, model));
+  return report.passed ? ExitCode.Rubs : ExitCode.Fine;
+}
+
+function askedPressure({ file, model }: Truck, { pressure }: AirOptions): number | null {
+  if (pressure === undefined) return null;
+  const refuse = (mend: string) => InputError.ofOption(file, "--pressure", pressure, mend);
+  const { airSpring, masses, units } = model.setup;
+  const parsed = parseQuantity(pressure, "pressure", units);
+  if (!parsed.ok) throw refuse(parsed.mend);
+  if (!(parsed.value >= 0)) throw refuse("must be 0 or more");
+  if (masses === null || (airSpring !== null && airSpring.curve === null))
+    throw refuse("needs masses and airSpring.curve in the setup");
+  return parsed.value;
+}

@@ -1,0 +1,316 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { MAP_BOX, mapFrameOf } from "../../src/app/map/mapFrame.ts";
+import { readSetup } from "../../src/setup/readSetup.ts";
+import { checkClearance } from "../../src/studies/check.ts";
+import { lowestTravels } from "../../src/studies/map/lowestTravels.ts";
+import { steerLimits } from "../../src/studies/map/steerLimits.ts";
+import { type Model, modelOf } from "../../src/studies/model.ts";
+import { MM_PER_INCH } from "../../src/units/lengthUnits.ts";
+import { readPdf } from "./harness/pdfText.ts";
+import { mapDrawn, poseSentence, read, stageDrawn, verdict } from "./harness/reading.ts";
+import { openWorkbench, shot } from "./harness/workbench.ts";
+
+const ROOT = join(import.meta.dirname, "..", "..");
+const DESK = { width: 1440, height: 900 };
+const PHONE = { width: 390, height: 844 };
+/** Aired out, of the example. mm */
+const AIRED_OUT = 3.25 * MM_PER_INCH;
+const DROOP = -3.75 * MM_PER_INCH;
+const BUMP = 3.5 * MM_PER_INCH;
+
+const setup = (page: Page) => page.getByRole("region", { name: "Setup", exact: true });
+const field = (page: Page, name: string) => setup(page).getByRole("textbox", { name, exact: true });
+const variant = (page: Page) => page.getByLabel("Variant", { exact: true });
+const answer = (page: Page, question: string) =>
+  page.locator(".map-limits dt", { hasText: question }).locator("xpath=following-sibling::dd[1]");
+const sheet = (page: Page) => page.getByRole("dialog", { name: /Customer sheet/ });
+const counterView = (page: Page) => page.getByRole("dialog", { name: /Side by side/ });
+
+async function openGroup(page: Page, title: string): Promise<void> {
+  await setup(page)
+    .locator(".group")
+    .filter({ has: page.getByRole("heading", { name: title, exact: true }) })
+    .locator("> summary")
+    .click();
+}
+
+/** Where on the page a pose stands on the map. */
+async function onMap(page: Page, travel: number, steer: number): Promise<{ x: number; y: number }> {
+  const svg = page.locator(".map-board svg");
+  await svg.scrollIntoViewIfNeeded();
+  const box = (await svg.boundingBox())!;
+  const frame = mapFrameOf(DROOP, BUMP);
+  return {
+    x: box.x + (frame.x(steer) / MAP_BOX.width) * box.width,
+    y: box.y + (frame.y(travel) / MAP_BOX.height) * box.height,
+  };
+}
+
+/** The example with what the builder types, as the library sees it. */
+function builtModel(): Model {
+  const document = JSON.parse(readFileSync(join(ROOT, "shared", "half-ton-on-air.json"), "utf8"));
+  document.wheel = { ...document.wheel, rimWidth: 9, backspacing: "4 3/4" };
+  document.tire.size = "P255/70R15";
+  document.truck.body[0].points[5][2] = "30 7/8";
+  const reading = readSetup(JSON.stringify(document), "built.json");
+  if (!reading.ok) throw new Error(reading.issues.map(({ mend }) => mend).join("; "));
+  const made = modelOf(reading.value.setup, "built.json");
+  if (!made.ok) throw new Error(made.issues.map(({ mend }) => mend).join("; "));
+  return made.model;
+}
+
+/** The sentences at the counter, once all is known. */
+async function counterWords(page: Page): Promise<string> {
+  await page.waitForFunction(() => {
+    const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
+    return !text.includes("…");
+  });
+  return read(counterView(page).getByRole("status"));
+}
+
+/** The curve of the camber plot in the page. */
+async function camberCurve(page: Page): Promise<string> {
+  const plot = page.getByRole("figure", { name: /^Camber over travel/ }).first();
+  const curve = plot.locator("path.plot-curve").first();
+  return (await curve.getAttribute("d")) ?? "";
+}
+
+describe.each([
+  ["on a desk", DESK, false],
+  ["on a phone under the truck", PHONE, true],
+] as const)("the builder %s", (_, viewport, isPhone) => {
+  it("types his wheel, tire and arch, airs it out at full lock on the map, and reads what hits, how far, how low", async () => {
+    const { page, problems } = await openWorkbench({
+      ...{ viewport, colorScheme: "light", hasTouch: isPhone, isMobile: isPhone },
+    });
+    await verdict(page);
+    await openGroup(page, "Wheel");
+    await field(page, "Rim width").fill("9");
+    await field(page, "Backspacing").fill("4 1/2 + 1/4");
+    await openGroup(page, "Tire");
+    await field(page, "Tire size").fill("P255/70R15");
+    await openGroup(page, "Body parts");
+    await setup(page).locator(".part summary").filter({ hasText: "fender lip" }).click();
+    await field(page, "6, z").fill("30 7/8");
+    await field(page, "6, z").press("Enter");
+
+    const model = builtModel();
+    const worst = checkClearance(model)!.worst!;
+    // To the nearest sixteenth, as the page shows it.
+    const sixteenths = Math.round((-worst.gap / MM_PER_INCH) * 16);
+    expect(sixteenths).toBeGreaterThan(4);
+    await expect.poll(() => verdict(page), { timeout: 30_000 }).toMatch(/^Rubs The tire rubs the fender lip/);
+    const told = /by (?:(\d+) )?(?:(\d+)\/(\d+) )?in\b/.exec(await verdict(page))!;
+    const amount = Number(told[1] ?? 0) + Number(told[2] ?? 0) / Number(told[3] ?? 1);
+    expect(Math.round(16 * amount)).toBe(sixteenths);
+
+    await mapDrawn(page);
+    const from = await onMap(page, 0, 0);
+    const to = await onMap(page, AIRED_OUT, 1);
+    if (isPhone) await page.touchscreen.tap(to.x, to.y);
+    else {
+      await page.mouse.move(from.x, from.y);
+      await page.mouse.down();
+      await page.mouse.move(to.x, to.y, { steps: 12 });
+      await page.mouse.up();
+    }
+    await expect.poll(() => poseSentence(page)).toMatch(/^Aired out, .* left/);
+    expect(await poseSentence(page)).toMatch(/(tire|wheel) is .* in into the fender lip/);
+    await mapDrawn(page);
+    const [turns] = steerLimits(model, [AIRED_OUT])!;
+    const [lowest] = lowestTravels(model, [1])!;
+    if (!turns?.ok || !lowest?.ok) throw new Error("the example stands at both");
+    const left = turns.leftTurn.touch.either;
+    const down = lowest.touch.either;
+    expect([left.stop, down.stop]).toEqual(["touch", "touch"]);
+    const shown = await read(answer(page, "At this height it steers left"));
+    expect(shown).toContain(`to ${Math.floor(100 * left.at)}% of lock`);
+    expect(shown).toContain("then the fender lip touches");
+    const low = Math.round((Math.abs(down.at) / MM_PER_INCH) * 16) / 16;
+    const heard = await read(answer(page, "At this steering it goes down"));
+    expect(heard).toMatch(/^to .* in (bump|droop); then the fender lip touches/);
+    const [, whole, top, bottom] = /^to (?:(\d+) )?(?:(\d+)\/(\d+) )?in/.exec(heard)!;
+    expect(Number(whole ?? 0) + Number(top ?? 0) / Number(bottom ?? 1)).toBe(low);
+    await page.locator(".map").scrollIntoViewIfNeeded();
+    await stageDrawn(page);
+    await shot(page, `job-builder-${isPhone ? "phone" : "desk"}`);
+
+    const pageWide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(pageWide).toBe(0);
+    await page.getByRole("button", { name: "Print sheet" }).click();
+    await sheet(page).getByRole("button", { name: "Print", exact: true }).waitFor();
+    await expect
+      .poll(() => sheet(page).getByRole("button", { name: "Print", exact: true }).isEnabled())
+      .toBe(true);
+    const { pages, text } = readPdf(await page.pdf({ format: "Letter" }));
+    expect(pages).toBe(1);
+    for (const words of [
+      "P255/70R15 on 15 × 9 in, backspacing 4 3/4 in",
+      "rubs the fender lip",
+      "Measure before you trust it.",
+    ]) {
+      expect(text).toContain(words.replace(/\s/g, ""));
+    }
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("the salesperson", () => {
+  it("sets two variants side by side for a customer, at a stance, and prints the sheet of the two", async () => {
+    const { page, problems } = await openWorkbench({
+      viewport: { width: 1024, height: 768 },
+      colorScheme: "light",
+    });
+    await page.getByRole("button", { name: "Counter view" }).click();
+    await counterView(page).getByLabel(/^A/).selectOption({ label: "as it stands" });
+    await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
+    await counterView(page).getByRole("button", { name: "aired out" }).click();
+    const told = await counterWords(page);
+    expect(told).toContain('At the "aired out" stance');
+    expect(told).toMatch(/"as it stands" sit [\d/ ]+ in farther out per side than those of "steeper pin"/);
+    expect(told).toMatch(/meets the fender lip at \d+° of steer/);
+    await shot(page, "job-salesperson");
+    await counterView(page).getByRole("button", { name: "Print sheet" }).click();
+    const print = sheet(page).getByRole("button", { name: "Print", exact: true });
+    await expect.poll(() => print.isEnabled(), { timeout: 30_000 }).toBe(true);
+    await sheet(page).getByRole("textbox", { name: "Shop" }).fill("Marrow Lane Suspension");
+    const { pages, text } = readPdf(await page.pdf({ format: "A4" }));
+    expect(pages).toBe(1);
+    for (const words of [
+      "Marrow Lane Suspension",
+      "A · as it stands",
+      "B · steeper pin",
+      "Hub face distance 6 5/16 in 5 3/4 in",
+    ]) {
+      expect(text).toContain(words.replace(/\s/g, ""));
+    }
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("the designer", () => {
+  it("turns the pin angle by keys and sees the curves follow, fans it, keeps one of the five, and undoes it all", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK, colorScheme: "light" });
+    await verdict(page);
+    const before = await camberCurve(page);
+    const scrub = () => read(page.getByRole("row", { name: /^Scrub radius \+/ }).first());
+    const scrubBefore = await scrub();
+    expect(before).not.toBe("");
+    await field(page, "Pin angle").focus();
+    for (let press = 0; press < 8; press++) await page.keyboard.press("ArrowUp");
+    expect(await field(page, "Pin angle").inputValue()).not.toBe("8.5");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => camberCurve(page)).not.toBe(before);
+    expect(await scrub()).not.toBe(scrubBefore);
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => field(page, "Pin angle").inputValue()).toBe("8.5");
+    await expect.poll(() => camberCurve(page)).toBe(before);
+
+    await page.locator(".fan > summary").click();
+    const fan = page.locator(".fan");
+    expect(await fan.getByLabel("Field").locator("option:checked").textContent()).toBe("Pin angle");
+    await fan.getByLabel("from", { exact: true }).fill("6");
+    await fan.getByLabel("to", { exact: true }).fill("10");
+    const rows = fan.getByRole("row").filter({ has: page.getByRole("rowheader") });
+    await expect.poll(() => rows.count()).toBe(5);
+    await expect
+      .poll(
+        () =>
+          rows.evaluateAll(
+            (all) => all.filter((row) => /rubs|close|clears/.test(row.textContent ?? "")).length,
+          ),
+        {
+          timeout: 60_000,
+        },
+      )
+      .toBe(5);
+    // Camber at the as-measured height is the pin's angle less the axis's lean: a degree a step.
+    const cambers = await rows.evaluateAll((all) =>
+      all.map((row) => Number((row.children[3]?.textContent ?? "").replace("−", "-").replace("°", ""))),
+    );
+    for (let i = 1; i < 5; i++) expect(cambers[i]! - cambers[i - 1]!).toBeCloseTo(1, 1);
+    expect(await fan.locator("path.plot-curve").count()).toBe(5);
+    await fan.scrollIntoViewIfNeeded();
+    await shot(page, "job-designer-fan");
+
+    await fan.getByRole("button", { name: "Keep Pin angle 9° as a variant" }).click();
+    await expect.poll(() => variant(page).locator("option:checked").textContent()).toBe("pin angle 9°");
+    expect(await field(page, "Pin angle").inputValue()).toBe("9");
+    await expect.poll(() => verdict(page)).not.toBe("");
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    await expect.poll(() => variant(page).locator("option:checked").textContent()).toBe("as it stands");
+    expect(await variant(page).locator("option", { hasText: "pin angle 9°" }).count()).toBe(0);
+    expect(await field(page, "Pin angle").inputValue()).toBe("8.5");
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("the built page", () => {
+  it("asks for at most 450 kB of JavaScript, compressed, before its first view, and for none of the stage", () => {
+    const folder = join(ROOT, "dist", "app");
+    const html = readFileSync(join(folder, "index.html"), "utf8");
+    const found = new Set<string>();
+    const follow = (path: string) => {
+      if (found.has(path)) return;
+      found.add(path);
+      const code = readFileSync(join(folder, path), "utf8");
+      // Static imports alone: what is imported by a call comes later.
+      for (const [, name] of code.matchAll(
+        /(?:^|[;}])import\s*(?:[\w${},*\s]+from)?\s*["']\.\/([\w.-]+\.js)["']/g,
+      )) {
+        follow(`assets/${name}`);
+      }
+    };
+    for (const [, path] of html.matchAll(/(?:src|href)="\.\/(assets\/[\w.-]+\.js)"/g)) follow(path!);
+    const bytes = [...found].reduce(
+      (sum, path) => sum + gzipSync(readFileSync(join(folder, path))).length,
+      0,
+    );
+    console.log(`initial JavaScript: ${found.size} files, ${(bytes / 1000).toFixed(0)} kB compressed`);
+    expect(found.size).toBeGreaterThan(1);
+    expect(bytes).toBeGreaterThan(50_000);
+    expect(bytes).toBeLessThanOrEqual(450_000);
+    expect([...found].filter((path) => path.includes("Stage"))).toEqual([]);
+  });
+
+  it("follows a drag of the dot on the map, and tells what a pose of it costs the main thread", async () => {
+    const { page } = await openWorkbench({ viewport: DESK });
+    await verdict(page);
+    await stageDrawn(page);
+    await mapDrawn(page);
+    const session = await page.context().newCDPSession(page);
+    await session.send("Performance.enable", { timeDomain: "threadTicks" });
+    const worked = async () => {
+      const { metrics } = await session.send("Performance.getMetrics");
+      const of = (name: string) => metrics.find((metric) => metric.name === name)!.value;
+      return {
+        all: of("TaskDuration"),
+        scripts: of("ScriptDuration"),
+        layout: of("LayoutDuration") + of("RecalcStyleDuration"),
+      };
+    };
+    const from = await onMap(page, 0, 0);
+    const to = await onMap(page, AIRED_OUT, 0.8);
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    const start = await worked();
+    const moves = 60;
+    for (let i = 1; i <= moves; i++) {
+      const share = 0.5 - 0.5 * Math.cos((4 * Math.PI * i) / moves);
+      await page.mouse.move(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y));
+      await page.evaluate(() => new Promise((done) => requestAnimationFrame(done)));
+    }
+    const end = await worked();
+    await page.mouse.move(to.x, to.y);
+    await page.mouse.up();
+    await expect.poll(() => poseSentence(page)).toMatch(/^Aired out, .* left/);
+    const each = (what: keyof typeof start) => ((1000 * (end[what] - start[what])) / moves).toFixed(1);
+    console.log(
+      `main thread, processor time an event of a drag on the map: ${each("all")} ms, of them scripts ${each("scripts")} ms, style and layout ${each("layout")} ms`,
+    );
+  });
+});
