@@ -38,7 +38,7 @@ export {
   limitsOf,
 } from "./studies/limits/limitsOf.ts";
 export { type LimitOverRange, limitsOverRange, limitsPassed } from "./studies/limits/limitsPassed.ts";
-export { limitPassedSentence } from "./studies/limits/limitWords.ts";
+export { limitsPassedSentences } from "./studies/limits/limitWords.ts";
 export { type Model, type ModelResult, modelOf } from "./studies/model.ts";
 export { narrowestHubFace } from "./studies/narrowestHubFace.ts";
 export { type Pair, pairGapTo, pairMotion } from "./studies/pairs.ts";

@@ -7,8 +7,14 @@ const DEMO = "shared/half-ton-on-air.json";
 const folder = setupFolder();
 const lip = folder.write("lip.json", demoDocument({ ...lipAlone(), hardware: null }));
 const bare = folder.write("bare.json", demoDocument({ truck: { body: [] }, hardware: null }));
-const high = folder.write("high.json", demoDocument({ truck: { body: [] }, hardware: null, travel: { bump: 16 } }));
-const wide = folder.write("wide.json", demoDocument({ truck: { body: [], steering: { stroke: 7 } }, hardware: null }));
+const high = folder.write(
+  "high.json",
+  demoDocument({ truck: { body: [] }, hardware: null, travel: { bump: 16 } }),
+);
+const wide = folder.write(
+  "wide.json",
+  demoDocument({ truck: { body: [], steering: { stroke: 7 } }, hardware: null }),
+);
 
 describe("check of the demo truck", () => {
   it("says that it rubs and where, exit 1", () => {

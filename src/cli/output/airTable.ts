@@ -9,7 +9,7 @@ import { AIR_CAUTIONS } from "./cautions.ts";
 import { lengthCell } from "./cells.ts";
 import { heading } from "./heading.ts";
 import { formatOf } from "./outputUnits.ts";
-import { textTable } from "./textTable.ts";
+import { type Column, textTable } from "./textTable.ts";
 
 /** The air springs as a person reads them: where a limit is passed, each stance, and over travel. */
 export function airTable(report: AirReport, model: Model): string {
@@ -58,10 +58,10 @@ function sentences({ stances }: AirReport, model: Model, format: LengthFormat): 
   return lines.map((line) => `${line}\n`).join("");
 }
 
-function columns(first: string, { setup }: Model) {
+function columns(first: "Travel" | "Stance", { setup }: Model): Column[] {
   const { units } = setup;
   const load = bareUnit("load", units);
-  const headers = [
+  const numbers = [
     `Height (${units})`,
     "Motion ratio",
     `Load (${load})`,
@@ -69,14 +69,10 @@ function columns(first: string, { setup }: Model) {
     `Spring rate (${load}/${units})`,
     `Wheel rate (${load}/${units})`,
     "Ride (Hz)",
-  ];
-  return [
-    {
-      header: first === "Travel" ? `Travel (${units})` : first,
-      align: first === "Travel" ? "right" : "left",
-    },
-    ...headers.map((header) => ({ header, align: "right" })),
-  ] as const satisfies readonly { header: string; align: "left" | "right" }[];
+  ].map((header): Column => ({ header, align: "right" }));
+  return first === "Travel"
+    ? [{ header: `Travel (${units})`, align: "right" }, ...numbers]
+    : [{ header: "Stance", align: "left" }, ...numbers];
 }
 
 function stancesTable(stances: readonly AirStance[], model: Model, format: LengthFormat): string {

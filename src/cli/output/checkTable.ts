@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { CheckReport } from "../../studies/check.ts";
-import { limitPassedSentence } from "../../studies/limits/limitWords.ts";
+import { limitsPassedSentences } from "../../studies/limits/limitWords.ts";
 import type { Model } from "../../studies/model.ts";
 import { verdictSentence } from "../../studies/sentence.ts";
 import { amountWords } from "../../studies/sentenceAmount.ts";
@@ -20,7 +20,9 @@ export function checkTable(report: CheckReport, model: Model): string {
   const blocks = [
     `${heading(setup)}\n${verdictSentence(report, model, format)}\n`,
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
-    (report.limitsPassed ?? []).map((limit) => `${limitPassedSentence(limit, model, format)}\n`).join(""),
+    limitsPassedSentences(report.limitsPassed ?? [], model, format)
+      .map((line) => `${line}\n`)
+      .join(""),
     partsTable(report, model),
     provenLine(report, setup.units),
     hubFaceLine(report, model),

@@ -1,7 +1,7 @@
 import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import type { LimitPose, LimitStance, LimitsReport, ReachableRegion } from "../../studies/limits/limitsOf.ts";
-import type { LimitOverRange } from "../../studies/limits/limitsPassed.ts";
-import { limitPassedSentence, marginWords } from "../../studies/limits/limitWords.ts";
+import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
+import { limitsPassedSentences, marginWords } from "../../studies/limits/limitWords.ts";
 import type { Model } from "../../studies/model.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { LIMIT_CAUTIONS } from "./cautions.ts";
@@ -33,9 +33,11 @@ export function limitsTable(report: LimitsReport, model: Model): string {
 }
 
 function headline(report: LimitsReport, model: Model, format: LengthFormat): string {
-  const passed = report.overall.filter(({ margin }) => margin < 0);
+  const passed = report.overall.filter(isPassed);
   if (passed.length === 0) return "Every limit given is kept over all travel and both locks.\n";
-  return passed.map((limit) => `${limitPassedSentence(limit, model, format)}\n`).join("");
+  return limitsPassedSentences(passed, model, format)
+    .map((line) => `${line}\n`)
+    .join("");
 }
 
 function provenExcept(overall: readonly LimitOverRange[]): string {

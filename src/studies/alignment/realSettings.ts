@@ -4,11 +4,11 @@ import { costOf, exactSettings, type LeftOver } from "./settings.ts";
 /** Settings that can be made: within range, shims in whole steps. mm. */
 export interface RealSettings {
   readonly settings: readonly number[];
-  /** The exact settings lay within every range. */
+  /** The exact settings lay within every range, or past it by less than half a step. */
   readonly inRange: boolean;
 }
 
-/** mm. An exact setting this far past its range is still at its end. */
+/** mm. An exact setting without steps this far past its range is still at its end. */
 const END = 1e-6;
 
 /**
@@ -22,7 +22,8 @@ export function realSettings(
   exact: readonly number[] | null,
 ): RealSettings {
   const inRange = exact !== null && knobs.every((knob, i) => isWithin(knob, exact[i]!));
-  const starts = inRange ? [exact] : startsWithin(knobs, leftOver, exact);
+  const isInside = inRange && exact.every((value, i) => value >= knobs[i]!.least && value <= knobs[i]!.most);
+  const starts = isInside ? [exact] : startsWithin(knobs, leftOver, exact);
   const ends = starts.map((start) => descend(knobs, leftOver, start));
   const best = ends.reduce((least, next) =>
     costOf(leftOver, next) < costOf(leftOver, least) ? next : least,
@@ -30,8 +31,10 @@ export function realSettings(
   return { settings: best, inRange };
 }
 
-function isWithin({ least, most }: Knob, value: number): boolean {
-  return value >= least - END && value <= most + END;
+/** In range, or past it by less than rounding to a step takes off anyway. */
+function isWithin({ least, most, step }: Knob, value: number): boolean {
+  const slack = step === null ? END : step / 2;
+  return value >= least - slack && value <= most + slack;
 }
 
 /** The exact settings brought into range, and for each knob at either end the best of the others. */

@@ -16,6 +16,11 @@ export interface LimitPlace {
 }
 
 /**
+ * mm or radians. A margin this little below 0 is rounding: a bump stop typed at the very end of travel is kept there.
+ */
+export const KEPT = 1e-6;
+
+/**
  * Something that stops the front end: a continuous function of the pose, ≥ 0 while it is kept. Both functions allocate
  * nothing.
  */

@@ -3,6 +3,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
 import { Look, march } from "../map/march.ts";
 import type { Model } from "../model.ts";
+import { KEPT } from "./frontEndLimit.ts";
 import { CellState, LimitCell } from "./limitCell.ts";
 
 /** What sets a border of the reachable region. */
@@ -46,8 +47,9 @@ export class LimitBorders {
       const cell = this.cells[side];
       if (cell.put(armAngleFor(cell.side, travel), steer) !== PoseStatus.Ok) continue;
       for (const [i, limit] of cell.limits.entries()) {
-        const share = cell.margin(i) / limit.range;
-        if (!(share < least)) continue;
+        const margin = cell.margin(i);
+        const share = margin / limit.range;
+        if (margin >= -KEPT || share >= least) continue;
         least = share;
         worst = { side, name: limit.name };
       }
@@ -133,8 +135,9 @@ function firstBelow(cell: LimitCell, only: OneLimit | null): number {
   for (let i = 0; i < cell.limits.length; i++) {
     if (only !== null && i !== only.limit) continue;
     const spread = cell.spreadOf(i);
-    const share = (cell.margin(i) - spread[0]! - spread[1]!) / cell.limits[i]!.range;
-    if (share >= 0) continue;
+    const margin = cell.margin(i) - spread[0]! - spread[1]!;
+    if (margin >= -KEPT) continue;
+    const share = margin / cell.limits[i]!.range;
     if (found === Look.Clear || share < least) {
       least = share;
       found = i;

@@ -1,7 +1,7 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE_ROW } from "../../suspension/poseRow.ts";
 import type { Model } from "../model.ts";
-import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
+import { type FrontEndLimit, KEPT, type LimitPlace } from "./frontEndLimit.ts";
 import { otherInnerTo } from "./limitCell.ts";
 import { limitsOn } from "./limitsOn.ts";
 
@@ -44,8 +44,9 @@ export class LimitStatus {
     let least = 0;
     for (let i = 0; i < limits.length; i++) {
       const limit = limits[i]!;
-      const share = limit.margin(place) / limit.range;
-      if (share >= least) continue;
+      const margin = limit.margin(place);
+      const share = margin / limit.range;
+      if (margin >= -KEPT || share >= least) continue;
       least = share;
       found = i;
     }

@@ -14,14 +14,31 @@ export function marginWords(margin: number, measure: "length" | "angle", format:
 }
 
 /**
- * Where a limit is passed, and by how much at most, in one plain sentence: `The left outer tie rod end passes its limit
- * past 3 1/4 in of droop, by 3.2° at most.`
+ * Where limits are passed, and by how much at most, one plain sentence each; two sides that do the same at the same
+ * heights share one: `Outer tie rod end, both sides: past its limit from 3 1/4 in of droop on, by 3.2° at most.`
  */
-export function limitPassedSentence(limit: LimitOverRange, model: Model, format: LengthFormat): string {
-  const { name, side, margin, measure } = limit;
-  const starts = startWords(limit, model, format);
-  const where = starts.length > 0 ? starts.join(" and ") : heightWords(limit.travel, model, format);
-  return `The ${side} ${name} is past its limit ${where}, by ${marginWords(margin, measure, format)} at most.`;
+export function limitsPassedSentences(
+  limits: readonly LimitOverRange[],
+  model: Model,
+  format: LengthFormat,
+): string[] {
+  return limits.flatMap((limit) => {
+    const other = limits.find((one) => one !== limit && one.name === limit.name);
+    const shared = other !== undefined && isAlike(limit, other);
+    if (shared && limit.side === "right") return [];
+    const { name, side, margin, measure } = limit;
+    const who = `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${shared ? "both sides" : side}`;
+    const starts = startWords(limit, model, format);
+    const where = starts.length > 0 ? starts.join(" and ") : heightWords(limit.travel, model, format);
+    return [`${who}: past its limit ${where}, by ${marginWords(margin, measure, format)} at most.`];
+  });
+}
+
+/** Both start at the same heights, straight ahead, and come to the same. */
+function isAlike(a: LimitOverRange, b: LimitOverRange): boolean {
+  const [x, y] = [a.starts, b.starts];
+  if (x === null || y === null || Math.abs(a.margin - b.margin) > AT_MEASURED) return false;
+  return (x.bump !== null || x.droop !== null) && x.bump === y.bump && x.droop === y.droop;
 }
 
 function startWords({ starts }: LimitOverRange, model: Model, format: LengthFormat): string[] {
@@ -32,10 +49,12 @@ function startWords({ starts }: LimitOverRange, model: Model, format: LengthForm
     words.push(
       Math.abs(travel) < AT_MEASURED
         ? "at the measured height already"
-        : `past ${travelWords(travel, format)}`,
+        : `from ${travelWords(travel, format)} on`,
     );
   }
   if (words.length > 0) return [...new Set(words)];
   const steers = [starts.left, starts.right].filter((start): start is SteerStart => start !== null);
-  return steers.map(({ steer, travel }) => `past ${lockWords(steer)} ${heightWords(travel, model, format)}`);
+  return steers.map(
+    ({ steer, travel }) => `from ${lockWords(steer)} on ${heightWords(travel, model, format)}`,
+  );
 }

@@ -7,7 +7,7 @@ import type { Model } from "../model.ts";
 import { type LimitBorder, LimitBorders } from "./limitBorders.ts";
 import { LimitCell } from "./limitCell.ts";
 import { notChecked } from "./limitsOn.ts";
-import { type LimitOverRange, limitsOverRange, limitTravel } from "./limitsPassed.ts";
+import { isPassed, type LimitOverRange, limitsOverRange, limitTravel } from "./limitsPassed.ts";
 
 /** One limit at one pose; mm or radians. */
 export interface LimitMargin {
@@ -110,7 +110,7 @@ export function limitsOf(model: Model, rows = ROWS, cols = COLS): LimitsReport {
     overall,
     region: regionOf(model, borders, rows, cols),
     notChecked: notChecked(model.setup),
-    passed: overall.some(({ margin }) => margin < 0),
+    passed: overall.some(isPassed),
   };
 }
 

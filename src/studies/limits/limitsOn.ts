@@ -40,7 +40,7 @@ export function limitsOn(model: Model, side: Side): FrontEndLimit[] {
         shock.on === "knuckle"
           ? strutOnKnuckle(shock.bodyMount, shock.lowerMount)
           : strutOnArm(row, shock.bodyMount, shock.lowerMount);
-      const names = { least: "shock compressed", most: "shock extended" };
+      const names = { least: "shock compression", most: "shock extension" };
       found.push(...strutLimits(strut, names, shock.compressed, shock.extended));
     }
     if (limits.steeringStop !== null) found.push(steeringStopLimit(limits.steeringStop));
@@ -51,7 +51,7 @@ export function limitsOn(model: Model, side: Side): FrontEndLimit[] {
     }
   }
   if (airSpring !== null) {
-    const names = { least: "air spring bottomed", most: "air spring overextended" };
+    const names = { least: "air spring compression", most: "air spring extension" };
     const strut = strutOnArm(row, airSpring.bodyMount, airSpring.armMount);
     found.push(...strutLimits(strut, names, airSpring.leastHeight, airSpring.greatestHeight));
   }
@@ -71,7 +71,7 @@ export function notChecked({ limits, airSpring, truck }: Setup): string[] {
     ...missing("shock length", limits?.shock),
     ...missing("steering stop", limits?.steeringStop),
     ...missing(truck.steering.type === "rack" ? "rack stroke" : "pitman arm swing", limits?.steeringStroke),
-    ...missing("air spring bottomed", airSpring?.leastHeight),
-    ...missing("air spring overextended", airSpring?.greatestHeight),
+    ...missing("air spring compression", airSpring?.leastHeight),
+    ...missing("air spring extension", airSpring?.greatestHeight),
   ];
 }

@@ -1,6 +1,7 @@
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model.ts";
+import { KEPT } from "./frontEndLimit.ts";
 import { LimitBorders } from "./limitBorders.ts";
 import { LimitCell } from "./limitCell.ts";
 import { type WorstMargin, worstMargin } from "./worstMargin.ts";
@@ -11,7 +12,7 @@ export interface LimitOverRange extends WorstMargin {
   readonly name: string;
   readonly measure: "length" | "angle";
   readonly range: number;
-  /** Null while `bound` ≥ −tolerance of the search, that is, where no pose passes it. */
+  /** Null where no pose passes it. */
   readonly starts: LimitStarts | null;
 }
 
@@ -67,16 +68,21 @@ export function limitsOverRange(model: Model): LimitOverRange[] {
       const tolerance = measure === "angle" ? ANGLE_TOLERANCE : LENGTH_TOLERANCE;
       const worst = worstMargin(cell, i, range, tolerance);
       if (worst === null) continue;
-      const starts = worst.margin < 0 ? startsOf(borders, side, i, low, high) : null;
+      const starts = worst.margin < -KEPT ? startsOf(borders, side, i, low, high) : null;
       found.push({ side, name, measure, range: whole, ...worst, starts });
     }
   }
   return found;
 }
 
+/** Whether some pose passes it, rounding aside. */
+export function isPassed({ margin }: LimitOverRange): boolean {
+  return margin < -KEPT;
+}
+
 /** Those of them that some pose passes. */
 export function limitsPassed(model: Model): LimitOverRange[] {
-  return limitsOverRange(model).filter(({ margin }) => margin < 0);
+  return limitsOverRange(model).filter(isPassed);
 }
 
 function startsOf(borders: LimitBorders, side: Side, limit: number, low: number, high: number): LimitStarts {

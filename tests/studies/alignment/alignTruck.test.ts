@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { AdjustersSetup, Setup, WheelTargets } from "../../../src/setup/types.ts";
 import { alignedModel } from "../../../src/studies/alignment/alignedModel.ts";
+import { alignSide } from "../../../src/studies/alignment/alignSide.ts";
 import { alignTruck, type TruckAlignment } from "../../../src/studies/alignment/alignTruck.ts";
 import { adjustedInput } from "../../../src/studies/alignment/knobs.ts";
 import { straightAhead, withToe } from "../../../src/studies/alignment/straightAhead.ts";
@@ -78,11 +79,13 @@ describe("alignment to shims", () => {
       expect(reached).toBe(true);
       for (const side of [left, right]) {
         expect(side.settings.map(({ setting }) => Math.round(setting / STEP))).toEqual([front, rear]);
+        // Unlike tie rods bump steer unlike, so off travel 0 the right wheel is not the left one's mirror image.
+        const digits = side === left ? 9 : 5;
         side.settings.forEach(({ exact, setting }) => {
-          expect(exact!).toBeCloseTo(setting, 5);
+          expect(Math.abs(exact! - setting)).toBeLessThan(side === left ? 1e-5 : 0.02);
         });
-        expect(side.leftOver.camber).toBeCloseTo(0, 9);
-        expect(side.leftOver.caster).toBeCloseTo(0, 9);
+        expect(side.leftOver.camber).toBeCloseTo(0, digits);
+        expect(side.leftOver.caster).toBeCloseTo(0, digits);
         expect(side.leftOver.toe).toBeCloseTo(0, 11);
       }
     }
@@ -236,8 +239,7 @@ describe("other adjusters", () => {
 });
 
 describe("the truck as aligned", () => {
-  it("posed the ordinary way reads what was reported, on both sides, targets alike or not", () => {
-    for (const { input } of trucks) {
+  it.each(trucks)("$name: posed the ordinary way reads what was reported, targets alike or not", ({ input }) => {
       const left = { camber: 0.2 * DEG, caster: 4.5 * DEG, toe: 0.1 * DEG };
       for (const right of [left, { camber: -0.3 * DEG, caster: 5 * DEG, toe: 0 }]) {
         const model = modelOf(input, shims, { left, right, travel: 15 });
@@ -256,7 +258,6 @@ describe("the truck as aligned", () => {
           model.pairs.map(({ name, side }) => [name, side]),
         );
       }
-    }
   });
 
   it("is left alone when it is aligned again", () => {
@@ -283,7 +284,7 @@ describe("the truck as aligned", () => {
         fc.integer({ min: -15, max: 15 }),
         fc.integer({ min: -15, max: 15 }),
         fc.integer({ min: -30, max: 30 }),
-        ({ input }, camber, caster, travel) => {
+        ({ input, frontEnd }, camber, caster, travel) => {
           const rest = readWith(input, shims, [3 * STEP, 5 * STEP], travel, 0);
           if (!rest) return;
           const left = {
@@ -291,9 +292,10 @@ describe("the truck as aligned", () => {
             caster: rest.caster + (caster * DEG) / 10,
             toe: 0,
           };
-          const result = alignTruck(modelOf(input, shims, { left, travel }));
-          if (!result.ok) return;
-          for (const side of [result.alignment.left, result.alignment.right]) {
+          const job = { frontEnd, adjusters: shims, travel, targets: left, per: STEP };
+          for (const name of ["left", "right"] as const) {
+            const side = alignSide({ ...job, side: name });
+            if (side === null) continue;
             expect(side.leftOver.toe).toBeCloseTo(0, 10);
             for (const { setting, least, most, step } of side.settings) {
               expect(setting).toBeGreaterThanOrEqual(least - 1e-9);
@@ -309,7 +311,7 @@ describe("the truck as aligned", () => {
           }
         },
       ),
-      { ...SEED, numRuns: 60 },
+      { ...SEED, numRuns: 100 },
     );
     expect(reachedCount).toBeGreaterThan(20);
   });
