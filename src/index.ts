@@ -26,7 +26,22 @@ export {
   DEFAULT_TOLERANCE,
   type Verdict,
 } from "./studies/check.ts";
+export {
+  type Envelope,
+  type EnvelopeOptions,
+  type EnvelopeResult,
+  envelopeOf,
+} from "./studies/envelope/envelopeOf.ts";
+export {
+  type EnvelopeRange,
+  stanceRange,
+  straightRange,
+  wholeRange,
+} from "./studies/envelope/envelopeRange.ts";
+export { type ContainmentProof, proveContainment } from "./studies/envelope/proveContainment.ts";
 export { type GapEntry, gapsAt } from "./studies/gapsAt.ts";
+export { type GeometryReport, geometryReport } from "./studies/geometry/geometryReport.ts";
+export { type JointCone, jointConesAt } from "./studies/limits/jointCones.ts";
 export type { LimitBorder } from "./studies/limits/limitBorders.ts";
 export { LimitStatus } from "./studies/limits/limitStatus.ts";
 export {
@@ -39,10 +54,17 @@ export {
 } from "./studies/limits/limitsOf.ts";
 export { type LimitOverRange, limitsOverRange, limitsPassed } from "./studies/limits/limitsPassed.ts";
 export { limitsPassedSentences } from "./studies/limits/limitWords.ts";
+export { type ClearanceMap, type MapOptions, type MapSide, mapOf } from "./studies/map/clearanceMap.ts";
+export type { Limit, WheelLimits } from "./studies/map/limit.ts";
+export { type LowestTravels, lowestTravels } from "./studies/map/lowestTravels.ts";
+export { type MapReport, mapReportOf } from "./studies/map/mapReport.ts";
+export { type NoLimits, type SteerLimits, steerLimits } from "./studies/map/steerLimits.ts";
 export { type Model, type ModelResult, modelOf } from "./studies/model.ts";
 export { narrowestHubFace } from "./studies/narrowestHubFace.ts";
 export { type Pair, pairGapTo, pairMotion } from "./studies/pairs.ts";
 export { type ReachLimit, reachLimits } from "./studies/reachLimits.ts";
+export { type EnvelopeSection, envelopeSection } from "./studies/section/envelopeSection.ts";
+export type { SectionPlane } from "./studies/section/sectionPlane.ts";
 export { verdictSentence } from "./studies/sentence.ts";
 export { poseSentence } from "./studies/sentenceAtPose.ts";
 export { limitSentence } from "./studies/sentenceLimit.ts";

@@ -79,7 +79,7 @@ const growths: readonly Growth[] = [
   {
     what: "check of its body parts",
     of: "tolerance, 1 mm / …",
-    sizes: [1, 10, 100],
+    sizes: [10, 100, 1000, 10_000],
     repeats: 7,
     jobAt: (size) => check(whole, 1 / size),
   },

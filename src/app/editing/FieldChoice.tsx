@@ -23,6 +23,11 @@ export function FieldChoice({ id, path, field, value, describedBy }: FieldChoice
       onChange={({ target }) => (target.value === "" ? removeField(path) : editField(path, target.value))}
     >
       {!field.required && <option value="">{defaultWords(field)}</option>}
+      {field.required && value === "" && (
+        <option value="" disabled>
+          choose
+        </option>
+      )}
       {field.choices.map((word) => (
         <option key={word} value={word}>
           {choiceWords(path, word)}

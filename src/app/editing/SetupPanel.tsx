@@ -1,7 +1,11 @@
 import "./editing.css";
+import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/keyPath.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { AnyField } from "./anyBlock/AnyField.tsx";
+import { AnyFields } from "./anyBlock/AnyFields.tsx";
+import { keysOf } from "./anyBlock/keysOf.ts";
 import { BodyParts } from "./body/BodyParts.tsx";
 import { FieldGroup } from "./FieldGroup.tsx";
 import { FieldRow } from "./FieldRow.tsx";
@@ -35,6 +39,21 @@ const IN = {
   file: [["name"], ["units"]],
 } as const satisfies Record<string, readonly KeyPath[]>;
 
+const KNUCKLE = ["hubFace", "pinHeight", "pinAngle", "span", "pinLead"] as const;
+
+/** Top keys that are no part of this form: what the file is, and variants, which have a panel of their own. */
+const ELSEWHERE: readonly string[] = ["$schema", "format", "version", "variants"];
+
+/** Blocks that no form is drawn up for: each is a group of its own. */
+const OTHERS: readonly string[] = keysOf([], null).filter(
+  (key) =>
+    !ELSEWHERE.includes(key) &&
+    key !== "truck" &&
+    !Object.values(IN)
+      .flat()
+      .some(([first]) => first === key),
+);
+
 /** Everything that the setup holds, to be changed: the knuckle first, since it is what is being designed. */
 export function SetupPanel({ truck }: SetupPanelProps) {
   const variant = useWorkbench((s) => s.variant);
@@ -55,12 +74,13 @@ export function SetupPanel({ truck }: SetupPanelProps) {
         </p>
       </header>
       <FieldGroup title="Knuckle" of={IN.knuckle} isFirst>
-        <FieldRows of={["knuckle"]} keys={["hubFace", "pinHeight", "pinAngle", "span", "pinLead"]} />
+        <FieldRows of={["knuckle"]} keys={KNUCKLE} />
         <PointFields
           caption="Outer tie rod end, in the knuckle's own axes"
           rowHead=""
           rows={[{ label: "outer tie rod end", path: ["knuckle", "steeringArm"] }]}
         />
+        <AnyFields path={["knuckle"]} except={[...KNUCKLE, "steeringArm"]} />
       </FieldGroup>
       <FieldGroup title="Wheel" of={IN.wheel}>
         <WheelFields truck={truck} />
@@ -72,10 +92,13 @@ export function SetupPanel({ truck }: SetupPanelProps) {
         <FieldRow path={["alignment", "toe"]} />
         <FieldRows of={["travel"]} keys={["bump", "droop"]} />
         <FieldRow path={["allowance"]} />
+        <AnyFields path={["travel"]} except={["bump", "droop"]} />
+        <AnyFields path={["alignment"]} except={["toe"]} />
         <StanceList />
       </FieldGroup>
       <FieldGroup title="Arms" of={IN.arms}>
         <ArmFields />
+        <AnyFields path={["truck"]} except={["upperArm", "lowerArm", "wheelbase", "steering", "body"]} />
       </FieldGroup>
       <FieldGroup title="Steering" of={IN.steering}>
         <SteeringFields truck={truck} />
@@ -86,6 +109,11 @@ export function SetupPanel({ truck }: SetupPanelProps) {
       <FieldGroup title="Body parts" of={IN.body}>
         <BodyParts truck={truck} />
       </FieldGroup>
+      {OTHERS.map((key) => (
+        <FieldGroup key={key} title={fieldAt([key], null)?.label ?? key} of={[[key]]}>
+          <AnyField path={[key]} />
+        </FieldGroup>
+      ))}
       <FieldGroup title="Name and units" of={IN.file}>
         <FieldRows of={[]} keys={["name", "units"]} />
         <p className="part-note">

@@ -1,3 +1,4 @@
+import { KEPT } from "../../studies/limits/frontEndLimit.ts";
 import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import type { LimitPose, LimitStance, LimitsReport, ReachableRegion } from "../../studies/limits/limitsOf.ts";
 import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
@@ -84,6 +85,9 @@ function stanceBlock(
   return `${title}\n${lines.join("\n")}\n${met}`;
 }
 
+/** Percent: what is kept to the last bit but rounding must not read -1%. */
+const ROUNDING = 1e-4;
+
 const STEERS: Readonly<Record<string, string>> = {
   "0": "straight ahead",
   "1": "full left lock",
@@ -149,9 +153,10 @@ function borderWords(border: LimitBorder, along: "travel" | "steer", format: Len
 }
 
 function marginCell(margin: number, measure: "length" | "angle", format: LengthFormat): string {
+  if (Math.abs(margin) <= KEPT) return "0";
   return `${margin < 0 ? "-" : ""}${marginWords(margin, measure, format)}`;
 }
 
 function shareCell(share: number): string {
-  return `${Math.floor(100 * share) + 0}%`;
+  return `${Math.floor(100 * share + ROUNDING) + 0}%`;
 }

@@ -24,7 +24,7 @@ const loadsField = block(
 
 const areaField = block("effective area by height: load = gauge pressure × effective area", {
   kind: z.literal("area").meta({ description: "effective area by height" }),
-  rows: list(
+  areas: list(
     "effective areas, heights rising, straight between them; one row = the same at every height",
     block("effective area at one height", {
       height: lengthField("height of the spring, mount to mount", "positive"),
@@ -43,17 +43,11 @@ export const airCurveField = oneOfBlocks(
 
 /** The curve in mm, N, MPa and mm². Refuses tables that do not rise. */
 export function resolveAirCurve(typed: z.infer<typeof airCurveField>, reading: BlockReading): AirCurve {
-  const least = typed.kind === "loads" ? 2 : 1;
-  if (typed.rows.length < least)
-    reading.issue(["rows"], typed.rows, `must have at least ${least === 1 ? "one row" : "two rows"}`);
-  const heights = typed.rows.map(({ height }, i) => reading.length(height, "rows", i, "height"));
-  heights.forEach((height, i) => {
-    if (i > 0 && !(height > heights[i - 1]!))
-      reading.issue(["rows", i, "height"], typed.rows[i]!.height, "must be more than the height before it");
-  });
   if (typed.kind === "area") {
-    return { kind: "area", heights, areas: typed.rows.map(({ area }) => reading.quantity(area, "area")) };
+    const heights = risingHeights(typed.areas, "areas", 1, reading);
+    return { kind: "area", heights, areas: typed.areas.map(({ area }) => reading.quantity(area, "area")) };
   }
+  const heights = risingHeights(typed.rows, "rows", 2, reading);
   const pressures = typed.pressures.map((pressure) => reading.quantity(pressure, "pressure"));
   if (pressures.length < 2) reading.issue(["pressures"], typed.pressures, "must have at least two pressures");
   pressures.forEach((pressure, i) => {
@@ -73,4 +67,20 @@ export function resolveAirCurve(typed: z.infer<typeof airCurveField>, reading: B
     return values;
   });
   return { kind: "loads", heights, pressures, loads };
+}
+
+function risingHeights(
+  rows: readonly { readonly height: number | string }[],
+  key: "rows" | "areas",
+  least: 1 | 2,
+  reading: BlockReading,
+): number[] {
+  if (rows.length < least)
+    reading.issue([key], rows, `must have at least ${least === 1 ? "one row" : "two rows"}`);
+  const heights = rows.map(({ height }, i) => reading.length(height, key, i, "height"));
+  heights.forEach((height, i) => {
+    if (i > 0 && !(height > heights[i - 1]!))
+      reading.issue([key, i, "height"], rows[i]!.height, "must be more than the height before it");
+  });
+  return heights;
 }

@@ -65,7 +65,7 @@ export function motionOf(model: Model, spring: AirSpringSetup, side: Side, trave
 }
 
 /** The scale reading of a side, kg. */
-export function cornerOf(masses: MassesSetup, side: Side): number {
+function cornerOf(masses: MassesSetup, side: Side): number {
   return side === "left" ? masses.corner : masses.cornerRight;
 }
 

@@ -59,11 +59,11 @@ export function alignSide(job: SideJob): SideAlignment | null {
     const input = inputAt(settings);
     return input && withToe(input, side, travel, targets.toe);
   };
-  const leftOver: LeftOver = (settings) => {
+  const leftOver = remembered((settings) => {
     const set = frontEndAt(settings);
     const read = set && straightAhead(set[side], side, travel);
     return read && (["camber", "caster"] as const).flatMap((key) => excess(read[key], targets[key]) ?? []);
-  };
+  });
   const asBoltedAt = knobs.map(({ asBolted }) => asBolted);
   const isAsked = targets.camber !== null || targets.caster !== null;
   const exact = isAsked ? exactSettings(knobs, leftOver, []) : null;
@@ -96,6 +96,19 @@ export function alignSide(job: SideJob): SideAlignment | null {
     },
     sensitivities: sensitivitiesOf(job, real.settings),
     input: aligned.input,
+  };
+}
+
+/** Neighbors on the grid are asked for over and over, and each assembles a truck. */
+function remembered(leftOver: LeftOver): LeftOver {
+  const known = new Map<string, ReturnType<LeftOver>>();
+  return (settings) => {
+    const key = settings.join();
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const found = leftOver(settings);
+    known.set(key, found);
+    return found;
   };
 }
 

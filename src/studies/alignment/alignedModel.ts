@@ -7,7 +7,7 @@ import type { TruckAlignment } from "./alignTruck.ts";
  * The setup with one wheel's alignment put on both: pivots moved, toe set, and the adjusters as they then stand, so
  * that aligning it again changes nothing.
  */
-export function alignedSetup(setup: Setup, { input, settings }: SideAlignment): Setup {
+function alignedSetup(setup: Setup, { input, settings }: SideAlignment): Setup {
   const { upperArm, lowerArm, toe } = input;
   return {
     ...setup,

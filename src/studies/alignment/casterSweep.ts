@@ -20,7 +20,7 @@ export interface CasterSweep {
 }
 
 /** rad, to either side of straight ahead, as the turn plate shows it. */
-export const SWEEP_ANGLE = Math.PI / 9;
+const SWEEP_ANGLE = Math.PI / 9;
 
 /** Factor of gauges made for ±20° (common practice, no source). */
 const ROUNDED_FACTOR = 1.5;

@@ -61,7 +61,7 @@ export function costOf(leftOver: LeftOver, settings: readonly number[]): number 
 }
 
 /** Change of what is left over per mm of one knob. */
-export function slopeOf(leftOver: LeftOver, settings: readonly number[], knob: number): number[] | null {
+function slopeOf(leftOver: LeftOver, settings: readonly number[], knob: number): number[] | null {
   const at = (by: number) => leftOver(settings.map((value, i) => (i === knob ? value + by : value)));
   const [more, less] = [at(DIFFERENCE), at(-DIFFERENCE)];
   if (more === null || less === null) return null;

@@ -1,7 +1,7 @@
 import { MOTION } from "../../geometry/motionRow.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
-import type { LimitCell } from "./limitCell.ts";
+import type { CellMotion } from "./cellMotion.ts";
 
 /**
  * What rides on the knuckle or an arm, and how far it can move in a cell of poses. Three numbers at a time in rows the
@@ -27,7 +27,7 @@ export function knuckleDirectionTo(
 }
 
 /** |ω × v| for the angular velocity at `omegaAt` of a row. */
-export function crossSize(row: Float64Array, omegaAt: number, v: Float64Array): number {
+function crossSize(row: Float64Array, omegaAt: number, v: Float64Array): number {
   const [wx, wy, wz] = [row[omegaAt]!, row[omegaAt + 1]!, row[omegaAt + 2]!];
   const x = wy * v[2]! - wz * v[1]!;
   const y = wz * v[0]! - wx * v[2]!;
@@ -35,12 +35,12 @@ export function crossSize(row: Float64Array, omegaAt: number, v: Float64Array): 
   return Math.sqrt(x * x + y * y + z * z);
 }
 
-export function sizeOf(v: Float64Array): number {
+function sizeOf(v: Float64Array): number {
   return Math.sqrt(v[0]! * v[0]! + v[1]! * v[1]! + v[2]! * v[2]!);
 }
 
 /** Path of a vector carried by the knuckle within the cell: `out[0]` by the arm, `out[1]` by the steering; the sum is σ. */
-export function carriedPathTo(out: Float64Array, cell: LimitCell, v: Float64Array): void {
+export function carriedPathTo(out: Float64Array, cell: CellMotion, v: Float64Array): void {
   const { motion, armHalf, steerHalf } = cell;
   const size = sizeOf(v);
   const turn = armHalf * motion[MOTION.armTurnMost]! + steerHalf * motion[MOTION.steerTurnMost]!;
@@ -70,7 +70,7 @@ export function carriedPointPathTo(
   side: Float64Array,
   pose: Float64Array,
   at: number,
-  cell: LimitCell,
+  cell: CellMotion,
   point: Float64Array,
   lessInner: boolean,
 ): void {

@@ -1,4 +1,4 @@
-import type { LimitCell } from "./limitCell.ts";
+import type { CellMotion } from "./cellMotion.ts";
 
 /** One side of one pose as a limit sees it. Left-hand frame (the right side mirrored), mm. Refilled from pose to pose. */
 export interface LimitPlace {
@@ -35,5 +35,5 @@ export interface FrontEndLimit {
    * Bounds how much the margin can fall within a cell of poses about `place`: `out[0]` by the arm's range, `out[1]` by
    * the steering's; Infinity where nothing is proven. The margin in the cell is at least margin − out[0] − out[1].
    */
-  readonly spreadTo: (out: Float64Array, place: LimitPlace, cell: LimitCell) => void;
+  readonly spreadTo: (out: Float64Array, place: LimitPlace, cell: CellMotion) => void;
 }

@@ -11,8 +11,8 @@ import {
   LOWER_ARM,
   UPPER_ARM,
 } from "./carriedByArm.ts";
+import type { CellMotion } from "./cellMotion.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
-import type { LimitCell } from "./limitCell.ts";
 
 // Leaf scratch.
 const stud = new Float64Array(3);
@@ -86,7 +86,7 @@ export function ballJointLimits(
 }
 
 /** Angle between stud and housing at a pose, radians. */
-export function jointAngle(axes: JointAxes, { side, pose, poseAt }: LimitPlace): number {
+function jointAngle(axes: JointAxes, { side, pose, poseAt }: LimitPlace): number {
   knuckleDirectionTo(stud, pose, poseAt, axes.stud);
   carriedByArmTo(housing, side, axes.arm, axes.housing, pose, poseAt);
   let crossSq = 0;
@@ -150,7 +150,7 @@ function relativePathTo(
   arm: ArmAt,
   local: Vec3,
   { side, pose, poseAt: at }: LimitPlace,
-  cell: LimitCell,
+  cell: CellMotion,
 ): void {
   const { motion, armHalf, steerHalf } = cell;
   knuckleDirectionTo(stud, pose, at, local);
@@ -185,7 +185,7 @@ function upperRateTo(
   side: Float64Array,
   pose: Float64Array,
   at: number,
-  { motion, armHalf, cosArm, sinArm }: LimitCell,
+  { motion, armHalf, cosArm, sinArm }: CellMotion,
 ): void {
   let lowerSq = 0;
   let upperSq = 0;

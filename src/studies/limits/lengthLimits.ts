@@ -2,8 +2,8 @@ import { sub, type Vec3, vecAt } from "../../geometry/vec.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import { carriedPointPathTo, knuckleDirectionTo } from "./carried.ts";
 import { type CarriedByArm, carriedByArm, carriedByArmTo, LOWER_ARM } from "./carriedByArm.ts";
+import type { CellMotion } from "./cellMotion.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
-import type { LimitCell } from "./limitCell.ts";
 
 // Leaf scratch.
 const mount = new Float64Array(3);
@@ -11,7 +11,7 @@ const mount = new Float64Array(3);
 /** Something with a length between a point of the body and one that moves: a shock, an air spring. */
 export interface Strut {
   readonly lengthAt: (place: LimitPlace) => number;
-  readonly pathTo: (out: Float64Array, place: LimitPlace, cell: LimitCell) => void;
+  readonly pathTo: (out: Float64Array, place: LimitPlace, cell: CellMotion) => void;
 }
 
 /** A strut on the lower arm. @param lower as measured, left-hand frame. */
@@ -83,7 +83,7 @@ function mountOnArmTo({ side, pose, poseAt }: LimitPlace, carried: CarriedByArm)
 }
 
 /** (mount − body)·v, v the mount's motion per radian of arm. */
-function closingOnArm(side: Float64Array, carried: CarriedByArm, body: Vec3, cell: LimitCell): number {
+function closingOnArm(side: Float64Array, carried: CarriedByArm, body: Vec3, cell: CellMotion): number {
   const { cosArm: cos, sinArm: sin } = cell;
   let size = 0;
   for (let i = 0; i < 3; i++) size += side[SIDE.lowerRadial + i]! ** 2;

@@ -7,6 +7,7 @@ import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
 import type { Model } from "../model.ts";
+import type { CellMotion } from "./cellMotion.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
 import { limitsOn } from "./limitsOn.ts";
 
@@ -27,7 +28,7 @@ export const CellState = {
 export type CellState = (typeof CellState)[keyof typeof CellState];
 
 /** A cell of lower arm angle × steer of one side about a middle pose, for the margins of its limits. */
-export class LimitCell {
+export class LimitCell implements CellMotion {
   readonly limits: readonly FrontEndLimit[];
   readonly motion = new Float64Array(MOTION_ROW);
   /** Velocity of the inner tie rod end, mm per unit of steer; bounds of it over the cell. */

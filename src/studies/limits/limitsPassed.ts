@@ -32,7 +32,7 @@ export interface SteerStart {
 }
 
 /** Heights, full droop to full bump, at which the least steer is looked for; at each one it is proven. */
-export const HEIGHTS = 33;
+const HEIGHTS = 33;
 
 /** How far the proven bound may stay below the margin found: a hundredth of a degree, a twentieth of a millimeter. */
 const ANGLE_TOLERANCE = (0.01 * Math.PI) / 180;

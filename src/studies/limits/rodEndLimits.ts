@@ -3,8 +3,8 @@ import type { RodEndLimit } from "../../setup/limitsTypes.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import { carriedPathTo, carriedPointPathTo, knuckleDirectionTo } from "./carried.ts";
+import type { CellMotion } from "./cellMotion.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
-import type { LimitCell } from "./limitCell.ts";
 
 // Leaf scratch.
 const stud = new Float64Array(3);
@@ -109,7 +109,7 @@ function rodTo({ pose, poseAt }: LimitPlace): void {
 }
 
 /** Path of the tie rod's direction in the cell: the outer end's motion past the inner one's, over the rod's length. */
-function rodPathTo(out: Float64Array, place: LimitPlace, cell: LimitCell): void {
+function rodPathTo(out: Float64Array, place: LimitPlace, cell: CellMotion): void {
   const { side, pose, poseAt } = place;
   for (let i = 0; i < 3; i++) outer[i] = pose[poseAt + POSE.tieRodOuter + i]!;
   carriedPointPathTo(out, side, pose, poseAt, cell, outer, true);

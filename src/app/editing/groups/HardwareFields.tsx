@@ -2,6 +2,7 @@ import type { KeyPath } from "../../../setup/keyPath.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
+import { AnyFields } from "../anyBlock/AnyFields.tsx";
 import { FieldRow } from "../FieldRow.tsx";
 import { PointFields } from "../points/PointFields.tsx";
 import { FieldRows } from "./FieldRows.tsx";
@@ -60,6 +61,7 @@ export function HardwareFields({ truck }: HardwareFieldsProps) {
           ]}
         />
       </OptionalBlock>
+      <AnyFields path={HARDWARE} except={[...ROUND, "rotor", "caliper"]} />
     </OptionalBlock>
   );
 }

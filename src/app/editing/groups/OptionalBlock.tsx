@@ -19,17 +19,15 @@ export type OptionalBlockProps = {
 /** A block that a setup may have: a button that adds it, or its fields and a button that removes it. */
 export function OptionalBlock({ path, title, note, start, add = "Add", children }: OptionalBlockProps) {
   const isThere = useWorkbench((s) => valueAt(shownDocument(s), path) !== undefined);
-  const { editField, removeField } = workbench.getState();
+  const { applySuggestion, removeField } = workbench.getState();
+  // Written as it is: what a new block still lacks is told at its fields, and the truck from before stays until then.
+  const write = () => applySuggestion({ path, value: start(), kind: "nearest" });
   return (
     <section className="part-block" data-field={path.join(".")}>
       <h4>{title}</h4>
       <p className="part-note">{note}</p>
       {isThere && children}
-      <button
-        type="button"
-        className="small-button"
-        onClick={() => (isThere ? removeField(path) : editField(path, start()))}
-      >
+      <button type="button" className="small-button" onClick={() => (isThere ? removeField(path) : write())}>
         {isThere ? "Remove" : add} {title.charAt(0).toLowerCase() + title.slice(1)}
       </button>
     </section>

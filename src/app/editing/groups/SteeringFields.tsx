@@ -6,6 +6,7 @@ import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { AnyFields } from "../anyBlock/AnyFields.tsx";
 import { FieldRow } from "../FieldRow.tsx";
 import { PointFields } from "../points/PointFields.tsx";
 import { OptionalBlock } from "./OptionalBlock.tsx";
@@ -19,6 +20,7 @@ const WAYS = [
   { way: "rack", label: "rack" },
   { way: "pitman", label: "pitman arm and idler" },
 ] as const;
+const DRAWN_UP = ["type", "innerEnd", "innerEndRight", "stroke", "swing", "pitman", "idler"];
 const ARMS = ["pitman", "idler"] as const;
 
 /** The steering linkage; its other type starts from this one. */
@@ -45,6 +47,7 @@ export function SteeringFields({ truck }: SteeringFieldsProps) {
         </>
       )}
       {type === "pitman" && <PitmanFields truck={truck} />}
+      <AnyFields path={STEERING} except={DRAWN_UP} />
     </>
   );
 }

@@ -4,6 +4,7 @@ import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { AnyFields } from "../anyBlock/AnyFields.tsx";
 import { FieldRow } from "../FieldRow.tsx";
 import { PointList } from "../points/PointList.tsx";
 import { FieldRows } from "./FieldRows.tsx";
@@ -18,6 +19,7 @@ const WAYS = [
   { way: "profile", label: "profile" },
 ] as const;
 const TIRE: KeyPath = ["tire"];
+const DRAWN_UP = ["size", "diameter", "sectionWidth", "treadWidth", "profile", "loadedRadius"];
 
 /** The tire: by the size on its sidewall, by its main dimensions, or by a measured profile. */
 export function TireFields({ truck }: TireFieldsProps) {
@@ -46,6 +48,7 @@ export function TireFields({ truck }: TireFieldsProps) {
         />
       )}
       <FieldRow path={["tire", "loadedRadius"]} />
+      <AnyFields path={TIRE} except={DRAWN_UP} />
     </>
   );
 }

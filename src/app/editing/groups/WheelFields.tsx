@@ -4,6 +4,7 @@ import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { AnyFields } from "../anyBlock/AnyFields.tsx";
 import { FieldRow } from "../FieldRow.tsx";
 import { PointList } from "../points/PointList.tsx";
 import { FieldRows } from "./FieldRows.tsx";
@@ -18,6 +19,7 @@ const WAYS = [
   { way: "offset", label: "offset" },
 ] as const;
 const WHEEL: KeyPath = ["wheel"];
+const DRAWN_UP = ["rimDiameter", "rimWidth", "backspacing", "offset", "barrelDiameter", "center"];
 
 /** The wheel: where its mounting face lies is given by backspacing or by offset, and each is worked out from the other. */
 export function WheelFields({ truck }: WheelFieldsProps) {
@@ -53,6 +55,7 @@ export function WheelFields({ truck }: WheelFieldsProps) {
           least={2}
         />
       </OptionalBlock>
+      <AnyFields path={WHEEL} except={DRAWN_UP} />
     </>
   );
 }

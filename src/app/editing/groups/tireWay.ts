@@ -6,6 +6,9 @@ import { plainLengthText } from "../../../units/plainLengthText.ts";
 /** How a tire is given. */
 export type TireWay = "size" | "diameter" | "profile";
 
+/** Keys that give a tire's shape, in one way or another. */
+const SHAPE: readonly string[] = ["size", "diameter", "sectionWidth", "treadWidth", "profile"];
+
 /**
  * The tire as the file holds it, given in another way: about the tire there is, to be put right. A size is the nearest metric
  * one; dimensions and profile are the ones the size stands for.
@@ -18,8 +21,7 @@ export function tireGivenBy(
   wheel: WheelSetup,
   units: FileUnits,
 ): object {
-  const { loadedRadius } = (typed ?? {}) as { readonly loadedRadius?: unknown };
-  const kept = loadedRadius === undefined ? {} : { loadedRadius };
+  const kept = Object.fromEntries(Object.entries(typed ?? {}).filter(([key]) => !SHAPE.includes(key)));
   const text = (mm: number) => {
     const grid = units === "in" ? MM_PER_INCH / 16 : 1;
     return plainLengthText(Math.round(mm / grid) * grid, units);

@@ -35,14 +35,14 @@ export function CoordinateRow({ label, path, columns, isCurrent, onFocus, onPast
   const [kind, column, mend] = /^(draft|issue) (\S+) ([\s\S]*)$/.exec(fault ?? "")?.slice(1) ?? [];
   const describedBy = fault === null ? undefined : `${id}-fault`;
   return (
-    <tbody data-field={path.join(".")} className={isCurrent ? "points-current" : undefined}>
+    <tbody className={isCurrent ? "points-current" : undefined}>
       <tr>
         <th scope="row">
           {label}
           {isOwn && <span className="points-own">◆ variant</span>}
         </th>
         {columns.map((name, i) => (
-          <td key={name}>
+          <td key={name} data-field={[...path, i].join(".")}>
             <EntryInput
               path={[...path, i]}
               text={texts[i] ?? ""}

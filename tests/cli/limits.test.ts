@@ -1,0 +1,160 @@
+import { describe, expect, it } from "vitest";
+import { demoDocument, lipAlone } from "../studies/demoModel.ts";
+import { captured, capturedJson } from "./captured.ts";
+import { setupFolder } from "./setupFolder.ts";
+
+const folder = setupFolder();
+
+const BLOCKS = {
+  limits: {
+    upperBallJoint: { cone: 22 },
+    lowerBallJoint: { cone: 20, inOut: 18, foreAft: 12 },
+    outerTieRodEnd: { misalignment: 27 },
+    bumpStop: { travel: "3 1/2" },
+    rackStroke: 3,
+  },
+  airSpring: {
+    ...{ bodyMount: ["1/4", 19, "15 1/2"], armMount: ["1/4", 20, 9], leastHeight: "4 3/8" },
+    ...{ leastPressure: 20, greatestPressure: 110 },
+    curve: {
+      kind: "area",
+      areas: [
+        { height: 4, area: 28 },
+        { height: 9, area: 22 },
+      ],
+    },
+    volume: { height: 6, volume: 165 },
+  },
+  masses: { corner: 1010, unsprung: 95 },
+};
+/** A lower spring bracket: the spring bottoms before the truck is aired out. */
+const LOW = { airSpring: { ...BLOCKS.airSpring, bodyMount: ["1/4", 19, "14 1/2"] } };
+
+const clear = { truck: { body: [] }, hardware: null };
+const kept = folder.write("kept.json", demoDocument({ ...clear, ...BLOCKS }));
+const low = folder.write("low.json", demoDocument({ ...clear, ...BLOCKS, ...LOW }));
+const none = folder.write("none.json", demoDocument(clear));
+const lip = folder.write("lip.json", demoDocument({ ...lipAlone(), hardware: null }));
+
+describe("limits", () => {
+  it("are all kept, exit 0, with what is not checked and the cautions", () => {
+    const { code, out, error } = captured(["limits", kept]);
+    expect([code, error]).toEqual([0, ""]);
+    expect(out.split("\n")[1]).toBe("Every limit given is kept over all travel and both locks.");
+    expect(out).toMatch(/^bump stop +left +0 +0% +3 1\/2 +0%$/m);
+    expect(out).toMatch(
+      /^Not checked: inner tie rod end, droop strap, shock length, steering stop, air spring extension\.$/m,
+    );
+    expect(out).toMatch(/for its maker to say/);
+    expect(out).not.toMatch(/\bis safe\b|\bare safe\b/);
+  });
+
+  it("passed are named with where they start, exit 1; what binds first when aired out is told", () => {
+    const { code, out } = captured(["limits", low]);
+    expect(code).toBe(1);
+    expect(out.split("\n")[1]).toMatch(
+      /^Air spring compression, both sides: past its limit from 2 \d+\/\d+ in of bump on, by \d+\/\d+ in at most\.$/,
+    );
+    expect(out).toMatch(/At the "aired out" stance, .*\n {2}straight ahead: left air spring compression -/);
+    expect(out).toMatch(/^ +3 1\/2 +not here: left air spring compression$/m);
+  });
+
+  it("as JSON: margins, starts, stances and region agree with each other", () => {
+    const { code, document } = capturedJson(["limits", low]);
+    expect(code).toBe(1);
+    expect(Object.keys(document)).toEqual(["units", "passed", "limits", "stances", "region", "notChecked"]);
+    const passed = document.limits.filter((limit: { margin: number }) => limit.margin < -1e-6);
+    expect(passed.map(({ name, side }: { name: string; side: string }) => [name, side])).toEqual([
+      ["air spring compression", "left"],
+      ["air spring compression", "right"],
+    ]);
+    const { starts, measure, bound, margin, travel } = passed[0];
+    expect([measure, starts.droop, starts.left, starts.right]).toEqual(["length", null, null, null]);
+    expect(travel).toBeCloseTo(3.5, 9);
+    expect(margin - bound).toBeLessThanOrEqual(0.05 / 25.4);
+    const [airedOut, driving] = document.stances;
+    expect([airedOut.name, airedOut.first]).toEqual(["aired out", null]);
+    expect(driving.first.bump).toMatchObject({ stop: "limit", name: "air spring compression" });
+    expect(driving.first.bump.at).toBeCloseTo(starts.bump, 3);
+    for (const { steer, bump } of document.region.atSteers)
+      expect([steer, Math.abs(bump.at - starts.bump) < 1e-3]).toEqual([steer, true]);
+    for (const limit of document.limits) expect(limit.bound).toBeLessThanOrEqual(limit.margin);
+  });
+
+  it("where there are none says so, exit 0", () => {
+    const { code, out } = captured(["limits", none]);
+    expect([code, out.split("\n")[1]]).toEqual([
+      0,
+      "The setup gives no limits: add a limits or airSpring block.",
+    ]);
+  });
+});
+
+describe("check of a setup with limits", () => {
+  it("names each limit passed, exit 1, though everything clears", () => {
+    const { code, document } = capturedJson(["check", low]);
+    expect([code, document.verdict]).toEqual([1, "clear"]);
+    expect(document.limitsPassed.map(({ name }: { name: string }) => name)).toEqual([
+      "air spring compression",
+      "air spring compression",
+    ]);
+    expect(captured(["check", low]).out).toMatch(/^Air spring compression, both sides: past its limit from/m);
+  });
+
+  it("that are kept is exit 0 with an empty list; without limits the answer has no such key", () => {
+    const { code, document } = capturedJson(["check", kept]);
+    expect([code, document.limitsPassed]).toEqual([0, []]);
+    expect(Object.keys(capturedJson(["check", lip]).document)).toEqual([
+      "units",
+      "verdict",
+      "worst",
+      "parts",
+    ]);
+  });
+});
+
+describe("air", () => {
+  it("gives height, motion ratio, load, pressure, rates and ride at each stance, with cautions", () => {
+    const { code, out, error } = captured(["air", kept]);
+    expect([code, error]).toEqual([0, ""]);
+    expect(out).toMatch(/^driving, left +6 9\/16 +0\.522 +\d+ +\d+\.\d +\d+ +\d+ +\d\.\d\d$/m);
+    expect(out).toMatch(/Air under pressure can kill/);
+    expect(out).not.toMatch(/\bis safe\b|\bare safe\b/);
+  });
+
+  it("as JSON agrees with the hand formula for load and pressure to the change of camber", () => {
+    const { document } = capturedJson(["air", kept]);
+    expect([document.pressureUnit, document.loadUnit]).toEqual(["psi", "lb"]);
+    const { left } = document.stances[1];
+    const load = (1010 - 95) / left.motionRatio;
+    expect(left.load / load).toBeCloseTo(1, 1);
+    const area = 28 + ((22 - 28) * (left.height - 4)) / 5;
+    expect(left.pressure).toBeCloseTo(left.load / area, 9);
+  });
+
+  it("stands at a pressure where the pressure needed is that one", () => {
+    const needed = capturedJson(["air", kept]).document.stances[1].left.pressure;
+    const { document } = capturedJson(["air", kept, "--pressure", `${needed} psi`]);
+    const [left] = document.atPressure;
+    expect(left.balances.some(({ travel }: { travel: number }) => Math.abs(travel) < 1e-6)).toBe(true);
+    expect(captured(["air", kept, "--pressure", "0"]).out).toMatch(
+      /does not lift its corner off travel 3 1\/2 in/,
+    );
+  });
+
+  it("outside its limits is exit 1, and names the stance", () => {
+    const { code, out } = captured(["air", low]);
+    expect(code).toBe(1);
+    expect(out).toMatch(/less than its least height/);
+    expect(captured(["air", kept, "--pressure", "130"]).code).toBe(1);
+  });
+
+  it("refuses what it cannot answer, exit 2", () => {
+    expect(captured(["air", none])).toMatchObject({
+      code: 2,
+      error: expect.stringMatching(/has no airSpring block; add one/),
+    });
+    expect(captured(["air", kept, "--pressure", "60 pis"]).error).toMatch(/did you mean "psi"/);
+    expect(captured(["air", kept, "--pressure", "-5"]).error).toMatch(/must be 0 or more/);
+  });
+});

@@ -1,0 +1,132 @@
+import { writeFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import { type Browser, chromium, type Locator, type Page } from "playwright-core";
+import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
+import { serveFolder } from "../../src/serve/staticServer.ts";
+import { findBrowser } from "../browser/harness/findBrowser.ts";
+import { mapDrawn, stageDrawn, verdict } from "../browser/harness/reading.ts";
+
+/** Takes the guides' pictures from the built page: `npm run pictures`. */
+
+const FOLDER = new URL("../../public/docs/", import.meta.url);
+const DESK = { width: 1440, height: 900 };
+const PHONE = { width: 390, height: 844 };
+/** Bytes. What a page of the guides may weigh a picture. */
+const MOST = 250_000;
+
+const server = await serveFolder(await buildWorkbench());
+const found = await findBrowser();
+const browser = await chromium.launch({
+  executablePath: found.executablePath,
+  args: [...found.args],
+  env: { ...found.env },
+});
+try {
+  for (const take of [overview, builder, builderOnPhone, salesperson, designer]) await take(browser);
+} finally {
+  await browser.close();
+  await server.close();
+}
+
+async function overview(by: Browser): Promise<void> {
+  const page = await opened(by, DESK);
+  await page.getByRole("button", { name: "Go there" }).click();
+  await settled(page);
+  await keep("workbench", page);
+}
+
+async function builder(by: Browser): Promise<void> {
+  const page = await opened(by, DESK);
+  const setup = page.getByRole("region", { name: "Setup", exact: true });
+  for (const title of ["Wheel", "Tire"]) {
+    await setup.getByRole("heading", { name: title, exact: true }).click();
+  }
+  await setup.getByRole("textbox", { name: "Tire size" }).fill("P255/70R15");
+  await setup.getByRole("textbox", { name: "Backspacing" }).fill("4 3/4");
+  await setup.getByRole("button", { name: "What is Backspacing?" }).click();
+  await setup.getByRole("heading", { name: "Wheel", exact: true }).scrollIntoViewIfNeeded();
+  await setup.evaluate((panel) => {
+    const wheel = panel.querySelectorAll(".group")[1]!;
+    panel.scrollTop += wheel.getBoundingClientRect().top - panel.getBoundingClientRect().top;
+  });
+  await settled(page);
+  await keep("guide-builder-setup", setup);
+  await toFullLock(page);
+  await keep("guide-builder-map", page.locator(".map"));
+}
+
+async function builderOnPhone(by: Browser): Promise<void> {
+  const page = await opened(by, PHONE, true);
+  await toFullLock(page);
+  await page.locator(".stage-panel").evaluate((panel) => panel.scrollIntoView());
+  await settled(page);
+  await keep("guide-builder-phone", page);
+}
+
+async function salesperson(by: Browser): Promise<void> {
+  const page = await opened(by, { width: 1180, height: 820 });
+  await page.getByRole("button", { name: "Counter view" }).click();
+  await page.waitForFunction(() => {
+    const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
+    return !text.includes("…");
+  });
+  await keep("guide-salesperson-counter", page);
+  await page.getByRole("dialog").getByRole("button", { name: "Print sheet" }).click();
+  await page.getByRole("textbox", { name: "Shop" }).fill("Fern Street shop");
+  await page.locator(".sheet-table svg").first().waitFor();
+  await keep("guide-salesperson-sheet", page.locator(".sheet-page"));
+}
+
+async function designer(by: Browser): Promise<void> {
+  const page = await opened(by, DESK);
+  await page.locator(".plots").scrollIntoViewIfNeeded();
+  await page.getByLabel("Lay over").selectOption({ label: "steeper pin" });
+  await keep("guide-designer-plots", page.locator(".plots"));
+  await page.locator(".fan > summary").click();
+  await page.getByLabel("from", { exact: true }).fill("6");
+  await page.getByLabel("to", { exact: true }).fill("10");
+  await page.waitForFunction(
+    () =>
+      [...document.querySelectorAll(".fan tbody tr")].filter((row) => row.querySelector("svg") !== null)
+        .length === 5,
+  );
+  await keep("guide-designer-fan", page.locator(".fan"));
+}
+
+/** The workbench in a new context, light, with its answers, map and stage. */
+async function opened(by: Browser, viewport: typeof DESK, isPhone = false): Promise<Page> {
+  const context = await by.newContext({
+    ...{ viewport, colorScheme: "light", reducedMotion: "reduce", isMobile: isPhone, hasTouch: isPhone },
+    // A page of the guides is no wider than this leaves it.
+    deviceScaleFactor: isPhone ? 1 : 0.9,
+  });
+  const page = await context.newPage();
+  await page.goto(server.address, { waitUntil: "load" });
+  await settled(page);
+  return page;
+}
+
+async function settled(page: Page): Promise<void> {
+  await verdict(page);
+  await mapDrawn(page);
+  await stageDrawn(page);
+}
+
+/** Aired out, wheels hard to the left. */
+async function toFullLock(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "aired out", exact: true }).click();
+  const steering = page.getByRole("slider", { name: "Steering", exact: true });
+  await steering.focus();
+  await page.keyboard.press("End");
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  await settled(page);
+}
+
+/** @throws Error when the picture is too heavy for a page. */
+async function keep(name: string, what: Page | Locator): Promise<void> {
+  const picture = await what.screenshot({ animations: "disabled" });
+  if (picture.length > MOST) throw new Error(`${name}: ${picture.length} bytes, at most ${MOST}`);
+  const path = fileURLToPath(new URL(`${name}.png`, FOLDER));
+  await writeFile(path, picture);
+  console.log(`wrote ${path}: ${picture.length} bytes`);
+}

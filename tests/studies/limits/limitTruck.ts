@@ -1,0 +1,42 @@
+import type { AirSpringSetup } from "../../../src/setup/airTypes.ts";
+import type { LimitsSetup } from "../../../src/setup/limitsTypes.ts";
+import type { Setup } from "../../../src/setup/types.ts";
+import type { Model } from "../../../src/studies/model.ts";
+import { assembleFrontEnd } from "../../../src/suspension/frontEnd.ts";
+import type { FrontEndInput } from "../../../src/suspension/inputs.ts";
+import { demoModel } from "../demoModel.ts";
+
+/** Nothing limited. */
+const NO_LIMITS: LimitsSetup = {
+  ...{ upperBallJoint: null, lowerBallJoint: null, outerTieRodEnd: null, innerTieRodEnd: null },
+  ...{ bumpStop: null, droopStrap: null, shock: null, steeringStop: null, steeringStroke: null },
+};
+
+/** A model of any front end with these limits: the demo truck's setup with what decides replaced. */
+export function limitModel(
+  input: FrontEndInput,
+  limits: Partial<LimitsSetup> | null,
+  rest: Partial<Setup> = {},
+): Model {
+  const built = assembleFrontEnd(input);
+  if (!built.ok) throw new Error(built.issue.mend);
+  const demo = demoModel({ truck: { body: [] }, hardware: null });
+  const setup: Setup = {
+    ...demo.setup,
+    ...rest,
+    truck: { ...demo.setup.truck, ...input, body: [] },
+    limits: limits === null ? null : { ...NO_LIMITS, ...limits },
+  };
+  return { ...demo, setup, frontEnd: built.frontEnd, mirrored: input.steering.type === "rack" };
+}
+
+/** An air spring with everything left out but its mounts. */
+export function bareSpring(
+  bodyMount: AirSpringSetup["bodyMount"],
+  armMount: AirSpringSetup["armMount"],
+): AirSpringSetup {
+  return {
+    ...{ bodyMount, armMount, leastHeight: null, greatestHeight: null, leastPressure: null },
+    ...{ greatestPressure: null, curve: null, volume: null, exponent: 1.38, atmosphere: 0.101325 },
+  };
+}
