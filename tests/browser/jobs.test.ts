@@ -141,10 +141,8 @@ describe.each([
     const pageWide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(pageWide).toBe(0);
     await page.getByRole("button", { name: "Print sheet" }).click();
-    await sheet(page).getByRole("button", { name: "Print", exact: true }).waitFor();
-    await expect
-      .poll(() => sheet(page).getByRole("button", { name: "Print", exact: true }).isEnabled())
-      .toBe(true);
+    const print = sheet(page).getByRole("button", { name: "Print", exact: true });
+    await expect.poll(() => print.isEnabled(), { timeout: 30_000 }).toBe(true);
     const { pages, text } = readPdf(await page.pdf({ format: "Letter" }));
     expect(pages).toBe(1);
     for (const words of [

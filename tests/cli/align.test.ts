@@ -18,7 +18,7 @@ describe("align --json", () => {
 
   it("has exactly the keys it promises, exit 0 when the targets are reached", () => {
     expect(code).toBe(0);
-    expect(Object.keys(document)).toEqual(["units", "stance", "travel", "reached", "left", "right"]);
+    expect(Object.keys(document)).toEqual(["units", "stance", "travel", "asked", "reached", "left", "right"]);
     expect(document).toMatchObject({ units: "in", stance: "driving", travel: 0, reached: true });
     for (const side of [document.left, document.right]) {
       expect(Object.keys(side)).toEqual([
@@ -137,11 +137,24 @@ describe("align for a person", () => {
     expect(captured(["align", reached, "--variant", "steeper pin"]).out).toMatch(/variant "steeper pin"/);
   });
 
-  it("refuses a setup without targets and a stance out of reach, exit 2, with the key", () => {
-    const bare = folder.write("bare.json", demoDocument(lipAlone()));
-    const { code, error } = captured(["align", bare]);
-    expect(code).toBe(2);
-    expect(error).toMatch(/bare\.json: alignment\.targets: required for align/);
+  it("without targets tells the truck as bolted on, and that nothing was asked for", () => {
+    const bare = folder.write("bare.json", demoDocument({ ...lipAlone(), hardware: null, adjusters: shims }));
+    const { code, out } = captured(["align", bare]);
+    expect(code).toBe(0);
+    expect(out.split("\n")[1]).toMatch(/^Nothing is asked for, .*alignment\.targets/);
+    const { document } = capturedJson(["align", bare]);
+    expect(document.asked).toBe(false);
+    for (const side of [document.left, document.right]) {
+      for (const key of ["camber", "caster", "toe"]) {
+        expect(side.aligned[key]).toBeCloseTo(side.asBolted[key], 11);
+      }
+      expect(side.settings.map((one: { setting: number }) => one.setting)).toEqual([1 / 8, 1 / 8]);
+      expect(side.tieRod.change).toBeCloseTo(0, 9);
+      expect(side.sensitivities).toHaveLength(2);
+    }
+  });
+
+  it("refuses a stance out of reach, exit 2, with the key", () => {
     const high = folder.write(
       "high.json",
       demoDocument({

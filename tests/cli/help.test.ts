@@ -31,7 +31,7 @@ describe("help", () => {
 
   it("shows only examples that work", () => {
     const folder = setupFolder();
-    const demo = JSON.parse(readFileSync("shared/half-ton-on-air.json", "utf8"));
+    const demo = JSON.parse(readFileSync("shared/half-ton-limits.json", "utf8"));
     demo.truck.body = demo.truck.body.filter((part: { name: string }) => part.name === "fender lip");
     const file = folder.write("truck.json", demo);
     const examples = ["", ...VERBS].flatMap((verb) =>

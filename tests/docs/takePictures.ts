@@ -98,7 +98,7 @@ async function opened(by: Browser, viewport: typeof DESK, isPhone = false): Prom
   const context = await by.newContext({
     ...{ viewport, colorScheme: "light", reducedMotion: "reduce", isMobile: isPhone, hasTouch: isPhone },
     // A page of the guides is no wider than this leaves it.
-    deviceScaleFactor: isPhone ? 1 : 0.9,
+    deviceScaleFactor: isPhone ? 1 : 0.75,
   });
   const page = await context.newPage();
   await page.goto(server.address, { waitUntil: "load" });

@@ -26,7 +26,8 @@ export function fanFields(document: TypedDocument | null): readonly SetupField[]
     if (kind !== "length" && kind !== "signedLength" && kind !== "angle") {
       return false;
     }
-    if (pattern.includes("*")) return false;
+    // What lies deeper, such as the targets of an alignment, moves no metal.
+    if (pattern.includes("*") || pattern.length > 2) return false;
     // Only what is said already, or what every setup has: of backspacing and offset one stands.
     return block === "knuckle" || block === "alignment" || isSaid(document, pattern);
   });

@@ -3,8 +3,7 @@ import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/keyPath.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { AnyField } from "./anyBlock/AnyField.tsx";
-import { AnyFields } from "./anyBlock/AnyFields.tsx";
+import { AnyField, AnyFields } from "./anyBlock/AnyFields.tsx";
 import { keysOf } from "./anyBlock/keysOf.ts";
 import { BodyParts } from "./body/BodyParts.tsx";
 import { FieldGroup } from "./FieldGroup.tsx";
@@ -58,7 +57,7 @@ const OTHERS: readonly string[] = keysOf([], null).filter(
 export function SetupPanel({ truck }: SetupPanelProps) {
   const variant = useWorkbench((s) => s.variant);
   return (
-    <section className="setup" aria-labelledby="setup-title">
+    <section data-board-undo="" className="setup" aria-labelledby="setup-title">
       <header className="setup-head">
         <h2 id="setup-title" className="label">
           Setup

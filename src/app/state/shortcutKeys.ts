@@ -2,7 +2,8 @@ import type { WorkbenchStore } from "./workbenchStore.ts";
 
 /**
  * The keys every program has, with Ctrl or Command: Z undoes, Shift+Z and Y redo, S saves. In a field that text is typed
- * into, Z and Y are the field's own.
+ * into, Z and Y are the field's own, except where the board keeps what is typed: there they are the board's
+ * (`data-board-undo`).
  * @returns stops listening
  */
 export function shortcutKeys(store: WorkbenchStore, target: Window, save: () => void): () => void {
@@ -34,6 +35,7 @@ export function shortcutKeys(store: WorkbenchStore, target: Window, save: () => 
 const NO_TEXT = ["range", "checkbox", "radio", "button", "file", "color"];
 
 function isTextField(element: EventTarget | null): boolean {
+  if (element instanceof Element && element.closest("[data-board-undo]") !== null) return false;
   if (element instanceof HTMLInputElement) return !NO_TEXT.includes(element.type);
   return (
     element instanceof HTMLTextAreaElement || (element instanceof HTMLElement && element.isContentEditable)

@@ -6,11 +6,12 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
 
 /** An alignment as `align --json` prints it: lengths in the file's units, angles in degrees; null = none, or not asked. */
 export function alignJson(alignment: TruckAlignment, units: LengthUnit) {
-  const { stance, travel, reached, left, right } = alignment;
+  const { stance, travel, asked, reached, left, right } = alignment;
   return {
     units,
     stance,
     travel: unitsFromMm(travel, units),
+    asked,
     reached,
     left: sideJson(left, units),
     right: sideJson(right, units),

@@ -7,8 +7,12 @@ import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { shimFormat } from "./shimFormat.ts";
 
+const NOTHING_ASKED =
+  'Nothing is asked for, so this is the truck as bolted on: give alignment.targets, such as { "camber": -0.5, "caster": 4 }.';
+
 /** One sentence a builder can act on; one a side where the sides differ. */
 export function alignSentence(alignment: TruckAlignment, model: Model): string {
+  if (!alignment.asked) return NOTHING_ASKED;
   const format = shimFormat(model.setup);
   const height = heightWords(alignment.travel, model, format);
   const [left, right] = [alignment.left, alignment.right].map((side) => sideWords(side, model, format));

@@ -17,7 +17,8 @@ Examples:
   wellsweep align truck.json --variant "narrow hub face"  the same with one of the file's variants
   wellsweep align truck.json --json                       for a program
 
-The setup's alignment.targets says what is wanted and at which stance, its adjusters what can be set.
+The setup's alignment.targets says what is wanted and at which stance, its adjusters what can be set. Without
+targets it tells the readings as bolted on, and what a little more of each setting does.
 
 Exit codes: 0 the targets are reached but for whole shims, 1 a target cannot be reached in range, 2 bad input or usage.`;
 
@@ -37,12 +38,9 @@ function runAlign(file: string, options: SharedOptions, terminal: Terminal): Exi
   const result = alignTruck(model);
   if (!result.ok) {
     const height = formatLength(result.travel, formatOf(setup));
-    const key = result.why === "no targets" ? "alignment.targets" : "alignment.targets.stance";
-    const mend =
-      result.why === "no targets"
-        ? 'required for align: what is wanted, such as { "camber": -0.5, "caster": 4, "toe": 0.1 }'
-        : `the front end does not reach travel ${height} with the wheels straight ahead and that toe; choose a stance it reaches, or less toe`;
-    const value = result.why === "no targets" ? "" : JSON.stringify(setup.alignment.targets?.stance ?? null);
+    const mend = `the front end does not reach travel ${height} with the wheels straight ahead and that toe; choose a stance it reaches, or less toe`;
+    const key = "alignment.targets.stance";
+    const value = JSON.stringify(setup.alignment.targets?.stance ?? null);
     throw new InputError([{ file: name, key, value, mend }]);
   }
   const { alignment } = result;

@@ -54,6 +54,10 @@ export function limitTravel({ setup, frontEnd: { left, right } }: Model): {
  * bound, and where it is first passed. Empty when the setup gives no limit.
  */
 export function limitsOverRange(model: Model): LimitOverRange[] {
+  return searched(model, Number.POSITIVE_INFINITY);
+}
+
+function searched(model: Model, enough: number): LimitOverRange[] {
   const found: LimitOverRange[] = [];
   const { low, high } = limitTravel(model);
   const borders = new LimitBorders(model);
@@ -66,7 +70,7 @@ export function limitsOverRange(model: Model): LimitOverRange[] {
     const range = { armLow: armAngleFor(cell.side, low), armHigh: armAngleFor(cell.side, high) };
     for (const [i, { name, measure, range: whole }] of cell.limits.entries()) {
       const tolerance = measure === "angle" ? ANGLE_TOLERANCE : LENGTH_TOLERANCE;
-      const worst = worstMargin(cell, i, range, tolerance);
+      const worst = worstMargin(cell, i, range, tolerance, enough);
       if (worst === null) continue;
       const starts = worst.margin < -KEPT ? startsOf(borders, side, i, low, high) : null;
       found.push({ side, name, measure, range: whole, ...worst, starts });
@@ -82,7 +86,8 @@ export function isPassed({ margin }: LimitOverRange): boolean {
 
 /** Those of them that some pose passes. */
 export function limitsPassed(model: Model): LimitOverRange[] {
-  return limitsOverRange(model).filter(isPassed);
+  // Of one that is kept, that is all there is to prove.
+  return searched(model, -KEPT).filter(isPassed);
 }
 
 function startsOf(borders: LimitBorders, side: Side, limit: number, low: number, high: number): LimitStarts {

@@ -35,13 +35,15 @@ const CELL = 5;
 /**
  * Searches all lower arm angles × −1 … +1 of steer for the least margin of a limit, best first: a cell of poses has no
  * less than the margin at its middle less how far that can fall in it, and cells that could be worse than the worst
- * found by more than `tolerance` are halved. @returns null when no pose of the range is within reach.
+ * found by more than `tolerance` are halved. @param enough the search
+ * ends as soon as no pose is proven to have less than this. @returns null when no pose of the range is within reach.
  */
 export function worstMargin(
   cell: LimitCell,
   limit: number,
   range: ArmRange,
   tolerance: number,
+  enough = Number.POSITIVE_INFINITY,
 ): WorstMargin | null {
   const heap = new MinHeap();
   const cells: number[] = [];
@@ -88,7 +90,11 @@ export function worstMargin(
     }
   }
   look(0.5 * (range.armLow + range.armHigh), 0.5 * arms, 0, 1);
-  while (heap.size > 0 && heap.leastKey() < best - tolerance && cells.length < MOST_CELLS * CELL) {
+  while (
+    heap.size > 0 &&
+    heap.leastKey() < Math.min(best - tolerance, enough) &&
+    cells.length < MOST_CELLS * CELL
+  ) {
     const at = heap.pop() * CELL;
     const [arm, armHalf, middle, steerHalf] = [cells[at]!, cells[at + 1]!, cells[at + 2]!, cells[at + 3]!];
     if (cells[at + 4] === 1) {

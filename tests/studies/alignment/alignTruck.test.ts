@@ -46,7 +46,7 @@ function modelOf(input: FrontEndInput, adjusters: AdjustersSetup | null, wanted:
 
 function aligned(model: Model): TruckAlignment {
   const result = alignTruck(model);
-  if (!result.ok) throw new Error(result.why);
+  if (!result.ok) throw new Error(`travel ${result.travel} is out of reach`);
   return result.alignment;
 }
 
@@ -319,10 +319,12 @@ describe("the truck as aligned", () => {
     expect(reachedCount).toBeGreaterThan(20);
   }, 240_000);
 
-  it("has no answer at a stance out of reach, or without targets", () => {
+  it("has no answer at a stance out of reach, and without targets is as bolted on", () => {
     const { input } = trucks[0]!;
     const left = { camber: 0, caster: null, toe: 0 };
-    expect(alignTruck(modelOf(input, shims, { left, travel: 900 }))).toMatchObject({ why: "out of reach" });
-    expect(alignTruck(modelAround(input))).toMatchObject({ why: "no targets" });
+    expect(alignTruck(modelOf(input, shims, { left, travel: 900 }))).toEqual({ ok: false, travel: 900 });
+    const bare = aligned(modelAround(input));
+    expect(bare).toMatchObject({ asked: false, reached: true, travel: 0 });
+    expect(bare.left.tieRod.aligned).toBeCloseTo(bare.left.tieRod.asBolted, 9);
   });
 });
