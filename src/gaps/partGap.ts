@@ -6,6 +6,7 @@ import type { PartShape } from "./partShape.ts";
 import type { RingShape } from "./ring/ringShape.ts";
 import { segmentGapTo } from "./segmentGap.ts";
 import { unsettled } from "./skeleton/faces.ts";
+import type { Skeleton } from "./skeleton/skeleton.ts";
 import { skeletonGapTo } from "./skeleton/skeletonGap.ts";
 import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "./tolerances.ts";
 
@@ -51,7 +52,33 @@ export function partGapTo(
       return best;
     }
   }
+  if (part.skeleton !== null && part.skeleton.faces.length > 0)
+    best = edgesGapTo(out, at, shape, wheel, wheelAt, part.skeleton, best);
   for (let i = 0; i < part.count; i++) best = cellGapTo(out, at, shape, wheel, wheelAt, part, i, best);
+  return best;
+}
+
+const edge = new Float64Array(CELL_ROW);
+
+/** The least gap of a skeleton's edges, if below `beat`: in the barrel's hole that is where a solid comes nearest. */
+function edgesGapTo(
+  out: Float64Array,
+  at: number,
+  shape: RingShape,
+  wheel: Float64Array,
+  wheelAt: number,
+  { corners, edges }: Skeleton,
+  beat: number,
+): number {
+  let best = beat;
+  for (let i = 0; i < edges.length; i += 2) {
+    for (let axis = 0; axis < 3; axis++) {
+      edge[1 + axis] = corners[3 * edges[i]! + axis]!;
+      edge[4 + axis] = corners[3 * edges[i + 1]! + axis]!;
+    }
+    const gap = segmentGapTo(out, at, shape, wheel, wheelAt, edge, 0, best);
+    if (gap < best) best = gap;
+  }
   return best;
 }
 

@@ -1,7 +1,22 @@
 import "./issuePanel.css";
+import type { SetupIssue } from "../../setup/types.ts";
 import { shownIssues } from "../state/shownIssues.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { IssueItem } from "./IssueItem.tsx";
+
+/** The first of a document's issues in one line; the fields in the setup say the rest. */
+function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
+  const [first, ...others] = issues;
+  return (
+    <section className="issue-bar" role="alert" aria-label="Issues">
+      <ul>{first && <IssueItem issue={first} />}</ul>
+      <p>
+        {others.length > 0 && `And ${others.length} more, at their fields. `}
+        The board still shows the last setup that went together.
+      </p>
+    </section>
+  );
+}
 
 /** What keeps a setup from being shown: every issue with its place and its mend. The last good truck stays. */
 export function IssuePanel() {
@@ -12,6 +27,8 @@ export function IssuePanel() {
   const issues = refusal?.issues ?? ofDocument;
   if (issues.length === 0) return null;
   const file = issues[0]?.file ?? "";
+  // While something is typed its field says what is wrong: here one line tells, off the page's flow.
+  if (refusal === null && hasTruck) return <IssueBar issues={issues} />;
   return (
     <section className="issues" role="alert" aria-labelledby="issues-title">
       <h2 id="issues-title">

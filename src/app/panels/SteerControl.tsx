@@ -14,9 +14,9 @@ export function SteerControl() {
   const steer = useWorkbench((s) => s.steer);
   const setSteer = useWorkbench((s) => s.setSteer);
   const pose = useWorkbench(shownPose);
-  const wheels = pose?.ok
-    ? `wheels: left ${angleText(Math.abs(pose.left.steerAngle))}, right ${angleText(Math.abs(pose.right.steerAngle))}`
-    : "";
+  const [left, right] = pose?.ok
+    ? [pose.left, pose.right].map((side) => angleText(Math.abs(side.steerAngle)))
+    : [];
   return (
     <Scale
       label="Steering"
@@ -27,8 +27,10 @@ export function SteerControl() {
       pageSteps={10}
       isReversed
       readout={lockText(steer)}
-      note={wheels}
-      spoken={`${lockText(steer)}, ${wheels}`}
+      note={left === undefined ? "" : `L ${left} · R ${right}`}
+      spoken={
+        left === undefined ? lockText(steer) : `${lockText(steer)}, wheels: left ${left}, right ${right}`
+      }
       marks={MARKS}
       home={{ name: "Straight", value: 0 }}
       ends={["left lock", "right lock"]}

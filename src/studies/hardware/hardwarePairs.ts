@@ -24,8 +24,8 @@ import { rotorRing, wheelCenterRing } from "./solids.ts";
 export function hardwarePairs(setup: Setup, frontEnd: FrontEnd, ring: RingShape): Pair[] {
   const { hardware } = setup;
   if (hardware === null) return [];
-  const left = sidePairs(setup, hardware, frontEnd, ring, "left");
-  const right = sidePairs(setup, hardware, frontEnd, ring, "right");
+  const left = sidePairs(setup, hardware, frontEnd, ring, "left", []);
+  const right = sidePairs(setup, hardware, frontEnd, ring, "right", left);
   return [...left, ...right];
 }
 
@@ -35,6 +35,8 @@ function sidePairs(
   frontEnd: FrontEnd,
   ring: RingShape,
   side: Side,
+  /** The other side's pairs: what rides on the knuckle is the same on both, worked out once. */
+  known: readonly Pair[],
 ): Pair[] {
   const { truck, knuckle, wheel } = setup;
   const pose = restPose(frontEnd, side);
@@ -73,15 +75,11 @@ function sidePairs(
     shape: RingShape,
     part: PartInput,
     frame: CaliperFrame = "knuckle",
-  ): Pair => ({
-    kind: "together",
-    name,
-    partName,
-    solid,
-    side,
-    ring: shape,
-    row: rideGap(shape, part, frame, knuckle, wheel.offset),
-  });
+  ): Pair => {
+    const twin = known.find((pair) => pair.name === name);
+    const row = twin?.kind === "together" ? twin.row : rideGap(shape, part, frame, knuckle, wheel.offset);
+    return { kind: "together", name, partName, solid, side, ring: shape, row };
+  };
 
   const parts = ridingParts(setup, hardware);
   const pairs: Pair[] = [
