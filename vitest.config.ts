@@ -13,6 +13,8 @@ export default defineConfig({
           // Referees and property tests take seconds on a busy machine; time is no part of what they assert.
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // All cores: by default one of two would stand idle.
+          maxWorkers: "100%",
           sequence: { groupOrder: 0 },
         },
       },
