@@ -14,7 +14,7 @@ async function exampleDocument(): Promise<Record<string, unknown>> {
 }
 
 const travel = (page: Page) => page.getByRole("slider", { name: "Travel", exact: true });
-const variant = (page: Page) => page.getByLabel("Variant");
+const variant = (page: Page) => page.getByRole("combobox", { name: "Variant", exact: true });
 
 /** Waits until the page shows a setup of this name. */
 async function shows(page: Page, name: string): Promise<void> {

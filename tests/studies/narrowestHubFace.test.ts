@@ -66,7 +66,7 @@ describe("the narrowest hub face", () => {
   });
 
   it("is none without a rotor, and −Infinity where the rotor passes the ball joint", () => {
-    expect(narrowestHubFace({ setup: demoSetup() })).toBeNull();
+    expect(narrowestHubFace({ setup: { ...demoSetup(), hardware: null } })).toBeNull();
     expect(narrowestHubFace({ setup: truck({}, { rotor: null }) })).toBeNull();
     const small = { rotor: { diameter: 150, thickness: 20, inboard: 40 } };
     expect(narrowestHubFace({ setup: truck({ pinHeight: 140 }, small) })).toBe(Number.NEGATIVE_INFINITY);

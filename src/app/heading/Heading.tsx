@@ -18,7 +18,7 @@ export function Heading() {
       <header className="heading">
         <h1 className="heading-name">Wellsweep</h1>
         <p className="heading-setup">
-          {truck ? truck.setup.name : "no setup yet"}
+          <span>{truck ? truck.setup.name : "no setup yet"}</span>
           {dirty && (
             <span className="heading-dirty" title="kept in this browser, not yet saved to a file">
               {" "}
