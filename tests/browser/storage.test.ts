@@ -177,7 +177,9 @@ describe("without a network", () => {
         const registration = await navigator.serviceWorker.getRegistration();
         registration?.waiting?.postMessage("apply-update");
       });
-      await expect.poll(() => page.evaluate(() => caches.keys())).toEqual(["wellsweep-newer"]);
+      await expect
+        .poll(() => page.evaluate(() => caches.keys()), { timeout: 30_000 })
+        .toEqual(["wellsweep-newer"]);
       await close();
     } finally {
       await server.close();
