@@ -122,8 +122,6 @@ describe("a share link", () => {
     if (!link.ok) throw new Error(link.mend);
     const { page, problems } = await openWorkbench({ path: link.url });
     await shows(page, "Truck from a link");
-    // Opened a moment ago: the first write to the storage has been made.
-    await page.waitForTimeout(1500);
     await page.reload();
     await shows(page, "Truck from a link");
     expect(problems()).toEqual([]);

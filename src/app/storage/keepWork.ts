@@ -46,6 +46,8 @@ export interface WorkKeeper {
 export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions): WorkKeeper {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let pending: Workbench | null = null;
+  /** The last state that is not in the storage yet, waiting or on its way there. */
+  let unwritten: Workbench | null = null;
   /** One writing after the other, so that an older one never ends last. */
   let writing: Promise<void> = Promise.resolve();
   const writtenMeshes = new Map<string, object>();
@@ -78,7 +80,12 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
     if (!state) return;
     writing = writing
       .then(() => write(state))
-      .then(() => options.lastWords.clear())
+      .then(() => {
+        // Words about something newer stay until that is written too.
+        if (unwritten !== state) return;
+        unwritten = null;
+        options.lastWords.clear();
+      })
       .catch(options.onTrouble);
   };
   const stopFollowing = store.subscribe((state, before) => {
@@ -86,6 +93,7 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
     // Another setup comes to the board: what was done to the one before must not wait, or it would be passed over.
     if (pending && pending.documentId !== state.documentId) writePending();
     pending = state;
+    unwritten = state;
     timer ??= setTimeout(writePending, options.delay);
   });
   return {
@@ -94,7 +102,7 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
       return writing;
     },
     leave() {
-      const record = pending && recordFrom(pending);
+      const record = unwritten && recordFrom(unwritten);
       if (record) options.lastWords.say(record);
       writePending();
     },
