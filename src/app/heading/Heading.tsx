@@ -28,10 +28,12 @@ export function Heading() {
         </p>
         {truck && <VariantPicker truck={truck} />}
         <StepButtons />
-        <FileButtons />
-        {truck && <CounterButton />}
-        {truck && <SheetButton />}
-        <Preferences />
+        <div className="heading-acts">
+          <FileButtons />
+          {truck && <CounterButton />}
+          {truck && <SheetButton />}
+          <Preferences />
+        </div>
       </header>
       <Notices />
     </>

@@ -50,8 +50,8 @@ export function GapRow({ row, setup, format }: GapRowProps) {
           <span className="gap-word">{WORDS[word]}</span> {amountText(shown.gap, format, true)}
         </span>
         <span className="gap-now">
-          <span className="sr-only">now </span>
-          {now === null ? "–" : `${now.gap < 0 ? "rubs " : ""}${amountText(now.gap, format, true)}`}
+          <span className="sr-only">{now !== null && now.gap < 0 ? "now rubs by " : "now "}</span>
+          {now === null ? "–" : `${now.gap < 0 ? "−" : ""}${amountText(now.gap, format, true)}`}
         </span>
       </button>
     </li>
