@@ -1,6 +1,5 @@
-import { boundCell, cellBound } from "./cellBound.ts";
-import { CELL, CELL_ROW, CellKind, cellCenterTo, splitCell, swapCells } from "./cells.ts";
-import { GAP } from "./gapRow.ts";
+import { searchCellTo } from "./cellSearch.ts";
+import { CELL_ROW, CellKind } from "./cells.ts";
 import { meshGapTo } from "./mesh/meshGap.ts";
 import type { PartShape } from "./partShape.ts";
 import type { RingShape } from "./ring/ringShape.ts";
@@ -8,18 +7,8 @@ import { segmentGapTo } from "./segmentGap.ts";
 import { unsettled } from "./skeleton/faces.ts";
 import type { Skeleton } from "./skeleton/skeleton.ts";
 import { skeletonGapTo } from "./skeleton/skeletonGap.ts";
-import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "./tolerances.ts";
 
 export { GAP, GAP_ROW } from "./gapRow.ts";
-
-/** Splitting halves a cell's longest side; from 100 m down to rounding takes fewer than this per axis. */
-const MOST_DEEP = 192;
-
-// Leaf scratch: the search calls nothing that could search again.
-const stack = new Float64Array(MOST_DEEP * CELL_ROW);
-const found = cellBound();
-const below = new Float64Array(3);
-const above = new Float64Array(3);
 
 /**
  * Signed distance between the ring at one pose and a part, negative = depth of interference: the least
@@ -94,57 +83,23 @@ function cellGapTo(
   beat: number,
 ): number {
   const { cells, balls } = part;
-  let best = beat;
   const dx = balls[4 * cell]! - wheel[wheelAt]!;
   const dy = balls[4 * cell + 1]! - wheel[wheelAt + 1]!;
   const dz = balls[4 * cell + 2]! - wheel[wheelAt + 2]!;
   // Ball about the cell against the ball about the ring.
-  const clearOf = best + shape.ballRadius + balls[4 * cell + 3]!;
-  if (clearOf > 0 && dx * dx + dy * dy + dz * dz > clearOf * clearOf) return best;
+  const clearOf = beat + shape.ballRadius + balls[4 * cell + 3]!;
+  if (clearOf > 0 && dx * dx + dy * dy + dz * dz > clearOf * clearOf) return beat;
   if (
     cells[cell * CELL_ROW] === CellKind.Solid &&
-    best > 0 &&
+    beat > 0 &&
     !ringInBox(cells, cell * CELL_ROW, shape, wheel, wheelAt)
   )
-    return best;
+    return beat;
   if (cells[cell * CELL_ROW] === CellKind.Segment) {
-    const gap = segmentGapTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, best);
+    const gap = segmentGapTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat);
     if (!Number.isNaN(gap)) return gap;
   }
-  for (let j = 0; j < CELL_ROW; j++) stack[j] = cells[cell * CELL_ROW + j]!;
-  // No place in the ring is deeper than its deepest: there a flat ridge of places as deep would be combed for nothing.
-  const floor = -shape.deepest - cells[cell * CELL_ROW + CELL.radius]!;
-  let depth = 1;
-  while (depth > 0) {
-    if (best <= floor + GAP_TOLERANCE - DEPTH_SHARE * best) return best;
-    const top = (depth - 1) * CELL_ROW;
-    boundCell(found, shape, wheel, wheelAt, stack, top, null);
-    if (found.value < best) {
-      best = found.value;
-      const radius = stack[top + CELL.radius]!;
-      out[at] = best;
-      for (let axis = 0; axis < 3; axis++) {
-        out[at + GAP.point + axis] = found.center[axis]! - radius * found.away[axis]!;
-        out[at + GAP.onRing + axis] = found.center[axis]! - found.distance * found.away[axis]!;
-      }
-    }
-    const least = stack[top] === CellKind.Solid ? SOLID_TOLERANCE : GAP_TOLERANCE;
-    const tolerance = least + (best < 0 ? -DEPTH_SHARE * best : 0);
-    if (found.bound >= best - tolerance || depth === MOST_DEEP) depth--;
-    else {
-      splitCell(stack, top, stack, top, top + CELL_ROW);
-      // The half that lies nearer the ring is searched first: a good gap early rules out the rest.
-      cellCenterTo(below, stack, top);
-      cellCenterTo(above, stack, top + CELL_ROW);
-      const slope =
-        found.away[0]! * (below[0]! - above[0]!) +
-        found.away[1]! * (below[1]! - above[1]!) +
-        found.away[2]! * (below[2]! - above[2]!);
-      if (slope < 0) swapCells(stack, top, top + CELL_ROW);
-      depth++;
-    }
-  }
-  return best;
+  return searchCellTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat);
 }
 
 /** Whether a point of the ring lies inside a box: with all faces clear, the box then holds the whole ring. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { demoDocument, lipAlone } from "../studies/demoModel.ts";
+import { demoDocument, lipAlone, movingParts } from "../studies/demoModel.ts";
 import { captured, capturedJson } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 
@@ -15,7 +15,7 @@ const clear = folder.write(
   demoDocument({ truck, hardware: null, knuckle: { hubFace: "5 5/16" } }),
 );
 const bare = folder.write("bare.json", demoDocument({ truck: { body: [] }, hardware: null }));
-const near = folder.write("near.json", demoDocument({ truck, allowance: 3 }));
+const near = folder.write("near.json", demoDocument({ truck, allowance: 3, hardware: movingParts() }));
 const SIDES = ["left", "right"] as const;
 
 describe("map --json", () => {

@@ -16,6 +16,11 @@ export function demoDocument(patch: Record<string, unknown> = {}): Record<string
   return patched.value as Record<string, unknown>;
 }
 
+/** The demo truck's moving parts, as its file has them. */
+export function movingParts(): Record<string, unknown> {
+  return JSON.parse(readFileSync(DEMO, "utf8")).hardware;
+}
+
 /** The demo truck put together, with a merge patch applied. */
 export function demoModel(patch: Record<string, unknown> = {}, variant: string | null = null): Model {
   const setup = resolveSetup(demoDocument(patch), "demo.json", variant);

@@ -1,10 +1,11 @@
 import { boundCell, cellBound } from "../cellBound.ts";
+import { slackAt } from "../cellSearch.ts";
 import { CELL_ROW, CellKind } from "../cells.ts";
 import { GAP } from "../gapRow.ts";
 import type { Crown } from "../ring/crown.ts";
 import type { RingShape } from "../ring/ringShape.ts";
 import { SEEN, SEEN_ROW, seeCrown } from "./seeCrown.ts";
-import { slackAt, triangleByCells } from "./triangleByCells.ts";
+import { triangleByCells } from "./triangleByCells.ts";
 import { triangleOnCrown } from "./triangleOnCrown.ts";
 import { BOX_ROW, DEEPEST_NODE, TRIANGLE_ROW, type TriangleTree } from "./triangleTree.ts";
 

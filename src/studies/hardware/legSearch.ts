@@ -17,6 +17,7 @@ import { legAtBorder } from "./legAtBorder.ts";
 import { legCellTo } from "./legCell.ts";
 import { boundFan, type FanBound, fanBound } from "./legFan.ts";
 import { legMotionTo, scaledMotionTo } from "./legMotion.ts";
+import { Cut, LegNodes, NODE, NODE_ROW } from "./legNodes.ts";
 
 /** One side's leg pair with what moves it. */
 export interface LegsToSearch {
@@ -40,13 +41,6 @@ export interface WorstLegGap {
   /** How many cells were looked at: what it cost. */
   readonly cells: number;
 }
-
-/** A node of the search: half ranges and middles of arm angle and steer, a leg, and a piece of it. */
-const NODE = { arm: 0, armHalf: 1, steer: 2, steerHalf: 3, leg: 4, near: 5, far: 6, cut: 7 } as const;
-const NODE_ROW = 8;
-
-/** What a node is halved along. */
-const Cut = { Leg: 0, Arm: 1, Steer: 2 } as const;
 
 /** Share of the range below which a cell of poses of which nothing can be said is given up. */
 const LEAST_SHARE = 1 / 4096;
@@ -77,9 +71,7 @@ const gapRow = new Float64Array(GAP_ROW);
 
 /** The search behind `worstLegGap`. */
 export class LegSearch {
-  private rows = new Float64Array(256 * NODE_ROW);
-  private count = 0;
-  private readonly free: number[] = [];
+  private readonly nodes = new LegNodes();
   private readonly heap = new MinHeap();
   private best = Number.POSITIVE_INFINITY;
   private bestArm = 0;
@@ -107,8 +99,8 @@ export class LegSearch {
     this.leastSteer = LEAST_SHARE * (range.steerHigh - range.steerLow);
     const legCount = pair.pivots === null ? 1 : pair.pivots.length / 3;
     for (let leg = 0; leg < legCount; leg++) {
-      const node = this.claim();
-      this.rows.set(
+      const node = this.nodes.claim();
+      this.nodes.rows.set(
         [
           0.5 * (range.armLow + range.armHigh),
           0.5 * (range.armHigh - range.armLow),
@@ -128,7 +120,10 @@ export class LegSearch {
   run(tolerance: number): WorstLegGap | null {
     while (this.heap.size > 0 && this.looked < MOST_NODES) {
       if (Math.max(this.heap.leastKey(), this.floor) >= this.best - tolerance) break;
-      this.split(this.heap.pop());
+      const node = this.heap.pop();
+      const twin = this.nodes.halve(node);
+      this.look(node);
+      this.look(twin);
     }
     if (this.atBorder) this.sampleEnds();
     if (this.best === Number.POSITIVE_INFINITY) return null;
@@ -144,17 +139,6 @@ export class LegSearch {
     };
   }
 
-  private claim(): number {
-    const reused = this.free.pop();
-    if (reused !== undefined) return reused;
-    if ((this.count + 1) * NODE_ROW > this.rows.length) {
-      const larger = new Float64Array(this.rows.length * 2);
-      larger.set(this.rows);
-      this.rows = larger;
-    }
-    return this.count++;
-  }
-
   /** Fills `ends` and, when the side can take it, `pose`. */
   private stands(side: SideModel, at: number, arm: number): boolean {
     return (
@@ -167,7 +151,7 @@ export class LegSearch {
   private look(node: number): void {
     this.looked++;
     const at = node * NODE_ROW;
-    const { rows } = this;
+    const { rows } = this.nodes;
     const arm = rows[at + NODE.arm]!;
     const armHalf = rows[at + NODE.armHalf]!;
     const steer = rows[at + NODE.steer]!;
@@ -230,7 +214,7 @@ export class LegSearch {
     if (spreads && this.lookAtBorder(node, arm, armHalf, steer, steerHalf, near, far)) return;
     if (armHalf <= this.leastArm && steerHalf <= this.leastSteer) {
       this.atBorder = true;
-      this.free.push(node);
+      this.nodes.drop(node);
       return;
     }
     this.keep(node, this.widerCut(armHalf, steerHalf), Number.NEGATIVE_INFINITY);
@@ -247,14 +231,14 @@ export class LegSearch {
     steerHalf: number,
   ): void {
     if (bound >= this.best) {
-      this.free.push(node);
+      this.nodes.drop(node);
       return;
     }
     if (!otherCan) {
       const empty = this.isEmpty(arm, armHalf, steer, steerHalf);
       if (empty || this.isFine(armHalf, steerHalf) || bound >= this.best - this.borderTolerance) {
         if (!empty) this.settled = Math.min(this.settled, bound);
-        this.free.push(node);
+        this.nodes.drop(node);
         return;
       }
     }
@@ -262,7 +246,7 @@ export class LegSearch {
   }
 
   private keep(node: number, cut: number, bound: number): void {
-    this.rows[node * NODE_ROW + NODE.cut] = cut;
+    this.nodes.rows[node * NODE_ROW + NODE.cut] = cut;
     this.heap.push(bound, node);
   }
 
@@ -321,19 +305,19 @@ export class LegSearch {
     const rack = endAt(innerAt);
     const state = borderCellTo(border, side, arm, armHalf, rack, off);
     if (state === Border.Empty || this.isEmpty(arm, armHalf, steer, steerHalf)) {
-      this.free.push(node);
+      this.nodes.drop(node);
       return true;
     }
     if (state !== Border.Bounded) return false;
     const { pivots, outerAt, ring } = pair;
-    const leg = this.rows[node * NODE_ROW + NODE.leg]!;
+    const leg = this.nodes.rows[node * NODE_ROW + NODE.leg]!;
     const inner =
       pivots === null ? rack : ([pivots[3 * leg]!, pivots[3 * leg + 1]!, pivots[3 * leg + 2]!] as const);
     const innerOff = pivots === null ? off : 0;
     const bound = legAtBorder(fan, border, side, ring, arm, outerAt, inner, innerOff, near, far, this.radius);
     if (Math.max(bound, this.floor) >= this.best - this.borderTolerance) {
       if (bound < this.best) this.settled = Math.min(this.settled, bound);
-      this.free.push(node);
+      this.nodes.drop(node);
       return true;
     }
     if (this.isFine(armHalf, steerHalf)) return false;
@@ -358,29 +342,6 @@ export class LegSearch {
         this.bestSteer = steer;
       }
     }
-  }
-
-  private split(node: number): void {
-    const twin = this.claim();
-    const a = node * NODE_ROW;
-    const b = twin * NODE_ROW;
-    const { rows } = this;
-    rows.copyWithin(b, a, a + NODE_ROW);
-    const cut = rows[a + NODE.cut];
-    if (cut === Cut.Leg) {
-      const middle = 0.5 * (rows[a + NODE.near]! + rows[a + NODE.far]!);
-      rows[a + NODE.far] = middle;
-      rows[b + NODE.near] = middle;
-    } else {
-      const middle = cut === Cut.Arm ? NODE.arm : NODE.steer;
-      const half = 0.5 * rows[a + middle + 1]!;
-      rows[a + middle]! -= half;
-      rows[b + middle]! += half;
-      rows[a + middle + 1] = half;
-      rows[b + middle + 1] = half;
-    }
-    this.look(node);
-    this.look(twin);
   }
 }
 
