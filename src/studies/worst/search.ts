@@ -13,8 +13,11 @@ const LEAST_SHARE = 1 / 4096;
 /** …and where a pose amid the border of reach bounds the cell, the share of that at which rounding would take over. */
 const FINEST_SHARE = 1e-8;
 
-/** Nodes after which the search stops and reports the bound it has reached. */
+/** Nodes after which the search stops and reports the bound it has reached: a few seconds of work. */
 const MOST_NODES = 1_000_000;
+
+/** What a look at the whole part counts for: its gap at a pose costs about as much as this many bounds. */
+const WHOLE_COST = 20;
 
 /** Nodes between two calls of `keepGoing`. */
 const STRIDE = 1024;
@@ -126,6 +129,7 @@ export class Search extends Frontier {
    * ring, and loses slide + turn·ρ: with gap G found at that pose, no point has less than G − slide − turn·(G + c).
    */
   private lookAtWhole(node: number, poses: number): void {
+    this.cells += WHOLE_COST - 1;
     const known = this.poses.lookAtBorder(poses);
     if (known & Known.Empty || this.poses.isOtherEmpty(poses)) {
       this.nodes.drop(node);
