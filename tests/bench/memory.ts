@@ -36,7 +36,7 @@ try {
   const held = await heldBy(page);
   await page.goto(server.address, { waitUntil: "load" });
   await page.locator(".stage canvas").waitFor();
-  await page.waitForFunction(() => !document.querySelector(".verdict [aria-busy=true]"));
+  await page.locator('.verdict [aria-busy="false"]').waitFor();
 
   await drag(page, WARM_UP);
   const looks: Held[] = [await held()];

@@ -23,7 +23,7 @@ async function withStage(
   const bench = await openWorkbench({ colorScheme: "light", ...options });
   opened.push(bench);
   await bench.page.locator(".axes-sketch").waitFor({ state: "attached" });
-  await bench.page.waitForFunction(() => !document.querySelector(".verdict [aria-busy=true]"));
+  await bench.page.locator('.verdict [aria-busy="false"]').waitFor();
   await drawn(bench.page);
   return bench;
 }

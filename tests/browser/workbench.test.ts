@@ -91,7 +91,7 @@ describe("the workbench on a desk", () => {
     expect(plain((await mark.locator("text").textContent()) ?? "")).toMatch(/^worst: rubs .* in$/);
     // The first row is the worst part, and here its worst gap is its gap now.
     const first = await read(gapList(page).getByRole("button").first());
-    expect(first).toMatch(/^fender lip .* rubs by ([\d/ ]+ in) now rubs \1$/);
+    expect(first).toMatch(/^fender lip .* rubs by ([\d/ ]+ in) now rubs by −\1$/);
     await shot(page, "workbench-desk-worst");
     for (const view of ["Front", "Side", "Top"]) {
       await page.getByRole("button", { name: view, exact: true }).click();

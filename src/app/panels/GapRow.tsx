@@ -51,7 +51,9 @@ export function GapRow({ row, setup, format }: GapRowProps) {
         </span>
         <span className="gap-now">
           <span className="sr-only">{now !== null && now.gap < 0 ? "now rubs by " : "now "}</span>
-          {now === null ? "–" : `${now.gap < 0 ? "−" : ""}${amountText(now.gap, format, true)}`}
+          {/* Read out, "rubs by" says it. */}
+          {now !== null && now.gap < 0 && <span aria-hidden="true">−</span>}
+          {now === null ? "–" : amountText(now.gap, format, true)}
         </span>
       </button>
     </li>

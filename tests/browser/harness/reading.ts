@@ -14,7 +14,7 @@ export async function read(place: Locator): Promise<string> {
 /** The verdict over the whole range, once it is there. */
 export async function verdict(page: Page): Promise<string> {
   const region = page.getByRole("region", { name: "Over the whole range of travel and steering" });
-  await page.waitForFunction(() => !document.querySelector(".verdict [aria-busy=true]"));
+  await page.locator('.verdict [aria-busy="false"]').waitFor();
   return read(region.getByRole("status"));
 }
 
