@@ -1,9 +1,9 @@
-import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterEach, describe, expect, it } from "vitest";
+import { picture } from "./harness/picture.ts";
 import { openWorkbench, shot, type Workbench } from "./harness/workbench.ts";
 
 const DESK = { width: 1440, height: 900 };
@@ -31,12 +31,6 @@ async function withStage(
 /** A frame asked for by the last change has been drawn after two. */
 async function drawn(page: Page): Promise<void> {
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-}
-
-async function picture(page: Page): Promise<string> {
-  await drawn(page);
-  const canvas = await page.locator("canvas").first().screenshot();
-  return createHash("sha256").update(canvas).digest("hex");
 }
 
 const show = (page: Page) => page.getByRole("button", { name: "Show", exact: true });
@@ -74,7 +68,7 @@ describe("the stage", () => {
 
   it("looks from five places, into the wheel well of either wheel", async () => {
     const { page, problems } = await withStage();
-    const seen = new Set<string>();
+    const seen = new Set<number>();
     for (const name of ["Three-quarter", "Front", "Side", "Top", "Wheel well"]) {
       await view(page, name).click();
       expect(await view(page, name).getAttribute("aria-pressed")).toBe("true");

@@ -1,49 +1,14 @@
-import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { plain, poseSentence, read, stageDrawn, verdict } from "./harness/reading.ts";
+import { picture, png, shareApart } from "./harness/picture.ts";
+import { plain, poseSentence, read, verdict } from "./harness/reading.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844 };
-
-/** Waits for the stage, and gives a fingerprint of what it shows. */
-async function picture(page: Page): Promise<string> {
-  await stageDrawn(page);
-  return createHash("sha256")
-    .update(await page.locator("canvas").first().screenshot())
-    .digest("hex");
-}
-
-async function png(page: Page): Promise<string> {
-  await stageDrawn(page);
-  return (await page.locator("canvas").first().screenshot()).toString("base64");
-}
-
-/** Share of pixels that differ by more than smoothing does between two pictures of one size. */
-async function shareApart(page: Page, one: string, other: string): Promise<number> {
-  return page.evaluate(
-    async (pictures) => {
-      const [a, b] = await Promise.all(
-        pictures.map(async (data) => {
-          const image = new Image();
-          image.src = `data:image/png;base64,${data}`;
-          await image.decode();
-          const pen = new OffscreenCanvas(image.width, image.height).getContext("2d")!;
-          pen.drawImage(image, 0, 0);
-          return pen.getImageData(0, 0, image.width, image.height).data;
-        }),
-      );
-      let apart = 0;
-      for (let i = 0; i < a!.length; i += 4) if (Math.abs(a![i]! - b![i]!) > 40) apart += 1;
-      return (4 * apart) / a!.length;
-    },
-    [one, other],
-  );
-}
 
 /** The example that the workbench opens with, as a document. */
 async function exampleDocument(): Promise<Record<string, unknown>> {
@@ -266,7 +231,7 @@ describe("a graphics card that is taken away", () => {
       switched.loseContext();
     });
     // A tenth of the picture is ink.
-    await expect.poll(async () => shareApart(page, before, await png(page))).toBeGreaterThan(0.1);
+    await expect.poll(async () => shareApart(page, before, await png(page), 40)).toBeGreaterThan(0.1);
     await page.getByRole("button", { name: "Go there" }).click();
     expect(await poseSentence(page)).toContain(" into the ");
     expect(await verdict(page)).toBe(answer);
@@ -278,7 +243,7 @@ describe("a graphics card that is taken away", () => {
     });
     await page.mouse.move(0, 0);
     // But for the rims of lines, which a context made anew smooths otherwise: a fiftieth of the pixels.
-    const apart = async () => shareApart(page, before, await png(page));
+    const apart = async () => shareApart(page, before, await png(page), 40);
     await expect.poll(apart, { timeout: 20_000 }).toBeLessThan(0.03);
   });
 });
