@@ -39,6 +39,15 @@ export {
   wholeRange,
 } from "./studies/envelope/envelopeRange.ts";
 export { type ContainmentProof, proveContainment } from "./studies/envelope/proveContainment.ts";
+export { floorAt } from "./studies/floor/floorAt.ts";
+export type { FloorClearance, FloorPlane, FloorPose, FloorWheel } from "./studies/floor/floorPose.ts";
+export { type FloorReport, type FloorStance, floorReport } from "./studies/floor/floorReport.ts";
+export type { RollCase } from "./studies/floor/rollCase.ts";
+export { type RollCoverage, type RollStance, rollCoverage } from "./studies/floor/rollCoverage.ts";
+export { type ScrubLine, scrubLine } from "./studies/floor/scrubLine.ts";
+export { type StanceMeasures, stanceMeasures } from "./studies/floor/stanceMeasures.ts";
+export { type TravelFound, travelForMeasure } from "./studies/floor/travelForMeasure.ts";
+export { type RollTravels, wheelTravelsInRoll } from "./studies/floor/wheelTravelsInRoll.ts";
 export { type GapEntry, gapsAt } from "./studies/gapsAt.ts";
 export { type GeometryReport, geometryReport } from "./studies/geometry/geometryReport.ts";
 export { type JointCone, jointConesAt } from "./studies/limits/jointCones.ts";
@@ -94,10 +103,12 @@ export type { FrontEndInput } from "./suspension/inputs.ts";
 export { POSE, POSE_ROW, poseRowTo } from "./suspension/poseRow.ts";
 export { jointOf, PoseStatus } from "./suspension/poseStatus.ts";
 export {
+  type ApartPose,
   type OutOfReach,
   type PoseResult,
   type SidePose,
   type SolvedPose,
+  solveApart,
   solvePose,
 } from "./suspension/solvePose.ts";
 export { INNER_ENDS_ROW, type Steering } from "./suspension/steering.ts";

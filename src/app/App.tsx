@@ -1,14 +1,20 @@
 import "./app.css";
+import { AirPanel } from "./air/AirPanel.tsx";
+import { AligningPanel } from "./aligning/AligningPanel.tsx";
 import { Comparisons } from "./compare/Comparisons.tsx";
 import { CounterLayer } from "./counter/CounterLayer.tsx";
 import { SetupPanel } from "./editing/SetupPanel.tsx";
+import { FloorPanel } from "./floor/FloorPanel.tsx";
+import { GeometryPanel } from "./geometry/GeometryPanel.tsx";
 import { Heading } from "./heading/Heading.tsx";
+import { LimitPanel } from "./limits/LimitPanel.tsx";
 import { MapPanel } from "./map/MapPanel.tsx";
 import { AlignmentPanel } from "./panels/AlignmentPanel.tsx";
 import { Cautions } from "./panels/Cautions.tsx";
 import { DropTarget } from "./panels/DropTarget.tsx";
 import { GapPanel } from "./panels/GapPanel.tsx";
 import { IssuePanel } from "./panels/IssuePanel.tsx";
+import { JumpBar } from "./panels/JumpBar.tsx";
 import { PoseControls } from "./panels/PoseControls.tsx";
 import { PoseSentence } from "./panels/PoseSentence.tsx";
 import { StagePanel } from "./panels/StagePanel.tsx";
@@ -37,8 +43,16 @@ export function App() {
                 <MapPanel truck={truck} />
                 <GapPanel truck={truck} />
                 <AlignmentPanel truck={truck} />
+                <AligningPanel truck={truck} />
+                <div className="folds">
+                  <LimitPanel truck={truck} />
+                  <FloorPanel truck={truck} />
+                  <AirPanel truck={truck} />
+                  <GeometryPanel truck={truck} />
+                </div>
               </div>
               <SetupPanel truck={truck} />
+              <JumpBar />
             </div>
             <Comparisons truck={truck} />
           </>

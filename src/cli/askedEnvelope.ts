@@ -6,10 +6,10 @@ import { nearestWord } from "../units/nearestWord.ts";
 import { InputError } from "./inputError.ts";
 import { readLength, readSteer } from "./readNumbers.ts";
 import type { Truck } from "./readTruck.ts";
-import type { SharedOptions } from "./sharedOptions.ts";
+import type { AlignedOptions } from "./sharedOptions.ts";
 import { checkWritable } from "./writeFiles.ts";
 
-export interface EnvelopeOptions extends SharedOptions {
+export interface EnvelopeOptions extends AlignedOptions {
   readonly out?: readonly string[];
   readonly side: string;
   readonly stance?: string;

@@ -5,6 +5,7 @@ import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";
 import { addCheck } from "./verbs/check.ts";
 import { addEnvelope } from "./verbs/envelope.ts";
+import { addFloor } from "./verbs/floor.ts";
 import { addGeometry } from "./verbs/geometry.ts";
 import { addLimits } from "./verbs/limits.ts";
 import { addMap } from "./verbs/map.ts";
@@ -23,6 +24,7 @@ Examples:
   wellsweep align truck.json                              shims and tie rods for the setup's alignment targets
   wellsweep geometry truck.json                           roll center, bump steer, Ackermann, turning circle
   wellsweep limits truck.json                             joints, stops, shocks, air springs: what binds first
+  wellsweep floor truck.json                              stances in shop measures, ground clearance, body roll
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
@@ -56,6 +58,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addAlign,
     addLimits,
     addAir,
+    addFloor,
   ])
     add(program, terminal, end);
   return program;

@@ -2,10 +2,14 @@ import { readFileSync, statSync } from "node:fs";
 import { MAX_FILE_CHARACTERS } from "../setup/limits.ts";
 import { readSetup } from "../setup/readSetup.ts";
 import type { Result, SetupIssue } from "../setup/types.ts";
+import { alignedModel } from "../studies/alignment/alignedModel.ts";
+import { bothSides } from "../studies/alignment/bothSides.ts";
+import { setSide } from "../studies/alignment/setSide.ts";
 import { type Model, modelOf } from "../studies/model.ts";
 import { InputError } from "./inputError.ts";
 import { meshesBeside } from "./meshesBeside.ts";
 import { openMend } from "./openMend.ts";
+import { stanceError } from "./stanceError.ts";
 import type { Terminal } from "./terminal.ts";
 
 /** A setup file read and put together. */
@@ -17,15 +21,33 @@ export interface Truck {
 
 /**
  * Reads a setup file, or standard input for `-`, with the mesh files beside it, and puts its truck together with
- * one variant (undefined = as it stands). @throws InputError with every issue found.
+ * one variant (undefined = as it stands), as bolted on or aligned to its targets. @throws InputError with every issue found.
  */
-export function readTruck(file: string, variant: string | undefined, terminal: Terminal): Truck {
+export function readTruck(
+  file: string,
+  variant: string | undefined,
+  terminal: Terminal,
+  aligned: true | undefined = undefined,
+): Truck {
   const name = file === "-" ? "standard input" : file === "" ? '""' : file;
   const text = textOf(name, file === "-" ? readInput(name, terminal) : readBytes(file, name));
   const read = accepted(readSetup(text, name, variant ?? null, meshesBeside(file)));
   const built = modelOf(read.setup, name);
   if (!built.ok) throw inputError(built.issues);
-  return { file: name, model: built.model };
+  return { file: name, model: aligned ? alignedTruck(name, built.model) : built.model };
+}
+
+function alignedTruck(file: string, model: Model): Model {
+  if (model.setup.alignment.targets === null) {
+    const mend =
+      'is missing, so there is nothing to align to; give it, such as { "camber": -0.5, "caster": 4 }, or leave --aligned out';
+    throw new InputError([{ file, key: "alignment.targets", value: "", mend }]);
+  }
+  const solved = bothSides(model, setSide);
+  if (!solved.ok) throw stanceError(file, model, solved.travel);
+  const built = alignedModel(model, solved.alignment, file);
+  if (!built.ok) throw inputError(built.issues);
+  return built.model;
 }
 
 function accepted<T>(result: Result<T>): T {

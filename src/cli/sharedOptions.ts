@@ -6,10 +6,23 @@ export interface SharedOptions {
   readonly variant?: string;
 }
 
+/** What verbs take besides that can ask about the truck as aligned. */
+export interface AlignedOptions extends SharedOptions {
+  readonly aligned?: true;
+}
+
 /** Adds FILE and what every verb takes to a verb. */
 export function withShared(verb: Command): Command {
   return verb
     .argument("FILE", "setup file, or - for standard input")
     .option("--variant <NAME>", "use one of the file's variants")
     .option("--json", "print one JSON document: lengths in the file's units, angles in degrees");
+}
+
+/** The same and `--aligned`. */
+export function withAligned(verb: Command): Command {
+  return withShared(verb).option(
+    "--aligned",
+    "align the truck to the setup's alignment.targets first, as `align` does; default as bolted on",
+  );
 }

@@ -34,6 +34,8 @@ export interface AirSpringSetup {
   readonly greatestHeight: number | null;
   readonly leastPressure: number | null;
   readonly greatestPressure: number | null;
+  /** mm, at its widest; null = not measured as a moving part. */
+  readonly diameter: number | null;
   /** null = no answers about load and pressure. */
   readonly curve: AirCurve | null;
   /** null = estimated from effective area × height. */

@@ -1,5 +1,6 @@
 import { radFromDeg } from "../units/angle.ts";
 import { mmFromInches } from "../units/lengthUnits.ts";
+import type { RearMotion } from "./floorTypes.ts";
 import type { ShockMount } from "./limitsTypes.ts";
 import type { CaliperFrame, PartSide, Point } from "./types.ts";
 
@@ -91,6 +92,9 @@ export const DEFAULT_BALL_JOINT_CONE = radFromDeg(20);
 
 /** Tie rod ends swing 20 to 30 degrees off the middle (common practice, no source): ask the maker. */
 export const DEFAULT_TIE_ROD_END_MISALIGNMENT = radFromDeg(25);
+
+/** Bags or blocks at the rear bring it down about as far as the front (common practice, no source). */
+export const DEFAULT_REAR: RearMotion = "follows";
 
 /** Most shocks stand on the lower arm. */
 export const DEFAULT_SHOCK_MOUNT: ShockMount = "lowerArm";

@@ -3,10 +3,12 @@ import { block } from "./blockFields.ts";
 import { adjustersField } from "./blocks/adjusters.ts";
 import { airSpringField } from "./blocks/airSpring.ts";
 import { alignmentField } from "./blocks/alignment.ts";
+import { floorField } from "./blocks/floor.ts";
 import { hardwareField } from "./blocks/hardware.ts";
 import { knuckleField } from "./blocks/knuckle.ts";
 import { limitsField } from "./blocks/limits.ts";
 import { massesField } from "./blocks/masses.ts";
+import { rollField } from "./blocks/roll.ts";
 import { stancesField } from "./blocks/stances.ts";
 import { tireField } from "./blocks/tire.ts";
 import { travelField } from "./blocks/travel.ts";
@@ -50,6 +52,8 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
   masses: massesField.optional(),
   travel: travelField,
   stances: stancesField.optional(),
+  roll: rollField.optional(),
+  floor: floorField.optional(),
   allowance: lengthField(
     "the gap the shop wants to keep; less counts as close; default 1/4 in",
     "notNegative",

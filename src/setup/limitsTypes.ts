@@ -29,6 +29,8 @@ export interface ShockLimit {
   readonly on: ShockMount;
   readonly compressed: number;
   readonly extended: number;
+  /** mm, at its widest; null = not measured as a moving part. */
+  readonly diameter: number | null;
 }
 
 export type ShockMount = "lowerArm" | "knuckle";

@@ -2,13 +2,15 @@ import { BlockReading, type LoadedMeshes } from "./blockReading.ts";
 import { resolveAdjusters } from "./blocks/adjusters.ts";
 import { resolveAirSpring } from "./blocks/airSpring.ts";
 import { refuseUnknownStance, resolveAlignment } from "./blocks/alignment.ts";
+import { resolveFloor } from "./blocks/floor.ts";
 import { resolveHardware } from "./blocks/hardware.ts";
-import { refuseHardwareNames } from "./blocks/hardwareNames.ts";
+import { refuseHardwareNames, refuseStrutNames } from "./blocks/hardwareNames.ts";
 import { resolveKnuckle } from "./blocks/knuckle.ts";
 import { resolveLimits } from "./blocks/limits.ts";
 import { resolveMasses } from "./blocks/masses.ts";
 import { refuseRepeatedNames } from "./blocks/repeatedNames.ts";
-import { resolveStances } from "./blocks/stances.ts";
+import { resolveRoll } from "./blocks/roll.ts";
+import { refuseUnmeasurable, resolveStances } from "./blocks/stances.ts";
 import { resolveTire } from "./blocks/tire.ts";
 import { resolveTravel } from "./blocks/travel.ts";
 import { resolveTruck } from "./blocks/truck.ts";
@@ -61,12 +63,12 @@ export function resolveDocument(
     ? resolveAlignment(typed.alignment, reading.inside("alignment"))
     : null;
   const travel = reading.isSound("travel") ? resolveTravel(typed.travel, reading.inside("travel")) : null;
-  const stances = Array.isArray(typed.stances)
+  const { stances, measuredStances } = Array.isArray(typed.stances)
     ? resolveStances(typed.stances, reading.inside("stances"))
-    : [];
+    : { stances: [], measuredStances: [] };
   const targets = reading.isSound("stances") ? alignment?.targets : null;
   if (targets) {
-    const names = stances.map(({ name }) => name);
+    const names = [...stances, ...measuredStances].map(({ name }) => name);
     refuseUnknownStance(targets, names, reading.inside("alignment"));
   }
   const adjusters = reading.isSound("adjusters")
@@ -78,7 +80,17 @@ export function resolveDocument(
   const airSpring = reading.isSound("airSpring")
     ? resolveAirSpring(typed.airSpring, reading.inside("airSpring"))
     : null;
+  if (truck && Array.isArray(typed.truck.body))
+    refuseStrutNames(typed.truck.body, airSpring, limits, reading.inside("truck", "body"));
   const masses = reading.isSound("masses") ? resolveMasses(typed.masses, reading.inside("masses")) : null;
+  const roll = reading.isSound("roll") ? resolveRoll(typed.roll, reading.inside("roll")) : null;
+  const hasWheelbase = truck === null || truck.wheelbase !== null; // a truck that is not there is told already
+  const floor = reading.isSound("floor")
+    ? resolveFloor(typed.floor, reading.inside("floor"), hasWheelbase)
+    : null;
+  const things = { airSpring: airSpring !== null, lip: !!floor?.lip, frame: !!floor?.frame };
+  if (reading.isSound("airSpring") && reading.isSound("floor"))
+    refuseUnmeasurable(measuredStances, things, reading.inside("stances"));
   const allowance = reading.isSound("allowance")
     ? reading.lengthOr(DEFAULT_ALLOWANCE, typed.allowance, "allowance")
     : DEFAULT_ALLOWANCE;
@@ -87,6 +99,7 @@ export function resolveDocument(
   const { units } = typed;
   return {
     ...{ name, units, truck, knuckle, wheel, tire, hardware, alignment, adjusters },
-    ...{ limits, airSpring, masses, travel, stances, allowance },
+    ...{ limits, airSpring, masses, travel, stances, measuredStances },
+    ...{ roll, floor, allowance },
   };
 }

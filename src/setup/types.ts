@@ -4,6 +4,7 @@
  * Reading (`readSetup`) makes one of these from what a person wrote.
  */
 import type { AirSpringSetup, MassesSetup } from "./airTypes.ts";
+import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
 
 /** A point in vehicle axes, mm. */
@@ -190,6 +191,14 @@ export interface AlignmentTargets {
   readonly right: WheelTargets;
 }
 
+/** How a truck stands that was aligned before it was put together; no part of a setup as read. */
+export interface AlignedStanding {
+  /** Both wheels meet their targets but for what whole steps leave over; false = as near as the adjusters go. */
+  readonly reached: boolean;
+  /** Arms of the right side, in its left-hand frame, where it is set otherwise than the left one; null = alike. */
+  readonly rightArms: { readonly upperArm: ArmSetup; readonly lowerArm: ArmSetup } | null;
+}
+
 /** Shim stacks at the upper arm's pivots: a shim put in moves its pivot along `direction` (unit, left side). mm. */
 export interface ShimsSetup {
   readonly kind: "shims";
@@ -231,7 +240,7 @@ export interface Setup {
   readonly variant: string | null;
   readonly variantNames: readonly string[];
   readonly truck: {
-    /** null = not given; only studies of the turning circle need it. */
+    /** null = not given; the turning circle needs it, and a floor whose rear stays. */
     readonly wheelbase: number | null;
     readonly upperArm: ArmSetup;
     readonly lowerArm: ArmSetup;
@@ -248,6 +257,8 @@ export interface Setup {
     readonly toe: number;
     /** null = none given. */
     readonly targets: AlignmentTargets | null;
+    /** Left out = as bolted on; `alignedModel` puts it on the setup of the truck it makes. */
+    readonly standing?: AlignedStanding;
   };
   /** What camber and caster are set with; null = the tie rods alone can be set. */
   readonly adjusters: AdjustersSetup | null;
@@ -258,7 +269,17 @@ export interface Setup {
   readonly masses: MassesSetup | null;
   /** Range of travel: droop ≤ 0 ≤ bump. */
   readonly travel: { readonly droop: number; readonly bump: number };
+  /**
+   * In the file's order. Of a setup as read, those typed by travel; of a model's, all of them: `modelOf` works out the
+   * travel of the others.
+   */
   readonly stances: readonly StanceSetup[];
+  /** Stances typed by another measure than travel. */
+  readonly measuredStances: readonly MeasuredStance[];
+  /** null = body roll is not checked. */
+  readonly roll: RollSetup | null;
+  /** null = the floor lies level under the contact patches, and nothing is measured to it. */
+  readonly floor: FloorSetup | null;
   /** The gap a shop wants to keep; less is "close". */
   readonly allowance: number;
 }

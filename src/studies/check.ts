@@ -1,19 +1,21 @@
 import { GAP, GAP_ROW } from "../gaps/partGap.ts";
 import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "../gaps/tolerances.ts";
 import type { Vec3 } from "../geometry/vec.ts";
-import { armAngleFor } from "../suspension/armAngle.ts";
-import type { Side, SideModel } from "../suspension/frontEnd.ts";
+import type { Side } from "../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
 import { PoseStatus } from "../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../suspension/steering.ts";
 import { onTruck } from "./gapsAt.ts";
 import { worstLegGap } from "./hardware/worstLegGap.ts";
+import { worstStrutGap } from "./hardware/worstStrutGap.ts";
 import { type LimitOverRange, limitsPassed } from "./limits/limitsPassed.ts";
 import type { Model } from "./model.ts";
 import { narrowestHubFace } from "./narrowestHubFace.ts";
 import { type Pair, pairGapTo, type TogetherPair } from "./pairs.ts";
 import { type ReachLimit, reachLimits } from "./reachLimits.ts";
-import { type PoseRange, type SearchProgress, worstGap } from "./worstGap.ts";
+import type { WheelToMove } from "./worst/poseCells.ts";
+import { rangesOf, type SideRange } from "./worst/sideRange.ts";
+import { type SearchProgress, worstGap } from "./worstGap.ts";
 
 export type Verdict = "clear" | "close" | "rubs";
 
@@ -49,6 +51,11 @@ export interface CheckReport {
   readonly limits: readonly ReachLimit[];
   /** Joints, stops, shocks and air springs past their limits somewhere; only where the setup gives limits. */
   readonly limitsPassed?: readonly LimitOverRange[];
+  /**
+   * Names of the limits that cut the range: poses that pass one are not counted in `parts`. Only where the setup gives
+   * limits; empty when none is passed anywhere, and when every pose passes one: then all poses are counted.
+   */
+  readonly limitedBy?: readonly string[];
 }
 
 export interface CheckOptions {
@@ -58,6 +65,11 @@ export interface CheckOptions {
   readonly onPart?: (done: number, of: number) => boolean;
   /** Called about every thousand cells of a long search within a part; return true to stop, as above. */
   readonly onSearch?: (progress: SearchProgress) => boolean;
+  /**
+   * Each wheel for itself: the other one's reach and limits, at the same height, take no pose away. So it must be where
+   * the wheels can stand at unlike heights; default: where the setup rolls the body.
+   */
+  readonly aloneSides?: boolean;
 }
 
 /** mm. A tenth of a millimeter is half of the finest sixty-fourth: nobody measures a fender closer. */
@@ -73,12 +85,16 @@ export function verdictOf(gap: number, bound: number, allowance: number): Verdic
 }
 
 /**
- * The worst gap of every pair over the setup's travel range and both locks, each with a proven bound.
+ * The worst gap of every pair over the setup's travel range and both locks, each with a proven bound; only poses that
+ * keep every limit the setup gives are counted, as long as there are such.
  * Vehicle axes, mm. @returns null when `onPart` or `onSearch` stopped it.
  */
 export function checkClearance(model: Model, options: CheckOptions = {}): CheckReport | null {
   const tolerance = options.tolerance ?? DEFAULT_TOLERANCE;
   const limits = reachLimits(model);
+  const aloneSides = options.aloneSides ?? model.setup.roll !== null;
+  const passed = passedLimits(model, aloneSides);
+  const ranges = rangesOf(model, passed ?? [], aloneSides);
   const entries: CheckEntry[] = [];
   const total = model.pairs.length;
   const lefts = new Map<string, CheckEntry>();
@@ -93,7 +109,7 @@ export function checkClearance(model: Model, options: CheckOptions = {}): CheckR
     const entry =
       twin !== undefined && isMirrorImage(model, pair)
         ? mirrorEntry(twin)
-        : searchPair(model, pair, tolerance, keepGoing);
+        : searchPair(model, pair, ranges[pair.side], tolerance, keepGoing);
     if (stopped) return null;
     if (entry === null) continue;
     if (pair.side === "left") lefts.set(pair.name, entry);
@@ -112,14 +128,19 @@ export function checkClearance(model: Model, options: CheckOptions = {}): CheckR
     parts: entries,
     narrowestHubFace: narrowestHubFace(model),
     limits,
-    ...passedLimits(model),
+    ...(passed === null ? {} : { limitsPassed: passed, limitedBy: limitedBy(passed, ranges) }),
   };
 }
 
-/** Nothing where the setup gives no limits, so that its report stays as it was. */
-function passedLimits(model: Model): Pick<CheckReport, "limitsPassed"> {
+/** Null where the setup gives no limits, so that its report stays as it was. */
+function passedLimits(model: Model, aloneSides: boolean): readonly LimitOverRange[] | null {
   const { limits, airSpring } = model.setup;
-  return limits === null && airSpring === null ? {} : { limitsPassed: limitsPassed(model) };
+  return limits === null && airSpring === null ? null : limitsPassed(model, aloneSides);
+}
+
+function limitedBy(passed: readonly LimitOverRange[], ranges: Readonly<Record<Side, SideRange>>): string[] {
+  const names = passed.filter(({ side }) => ranges[side].limits !== undefined).map(({ name }) => name);
+  return [...new Set(names)];
 }
 
 /** The pair of the right side is the mirror image of the left one of that name, the steering mirrored too. */
@@ -132,39 +153,37 @@ function mirrorEntry(left: CheckEntry): CheckEntry {
   return { ...left, side: "right", steer: left.steer === 0 ? 0 : -left.steer, point: [x, -y, z] };
 }
 
-/** The travel that the setup asks for, as far as both wheels can follow it with the steering straight ahead. */
-function travelRangeOf({ setup, frontEnd: { left, right } }: Model): { low: number; high: number } {
-  return {
-    low: Math.max(setup.travel.droop, left.reach.droop.travel, right.reach.droop.travel),
-    high: Math.min(setup.travel.bump, left.reach.bump.travel, right.reach.bump.travel),
-  };
-}
-
-/** The range of poses of one side within that travel. */
-function poseRangeOf(model: Model, side: SideModel): PoseRange {
-  const { low, high } = travelRangeOf(model);
-  return { armLow: armAngleFor(side, low), armHigh: armAngleFor(side, high), steerLow: -1, steerHigh: 1 };
-}
-
 function searchPair(
   model: Model,
   pair: Pair,
+  range: SideRange,
   tolerance: number,
   keepGoing: (progress: SearchProgress) => boolean,
 ): CheckEntry | null {
-  if (pair.kind === "together") return togetherEntry(model, pair, tolerance);
+  if (pair.kind === "together") return togetherEntry(model, pair, range, tolerance);
   const { frontEnd } = model;
   const side = frontEnd[pair.side];
-  const other = frontEnd[pair.side === "left" ? "right" : "left"];
-  const innerAt = pair.side === "left" ? 0 : 3;
-  const search = { side, other, innerAt, steering: frontEnd.steering } as const;
-  const range = poseRangeOf(model, side);
+  const innerAt: 0 | 3 = pair.side === "left" ? 0 : 3;
+  const { other, limits, start } = range;
+  const search: WheelToMove = {
+    ...{ side, other, innerAt, steering: frontEnd.steering },
+    ...(limits === undefined ? {} : { limits }),
+  };
   const finer = Math.min(tolerance, SEARCH_TOLERANCE);
   const found =
     pair.kind === "leg"
-      ? worstLegGap({ ...search, pair }, range, finer, tolerance)
-      : worstGap({ ...search, ring: pair.ring, part: pair.part }, range, finer, tolerance, keepGoing);
-  return found === null ? null : entryOf(model, pair, found, tolerance);
+      ? worstLegGap({ ...search, pair }, range, finer, tolerance, start)
+      : pair.kind === "strut"
+        ? worstStrutGap({ ...search, pair }, range, tolerance, tolerance, start)
+        : worstGap(
+            { ...search, ring: pair.ring, part: pair.part },
+            range,
+            finer,
+            tolerance,
+            keepGoing,
+            start,
+          );
+  return found === null ? null : entryOf(model, pair, range, found, tolerance);
 }
 
 /** What a search found: the pose, and the bound over all of them. */
@@ -175,7 +194,13 @@ interface Found {
 }
 
 /** Reads the found pose again: its travel, and the exact gap there (the search saw one point of the part). */
-function entryOf(model: Model, pair: Pair, found: Found, tolerance: number): CheckEntry {
+function entryOf(
+  model: Model,
+  pair: Pair,
+  { low, high }: SideRange,
+  found: Found,
+  tolerance: number,
+): CheckEntry {
   const { name, side } = pair;
   const sideModel = model.frontEnd[side];
   const innerAt = side === "left" ? 0 : 3;
@@ -189,7 +214,6 @@ function entryOf(model: Model, pair: Pair, found: Found, tolerance: number): Che
     poseRowTo(pose, 0, sideModel.row, cos, sin, ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!);
   place(0);
   // Rounding must not put the pose past an end of travel that the linkage cannot pass.
-  const { low, high } = travelRangeOf(model);
   const travel = Math.min(Math.max(pose[POSE.wheelCenter + 2]! - sideModel.centerHeightAtRest, low), high);
   place(found.steer);
   const gap = pairGapTo(row, 0, pair, pose, 0);
@@ -208,9 +232,9 @@ function entryOf(model: Model, pair: Pair, found: Found, tolerance: number): Che
 }
 
 /** A gap no pose changes: proven to what one pose's gap is searched to. Told at rest, which always exists. */
-function togetherEntry(model: Model, pair: TogetherPair, tolerance: number): CheckEntry {
+function togetherEntry(model: Model, pair: TogetherPair, range: SideRange, tolerance: number): CheckEntry {
   const gap = pair.row[GAP.gap]!;
   const slack = gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE;
-  const atRest = entryOf(model, pair, { bound: gap - slack, armAngle: 0, steer: 0 }, tolerance);
+  const atRest = entryOf(model, pair, range, { bound: gap - slack, armAngle: 0, steer: 0 }, tolerance);
   return { ...atRest, travel: 0, steer: 0, together: true };
 }

@@ -21,7 +21,7 @@ export interface GapEntry {
 }
 
 /** All gaps at one pose: body parts, left side first, in the setup's order; then what moves, left side first. */
-export function gapsAt(model: Model, pose: SolvedPose): GapEntry[] {
+export function gapsAt(model: Model, pose: Pick<SolvedPose, Side>): GapEntry[] {
   const row = new Float64Array(GAP_ROW);
   return model.pairs.map((pair) => {
     const { name, side, kind } = pair;

@@ -4,7 +4,9 @@ import { type TireRing, tireRing } from "../gaps/tire/tireOf.ts";
 import type { BodyPart, Setup, SetupIssue } from "../setup/types.ts";
 import { assembleFrontEnd, type FrontEnd, type Side } from "../suspension/frontEnd.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { placedStances } from "./floor/placedStances.ts";
 import { hardwarePairs } from "./hardware/hardwarePairs.ts";
+import { strutPairs } from "./hardware/strutPairs.ts";
 import type { Pair } from "./pairs.ts";
 import { shapeOfPart } from "./shapeOfPart.ts";
 import { shapeOfRing } from "./shapeOfRing.ts";
@@ -33,8 +35,12 @@ export type ModelResult =
   | { readonly ok: true; readonly model: Model }
   | { readonly ok: false; readonly issues: readonly SetupIssue[] };
 
-/** Assembles a setup, or says which keys do not go together. @param file the file's name for the issues. */
-export function modelOf(setup: Setup, file: string): ModelResult {
+/**
+ * Assembles a setup, or says which keys do not go together.
+ * @param file the file's name for the issues
+ * @param like a model of the same knuckle, wheel, tire and hardware on other arms: what rides on its knuckle is the same
+ */
+export function modelOf(setup: Setup, file: string, like?: Model): ModelResult {
   const issues: SetupIssue[] = [];
   const tire = tireRing(setup.tire, setup.wheel);
   if (!tire.ok) issues.push({ file, key: tire.key, value: tireValue(setup), mend: tire.mend });
@@ -57,6 +63,9 @@ export function modelOf(setup: Setup, file: string): ModelResult {
     issues.push({ file, key, value, mend: `${mend}${range}`, ...ends });
   }
   if (!tire.ok || !assembled.ok) return { ok: false, issues };
+  const { frontEnd } = assembled;
+  const { stances, issues: unplaced } = placedStances({ setup, frontEnd }, file);
+  if (unplaced.length > 0) return { ok: false, issues: unplaced };
   const parts: SidedPart[] = [];
   for (const side of ["left", "right"] as const) {
     for (const part of setup.truck.body) {
@@ -77,8 +86,13 @@ export function modelOf(setup: Setup, file: string): ModelResult {
       part: shape,
     }),
   );
-  const pairs = [...bodyPairs, ...hardwarePairs(setup, assembled.frontEnd, ring)];
-  return { ok: true, model: { setup, frontEnd: assembled.frontEnd, tire, ring, parts, pairs, mirrored } };
+  const pairs = [
+    ...bodyPairs,
+    ...hardwarePairs(setup, assembled.frontEnd, ring, like?.pairs),
+    ...strutPairs(setup, assembled.frontEnd, ring),
+  ];
+  const placed = stances === setup.stances ? setup : { ...setup, stances };
+  return { ok: true, model: { setup: placed, frontEnd, tire, ring, parts, pairs, mirrored } };
 }
 
 function tireValue(setup: Setup): string {

@@ -4,6 +4,7 @@ import type { RingShape } from "../gaps/ring/ringShape.ts";
 import type { Side } from "../suspension/frontEnd.ts";
 import { POSE } from "../suspension/poseRow.ts";
 import { placeLegs } from "./hardware/legs.ts";
+import { placeStrut, type Strut, strutMotion } from "./hardware/strut.ts";
 
 /** What of the wheel end a part is measured against: each a solid of revolution about the wheel's axis. */
 export type Solid = "ring" | "rotor" | "wheel center";
@@ -37,6 +38,14 @@ export interface LegPair extends PairBase {
   readonly part: PartShape;
 }
 
+/** The part is round, between a point of the body and one of the lower arm or the knuckle: air spring, shock. */
+export interface StrutPair extends PairBase {
+  readonly kind: "strut";
+  readonly strut: Strut;
+  /** As it was placed last: `pairGapTo` places it anew at each pose. Left-hand frame. */
+  readonly part: PartShape;
+}
+
 /** Part and solid both ride on the knuckle, so the gap is the same at every pose. */
 export interface TogetherPair extends PairBase {
   readonly kind: "together";
@@ -45,7 +54,7 @@ export interface TogetherPair extends PairBase {
 }
 
 /** Two things whose gap is measured, on one side; left-hand frame of that side, mm. */
-export type Pair = BodyPair | LegPair | TogetherPair;
+export type Pair = BodyPair | LegPair | StrutPair | TogetherPair;
 
 /**
  * Gap of one pair at one pose, as `partGapTo` (same `out` row, same `beat`). Allocates nothing.
@@ -78,6 +87,7 @@ export function pairGapTo(
     return gap;
   }
   if (pair.kind === "leg") placeLegs(pair.part, pair.outerAt, pair.pivots, pose, poseAt);
+  if (pair.kind === "strut") placeStrut(pair.part, pair.strut, pose, poseAt);
   return partGapTo(out, at, pair.ring, pose, poseAt + POSE.wheelCenter, pair.part, beat);
 }
 
@@ -88,15 +98,17 @@ export function pairGapTo(
  *   changes by no more than the solid moves.
  * - leg: seen from the knuckle the ring and the outer end stand still, the inner end B moves, and the point at
  *   fraction s of the leg by s·|ΔB| ≤ |ΔB|.
+ * - strut: the ring's move as for a body part, and that of the strut's lower end.
  * - together: 0.
  * @param a, b rows filled by `poseRowTo` at `aAt`, `bAt`.
  */
 export function pairMotion(pair: Pair, a: Float64Array, aAt: number, b: Float64Array, bAt: number): number {
   if (pair.kind === "together") return 0;
-  if (pair.kind === "body") {
+  if (pair.kind === "body" || pair.kind === "strut") {
     return (
       apart(a, aAt + POSE.wheelCenter, b, bAt + POSE.wheelCenter) +
-      pair.ring.ballRadius * apart(a, aAt + POSE.wheelAxis, b, bAt + POSE.wheelAxis)
+      pair.ring.ballRadius * apart(a, aAt + POSE.wheelAxis, b, bAt + POSE.wheelAxis) +
+      (pair.kind === "strut" ? strutMotion(pair.strut, a, aAt, b, bAt) : 0)
     );
   }
   const { pivots } = pair;

@@ -30,7 +30,11 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
     return capitalized(`${part} comes within ${near} of ${one}${sides} ${when}; you asked for ${asked}.`);
   }
   const clears =
-    report.limits.length > 0 ? "Everything clears as far as the linkage reaches" : "Everything clears";
+    report.limits.length > 0
+      ? "Everything clears as far as the linkage reaches"
+      : (report.limitedBy ?? []).length > 0
+        ? "Everything clears within the limits"
+        : "Everything clears";
   return `${clears}: the closest is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}.`;
 }
 

@@ -1,16 +1,19 @@
-import type { SolvedPose } from "../suspension/solvePose.ts";
+import type { ApartPose, SolvedPose } from "../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../units/formatLength.ts";
 import { verdictOf } from "./check.ts";
 import type { GapEntry } from "./gapsAt.ts";
+import { limitMargins } from "./limits/limitsOf.ts";
+import { marginsApart } from "./limits/marginsApart.ts";
+import { pastLimitSentence } from "./limits/pastLimitSentence.ts";
 import type { Model } from "./model.ts";
 import { amountWords } from "./sentenceAmount.ts";
 import { heightWords, steerWords } from "./sentencePose.ts";
 import { nearestSurface, partWords } from "./sentenceSurface.ts";
 
-/** What touches what at one pose, in one plain sentence: the nearest part, and how many others are too near. */
+/** What touches what at one pose, in one plain sentence: the nearest part; and in another which limits it passes. */
 export function poseSentence(
   gaps: readonly GapEntry[],
-  pose: SolvedPose,
+  pose: SolvedPose | ApartPose,
   model: Model,
   format: LengthFormat,
 ): string {
@@ -18,9 +21,14 @@ export function poseSentence(
     (best, e) => (best === null || e.gap < best.gap ? e : best),
     null,
   );
-  if (nearest === null) return "This setup has no body parts, so there is nothing to rub.";
+  const margins = "travel" in pose ? limitMargins(model, pose.travel, pose.steer) : marginsApart(model, pose);
+  const past = pastLimitSentence(margins, format);
+  const alsoPast = past === "" ? "" : ` ${past}`;
+  if (nearest === null) return `This setup has no body parts, so there is nothing to rub.${alsoPast}`;
   const { allowance } = model.setup;
-  const when = `${heightWords(pose.travel, model, format)}, ${steerWords(pose.steer, pose, nearest.side)}`;
+  const heights =
+    "travel" in pose ? heightWords(pose.travel, model, format) : apartWords(pose, model, format);
+  const when = `${heights}, ${steerWords(pose.steer, pose, nearest.side)}`;
   const what = `the ${nearest.side} ${nearestSurface(model, pose, nearest.side, nearest.part)}`;
   const part = partWords(model, nearest.side, nearest.part);
   const amount = amountWords(nearest.gap, format);
@@ -31,5 +39,11 @@ export function poseSentence(
       : verdict === "close"
         ? `${what} is ${amount} from the ${part}; you asked for ${formatLength(allowance, format)}`
         : `everything clears, the ${part} closest at ${amount} from ${what}`;
-  return `${when.charAt(0).toUpperCase()}${when.slice(1)}: ${told}.`;
+  return `${when.charAt(0).toUpperCase()}${when.slice(1)}: ${told}.${alsoPast}`;
+}
+
+/** `the left wheel at 1 in of bump, the right wheel at the measured height`. */
+function apartWords({ travels }: ApartPose, model: Model, format: LengthFormat): string {
+  const side = (name: "left" | "right") => `the ${name} wheel ${heightWords(travels[name], model, format)}`;
+  return `${side("left")}, ${side("right")}`;
 }

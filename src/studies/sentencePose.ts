@@ -40,7 +40,7 @@ export function travelWords(travel: number, format: LengthFormat): string {
 }
 
 /** `steered 31° to the right`: the angle of one side's wheel, the way of the turn. `pose` null = out of reach by a hair. */
-export function steerWords(steer: number, pose: SolvedPose | null, side: Side): string {
+export function steerWords(steer: number, pose: Pick<SolvedPose, Side> | null, side: Side): string {
   if (isStraight(steer)) return "with the wheels straight ahead";
   if (pose === null) return `at ${lockWords(steer)}`;
   const angle = Math.abs(pose[side].steerAngle);

@@ -12,7 +12,12 @@ const ON_BEAD = 0.5;
 export type Surface = "tire" | "wheel" | "rotor" | "wheel center";
 
 /** What a part is nearest to at a pose. @throws RangeError when no pair has that name on that side. */
-export function nearestSurface(model: Model, pose: SolvedPose, side: Side, part: string): Surface {
+export function nearestSurface(
+  model: Model,
+  pose: Pick<SolvedPose, Side>,
+  side: Side,
+  part: string,
+): Surface {
   const pair = pairNamed(model, side, part);
   if (!pair) throw new RangeError(`nearestSurface: no part "${part}" on the ${side} side`);
   if (pair.solid !== "ring") return pair.solid;

@@ -21,6 +21,12 @@ export interface PoseRange {
   readonly steerHigh: number;
 }
 
+/** A pose to begin with: lower arm angle, rad, and steer. */
+export interface PoseToStart {
+  readonly arm: number;
+  readonly steer: number;
+}
+
 /** The worst gap of one pair over a range of poses. Left-hand frame of the side, mm. */
 export interface WorstGap {
   /** The gap at the pose found. */
@@ -58,6 +64,7 @@ const ends = new Float64Array(INNER_ENDS_ROW);
  * bound over poses and the part together (`worst/search.ts`). Ends when gap − bound ≤ `tolerance` (mm), or
  * `borderTolerance` where the border of reach decides: motion there grows like a square root.
  * @param keepGoing asked about every thousand cells; false ends the search with what it has reached by then.
+ * @param start a pose of the range that keeps all limits.
  * @returns null when no pose of the range is in reach, or none was found before `keepGoing` ended the search.
  */
 export function worstGap(
@@ -66,6 +73,7 @@ export function worstGap(
   tolerance: number,
   borderTolerance = tolerance,
   keepGoing?: (progress: SearchProgress) => boolean,
+  start: PoseToStart | null = null,
 ): WorstGap | null {
   const { part, ring } = pair;
   const poses = new PoseCells(pair);
@@ -75,6 +83,7 @@ export function worstGap(
   poses.add(armLow + armHalf, armHalf, steerLow + steerHalf, steerHalf);
   const subject = new PartAtPose(ring, part);
   const search = new Search(poses, subject, borderTolerance);
+  if (start !== null) lookAt(search, pair, subject, start.arm, start.steer);
   lookOver(search, pair, range, subject);
   const done = search.run(piecesOf(part, false), tolerance, keepGoing);
   // The inside of a box tells more only where its faces are hit, or where it holds the whole ring.
@@ -159,7 +168,7 @@ function sampleEnds(search: Search, pair: WheelToMove, range: PoseRange, subject
 /** Offers the search the gap at one pose, if both wheels can take it. */
 function lookAt(
   search: Search,
-  { side, other, steering, innerAt }: WheelToMove,
+  { side, other, steering, innerAt, limits }: WheelToMove,
   subject: PartAtPose,
   arm: number,
   steer: number,
@@ -167,8 +176,10 @@ function lookAt(
   if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return;
   const cos = Math.cos(arm);
   const sin = Math.sin(arm);
-  if (!stands(other, cos, sin, innerAt === 0 ? 3 : 0) || !stands(side, cos, sin, innerAt)) return;
-  if (subject.gap(pose, POSE.wheelCenter, search.best) < search.best) search.offer(subject.row, arm, steer);
+  if (other !== null && !stands(other, cos, sin, innerAt === 0 ? 3 : 0)) return;
+  if (!stands(side, cos, sin, innerAt)) return;
+  if (!(subject.gap(pose, POSE.wheelCenter, search.best) < search.best)) return;
+  if (limits === undefined || limits.keepsAt(arm, steer)) search.offer(subject.row, arm, steer);
 }
 
 function stands({ row }: SideModel, cos: number, sin: number, at: number): boolean {

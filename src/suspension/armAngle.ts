@@ -19,9 +19,10 @@ const MOST_STEPS = 80;
  * @returns NaN when the travel is outside `side.reach` — check with `travelStatus` first.
  */
 export function armAngleFor(side: SideModel, travel: number, guess = 0): number {
+  // Before the reach is asked for, which is worked out only then.
+  if (travel === 0) return 0;
   const { droop, bump } = side.reach;
   if (!(travel >= droop.travel && travel <= bump.travel)) return Number.NaN;
-  if (travel === 0) return 0;
   // At the very ends the pose exists at the angle found for them; one rounding further it may not.
   if (travel === droop.travel) return droop.armAngle;
   if (travel === bump.travel) return bump.armAngle;

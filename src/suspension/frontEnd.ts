@@ -153,7 +153,17 @@ function sideModelOf(base: Float64Array, inner: Vec3, toe: number): SideModel | 
   const pose = new Float64Array(POSE_ROW);
   if (poseRowTo(pose, 0, row, 1, 0, inner[0], inner[1], inner[2]) !== PoseStatus.Ok) return "tieRod";
   const centerHeightAtRest = pose[POSE.wheelCenter + 2]!;
-  return { row, innerAtRest: inner, centerHeightAtRest, reach: reachOf(row, inner, centerHeightAtRest) };
+  let reach: Reach | null = null;
+  return {
+    row,
+    innerAtRest: inner,
+    centerHeightAtRest,
+    // Found when first asked for: it takes longer than all else, and an alignment tries dozens of trucks at rest.
+    get reach() {
+      reach ??= reachOf(row, inner, centerHeightAtRest);
+      return reach;
+    },
+  };
 }
 
 interface KnuckleTurn {

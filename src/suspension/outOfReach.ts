@@ -11,6 +11,8 @@ export interface BorderCell {
   /** Wheel center and unit axis of one pose amid those the cell may hold. */
   readonly wheel: Float64Array;
   readonly lowerBallJoint: Float64Array;
+  /** The knuckle frame of that pose: x, y, z, unit vectors. */
+  readonly knuckle: Float64Array;
   /** mm. How far the lower ball joint can be from there in the cell. */
   slide: number;
   /** rad. How far the wheel can be turned from there in any pose of the cell. */
@@ -23,6 +25,7 @@ export function borderCell(): BorderCell {
   return {
     wheel: new Float64Array(6),
     lowerBallJoint: new Float64Array(3),
+    knuckle: new Float64Array(9),
     slide: 0,
     turn: 0,
     steerTurn: 0,
@@ -107,6 +110,9 @@ export function borderCellTo(
     const x = (armX * arm - armY * quarter) / radius;
     const y = (armY * arm + armX * quarter) / radius;
     out.lowerBallJoint[i] = axis.lowerBallJoint[i]!;
+    out.knuckle[i] = x;
+    out.knuckle[3 + i] = y;
+    out.knuckle[6 + i] = k[i]!;
     out.wheel[i] = axis.lowerBallJoint[i]! + wx * x + wy * y + wz * k[i]!;
     out.wheel[3 + i] = row[SIDE.pinCos]! * y - row[SIDE.pinSin]! * k[i]!;
   }

@@ -46,13 +46,38 @@ export interface SolvedPose {
 
 export type PoseResult = SolvedPose | OutOfReach;
 
+/** Both wheels at travels of their own. */
+export interface ApartPose {
+  readonly ok: true;
+  readonly travels: Readonly<Record<Side, number>>;
+  readonly steer: number;
+  readonly left: SidePose;
+  readonly right: SidePose;
+}
+
 /**
  * Places everything at one travel (mm, + = bump, both wheels) and one steer (−1 … +1, + = left turn).
  * At that travel the lower arm stands where straight-ahead steering puts it; steering then turns the
  * knuckle alone. Vehicle axes, mm, radians.
  */
 export function solvePose(frontEnd: FrontEnd, travel: number, steer: number): PoseResult {
-  const tooFar = SIDES.flatMap((side) => travelBorder(frontEnd[side], side, travel) ?? []);
+  const pose = solveApart(frontEnd, { left: travel, right: travel }, steer);
+  if (!pose.ok) return pose;
+  const { left, right } = pose;
+  return { ok: true, travel, steer, left, right };
+}
+
+/**
+ * As `solvePose`, each wheel at its own travel (mm, + = bump). The body is held still, so a wheel's arms, knuckle and
+ * tie rod stand by its own travel and the common steer alone: the pose is the left half of one and the right half of
+ * another. Nothing but the steering linkage joins the sides here: an anti-roll bar or a shared axle would.
+ */
+export function solveApart(
+  frontEnd: FrontEnd,
+  travels: Readonly<Record<Side, number>>,
+  steer: number,
+): ApartPose | OutOfReach {
+  const tooFar = SIDES.flatMap((side) => travelBorder(frontEnd[side], side, travels[side]) ?? []);
   if (tooFar.length > 0) return nearest(tooFar);
 
   const ends = new Float64Array(INNER_ENDS_ROW);
@@ -62,7 +87,7 @@ export function solvePose(frontEnd: FrontEnd, travel: number, steer: number): Po
   const stuck: OutOfReach[] = [];
   for (const side of SIDES) {
     const { row } = frontEnd[side];
-    const angle = armAngleFor(frontEnd[side], travel);
+    const angle = armAngleFor(frontEnd[side], travels[side]);
     const at = side === "left" ? 0 : 3;
     angles[side] = angle;
     const status =
@@ -83,7 +108,7 @@ export function solvePose(frontEnd: FrontEnd, travel: number, steer: number): Po
   if (stuck.length > 0) return nearest(stuck);
   return {
     ok: true,
-    travel,
+    travels,
     steer,
     left: sidePoseOf(poses.left, frontEnd.left, angles.left, "left"),
     right: sidePoseOf(poses.right, frontEnd.right, angles.right, "right"),

@@ -68,7 +68,9 @@ describe("answers", () => {
   it("come bit by bit: first how far it steers, then the whole range", () => {
     const { setup, file } = truck(null);
     const answers: CounterAnswer[] = [];
-    answerCounter({ id: 7, setup, file, travels: [0, 3.25 * IN] }, (answer) => answers.push(answer));
+    answerCounter({ id: 7, setup, file, isAligned: false, travels: [0, 3.25 * IN] }, (answer) =>
+      answers.push(answer),
+    );
     expect(answers.map(({ id, kind }) => [id, kind])).toEqual([
       [7, "steering"],
       [7, "check"],
@@ -85,7 +87,9 @@ describe("answers", () => {
     const { setup, file } = truck(null);
     const impossible = { ...setup, knuckle: { ...setup.knuckle, span: 5000 } };
     const answers: CounterAnswer[] = [];
-    answerCounter({ id: 1, setup: impossible, file, travels: [] }, (answer) => answers.push(answer));
+    answerCounter({ id: 1, setup: impossible, file, isAligned: false, travels: [] }, (answer) =>
+      answers.push(answer),
+    );
     expect(answers).toMatchObject([{ id: 1, kind: "failed" }]);
     expect(answers[0]).toHaveProperty("message", expect.stringContaining("span"));
   });

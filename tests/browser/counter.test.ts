@@ -47,6 +47,24 @@ function amountAfter(text: string, words: RegExp): string | undefined {
 }
 
 describe("the counter view", () => {
+  it.each([
+    [1024, 768],
+    [1180, 820],
+    [1440, 900],
+  ])("has its slider with both ends on the first screen of %i by %i", async (width, height) => {
+    const { page, close } = await openWorkbench({ viewport: { width, height }, colorScheme: "light" });
+    await page.getByRole("button", { name: "Counter view" }).click();
+    await sentences(page);
+    for (const end of await page.locator(".counter-slider-ends > *").all()) {
+      const box = await end.boundingBox();
+      expect(box!.x).toBeGreaterThanOrEqual(0);
+      expect(box!.x + box!.width).toBeLessThanOrEqual(width);
+      expect(box!.y + box!.height).toBeLessThanOrEqual(height);
+    }
+    await shot(page, `counter-${width}`);
+    await close();
+  });
+
   it("says in plain words what the workbench says of each of the two", async () => {
     const { page, problems } = await openWorkbench({ viewport: TABLET, colorScheme: "light" });
     const wide = amountAfter(await verdict(page), /rubs/);

@@ -267,6 +267,11 @@ describe("points and body parts", () => {
       await clickAll(adds);
       await look();
     }
+    const heights = panel(page).getByRole("combobox", { name: "Height of aired out by" });
+    for (const measure of await heights.locator("option").allTextContents()) {
+      await heights.selectOption({ label: measure });
+      await look();
+    }
     // Blocks of several sorts, each sort in turn.
     const sorts = panel(page).locator('[data-field$=".kind"] select');
     for (let i = 0; i < (await sorts.count()); i++) {

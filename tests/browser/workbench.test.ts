@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { readPdf } from "./harness/pdfText.ts";
 import { picture, png, shareApart } from "./harness/picture.ts";
 import { plain, poseSentence, read, verdict } from "./harness/reading.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
@@ -265,16 +266,73 @@ describe("the workbench on a phone", () => {
     const answer = await page.locator(".verdict").boundingBox();
     const stage = await page.locator("canvas").first().boundingBox();
     for (const box of [answer, stage]) expect(box!.y + box!.height).toBeLessThanOrEqual(PHONE.height);
+    const bar = await page.getByRole("navigation", { name: "Parts of the page" }).boundingBox();
     for (const control of [travel(page), steering(page)]) {
       const box = await control.boundingBox();
       // Scrolled until the picture is on top, both controls are under it.
-      expect(box!.y + box!.height - stage!.y).toBeLessThanOrEqual(PHONE.height);
+      expect(box!.y + box!.height - stage!.y).toBeLessThanOrEqual(bar!.y);
       expect(box!.x).toBeGreaterThanOrEqual(0);
       expect(box!.x + box!.width).toBeLessThanOrEqual(PHONE.width);
     }
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(overflow).toBe(0);
     expect(problems()).toEqual([]);
+  });
+});
+
+describe("the page around the truck", () => {
+  it.each([1280, 1440])(
+    "has its heading and the picture's buttons on one line each, %i pixels wide",
+    async (width) => {
+      const { page, close } = await openWorkbench({ viewport: { width, height: 800 } });
+      await verdict(page);
+      for (const selector of [".heading", ".stage-bar"]) {
+        const lines = await page
+          .locator(`${selector} :is(button, summary, select)`)
+          .evaluateAll((all) =>
+            all.filter((one) => one.checkVisibility()).map((one) => one.getBoundingClientRect()),
+          );
+        const middles = lines.map(({ top, height }) => top + 0.5 * height);
+        expect(middles.length).toBeGreaterThan(4);
+        expect(Math.max(...middles) - Math.min(...middles), selector).toBeLessThan(4);
+      }
+      await shot(page, `workbench-${width}`);
+      await close();
+    },
+  );
+
+  it("leads a thumb to the setup, and the keyboard goes on from there", async () => {
+    const { page, problems, close } = await openWorkbench({
+      viewport: PHONE,
+      hasTouch: true,
+      isMobile: true,
+    });
+    await verdict(page);
+    const bar = page.getByRole("navigation", { name: "Parts of the page" });
+    await bar.getByRole("button", { name: "Setup" }).tap();
+    const title = page.locator("#setup-title");
+    await expect.poll(async () => (await title.boundingBox())?.y ?? -1).toBeLessThan(PHONE.height / 2);
+    expect(await title.evaluate((element) => element === document.activeElement)).toBe(true);
+    const box = await bar.boundingBox();
+    expect(box!.y + box!.height).toBeCloseTo(PHONE.height, 0);
+    const targets = await bar.getByRole("button").evaluateAll((all) => all.map((one) => one.clientHeight));
+    expect(Math.min(...targets)).toBeGreaterThanOrEqual(44);
+    expect(problems()).toEqual([]);
+    await close();
+  });
+
+  it("prints the plots at the pose shown, though they were never scrolled to", async () => {
+    const { page, close } = await openWorkbench({ viewport: PHONE });
+    await verdict(page);
+    await page.getByRole("button", { name: "aired out", exact: true }).click();
+    expect(
+      await page.locator(".plots").evaluate((plots) => plots.getBoundingClientRect().top > 2 * innerHeight),
+    ).toBe(true);
+    const { text } = readPdf(await page.pdf({ format: "Letter" }));
+    // The plots over travel read at 3 1/4 in; before, they would have stood at 0.
+    expect(text).toContain("now31/4in:");
+    expect(text).not.toContain("now0in:");
+    await close();
   });
 });
 

@@ -34,6 +34,14 @@ const clear = { truck: { body: [] }, hardware: null };
 const kept = folder.write("kept.json", demoDocument({ ...clear, ...BLOCKS }));
 const low = folder.write("low.json", demoDocument({ ...clear, ...BLOCKS, ...LOW }));
 const none = folder.write("none.json", demoDocument(clear));
+/** The fender lip with a steering stop before its worst gap, and with stops that leave nothing. */
+const stops = { steeringStop: { angle: 12 }, droopStrap: { travel: "-2 1/2" } };
+const stopped = folder.write("stopped.json", demoDocument({ ...lipAlone(), hardware: null, limits: stops }));
+const tooTight = { bumpStop: { travel: -5 } };
+const nowhere = folder.write(
+  "nowhere.json",
+  demoDocument({ ...lipAlone(), hardware: null, limits: tooTight }),
+);
 const lip = folder.write("lip.json", demoDocument({ ...lipAlone(), hardware: null }));
 
 describe("limits", () => {
@@ -103,13 +111,93 @@ describe("check of a setup with limits", () => {
 
   it("that are kept is exit 0 with an empty list; without limits the answer has no such key", () => {
     const { code, document } = capturedJson(["check", kept]);
-    expect([code, document.limitsPassed]).toEqual([0, []]);
+    expect([code, document.limitsPassed, document.limitedBy]).toEqual([0, [], []]);
     expect(Object.keys(capturedJson(["check", lip]).document)).toEqual([
       "units",
       "verdict",
       "worst",
       "parts",
     ]);
+  });
+
+  it("cut the range: nothing past them is counted, in words and as a field", () => {
+    const { document: free } = capturedJson(["check", lip]);
+    const { code, document } = capturedJson(["check", stopped]);
+    expect([code, document.limitedBy]).toEqual([1, ["droop strap", "steering stop"]]);
+    expect(document.worst.gap).toBeGreaterThan(free.worst.gap + 0.05);
+    const { out } = captured(["check", stopped]);
+    expect(out).toMatch(/^Past the droop strap and the steering stop nothing is counted\.$/m);
+    expect(out).toMatch(/^Each gap is the worst over all travel and both locks within the limits; no pose/m);
+    expect(captured(["check", lip]).out).not.toMatch(/counted|limits/);
+  });
+
+  it("that every pose passes leave all poses counted, and that is said", () => {
+    const { code, document } = capturedJson(["check", nowhere]);
+    expect([code, document.limitedBy]).toEqual([1, []]);
+    expect(document.parts).toEqual(capturedJson(["check", lip]).document.parts);
+    expect(captured(["check", nowhere]).out).toMatch(
+      /^Every pose passes some limit, so every pose is counted\.$/m,
+    );
+  });
+});
+
+describe("limits in a map", () => {
+  const size = ["--rows", "6", "--cols", "5"];
+
+  it("are named per cell and in the curves, as JSON; without limits there are no such keys", () => {
+    const { code, document } = capturedJson(["map", stopped, ...size]);
+    expect(code).toBe(1);
+    // Rows from full droop up; columns from right lock to left lock.
+    expect(document.pastLimit[0][2]).toEqual({ side: expect.any(String), name: "droop strap" });
+    expect(document.pastLimit[5]).toEqual([
+      { side: "right", name: "steering stop" },
+      { side: "right", name: "steering stop" },
+      null,
+      { side: "left", name: "steering stop" },
+      { side: "left", name: "steering stop" },
+    ]);
+    expect(document.limitBorder.length).toBeGreaterThan(0);
+    expect(document.left.gap[0][2]).toEqual(expect.any(Number));
+    const middle = document.steerAtHeight[3];
+    expect(middle.leftTurn.touch.either).toEqual({
+      steer: expect.any(Number),
+      stop: "limit",
+      side: "left",
+      name: "steering stop",
+    });
+    const { document: free } = capturedJson(["map", lip, ...size]);
+    expect(Object.keys(free)).not.toContain("pastLimit");
+    expect(Object.keys(free)).not.toContain("limitBorder");
+    expect(free.left).toEqual(document.left);
+  });
+
+  it("are marked in the table, named beside it, and have a column of their own as CSV", () => {
+    const { out } = captured(["map", stopped, ...size]);
+    expect(out).toMatch(/, ! past a limit \(.*steering stop.*\)$/m);
+    expect(out).toMatch(/^ +-3 3\/4 +!\d+ +!\d+ /m);
+    expect(out).toMatch(/- \(\d+%: left steering stop\)/);
+    expect(out).toMatch(/- \(past (left|right) droop strap\)/);
+    const [head, first] = captured(["map", stopped, "--csv", ...size]).out.split("\n");
+    expect(head).toMatch(/,status,limit passed$/);
+    expect(first).toMatch(/,ok,(left|right) (droop strap|steering stop)$/);
+    expect(captured(["map", lip, "--csv", ...size]).out.split("\n")[0]).toMatch(/,status$/);
+  });
+
+  it("are exit 1 where nothing touches", () => {
+    expect(captured(["map", kept, ...size]).code).toBe(0);
+    expect(captured(["map", low, ...size]).code).toBe(1);
+  });
+});
+
+describe("a pose past a limit", () => {
+  it("says so, by how much", () => {
+    expect(captured(["pose", stopped, "--travel", "-3", "--steer", "0"]).out).toMatch(
+      /Past the droop strap, both sides, by 1\/2 in\./,
+    );
+    expect(captured(["pose", stopped, "--travel", "0", "--steer", "1"]).out).toMatch(
+      /Past the left steering stop by \d+\.\d° and the right steering stop by \d+\.\d°\./,
+    );
+    expect(captured(["pose", stopped, "--travel", "0", "--steer", "0"]).out).not.toMatch(/[Pp]ast/);
   });
 });
 

@@ -49,6 +49,9 @@ function setupOf(
     travel,
     hardware: null,
     stances: [],
+    measuredStances: [],
+    roll: null,
+    floor: null,
     allowance: 6,
   };
 }

@@ -159,7 +159,8 @@ const ONE_MISTAKE: readonly (readonly [ changes: Record<string, unknown>, key: s
   [{ "travel.droop": 1 }, "travel.droop", "1", "must be 0 or less"],
   [{ "travel.bump": "-1/16" }, "travel.bump", '"-1/16"', "must be 0 or more"],
   [{ "stances.1.name": "parked" }, "stances[1].name", '"parked"', "is the name of entry 0 already; each needs its own"],
-  [{ "stances.0.travel": undefined }, "stances[0].travel", "nothing", "required: wheel travel at this height, + = bump"],
+  [{ "stances.0.travel": undefined }, "stances[0].travel", "nothing", "required: give one of travel, lowerArmAngle, airSpringHeight, lipHeight, frameHeight"],
+  [{ "stances.0.lipHeight": 28 }, "stances[0].lipHeight", "28", /^give travel or lipHeight, not both/],
   [{ allowance: -0.25 }, "allowance", "-0.25", "must be 0 or more"],
 ];
 

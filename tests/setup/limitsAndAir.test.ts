@@ -48,6 +48,38 @@ describe("the limits block", () => {
     expect(limits?.shock).toMatchObject({ on: "knuckle", compressed: 254, lowerMount: [0, 0, 50.8] });
   });
 
+  it("air spring and shock have a diameter or none; a body part of their name is refused only with one", () => {
+    const spring = { bodyMount: [1, 18, 15], armMount: [1, 20, 9] };
+    const shock = { bodyMount: [1, 18, 22], lowerMount: [1, 20, 9], compressed: 10, extended: 15 };
+    const given = setupOf({
+      airSpring: { ...spring, diameter: 6 },
+      limits: { shock: { ...shock, diameter: 2 } },
+    });
+    expect(given.airSpring?.diameter).toBeCloseTo(152.4, 9);
+    expect(given.limits?.shock?.diameter).toBeCloseTo(50.8, 9);
+    expect(setupOf({ airSpring: spring, limits: { shock } }).airSpring?.diameter).toBeNull();
+    expect(issuesOf({ airSpring: { ...spring, diameter: 0 } })[0]).toMatch(/^airSpring.diameter: /);
+    const { truck } = exampleDocument();
+    const body = ["air spring", "shock"].map((name) => ({
+      name,
+      kind: "box",
+      min: [0, 1, 2],
+      max: [1, 2, 3],
+    }));
+    const named = { truck: { ...truck, body } };
+    expect(issuesOf({ ...named, airSpring: spring, limits: { shock } })).toEqual([]);
+    expect(
+      issuesOf({
+        ...named,
+        airSpring: { ...spring, diameter: 6 },
+        limits: { shock: { ...shock, diameter: 2 } },
+      }),
+    ).toEqual([
+      expect.stringMatching(/^truck.body\[0\].name: is measured under that name already/),
+      expect.stringMatching(/^truck.body\[1\].name: is measured under that name already/),
+    ]);
+  });
+
   it("refuses what cannot be, at its key", () => {
     expect(issuesOf({ limits: { upperBalljoint: {} } })[0]).toMatch(/did you mean "upperBallJoint"/);
     expect(issuesOf({ limits: { upperBallJoint: { cone: 95 } } })[0]).toMatch(

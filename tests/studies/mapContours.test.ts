@@ -22,7 +22,7 @@ function drawn(rows: number, cols: number, gap: (travel: number, steer: number) 
     along: new Uint8Array(rows * cols),
     startsAt: new Float64Array(rows * cols),
   };
-  return { travels, steers, left: side, right: side, reach };
+  return { travels, steers, left: side, right: side, reach, pastLimit: null };
 }
 
 function pointsOf(contour: Contour): [number, number][] {

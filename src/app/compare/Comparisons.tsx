@@ -18,11 +18,12 @@ export function Comparisons({ truck }: ComparisonsProps) {
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
   const variant = useWorkbench((s) => s.variant);
+  const isAligned = useWorkbench((s) => s.isAligned);
   const format = useFormat();
   const names = JSON.stringify(variantNames(document));
   const columns = useMemo(
-    () => (document === null ? [] : namedTrucks(document, file, meshes, names)),
-    [document, file, meshes, names],
+    () => (document === null ? [] : namedTrucks(document, file, meshes, names, isAligned)),
+    [document, file, meshes, names, isAligned],
   );
   const others = useMemo(
     () =>

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "react";
 import { type KeyPath, keyText } from "../../setup/keyPath.ts";
 import type { SetupField } from "../../setup/setupField.ts";
+import { standingText } from "../aligning/standingText.ts";
 import { Plot } from "../plots/Plot.tsx";
 import type { Truck } from "../state/truck.ts";
 import { fileUnitsOf, type TypedDocument } from "../state/typedDocument.ts";
@@ -20,6 +21,7 @@ export function FanPanel({ truck }: { truck: Truck }) {
   const variant = useWorkbench((s) => s.variant);
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
+  const isAligned = useWorkbench((s) => s.isAligned);
   const travel = useWorkbench((s) => s.travel);
   const setTravel = useWorkbench((s) => s.setTravel);
   const duplicate = useWorkbench((s) => s.duplicateAsVariant);
@@ -43,13 +45,20 @@ export function FanPanel({ truck }: { truck: Truck }) {
 
     function stepOf(of: TypedDocument, at: SetupField, value: number): FanStep {
       const held = fileValue(at, value, fileUnitsOf(of));
-      const made = truckOfDocument(fanDocument(of, variant, at.pattern as KeyPath, held), file, meshes);
+      const made = truckOfDocument(
+        fanDocument(of, variant, at.pattern as KeyPath, held),
+        file,
+        meshes,
+        isAligned,
+      );
       return { value: held, text: fanEndText(at, value, format), truck: made };
     }
-  }, [isReady, document, variant, field, low, high, count, file, meshes, format]);
+  }, [isReady, document, variant, field, low, high, count, file, meshes, isAligned, format]);
   const trucks = useMemo(() => steps.flatMap((step) => (step.truck ? [step.truck] : [])), [steps]);
   const reports = useReports(trucks, isReady);
   const plot = useMemo(() => fanPlot(steps, plotId), [steps, plotId]);
+
+  const standing = standingText(trucks[0] ?? truck, isAligned);
 
   return (
     <details className="fan" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -72,6 +81,7 @@ export function FanPanel({ truck }: { truck: Truck }) {
       />
       {isReady && (
         <div className="fan-answers">
+          {standing !== null && <p className="fan-standing">Each value {standing}.</p>}
           {plot && <Plot spec={plot} at={travel} format={format} onGo={setTravel} />}
           <FanTable
             label={field.label}

@@ -1,6 +1,7 @@
 import "./compare.css";
 import { useMemo, useState } from "react";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import { standingText } from "../aligning/standingText.ts";
 import { readText } from "../plots/toRead.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
@@ -21,6 +22,7 @@ export type VariantsPanelProps = {
 export function VariantsPanel({ columns }: VariantsPanelProps) {
   const variant = useWorkbench((s) => s.variant);
   const duplicate = useWorkbench((s) => s.duplicateAsVariant);
+  const isAligned = useWorkbench((s) => s.isAligned);
   const format = useFormat();
   const [name, setName] = useState("");
   const trucks = useMemo(() => columns.flatMap(({ truck }) => (truck ? [truck] : [])), [columns]);
@@ -30,6 +32,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
     number,
     values: columns.map(({ truck }) => truck && number.read(truck)),
   }));
+  const standings = columns.map(({ truck }) => truck && standingText(truck, isAligned));
   const shown = rows.filter(({ values }, i) => i === 0 || differs(values));
   return (
     <section className="variants" aria-labelledby="variants-title">
@@ -50,6 +53,14 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
           </tr>
         </thead>
         <tbody>
+          {standings.some((text) => text !== null) && (
+            <tr>
+              <th scope="row">Shown</th>
+              {columns.map(({ variant: key }, i) => (
+                <td key={key ?? ""}>{standings[i] ?? "as bolted on"}</td>
+              ))}
+            </tr>
+          )}
           <tr>
             <th scope="row">Worst gap of all</th>
             {columns.map(({ variant: key, truck }) => (

@@ -38,7 +38,7 @@ function askNext(): void {
   worker ??= startWorker();
   lastId += 1;
   asked = { id: lastId, truck };
-  const request: CheckRequest = { id: lastId, setup: truck.setup, file: truck.file };
+  const request: CheckRequest = { id: lastId, ...truck.ask };
   worker.postMessage(request);
 }
 

@@ -12,17 +12,28 @@ export interface NamedTruck {
 
 const trucks = truckMaker();
 
-/** The setup as it stands, then each of its variants; the same list until the document or its meshes change. */
+/** The setup as it stands, then each of its variants; the same list until the document, its meshes or whether they are aligned change. */
 export const namedTrucks = memoLast(
-  (document: TypedDocument, file: string, meshes: GivenMeshes, names: string): NamedTruck[] =>
+  (
+    document: TypedDocument,
+    file: string,
+    meshes: GivenMeshes,
+    names: string,
+    isAligned: boolean,
+  ): NamedTruck[] =>
     [null, ...(JSON.parse(names) as string[])].map((variant) => {
-      const made = trucks.make(document, file, variant, meshes);
+      const made = trucks.make(document, file, variant, meshes, isAligned);
       return { variant, truck: made.ok ? made.value : null };
     }),
 );
 
 /** The truck of a document of our own making; null where it has issues. */
-export function truckOfDocument(document: TypedDocument, file: string, meshes: GivenMeshes): Truck | null {
-  const made = trucks.make(document, file, null, meshes);
+export function truckOfDocument(
+  document: TypedDocument,
+  file: string,
+  meshes: GivenMeshes,
+  isAligned: boolean,
+): Truck | null {
+  const made = trucks.make(document, file, null, meshes, isAligned);
   return made.ok ? made.value : null;
 }

@@ -7,6 +7,7 @@ import { comparisonSentences, toldOf } from "./comparisonSentences.ts";
 import { counter } from "./counterStore.ts";
 import { HubFaceSlider } from "./HubFaceSlider.tsx";
 import { LayerDialog } from "./LayerDialog.tsx";
+import { nameWords } from "./nameWords.ts";
 import { picturesOf } from "./pictures.ts";
 import { aboveTitle, frontTitle, gapNote } from "./pictureTitles.ts";
 import { type Comparison, useComparison } from "./useComparison.ts";
@@ -20,7 +21,7 @@ export function CounterView() {
     <LayerDialog name="counter" labelledBy="counter-title">
       <header className="layer-head">
         <h2 id="counter-title" className="layer-title">
-          Side by side <small>{comparison?.setupName ?? "no setup yet"}</small>
+          Side by side <small>{comparison ? nameWords(comparison) : "no setup yet"}</small>
         </h2>
         <CloseButton name="counter" />
       </header>

@@ -17,24 +17,10 @@ export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
   const text = (mm: number) => lengthText(mm, format);
   return (
     <div className="counter-slider">
-      <label htmlFor="counter-hub-face">
-        What if B had another hub face? <strong>{keepTogether(text(shown))}</strong>
-      </label>
-      <input
-        id="counter-hub-face"
-        type="range"
-        min={least}
-        max={most}
-        step={1}
-        value={Math.round(shown / step)}
-        aria-valuetext={text(shown)}
-        onChange={(event) => {
-          const hubFace = Number(event.target.value) * step;
-          counter.setState({ hubFace: Math.abs(hubFace - own) < 1e-6 ? null : hubFace });
-        }}
-      />
-      <div className="counter-slider-ends">
-        <span>{text(least * step)}</span>
+      <div className="counter-slider-head">
+        <label htmlFor="counter-hub-face">
+          What if B had another hub face? <strong>{keepTogether(text(shown))}</strong>
+        </label>
         <button
           type="button"
           className="button"
@@ -43,6 +29,22 @@ export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
         >
           Back to {chosen[1] ?? "as it stands"}
         </button>
+      </div>
+      <div className="counter-slider-ends">
+        <span>{text(least * step)}</span>
+        <input
+          id="counter-hub-face"
+          type="range"
+          min={least}
+          max={most}
+          step={1}
+          value={Math.round(shown / step)}
+          aria-valuetext={text(shown)}
+          onChange={(event) => {
+            const hubFace = Number(event.target.value) * step;
+            counter.setState({ hubFace: Math.abs(hubFace - own) < 1e-6 ? null : hubFace });
+          }}
+        />
         <span>{text(most * step)}</span>
       </div>
     </div>

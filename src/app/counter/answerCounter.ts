@@ -1,14 +1,14 @@
 import { formatIssue } from "../../setup/formatIssue.ts";
+import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { checkClearance } from "../../studies/check.ts";
 import { steerLimits } from "../../studies/map/steerLimits.ts";
-import { modelOf } from "../../studies/model.ts";
 import type { CounterAnswer, CounterRequest } from "./counterMessages.ts";
 
 /** Answers a request bit by bit, wherever it runs. Never throws: a fault is an answer too. */
 export function answerCounter(request: CounterRequest, answer: (answer: CounterAnswer) => void): void {
-  const { id, setup, file, travels } = request;
+  const { id, travels } = request;
   try {
-    const built = modelOf(setup, file);
+    const built = modelAsked(request);
     if (!built.ok) throw new Error(built.issues.map(formatIssue).join("; "));
     answer({ id, kind: "steering", steering: steerLimits(built.model, travels) ?? [] });
     const report = checkClearance(built.model);

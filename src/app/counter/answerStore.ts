@@ -57,7 +57,7 @@ export function answerStoreOf(answerer: Answerer) {
     if (!next) return;
     lastId += 1;
     asked = { id: lastId, truck: next, travels };
-    answerer.ask({ id: lastId, setup: next.setup, file: next.file, travels });
+    answerer.ask({ id: lastId, ...next.ask, travels });
   };
 
   answerer.onAnswer((answer) => {

@@ -1,12 +1,10 @@
-import type { Setup } from "../../setup/types.ts";
+import type { ModelAsk } from "../../studies/alignment/modelAsked.ts";
 import type { CheckReport } from "../../studies/check.ts";
 import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
 
 /** A truck asked about. Numbered, so that an answer can be matched to its question. */
-export interface CounterRequest {
+export interface CounterRequest extends ModelAsk {
   readonly id: number;
-  readonly setup: Setup;
-  readonly file: string;
   /** Heights at which to see how far it steers, mm. */
   readonly travels: readonly number[];
 }

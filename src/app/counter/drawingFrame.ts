@@ -15,7 +15,7 @@ export interface DrawingFrame {
 }
 
 /** Pixels. */
-const LABEL_ROOM = 98;
+const LABEL_ROOM = 108;
 const DIMENSION_ROOM = 76;
 /** mm shown around the wheels. */
 const MARGIN = 40;

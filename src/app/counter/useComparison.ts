@@ -4,6 +4,7 @@ import { variantNames } from "../../setup/editing/resolveShown.ts";
 import { formatIssue } from "../../setup/formatIssue.ts";
 import type { Result } from "../../setup/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import { standingText } from "../aligning/standingText.ts";
 import { memoLast } from "../state/memoLast.ts";
 import { type Truck, truckMaker } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
@@ -31,6 +32,8 @@ export interface NamedTravel {
 
 export interface Comparison {
   readonly setupName: string;
+  /** As what the trucks are shown, aligned or as bolted on, in words; null = there is no difference. */
+  readonly standing: string | null;
   readonly names: readonly string[];
   readonly chosen: readonly [string | null, string | null];
   readonly stances: readonly NamedTravel[];
@@ -57,11 +60,12 @@ export function useComparison(): Comparison | null {
   const good = useWorkbench((s) => s.good);
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
+  const isAligned = useWorkbench((s) => s.isAligned);
   const format = useFormat();
   const choice = useStore(counter);
   const names = useMemo(() => variantNames(good?.document), [good]);
   const chosen = chosenPair(choice, names, good?.variant ?? null);
-  const made = chosen.map((variant) => good && trucks.make(good.document, file, variant, meshes));
+  const made = chosen.map((variant) => good && trucks.make(good.document, file, variant, meshes, isAligned));
   const first = truckOf(made[0]);
   const secondOwn = truckOf(made[1]);
   const changed = secondOwn && choice.hubFace !== null ? whatIf(secondOwn, choice.hubFace) : null;
@@ -80,6 +84,7 @@ export function useComparison(): Comparison | null {
   const whatIfName = choice.hubFace === null ? "" : `hub face ${lengthText(choice.hubFace, format)}`;
   return {
     setupName: setup.name,
+    standing: standingOfBoth([first, second], isAligned),
     ...{ names, chosen, stances, format, secondOwn },
     travel: travels.find((travel) => travel === choice.travel) ?? travels[0]!,
     first: first && { letter: "A", name: nameOf(chosen[0]), truck: first, answer: answers[0] },
@@ -100,4 +105,10 @@ export function useComparison(): Comparison | null {
 
 function truckOf(result: Result<Truck> | null | undefined): Truck | null {
   return result?.ok ? result.value : null;
+}
+
+function standingOfBoth(trucks: readonly (Truck | null)[], isAligned: boolean): string | null {
+  const [a, b] = trucks.flatMap((truck) => (truck ? [standingText(truck, isAligned)] : []));
+  if (b === undefined || a === b) return a ?? null;
+  return `A ${a ?? "as bolted on"}, B ${b ?? "as bolted on"}`;
 }

@@ -1,12 +1,11 @@
 import type { Result } from "../../setup/types.ts";
-import { modelOf } from "../../studies/model.ts";
-import type { Truck } from "../state/truck.ts";
+import { alignedTruck, boltedTruck, type Truck } from "../state/truck.ts";
 
-/** The truck with another hub face distance, mm, all else as it is. */
+/** The truck with another hub face distance, mm, all else as it is; of an aligned one aligned anew. */
 export function withHubFace(truck: Truck, hubFace: number): Result<Truck> {
-  const setup = { ...truck.setup, knuckle: { ...truck.setup.knuckle, hubFace } };
-  const built = modelOf(setup, truck.file);
-  return built.ok ? { ok: true, value: { file: truck.file, setup, model: built.model } } : built;
+  const { setup, file, isAligned } = truck.ask;
+  const built = boltedTruck({ ...setup, knuckle: { ...setup.knuckle, hubFace } }, file);
+  return built.ok && isAligned ? { ok: true, value: alignedTruck(built.value) } : built;
 }
 
 /** What a slider of hub faces runs over, in whole steps of `step` mm. */

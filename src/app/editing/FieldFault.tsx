@@ -3,6 +3,7 @@ import { shownIssues } from "../state/shownIssues.ts";
 import type { Suggestion } from "../state/suggestion.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
+import { keyWords } from "../words/keyWords.ts";
 import { suggestionWords } from "./suggestionWords.ts";
 
 export type FieldFaultProps = {
@@ -25,7 +26,7 @@ export function FieldFault({ id, path, mend, isDraft }: FieldFaultProps) {
     <div className="fault">
       <p id={id}>
         <span aria-hidden="true">✕ </span>
-        {sentence(mend)}
+        {sentence(keyWords(mend))}
         {isDraft && " Until then the value from before holds."}
       </p>
       {suggestions.map((suggestion) => (

@@ -4,6 +4,7 @@ import type { SetupField } from "../../setup/setupField.ts";
 import { lengthFormat, shownDocument } from "../state/selectors.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
+import { keyWords } from "../words/keyWords.ts";
 import { mayBeLeftOut } from "./mayBeLeftOut.ts";
 import { rangeWords } from "./rangeWords.ts";
 import { FieldSketch } from "./sketches/FieldSketch.tsx";
@@ -30,7 +31,7 @@ export function FieldHelp({ path, field, isOfVariant }: FieldHelpProps) {
       <FieldSketch pattern={field.pattern} label={field.label} isRack={isRack} />
       <p className="field-facts">
         {range !== null && <>Allowed: {range}. </>}
-        {field.default !== null && <>Left out: {inWords(field.default)}. </>}
+        {field.default !== null && <>Left out: {keyWords(field.default)}. </>}
         {!mayBeLeftOut(field) && "Must be given. "}
       </p>
       {isOfVariant && ofSetup !== undefined && (
@@ -56,14 +57,8 @@ function meaningOf(path: KeyPath, field: SetupField): string {
   const of =
     path.at(-1) === "radius" ? fieldAt(path.slice(0, -1), shownDocument(workbench.getState())) : null;
   const words = field.meaning === "radius" && of ? `radius of the ${of.meaning}` : field.meaning;
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-/** `rimDiameter less 1 1/4 in` → `rim diameter less 1 1/4 in`. */
-function inWords(text: string): string {
-  return text.replace(/\b[a-z]+[A-Z]\w*/g, (key) =>
-    key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
-  );
+  const plain = keyWords(words);
+  return plain.charAt(0).toUpperCase() + plain.slice(1);
 }
 
 function backWords(words: string | null): string {

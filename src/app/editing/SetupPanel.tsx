@@ -93,7 +93,7 @@ export function SetupPanel({ truck }: SetupPanelProps) {
         <FieldRow path={["allowance"]} />
         <AnyFields path={["travel"]} except={["bump", "droop"]} />
         <AnyFields path={["alignment"]} except={["toe"]} />
-        <StanceList />
+        <StanceList truck={truck} />
       </FieldGroup>
       <FieldGroup title="Arms" of={IN.arms}>
         <ArmFields />
@@ -117,7 +117,7 @@ export function SetupPanel({ truck }: SetupPanelProps) {
         <FieldRows of={[]} keys={["name", "units"]} />
         <p className="part-note">
           Bare numbers of the file are read in its units: another unit makes the same numbers mean other
-          lengths. To see inches or millimeters, change the units shown instead.
+          lengths. To see inches or millimeters, choose them under “Units, look” on top instead.
         </p>
       </FieldGroup>
     </section>

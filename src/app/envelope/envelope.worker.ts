@@ -1,6 +1,6 @@
 /// <reference lib="webworker" />
 import { formatIssue } from "../../setup/formatIssue.ts";
-import { modelOf } from "../../studies/model.ts";
+import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { drawnEnvelopeOf } from "./drawnEnvelope.ts";
 import type { EnvelopeAnswer, EnvelopeRequest } from "./envelopeMessages.ts";
 
@@ -16,8 +16,8 @@ addEventListener("message", ({ data }: MessageEvent<EnvelopeRequest>) => {
   }
 });
 
-function answerTo({ setup, file, edges, choice, travel }: EnvelopeRequest): EnvelopeAnswer {
-  const built = modelOf(setup, file);
+function answerTo({ edges, choice, travel, ...ask }: EnvelopeRequest): EnvelopeAnswer {
+  const built = modelAsked(ask);
   if (!built.ok) return failed(built.issues.map(formatIssue).join("; "));
   let reported = 0;
   const drawn = drawnEnvelopeOf(built.model, { choice, travel }, edges, (share) => {

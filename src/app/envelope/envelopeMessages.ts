@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { ModelAsk } from "../../studies/alignment/modelAsked.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { EnvelopeChoice } from "../stage/stageSettings.ts";
 
@@ -8,9 +8,7 @@ export interface EnvelopeAsk {
   readonly travel: number;
 }
 
-export interface EnvelopeRequest extends EnvelopeAsk {
-  readonly setup: Setup;
-  readonly file: string;
+export interface EnvelopeRequest extends EnvelopeAsk, ModelAsk {
   /** Where bands of distance end, mm, rising. */
   readonly edges: readonly number[];
 }

@@ -48,7 +48,7 @@ export function envelopeStoreOf(workbench: WorkbenchStore, start: (request: Enve
     }
     const { units } = lengthFormatOf(preferences.lengths, truck.setup.units);
     const edges = bandEdges(truck.setup.allowance, units);
-    const mine = start({ ...ask, edges, setup: truck.setup, file: truck.file });
+    const mine = start({ ...ask, edges, ...truck.ask });
     sweeper = mine;
     store.setState({ status: "working", ask, share: 0 }, true);
     mine.onAnswer((answer) => {

@@ -1,7 +1,8 @@
 /// <reference lib="webworker" />
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import { formatIssue } from "../../setup/formatIssue.ts";
-import { type Model, modelOf } from "../../studies/model.ts";
+import { modelAsked } from "../../studies/alignment/modelAsked.ts";
+import type { Model } from "../../studies/model.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { drawnSectionOf } from "./drawnSection.ts";
 import type { SectionAnswer, SectionRequest } from "./sectionMessages.ts";
@@ -11,7 +12,7 @@ let envelopes: readonly { readonly side: Side; readonly mesh: TriangleMesh }[] =
 
 addEventListener("message", ({ data }: MessageEvent<SectionRequest>) => {
   if (data.kind === "truck") {
-    const built = modelOf(data.setup, data.file);
+    const built = modelAsked(data);
     shown = built.ok ? { model: built.model } : { fault: built.issues.map(formatIssue).join("; ") };
   } else if (data.kind === "envelope") {
     envelopes = data.sides.map(({ side, positions, triangles }) => ({

@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { ModelAsk } from "../../studies/alignment/modelAsked.ts";
 import type { SectionClearance, SectionFigure } from "../../studies/section/envelopeSection.ts";
 import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
 import type { DrawnSide } from "./envelopeMessages.ts";
@@ -11,7 +11,7 @@ export interface SectionCut {
 
 /** A truck and its envelope are handed over once and asked about from then on. */
 export type SectionRequest =
-  | { readonly kind: "truck"; readonly setup: Setup; readonly file: string }
+  | ({ readonly kind: "truck" } & ModelAsk)
   | { readonly kind: "envelope"; readonly sides: readonly DrawnSide[] }
   | { readonly kind: "cut"; readonly id: number; readonly cut: SectionCut };
 

@@ -57,7 +57,7 @@ export function sectionStoreOf(
       cut.steer === steer;
     if (isSame) return;
     if (given?.truck !== truck) {
-      cutter.ask({ kind: "truck", setup: truck.setup, file: truck.file });
+      cutter.ask({ kind: "truck", ...truck.ask });
       given = { truck, envelope: null };
       cutter.ask({ kind: "envelope", sides: [] });
     }

@@ -3,6 +3,7 @@ import { useStore } from "zustand";
 import { applyUpdate } from "../offline/offline.ts";
 import { useOffline } from "../offline/useOffline.ts";
 import { useStorage } from "../storage/useStorage.ts";
+import { MeshReadings } from "./MeshReadings.tsx";
 import { notice, putAway } from "./notice.ts";
 
 /** What the page has to tell: an answer to what was asked, a newer build, a browser that keeps nothing. */
@@ -22,6 +23,7 @@ export function Notices() {
           </button>
         </div>
       )}
+      <MeshReadings />
       {updateReady && (
         <div className="notice">
           <p>A newer build of Wellsweep is here. What is on the board is kept.</p>

@@ -23,7 +23,7 @@ export function Preferences() {
   const setTheme = useWorkbench((s) => s.setTheme);
   return (
     <details className="menu">
-      <summary className="button">Show as</summary>
+      <summary className="button">Units, look</summary>
       <div className="menu-sheet menu-form">
         <label>
           Lengths

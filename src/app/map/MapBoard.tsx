@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from "react";
+import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from "react";
 import { mmFromUnits } from "../../units/lengthUnits.ts";
 import { lengthFormatOf, lengthStepOf } from "../state/preferences.ts";
 import { stepTo } from "../state/stepTo.ts";
@@ -6,6 +6,7 @@ import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { MapDot } from "./MapDot.tsx";
+import { MapPast, type PointedPose } from "./MapPast.tsx";
 import { MapPicture } from "./MapPicture.tsx";
 import { MapScales } from "./MapScales.tsx";
 import { MapWorst } from "./MapWorst.tsx";
@@ -19,6 +20,8 @@ export type MapBoardProps = {
   side: MapSideName;
   /** The pose in words, for whoever cannot see the dot. */
   spoken: string;
+  /** The limit that the pose shown passes most, named; "" when all are kept. */
+  past: string;
 };
 
 /** One step of an arrow key across the map: a hundredth of full lock. */
@@ -33,8 +36,9 @@ const MOVES: Readonly<Record<string, readonly [up: 0 | 1 | -1, turn: 0 | 1 | -1]
 };
 
 /** The map as a control: press or drag to put the truck there, or use the arrow keys. */
-export function MapBoard({ truck, side, spoken }: MapBoardProps) {
+export function MapBoard({ truck, side, spoken, past }: MapBoardProps) {
   const svg = useRef<SVGSVGElement>(null);
+  const [pointed, setPointed] = useState<PointedPose | null>(null);
   const drawn = useMap((s) => s.drawn);
   const isStale = useMap((s) => s.of !== truck);
   const lengths = useWorkbench((s) => s.preferences.lengths);
@@ -46,11 +50,15 @@ export function MapBoard({ truck, side, spoken }: MapBoardProps) {
   const step = lengthStepOf(lengths, setup.units);
   const travelStep = mmFromUnits(step.size, step.units);
 
-  const go = (event: PointerEvent<SVGSVGElement>) => {
+  const pointedAt = (event: PointerEvent<SVGSVGElement>): PointedPose => {
     const box = svg.current!.getBoundingClientRect();
     const x = ((event.clientX - box.left) / box.width) * MAP_BOX.width;
     const y = ((event.clientY - box.top) / box.height) * MAP_BOX.height;
-    const [travel, steer] = snapped(frame.travelAt(y), frame.steerAt(x), setup, travelStep);
+    return { travel: frame.travelAt(y), steer: frame.steerAt(x) };
+  };
+  const go = (event: PointerEvent<SVGSVGElement>) => {
+    const at = pointedAt(event);
+    const [travel, steer] = snapped(at.travel, at.steer, setup, travelStep);
     setPose(travel, steer);
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -84,8 +92,10 @@ export function MapBoard({ truck, side, spoken }: MapBoardProps) {
           go(event);
         }}
         onPointerMove={(event) => {
+          setPointed(pointedAt(event));
           if (event.currentTarget.hasPointerCapture(event.pointerId)) go(event);
         }}
+        onPointerLeave={() => setPointed(null)}
       >
         <defs>
           <pattern id="map-hatch-rubs" width="9" height="9" patternUnits="userSpaceOnUse">
@@ -94,10 +104,14 @@ export function MapBoard({ truck, side, spoken }: MapBoardProps) {
           <pattern id="map-hatch-reach" width="6" height="6" patternUnits="userSpaceOnUse">
             <path className="map-hatch-reach" d="M0 6L6 0" />
           </pattern>
+          <pattern id="map-hatch-limit" width="8" height="8" patternUnits="userSpaceOnUse">
+            <path className="map-hatch-limit" d="M0 0L8 8M-1 7L1 9M7 -1L9 1" />
+          </pattern>
         </defs>
         {drawn && <MapPicture drawn={drawn} side={side} frame={frame} allowance={setup.allowance} />}
         <MapScales setup={setup} frame={frame} format={format} />
         <MapWorst frame={frame} side={side} />
+        <MapPast drawn={drawn} pointed={pointed} past={past} />
         <MapDot frame={frame} />
       </svg>
     </div>

@@ -7,9 +7,20 @@ export type MapKeyProps = {
   truck: Truck;
 };
 
+/** Limits named in the key before the rest is counted. */
+const NAMED = 3;
+
+/** Each once, whichever side's: `steering stop, droop strap and 2 more`. */
+function limitNames(limits: readonly { readonly name: string }[]): string {
+  const names = [...new Set(limits.map(({ name }) => name))];
+  const rest = names.length - NAMED;
+  return rest > 0 ? `${names.slice(0, NAMED).join(", ")} and ${rest} more` : names.join(", ");
+}
+
 /** What the map's tones, lines and hatchings mean. */
 export function MapKey({ truck }: MapKeyProps) {
   const borders = useMap((s) => s.drawn?.borders);
+  const limits = useMap((s) => s.drawn?.map.pastLimit?.limits);
   const allowance = amountText(truck.setup.allowance, useFormat());
   return (
     <ul className="map-key">
@@ -40,6 +51,15 @@ export function MapKey({ truck }: MapKeyProps) {
         </svg>
         worst of all
       </li>
+      {limits && limits.length > 0 && (
+        <li>
+          <svg viewBox="0 0 22 12" aria-hidden="true">
+            <rect fill="url(#map-hatch-limit)" width="22" height="12" />
+            <path className="map-line-limit" d="M0 1.2H22" />
+          </svg>
+          past a limit: {limitNames(limits)}
+        </li>
+      )}
       {borders && borders.length > 0 && (
         <li>
           <svg viewBox="0 0 22 12" aria-hidden="true">

@@ -1,5 +1,7 @@
 import "./mapPanel.css";
-import { useState } from "react";
+import { useMemo, useState } from "react";
+import { limitMargins } from "../../studies/limits/limitsOf.ts";
+import { limitsPastAt } from "../../studies/limits/pastLimitSentence.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -26,7 +28,11 @@ export function MapPanel({ truck }: MapPanelProps) {
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
   const failure = useMap((s) => s.failure);
-  const spoken = `${heightText(travel, truck.setup, useFormat())}, ${lockText(steer)}`;
+  const pose = useMemo(() => limitMargins(truck.model, travel, steer), [truck, travel, steer]);
+  const [worst] = limitsPastAt(pose);
+  const past = worst === undefined ? "" : `past ${worst.side} ${worst.name}`;
+  const at = `${heightText(travel, truck.setup, useFormat())}, ${lockText(steer)}`;
+  const spoken = past === "" ? at : `${at}, ${past}`;
   return (
     <section className="map" aria-labelledby="map-title">
       <header className="map-head">
@@ -51,7 +57,7 @@ export function MapPanel({ truck }: MapPanelProps) {
       {failure ? (
         <p role="alert">The map could not be worked out: {failure}</p>
       ) : (
-        <MapBoard truck={truck} side={side} spoken={spoken} />
+        <MapBoard truck={truck} side={side} spoken={spoken} past={past} />
       )}
       <MapKey truck={truck} />
       <MapLimits truck={truck} />

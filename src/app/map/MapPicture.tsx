@@ -12,7 +12,7 @@ export type MapPictureProps = {
   allowance: number;
 };
 
-/** Gaps as tones with their lines: hatched across where it touches, hatched along where the linkage cannot go. */
+/** Gaps as tones with their lines: hatched across where it touches, hatched along one way past a limit, the other way where the linkage cannot go. */
 export const MapPicture = memo(function MapPicture({ drawn, side, frame, allowance }: MapPictureProps) {
   const { map } = drawn;
   const gap = drawn.gap[side];
@@ -24,6 +24,16 @@ export const MapPicture = memo(function MapPicture({ drawn, side, frame, allowan
   const [unreached] = map.reach.status.some((status) => status !== 0)
     ? bandPaths(map, reach, [0], frame)
     : [];
+  const { pastLimit } = map;
+  const [past] =
+    pastLimit !== null && pastLimit.limits.length > 0
+      ? bandPaths(
+          map,
+          pastLimit.share.map((share) => -share),
+          [0],
+          frame,
+        )
+      : [];
   const { left, top, width, height, right, bottom } = MAP_BOX;
   return (
     <g>
@@ -45,6 +55,7 @@ export const MapPicture = memo(function MapPicture({ drawn, side, frame, allowan
         // biome-ignore lint/suspicious/noArrayIndexKey: a band is its place in the row
         <path key={i} className={`map-band map-band-${i}`} d={path} />
       ))}
+      {past && <path fill="url(#map-hatch-limit)" d={past} />}
       {unreached && <path className="map-unreached" d={unreached} />}
       {unreached && <path fill="url(#map-hatch-reach)" d={unreached} />}
       {lines.allowance.map((line, i) => (
@@ -54,6 +65,10 @@ export const MapPicture = memo(function MapPicture({ drawn, side, frame, allowan
       {lines.touch.map((line, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: lines have no other name
         <path key={i} className="map-line-touch" d={pathOf(line, frame)} />
+      ))}
+      {drawn.limitBorder.map((line, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: lines have no other name
+        <path key={i} className="map-line-limit" d={pathOf(line, frame)} />
       ))}
     </g>
   );

@@ -1,5 +1,5 @@
 import { type ClearanceMap, type MapSide, mapOf } from "../../studies/map/clearanceMap.ts";
-import { contoursOf } from "../../studies/map/contours.ts";
+import { contoursOf, limitBorderOf } from "../../studies/map/contours.ts";
 import type { Model } from "../../studies/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import type { DrawnMap, MapLines } from "./mapMessages.ts";
@@ -19,6 +19,7 @@ export function drawnMapOf(model: Model): DrawnMap {
     gap: { both: both.moving, left: map.left.moving, right: map.right.moving },
     lines: { both: lines(both), left: lines(map.left), right: lines(map.right) },
     borders: bordersOf(map),
+    limitBorder: limitBorderOf(map),
   };
 }
 

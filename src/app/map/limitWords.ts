@@ -15,6 +15,8 @@ function steerLimitText(limit: Limit, travel: number, model: Model): string {
   if (limit.stop === "unproven") return `${share}; past it nothing is proven`;
   const pose = solvePose(model.frontEnd, travel, limit.at * (1 - 1e-9));
   const { side } = limit;
+  if (limit.stop === "limit")
+    return isStraight(limit.at) ? `nowhere: past ${limit.name}` : `${share}, then ${limit.name}`;
   const angle = pose.ok ? ` (${angleText(Math.abs(pose[side].steerAngle), 0)} ${side} wheel)` : "";
   if (limit.stop === "reach") return `${share}${angle}, then the ${side} ${limit.joint} ends`;
   if (isStraight(limit.at)) return `nowhere: ${limit.part} touches, ${side} side`;
@@ -28,6 +30,8 @@ export function lowTexts(lowering: LowestTravels | NoLimits, format: LengthForma
   if (either.stop === "end") return "all the way";
   const low = travelText(either.at, format);
   if (either.stop === "unproven") return `${low}; past it nothing is proven`;
+  if (either.stop === "limit")
+    return either.at === from ? `nowhere: past ${either.name}` : `${low}, then ${either.name}`;
   if (either.stop === "reach") return `${low}, then the ${either.side} ${either.joint} ends`;
   return either.at <= from && from < 0
     ? `nowhere: even at full droop ${either.part} touches, ${either.side} side`

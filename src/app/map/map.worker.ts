@@ -1,8 +1,9 @@
 /// <reference lib="webworker" />
 import { formatIssue } from "../../setup/formatIssue.ts";
+import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { lowestTravels } from "../../studies/map/lowestTravels.ts";
 import { steerLimits } from "../../studies/map/steerLimits.ts";
-import { type Model, modelOf } from "../../studies/model.ts";
+import type { Model } from "../../studies/model.ts";
 import { drawnMapOf } from "./drawnMap.ts";
 import type { MapAnswer, MapRequest } from "./mapMessages.ts";
 
@@ -23,7 +24,7 @@ addEventListener("message", ({ data }: MessageEvent<MapRequest>) => {
 function answerTo(request: MapRequest): MapAnswer | null {
   const { truckId } = request;
   if (request.kind === "map") {
-    const built = modelOf(request.setup, request.file);
+    const built = modelAsked(request);
     if (!built.ok) return { kind: "failed", truckId, message: built.issues.map(formatIssue).join("; ") };
     shown = { truckId, model: built.model };
     return { kind: "map", truckId, drawn: drawnMapOf(built.model) };

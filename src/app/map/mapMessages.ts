@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { ModelAsk } from "../../studies/alignment/modelAsked.ts";
 import type { ClearanceMap } from "../../studies/map/clearanceMap.ts";
 import type { Contour } from "../../studies/map/contours.ts";
 import type { LowestTravels } from "../../studies/map/lowestTravels.ts";
@@ -21,6 +21,8 @@ export interface DrawnMap {
   readonly lines: Readonly<Record<MapSideName, MapLines>>;
   /** What sets the border of reach, in words without a full stop; each once. */
   readonly borders: readonly string[];
+  /** Where a limit of either wheel begins to be passed. */
+  readonly limitBorder: readonly Contour[];
 }
 
 /** How far it can be steered at one height, and how low it can go at one steer. */
@@ -33,7 +35,7 @@ export interface PoseLimits {
 
 /** A truck is handed over once and asked about by its number from then on. */
 export type MapRequest =
-  | { readonly kind: "map"; readonly truckId: number; readonly setup: Setup; readonly file: string }
+  | ({ readonly kind: "map"; readonly truckId: number } & ModelAsk)
   | { readonly kind: "limits"; readonly truckId: number; readonly travel: number; readonly steer: number };
 
 export type MapAnswer =

@@ -35,7 +35,7 @@ export function mapStoreOf(workbench: WorkbenchStore, mapper: Mapper) {
       asked = truck;
       truckId += 1;
       isBusy = true;
-      mapper.ask({ kind: "map", truckId, setup: truck.setup, file: truck.file });
+      mapper.ask({ kind: "map", truckId, ...truck.ask });
       return;
     }
     const { limits, of, failure } = store.getState();

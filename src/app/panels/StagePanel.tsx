@@ -2,6 +2,7 @@ import "./stagePanel.css";
 import { lazy, Suspense, useState } from "react";
 import { EnvelopeStrip } from "../envelope/EnvelopeStrip.tsx";
 import { canDraw } from "../stage/canDraw.ts";
+import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
 import { SectionStrip } from "../stage/SectionStrip.tsx";
 import { ShowMenu } from "../stage/ShowMenu.tsx";
 import { StageTools } from "../stage/StageTools.tsx";
@@ -42,6 +43,7 @@ export function StagePanel({ truck }: StagePanelProps) {
             {(isWell || hasDimensions) && <WheelButtons />}
             <p className="stage-hint">drag to turn, scroll to zoom</p>
           </div>
+          <HandleStrip />
           <WipeStrip truck={truck} />
           <EnvelopeStrip truck={truck} />
           <SectionStrip truck={truck} />

@@ -27,13 +27,13 @@ export function SteerControl() {
       pageSteps={10}
       isReversed
       readout={lockText(steer)}
-      note={left === undefined ? "" : `L ${left} · R ${right}`}
+      note={left === undefined || steer === 0 ? "" : `L ${left} · R ${right}`}
       spoken={
         left === undefined ? lockText(steer) : `${lockText(steer)}, wheels: left ${left}, right ${right}`
       }
       marks={MARKS}
       home={{ name: "Straight", value: 0 }}
-      ends={["left lock", "right lock"]}
+      ends={["left", "right"]}
       onChange={setSteer}
     />
   );

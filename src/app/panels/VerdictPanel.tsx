@@ -1,5 +1,7 @@
 import "./verdictPanel.css";
 import { verdictSentence } from "../../studies/sentence.ts";
+import { StandingSwitch } from "../aligning/StandingSwitch.tsx";
+import { StandingTag } from "../aligning/StandingTag.tsx";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
@@ -23,9 +25,13 @@ export function VerdictPanel() {
       data-verdict={report?.verdict ?? check.status}
       aria-labelledby="verdict-title"
     >
-      <h2 id="verdict-title" className="label">
-        Over the whole range of travel and steering
-      </h2>
+      <div className="verdict-head">
+        <h2 id="verdict-title" className="label">
+          Over the whole range of travel and steering
+        </h2>
+        {truck.bolted.setup.alignment.targets && <StandingSwitch />}
+        <StandingTag />
+      </div>
       <div className="verdict-row" role="status" aria-busy={check.status === "checking"}>
         {report && (
           <p className="verdict-word">

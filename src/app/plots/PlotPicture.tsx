@@ -65,7 +65,7 @@ export const PlotPicture = memo(function PlotPicture({ spec, format }: PlotPictu
         level >= low && level <= high ? (
           <g key={name}>
             <line className="plot-level" x1={left} x2={width - right} y1={y(level)} y2={y(level)} />
-            <text className="plot-level-name" x={width - right - 2} y={y(level) - 4} textAnchor="end">
+            <text className="plot-level-name" x={left + 3} y={y(level) - 4}>
               {name}
             </text>
           </g>
@@ -78,11 +78,13 @@ export const PlotPicture = memo(function PlotPicture({ spec, format }: PlotPictu
           d={draw(series.points) ?? ""}
         />
       ))}
-      {labelSpots(spec.series, x, y, { top: top + 8, bottom: height - bottom - 4 }).map((spot) => (
-        <text key={spot.name} className="plot-label" x={spot.x} y={spot.y} textAnchor={spot.anchor}>
-          {spot.name}
-        </text>
-      ))}
+      {labelSpots(spec.series, x, y, { left, right: width - right, top, bottom: height - bottom }).map(
+        (spot) => (
+          <text key={spot.name} className="plot-label" x={spot.x} y={spot.y} textAnchor="middle">
+            {spot.name}
+          </text>
+        ),
+      )}
     </>
   );
 });

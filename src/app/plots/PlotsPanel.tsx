@@ -1,6 +1,7 @@
 import "./plotsPanel.css";
 import { memo, useDeferredValue, useMemo, useRef, useState } from "react";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import { StandingTag } from "../aligning/StandingTag.tsx";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { alignmentPlots, type NamedTruck } from "./alignmentPlots.ts";
@@ -10,6 +11,7 @@ import { plotsCsv } from "./plotsCsv.ts";
 import type { PlotSpec } from "./plotTypes.ts";
 import { saveAs } from "./saveAs.ts";
 import { useIsSeen } from "./useIsSeen.ts";
+import { usePrinting } from "./usePrinting.ts";
 
 export type PlotsPanelProps = {
   truck: Truck;
@@ -23,8 +25,13 @@ export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: 
   const section = useRef<HTMLElement>(null);
   const isSeen = useIsSeen(section);
   // A drag comes first: the plots follow when there is time, and not at all where nobody sees them.
-  const travel = useDeferredValue(useWorkbench((s) => (isSeen ? s.travel : 0)));
-  const steer = useDeferredValue(useWorkbench((s) => (isSeen ? s.steer : 0)));
+  const isPrinting = usePrinting();
+  const [travelNow, steerNow] = [
+    useWorkbench((s) => (isSeen || isPrinting ? s.travel : 0)),
+    useWorkbench((s) => (isSeen || isPrinting ? s.steer : 0)),
+  ];
+  const [travelLater, steerLater] = [useDeferredValue(travelNow), useDeferredValue(steerNow)];
+  const [travel, steer] = isPrinting ? [travelNow, steerNow] : [travelLater, steerLater];
   const setPose = useWorkbench((s) => s.setPose);
   const [laid, setLaid] = useState(-1);
   const others = useMemo(() => variants.slice(laid, laid + 1).filter(() => laid >= 0), [variants, laid]);
@@ -37,6 +44,7 @@ export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: 
         <h2 id="plots-title" className="label">
           Plots: the blue line is the pose shown; press in a plot to go there
         </h2>
+        <StandingTag />
         {variants.length > 0 && (
           <label>
             Lay over{" "}

@@ -1,4 +1,5 @@
-import { ackermannError } from "../../studies/ackermann.ts";
+import { ackermannAt } from "../../studies/geometry/ackermannAt.ts";
+import { rollCenter } from "../../studies/geometry/rollCenter.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
 import type { Measure, PlotSpec, Series } from "./plotTypes.ts";
@@ -40,7 +41,7 @@ export function spread(low: number, high: number, count = POINTS): number[] {
   return Array.from({ length: count }, (_, i) => low + ((high - low) * i) / (count - 1));
 }
 
-type Read = (pose: SolvedPose, truck: Truck) => number | null;
+type Read = (pose: SolvedPose, truck: Truck, x: number) => number | null;
 
 interface Wanted {
   readonly id: string;
@@ -50,6 +51,11 @@ interface Wanted {
   readonly measure: Measure;
   /** One curve or two: of the left wheel, and of the right where it differs. */
   readonly curves: readonly { readonly name: string; readonly read: Read }[];
+}
+
+/** Null where the force lines of both wheels do not cross. */
+function rollCenterHeight({ travel }: SolvedPose, { model }: Truck): number | null {
+  return rollCenter(model.frontEnd, { left: travel, right: travel }, 0)?.height ?? null;
 }
 
 const WANTED: readonly Wanted[] = [
@@ -86,6 +92,14 @@ const WANTED: readonly Wanted[] = [
     curves: [{ name: "left", read: (pose) => pose.left.scrubRadius }],
   },
   {
+    id: "roll-center",
+    title: "Roll center height over travel",
+    note: "+ = above the floor; both wheels alike",
+    over: "travel",
+    measure: "length",
+    curves: [{ name: "both wheels", read: rollCenterHeight }],
+  },
+  {
     id: "half-track",
     title: "Half track over travel",
     note: "centerline to contact patch",
@@ -110,7 +124,7 @@ const WANTED: readonly Wanted[] = [
     note: "+ = outer wheel turns more than it needs to",
     over: "steer",
     measure: "angle",
-    curves: [{ name: "outer wheel", read: (pose, truck) => ackermannError(truck.model, pose) }],
+    curves: [{ name: "outer wheel", read: (_, truck, steer) => ackermannError(truck, steer) }],
   },
 ];
 
@@ -143,5 +157,11 @@ function plotOf(wanted: Wanted, truck: Truck, others: readonly NamedTruck[]): Pl
 
 function pointsOf(truck: Truck, over: Wanted["over"], read: Read): Series["points"] {
   const poses = over === "travel" ? posesOf(truck).byTravel : posesOf(truck).bySteer;
-  return poses.map(([x, pose]) => ({ x, y: pose === null ? null : read(pose, truck) }));
+  return poses.map(([x, pose]) => ({ x, y: pose === null ? null : read(pose, truck, x) }));
+}
+
+/** At the height as measured. Straight ahead neither wheel turns: the limit from either side is 0. */
+function ackermannError(truck: Truck, steer: number): number | null {
+  if (Math.abs(steer) < 1e-9) return 0;
+  return ackermannAt(truck.model, 0, steer)?.error ?? null;
 }

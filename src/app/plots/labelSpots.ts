@@ -1,36 +1,77 @@
 import type { Series } from "./plotTypes.ts";
+import { valueAt } from "./valueAt.ts";
 
+/** Middle of a name's base line, pixels. */
 export interface LabelSpot {
   readonly name: string;
   readonly x: number;
   readonly y: number;
-  readonly anchor: "start" | "end";
 }
 
-/** Height of a label's line in the drawing. */
-const LINE = 12;
+interface Room {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Pixels of the drawing: an average letter's width, how far letters reach above and below their base line. */
+const LETTER = 5.2;
+const ABOVE = 9;
+const BELOW = 3;
+/** Between a name and its own curve. */
+const OFF = 3;
+
+/** Where along the plot a name may stand, the right end first, as the share of the way from the left. */
+const SHARES = [1, 0.86, 0.72, 0.58, 0.44, 0.3, 0.16, 0] as const;
 
 /**
- * Where the names of curves go: at the end that the curve reaches, pushed apart where two would lie on each other.
- * A plot with one curve needs no name: its title says it.
+ * Where the names of curves go: just above or below their own curve, where the fewest other curves and no other name are
+ * under them, as far to the right as that allows. A plot with one curve needs no name: its title says it.
+ * @param x, @param y scales, to pixels; @param room of the plot, pixels
  */
 export function labelSpots(
   series: readonly Series[],
-  x: (value: number) => number,
+  x: ((value: number) => number) & { invert(pixels: number): number },
   y: (value: number) => number,
-  room: { readonly top: number; readonly bottom: number },
+  room: Room,
 ): LabelSpot[] {
   if (series.length < 2) return [];
-  const spots = series.flatMap(({ name, points }) => {
-    const drawn = points.filter((p) => p.y !== null);
-    if (drawn.length === 0) return [];
-    const end = drawn.reduce((most, p) => (x(p.x) > x(most.x) ? p : most));
-    return [{ name, x: x(end.x) - 4, y: y(end.y as number) - 5, anchor: "end" as const }];
+  const heightsUnder = (one: Series, box: Room): number[] =>
+    [0, 0.25, 0.5, 0.75, 1].flatMap((share) => {
+      const value = valueAt(one, x.invert(box.left + share * (box.right - box.left)));
+      return value === null ? [] : [y(value)];
+    });
+  const placed: Room[] = [];
+  return series.flatMap((one) => {
+    const width = LETTER * one.name.length;
+    let best: { readonly cost: number; readonly spot: LabelSpot; readonly box: Room } | null = null;
+    for (const [i, share] of SHARES.entries()) {
+      const left = room.left + 2 + share * (room.right - room.left - width - 4);
+      const span = { left, right: left + width, top: 0, bottom: 0 };
+      const own = heightsUnder(one, span);
+      if (own.length === 0) continue;
+      for (const base of [Math.min(...own) - OFF - BELOW, Math.max(...own) + OFF + ABOVE]) {
+        const box = { ...span, top: base - ABOVE, bottom: base + BELOW };
+        const others = series.filter((other) => other !== one && crosses(heightsUnder(other, box), box));
+        const isOut = box.top < room.top || box.bottom > room.bottom;
+        const onNames = placed.filter((other) => overlap(other, box)).length;
+        const cost = 100 * onNames + 50 * Number(isOut) + 4 * others.length + 0.5 * i;
+        if (best === null || cost < best.cost)
+          best = { cost, box, spot: { name: one.name, x: left + 0.5 * width, y: base } };
+      }
+    }
+    if (best === null) return [];
+    placed.push(best.box);
+    return [best.spot];
   });
-  spots.sort((a, b) => a.y - b.y);
-  for (let i = 1; i < spots.length; i++) spots[i]!.y = Math.max(spots[i]!.y, spots[i - 1]!.y + LINE);
-  const over = (spots.at(-1)?.y ?? 0) - room.bottom;
-  if (over > 0) for (const spot of spots) spot.y -= over;
-  for (const spot of spots) spot.y = Math.max(spot.y, room.top);
-  return spots;
+}
+
+/** Whether a curve goes through a box, by its heights over the box's width. */
+function crosses(heights: readonly number[], { top, bottom }: Room): boolean {
+  return heights.length > 0 && Math.min(...heights) < bottom && Math.max(...heights) > top;
+}
+
+function overlap(a: Room, b: Room): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }

@@ -1,6 +1,7 @@
 import { useMemo, useRef } from "react";
 import { verdictSentence } from "../../studies/sentence.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
+import { nameWords } from "../counter/nameWords.ts";
 import { picturesOf } from "../counter/pictures.ts";
 import { aboveTitle, frontTitle, gapNote } from "../counter/pictureTitles.ts";
 import type { Comparison } from "../counter/useComparison.ts";
@@ -20,7 +21,7 @@ const PICTURE_WIDTH = 250;
 
 /** The one page a customer takes along: who, when, pictures, answers, numbers, cautions. */
 export function SheetPage({ comparison }: SheetPageProps) {
-  const { format, setupName } = comparison;
+  const { format } = comparison;
   const { shop, customer, truck, logo } = useSheetFields();
   const { front, above, telling } = useMemo(() => picturesOf(comparison), [comparison]);
   const page = useRef<HTMLElement>(null);
@@ -34,7 +35,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
         {logo !== "" && <img src={logo} alt={shop === "" ? "Shop logo" : `${shop} logo`} />}
         <div>
           <p className="sheet-shop">{shop === "" ? "Will these wheels and tires clear?" : shop}</p>
-          <p>{setupName}</p>
+          <p>{nameWords(comparison)}</p>
         </div>
         <dl>
           {customer !== "" && <Entry name="Customer" text={customer} />}

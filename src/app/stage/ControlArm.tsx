@@ -24,7 +24,8 @@ const JOINT = { upperArm: POSE.upperBallJoint, lowerArm: POSE.lowerBallJoint } a
 
 /** A control arm, turning about its two pivots. */
 export function ControlArm({ truck, side, which }: ControlArmProps) {
-  const arm = truck.setup.truck[which];
+  const { rightArms = null } = truck.setup.alignment.standing ?? {};
+  const arm = ((side === "right" && rightArms) || truck.setup.truck)[which];
   const given = truck.setup.hardware?.[which].radius ?? null;
   const geometry = useGeometry(
     () => armGeometry(arm, given ?? LEG_RADIUS[which], given === null ? 0.8 : 1),

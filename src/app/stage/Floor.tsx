@@ -1,11 +1,13 @@
 import { useCallback, useRef } from "react";
-import { BufferGeometry, Float32BufferAttribute, type Group } from "three";
+import { BufferGeometry, Float32BufferAttribute, type Group, type Matrix4, Vector3 } from "three";
+import type { FloorPlane } from "../../studies/floor/floorPose.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { floorOf } from "../state/floorOf.ts";
 import type { Truck } from "../state/truck.ts";
 import { dashesGeometry } from "./dashesGeometry.ts";
 import { useInk } from "./InkProvider.tsx";
 import { moveTo } from "./moveTo.ts";
+import { stageFloor } from "./stagePose.ts";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 
@@ -16,7 +18,15 @@ export type FloorProps = {
 /** Half length and half width of the floor drawn, in squares. */
 const HALF = 6;
 
-/** The floor at the contact patches, in squares of 6 in or 150 mm, with the center plane and the axle line on it. */
+// Leaf scratch.
+const along = new Vector3();
+const across = new Vector3();
+const up = new Vector3();
+
+/**
+ * The floor at the contact patches, in squares of 6 in or 150 mm, with the center plane and the axle line on it. The body
+ * stands still: the floor comes up as the truck goes down, and leans as the body rolls or pitches over it.
+ */
 export function Floor({ truck }: FloorProps) {
   const ink = useInk();
   const square = truck.setup.units === "in" ? 152.4 : 150;
@@ -38,8 +48,13 @@ export function Floor({ truck }: FloorProps) {
   );
   const group = useRef<Group>(null);
   const apply = useCallback(
-    (pose: SolvedPose) => moveTo(group.current, (matrix) => matrix.setPosition(0, 0, floorOf(pose))),
-    [],
+    (pose: SolvedPose) =>
+      moveTo(group.current, (matrix) => {
+        const plane = stageFloor(truck, pose)?.plane;
+        if (plane === undefined) matrix.identity().setPosition(0, 0, floorOf(pose));
+        else floorFrameTo(matrix, plane);
+      }),
+    [truck],
   );
   usePoseSync(truck, apply);
   return (
@@ -48,6 +63,14 @@ export function Floor({ truck }: FloorProps) {
       <lineSegments geometry={lines} material={ink.centerLine} />
     </group>
   );
+}
+
+/** Puts the floor's own square axes on a plane, its middle straight below the vehicle's origin. */
+function floorFrameTo(matrix: Matrix4, { normal, offset }: FloorPlane): void {
+  up.set(normal[0], normal[1], normal[2]);
+  across.crossVectors(up, along.set(1, 0, 0)).normalize();
+  along.crossVectors(across, up);
+  matrix.makeBasis(along, across, up).setPosition(0, 0, offset / normal[2]);
 }
 
 function gridGeometry(square: number): BufferGeometry {

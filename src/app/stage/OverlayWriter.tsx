@@ -9,6 +9,7 @@ import { axesSketch } from "./axesSketch.ts";
 import { dimensionLayer } from "./dimensionLayer.ts";
 import { gapLayer } from "./gapLayer.ts";
 import type { ScreenPoint } from "./gapMark.ts";
+import { jointLayer } from "./jointLayer.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { sectionLayer } from "./sectionLayer.ts";
 import { stageSettings } from "./stageSettings.ts";
@@ -48,7 +49,13 @@ export function OverlayWriter({ truck, overlay, toWorst }: OverlayWriterProps) {
     const axes = axesSketch(svg);
     written.current = {
       axes,
-      layers: [sectionLayer(svg), wipeLayer(svg), dimensionLayer(svg), gapLayer(svg, button)],
+      layers: [
+        sectionLayer(svg),
+        wipeLayer(svg),
+        dimensionLayer(svg),
+        jointLayer(svg),
+        gapLayer(svg, button),
+      ],
     };
     invalidate();
     return () => {

@@ -61,6 +61,11 @@ function ShowFields({ truck }: ShowMenuProps) {
   const id = useId();
   const hasLabels = useStage((s) => s.hasLabels);
   const hasDimensions = useStage((s) => s.hasDimensions);
+  const hasHandles = useStage((s) => s.hasHandles);
+  const hasJoints = useStage((s) => s.hasJoints);
+  const hasSprings = useStage((s) => s.hasSprings);
+  const { limits, airSpring } = truck.setup;
+  const isFlatView = useWorkbench((s) => s.view === "front" || s.view === "side" || s.view === "top");
   const envelope = useStage((s) => s.envelope);
   const axis = useStage((s) => s.section?.axis ?? null);
   const side = useStage((s) => s.side);
@@ -83,6 +88,37 @@ function ShowFields({ truck }: ShowMenuProps) {
         />
         Dimensions
       </label>
+      <label className="show-check">
+        <input
+          type="checkbox"
+          checked={hasHandles}
+          onChange={(event) => {
+            if (event.target.checked && !isFlatView) setView("side");
+            setStage({ hasHandles: event.target.checked });
+          }}
+        />
+        Points to move
+      </label>
+      {(limits?.upperBallJoint || limits?.lowerBallJoint) && (
+        <label className="show-check">
+          <input
+            type="checkbox"
+            checked={hasJoints}
+            onChange={(event) => setStage({ hasJoints: event.target.checked })}
+          />
+          Ball joint cones
+        </label>
+      )}
+      {(airSpring || limits?.shock) && (
+        <label className="show-check">
+          <input
+            type="checkbox"
+            checked={hasSprings}
+            onChange={(event) => setStage({ hasSprings: event.target.checked })}
+          />
+          Springs and shocks
+        </label>
+      )}
       <GhostField truck={truck} />
       <label htmlFor={`${id}-envelope`}>Envelope</label>
       <select

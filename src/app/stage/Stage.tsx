@@ -3,12 +3,18 @@ import { Canvas } from "@react-three/fiber";
 import { useRef } from "react";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
+import { PictureFollower } from "./handles/PictureFollower.tsx";
+import { StageHandles } from "./handles/StageHandles.tsx";
 import { OverlayWriter } from "./OverlayWriter.tsx";
 import { PictureTaker } from "./PictureTaker.tsx";
+import { quietClock } from "./quietClock.ts";
 import { RedrawOnRestore } from "./RedrawOnRestore.tsx";
 import { StageKeys } from "./StageKeys.tsx";
 import { StageScene } from "./StageScene.tsx";
+import { useStage } from "./stageSettings.ts";
 import { worstOf } from "./worstOf.ts";
+
+quietClock();
 
 export type StageProps = {
   truck: Truck;
@@ -19,6 +25,7 @@ export default function Stage({ truck }: StageProps) {
   const frame = useRef<HTMLDivElement>(null);
   const overlay = useRef<SVGSVGElement>(null);
   const toWorst = useRef<HTMLButtonElement>(null);
+  const hasHandles = useStage((s) => s.hasHandles);
   return (
     <div
       ref={frame}
@@ -39,9 +46,11 @@ export default function Stage({ truck }: StageProps) {
         <PictureTaker truck={truck} overlay={overlay} />
         <StageKeys target={frame} />
         <RedrawOnRestore />
+        {hasHandles && <PictureFollower />}
       </Canvas>
       <svg ref={overlay} className="stage-overlay" aria-hidden="true" />
       <button ref={toWorst} type="button" className="stage-to-worst" hidden onClick={goToWorst} />
+      {hasHandles && <StageHandles />}
     </div>
   );
 }

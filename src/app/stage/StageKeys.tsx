@@ -19,6 +19,8 @@ export function StageKeys({ target }: StageKeysProps) {
     const onKeyDown = (event: KeyboardEvent) => {
       const { camera, invalidate } = get();
       const controls = get().controls as ComponentRef<typeof OrbitControls> | null;
+      // What lies in the picture (points, a label to press) has keys of its own.
+      if (event.target !== element) return;
       if (!controls || event.ctrlKey || event.metaKey || event.altKey) return;
       const zoomBy = (factor: number) => {
         camera.zoom = Math.min(controls.maxZoom, Math.max(controls.minZoom, camera.zoom * factor));

@@ -6,7 +6,9 @@ import { Floor } from "./Floor.tsx";
 import { FrontEndSide } from "./FrontEndSide.tsx";
 import { Ghost } from "./Ghost.tsx";
 import { InkProvider } from "./InkProvider.tsx";
+import { JointCones } from "./JointCones.tsx";
 import { SectionClip } from "./SectionClip.tsx";
+import { Springs } from "./Springs.tsx";
 import { SteeringLink } from "./SteeringLink.tsx";
 import { ViewCamera } from "./ViewCamera.tsx";
 
@@ -27,6 +29,8 @@ export function StageScene({ truck }: StageSceneProps) {
         <FrontEndSide truck={truck} side="left" />
         <FrontEndSide truck={truck} side="right" />
         <EnvelopeView truck={truck} />
+        <Springs truck={truck} />
+        <JointCones truck={truck} />
       </group>
       <BodySide truck={truck} side="left" />
       <BodySide truck={truck} side="right" />

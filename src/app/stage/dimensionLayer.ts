@@ -8,13 +8,16 @@ import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
 import { svgElement } from "./svgElement.ts";
 import { worstDimension } from "./worstDimension.ts";
 
+/** Pixels. In a picture no wider, small dimensions would lie on each other; their numbers stand in the tables. */
+const NARROW = 480;
+
 /** The truck's dimensions, drawn as a drawing has them. */
 export function dimensionLayer(svg: SVGSVGElement): OverlayLayer {
   const group = svgElement(svg, "g");
   const marks: DimensionMark[] = [];
   return {
     write(view) {
-      const dimensions = view.settings.hasDimensions ? shownDimensions(view) : [];
+      const dimensions = view.settings.hasDimensions && view.settings.roll === 0 ? shownDimensions(view) : [];
       while (marks.length < dimensions.length) marks.push(dimensionMark(group));
       for (const [i, mark] of marks.entries()) {
         const dimension = dimensions[i];
@@ -30,16 +33,20 @@ export function dimensionLayer(svg: SVGSVGElement): OverlayLayer {
   };
 }
 
-function shownDimensions({ truck, state, settings, format }: OverlayView) {
+function shownDimensions({ truck, state, settings, format, width }: OverlayView) {
   const pose = shownPose(state);
   if (!pose?.ok) return [];
   const below = state.good?.variant == null ? null : otherTruck(state, null);
   const base = below && otherPose(below, state);
   const isWell = state.view === "well";
   const inputs: DimensionInputs = { truck, pose, side: settings.side, format, base };
-  const worst = worstDimension(state, truck.setup.allowance, format);
+  const isNarrow = width < NARROW;
+  // Where the mark of the gap says it already, a narrow picture has no room to say it twice.
+  const worst = isNarrow && settings.hasLabels ? null : worstDimension(state, truck.setup.allowance, format);
   // In the wheel well the other wheel is out of the picture, and so is the way to it.
-  const shown = dimensionsAt(inputs).slice(0, isWell ? -1 : undefined);
+  const shown = dimensionsAt(inputs)
+    .slice(0, isWell ? -1 : undefined)
+    .filter(({ isSmall }) => !(isNarrow && isSmall));
   return worst ? [...shown, worst] : shown;
 }
 

@@ -17,6 +17,8 @@ export interface LinearDimension {
   readonly asides: readonly Vec3[];
   /** Where along the dimension line the text stands, from `from`, where it fits. Default half. */
   readonly textAt?: number;
+  /** Left out where the picture is narrow. Default no. */
+  readonly isSmall?: boolean;
   readonly text: string;
 }
 
@@ -29,6 +31,8 @@ export interface AngleDimension {
   /** Unit. */
   readonly to: Vec3;
   readonly radius: number;
+  /** As of a length. */
+  readonly isSmall?: boolean;
   readonly text: string;
 }
 
@@ -97,6 +101,7 @@ function scrub({ truck, pose, side, format }: DimensionInputs): LinearDimension 
     from: addScaled(contactPatch, out, -scrubRadius),
     to: contactPatch,
     asides: [[0, 0, -ROW], scale(heading(pose[side], side), truck.model.tire.freeRadius + ROW)],
+    isSmall: true,
     text: `scrub ${lengthText(scrubRadius, format)}`,
   };
 }
@@ -114,6 +119,7 @@ function pinAngle({ truck, pose, side }: DimensionInputs): AngleDimension {
     from: normalize(addScaled(wheelAxis, axis, -dot(wheelAxis, axis))),
     to: wheelAxis,
     radius: outboard + 150,
+    isSmall: true,
     text: `pin ${angleText(truck.setup.knuckle.pinAngle)}`,
   };
 }

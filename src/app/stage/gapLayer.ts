@@ -24,9 +24,11 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
         return x >= 0 && x <= width && y >= 0 && y <= height;
       };
       const { allowance } = truck.setup;
-      const shown = settings.hasLabels
-        ? gapMarks(shownGaps(state), worst, isWorstPose, state.selection, allowance, format).filter(isSeen)
-        : [];
+      // Gaps are those of the level truck: where the stage shows it rolled they would stand in the wrong places.
+      const shown =
+        settings.hasLabels && settings.roll === 0
+          ? gapMarks(shownGaps(state), worst, isWorstPose, state.selection, allowance, format).filter(isSeen)
+          : [];
       while (marks.length < shown.length) marks.push(gapMark(group));
       for (const unused of marks.slice(shown.length)) unused.hide();
       const widths = shown.map((gap, i) => marks[i]!.write(gap.text));

@@ -7,6 +7,8 @@ export interface Projection {
   readonly toScreen: (point: Vec3) => ScreenPoint;
   /** Pixels a mm that lies in the picture. */
   readonly zoom: number;
+  /** Of the picture, pixels. Default wide enough for anything. */
+  readonly width?: number;
 }
 
 /** A dimension on the picture, in pixels. */
@@ -42,7 +44,7 @@ export function layOutDimension(
 
 function layOutLinear(
   { from, to, asides, textAt = 0.5 }: LinearDimension,
-  { toScreen, zoom }: Projection,
+  { toScreen, zoom, width: room = Infinity }: Projection,
   width: number,
 ): DimensionLayout | null {
   const a = toScreen(from);
@@ -83,6 +85,9 @@ function layOutLinear(
   }
   const isTight = seen < 2 * ARROW + 6;
   const end = plus(q, way, isTight ? TAIL : 0);
+  const beyond = plus(end, way, need + FREE);
+  const before = plus(p, back, (isTight ? TAIL : 0) + need + FREE);
+  const isInside = ({ x }: ScreenPoint) => x >= 0.5 * width && x <= room - 0.5 * width;
   if (isTight) lines.push([plus(p, back, TAIL), p], [q, end]);
   else lines.push([p, q]);
   return {
@@ -91,7 +96,7 @@ function layOutLinear(
       { at: p, way: isTight ? way : back },
       { at: q, way: isTight ? back : way },
     ],
-    label: plus(end, way, need + FREE),
+    label: isInside(before) && !isInside(beyond) ? before : beyond,
   };
 }
 

@@ -11,7 +11,7 @@ export function otherTruck(state: WorkbenchState, variant: string | null): Truck
   const document = state.good?.document ?? state.document;
   if (document === null) return null;
   maker ??= truckMaker();
-  const made = maker.make(document, state.file, variant, state.meshes);
+  const made = maker.make(document, state.file, variant, state.meshes, state.isAligned);
   return made.ok ? made.value : null;
 }
 

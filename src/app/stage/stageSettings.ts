@@ -20,6 +20,14 @@ export interface StageSettings {
   readonly side: Side;
   readonly hasLabels: boolean;
   readonly hasDimensions: boolean;
+  /** Points of the setup can be moved in the picture. */
+  readonly hasHandles: boolean;
+  /** Cones of ball joints, where the setup limits them. */
+  readonly hasJoints: boolean;
+  /** Air springs and shocks, where the setup says where they are mounted. */
+  readonly hasSprings: boolean;
+  /** Body roll over the floor, radians, + = left side up; the stage alone shows it. */
+  readonly roll: number;
   readonly ghost: GhostChoice | null;
   /** Share of the picture's width, from its left, in which the ghost stands instead of the truck; null = an outline over it. */
   readonly wipe: number | null;
@@ -33,6 +41,10 @@ export const stageSettings = createStore<StageSettings>()(() => ({
   side: "left",
   hasLabels: true,
   hasDimensions: false,
+  hasHandles: false,
+  hasJoints: true,
+  hasSprings: true,
+  roll: 0,
   ghost: null,
   wipe: null,
   envelope: null,

@@ -9,7 +9,11 @@ import { useStage } from "./stageSettings.ts";
 export function useGhostTruck(truck: Truck): Truck | null {
   const choice = useStage((s) => s.ghost);
   const document = useWorkbench((s) => s.good?.document ?? null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the document is what the other truck is made of
-  const other = useMemo(() => choice && otherTruck(workbench.getState(), choice.variant), [choice, document]);
+  const isAligned = useWorkbench((s) => s.isAligned);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the document and the way it stands are what the other truck is made of
+  const other = useMemo(
+    () => choice && otherTruck(workbench.getState(), choice.variant),
+    [choice, document, isAligned],
+  );
   return other === truck || other?.setup.variant === truck.setup.variant ? null : other;
 }

@@ -1,11 +1,12 @@
 import { useThree } from "@react-three/fiber";
 import { useContext, useLayoutEffect } from "react";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
-import { shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
 import { IsGhost } from "./isGhost.ts";
 import { otherPose } from "./otherTruck.ts";
+import { stagePose } from "./stagePose.ts";
+import { stageSettings } from "./stageSettings.ts";
 
 /**
  * Calls `apply` with the pose on the stage, now and whenever it changes, and asks for a frame. `apply` writes
@@ -21,13 +22,20 @@ export function usePoseSync(truck: Truck, apply: (pose: SolvedPose) => void): vo
       const state = workbench.getState();
       // Between a change of truck and the new parts' first render the old parts are still here.
       if (state.truck !== truck && !isGhost) return;
-      const pose = isGhost ? otherPose(truck, state) : shownPose(state);
+      const pose = isGhost ? otherPose(truck, state) : stagePose(state);
       if (!pose?.ok || pose === applied) return;
       applied = pose;
       apply(pose);
       invalidate();
     };
     follow();
-    return workbench.subscribe(follow);
+    const unfollow = workbench.subscribe(follow);
+    const unfollowStage = stageSettings.subscribe((now, before) => {
+      if (now.roll !== before.roll) follow();
+    });
+    return () => {
+      unfollow();
+      unfollowStage();
+    };
   }, [truck, apply, invalidate, isGhost]);
 }

@@ -1,12 +1,12 @@
 import { formatIssue } from "../../setup/formatIssue.ts";
+import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { checkClearance } from "../../studies/check.ts";
-import { modelOf } from "../../studies/model.ts";
 import type { CheckAnswer, CheckRequest } from "./checkMessages.ts";
 
 /** Does what a request asks, wherever it runs. Never throws: a fault is an answer too, or the asker would wait forever. */
-export function answerCheck({ id, setup, file }: CheckRequest): CheckAnswer {
+export function answerCheck({ id, ...ask }: CheckRequest): CheckAnswer {
   try {
-    const built = modelOf(setup, file);
+    const built = modelAsked(ask);
     if (!built.ok) {
       return { id, ok: false, code: "setup", message: built.issues.map(formatIssue).join("; ") };
     }

@@ -1,11 +1,9 @@
-import type { Setup } from "../../setup/types.ts";
+import type { ModelAsk } from "../../studies/alignment/modelAsked.ts";
 import type { CheckReport } from "../../studies/check.ts";
 
 /** What the worker is asked. Numbered, so that an answer can be matched to its question. */
-export interface CheckRequest {
+export interface CheckRequest extends ModelAsk {
   readonly id: number;
-  readonly setup: Setup;
-  readonly file: string;
 }
 
 /** What the worker answers. */

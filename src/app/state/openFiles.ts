@@ -1,7 +1,7 @@
-import { isMeshName, readMesh, tooLargeMend } from "../../files/readMesh.ts";
-import type { LoadedMesh, RefusedMesh } from "../../setup/blockReading.ts";
+import { isMeshName } from "../../files/readMesh.ts";
 import { MAX_FILE_CHARACTERS } from "../../setup/limits.ts";
 import { GivenMeshes } from "./givenMeshes.ts";
+import { readMeshFile, UNREADABLE } from "./readMeshFile.ts";
 import type { WorkbenchStore } from "./workbenchStore.ts";
 
 /**
@@ -27,7 +27,7 @@ export async function openFiles(store: WorkbenchStore, files: readonly File[]): 
     refuseFile(setup, `${setup.size} bytes`, "this is too large to be a setup; pick a setup file");
     return;
   }
-  const meshes = new GivenMeshes(new Map(await Promise.all(meshFiles.map(readMeshFile))));
+  const meshes = await readMeshFiles(meshFiles);
   if (!setup) {
     if (meshFiles.length > 0) addMeshes(meshes);
     return;
@@ -37,13 +37,7 @@ export async function openFiles(store: WorkbenchStore, files: readonly File[]): 
   else openText(text, setup.name, meshes);
 }
 
-const UNREADABLE = "the file could not be read; check that it is still there and is a file, not a folder";
-
-async function readMeshFile(file: File): Promise<readonly [string, LoadedMesh | RefusedMesh]> {
-  const mend = tooLargeMend(file.size);
-  if (mend !== null) return [file.name, { refused: mend }];
-  const buffer = await file.arrayBuffer().catch(() => null);
-  if (buffer === null) return [file.name, { refused: UNREADABLE }];
-  const read = readMesh(new Uint8Array(buffer), file.name);
-  return [file.name, read.ok ? read.mesh : { refused: read.mend }];
+/** Reads mesh files; one that cannot be read is among them, refused with its reason. */
+export async function readMeshFiles(files: readonly File[]): Promise<GivenMeshes> {
+  return new GivenMeshes(new Map(await Promise.all(files.map(readMeshFile))));
 }

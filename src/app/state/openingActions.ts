@@ -15,6 +15,7 @@ export function openingActions({ set, get, trucks }: ActionContext, onOpened: ()
       ...slice,
       ...{ travel: opened.travel ?? 0, steer: opened.steer ?? 0, selection: null, refusal: null },
       hiddenParts: opened.hiddenParts ?? [],
+      isAligned: opened.isAligned ?? false,
       saved: isSaved && document ? { ...s.saved, [documentId]: document } : s.saved,
     }));
     onOpened();

@@ -26,7 +26,7 @@ export function runChecks(store: WorkbenchStore, checker: Checker): () => void {
     if (!truck || asked || answers.has(truck)) return;
     lastId += 1;
     asked = { id: lastId, truck };
-    checker.ask({ id: lastId, setup: truck.setup, file: truck.file });
+    checker.ask({ id: lastId, ...truck.ask });
   };
 
   checker.onAnswer((answer) => {

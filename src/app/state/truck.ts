@@ -3,6 +3,7 @@ import { resolveShown } from "../../setup/editing/resolveShown.ts";
 import { KnownParts } from "../../setup/knownParts.ts";
 import { readSetup } from "../../setup/readSetup.ts";
 import type { Result, Setup } from "../../setup/types.ts";
+import { alignedFrom, type ModelAsk } from "../../studies/alignment/modelAsked.ts";
 import { type Model, modelOf } from "../../studies/model.ts";
 import { GivenMeshes } from "./givenMeshes.ts";
 import type { TypedDocument } from "./typedDocument.ts";
@@ -10,8 +11,13 @@ import type { TypedDocument } from "./typedDocument.ts";
 /** A setup that goes together, with the model built from it. Its identity is the key of everything computed from it. */
 export interface Truck {
   readonly file: string;
+  /** As the truck stands: of an aligned one with its pivots moved. */
   readonly setup: Setup;
   readonly model: Model;
+  /** The truck as bolted on; the very same model where it is not aligned. */
+  readonly bolted: Model;
+  /** What a worker makes the same model of. */
+  readonly ask: ModelAsk;
 }
 
 /**
@@ -25,19 +31,31 @@ export function truckOf(
   meshes: LoadedMeshes = new GivenMeshes(),
 ): Result<Truck> {
   const read = readSetup(text, file, variant, meshes);
-  return read.ok ? assembled(read.value.setup, file) : read;
+  return read.ok ? boltedTruck(read.value.setup, file) : read;
 }
 
 /** Puts trucks together while a document is edited. */
 export interface TruckMaker {
-  /** The truck of a document with one of its variants, or every issue of it; the same as long as nothing differs. */
-  make(document: TypedDocument, file: string, variant: string | null, meshes: GivenMeshes): Result<Truck>;
+  /**
+   * The truck of a document with one of its variants, or every issue of it; the same as long as nothing differs.
+   * @param isAligned aligned to its targets, as near as its adjusters go; without targets, or where it cannot stand at
+   * their stance, it stays as bolted on. Default false
+   */
+  make(
+    document: TypedDocument,
+    file: string,
+    variant: string | null,
+    meshes: GivenMeshes,
+    isAligned?: boolean,
+  ): Result<Truck>;
 }
 
 interface Made {
   readonly file: string;
   readonly meshes: GivenMeshes;
   readonly result: Result<Truck>;
+  /** null = not asked for yet. */
+  aligned: Truck | null;
 }
 
 /** A maker that remembers what it made as long as the document is kept somewhere, and body parts across documents. */
@@ -45,22 +63,37 @@ export function truckMaker(): TruckMaker {
   const known = new KnownParts();
   const made = new WeakMap<TypedDocument, Map<string | null, Made>>();
   return {
-    make(document, file, variant, meshes) {
+    make(document, file, variant, meshes, isAligned = false) {
       const ofDocument = made.get(document) ?? new Map<string | null, Made>();
       made.set(document, ofDocument);
-      const before = ofDocument.get(variant);
+      let one = ofDocument.get(variant);
       // Another name of the file makes no other truck; only issues tell it.
-      const isSame = before?.meshes === meshes && (before.result.ok || before.file === file);
-      if (before && isSame) return before.result;
-      const resolved = resolveShown(document, file, variant, meshes.forReading(), known);
-      const result = resolved.ok ? assembled(resolved.value, file) : resolved;
-      ofDocument.set(variant, { file, meshes, result });
-      return result;
+      if (one?.meshes !== meshes || (!one.result.ok && one.file !== file)) {
+        const resolved = resolveShown(document, file, variant, meshes.forReading(), known);
+        const result = resolved.ok ? boltedTruck(resolved.value, file) : resolved;
+        one = { file, meshes, result, aligned: null };
+        ofDocument.set(variant, one);
+      }
+      if (!isAligned || !one.result.ok) return one.result;
+      one.aligned ??= alignedTruck(one.result.value);
+      return { ok: true, value: one.aligned };
     },
   };
 }
 
-function assembled(setup: Setup, file: string): Result<Truck> {
+/** A setup put together as bolted on. */
+export function boltedTruck(setup: Setup, file: string): Result<Truck> {
   const built = modelOf(setup, file);
-  return built.ok ? { ok: true, value: { file, setup, model: built.model } } : built;
+  if (!built.ok) return built;
+  const { model } = built;
+  const ask = { setup, file, isAligned: false };
+  return { ok: true, value: { file, setup: model.setup, model, bolted: model, ask } };
+}
+
+/** The truck aligned to its targets, or the very same where it cannot be. */
+export function alignedTruck(truck: Truck): Truck {
+  const { file, bolted, ask } = truck;
+  const model = alignedFrom(bolted, file);
+  if (model === null) return truck;
+  return { file, setup: model.setup, model, bolted, ask: { ...ask, isAligned: true } };
 }

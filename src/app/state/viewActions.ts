@@ -17,6 +17,7 @@ export function viewActions({ set }: ActionContext): ViewActions {
         const others = hiddenParts.filter((name) => name !== part);
         return { hiddenParts: isHidden ? [...others, part] : others };
       }),
+    setAligned: (isAligned) => set({ isAligned }),
     setLengths: (lengths) => set((s) => ({ preferences: { ...s.preferences, lengths } })),
     setTheme: (theme) => set((s) => ({ preferences: { ...s.preferences, theme } })),
     setPreferences: (preferences) => set({ preferences }),

@@ -18,6 +18,7 @@ export interface OpenedDocument {
   readonly travel?: number;
   readonly steer?: number;
   readonly hiddenParts?: readonly string[];
+  readonly isAligned?: boolean;
   /** Whether it stands so in a file of the person's. */
   readonly isSaved?: boolean;
 }
@@ -95,6 +96,8 @@ export interface ViewActions {
   select(part: PartOnSide | null): void;
   /** Draws a body part no longer, or again. It is measured all the same. */
   setHidden(part: string, isHidden: boolean): void;
+  /** Shows the truck aligned to its setup's targets, or as bolted on. */
+  setAligned(isAligned: boolean): void;
   setLengths(lengths: LengthDisplay): void;
   setTheme(theme: Theme): void;
   setPreferences(preferences: Preferences): void;

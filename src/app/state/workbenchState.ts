@@ -47,6 +47,8 @@ export interface WorkbenchState extends DocumentSlice {
   readonly selection: PartOnSide | null;
   /** Names of body parts not drawn; they are measured all the same. */
   readonly hiddenParts: readonly string[];
+  /** The truck is shown aligned to its targets, where it has any; false = as bolted on. */
+  readonly isAligned: boolean;
   readonly preferences: Preferences;
 
   /** What keeps the document and variant from being shown; empty when they are. */

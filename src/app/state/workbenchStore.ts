@@ -69,7 +69,7 @@ function firstState(text: string, file: string): WorkbenchState {
     ...documentSlice(slice),
     ...{ travel: 0, steer: 0, view: "three-quarter", viewsAsked: 0, selection: null, hiddenParts: [] },
     ...{ preferences: DEFAULT_PREFERENCES, issues: [], refusal: opening.ok ? null : opening.refusal },
-    ...{ truck: null, good: null, check: { status: "checking" }, isGesturing: false },
+    ...{ isAligned: false, truck: null, good: null, check: { status: "checking" }, isGesturing: false },
     saved: slice.document ? { [slice.documentId]: slice.document } : {},
   };
 }
@@ -98,15 +98,16 @@ function truckChange(
   before: WorkbenchState | null,
   trucks: TruckMaker,
 ): Partial<WorkbenchState> {
-  const { document, documentId, file, variant, meshes } = now;
+  const { document, documentId, file, variant, meshes, isAligned } = now;
   if (document === null) return {};
   const isSame =
     before?.document === document &&
     before.variant === variant &&
     before.meshes === meshes &&
+    before.isAligned === isAligned &&
     before.file === file;
   if (isSame) return {};
-  const made = trucks.make(document, file, variant, meshes);
+  const made = trucks.make(document, file, variant, meshes, isAligned);
   if (!made.ok) return { issues: made.issues };
   const truck = made.value;
   const good = { documentId, document, variant };

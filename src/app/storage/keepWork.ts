@@ -130,6 +130,7 @@ function differs(a: Workbench, b: Workbench): boolean {
     a.steer !== b.steer ||
     a.view !== b.view ||
     a.hiddenParts !== b.hiddenParts ||
+    a.isAligned !== b.isAligned ||
     a.preferences !== b.preferences ||
     a.saved !== b.saved
   );

@@ -20,6 +20,8 @@ export interface SetupRecord {
   readonly steer: number;
   readonly view: ViewName;
   readonly hiddenParts: readonly string[];
+  /** Shown aligned, or as bolted on. */
+  readonly isAligned: boolean;
   readonly isSaved: boolean;
   readonly meshNames: readonly string[];
 }
@@ -44,14 +46,23 @@ export const meshKey = (documentId: string, name: string): string => `mesh:${doc
 
 /** What is kept of a state. */
 export function recordOf(
-  state: DocumentSlice & Pick<SetupRecord, "travel" | "steer" | "view" | "hiddenParts">,
+  state: DocumentSlice & Pick<SetupRecord, "travel" | "steer" | "view" | "hiddenParts" | "isAligned">,
   isSaved: boolean,
 ): SetupRecord | null {
-  const { documentId, document, file, variant, drafts, meshes, travel, steer, view, hiddenParts } = state;
+  const { documentId, document, file, variant, drafts, meshes, travel, steer, view, hiddenParts, isAligned } =
+    state;
   if (document === null) return null;
   return {
     ...{ version: RECORD_VERSION, documentId, document, file, variant, drafts: Object.values(drafts) },
-    ...{ travel, steer, view, hiddenParts, isSaved, meshNames: loadedMeshes(meshes).map(([name]) => name) },
+    ...{
+      travel,
+      steer,
+      view,
+      hiddenParts,
+      isAligned,
+      isSaved,
+      meshNames: loadedMeshes(meshes).map(([name]) => name),
+    },
   };
 }
 
@@ -73,6 +84,7 @@ export function readRecord(stored: unknown): SetupRecord | null {
     steer,
     view,
     hiddenParts,
+    isAligned,
     isSaved,
     meshNames,
   } = stored;
@@ -86,7 +98,12 @@ export function readRecord(stored: unknown): SetupRecord | null {
     drafts: Array.isArray(drafts) ? drafts.filter(isDraft) : [],
     ...{ travel: number(travel), steer: Math.min(1, Math.max(-1, number(steer))) },
     view: VIEWS.find((one) => one === view) ?? "three-quarter",
-    ...{ hiddenParts: texts(hiddenParts), isSaved: isSaved === true, meshNames: texts(meshNames) },
+    ...{
+      hiddenParts: texts(hiddenParts),
+      isAligned: isAligned === true,
+      isSaved: isSaved === true,
+      meshNames: texts(meshNames),
+    },
   };
 }
 

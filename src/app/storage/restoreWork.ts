@@ -66,7 +66,7 @@ export async function reopenSetup(
 }
 
 async function putOnBoard(store: WorkbenchStore, box: Box, record: SetupRecord, claim: Claim): Promise<void> {
-  const { document, file, variant, travel, steer, hiddenParts, isSaved, meshNames } = record;
+  const { document, file, variant, travel, steer, hiddenParts, isAligned, isSaved, meshNames } = record;
   const meshes = meshesOf(
     meshNames,
     await box.get(meshNames.map((name) => meshKey(record.documentId, name))),
@@ -75,7 +75,7 @@ async function putOnBoard(store: WorkbenchStore, box: Box, record: SetupRecord, 
   const documentId = (await claim(record.documentId)) ? record.documentId : newDocumentId();
   store.getState().openDocument({
     ...{ documentId, document, file, meshes, variant, drafts: draftsOf(record) },
-    ...{ travel, steer, hiddenParts, isSaved },
+    ...{ travel, steer, hiddenParts, isAligned, isSaved },
   });
   if (store.getState().view !== record.view) store.getState().setView(record.view);
 }

@@ -1,8 +1,10 @@
 import type { GapEntry } from "../../studies/gapsAt.ts";
+import { limitMargins } from "../../studies/limits/limitsOf.ts";
+import { pastLimitSentence } from "../../studies/limits/pastLimitSentence.ts";
 import { lockWords, steerWords } from "../../studies/sentencePose.ts";
 import { nearestSurface, partWords } from "../../studies/sentenceSurface.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
-import type { OutOfReach, PoseResult } from "../../suspension/solvePose.ts";
+import type { OutOfReach, PoseResult, SolvedPose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { floorOf } from "../state/floorOf.ts";
 import type { Truck } from "../state/truck.ts";
@@ -13,7 +15,7 @@ import { heightText, travelText } from "./poseWords.ts";
 
 /**
  * What touches what at this pose, in one plain sentence (and a count of the rest): what, how much, where,
- * at which height and steering angle. @param gaps smallest first
+ * at which height and steering angle; and in another which limits it passes. @param gaps smallest first
  */
 export function poseSentence(
   truck: Truck,
@@ -21,8 +23,20 @@ export function poseSentence(
   gaps: readonly GapEntry[],
   format: LengthFormat = truck.setup,
 ): string {
-  const { setup, model } = truck;
   if (!pose.ok) return reachSentence(pose, format);
+  const past = pastLimitSentence(limitMargins(truck.model, pose.travel, pose.steer), format);
+  return past === ""
+    ? gapSentence(truck, pose, gaps, format)
+    : `${gapSentence(truck, pose, gaps, format)} ${past}`;
+}
+
+function gapSentence(
+  truck: Truck,
+  pose: SolvedPose,
+  gaps: readonly GapEntry[],
+  format: LengthFormat,
+): string {
+  const { setup, model } = truck;
   const worst = tellingGap(truck, gaps);
   if (!worst) return "This setup has no body parts and no moving parts, so there is nothing to rub.";
   const { allowance } = setup;

@@ -1,5 +1,6 @@
-import type { KnobSetting, SideAlignment } from "../../studies/alignment/alignSide.ts";
+import type { SideAlignment } from "../../studies/alignment/alignSide.ts";
 import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
+import type { KnobSetting } from "../../studies/alignment/setSide.ts";
 import type { Model } from "../../studies/model.ts";
 import { amountWords } from "../../studies/sentenceAmount.ts";
 import { heightWords } from "../../studies/sentencePose.ts";

@@ -16,3 +16,10 @@ export const AIR_CAUTIONS =
   "Pressures here are worked out from the numbers in the setup. Air under pressure can kill: never go past the limits\n" +
   "the makers give for spring, tank, valves and lines, nor past the codes that hold where the truck is driven, and let\n" +
   "the air out before working on any of it. Never trust air alone to hold a truck up while somebody is under it.\n";
+
+/** Printed under every table of heights over the floor. */
+export const FLOOR_CAUTIONS =
+  "Heights here are worked out from the numbers in the setup, on a flat floor, with nobody aboard that was not there\n" +
+  "when it was measured. How low a truck may be, how high its bumpers and frame, and what may hang below the scrub line\n" +
+  "is law in many places: the codes that hold where the truck is driven rule, not this table. Never reach under a truck\n" +
+  "that air or a jack alone holds up.\n";

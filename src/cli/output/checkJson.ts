@@ -1,15 +1,18 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { CheckEntry, CheckReport } from "../../studies/check.ts";
+import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { ReachLimit } from "../../studies/reachLimits.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { rollJson } from "./floorJson.ts";
 import { limitOverRangeJson } from "./limitsJson.ts";
 import { pointFromMm } from "./outputUnits.ts";
 
 /**
  * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed;
- * `limitsPassed` only when the setup gives limits; `narrowestHubFace` only with a rotor, null when the rotor passes the lower ball joint at any hub face.
+ * `limitsPassed` and `limitedBy` (limits past which no pose is counted) only when the setup gives limits; `roll` only when the setup asks for it;
+ * `narrowestHubFace` only with a rotor, null when the rotor passes the lower ball joint at any hub face.
  */
-export function checkJson(report: CheckReport, units: LengthUnit) {
+export function checkJson(report: CheckReport, units: LengthUnit, roll: RollCoverage | null = null) {
   const limits = report.limits.map((limit) => limitJson(limit, units));
   return {
     units,
@@ -21,6 +24,8 @@ export function checkJson(report: CheckReport, units: LengthUnit) {
     ...(report.limitsPassed === undefined
       ? {}
       : { limitsPassed: report.limitsPassed.map((limit) => limitOverRangeJson(limit, units)) }),
+    ...(report.limitedBy === undefined ? {} : { limitedBy: report.limitedBy }),
+    ...(roll === null ? {} : { roll: rollJson(roll, units) }),
   };
 }
 

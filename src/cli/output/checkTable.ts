@@ -1,6 +1,8 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { CheckReport } from "../../studies/check.ts";
-import { limitsPassedSentences } from "../../studies/limits/limitWords.ts";
+import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
+import { rollSentences } from "../../studies/floor/rollWords.ts";
+import { countedSentence, limitsPassedSentences } from "../../studies/limits/limitWords.ts";
 import type { Model } from "../../studies/model.ts";
 import { verdictSentence } from "../../studies/sentence.ts";
 import { amountWords } from "../../studies/sentenceAmount.ts";
@@ -14,17 +16,19 @@ import { formatOf } from "./outputUnits.ts";
 import { type Column, textTable } from "./textTable.ts";
 
 /** A check as a person reads it: the sentence first, then every part. */
-export function checkTable(report: CheckReport, model: Model): string {
+export function checkTable(report: CheckReport, model: Model, roll: RollCoverage | null = null): string {
   const { setup } = model;
   const format = formatOf(setup);
   const blocks = [
     `${heading(setup)}\n${verdictSentence(report, model, format)}\n`,
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
     limitsPassedSentences(report.limitsPassed ?? [], model, format)
-      .map((line) => `${line}\n`)
+      .concat(countedSentence(report.limitsPassed, report.limitedBy))
+      .map((line) => (line === "" ? "" : `${line}\n`))
       .join(""),
     partsTable(report, model),
     provenLine(report, setup.units),
+    roll === null ? "" : `${rollSentences(roll, format).join("\n")}\n`,
     hubFaceLine(report, model),
     model.tire.cautions.map(({ key, mend }) => `Check ${key}: ${mend}.\n`).join(""),
     CAUTIONS,
@@ -68,7 +72,8 @@ function provenLine(report: CheckReport, units: LengthUnit): string {
     loosest <= asked
       ? `no pose in range is worse by more than ${words(asked)}`
       : `a pose in range may be worse by up to ${words(loosest)}, more than the ${words(asked)} asked for`;
-  return `Each gap is the worst over all travel and both locks; ${proven}.\n`;
+  const range = (report.limitedBy ?? []).length > 0 ? " within the limits" : "";
+  return `Each gap is the worst over all travel and both locks${range}; ${proven}.\n`;
 }
 
 /** What limits how narrow the hub face can be; only with a rotor. */

@@ -1,6 +1,9 @@
 import type { Setup } from "../../setup/types.ts";
+import { standingWords } from "../../studies/alignment/standingWords.ts";
 
-/** Which setup a printed result is of. */
+/** Which setup a printed result is of, and whether as bolted on or aligned where that can differ. */
 export function heading(setup: Setup): string {
-  return setup.variant === null ? setup.name : `${setup.name}, variant "${setup.variant}"`;
+  const standing = standingWords(setup);
+  const name = setup.variant === null ? setup.name : `${setup.name}, variant "${setup.variant}"`;
+  return standing === null ? name : `${name}, ${standing}`;
 }

@@ -1,11 +1,14 @@
+import type { ClearanceMap } from "../../studies/map/clearanceMap.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { Model } from "../../studies/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { withStandingColumn } from "./withStandingColumn.ts";
 
 /**
  * A map in comma-separated values (RFC 4180, but lines end with a line feed alone), one line a side and cell. The
- * header names every unit. A cell out of reach has its joint under `status` and no numbers but travel and steer.
+ * header names every unit; the last column is there when the setup gives limits. A cell out of reach has its joint under `status` and no numbers but travel and steer. An
+ * aligned truck says so in a last column.
  */
 export function mapCsv({ map }: MapReport, model: Model): string {
   const { units } = model.setup;
@@ -19,6 +22,7 @@ export function mapCsv({ map }: MapReport, model: Model): string {
       "part",
       ...["x", "y", "z"].map((axis) => `${axis} (${units})`),
       "status",
+      ...(map.pastLimit === null ? [] : ["limit passed"]),
     ],
   ];
   const cols = map.steers.length;
@@ -38,10 +42,19 @@ export function mapCsv({ map }: MapReport, model: Model): string {
               length(point[3 * cell + 1]!),
               length(point[3 * cell + 2]!),
             ];
-      lines.push([...place, ...found, status === 0 ? "ok" : stuck]);
+      lines.push([...place, ...found, status === 0 ? "ok" : stuck, ...limitCells(map, cell)]);
     }
   }
-  return `${lines.map((cells) => cells.map(quoted).join(",")).join("\n")}\n`;
+  return `${withStandingColumn(lines, model.setup)
+    .map((cells) => cells.map(quoted).join(","))
+    .join("\n")}\n`;
+}
+
+/** Both wheels share it. */
+function limitCells({ pastLimit }: ClearanceMap, cell: number): string[] {
+  if (pastLimit === null) return [];
+  const limit = pastLimit.limits[pastLimit.passed[cell]!];
+  return [limit === undefined ? "" : `${limit.side} ${limit.name}`];
 }
 
 function quoted(cell: string): string {

@@ -12,7 +12,8 @@ import { pointFromMm } from "./outputUnits.ts";
 
 /**
  * A map as `map --json` prints it, lengths in the file's units: rows by travel, columns by steer. A cell out of reach
- * is null in every grid but `reach`, which says why; `reach` is null in all others.
+ * is null in every grid but `reach`, which says why; `reach` is null in all others. `pastLimit` (which limit a cell
+ * passes, of either wheel; null where all are kept) and `limitBorder` (lines) only when the setup gives limits.
  */
 export function mapJson(report: MapReport, model: Model) {
   const { units, allowance } = model.setup;
@@ -25,6 +26,7 @@ export function mapJson(report: MapReport, model: Model) {
     left: sideJson(report, map.left, model),
     right: sideJson(report, map.right, model),
     reach: reachGrid(report, units),
+    ...pastLimitJson(report, units),
     contours: {
       left: contoursJson(contours.left, units),
       right: contoursJson(contours.right, units),
@@ -93,12 +95,25 @@ function contoursJson(
   { touch, allowance }: { readonly touch: readonly Contour[]; readonly allowance: readonly Contour[] },
   units: LengthUnit,
 ) {
-  const line = (contour: Contour) =>
-    Array.from({ length: contour.length / 2 }, (_, i) => [
-      unitsFromMm(contour[2 * i]!, units),
-      contour[2 * i + 1]!,
-    ]);
+  const line = (contour: Contour) => lineJson(contour, units);
   return { touch: touch.map(line), allowance: allowance.map(line) };
+}
+
+function lineJson(contour: Contour, units: LengthUnit) {
+  return Array.from({ length: contour.length / 2 }, (_, i) => [
+    unitsFromMm(contour[2 * i]!, units),
+    contour[2 * i + 1]!,
+  ]);
+}
+
+function pastLimitJson(report: MapReport, units: LengthUnit) {
+  const { pastLimit } = report.map;
+  if (pastLimit === null) return {};
+  const { limits, passed } = pastLimit;
+  return {
+    pastLimit: gridOf(report, (at) => (passed[at]! < 0 ? null : limits[passed[at]!]!)),
+    limitBorder: report.limitBorder.map((line) => lineJson(line, units)),
+  };
 }
 
 function steerJson(row: SteerLimits | NoLimits, units: LengthUnit) {
@@ -126,10 +141,11 @@ function wheelsJson({ either, left, right }: WheelLimits, along: "travel" | "ste
   return { either: limit(either), left: limit(left), right: limit(right) };
 }
 
-/** `stop` says what ends it: a touch, the end of the range, a joint's reach, or that nothing more is proven. */
+/** `stop` says what ends it: a touch, a limit, the end of the range, a joint's reach, or that nothing more is proven. */
 function limitJson(limit: Limit, along: "travel" | "steer", units: LengthUnit) {
   const at = along === "travel" ? { travel: unitsFromMm(limit.at, units) } : { steer: limit.at };
   if (limit.stop === "reach") return { ...at, stop: limit.stop, side: limit.side, joint: limit.joint };
+  if (limit.stop === "limit") return { ...at, stop: limit.stop, side: limit.side, name: limit.name };
   if (limit.stop !== "touch") return { ...at, stop: limit.stop };
   const { stop, side, part, gap, point } = limit;
   return { ...at, stop, side, part, gap: unitsFromMm(gap, units), point: pointFromMm(point, units) };

@@ -5,18 +5,20 @@ import { finestLength } from "../../studies/sentenceAmount.ts";
 import { heightWords, isStraight, lockWords, travelWords } from "../../studies/sentencePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 
-type Touch = Extract<Limit, { stop: "touch" }>;
+type Stop = Extract<Limit, { stop: "touch" | "limit" }>;
 
 /**
  * The tightest of the heights and of the steering inputs of a map, in one plain sentence: at which height it steers
- * least, and at which steering input it stays highest, before something touches.
+ * least, and at which steering input it stays highest, before something touches or a limit is met.
  */
-export function mapSentence({ steerAtHeight, lowestAtSteer }: MapReport, model: Model): string {
+export function mapSentence({ steerAtHeight, lowestAtSteer, passesLimit }: MapReport, model: Model): string {
   const format: LengthFormat = { units: model.setup.units };
   const turns = steerAtHeight.flatMap((row) =>
-    row.ok ? [row.leftTurn, row.rightTurn].flatMap(({ touch }) => touching(touch.either, row.travel)) : [],
+    row.ok ? [row.leftTurn, row.rightTurn].flatMap(({ touch }) => stopping(touch.either, row.travel, 0)) : [],
   );
-  const ways = lowestAtSteer.flatMap((row) => (row.ok ? touching(row.touch.either, row.steer) : []));
+  const ways = lowestAtSteer.flatMap((row) =>
+    row.ok ? stopping(row.touch.either, row.steer, row.touch.from) : [],
+  );
   const [turn, way] = [
     leastOf(turns, (each) => Math.abs(each.limit.at)),
     leastOf(ways, (each) => each.limit.at),
@@ -25,19 +27,24 @@ export function mapSentence({ steerAtHeight, lowestAtSteer }: MapReport, model: 
     turn === null ? "" : `${heightWords(turn.where, model, format)} ${steerWords(turn.limit)}`,
     way === null ? "" : lowWords(way, model, format),
   ].filter((half) => half !== "");
-  if (told.length === 0) return "Nothing touches at any height or steering input below.";
+  if (told.length === 0)
+    return passesLimit
+      ? "Nothing touches at any height or steering input below that keeps the limits."
+      : "Nothing touches at any height or steering input below.";
   const sentence = `${told.join("; ")}.`;
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`;
 }
 
 interface Told {
-  readonly limit: Touch;
+  readonly limit: Stop;
   /** The travel or steer it is told for. */
   readonly where: number;
 }
 
-function touching(limit: Limit, where: number): Told[] {
-  return limit.stop === "touch" ? [{ limit, where }] : [];
+/** A height or steering input that passes a limit where its way starts is nowhere to go on from: not told. */
+function stopping(limit: Limit, where: number, from: number): Told[] {
+  const told = limit.stop === "touch" || (limit.stop === "limit" && limit.at !== from);
+  return told ? [{ limit, where }] : [];
 }
 
 function leastOf(told: readonly Told[], size: (each: Told) => number): Told | null {
@@ -46,20 +53,28 @@ function leastOf(told: readonly Told[], size: (each: Told) => number): Told | nu
   return least;
 }
 
-function steerWords({ at, part, side }: Touch): string {
-  const touches = `the ${part} touches on the ${side}`;
-  return isStraight(at)
-    ? `${touches} straight ahead already`
-    : `it steers to ${lockWords(at)} before ${touches}`;
+/** What happens there: `the fender lip touches on the left`, `the left steering stop is at its limit`. */
+function stopWords(limit: Stop): string {
+  return limit.stop === "touch"
+    ? `the ${limit.part} touches on the ${limit.side}`
+    : `the ${limit.side} ${limit.name} is at its limit`;
+}
+
+function steerWords(limit: Stop): string {
+  const stops = stopWords(limit);
+  return isStraight(limit.at)
+    ? `${stops} straight ahead already`
+    : `it steers to ${lockWords(limit.at)} before ${stops}`;
 }
 
 function inputWords(steer: number): string {
   return isStraight(steer) ? "straight ahead" : `at ${lockWords(steer)}`;
 }
 
-function lowWords({ where, limit: { at, part, side } }: Told, model: Model, format: LengthFormat): string {
-  const touches = `the ${part} touches on the ${side}`;
-  if (at <= model.setup.travel.droop) return `${inputWords(where)} ${touches} at full droop already`;
+function lowWords({ where, limit }: Told, model: Model, format: LengthFormat): string {
+  const stops = stopWords(limit);
+  const { at } = limit;
+  if (at <= model.setup.travel.droop) return `${inputWords(where)} ${stops} at full droop already`;
   const low = Math.abs(at) < 0.5 * finestLength(format) ? "the measured height" : travelWords(at, format);
-  return `${inputWords(where)} it comes down to ${low} before ${touches}`;
+  return `${inputWords(where)} it comes down to ${low} before ${stops}`;
 }

@@ -1,3 +1,4 @@
+import type { ClearanceMap } from "../../studies/map/clearanceMap.ts";
 import type { Limit } from "../../studies/map/limit.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { NoLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
@@ -40,7 +41,7 @@ function alwaysLines({ always }: MapReport, format: LengthFormat): string {
 }
 
 /** Marks stand beside the number, so that none is told by color. */
-const MARKS = { rubs: "x", close: "~", clear: " ", outOfReach: "--" } as const;
+const MARKS = { rubs: "x", close: "~", clear: " ", pastLimit: "!", outOfReach: "--" } as const;
 
 /** Bump on top as on the truck, right lock on the left as the numbers run. */
 function textMap({ map }: MapReport, model: Model): string {
@@ -59,16 +60,24 @@ function textMap({ map }: MapReport, model: Model): string {
       const gap = Math.min(map.left.gap[cell]!, map.right.gap[cell]!);
       if (Number.isNaN(gap)) return `${MARKS.outOfReach} `;
       const mark = gap < 0 ? MARKS.rubs : gap < allowance ? MARKS.close : MARKS.clear;
-      return Number.isFinite(gap) ? `${Math.round(gap / step) + 0}${mark}` : " ";
+      const past = (map.pastLimit?.passed[cell] ?? -1) < 0 ? "" : MARKS.pastLimit;
+      return Number.isFinite(gap) ? `${past}${Math.round(gap / step) + 0}${mark}` : `${past} `;
     }),
   ]);
   const unit = units === "in" ? "sixteenths of an inch" : "millimeters";
   const asked = formatLength(allowance, format);
   return [
     `Worst gap in ${unit}, the worse of both wheels, by travel and steering input in % of lock (+ = left turn)`,
-    `${MARKS.rubs} rubs, ${MARKS.close} nearer than ${asked}, ${MARKS.outOfReach} out of reach`,
+    `${MARKS.rubs} rubs, ${MARKS.close} nearer than ${asked}, ${MARKS.outOfReach} out of reach${pastWords(map)}`,
     textTable(columns, rows.reverse()).replace(/ +$/gm, ""),
   ].join("\n");
+}
+
+/** Names what the marked cells pass, each once. */
+function pastWords({ pastLimit }: ClearanceMap): string {
+  if (pastLimit === null || pastLimit.limits.length === 0) return "";
+  const names = [...new Set(pastLimit.limits.map(({ name }) => name))];
+  return `, ${MARKS.pastLimit} past a limit (${names.join("; ")})`;
 }
 
 function steerTable({ steerAtHeight }: MapReport, model: Model): string {
@@ -83,7 +92,7 @@ function steerTable({ steerAtHeight }: MapReport, model: Model): string {
     { header: keeps, align: "left" },
   ];
   const turn = ({ touch, allowance }: TurnLimits) =>
-    [touch, allowance].map(({ either }) => limitCell(either, "lock", steerLimitCell(either.at)));
+    [touch, allowance].map(({ either }) => limitCell(either, 0, "lock", steerLimitCell(either.at)));
   const rows = steerAtHeight.map((row) => [
     lengthCell(row.travel, format),
     ...(row.ok ? [...turn(row.leftTurn), ...turn(row.rightTurn)] : [unreachedCell(row)]),
@@ -102,8 +111,8 @@ function lowestTable({ lowestAtSteer }: MapReport, model: Model): string {
   const rows = lowestAtSteer.map((row) => [
     `${percent(row.steer)}%`,
     ...(row.ok
-      ? [row.touch, row.allowance].map(({ either }) =>
-          limitCell(either, "full bump", lengthCell(either.at, format)),
+      ? [row.touch, row.allowance].map(({ either, from }) =>
+          limitCell(either, from, "full bump", lengthCell(either.at, format)),
         )
       : [unreachedCell(row)]),
   ]);
@@ -120,12 +129,17 @@ function steerLimitCell(steer: number): string {
   return `${Math.floor(100 * Math.abs(steer) + 1e-9)}%`;
 }
 
-function limitCell(limit: Limit, end: string, at: string): string {
+/** @param from where the way starts: a limit met there is passed already. */
+function limitCell(limit: Limit, from: number, end: string, at: string): string {
   switch (limit.stop) {
     case "end":
       return `- (${end})`;
     case "touch":
       return `${at} ${limit.part}, ${limit.side}`;
+    case "limit":
+      return limit.at === from
+        ? `- (past ${limit.side} ${limit.name})`
+        : `- (${at}: ${limit.side} ${limit.name})`;
     case "reach":
       return `- (${at}: ${limit.side} ${limit.joint})`;
     case "unproven":

@@ -1,15 +1,25 @@
 import type { LengthUnit } from "../../setup/types.ts";
+import type { FloorPose } from "../../studies/floor/floorPose.ts";
 import type { GapEntry } from "../../studies/gapsAt.ts";
-import type { SidePose, SolvedPose } from "../../suspension/solvePose.ts";
+import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { floorPoseJson } from "./floorPoseJson.ts";
 import { pointFromMm } from "./outputUnits.ts";
 
-/** A pose and its gaps as `pose --json` prints them: lengths in the file's units, angles in degrees. */
-export function poseJson(pose: SolvedPose, gaps: readonly GapEntry[], units: LengthUnit) {
+/**
+ * A pose and its gaps as `pose --json` prints them: lengths in the file's units, angles in degrees; with wheels at
+ * travels of their own `travels` in place of `travel`. @param floor the floor under it, where it was asked for
+ */
+export function poseJson(
+  pose: SolvedPose | ApartPose,
+  gaps: readonly GapEntry[],
+  units: LengthUnit,
+  floor: FloorPose | null = null,
+) {
   return {
     units,
-    travel: unitsFromMm(pose.travel, units),
+    ...heightJson(pose, units),
     steer: pose.steer,
     left: sideJson(pose.left, units),
     right: sideJson(pose.right, units),
@@ -20,7 +30,14 @@ export function poseJson(pose: SolvedPose, gaps: readonly GapEntry[], units: Len
       point: pointFromMm(point, units),
       ...(together ? { ride: "together" } : {}),
     })),
+    ...(floor === null ? {} : { floor: floorPoseJson(floor, units) }),
   };
+}
+
+function heightJson(pose: SolvedPose | ApartPose, units: LengthUnit) {
+  if ("travel" in pose) return { travel: unitsFromMm(pose.travel, units) };
+  const { left, right } = pose.travels;
+  return { travels: { left: unitsFromMm(left, units), right: unitsFromMm(right, units) } };
 }
 
 function sideJson(side: SidePose, units: LengthUnit) {

@@ -1,9 +1,11 @@
 import { verdictOf } from "../../studies/check.ts";
+import type { FloorPose } from "../../studies/floor/floorPose.ts";
 import type { GapEntry } from "../../studies/gapsAt.ts";
 import type { Model } from "../../studies/model.ts";
 import { poseSentence } from "../../studies/sentenceAtPose.ts";
-import type { SidePose, SolvedPose } from "../../suspension/solvePose.ts";
+import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { degreesCell, gapCell, lengthCell, pointCell } from "./cells.ts";
+import { floorPoseTable } from "./floorPoseTable.ts";
 import { formatOf } from "./outputUnits.ts";
 import { textTable } from "./textTable.ts";
 
@@ -32,23 +34,34 @@ const LENGTHS = [
   ["Tie rod length", "tieRodLength"],
 ] as const;
 
-/** One pose as a person reads it: the sentence first, then alignment and points of both sides, then the gaps. */
-export function poseTable(pose: SolvedPose, gaps: readonly GapEntry[], model: Model): string {
+/**
+ * One pose as a person reads it: the sentence first, then alignment and points of both sides, then the gaps.
+ * @param floor the floor under it, where it was asked for
+ */
+export function poseTable(
+  pose: SolvedPose | ApartPose,
+  gaps: readonly GapEntry[],
+  model: Model,
+  floor: FloorPose | null = null,
+): string {
   const format = formatOf(model.setup);
   const blocks = [
     `${poseSentence(gaps, pose, model, format)}\n${outsideTravel(pose, model)}`,
     sidesTable(pose, model),
     gapsTable(gaps, model),
+    floor === null ? "" : floorPoseTable(floor, format),
   ];
   return blocks.filter((block) => block !== "").join("\n");
 }
 
-function outsideTravel(pose: SolvedPose, model: Model): string {
+function outsideTravel(pose: SolvedPose | ApartPose, model: Model): string {
   const { droop, bump } = model.setup.travel;
-  return pose.travel < droop || pose.travel > bump ? "This height is outside the setup's own travel.\n" : "";
+  const travels = "travel" in pose ? [pose.travel] : [pose.travels.left, pose.travels.right];
+  const isOutside = travels.some((travel) => travel < droop || travel > bump);
+  return isOutside ? "This height is outside the setup's own travel.\n" : "";
 }
 
-function sidesTable({ left, right }: SolvedPose, model: Model): string {
+function sidesTable({ left, right }: Pick<SolvedPose, "left" | "right">, model: Model): string {
   const { units } = model.setup;
   const format = formatOf(model.setup);
   const row = (name: string, cell: (side: SidePose) => string) => [name, cell(left), cell(right)];

@@ -2,6 +2,7 @@ import type { Model } from "../../studies/model.ts";
 import type { Sweep, SweepRow } from "../../studies/sweep.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { withStandingColumn } from "./withStandingColumn.ts";
 
 const ANGLES = ["camber", "steerAngle", "toe", "caster", "kingpinInclination"] as const;
 const LENGTHS = ["scrubRadius", "mechanicalTrail", "halfTrack"] as const;
@@ -10,7 +11,7 @@ const SIDES = ["left", "right"] as const;
 /**
  * A sweep as one table in comma-separated values (RFC 4180, but lines end with a line feed alone): rows by
  * travel, then by steer. The header names every unit. An unreachable row has its joint under `status` and no
- * numbers but its own travel and steer.
+ * numbers but its own travel and steer. An aligned truck says so in a last column.
  */
 export function sweepCsv(sweep: Sweep, model: Model): string {
   const lines = [
@@ -18,7 +19,9 @@ export function sweepCsv(sweep: Sweep, model: Model): string {
     ...sweep.byTravel.map((row) => csvRow("travel", row, model)),
     ...sweep.bySteer.map((row) => csvRow("steer", row, model)),
   ];
-  return `${lines.map((cells) => cells.map(quoted).join(",")).join("\n")}\n`;
+  return `${withStandingColumn(lines, model.setup)
+    .map((cells) => cells.map(quoted).join(","))
+    .join("\n")}\n`;
 }
 
 function header(model: Model): string[] {

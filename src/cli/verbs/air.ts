@@ -6,11 +6,12 @@ import { InputError } from "../inputError.ts";
 import { airJson } from "../output/airJson.ts";
 import { airTable } from "../output/airTable.ts";
 import { jsonText } from "../output/jsonText.ts";
+import { withStanding } from "../output/withStanding.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
-import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
 
-interface AirOptions extends SharedOptions {
+interface AirOptions extends AlignedOptions {
   readonly pressure?: string;
 }
 
@@ -24,7 +25,7 @@ Exit codes: 0 fine, 1 a height or pressure is outside its limits, 2 bad input or
 
 /** `air`: the air springs at each stance and over travel. */
 export function addAir(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("air"))
+  withAligned(program.command("air"))
     .description(
       "Air springs: height, motion ratio, the pressure that carries each corner, wheel rate and ride frequency.",
     )
@@ -34,13 +35,17 @@ export function addAir(program: Command, terminal: Terminal, end: (code: ExitCod
 }
 
 function runAir(file: string, options: AirOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal);
+  const truck = readTruck(file, options.variant, terminal, options.aligned);
   const { model } = truck;
   const pressure = askedPressure(truck, options);
   const report = airOf(model, pressure);
   if (report === null)
     throw InputError.ofFile(truck.file, "has no airSpring block; add one to ask about air");
-  terminal.writeOut(options.json ? jsonText(airJson(report, model.setup.units)) : airTable(report, model));
+  terminal.writeOut(
+    options.json
+      ? jsonText(withStanding(airJson(report, model.setup.units), model.setup))
+      : airTable(report, model),
+  );
   return report.passed ? ExitCode.Rubs : ExitCode.Fine;
 }
 

@@ -1,14 +1,12 @@
 import type { Command } from "commander";
 import { alignTruck } from "../../studies/alignment/alignTruck.ts";
-import { formatLength } from "../../units/formatLength.ts";
 import { ExitCode } from "../exitCode.ts";
-import { InputError } from "../inputError.ts";
 import { alignJson } from "../output/alignJson.ts";
 import { alignTable } from "../output/alignTable.ts";
 import { jsonText } from "../output/jsonText.ts";
-import { formatOf } from "../output/outputUnits.ts";
 import { readTruck } from "../readTruck.ts";
 import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import { stanceError } from "../stanceError.ts";
 import type { Terminal } from "../terminal.ts";
 
 const EXAMPLES = `
@@ -36,13 +34,7 @@ function runAlign(file: string, options: SharedOptions, terminal: Terminal): Exi
   const { file: name, model } = readTruck(file, options.variant, terminal);
   const { setup } = model;
   const result = alignTruck(model);
-  if (!result.ok) {
-    const height = formatLength(result.travel, formatOf(setup));
-    const mend = `the front end does not reach travel ${height} with the wheels straight ahead and that toe; choose a stance it reaches, or less toe`;
-    const key = "alignment.targets.stance";
-    const value = JSON.stringify(setup.alignment.targets?.stance ?? null);
-    throw new InputError([{ file: name, key, value, mend }]);
-  }
+  if (!result.ok) throw stanceError(name, model, result.travel);
   const { alignment } = result;
   terminal.writeOut(
     options.json ? jsonText(alignJson(alignment, setup.units)) : alignTable(alignment, model),

@@ -1,16 +1,18 @@
 import type { Command } from "commander";
 import { type CheckReport, checkClearance, DEFAULT_TOLERANCE } from "../../studies/check.ts";
+import { rollCoverage } from "../../studies/floor/rollCoverage.ts";
 import { ExitCode } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { checkJson } from "../output/checkJson.ts";
 import { checkTable } from "../output/checkTable.ts";
 import { jsonText } from "../output/jsonText.ts";
+import { withStanding } from "../output/withStanding.ts";
 import { readLength } from "../readNumbers.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
-import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
 
-interface CheckOptions extends SharedOptions {
+interface CheckOptions extends AlignedOptions {
   readonly tolerance?: string;
 }
 
@@ -21,13 +23,14 @@ const EXAMPLES = `
 Examples:
   wellsweep check truck.json                               rubs, close or clear, and where
   wellsweep check truck.json --variant "narrow hub face"   the same with one of the file's variants
+  wellsweep check truck.json --aligned                     as aligned to the setup's targets
   wellsweep check truck.json --json --tolerance "0.05 mm"  for a program, proven finer
 
 Exit codes: 0 clear or close, 1 something rubs or a limit is passed, 2 bad input or usage.`;
 
 /** `check`: the worst of every part over all travel and both locks. */
 export function addCheck(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("check"))
+  withAligned(program.command("check"))
     .description("What touches what over all travel and both locks: the worst gap of every part, proven.")
     .option("--tolerance <LEN>", "how far the proven bound may stay below the gap; default 0.1 mm")
     .addHelpText("after", EXAMPLES)
@@ -35,12 +38,15 @@ export function addCheck(program: Command, terminal: Terminal, end: (code: ExitC
 }
 
 function runCheck(file: string, options: CheckOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal);
+  const truck = readTruck(file, options.variant, terminal, options.aligned);
   const { model } = truck;
   const report = checkClearance(model, { tolerance: askedTolerance(truck, options) });
   if (report === null) throw new TypeError("check: stopped without being asked to");
+  const roll = rollCoverage(model);
   terminal.writeOut(
-    options.json ? jsonText(checkJson(report, model.setup.units)) : checkTable(report, model),
+    options.json
+      ? jsonText(withStanding(checkJson(report, model.setup.units, roll), model.setup))
+      : checkTable(report, model, roll),
   );
   return exitCodeOf(report);
 }

@@ -23,9 +23,10 @@ import { jsonText } from "../output/jsonText.ts";
 import { formatOf } from "../output/outputUnits.ts";
 import { rangeWords } from "../output/rangeWords.ts";
 import { sectionSheet } from "../output/sectionSheet.ts";
+import { withStanding } from "../output/withStanding.ts";
 import { rangeLimits } from "../rangeLimits.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
-import { withShared } from "../sharedOptions.ts";
+import { withAligned } from "../sharedOptions.ts";
 import { sweptEnvelopes } from "../sweptEnvelopes.ts";
 import type { Terminal } from "../terminal.ts";
 import { writeFile } from "../writeFiles.ts";
@@ -43,7 +44,7 @@ Exit codes: 0 written, 1 written but a joint cannot follow somewhere in the rang
 
 /** `envelope`: the space swept by tire and rim, as a surface or cut by a plane, in files. */
 export function addEnvelope(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("envelope"))
+  withAligned(program.command("envelope"))
     .description("Writes the space swept by tire and rim: its surface, and sections of it against the body.")
     .option(
       "--out <NAME>",
@@ -61,7 +62,7 @@ export function addEnvelope(program: Command, terminal: Terminal, end: (code: Ex
 }
 
 function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal);
+  const truck = readTruck(file, options.variant, terminal, options.aligned);
   const { model } = truck;
   const asked = askedEnvelope(truck, options);
   const limits = rangeLimits(truck, asked.range, options);
@@ -71,7 +72,9 @@ function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal)
   const files = writeAll(truck, asked, envelopes, section, pose);
   const report = { range: asked.range, envelopes, section, files, limits };
   terminal.writeOut(
-    options.json ? jsonText(envelopeJson(report, model.setup.units)) : envelopeTable(report, model),
+    options.json
+      ? jsonText(withStanding(envelopeJson(report, model.setup.units), model.setup))
+      : envelopeTable(report, model),
   );
   return limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
 }

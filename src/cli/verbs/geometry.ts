@@ -5,12 +5,13 @@ import { ExitCode } from "../exitCode.ts";
 import { geometryJson } from "../output/geometryJson.ts";
 import { geometryTable } from "../output/geometryTable.ts";
 import { jsonText } from "../output/jsonText.ts";
+import { withStanding } from "../output/withStanding.ts";
 import { readWhole } from "../readNumbers.ts";
 import { readTruck } from "../readTruck.ts";
-import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
 
-interface GeometryOptions extends SharedOptions {
+interface GeometryOptions extends AlignedOptions {
   readonly steps: string;
 }
 
@@ -29,7 +30,7 @@ Exit codes: 0 fine, 1 a joint cannot follow somewhere in the range, 2 bad input 
 
 /** `geometry`: steering and suspension geometry over travel and steer. */
 export function addGeometry(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("geometry"))
+  withAligned(program.command("geometry"))
     .description(
       "Roll and instant center, camber gain, bump steer and the tie rod height that flattens it, Ackermann, turning circle, steering ratio, scrub, trail and jacking.",
     )
@@ -39,7 +40,7 @@ export function addGeometry(program: Command, terminal: Terminal, end: (code: Ex
 }
 
 function runGeometry(file: string, options: GeometryOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options.variant, terminal);
+  const { file: name, model } = readTruck(file, options.variant, terminal, options.aligned);
   const steps = readWhole(options.steps, 2, MOST_STEPS, {
     file: name,
     option: "--steps",
@@ -47,7 +48,9 @@ function runGeometry(file: string, options: GeometryOptions, terminal: Terminal)
   });
   const report = geometryReport(model, steps);
   terminal.writeOut(
-    options.json ? jsonText(geometryJson(report, model.setup.units)) : geometryTable(report, model),
+    options.json
+      ? jsonText(withStanding(geometryJson(report, model.setup.units), model.setup))
+      : geometryTable(report, model),
   );
   return reachLimits(model).length > 0 ? ExitCode.Rubs : ExitCode.Fine;
 }

@@ -4,8 +4,9 @@ import { ExitCode } from "../exitCode.ts";
 import { jsonText } from "../output/jsonText.ts";
 import { limitsJson } from "../output/limitsJson.ts";
 import { limitsTable } from "../output/limitsTable.ts";
+import { withStanding } from "../output/withStanding.ts";
 import { readTruck } from "../readTruck.ts";
-import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
 
 const EXAMPLES = `
@@ -17,19 +18,21 @@ Exit codes: 0 every limit given is kept, 1 one is passed, 2 bad input or usage.`
 
 /** `limits`: ball joints, tie rod ends, stops, shocks and air springs over all travel and both locks. */
 export function addLimits(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("limits"))
+  withAligned(program.command("limits"))
     .description(
       "What joints, stops, shocks and air springs allow: margins at each stance, what binds first, where each limit is passed, and what sets each border of what can be reached.",
     )
     .addHelpText("after", EXAMPLES)
-    .action((file: string, options: SharedOptions) => end(runLimits(file, options, terminal)));
+    .action((file: string, options: AlignedOptions) => end(runLimits(file, options, terminal)));
 }
 
-function runLimits(file: string, options: SharedOptions, terminal: Terminal): ExitCode {
-  const { model } = readTruck(file, options.variant, terminal);
+function runLimits(file: string, options: AlignedOptions, terminal: Terminal): ExitCode {
+  const { model } = readTruck(file, options.variant, terminal, options.aligned);
   const report = limitsOf(model);
   terminal.writeOut(
-    options.json ? jsonText(limitsJson(report, model.setup.units)) : limitsTable(report, model),
+    options.json
+      ? jsonText(withStanding(limitsJson(report, model.setup.units), model.setup))
+      : limitsTable(report, model),
   );
   return report.passed ? ExitCode.Rubs : ExitCode.Fine;
 }

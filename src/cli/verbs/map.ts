@@ -6,12 +6,13 @@ import { jsonText } from "../output/jsonText.ts";
 import { mapCsv } from "../output/mapCsv.ts";
 import { mapJson } from "../output/mapJson.ts";
 import { mapTable } from "../output/mapTable.ts";
+import { withStanding } from "../output/withStanding.ts";
 import { readWhole } from "../readNumbers.ts";
 import { readTruck } from "../readTruck.ts";
-import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
 
-interface MapVerbOptions extends SharedOptions {
+interface MapVerbOptions extends AlignedOptions {
   readonly rows: string;
   readonly cols: string;
   readonly csv?: true;
@@ -34,7 +35,7 @@ Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
 
 /** `map`: the worst gap by travel and steer, how far it steers at each height, how low it goes at each steering input. */
 export function addMap(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("map"))
+  withAligned(program.command("map"))
     .description(
       "The worst gap at each height and steering input, how far it steers at each height before something touches, and how low it goes at each steering input.",
     )
@@ -46,7 +47,7 @@ export function addMap(program: Command, terminal: Terminal, end: (code: ExitCod
 }
 
 function runMap(file: string, options: MapVerbOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options.variant, terminal);
+  const { file: name, model } = readTruck(file, options.variant, terminal, options.aligned);
   if (options.csv && options.json) {
     throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
   }
@@ -56,7 +57,7 @@ function runMap(file: string, options: MapVerbOptions, terminal: Terminal): Exit
   if (report === null) throw new TypeError("map: stopped without being asked to");
   terminal.writeOut(
     options.json
-      ? jsonText(mapJson(report, model))
+      ? jsonText(withStanding(mapJson(report, model), model.setup))
       : options.csv
         ? mapCsv(report, model)
         : mapTable(report, model),
@@ -64,6 +65,6 @@ function runMap(file: string, options: MapVerbOptions, terminal: Terminal): Exit
   return exitCodeOf(report);
 }
 
-function exitCodeOf({ rubs, limits }: MapReport): ExitCode {
-  return rubs || limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
+function exitCodeOf({ rubs, limits, passesLimit }: MapReport): ExitCode {
+  return rubs || passesLimit || limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
 }

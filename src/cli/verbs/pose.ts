@@ -1,71 +1,98 @@
 import type { Command } from "commander";
 import type { LengthUnit } from "../../setup/types.ts";
+import { floorAt } from "../../studies/floor/floorAt.ts";
+import type { FloorPose } from "../../studies/floor/floorPose.ts";
 import { gapsAt } from "../../studies/gapsAt.ts";
 import type { Model } from "../../studies/model.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
-import { type OutOfReach, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
+import {
+  type ApartPose,
+  type OutOfReach,
+  type SolvedPose,
+  solveApart,
+  solvePose,
+} from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { ExitCode } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
-import { CAUTIONS } from "../output/cautions.ts";
+import { CAUTIONS, FLOOR_CAUTIONS } from "../output/cautions.ts";
 import { heading } from "../output/heading.ts";
 import { jsonText } from "../output/jsonText.ts";
 import { poseJson } from "../output/poseJson.ts";
 import { poseTable } from "../output/poseTable.ts";
+import { withStanding } from "../output/withStanding.ts";
 import { type OptionPlace, readLength, readSteer } from "../readNumbers.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
-import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
 
-interface PoseOptions extends SharedOptions {
+interface PoseOptions extends AlignedOptions {
   readonly travel?: string;
+  readonly leftTravel?: string;
+  readonly rightTravel?: string;
   readonly steer?: string;
   readonly at?: readonly string[];
+  readonly floor?: true;
 }
+
+type AnyPose = SolvedPose | ApartPose;
 
 const EXAMPLES = `
 Examples:
   wellsweep pose truck.json                                 as measured, straight ahead
   wellsweep pose truck.json --travel "3 1/4" --steer -0.5   half of right lock, 3 1/4 up
   wellsweep pose truck.json --travel "-95 mm" --json        full precision, for a program
+  wellsweep pose truck.json --left-travel 1 --right-travel -1   each wheel at its own height, on the floor
   wellsweep pose truck.json --at -4,0 --at "-3 3/4,0.5" --at 0,1
 
 Exit codes: 0 fine, 1 something rubs there, 2 bad input or usage (a pose out of reach too).`;
 
 /** `pose`: everything at one or more heights and steering inputs. */
 export function addPose(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("pose"))
+  withAligned(program.command("pose"))
     .description("Where everything stands at one height and steering input, and every gap there.")
     .option("--travel <LEN>", "wheel travel from where the truck was measured, + = bump; default 0")
+    .option("--left-travel <LEN>", "the left wheel's own travel; default as --travel")
+    .option("--right-travel <LEN>", "the right wheel's own travel; default as --travel")
     .option("--steer <S>", "steering, from -1 (full right) to 1 (full left); default 0")
     .option(
       "--at <TRAVEL,STEER>",
       "a pose, any number of times, instead of --travel and --steer",
       (value: string, before: readonly string[] | undefined) => [...(before ?? []), value],
     )
+    .option("--floor", "tell the floor under it too, as with a wheel at its own travel")
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: PoseOptions) => end(runPose(file, options, terminal)));
 }
 
 function runPose(file: string, options: PoseOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal);
+  const truck = readTruck(file, options.variant, terminal, options.aligned);
   const { model } = truck;
   const poses = askedPoses(truck, options);
-  const shown = poses.map((pose) => ({ pose, gaps: gapsAt(model, pose) }));
+  const shown = poses.map((pose) => ({
+    pose,
+    gaps: gapsAt(model, pose),
+    floor: options.floor || "travels" in pose ? floorUnder(truck, pose) : null,
+  }));
   if (options.json) {
-    const documents = shown.map(({ pose, gaps }) => poseJson(pose, gaps, model.setup.units));
-    terminal.writeOut(jsonText(options.at ? { poses: documents } : documents[0]));
+    const documents = shown.map(({ pose, gaps, floor }) => poseJson(pose, gaps, model.setup.units, floor));
+    const document = options.at ? { poses: documents } : documents[0]!;
+    terminal.writeOut(jsonText(withStanding(document, model.setup)));
   } else {
-    const tables = shown.map(({ pose, gaps }) => poseTable(pose, gaps, model));
-    terminal.writeOut([`${heading(model.setup)}\n`, ...tables, CAUTIONS].join("\n"));
+    const tables = shown.map(({ pose, gaps, floor }) => poseTable(pose, gaps, model, floor));
+    const cautions = shown.some(({ floor }) => floor !== null) ? [CAUTIONS, FLOOR_CAUTIONS] : [CAUTIONS];
+    terminal.writeOut([`${heading(model.setup)}\n`, ...tables, ...cautions].join("\n"));
   }
   return shown.some(({ gaps }) => gaps.some((entry) => entry.gap < 0)) ? ExitCode.Rubs : ExitCode.Fine;
 }
 
 /** The poses asked for, solved. @throws InputError for the first that cannot be read or reached. */
-function askedPoses({ file, model }: Truck, { travel, steer, at }: PoseOptions): SolvedPose[] {
+function askedPoses(truck: Truck, options: PoseOptions): AnyPose[] {
+  const { file, model } = truck;
+  const { travel, leftTravel, rightTravel, steer, at } = options;
   const { units } = model.setup;
   if (at === undefined) {
+    if (leftTravel !== undefined || rightTravel !== undefined) return [askedApart(truck, options)];
     const travelPlace = { file, option: "--travel", value: travel ?? "0" };
     const steerPlace = { file, option: "--steer", value: steer ?? "0" };
     const mm = readLength(travelPlace.value, units, travelPlace);
@@ -75,6 +102,8 @@ function askedPoses({ file, model }: Truck, { travel, steer, at }: PoseOptions):
   }
   for (const [option, value] of [
     ["--travel", travel],
+    ["--left-travel", leftTravel],
+    ["--right-travel", rightTravel],
     ["--steer", steer],
   ] as const) {
     if (value === undefined) continue;
@@ -99,6 +128,35 @@ function askedPoses({ file, model }: Truck, { travel, steer, at }: PoseOptions):
     const mm = readLength(value.slice(0, comma), units, place);
     return poseAt(model, mm, readSteer(value.slice(comma + 1), place), { travel: place, steer: place });
   });
+}
+
+/** Wheels at travels of their own. @throws InputError */
+function askedApart({ file, model }: Truck, options: PoseOptions): ApartPose {
+  const { travel = "0", steer = "0" } = options;
+  const place = (option: "--left-travel" | "--right-travel", value: string | undefined): OptionPlace =>
+    value === undefined ? { file, option: "--travel", value: travel } : { file, option, value };
+  const places = {
+    left: place("--left-travel", options.leftTravel),
+    right: place("--right-travel", options.rightTravel),
+    steer: { file, option: "--steer", value: steer },
+  };
+  const { units } = model.setup;
+  const travels = {
+    left: readLength(places.left.value, units, places.left),
+    right: readLength(places.right.value, units, places.right),
+  };
+  const pose = solveApart(model.frontEnd, travels, readSteer(steer, places.steer));
+  if (pose.ok) return pose;
+  const { option, value } = places[pose.along === "steer" ? "steer" : pose.side];
+  throw InputError.ofOption(file, option, value, reachMend(pose, units));
+}
+
+/** The floor under a pose that is there. */
+function floorUnder({ file, model }: Truck, pose: AnyPose): FloorPose {
+  const travels = "travels" in pose ? pose.travels : { left: pose.travel, right: pose.travel };
+  const floor = floorAt(model, travels, pose.steer);
+  if (floor === null) throw InputError.ofOption(file, "--floor", null, "finds no floor under this pose");
+  return floor;
 }
 
 function poseAt(

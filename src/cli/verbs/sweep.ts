@@ -6,12 +6,13 @@ import { jsonText } from "../output/jsonText.ts";
 import { sweepCsv } from "../output/sweepCsv.ts";
 import { sweepJson } from "../output/sweepJson.ts";
 import { sweepTable } from "../output/sweepTable.ts";
+import { withStanding } from "../output/withStanding.ts";
 import { readWhole } from "../readNumbers.ts";
 import { readTruck } from "../readTruck.ts";
-import { type SharedOptions, withShared } from "../sharedOptions.ts";
+import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
 
-interface SweepOptions extends SharedOptions {
+interface SweepOptions extends AlignedOptions {
   readonly steps: string;
   readonly csv?: true;
 }
@@ -29,7 +30,7 @@ Exit codes: 0 fine, 1 something rubs or a row is out of reach, 2 bad input or us
 
 /** `sweep`: the tables behind the plots. */
 export function addSweep(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("sweep"))
+  withAligned(program.command("sweep"))
     .description(
       "Tables of alignment and gaps: over all travel straight ahead, and lock to lock at travel 0.",
     )
@@ -40,7 +41,7 @@ export function addSweep(program: Command, terminal: Terminal, end: (code: ExitC
 }
 
 function runSweep(file: string, options: SweepOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options.variant, terminal);
+  const { file: name, model } = readTruck(file, options.variant, terminal, options.aligned);
   if (options.csv && options.json) {
     throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
   }
@@ -48,7 +49,7 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
   const sweep = sweepOf(model, readWhole(options.steps, 2, MOST_STEPS, place));
   terminal.writeOut(
     options.json
-      ? jsonText(sweepJson(sweep, model.setup.units))
+      ? jsonText(withStanding(sweepJson(sweep, model.setup.units), model.setup))
       : options.csv
         ? sweepCsv(sweep, model)
         : sweepTable(sweep, model),

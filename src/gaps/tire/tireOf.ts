@@ -3,6 +3,7 @@ import { RIM_FLANGE_WIDTH } from "../../units/wheelOffset.ts";
 import { tireDesignDimensions } from "./designDimensions.ts";
 import { defaultLoadedRadius } from "./loadedRadius.ts";
 import { type MeasuredPoint, measuredProfileIssue } from "./measuredProfile.ts";
+import { RIM_FLANGE_HEIGHT } from "./rimFlange.ts";
 import { lengthInBoth, type TireIssue } from "./tireIssue.ts";
 import { tireProfile } from "./tireProfile.ts";
 
@@ -43,9 +44,6 @@ export interface TireRing {
 }
 
 export type TireRingResult = TireRing | ({ readonly ok: false } & TireIssue);
-
-/** Height of a J flange over the bead seat, mm: ISO 4000-2 / TRA, from memory, 17.3 to 17.5. */
-const RIM_FLANGE_HEIGHT = 17.5;
 
 /** A rim code and a rim diameter that differ by more are of different wheels; 16 and 16.5 must not pass; a quarter inch itself does, rounding included. */
 const RIM_MISMATCH = 0.25 * 25.4 + 1e-6;

@@ -26,6 +26,10 @@ export const airSpringField = block(
       "greatest gauge pressure the maker allows; not checked without it",
       "pressure",
     ).optional(),
+    diameter: lengthField(
+      "diameter at its widest, pumped up; measured against the wheel as a round body about the line between its mounts, its ends rounded beyond them; not measured without it",
+      "positive",
+    ).optional(),
     curve: airCurveField.optional(),
     volume: block("the air closed in at one height, with any reservoir that stays open to it", {
       height: lengthField("height of the spring there", "positive"),
@@ -70,6 +74,7 @@ export function resolveAirSpring(
     greatestHeight,
     leastPressure,
     greatestPressure,
+    diameter: reading.lengthOr(null, typed.diameter, "diameter"),
     curve: curve ? resolveAirCurve(curve, reading.inside("curve")) : null,
     volume: volume
       ? {

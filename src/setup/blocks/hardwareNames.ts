@@ -1,4 +1,6 @@
+import type { AirSpringSetup } from "../airTypes.ts";
 import type { BlockReading } from "../blockReading.ts";
+import type { LimitsSetup } from "../limitsTypes.ts";
 import type { HardwareSetup } from "../types.ts";
 
 /** Names of what is measured of moving parts: with them answers and tables tell of it. */
@@ -25,6 +27,9 @@ export const ROTOR_NAMES = [
 
 export const CALIPER_NAMES = ["caliper to barrel", "caliper to wheel center"] as const;
 
+/** What an air spring and a shock with a diameter are called as moving parts. */
+export const STRUT_NAMES = { airSpring: "air spring", shock: "shock" } as const;
+
 export type HardwareName = (typeof HARDWARE_NAMES | typeof ROTOR_NAMES | typeof CALIPER_NAMES)[number];
 
 /**
@@ -41,14 +46,30 @@ export function refuseHardwareNames(
     ...(rotor ? ROTOR_NAMES : []),
     ...(caliper ? CALIPER_NAMES : []),
   ]);
+  refuseNames(body, taken, "is what the hardware block calls a moving part; give it another name", reading);
+}
+
+/** The same for an air spring and a shock that are measured. */
+export function refuseStrutNames(
+  body: readonly unknown[],
+  airSpring: AirSpringSetup | null,
+  limits: LimitsSetup | null,
+  reading: BlockReading,
+): void {
+  const taken = new Set<string>();
+  if (airSpring !== null && airSpring.diameter !== null) taken.add(STRUT_NAMES.airSpring);
+  if (limits?.shock && limits.shock.diameter !== null) taken.add(STRUT_NAMES.shock);
+  refuseNames(body, taken, "is measured under that name already; give it another name", reading);
+}
+
+function refuseNames(
+  body: readonly unknown[],
+  taken: ReadonlySet<string>,
+  mend: string,
+  reading: BlockReading,
+): void {
   body.forEach((part, i) => {
     const name = (part as { readonly name?: unknown } | null | undefined)?.name;
-    if (typeof name === "string" && taken.has(name)) {
-      reading.issue(
-        [i, "name"],
-        name,
-        "is what the hardware block calls a moving part; give it another name",
-      );
-    }
+    if (typeof name === "string" && taken.has(name)) reading.issue([i, "name"], name, mend);
   });
 }

@@ -14,6 +14,10 @@ export const shockLimitField = block("the shock by its mounts and its shortest a
   on: choiceField("what the lower mount is on; default lowerArm", ["lowerArm", "knuckle"]).optional(),
   compressed: lengthField("shortest length, mount center to mount center", "positive"),
   extended: lengthField("longest length, mount center to mount center", "positive"),
+  diameter: lengthField(
+    "diameter at its widest; measured against the wheel as a round body about the line between its mounts, its ends rounded beyond them; not measured without it",
+    "positive",
+  ).optional(),
 });
 
 /** The shock in mm. */
@@ -27,5 +31,6 @@ export function resolveShockLimit(typed: z.infer<typeof shockLimitField>, readin
     on: typed.on ?? DEFAULT_SHOCK_MOUNT,
     compressed,
     extended,
+    diameter: reading.lengthOr(null, typed.diameter, "diameter"),
   };
 }

@@ -12,7 +12,10 @@ import { resolveSteering, steeringField } from "./steering.ts";
 export const truckField = block(
   "the truck as measured: vehicle axes X forward, Y left, Z up; origin on the floor, on the center plane, under the front axle line; points of the left side",
   {
-    wheelbase: lengthField("front to rear axle; only the turning circle needs it", "positive").optional(),
+    wheelbase: lengthField(
+      "front to rear axle; the turning circle needs it, and a floor whose rear stays",
+      "positive",
+    ).optional(),
     upperArm: armField("upper"),
     lowerArm: armField("lower"),
     steering: steeringField,

@@ -1,30 +1,35 @@
-import type { AdjustersSetup, Setup } from "../../setup/types.ts";
+import type { AdjustersSetup, AlignedStanding, Setup } from "../../setup/types.ts";
 import { type Model, type ModelResult, modelOf } from "../model.ts";
-import type { SideAlignment } from "./alignSide.ts";
-import type { TruckAlignment } from "./alignTruck.ts";
+import type { BothSides } from "./bothSides.ts";
+import type { SideSettings } from "./setSide.ts";
 
 /**
  * The setup with one wheel's alignment put on both: pivots moved, toe set, and the adjusters as they then stand, so
  * that aligning it again changes nothing.
  */
-function alignedSetup(setup: Setup, { input, settings }: SideAlignment): Setup {
+function alignedSetup(setup: Setup, { input, settings }: SideSettings, standing: AlignedStanding): Setup {
   const { upperArm, lowerArm, toe } = input;
   return {
     ...setup,
     truck: { ...setup.truck, upperArm, lowerArm },
-    alignment: { ...setup.alignment, toe },
+    alignment: { ...setup.alignment, toe, standing },
     adjusters: setup.adjusters && asSet(setup.adjusters, settings),
   };
 }
 
 /**
  * The truck as aligned; the model handed in is the truck as bolted on. Where left and right are set differently, each
- * side is that of its own setup, and `setup` and `frontEnd.input` of the result tell of the left one.
+ * side is that of its own setup, and `setup` and `frontEnd.input` of the result tell of the left one, with the right
+ * one's arms in `setup.alignment.standing`. @param file the file's name for the issues
  */
-export function alignedModel(model: Model, { left, right }: TruckAlignment, file: string): ModelResult {
-  const leftModel = modelOf(alignedSetup(model.setup, left), file);
-  if (!leftModel.ok || isAlike(left, right)) return leftModel;
-  const rightModel = modelOf(alignedSetup(model.setup, right), file);
+export function alignedModel(model: Model, alignment: BothSides<SideSettings>, file: string): ModelResult {
+  const { left, right, reached } = alignment;
+  const { upperArm, lowerArm } = right.input;
+  const alike = isAlike(left, right);
+  const standing = { reached, rightArms: alike ? null : { upperArm, lowerArm } };
+  const leftModel = modelOf(alignedSetup(model.setup, left, standing), file, model);
+  if (!leftModel.ok || alike) return leftModel;
+  const rightModel = modelOf(alignedSetup(model.setup, right, standing), file, model);
   if (!rightModel.ok) return rightModel;
   const [ofLeft, ofRight] = [leftModel.model, rightModel.model];
   const { pairs, frontEnd } = ofLeft;
@@ -43,14 +48,14 @@ export function alignedModel(model: Model, { left, right }: TruckAlignment, file
 /** rad. Toe at travel 0 closer than this is the same toe. */
 const SAME_TOE = 1e-11;
 
-function isAlike(left: SideAlignment, right: SideAlignment): boolean {
+function isAlike(left: SideSettings, right: SideSettings): boolean {
   return (
     left.settings.every(({ setting }, i) => setting === right.settings[i]!.setting) &&
     Math.abs(left.input.toe - right.input.toe) < SAME_TOE
   );
 }
 
-function asSet(adjusters: AdjustersSetup, settings: SideAlignment["settings"]): AdjustersSetup {
+function asSet(adjusters: AdjustersSetup, settings: SideSettings["settings"]): AdjustersSetup {
   const [first, second = first] = settings.map(({ setting }) => setting);
   if (adjusters.kind !== "adjustableUpperArm") return { ...adjusters, front: first!, rear: second! };
   // Legs are told from where they stand; the one with less room left keeps both within it.

@@ -23,12 +23,8 @@ export function realSettings(
 ): RealSettings {
   const inRange = exact !== null && knobs.every((knob, i) => isWithin(knob, exact[i]!));
   const isInside = inRange && exact.every((value, i) => value >= knobs[i]!.least && value <= knobs[i]!.most);
-  const starts = isInside ? [exact] : startsWithin(knobs, leftOver, exact);
-  const ends = starts.map((start) => descend(knobs, leftOver, start));
-  const best = ends.reduce((least, next) =>
-    costOf(leftOver, next) < costOf(leftOver, least) ? next : least,
-  );
-  return { settings: best, inRange };
+  const start = isInside ? exact : leastOf(leftOver, startsWithin(knobs, leftOver, exact)).settings;
+  return { settings: descend(knobs, leftOver, start), inRange };
 }
 
 /** In range, or past it by less than rounding to a step takes off anyway. */
@@ -37,7 +33,10 @@ function isWithin({ least, most, step }: Knob, value: number): boolean {
   return value >= least - slack && value <= most + slack;
 }
 
-/** The exact settings brought into range, and for each knob at either end the best of the others. */
+/**
+ * The exact settings brought into range, and for each knob at an end it lies past the best of the others. Camber and
+ * caster change almost in a straight line with every setting, and then the best within range is one of these.
+ */
 function startsWithin(
   knobs: readonly Knob[],
   leftOver: LeftOver,
@@ -46,7 +45,12 @@ function startsWithin(
   const within = (settings: readonly number[]) => settings.map((value, i) => clamped(knobs[i]!, value));
   const starts = [within(exact ?? knobs.map(({ asBolted }) => asBolted))];
   knobs.forEach((knob, i) => {
-    for (const end of [knob.least, knob.most]) {
+    const at = exact?.[i] ?? null;
+    const ends = [
+      at === null || at < knob.least ? [knob.least] : [],
+      at === null || at > knob.most ? [knob.most] : [],
+    ].flat();
+    for (const end of ends) {
       const found = exactSettings(
         knobs,
         leftOver,

@@ -20,11 +20,19 @@ import { rotorRing, wheelCenterRing } from "./solids.ts";
  * - ring to tie rod end, steering arm, both ball joints, knuckle: `together`, depends on the parts alone;
  * - with a rotor: rotor to arms and tie rod `leg`, to ball joints, steering arm and tie rod end `together`;
  * - with a caliper: caliper to barrel (the ring) and to the wheel's center: `together`.
+ *
+ * @param known pairs of a truck with the same knuckle, wheel, tire and hardware: what rides on its knuckle is not
+ * worked out again
  */
-export function hardwarePairs(setup: Setup, frontEnd: FrontEnd, ring: RingShape): Pair[] {
+export function hardwarePairs(
+  setup: Setup,
+  frontEnd: FrontEnd,
+  ring: RingShape,
+  known: readonly Pair[] = [],
+): Pair[] {
   const { hardware } = setup;
   if (hardware === null) return [];
-  const left = sidePairs(setup, hardware, frontEnd, ring, "left", []);
+  const left = sidePairs(setup, hardware, frontEnd, ring, "left", known);
   const right = sidePairs(setup, hardware, frontEnd, ring, "right", left);
   return [...left, ...right];
 }
@@ -35,7 +43,7 @@ function sidePairs(
   frontEnd: FrontEnd,
   ring: RingShape,
   side: Side,
-  /** The other side's pairs: what rides on the knuckle is the same on both, worked out once. */
+  /** Pairs of the other side or another such truck: what rides on the knuckle is the same on both, worked out once. */
   known: readonly Pair[],
 ): Pair[] {
   const { truck, knuckle, wheel } = setup;

@@ -10,9 +10,10 @@ import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
+import { Keeps, type KeptPoses } from "../limits/keptPoses.ts";
 import { MinHeap } from "../minHeap.ts";
 import { type LegPair, pairGapTo } from "../pairs.ts";
-import type { PoseRange } from "../worstGap.ts";
+import type { PoseRange, PoseToStart } from "../worstGap.ts";
 import { legAtBorder } from "./legAtBorder.ts";
 import { legCellTo } from "./legCell.ts";
 import { boundFan, type FanBound, fanBound } from "./legFan.ts";
@@ -23,11 +24,13 @@ import { Cut, LegNodes, NODE, NODE_ROW } from "./legNodes.ts";
 export interface LegsToSearch {
   readonly pair: LegPair;
   readonly side: SideModel;
-  /** The other side: a steer it cannot follow is no pose of the truck. */
-  readonly other: SideModel;
+  /** The other side: a steer it cannot follow is no pose of the truck. Null = this wheel for itself. */
+  readonly other: SideModel | null;
   /** 0 for the left side, 3 for the right: where that side's inner end stands in an inner-ends row. */
   readonly innerAt: 0 | 3;
   readonly steering: Steering;
+  /** Poses that pass a limit are left out; none = the setup has no limit that any pose passes. */
+  readonly limits?: KeptPoses;
 }
 
 /** The worst gap of one leg pair over a range of poses, mm. */
@@ -47,6 +50,9 @@ const LEAST_SHARE = 1 / 4096;
 
 /** …and where the border's own pose bounds the cell, the share of that at which rounding would take over. */
 const FINEST_SHARE = 1e-8;
+
+/** …and where a limit may be passed in a cell or kept, the share at which it is left: less than a micron of travel. */
+const LIMIT_SHARE = 2 ** -12;
 
 /** Steers looked at at each end of the arm's reach when cells were given up. */
 const END_SAMPLES = 33;
@@ -91,12 +97,14 @@ export class LegSearch {
     private readonly legs: LegsToSearch,
     private readonly range: PoseRange,
     private readonly borderTolerance: number,
+    start: PoseToStart | null,
   ) {
     const { pair } = legs;
     this.radius = pair.part.cells[CELL.radius]!;
     this.floor = -pair.ring.deepest - this.radius;
     this.leastArm = LEAST_SHARE * (range.armHigh - range.armLow);
     this.leastSteer = LEAST_SHARE * (range.steerHigh - range.steerLow);
+    if (start !== null) this.sample(start.arm, start.steer);
     const legCount = pair.pivots === null ? 1 : pair.pivots.length / 3;
     for (let leg = 0; leg < legCount; leg++) {
       const node = this.nodes.claim();
@@ -110,6 +118,7 @@ export class LegSearch {
           0,
           1,
           Cut.Leg,
+          legs.limits === undefined ? 1 : 0,
         ],
         node * NODE_ROW,
       );
@@ -160,7 +169,7 @@ export class LegSearch {
     const far = rows[at + NODE.far]!;
     const { pair, side, other, steering, innerAt } = this.legs;
     const steers = steering.innerEndsTo(ends, steer) === PoseStatus.Ok;
-    let otherCan = steers && this.stands(other, 3 - innerAt, arm);
+    let otherCan = steers && (other === null || this.stands(other, 3 - innerAt, arm));
     const sideCan = steers && this.stands(side, innerAt, arm);
     const spreads = steers && steering.innerEndSpreadTo(spread, steer, steerHalf);
     let proven = false;
@@ -200,7 +209,7 @@ export class LegSearch {
       const value = proven ? Math.min(found.value, fan.value) : found.value;
       if (otherCan && value < this.best) {
         otherCan = this.otherFollows(arm);
-        if (otherCan) {
+        if (otherCan && (rows[at + NODE.kept] === 1 || this.legs.limits!.keepsAt(arm, steer))) {
           this.best = value;
           this.bestArm = arm;
           this.bestSteer = steer;
@@ -209,6 +218,10 @@ export class LegSearch {
     }
     if (proven) {
       this.sort(node, Math.max(found.bound, fan.bound, this.floor), otherCan, arm, armHalf, steer, steerHalf);
+      return;
+    }
+    if (this.keepsIn(node) === Keeps.None) {
+      this.nodes.drop(node);
       return;
     }
     if (spreads && this.lookAtBorder(node, arm, armHalf, steer, steerHalf, near, far)) return;
@@ -234,9 +247,15 @@ export class LegSearch {
       this.nodes.drop(node);
       return;
     }
-    if (!otherCan) {
-      const empty = this.isEmpty(arm, armHalf, steer, steerHalf);
-      if (empty || this.isFine(armHalf, steerHalf) || bound >= this.best - this.borderTolerance) {
+    const keeps = this.keepsIn(node);
+    if (keeps === Keeps.None) {
+      this.nodes.drop(node);
+      return;
+    }
+    if (!otherCan || keeps !== Keeps.All) {
+      const empty = !otherCan && this.isEmpty(arm, armHalf, steer, steerHalf);
+      const fine = this.isFine(armHalf, steerHalf, otherCan ? LIMIT_SHARE : FINEST_SHARE);
+      if (empty || fine || (!otherCan && bound >= this.best - this.borderTolerance)) {
         if (!empty) this.settled = Math.min(this.settled, bound);
         this.nodes.drop(node);
         return;
@@ -254,8 +273,23 @@ export class LegSearch {
     return armHalf * this.leastSteer > steerHalf * this.leastArm ? Cut.Arm : Cut.Steer;
   }
 
-  private isFine(armHalf: number, steerHalf: number): boolean {
-    return armHalf < this.leastArm * FINEST_SHARE && steerHalf < this.leastSteer * FINEST_SHARE;
+  private isFine(armHalf: number, steerHalf: number, share: number): boolean {
+    return armHalf < this.leastArm * share && steerHalf < this.leastSteer * share;
+  }
+
+  /** What is proven of the limits over a node's cell of poses. */
+  private keepsIn(node: number): Keeps {
+    const at = node * NODE_ROW;
+    const { rows } = this.nodes;
+    if (rows[at + NODE.kept] === 1) return Keeps.All;
+    const keeps = this.legs.limits!.look(
+      rows[at + NODE.arm]!,
+      rows[at + NODE.armHalf]!,
+      rows[at + NODE.steer]!,
+      rows[at + NODE.steerHalf]!,
+    );
+    if (keeps === Keeps.All) rows[at + NODE.kept] = 1;
+    return keeps;
   }
 
   /** Where a leg's inner end stands: row and place in it. Reads `pose`. */
@@ -270,7 +304,7 @@ export class LegSearch {
    */
   private otherFollows(arm: number): boolean {
     const { side, other, steering, innerAt } = this.legs;
-    if (steering.type === "rack") return true;
+    if (other === null || steering.type === "rack") return true;
     const cos = Math.cos(arm);
     const sin = Math.sin(arm);
     if (poseRowTo(rest, 0, side.row, cos, sin, ...side.innerAtRest) !== PoseStatus.Ok) return false;
@@ -282,7 +316,7 @@ export class LegSearch {
   /** Whether the other side is proven unable to take any pose of the cell. Reads `ends` and `spread`. */
   private isEmpty(arm: number, armHalf: number, steer: number, steerHalf: number): boolean {
     const { other, steering, innerAt } = this.legs;
-    if (!steering.innerEndSpreadTo(spread, steer, steerHalf)) return false;
+    if (other === null || !steering.innerEndSpreadTo(spread, steer, steerHalf)) return false;
     const off = spread.speedMost * steerHalf;
     return borderCellTo(spare, other, arm, armHalf, endAt(3 - innerAt), off) === Border.Empty;
   }
@@ -320,7 +354,7 @@ export class LegSearch {
       this.nodes.drop(node);
       return true;
     }
-    if (this.isFine(armHalf, steerHalf)) return false;
+    if (this.isFine(armHalf, steerHalf, FINEST_SHARE)) return false;
     const cut = cutOf(fan, bound);
     this.keep(node, cut === Cut.Leg ? cut : this.widerCut(armHalf, steerHalf), bound);
     return true;
@@ -328,20 +362,23 @@ export class LegSearch {
 
   /** Where nothing could be proven at an end of the arm's reach, at least looks at that end itself. */
   private sampleEnds(): void {
-    const { pair, side, other, steering, innerAt } = this.legs;
     const { armLow, armHigh, steerLow, steerHigh } = this.range;
-    for (const arm of [armLow, armHigh]) {
-      for (let i = 0; i < END_SAMPLES; i++) {
-        const steer = steerLow + ((steerHigh - steerLow) * i) / (END_SAMPLES - 1);
-        if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) continue;
-        if (!this.stands(other, 3 - innerAt, arm) || !this.stands(side, innerAt, arm)) continue;
-        const gap = pairGapTo(gapRow, 0, pair, pose, 0, this.best);
-        if (!(gap < this.best)) continue;
-        this.best = gap;
-        this.bestArm = arm;
-        this.bestSteer = steer;
-      }
-    }
+    for (const arm of [armLow, armHigh])
+      for (let i = 0; i < END_SAMPLES; i++)
+        this.sample(arm, steerLow + ((steerHigh - steerLow) * i) / (END_SAMPLES - 1));
+  }
+
+  /** Takes the gap at one pose, if it is less, both wheels can stand there and every limit is kept. */
+  private sample(arm: number, steer: number): void {
+    const { pair, side, other, steering, innerAt, limits } = this.legs;
+    if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return;
+    if (other !== null && !this.stands(other, 3 - innerAt, arm)) return;
+    if (!this.stands(side, innerAt, arm)) return;
+    const gap = pairGapTo(gapRow, 0, pair, pose, 0, this.best);
+    if (!(gap < this.best) || (limits !== undefined && !limits.keepsAt(arm, steer))) return;
+    this.best = gap;
+    this.bestArm = arm;
+    this.bestSteer = steer;
   }
 }
 

@@ -1,4 +1,4 @@
-import type { PoseRange } from "../worstGap.ts";
+import type { PoseRange, PoseToStart } from "../worstGap.ts";
 import { LegSearch, type LegsToSearch, type WorstLegGap } from "./legSearch.ts";
 
 /**
@@ -6,7 +6,7 @@ import { LegSearch, type LegsToSearch, type WorstLegGap } from "./legSearch.ts";
  * branch and bound over poses and the legs together, as `worstGap` does for what stands still: each node is a
  * cell of poses × a piece of one leg, bounded by `boundCell` and `boundFan`, the better one counting, with the
  * motion `legMotionTo` proves. Ends when gap − bound ≤ `tolerance` (mm), or `borderTolerance` where the border of
- * reach decides.
+ * reach decides. @param start a pose of the range that keeps all limits.
  * @returns null when no pose of the range is in reach.
  */
 export function worstLegGap(
@@ -14,6 +14,7 @@ export function worstLegGap(
   range: PoseRange,
   tolerance: number,
   borderTolerance = tolerance,
+  start: PoseToStart | null = null,
 ): WorstLegGap | null {
-  return new LegSearch(legs, range, borderTolerance).run(tolerance);
+  return new LegSearch(legs, range, borderTolerance, start).run(tolerance);
 }

@@ -16,4 +16,9 @@ export interface CellMotion {
   /** Travel, mm, at the ends of the arm's range; NaN out of reach. */
   readonly travelLow: number;
   readonly travelHigh: number;
+  /**
+   * The cell holds the border of reach: `motion` then tells no speeds, but the turn from the middle's frame to that of
+   * any pose of the cell, as the arm's, and the middle is a pose amid those of the cell.
+   */
+  readonly displaced: boolean;
 }

@@ -36,4 +36,6 @@ export interface FrontEndLimit {
    * the steering's; Infinity where nothing is proven. The margin in the cell is at least margin − out[0] − out[1].
    */
   readonly spreadTo: (out: Float64Array, place: LimitPlace, cell: CellMotion) => void;
+  /** The same for how much it can rise; left out where `spreadTo` bounds that too. */
+  readonly riseTo?: (out: Float64Array, place: LimitPlace, cell: CellMotion) => void;
 }

@@ -153,6 +153,11 @@ function relativePathTo(
   cell: CellMotion,
 ): void {
   const { motion, armHalf, steerHalf } = cell;
+  if (cell.displaced) {
+    out[0] = armHalf * motion[MOTION.armTurnMost]! + armTurnAway(side, arm, pose, at, cell);
+    out[1] = 0;
+    return;
+  }
   knuckleDirectionTo(stud, pose, at, local);
   carriedPathTo(path, cell, stud);
   const off = path[0]! + path[1]!;
@@ -174,6 +179,27 @@ function relativePathTo(
     (crossWith(motion, MOTION.steerTurn) +
       motion[MOTION.steerTurnOff]! +
       (steerHalf > 0 ? motion[MOTION.steerTurnMost]! * off : 0));
+}
+
+/**
+ * How far an arm can be turned from the middle of a cell at the border of reach. The upper ball joint is no farther
+ * from there than the lower one goes and the span turns, both counted from a pose amid the cell and back; an angle is at
+ * most π/2 times its chord over the radius.
+ */
+function armTurnAway(
+  side: Float64Array,
+  arm: ArmAt,
+  pose: Float64Array,
+  at: number,
+  { motion, armHalf }: CellMotion,
+): number {
+  if (arm === LOWER_ARM) return armHalf;
+  let spanSq = 0;
+  for (let i = 0; i < 3; i++) spanSq += (pose[at + 3 + i]! - pose[at + i]!) ** 2;
+  const turn = armHalf * motion[MOTION.armTurnMost]!;
+  const chord = 2 * (sizeAt(side, LOWER_ARM.radial) * armHalf + Math.sqrt(spanSq) * turn);
+  const radius = sizeAt(side, UPPER_ARM.radial);
+  return chord < radius ? (0.5 * Math.PI * chord) / radius : Number.POSITIVE_INFINITY;
 }
 
 const rateAndOff = new Float64Array(2);

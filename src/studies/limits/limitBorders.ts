@@ -5,6 +5,7 @@ import { Look, march } from "../map/march.ts";
 import type { Model } from "../model.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { CellState, LimitCell } from "./limitCell.ts";
+import { limitsOn } from "./limitsOn.ts";
 
 /** What sets a border of the reachable region. */
 export type LimitBorder =
@@ -29,6 +30,11 @@ const SIDES = ["left", "right"] as const;
 export interface OneLimit {
   readonly limit: number;
   readonly side: Side;
+}
+
+/** Null where the setup gives no limits: then there is nothing to go along for. */
+export function limitBordersOf(model: Model): LimitBorders | null {
+  return limitsOn(model, "left").length > 0 ? new LimitBorders(model) : null;
 }
 
 /** Goes along travel or steer until a limit is passed on either side. One for a model: it holds its cells. */

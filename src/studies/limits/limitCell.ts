@@ -1,9 +1,10 @@
-import { MOTION_ROW } from "../../geometry/motionRow.ts";
+import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { Side, SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
 import { Border, borderCell, borderCellTo } from "../../suspension/outOfReach.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
+import { SIDE } from "../../suspension/sideRow.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
 import type { Model } from "../model.ts";
@@ -43,6 +44,7 @@ export class LimitCell implements CellMotion {
   /** Travel, mm, at the ends of the arm's range. */
   travelLow = 0;
   travelHigh = 0;
+  displaced = false;
   readonly place: LimitPlace;
   readonly side: SideModel;
   private readonly steering: Steering;
@@ -100,6 +102,7 @@ export class LimitCell implements CellMotion {
   look(arm: number, armHalf: number, steer: number, steerHalf: number): CellState {
     this.armHalf = armHalf;
     this.steerHalf = steerHalf;
+    this.displaced = false;
     const { ends, innerAt: at, inner, innerSpread, side } = this;
     if (!this.steering.innerEndSpreadTo(innerSpread, steer, steerHalf)) return CellState.Unproven;
     if (this.put(arm, steer) === PoseStatus.Ok) {
@@ -122,6 +125,48 @@ export class LimitCell implements CellMotion {
     return state === Border.Empty ? CellState.Empty : CellState.Unproven;
   }
 
+  /**
+   * Of a cell just looked at and `Unproven`: puts a pose amid those it may hold in place of the middle and tells the way
+   * from there to any of them as `motion`. The lower ball joint stands where the middle has it and the frame is the
+   * border's, so both are off by no more than what is told. @returns false when nothing could be said.
+   */
+  boundAtBorder(): boolean {
+    const { armNow, armHalf, ends, innerAt: at, innerSpread, motion, place, side, steerHalf } = this;
+    if (!(armHalf > 0)) return false;
+    const { steer } = place;
+    if (this.steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return false;
+    if (!this.steering.innerEndSpreadTo(innerSpread, steer, steerHalf)) return false;
+    const at3 = [ends[at]!, ends[at + 1]!, ends[at + 2]!] as const;
+    const state = borderCellTo(border, side, armNow, armHalf, at3, innerSpread.speedMost * steerHalf);
+    if (state !== Border.Bounded) return false;
+    const { pose } = place;
+    const [x, y, z] = side.innerAtRest;
+    const cos = Math.cos(armNow);
+    const sin = Math.sin(armNow);
+    if (poseRowTo(pose, 0, side.row, cos, sin, x, y, z) !== PoseStatus.Ok) return false;
+    for (let i = 0; i < 3; i++) {
+      pose[POSE.tieRodInner + i] = ends[at + i]!;
+      pose[POSE.wheelAxis + i] = border.wheel[3 + i]!;
+      pose[POSE.tieRodOuter + i] = pose[POSE.lowerBallJoint + i]!;
+      for (let k = 0; k < 3; k++) {
+        pose[POSE.knuckleX + 3 * k + i] = border.knuckle[3 * k + i]!;
+        pose[POSE.tieRodOuter + i]! += side.row[SIDE.steeringArm + k]! * border.knuckle[3 * k + i]!;
+      }
+      this.inner[i] = ends[at + 6 + i]!;
+    }
+    otherInnerTo(place.otherInner, ends, 0, at);
+    place.travel = this.travelAt(armNow);
+    this.travelLow = this.travelAt(armNow - armHalf);
+    this.travelHigh = this.travelAt(armNow + armHalf);
+    this.cosArm = cos;
+    this.sinArm = sin;
+    motion.fill(0);
+    motion[MOTION.armTurnOff] = border.turn / armHalf;
+    motion[MOTION.armTurnMost] = border.turn / armHalf;
+    this.displaced = true;
+    return true;
+  }
+
   /** Margin of a limit at the middle. */
   margin(limit: number): number {
     return this.limits[limit]!.margin(this.place);
@@ -130,6 +175,13 @@ export class LimitCell implements CellMotion {
   /** How much the margin can fall in the cell, by the arm's range and by the steering's. Of a `Bounded` cell alone. */
   spreadOf(limit: number): Float64Array {
     this.limits[limit]!.spreadTo(this.spread, this.place, this);
+    return this.spread;
+  }
+
+  /** How much it can rise in the cell, likewise. */
+  riseOf(limit: number): Float64Array {
+    const { riseTo, spreadTo } = this.limits[limit]!;
+    (riseTo ?? spreadTo)(this.spread, this.place, this);
     return this.spread;
   }
 }

@@ -8,6 +8,8 @@ import { limitsOn } from "./limitsOn.ts";
 /** The limits of one side against pose rows that somebody else solved, for a map of them. Allocates nothing a pose. */
 export class LimitStatus {
   readonly limits: readonly FrontEndLimit[];
+  /** At the pose of `limitStatusAt`: the least share in hand of all limits, below 0 where one is passed. */
+  share = Number.POSITIVE_INFINITY;
   private readonly place: LimitPlace;
   private readonly innerAt: 0 | 3;
 
@@ -42,10 +44,12 @@ export class LimitStatus {
     const { limits, place } = this;
     let found = -1;
     let least = 0;
+    this.share = Number.POSITIVE_INFINITY;
     for (let i = 0; i < limits.length; i++) {
       const limit = limits[i]!;
       const margin = limit.margin(place);
       const share = margin / limit.range;
+      this.share = Math.min(this.share, (margin + KEPT) / limit.range);
       if (margin >= -KEPT || share >= least) continue;
       least = share;
       found = i;

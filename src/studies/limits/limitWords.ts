@@ -34,6 +34,25 @@ export function limitsPassedSentences(
   });
 }
 
+/**
+ * What the limits leave of the range, in one plain sentence: `Past the steering stop and the droop strap nothing is
+ * counted.`; "" where no limit is passed.
+ * @param limitedBy as in a check's report.
+ */
+export function countedSentence(
+  passed: readonly LimitOverRange[] | undefined,
+  limitedBy: readonly string[] | undefined,
+): string {
+  if (passed === undefined || limitedBy === undefined || passed.length === 0) return "";
+  if (limitedBy.length === 0) return "Every pose passes some limit, so every pose is counted.";
+  // An axis of a joint is part of the joint.
+  const whole = limitedBy.map((name) => `the ${name.replace(/, (in and out|fore and aft)$/, "")}`);
+  const names = [...new Set(whole)].map((name) => (/joint$|end$/.test(name) ? `${name}'s limit` : name));
+  const last = names.pop()!;
+  const listed = names.length === 0 ? last : `${names.join(", ")} and ${last}`;
+  return `Past ${listed} nothing is counted.`;
+}
+
 /** Both start at the same heights, straight ahead, and come to the same. */
 function isAlike(a: LimitOverRange, b: LimitOverRange): boolean {
   const [x, y] = [a.starts, b.starts];

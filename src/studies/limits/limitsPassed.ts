@@ -38,14 +38,15 @@ const HEIGHTS = 33;
 const ANGLE_TOLERANCE = (0.01 * Math.PI) / 180;
 const LENGTH_TOLERANCE = 0.05;
 
-/** The travel both wheels can follow straight ahead, of what the setup asks for; mm. */
-export function limitTravel({ setup, frontEnd: { left, right } }: Model): {
-  readonly low: number;
-  readonly high: number;
-} {
+/** The travel both wheels can follow straight ahead, of what the setup asks for; mm. @param alone that wheel for itself */
+export function limitTravel(
+  { setup, frontEnd }: Model,
+  alone: Side | null = null,
+): { readonly low: number; readonly high: number } {
+  const sides = alone === null ? [frontEnd.left, frontEnd.right] : [frontEnd[alone]];
   return {
-    low: Math.max(setup.travel.droop, left.reach.droop.travel, right.reach.droop.travel),
-    high: Math.min(setup.travel.bump, left.reach.bump.travel, right.reach.bump.travel),
+    low: Math.max(setup.travel.droop, ...sides.map(({ reach }) => reach.droop.travel)),
+    high: Math.min(setup.travel.bump, ...sides.map(({ reach }) => reach.bump.travel)),
   };
 }
 
@@ -54,12 +55,11 @@ export function limitTravel({ setup, frontEnd: { left, right } }: Model): {
  * bound, and where it is first passed. Empty when the setup gives no limit.
  */
 export function limitsOverRange(model: Model): LimitOverRange[] {
-  return searched(model, Number.POSITIVE_INFINITY);
+  return searched(model, Number.POSITIVE_INFINITY, false);
 }
 
-function searched(model: Model, enough: number): LimitOverRange[] {
+function searched(model: Model, enough: number, aloneSides: boolean): LimitOverRange[] {
   const found: LimitOverRange[] = [];
-  const { low, high } = limitTravel(model);
   const borders = new LimitBorders(model);
   for (const side of ["left", "right"] as const) {
     if (side === "right" && model.mirrored) {
@@ -67,6 +67,7 @@ function searched(model: Model, enough: number): LimitOverRange[] {
       break;
     }
     const cell = new LimitCell(model, side);
+    const { low, high } = limitTravel(model, aloneSides ? side : null);
     const range = { armLow: armAngleFor(cell.side, low), armHigh: armAngleFor(cell.side, high) };
     for (const [i, { name, measure, range: whole }] of cell.limits.entries()) {
       const tolerance = measure === "angle" ? ANGLE_TOLERANCE : LENGTH_TOLERANCE;
@@ -84,10 +85,10 @@ export function isPassed({ margin }: LimitOverRange): boolean {
   return margin < -KEPT;
 }
 
-/** Those of them that some pose passes. */
-export function limitsPassed(model: Model): LimitOverRange[] {
+/** Those of them that some pose passes. @param aloneSides each wheel for itself, as far as it can follow alone */
+export function limitsPassed(model: Model, aloneSides = false): LimitOverRange[] {
   // Of one that is kept, that is all there is to prove.
-  return searched(model, -KEPT).filter(isPassed);
+  return searched(model, -KEPT, aloneSides).filter(isPassed);
 }
 
 function startsOf(borders: LimitBorders, side: Side, limit: number, low: number, high: number): LimitStarts {

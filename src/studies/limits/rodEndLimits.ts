@@ -113,9 +113,12 @@ function rodPathTo(out: Float64Array, place: LimitPlace, cell: CellMotion): void
   const { side, pose, poseAt } = place;
   for (let i = 0; i < 3; i++) outer[i] = pose[poseAt + POSE.tieRodOuter + i]!;
   carriedPointPathTo(out, side, pose, poseAt, cell, outer, true);
+  // Amid a cell at the border of reach the rod's length is not kept: the angle is then that of a chord.
   const length = side[SIDE.tieRodLength]!;
-  out[0] = out[0]! / length;
-  out[1] = out[1]! / length;
+  const isFar = cell.displaced && !(out[0]! + out[1]! < length);
+  const per = (cell.displaced ? 0.5 * Math.PI : 1) / length;
+  out[0] = isFar ? Number.POSITIVE_INFINITY : out[0]! * per;
+  out[1] = out[1]! * per;
 }
 
 function offSquare(): number {

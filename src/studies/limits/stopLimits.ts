@@ -14,8 +14,10 @@ export function bumpStopLimit(travel: number, from: number): FrontEndLimit {
     margin: (place) => travel - place.travel,
     // Travel rises with the arm all through its reach, so the end of the cell is its highest.
     spreadTo: (out, place, { travelHigh }) => {
-      out[0] = Number.isNaN(travelHigh) ? Number.POSITIVE_INFINITY : Math.max(0, travelHigh - place.travel);
-      out[1] = 0;
+      aboveTo(out, place.travel, travelHigh);
+    },
+    riseTo: (out, place, { travelLow }) => {
+      belowTo(out, place.travel, travelLow);
     },
   };
 }
@@ -28,8 +30,10 @@ export function droopStrapLimit(travel: number, to: number): FrontEndLimit {
     range: rangeOf(to - travel),
     margin: (place) => place.travel - travel,
     spreadTo: (out, place, { travelLow }) => {
-      out[0] = Number.isNaN(travelLow) ? Number.POSITIVE_INFINITY : Math.max(0, place.travel - travelLow);
-      out[1] = 0;
+      belowTo(out, place.travel, travelLow);
+    },
+    riseTo: (out, place, { travelHigh }) => {
+      aboveTo(out, place.travel, travelHigh);
     },
   };
 }
@@ -66,6 +70,16 @@ export function strokeLimit(type: "rack" | "pitman", most: number, full: number)
       out[1] = full * steerHalf;
     },
   };
+}
+
+function aboveTo(out: Float64Array, travel: number, high: number): void {
+  out[0] = Number.isNaN(high) ? Number.POSITIVE_INFINITY : Math.max(0, high - travel);
+  out[1] = 0;
+}
+
+function belowTo(out: Float64Array, travel: number, low: number): void {
+  out[0] = Number.isNaN(low) ? Number.POSITIVE_INFINITY : Math.max(0, travel - low);
+  out[1] = 0;
 }
 
 /** A stop outside the range of travel still needs a range more than nothing. */

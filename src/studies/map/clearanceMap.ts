@@ -5,10 +5,12 @@ import { POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
+import { limitsOn } from "../limits/limitsOn.ts";
 import type { Model } from "../model.ts";
 import { pairGapTo } from "../pairs.ts";
 import { evenly } from "./evenly.ts";
 import { leastTogether } from "./leastTogether.ts";
+import { LimitCells } from "./limitCells.ts";
 import { PairTrack } from "./pairTrack.ts";
 
 /** One side of a map: flat arrays, cell (row, col) at row × cols + col. mm. */
@@ -35,6 +37,16 @@ export interface MapReach {
   readonly startsAt: Float64Array;
 }
 
+/** Which limit is passed where, of those of both wheels. */
+export interface MapPastLimit {
+  /** Those passed in some cell. */
+  readonly limits: readonly { readonly side: Side; readonly name: string }[];
+  /** Of each cell: its place in `limits`, the one passed by the greatest share of its range; −1 = none, or out of reach. */
+  readonly passed: Int16Array;
+  /** Least share in hand of all limits, below 0 where one is passed: what the border follows. NaN where out of reach. */
+  readonly share: Float64Array;
+}
+
 /** Worst gaps over travel × steer. Plain data and typed arrays, so that a worker can hand it over. */
 export interface ClearanceMap {
   /** Travel of each row, mm, droop to bump. */
@@ -44,6 +56,8 @@ export interface ClearanceMap {
   readonly left: MapSide;
   readonly right: MapSide;
   readonly reach: MapReach;
+  /** Null where the setup gives no limits. */
+  readonly pastLimit: MapPastLimit | null;
 }
 
 export interface MapOptions {
@@ -67,6 +81,7 @@ export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap | nu
   const rows = sizeOf("rows", options.rows);
   const cols = sizeOf("cols", options.cols);
   const { droop, bump } = model.setup.travel;
+  const limits = limitsOn(model, "left").length > 0 ? new LimitCells(model, rows * cols) : null;
   const map: ClearanceMap = {
     travels: evenly(droop, bump, rows),
     steers: evenly(-1, 1, cols),
@@ -78,6 +93,7 @@ export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap | nu
       along: new Uint8Array(rows * cols),
       startsAt: new Float64Array(rows * cols).fill(Number.NaN),
     },
+    pastLimit: limits,
   };
   const twins = mirrorTwins(model);
   const steering = steeringRows(model, map.steers);
@@ -92,12 +108,14 @@ export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap | nu
       canLeft[col] = 0;
       keepReach(map, model, row, col);
     }
+    if (limits !== null)
+      limits.sweep(map, row, canLeft, steering.ends, left.poses, twins === null ? right.poses : null);
     left.sweep(row, canLeft);
     if (twins === null) right.sweep(row, canLeft);
     else mirrorRow(map, row, twins);
     if (options.onRow?.(row + 1, rows)) return null;
   }
-  return map;
+  return limits === null ? map : { ...map, pastLimit: limits.told() };
 }
 
 function sizeOf(name: string, asked: number | undefined): number {
@@ -134,7 +152,8 @@ function steeringRows(model: Model, steers: Float64Array): SteeringRows {
 
 /** Fills one side of a map row by row. */
 class SideSweep {
-  private readonly poses: Float64Array;
+  /** Of the row placed last. */
+  readonly poses: Float64Array;
   private readonly can: Uint8Array;
   private readonly track: PairTrack;
   private readonly out: MapSide;

@@ -9,8 +9,11 @@ export type Contour = Float64Array;
  * Lines end at the map's edge and at the last cells in reach: a square with a corner out of reach has none.
  * In a square with two opposite corners below, the mean of the four decides which belong together.
  */
-export function contoursOf({ travels, steers }: ClearanceMap, side: MapSide, level: number): Contour[] {
-  const { moving } = side;
+export function contoursOf(
+  { travels, steers }: ClearanceMap,
+  { moving }: Pick<MapSide, "moving">,
+  level: number,
+): Contour[] {
   const rows = travels.length;
   const cols = steers.length;
   // Grid edges are numbered: first those along a row, then those along a column; each has up to two line neighbors.
@@ -55,6 +58,11 @@ export function contoursOf({ travels, steers }: ClearanceMap, side: MapSide, lev
     });
     return line;
   });
+}
+
+/** Where a limit of either wheel begins to be passed, as lines; likewise a drawing. */
+export function limitBorderOf(map: ClearanceMap): Contour[] {
+  return map.pastLimit === null ? [] : contoursOf(map, { moving: map.pastLimit.share }, 0);
 }
 
 function between(values: Float64Array, from: number, to: number, share: number): number {

@@ -2,6 +2,7 @@ import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
 import type { Vec3 } from "../../geometry/vec.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { onTruck } from "../gapsAt.ts";
+import type { LimitBorder } from "../limits/limitBorders.ts";
 import type { Model } from "../model.ts";
 import { pairGapTo } from "../pairs.ts";
 import type { PoseCell } from "./poseCell.ts";
@@ -23,6 +24,8 @@ export type Limit =
       /** On the part, there. */
       readonly point: Vec3;
     }
+  /** A joint, stop, shock or air spring of either wheel meets its limit: `name`. */
+  | { readonly stop: "limit"; readonly at: number; readonly side: Side; readonly name: string }
   /** The end of the range asked for: lock, or full bump. */
   | { readonly stop: "end"; readonly at: number }
   /** A joint cannot follow any farther. */
@@ -41,6 +44,17 @@ export interface WheelLimits {
 export function wheelLimits(left: Limit, right: Limit, way: 1 | -1): WheelLimits {
   const leftFirst = left.at === right.at ? right.stop !== "touch" : way * left.at < way * right.at;
   return { either: leftFirst ? left : right, left, right };
+}
+
+/**
+ * Where a way ends that both its end and the limits of both wheels stop: whichever comes first.
+ * @param way +1 when farther is more, −1 when farther is less. @param near this near the end nothing is told of limits
+ * that cannot be proven: the end is told.
+ */
+export function limitedEnd(end: Limit, border: LimitBorder, way: 1 | -1, near: number): Limit {
+  const before = way * (end.at - border.at);
+  if (border.stop === "limit") return before > 0 ? border : end;
+  return border.stop === "unproven" && before > near ? { stop: "unproven", at: border.at } : end;
 }
 
 /** Share of the range within which a touch is expected to go on below its level, else it is a near miss. */

@@ -3,15 +3,16 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
+import { type LimitBorder, type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
 import type { Model } from "../model.ts";
-import { type Limit, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
+import { type Limit, limitedEnd, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
 import { Look, march } from "./march.ts";
 import { PoseCell } from "./poseCell.ts";
 import type { NoLimits } from "./steerLimits.ts";
 
 /** How far the truck can come down at one steering angle. `at` of a limit is travel, mm, + = lower truck. */
 export interface WayDown extends WheelLimits {
-  /** Travel the way down starts from: 0 where that keeps the level, else full droop. */
+  /** Travel the way down starts from: 0 where that keeps the level, else full droop, or as near as limits let it be. */
   readonly from: number;
 }
 
@@ -40,8 +41,9 @@ const AT_BORDER = 0.01;
 
 /**
  * At each steering input: how far the truck can come down (how far into bump both wheels can go together) before
- * something touches, and before it comes nearer than the allowance. The way down starts at travel 0, where the
- * truck was measured; where that does not keep the level itself, at full droop, the highest the setup rides.
+ * something touches, and before it comes nearer than the allowance; or before a limit of either wheel is passed. The
+ * way down starts at travel 0, where the truck was measured; where that does not keep the level itself, at full droop,
+ * the highest the setup rides, or where a limit ends the way up from 0. Where 0 passes a limit, that is all it tells.
  * Proven as `steerLimits` is; pairs that ride together are left out.
  * @param steers −1 … +1. @param onRow called after each; return true to stop (the answer is then null).
  */
@@ -67,6 +69,7 @@ class TravelSearch {
   private readonly low: number;
   /** Full bump, or the last travel both wheels can follow straight ahead. */
   private readonly high: Limit;
+  private readonly borders: LimitBorders | null;
   private steer = 0;
 
   constructor(private readonly model: Model) {
@@ -81,19 +84,48 @@ class TravelSearch {
     }
     this.low = low;
     this.high = high;
+    this.borders = limitBordersOf(model);
   }
 
   at(steer: number): LowestTravels | NoLimits {
     this.steer = steer;
     const { allowance } = this.model.setup;
-    const starts = [allowance, 0].map((level) => (this.keeps(0, level) ? 0 : this.low));
+    const limited = this.limitedRange();
+    if (limited !== null && "stop" in limited) {
+      const down = { from: limited.at, ...wheelLimits(limited, limited, 1) };
+      return { ok: true, steer, touch: down, allowance: down };
+    }
+    const starts = [allowance, 0].map((level) => (this.keeps(0, level) ? 0 : (limited?.low ?? this.low)));
     const stuck = starts
       .map((start) => solvePose(this.model.frontEnd, start, steer))
       .find((pose) => !pose.ok);
     if (stuck !== undefined && !stuck.ok) return { ...stuck, travel: this.low, steer };
-    const kept = this.down(starts[0]!, null, allowance);
-    const touch = this.down(starts[1]!, starts[0] === starts[1] ? kept : null, 0);
+    const border = limited?.border ?? null;
+    const kept = this.down(starts[0]!, border, null, allowance);
+    const touch = this.down(starts[1]!, border, starts[0] === starts[1] ? kept : null, 0);
     return { ok: true, steer, touch, allowance: kept };
+  }
+
+  /**
+   * The travel about 0, or about full droop where 0 is out of reach, that keeps every limit; or the one passed there.
+   * Null where the setup gives no limits, or the truck cannot stand there.
+   */
+  private limitedRange():
+    | { readonly low: number; readonly border: LimitBorder }
+    | Extract<Limit, { stop: "limit" }>
+    | null {
+    const { borders, low, high, steer } = this;
+    if (borders === null) return null;
+    const stands = (travel: number) => solvePose(this.model.frontEnd, travel, steer).ok;
+    const from = low <= 0 && high.at >= 0 && stands(0) ? 0 : low;
+    if (!stands(from)) return null;
+    const passed = borders.passedAt(from, steer);
+    if (passed !== null) return { stop: "limit", at: from, ...passed };
+    const toward = (to: number): LimitBorder =>
+      to === from ? { stop: "end", at: to } : borders.alongTravel(steer, from, to);
+    const up = toward(low);
+    const isShort = up.stop === "limit" || (up.stop === "unproven" && up.at - low > AT_BORDER);
+    return { low: isShort ? up.at : low, border: toward(high.at) };
   }
 
   /** Whether both wheels can stand at a travel with no gap below the level. */
@@ -108,8 +140,9 @@ class TravelSearch {
   }
 
   /** @param kept a way down from the same start that keeps more: it need not be gone again. */
-  private down(from: number, kept: WayDown | null, level: number): WayDown {
-    const end = this.end(from);
+  private down(from: number, border: LimitBorder | null, kept: WayDown | null, level: number): WayDown {
+    const reached = this.end(from);
+    const end = border === null ? reached : limitedEnd(reached, border, 1, AT_BORDER);
     const limit = (side: Side) => this.limit(side, kept === null ? from : kept[side].at, end, level);
     return { from, ...wheelLimits(limit("left"), limit("right"), 1) };
   }

@@ -3,7 +3,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model.ts";
 import { type ReachLimit, reachLimits } from "../reachLimits.ts";
 import { type ClearanceMap, type MapOptions, mapOf } from "./clearanceMap.ts";
-import { type Contour, contoursOf } from "./contours.ts";
+import { type Contour, contoursOf, limitBorderOf } from "./contours.ts";
 import type { Limit } from "./limit.ts";
 import { type LowestTravels, lowestTravels } from "./lowestTravels.ts";
 import { type NoLimits, type SteerLimits, steerLimits } from "./steerLimits.ts";
@@ -28,6 +28,8 @@ export interface AlwaysNear {
 export interface MapReport {
   readonly map: ClearanceMap;
   readonly contours: Readonly<Record<Side, SideContours>>;
+  /** Where a limit of either wheel begins to be passed, straight between cells; none where the setup gives none. */
+  readonly limitBorder: readonly Contour[];
   /** At each row's travel. */
   readonly steerAtHeight: readonly (SteerLimits | NoLimits)[];
   /** At each column's steer. */
@@ -36,6 +38,8 @@ export interface MapReport {
   readonly limits: readonly ReachLimit[];
   /** Whether a gap below 0 was found, in a cell or on the way of a curve. */
   readonly rubs: boolean;
+  /** Whether a limit was passed in a cell, or ends the way of a curve. */
+  readonly passesLimit: boolean;
 }
 
 /** The map, its contours and both curves. @returns null when `onRow` (called for rows of all three) stopped it. */
@@ -57,6 +61,7 @@ export function mapReportOf(model: Model, options: MapOptions = {}): MapReport |
   return {
     map,
     contours: { left: contours("left"), right: contours("right") },
+    limitBorder: limitBorderOf(map),
     steerAtHeight,
     lowestAtSteer,
     always: alwaysNear(model),
@@ -64,6 +69,8 @@ export function mapReportOf(model: Model, options: MapOptions = {}): MapReport |
     rubs:
       [map.left, map.right].some((side) => side.gap.some((gap) => gap < 0)) ||
       touches.some(({ left, right }) => isRub(left) || isRub(right)),
+    passesLimit:
+      (map.pastLimit?.limits.length ?? 0) > 0 || touches.some(({ either }) => either.stop === "limit"),
   };
 }
 

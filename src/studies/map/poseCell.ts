@@ -7,6 +7,7 @@ import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
 import { legMotionTo } from "../hardware/legMotion.ts";
+import { strutPath } from "../hardware/strut.ts";
 import type { Model } from "../model.ts";
 import type { Pair } from "../pairs.ts";
 import { Look } from "./march.ts";
@@ -88,7 +89,7 @@ export class PoseCell {
    * the gap changes by no more than any point of the ring's ball moves. With S the path that the motion of the
    * point at the middle wheel center sums to and Ω the turn, the wheel center is at most P = S + ΩP away, so
    * P = S/(1 − Ω), and a point of the ball runs at most S + Ω(P + R). A leg moves as its inner end does, seen
-   * from the wheel (`legMotionTo`).
+   * from the wheel (`legMotionTo`). A strut's lower end moves too, which adds to the ring's path.
    */
   private pathOf(pair: Pair): number {
     if (pair.kind === "leg") return this.legPath(pair.pivots);
@@ -97,7 +98,8 @@ export class PoseCell {
       motion[MOTION.steerHalf]! * motion[MOTION.steerTurnMost]!;
     if (!(turn < 1)) return Number.POSITIVE_INFINITY;
     const slide = slideOf(motion);
-    return slide + turn * (slide / (1 - turn) + pair.ring.ballRadius);
+    const ring = slide + turn * (slide / (1 - turn) + pair.ring.ballRadius);
+    return pair.kind === "strut" ? ring + strutPath(pair.strut, motion, this.pose, 0) : ring;
   }
 
   private legPath(pivots: Float64Array | null): number {

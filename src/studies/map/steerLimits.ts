@@ -2,8 +2,9 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
 import { type OutOfReach, solvePose } from "../../suspension/solvePose.ts";
+import { type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
 import type { Model } from "../model.ts";
-import { type Limit, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
+import { type Limit, limitedEnd, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
 import { Look, type March, march } from "./march.ts";
 import { PoseCell } from "./poseCell.ts";
 
@@ -41,7 +42,7 @@ const AT_BORDER = 1e-6;
 
 /**
  * At each height: how far the wheels can be steered from straight ahead, left and right, before something touches,
- * and before it comes nearer than the allowance. Proven: no steer in between is skipped (`march`); a near miss
+ * and before it comes nearer than the allowance; or before a limit of either wheel is passed. Proven: no steer in between is skipped (`march`); a near miss
  * that the resolution cannot tell from a touch counts as one. Pairs that ride together are left out: no steer
  * changes them.
  * @param travels mm. @param onRow called after each; return true to stop (the answer is then null).
@@ -64,20 +65,24 @@ export function steerLimits(
 
 class SteerSearch {
   private readonly cells: Readonly<Record<Side, PoseCell>>;
+  private readonly borders: LimitBorders | null;
   private arms: Readonly<Record<Side, number>> = { left: 0, right: 0 };
 
   constructor(private readonly model: Model) {
     this.cells = { left: new PoseCell(model, "left"), right: new PoseCell(model, "right") };
+    this.borders = limitBordersOf(model);
   }
 
   at(travel: number): SteerLimits {
     const { left, right } = this.model.frontEnd;
     this.arms = { left: armAngleFor(left, travel), right: armAngleFor(right, travel) };
-    return { ok: true, travel, leftTurn: this.turn(1), rightTurn: this.turn(-1) };
+    return { ok: true, travel, leftTurn: this.turn(travel, 1), rightTurn: this.turn(travel, -1) };
   }
 
-  private turn(way: 1 | -1): TurnLimits {
-    const end = this.end(way);
+  private turn(travel: number, way: 1 | -1): TurnLimits {
+    const reached = this.end(way);
+    const border = this.borders?.alongSteer(travel, way);
+    const end = border === undefined ? reached : limitedEnd(reached, border, way, AT_BORDER);
     const allowance = {
       left: this.limit("left", 0, end, this.model.setup.allowance),
       right: this.limit("right", 0, end, this.model.setup.allowance),

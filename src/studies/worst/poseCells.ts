@@ -6,15 +6,18 @@ import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
+import { Keeps, type KeptPoses } from "../limits/keptPoses.ts";
 
 /** One side's wheel and what decides where it can be. */
 export interface WheelToMove {
   readonly side: SideModel;
-  /** The other side: a steer it cannot follow is no pose of the truck. */
-  readonly other: SideModel;
+  /** The other side: a steer it cannot follow is no pose of the truck. Null = this wheel for itself. */
+  readonly other: SideModel | null;
   /** 0 for the left side, 3 for the right: where that side's inner end stands in an inner-ends row. */
   readonly innerAt: 0 | 3;
   readonly steering: Steering;
+  /** Poses that pass a limit are left out; none = the setup has no limit that any pose passes. */
+  readonly limits?: KeptPoses;
 }
 
 /**
@@ -52,6 +55,10 @@ export const Known = {
   /** Looked at for the other side's reach; then the other side can take no pose of it. */
   Other: 128,
   OtherEmpty: 256,
+  /** Looked at for limits; then every pose keeps them all, or every pose passes one. */
+  Limits: 512,
+  Kept: 1024,
+  Passed: 2048,
 } as const;
 
 // Leaf scratch.
@@ -102,7 +109,11 @@ export class PoseCells {
     const a = across === "arm" ? 0.5 * armHalf : 0;
     const s = across === "steer" ? 0.5 * steerHalf : 0;
     const first = this.add(arm - a, armHalf - a, steer - s, steerHalf - s);
-    this.add(arm + a, armHalf - a, steer + s, steerHalf - s);
+    const second = this.add(arm + a, armHalf - a, steer + s, steerHalf - s);
+    // What holds all over a cell holds in its halves.
+    const limits = this.known[cell]! & Known.Kept ? Known.Limits | Known.Kept : 0;
+    this.known[first]! |= limits;
+    this.known[second]! |= limits;
     this.halves[slot] = first;
     return first;
   }
@@ -131,10 +142,37 @@ export class PoseCells {
   isOtherEmpty(cell: number): boolean {
     if (!(this.known[cell]! & Known.Other)) {
       const { innerAt, other } = this.wheel;
-      const state = this.borderOf(cell * CELL_OF_POSES_ROW, other, innerAt === 0 ? 3 : 0);
+      const at = cell * CELL_OF_POSES_ROW;
+      const state = other === null ? Border.Unknown : this.borderOf(at, other, innerAt === 0 ? 3 : 0);
       this.known[cell]! |= Known.Other | (state === Border.Empty ? Known.OtherEmpty : 0);
     }
     return (this.known[cell]! & Known.OtherEmpty) !== 0;
+  }
+
+  /** Looks at the limits over a cell, once: the bits `Kept` and `Passed`. */
+  lookAtLimits(cell: number): number {
+    if (this.known[cell]! & Known.Limits) return this.known[cell]!;
+    const { limits } = this.wheel;
+    const { rows } = this;
+    const at = cell * CELL_OF_POSES_ROW;
+    const keeps = limits?.look(
+      rows[at]!,
+      rows[at + CELL_OF_POSES.armHalf]!,
+      rows[at + CELL_OF_POSES.steer]!,
+      rows[at + CELL_OF_POSES.steerHalf]!,
+    );
+    const found =
+      keeps === undefined || keeps === Keeps.All ? Known.Kept : keeps === Keeps.None ? Known.Passed : 0;
+    this.known[cell]! |= Known.Limits | found;
+    return this.known[cell]!;
+  }
+
+  /** Whether the middle of a cell, where both wheels stand, keeps every limit. */
+  keepsMiddle(cell: number): boolean {
+    const { limits } = this.wheel;
+    if (limits === undefined || this.known[cell]! & Known.Kept) return true;
+    const at = cell * CELL_OF_POSES_ROW;
+    return limits.keepsAt(this.rows[at]!, this.rows[at + CELL_OF_POSES.steer]!);
   }
 
   private borderOf(at: number, side: SideModel, innerAt: 0 | 3): Border {
@@ -151,12 +189,12 @@ export class PoseCells {
 
   /** Solves the middle and proves the motion, as far as possible. */
   private solve(at: number, arm: number, armHalf: number, steer: number, steerHalf: number): number {
-    const { side, other, steering, innerAt } = this.wheel;
+    const { side, other, steering, innerAt, limits } = this.wheel;
     if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return 0;
     const cos = Math.cos(arm);
     const sin = Math.sin(arm);
-    let known: number = Known.Steers;
-    if (stands(other, cos, sin, innerAt === 0 ? 3 : 0)) known |= Known.OtherStands;
+    let known: number = Known.Steers | (limits === undefined ? Known.Limits | Known.Kept : 0);
+    if (other === null || stands(other, cos, sin, innerAt === 0 ? 3 : 0)) known |= Known.OtherStands;
     if (!stands(side, cos, sin, innerAt)) return known;
     known |= Known.Stands;
     for (let i = 0; i < 6; i++) this.rows[at + CELL_OF_POSES.wheel + i] = pose[POSE.wheelCenter + i]!;

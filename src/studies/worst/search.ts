@@ -13,6 +13,9 @@ const LEAST_SHARE = 1 / 4096;
 /** …and where a pose amid the border of reach bounds the cell, the share of that at which rounding would take over. */
 const FINEST_SHARE = 1e-8;
 
+/** …and where a limit may be passed in a cell or kept, the share at which it is left: less than a micron of travel. */
+const LIMIT_SHARE = 2 ** -12;
+
 /** Nodes after which the search stops and reports the bound it has reached: a few seconds of work. */
 const MOST_NODES = 1_000_000;
 
@@ -75,8 +78,9 @@ export class Search extends Frontier {
   private look(node: number): void {
     this.cells++;
     const poses = this.nodes.rows[node * NODE_ROW]!;
-    const known = this.poses.known[poses]!;
-    if (this.nodes.rows[node * NODE_ROW + NODE.tree] === WHOLE) {
+    const known = this.poses.lookAtLimits(poses);
+    if (known & Known.Passed) this.nodes.drop(node);
+    else if (this.nodes.rows[node * NODE_ROW + NODE.tree] === WHOLE) {
       if (known & Known.Moves && this.isEven(poses)) this.takeApart(node);
       else this.lookAtWhole(node, poses);
     } else if (known & Known.Moves) this.lookAtPiece(node, poses);
@@ -93,15 +97,21 @@ export class Search extends Frontier {
       for (let i = 0; i < MOTION_ROW; i++) motion[i] = this.poses.rows[poseAt + CELL_OF_POSES.motion + i]!;
     }
     boundCell(found, this.subject.ring, this.poses.rows, poseAt + CELL_OF_POSES.wheel, rows, cell, motion);
-    const stands = (this.poses.known[poses]! & Known.OtherStands) !== 0;
+    const known = this.poses.known[poses]!;
+    const stands = (known & Known.OtherStands) !== 0;
     // Only a pose that both wheels can take counts as found, and only a point of the part: a tree's box has none.
     if (found.value < this.best && stands && rows[node * NODE_ROW + NODE.tree] === NO_TREE)
-      this.keep(poseAt, rows[cell + CELL.radius]!);
+      if (this.poses.keepsMiddle(poses)) this.keep(poseAt, rows[cell + CELL.radius]!);
     const bound = found.bound > this.floor ? found.bound : this.floor;
     if (bound >= this.best) this.nodes.drop(node);
-    else if (stands) this.push(node, bound, loosestCut());
-    else if (this.poses.isOtherEmpty(poses)) this.nodes.drop(node);
-    else if (bound >= this.best - this.borderTolerance || this.isFinest(poseAt)) this.settle(node, bound);
+    else if (stands && (known & Known.Kept || !this.isFinest(poseAt, LIMIT_SHARE)))
+      this.push(node, bound, loosestCut());
+    else if (!stands && this.poses.isOtherEmpty(poses)) this.nodes.drop(node);
+    else if (
+      bound >= this.best - this.borderTolerance ||
+      this.isFinest(poseAt, stands ? LIMIT_SHARE : FINEST_SHARE)
+    )
+      this.settle(node, bound);
     else this.push(node, bound, loosestCut());
   }
 
@@ -140,7 +150,8 @@ export class Search extends Frontier {
     const { subject } = this;
     if (known & Known.Stands && known & Known.OtherStands) {
       const gap = subject.gap(rows, poseAt + CELL_OF_POSES.wheel, this.best);
-      if (gap < this.best) this.offer(subject.row, rows[poseAt]!, rows[poseAt + CELL_OF_POSES.steer]!);
+      if (gap < this.best && this.poses.keepsMiddle(poses))
+        this.offer(subject.row, rows[poseAt]!, rows[poseAt + CELL_OF_POSES.steer]!);
     }
     const slide = rows[poseAt + CELL_OF_POSES.slide]!;
     const turn = rows[poseAt + CELL_OF_POSES.turn]!;
@@ -173,7 +184,7 @@ export class Search extends Frontier {
   private keepOnBorder(node: number, poseAt: number, bound: number, cut: Cut): void {
     if (bound >= this.best) this.nodes.drop(node);
     else if (Math.max(bound, this.floor) >= this.best - this.borderTolerance) this.settle(node, bound);
-    else if (this.isFinest(poseAt)) this.giveUp(node);
+    else if (this.isFinest(poseAt, FINEST_SHARE)) this.giveUp(node);
     else this.push(node, bound, cut);
   }
 
@@ -188,11 +199,11 @@ export class Search extends Frontier {
     }
   }
 
-  private isFinest(poseAt: number): boolean {
+  private isFinest(poseAt: number, share: number): boolean {
     const { rows } = this.poses;
     return (
-      rows[poseAt + CELL_OF_POSES.armHalf]! < this.leastArm * FINEST_SHARE &&
-      rows[poseAt + CELL_OF_POSES.steerHalf]! < this.leastSteer * FINEST_SHARE
+      rows[poseAt + CELL_OF_POSES.armHalf]! < this.leastArm * share &&
+      rows[poseAt + CELL_OF_POSES.steerHalf]! < this.leastSteer * share
     );
   }
 

@@ -60,6 +60,27 @@ export class EngineMechanism {
     return [at[3 * id]! / METERS_PER_MM, at[3 * id + 1]! / METERS_PER_MM, at[3 * id + 2]! / METERS_PER_MM];
   }
 
+  /** Puts the model's one mocap body at a place, vehicle axes, mm, turned about X by `roll`, radians. */
+  placeMocap(at: Vec3, roll: number): void {
+    (this.#data.mocap_pos as Float64Array).set(at.map((c) => c * METERS_PER_MM));
+    (this.#data.mocap_quat as Float64Array).set([Math.cos(roll / 2), Math.sin(roll / 2), 0, 0]);
+    this.#mujoco.mj_forward(this.#model, this.#data);
+  }
+
+  /** What the engine's own collision detection finds of a geom: distances to what it meets and the places midway, mm. */
+  contactsOf(geom: string): { readonly distance: number; readonly at: Vec3 }[] {
+    const id = this.#id(this.#mujoco.mjtObj.mjOBJ_GEOM.value, geom);
+    const found: { readonly distance: number; readonly at: Vec3 }[] = [];
+    const contacts = this.#data.contact;
+    for (let i = 0; i < contacts.size(); i++) {
+      const contact = contacts.get(i);
+      if (contact === undefined || (contact.geom1 !== id && contact.geom2 !== id)) continue;
+      const [x, y, z] = Array.from(contact.pos as Float64Array, (c) => c / METERS_PER_MM);
+      found.push({ distance: contact.dist / METERS_PER_MM, at: [x!, y!, z!] });
+    }
+    return found;
+  }
+
   /** Largest violation of any equality, meters or radians. */
   get residual(): number {
     const violations = this.#data.efc_pos as Float64Array;

@@ -31,7 +31,14 @@ function everyLimit({ lowerArm, upperArm }: FrontEndInput): Partial<LimitsSetup>
     outerTieRodEnd: { misalignment: 18 * DEG, stud: normalize([0.05, 0.1, 1]) },
     innerTieRodEnd: { misalignment: 20 * DEG, stud: null },
     ...{ bumpStop: 60, droopStrap: -55, steeringStop: 25 * DEG, steeringStroke: 0.3 },
-    shock: { bodyMount: body, lowerMount: [-20, -30, 60], on: "knuckle", compressed: 250, extended: 330 },
+    shock: {
+      bodyMount: body,
+      lowerMount: [-20, -30, 60],
+      on: "knuckle",
+      compressed: 250,
+      extended: 330,
+      diameter: null,
+    },
   };
 }
 

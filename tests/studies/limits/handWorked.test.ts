@@ -220,6 +220,7 @@ describe("a shock on the lower arm, by the law of cosines", () => {
     on: "lowerArm" as const,
     compressed: 400,
     extended: 500,
+    diameter: null,
   };
   const lengthAt = (travel: number) =>
     Math.sqrt(300 ** 2 + 350 ** 2 - 2 * 300 * 350 * Math.cos(Math.PI / 2 - Math.asin(travel / 400)));

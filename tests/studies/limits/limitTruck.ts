@@ -7,7 +7,7 @@ import type { FrontEndInput } from "../../../src/suspension/inputs.ts";
 import { demoModel } from "../demoModel.ts";
 
 /** Nothing limited. */
-const NO_LIMITS: LimitsSetup = {
+export const NO_LIMITS: LimitsSetup = {
   ...{ upperBallJoint: null, lowerBallJoint: null, outerTieRodEnd: null, innerTieRodEnd: null },
   ...{ bumpStop: null, droopStrap: null, shock: null, steeringStop: null, steeringStroke: null },
 };
@@ -37,6 +37,13 @@ export function bareSpring(
 ): AirSpringSetup {
   return {
     ...{ bodyMount, armMount, leastHeight: null, greatestHeight: null, leastPressure: null },
-    ...{ greatestPressure: null, curve: null, volume: null, exponent: 1.38, atmosphere: 0.101325 },
+    ...{
+      greatestPressure: null,
+      diameter: null,
+      curve: null,
+      volume: null,
+      exponent: 1.38,
+      atmosphere: 0.101325,
+    },
   };
 }

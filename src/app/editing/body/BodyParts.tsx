@@ -1,6 +1,6 @@
 import { useRef } from "react";
 import { type KeyPath, valueAt } from "../../../setup/keyPath.ts";
-import { openFiles } from "../../state/openFiles.ts";
+import { readMeshFiles } from "../../state/openFiles.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
@@ -24,8 +24,19 @@ export function BodyParts({ truck }: BodyPartsProps) {
     state.insertItem(BODY, list.length, make(truck, names, fileUnitsOf(state.document)));
   };
   const addMesh = async (file: File) => {
-    await openFiles(workbench, [file]);
+    const meshes = await readMeshFiles([file]);
+    const read = meshes.files.get(file.name);
+    const { beginGesture, endGesture, addMeshes, dismissRefusal, refuse } = workbench.getState();
+    if (read && "refused" in read) {
+      refuse({ file: file.name, key: "", value: "", mend: read.refused });
+      return;
+    }
+    // One step to undo: the part, which asks for the file, and the file. What was refused before is another matter.
+    dismissRefusal();
+    beginGesture();
     add((_, names) => newMesh(file.name, names));
+    addMeshes(meshes);
+    endGesture();
   };
   return (
     <>

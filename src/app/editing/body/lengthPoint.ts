@@ -25,7 +25,8 @@ export function movedPoint(
   return [steppedText(to.x, step, units), y, steppedText(to.z, step, units)];
 }
 
-function steppedText(mm: number, step: LengthStep, units: FileUnits): string {
+/** A length to the nearest whole step, as the file may hold it. */
+export function steppedText(mm: number, step: LengthStep, units: FileUnits): string {
   const size = step.units === "in" ? step.size * MM_PER_INCH : step.size;
   return plainLengthText(Math.round(mm / size) * size, units, step.units);
 }

@@ -1,16 +1,21 @@
+import type { StanceMeasure } from "../../../setup/floorTypes.ts";
 import { type KeyPath, valueAt } from "../../../setup/keyPath.ts";
 import { plainLengthText } from "../../../units/plainLengthText.ts";
 import { shownDocument } from "../../state/selectors.ts";
+import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../FieldRow.tsx";
 import { freeName } from "../freeName.ts";
+import { measureOf, STANCE_MEASURES, stanceBy } from "./stanceMeasure.ts";
 
 const STANCES: KeyPath = ["stances"];
 
+export type StanceListProps = { truck: Truck };
+
 /** Heights with a name. A new one is the height shown. */
-export function StanceList() {
+export function StanceList({ truck }: StanceListProps) {
   const stances = useWorkbench((s) => valueAt(shownDocument(s), STANCES));
   const list: readonly unknown[] = Array.isArray(stances) ? stances : [];
   const { insertItem, moveItem, removeItem } = workbench.getState();
@@ -30,7 +35,7 @@ export function StanceList() {
             // biome-ignore lint/suspicious/noArrayIndexKey: names change while they are typed, and two may be the same
             <li key={i} className="stance">
               <FieldRow path={["stances", i, "name"]} label={`Stance ${i + 1}`} />
-              <FieldRow path={["stances", i, "travel"]} label="Height (travel)" />
+              <StanceHeight index={i} stance={stance} truck={truck} />
               <div className="row-tools">
                 <button
                   type="button"
@@ -67,5 +72,37 @@ export function StanceList() {
         Add the height shown
       </button>
     </section>
+  );
+}
+
+/** A stance's height, by whichever measure the shop reads it: changing the measure keeps the height. */
+function StanceHeight({ index, stance, truck }: { index: number; stance: unknown; truck: Truck }) {
+  const measure = measureOf(stance);
+  const units = useWorkbench((s) => fileUnitsOf(s.document));
+  const name = String(valueAt(stance, ["name"]) ?? "");
+  return (
+    <>
+      <label className="stance-by">
+        Height by{" "}
+        <select
+          aria-label={`Height of ${name} by`}
+          value={measure}
+          onChange={(event) => {
+            const wanted = event.target.value as StanceMeasure;
+            workbench.getState().editField(["stances", index], stanceBy(wanted, stance, truck, units));
+          }}
+        >
+          {STANCE_MEASURES.map((one) => (
+            <option key={one.measure} value={one.measure}>
+              {one.label}
+            </option>
+          ))}
+        </select>
+      </label>
+      <FieldRow
+        path={["stances", index, measure]}
+        label={measure === "travel" ? "Height (travel)" : "Height"}
+      />
+    </>
   );
 }

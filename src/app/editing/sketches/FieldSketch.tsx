@@ -2,12 +2,16 @@ import "./sketches.css";
 import type { ReactNode } from "react";
 import { ArmSketch } from "./ArmSketch.tsx";
 import { BoxSketch } from "./BoxSketch.tsx";
+import { CamberSketch } from "./CamberSketch.tsx";
+import { CasterSketch } from "./CasterSketch.tsx";
 import { GapSketch } from "./GapSketch.tsx";
 import { KnuckleSketch } from "./KnuckleSketch.tsx";
 import { LinkageSketch } from "./LinkageSketch.tsx";
 import { PinLeadSketch } from "./PinLeadSketch.tsx";
+import { PivotsSketch } from "./PivotsSketch.tsx";
 import { RotorSketch } from "./RotorSketch.tsx";
 import { RoundSketch } from "./RoundSketch.tsx";
+import { ShimSketch } from "./ShimSketch.tsx";
 import { SteeringArmSketch } from "./SteeringArmSketch.tsx";
 import { TireSketch } from "./TireSketch.tsx";
 import { ToeSketch } from "./ToeSketch.tsx";
@@ -43,7 +47,10 @@ function drawingOf(pattern: readonly string[], isRack: boolean): ReactNode {
   }
   if (first === "wheel") return <WheelSketch lit={last} />;
   if (first === "tire") return <TireSketch lit={last} />;
-  if (first === "alignment") return <ToeSketch />;
+  if (first === "alignment" && last === "camber") return <CamberSketch />;
+  if (first === "alignment" && last === "caster") return <CasterSketch />;
+  if (first === "alignment" && last === "toe") return <ToeSketch />;
+  if (first === "adjusters") return adjusterSketch(last);
   if (first === "travel" || last === "travel") return <TravelSketch lit={last} />;
   if (first === "allowance") return <GapSketch />;
   if (first === "hardware" && second === "rotor") return <RotorSketch lit={last} />;
@@ -52,5 +59,12 @@ function drawingOf(pattern: readonly string[], isRack: boolean): ReactNode {
   if (second === "wheelbase") return <WheelbaseSketch />;
   if (second === "upperArm" || second === "lowerArm") return <ArmSketch lit={last} />;
   if (second === "steering") return <LinkageSketch lit={pattern.slice(2).join(".")} isRack={isRack} />;
+  return null;
+}
+
+function adjusterSketch(key: string): ReactNode {
+  if (key === "least" || key === "most" || key === "step") return <ShimSketch lit={key} />;
+  if (key === "front" || key === "rear" || key === "direction" || key === "throw")
+    return <PivotsSketch lit={key} />;
   return null;
 }

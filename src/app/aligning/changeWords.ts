@@ -1,0 +1,15 @@
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { amountText } from "../words/amountText.ts";
+
+/** mm. Less is nothing to be set. */
+const NOTHING = 0.005;
+
+/** What is to be done to come from one length to another: `add 1/32 in`; "as it is" when there is nothing to do. */
+export function changeWords(
+  change: number,
+  [more, less]: readonly [more: string, less: string],
+  format: LengthFormat,
+): string {
+  if (Math.abs(change) < NOTHING) return "as it is";
+  return `${change > 0 ? more : less} ${amountText(change, format)}`;
+}

@@ -1,0 +1,53 @@
+import type { RollSetup } from "../../setup/floorTypes.ts";
+import type { Model } from "../model.ts";
+import { floorAt } from "./floorAt.ts";
+import type { FloorPose } from "./floorPose.ts";
+import { type RollCoverage, rollCoverage } from "./rollCoverage.ts";
+import { type ScrubLine, scrubLine } from "./scrubLine.ts";
+import { type StanceMeasures, stanceMeasures } from "./stanceMeasures.ts";
+
+/** A stance on the floor, straight ahead; null = a wheel is out of reach there. */
+export interface FloorStance {
+  readonly name: string;
+  readonly travel: number;
+  readonly measures: StanceMeasures | null;
+  readonly floor: FloorPose | null;
+  /** With the left, then the right tire flat; empty when the setup names no points that may drag, or out of reach. */
+  readonly scrub: readonly ScrubLine[];
+}
+
+/** A truck's stances on the floor. */
+export interface FloorReport {
+  readonly stances: readonly FloorStance[];
+  /** null when no roll is asked for. */
+  readonly roll: RollCoverage | null;
+  /** A named point, or the frame where it is measured, is below the floor at a stance. */
+  readonly below: boolean;
+}
+
+/**
+ * Every stance (the measured height when the setup names none) in all measures and on the floor, with what hangs below
+ * the scrub line, and its poses of roll and curb. @param roll what to ask instead of the setup's `roll` block
+ */
+export function floorReport(model: Model, roll: RollSetup | null = model.setup.roll): FloorReport {
+  const { setup } = model;
+  const named = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
+  const hasPoints = (setup.floor?.points ?? []).length > 0;
+  const stances = named.map(({ name, travel }) => ({
+    ...{ name, travel },
+    measures: stanceMeasures(model, travel),
+    floor: floorAt(model, { left: travel, right: travel }, 0),
+    scrub: hasPoints
+      ? (["left", "right"] as const).flatMap((flat) => scrubLine(model, travel, flat) ?? [])
+      : [],
+  }));
+  const below = stances.some(({ floor }) => floor !== null && hangsBelow(floor));
+  return { stances, roll: rollCoverage(model, roll), below };
+}
+
+function hangsBelow({ clearances, frame }: FloorPose): boolean {
+  return (
+    clearances.some(({ clearance }) => clearance < 0) ||
+    (frame !== null && (frame.left < 0 || frame.right < 0))
+  );
+}

@@ -1,0 +1,60 @@
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { Model } from "../model.ts";
+import { amountWords } from "../sentenceAmount.ts";
+import type { FloorClearance } from "./floorPose.ts";
+import type { FloorReport, FloorStance } from "./floorReport.ts";
+import { AT_END } from "./rollCase.ts";
+
+/**
+ * What is below the floor or the scrub line at each stance, in plain sentences; else how much room the lowest point has.
+ * Stances outside the setup's own travel are told as such: a tape read wrong is found there.
+ */
+export function floorSentences({ stances }: FloorReport, { setup }: Model, format: LengthFormat): string[] {
+  const { floor, travel } = setup;
+  const told = stances.flatMap((stance) => {
+    const isOutside = stance.travel > travel.bump + AT_END || stance.travel < travel.droop - AT_END;
+    const outside = `The "${stance.name}" stance, at travel ${formatLength(stance.travel, format)}, is outside the setup's own travel.`;
+    return [...(isOutside ? [outside] : []), ...stanceSentences(stance, format)];
+  });
+  if (floor === null)
+    told.push(
+      "The setup has no floor block: give floor.lip, floor.frame and floor.points to have them measured.",
+    );
+  else if (floor.points.length === 0)
+    told.push("No ground clearance: the setup names no floor.points that may drag.");
+  return told;
+}
+
+function stanceSentences({ name, floor, scrub }: FloorStance, format: LengthFormat): string[] {
+  const where = `At the "${name}" stance`;
+  if (floor === null) return [`${where} a wheel is out of reach.`];
+  const { clearances, frame } = floor;
+  const below = named(clearances.filter(({ clearance }) => clearance < 0));
+  const sunk = frame && Math.min(frame.left, frame.right);
+  const lines = below.map(
+    ([point, least]) => `${where} the ${point} is ${amountWords(least, format)} below the floor.`,
+  );
+  if (sunk !== null && sunk < 0)
+    lines.push(`${where} the frame is ${amountWords(sunk, format)} below the floor.`);
+  if (lines.length === 0 && clearances.length > 0) {
+    const [lowest] = [...clearances].sort((a, b) => a.clearance - b.clearance);
+    lines.push(
+      `${where} the ${lowest!.name} is the lowest, ${formatLength(lowest!.clearance, format)} above the floor.`,
+    );
+  }
+  const dragging = named(scrub.flatMap((line) => line.dragging));
+  for (const [point, least] of dragging) {
+    lines.push(
+      `${where} with a tire flat the ${point} hangs ${amountWords(least, format)} below the scrub line.`,
+    );
+  }
+  return lines;
+}
+
+/** Each name once, with the least of its clearances. */
+function named(points: readonly FloorClearance[]): [string, number][] {
+  const least = new Map<string, number>();
+  for (const { name, clearance } of points)
+    least.set(name, Math.min(clearance, least.get(name) ?? clearance));
+  return [...least];
+}

@@ -1,0 +1,50 @@
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { KEPT } from "./frontEndLimit.ts";
+import type { LimitMargin, LimitPose } from "./limitsOf.ts";
+import { marginWords } from "./limitWords.ts";
+
+/** Limits named before the rest is counted. */
+const NAMED = 2;
+
+/** mm or radians: two sides this near each other do the same. */
+const ALIKE = 1e-6;
+
+/** Those of a pose that are passed, the one past by the greatest share of its range first. */
+export function limitsPastAt(pose: LimitPose): readonly LimitMargin[] {
+  return pose.ok ? pose.margins.filter(({ margin }) => margin < -KEPT) : [];
+}
+
+/**
+ * What a pose passes, in one plain sentence: `Past the left lower ball joint's cone by 1.2°.`; the two sides that do the
+ * same are told once; "" when every limit is kept.
+ */
+export function pastLimitSentence(pose: LimitPose, format: LengthFormat): string {
+  const past = limitsPastAt(pose);
+  const twinOf = (one: LimitMargin) =>
+    past.find((other) => other.side !== one.side && other.name === one.name && isAlike(one, other));
+  const told = past.filter((one) => one.side === "left" || twinOf(one) === undefined);
+  if (told.length === 0) return "";
+  const words = told.slice(0, NAMED).map((one) => {
+    const whose =
+      twinOf(one) === undefined
+        ? `the ${one.side} ${nameWords(one.name)}`
+        : `the ${nameWords(one.name)}, both sides,`;
+    return `${whose} by ${marginWords(one.margin, one.measure, format)}`;
+  });
+  const rest = told.length - words.length;
+  if (rest > 0) words.push(`${rest} more ${rest === 1 ? "limit" : "limits"}`);
+  return `Past ${words.length > 2 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words.join(" and ")}.`;
+}
+
+function isAlike(a: LimitMargin, b: LimitMargin): boolean {
+  return Math.abs(a.margin - b.margin) < ALIKE;
+}
+
+/** What it is that is passed: a joint has a cone and planes, a rod end an angle; a stop is a thing itself. */
+function nameWords(name: string): string {
+  const [joint, plane] = name.split(", ");
+  if (plane !== undefined) return `${joint}'s limit ${plane}`;
+  if (/ball joint$/.test(name)) return `${name}'s cone`;
+  if (/ end$/.test(name)) return `${name}'s angle`;
+  return /compression$|extension$/.test(name) ? `${name} limit` : name;
+}

@@ -1,0 +1,78 @@
+import type { Side } from "../../suspension/frontEnd.ts";
+import { POSE_ROW } from "../../suspension/poseRow.ts";
+import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
+import { LimitStatus } from "../limits/limitStatus.ts";
+import type { Model } from "../model.ts";
+import type { ClearanceMap, MapPastLimit } from "./clearanceMap.ts";
+
+/** Fills in, row by row, which limit is passed in each cell of a map; both wheels share it. */
+export class LimitCells implements MapPastLimit {
+  readonly limits: { readonly side: Side; readonly name: string }[] = [];
+  readonly passed: Int16Array;
+  readonly share: Float64Array;
+  private readonly status: Readonly<Record<Side, LimitStatus>>;
+  private readonly places = new Map<string, number>();
+
+  constructor(model: Model, cells: number) {
+    this.passed = new Int16Array(cells).fill(-1);
+    this.share = new Float64Array(cells).fill(Number.NaN);
+    this.status = { left: new LimitStatus(model, "left"), right: new LimitStatus(model, "right") };
+  }
+
+  /**
+   * One row of the map at the columns in reach.
+   * @param ends a row of `innerEndsTo` a column. @param left, right a pose row a column; right null = of mirrored sides
+   * the right wheel does at −steer what the left one does.
+   */
+  sweep(
+    { travels, steers }: ClearanceMap,
+    row: number,
+    can: Uint8Array,
+    ends: Float64Array,
+    left: Float64Array,
+    right: Float64Array | null,
+  ): void {
+    const cols = can.length;
+    const travel = travels[row]!;
+    for (let col = 0; col < cols; col++) {
+      if (can[col] === 0) continue;
+      const steer = steers[col]!;
+      const own = this.status.left;
+      const endsAt = col * INNER_ENDS_ROW;
+      let found = own.limitStatusAt(left, col * POSE_ROW, ends, endsAt, travel, steer);
+      let share = own.share;
+      let side: Side = "left";
+      const from = cols - 1 - col;
+      const other = right === null ? own : this.status.right;
+      const onRight =
+        right === null
+          ? own.limitStatusAt(left, from * POSE_ROW, ends, from * INNER_ENDS_ROW, travel, -steer)
+          : other.limitStatusAt(right, col * POSE_ROW, ends, endsAt, travel, steer);
+      if (onRight >= 0 && (found < 0 || other.share < share)) {
+        found = onRight;
+        side = "right";
+      }
+      share = Math.min(share, other.share);
+      const cell = row * cols + col;
+      this.share[cell] = share;
+      if (found >= 0) this.passed[cell] = this.placeOf(side, this.status[side].limits[found]!.name);
+    }
+  }
+
+  /** As plain data. */
+  told(): MapPastLimit {
+    const { limits, passed, share } = this;
+    return { limits, passed, share };
+  }
+
+  private placeOf(side: Side, name: string): number {
+    const key = `${side} ${name}`;
+    let place = this.places.get(key);
+    if (place === undefined) {
+      place = this.limits.length;
+      this.places.set(key, place);
+      this.limits.push({ side, name });
+    }
+    return place;
+  }
+}

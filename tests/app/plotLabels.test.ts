@@ -1,0 +1,63 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { scaleLinear } from "d3-scale";
+import { describe, expect, it } from "vitest";
+import { gapOverSteer, gapOverTravel } from "../../src/app/plots/gapPlots.ts";
+import { labelSpots } from "../../src/app/plots/labelSpots.ts";
+import { plotRange } from "../../src/app/plots/plotRange.ts";
+import type { PlotSpec } from "../../src/app/plots/plotTypes.ts";
+import { truckOf } from "../../src/app/state/truck.ts";
+
+const ROOM = { left: 46, right: 340, top: 10, bottom: 186 };
+
+/** Names of a plot's curves as boxes, each letter as wide as the drawing's narrow font has it at the most. */
+function boxes(spec: PlotSpec) {
+  const { low, high } = plotRange(spec);
+  const xs = spec.series[0]!.points.map((point) => point.x);
+  const x = scaleLinear([xs[0]!, xs.at(-1)!], [ROOM.left, ROOM.right]);
+  const y = scaleLinear([low, high], [ROOM.bottom, ROOM.top]);
+  return labelSpots(spec.series, x, y, ROOM).map((spot) => {
+    const half = 0.5 * 5.2 * spot.name.length;
+    return {
+      name: spot.name,
+      left: spot.x - half,
+      right: spot.x + half,
+      top: spot.y - 9,
+      bottom: spot.y + 3,
+    };
+  });
+}
+
+function demo() {
+  const path = join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json");
+  const read = truckOf(readFileSync(path, "utf8"), "half-ton-on-air.json", null);
+  if (!read.ok) throw new Error("the example does not go together");
+  return read.value;
+}
+
+describe("names of curves", () => {
+  const truck = demo();
+  const { droop, bump } = truck.setup.travel;
+  const specs = [0, 0.25, 0.5, 0.75, 1].flatMap((share) => [
+    gapOverSteer(truck, droop + share * (bump - droop)),
+    gapOverTravel(truck, 2 * share - 1),
+  ]);
+
+  it.each(specs.map((spec, i) => [`${spec.id} ${i}`, spec] as const))(
+    "never lie on each other nor leave the plot, and every curve has one: %s",
+    (_, spec) => {
+      const named = boxes(spec);
+      expect(named.map(({ name }) => name).sort()).toEqual(spec.series.map(({ name }) => name).sort());
+      for (const [i, a] of named.entries()) {
+        expect(a.left).toBeGreaterThanOrEqual(ROOM.left);
+        expect(a.right).toBeLessThanOrEqual(ROOM.right);
+        expect(a.top).toBeGreaterThanOrEqual(ROOM.top);
+        expect(a.bottom).toBeLessThanOrEqual(ROOM.bottom);
+        for (const b of named.slice(i + 1)) {
+          const isApart = a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top;
+          expect(isApart, `${a.name} on ${b.name}`).toBe(true);
+        }
+      }
+    },
+  );
+});

@@ -1,0 +1,232 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { readSetup } from "../../src/setup/readSetup.ts";
+import { airEquilibrium } from "../../src/studies/air/airEquilibrium.ts";
+import { airStateAt } from "../../src/studies/air/airState.ts";
+import { floorAt } from "../../src/studies/floor/floorAt.ts";
+import { wheelTravelsInRoll } from "../../src/studies/floor/wheelTravelsInRoll.ts";
+import { turningCircle } from "../../src/studies/geometry/turningCircle.ts";
+import { limitMargins } from "../../src/studies/limits/limitsOf.ts";
+import { type Model, modelOf } from "../../src/studies/model.ts";
+import { formatAngle, radFromDeg } from "../../src/units/angle.ts";
+import { formatLength } from "../../src/units/formatLength.ts";
+import { MPA_PER_PSI } from "../../src/units/quantity.ts";
+import { picture } from "./harness/picture.ts";
+import { plain, read } from "./harness/reading.ts";
+import { openWorkbench, shot } from "./harness/workbench.ts";
+
+const NAME = "half-ton-limits.json";
+const EXAMPLE = readFileSync(join(import.meta.dirname, "..", "..", "shared", NAME), "utf8");
+const DESK = { width: 1440, height: 900 };
+const PHONE = { width: 390, height: 844 };
+const FOLDS = [
+  "Limits, what binds first",
+  "Stance and floor",
+  "Air springs",
+  "Steering and geometry",
+] as const;
+
+type Fold = (typeof FOLDS)[number];
+
+/** What the library says of the same file. */
+function exampleModel(text = EXAMPLE): Model {
+  const reading = readSetup(text, NAME);
+  if (!reading.ok) throw new Error(reading.issues.map(({ mend }) => mend).join("; "));
+  const made = modelOf(reading.value.setup, NAME);
+  if (!made.ok) throw new Error("the example goes together");
+  return made.model;
+}
+
+const fold = (page: Page, title: Fold) =>
+  page.locator("details.fold").filter({ has: page.getByRole("heading", { name: title, exact: true }) });
+
+async function unfold(page: Page, title: Fold) {
+  const details = fold(page, title);
+  if ((await details.getAttribute("open")) === null) await details.locator("summary").click();
+  await details.locator(".fold-inside").waitFor();
+  return details;
+}
+
+async function withExample(options: Parameters<typeof openWorkbench>[0], text = EXAMPLE) {
+  const bench = await openWorkbench(options);
+  await bench.page
+    .locator('input[type="file"]')
+    .first()
+    .setInputFiles({ name: NAME, mimeType: "application/json", buffer: Buffer.from(text) });
+  await bench.page.locator(".heading-setup").filter({ hasText: "aligned and on bags" }).waitFor();
+  return bench;
+}
+
+const travelSlider = (page: Page) => page.getByRole("slider", { name: "Travel", exact: true });
+const steeringSlider = (page: Page) => page.getByRole("slider", { name: "Steering", exact: true });
+
+describe("limits, air, floor and geometry beside the picture", () => {
+  it("ranks the limits at the pose shown, the library's least first, and goes where one is least", async () => {
+    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const limits = await unfold(page, FOLDS[0]);
+    const pose = limitMargins(exampleModel(), 0, 0);
+    if (!pose.ok) throw new Error("out of reach");
+    const rows = limits.locator(".limit-list button");
+    await limits.locator(".limit-row:enabled").first().waitFor();
+    expect(await read(rows.first())).toContain(pose.margins[0]!.name);
+    expect(await rows.count()).toBe(5);
+    await limits.getByRole("button", { name: /^All \d+ limits$/ }).click();
+    const names = new Set(pose.margins.map(({ name }) => name));
+    expect(await rows.count()).toBe(names.size);
+    await rows.filter({ hasText: "rack stroke" }).click();
+    expect(await steeringSlider(page).inputValue()).not.toBe("0");
+    await shot(page, "front-end-limits-desk");
+    expect(problems()).toEqual([]);
+  });
+
+  it("says what is passed and by how much, and has what is not checked checked", async () => {
+    const document = JSON.parse(EXAMPLE);
+    document.limits = { lowerBallJoint: { cone: 4 } };
+    delete document.airSpring;
+    document.variants = [];
+    document.stances = document.stances.filter((s: { travel?: unknown }) => s.travel !== undefined);
+    const text = JSON.stringify(document);
+    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" }, text);
+    const limits = await unfold(page, FOLDS[0]);
+    await page.getByRole("button", { name: "aired out", exact: true }).click();
+    const stance = exampleModel(text).setup.stances.find(({ name }) => name === "aired out")!;
+    const pose = limitMargins(exampleModel(text), stance.travel, 0);
+    if (!pose.ok) throw new Error("out of reach");
+    const { margin } = pose.margins[0]!;
+    expect(margin).toBeLessThan(0);
+    const row = limits.locator(".limit-list button").first();
+    await row.locator(".limit-where").filter({ hasText: "passed from" }).waitFor();
+    expect(await read(row)).toContain(`passed by ${formatAngle(-margin, 1)}`);
+    const mark = page.locator(".joint-marks text:visible").first();
+    expect(plain((await mark.textContent()) ?? "")).toContain(`${formatAngle(-margin, 1)} past its cone`);
+    await limits.getByRole("button", { name: "Check it: bump stop" }).click();
+    await limits.locator(".limit-name").filter({ hasText: "bump stop" }).waitFor();
+    expect(await limits.getByRole("button", { name: "Check it: bump stop" }).count()).toBe(0);
+    await shot(page, "front-end-passed-desk");
+    expect(problems()).toEqual([]);
+  });
+
+  it("tells the spring's pressure at each stance, and puts the truck where a pressure holds it", async () => {
+    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "dark" });
+    const air = await unfold(page, FOLDS[2]);
+    const model = exampleModel();
+    for (const { name, travel } of model.setup.stances) {
+      const state = airStateAt(model, "left", travel)!;
+      const row = await read(air.getByRole("row").filter({ hasText: name }));
+      expect(row).toContain(formatLength(state.height, { units: "in" }));
+      expect(row).toContain(`${(state.pressure! / MPA_PER_PSI).toFixed(0)} psi`);
+      expect(row).toContain(`${state.frequency!.toFixed(2)} Hz`);
+    }
+    await air.getByLabel("At this pressure").fill("75");
+    const found = airEquilibrium(model, "left", 75 * MPA_PER_PSI)!;
+    expect(found.rest).not.toBe("unknown");
+    await air.getByRole("button", { name: "Go there" }).click();
+    const shown = Number(await travelSlider(page).inputValue());
+    expect(shown).toBeCloseTo(found.travel!, 3);
+    await air.getByLabel("At this pressure").fill("200");
+    expect(await read(air.locator(".air-answer"))).toContain("above greatest pressure");
+    expect(await read(air)).toContain("Air under pressure can kill");
+    expect(problems()).toEqual([]);
+  });
+
+  it("a height typed off the floor puts the truck there; one out of range is refused with what it can be", async () => {
+    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const floor = await unfold(page, FOLDS[1]);
+    const lip = floor.getByLabel("Floor to fender lip");
+    await lip.fill("28 1/2");
+    await lip.press("Enter");
+    const travel = Number(await travelSlider(page).inputValue());
+    expect(floorAt(exampleModel(), { left: travel, right: travel }, 0)!.lip!.left).toBeCloseTo(
+      28.5 * 25.4,
+      2,
+    );
+    await lip.fill("90");
+    await lip.press("Enter");
+    expect(await read(floor.getByRole("alert"))).toMatch(/^The truck reads .* to .* here/);
+    await lip.press("Escape");
+    expect(await floor.getByRole("alert").count()).toBe(0);
+    expect(problems()).toEqual([]);
+  });
+
+  it("rolls the body: camber of both wheels to the floor, and the picture with it", async () => {
+    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const floor = await unfold(page, FOLDS[1]);
+    await page.getByRole("button", { name: "Front", exact: true }).click();
+    const before = await picture(page);
+    await floor.getByRole("slider").fill("2");
+    const model = exampleModel();
+    const rolled = wheelTravelsInRoll(model, 0, radFromDeg(2));
+    if (!rolled.ok) throw new Error("out of reach");
+    const pose = floorAt(model, rolled.travels, 0)!;
+    const row = await read(floor.getByRole("row").filter({ hasText: "Camber to the floor" }));
+    for (const side of ["left", "right"] as const)
+      expect(row).toContain(formatAngle(pose[side].camber, 2).replace("-", "−"));
+    expect(await picture(page)).not.toBe(before);
+    await shot(page, "front-end-roll-desk");
+    await floor.getByRole("button", { name: "Level again" }).click();
+    expect(await floor.getByRole("slider").inputValue()).toBe("0");
+    expect(problems()).toEqual([]);
+  });
+
+  it("tells turning circle, bump steer and the flattest tie rod", async () => {
+    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const geometry = await unfold(page, FOLDS[3]);
+    await geometry.getByText("Turning circle, curb to curb").waitFor();
+    const model = exampleModel();
+    const most = Math.max(
+      ...(["left", "right"] as const).map((way) => turningCircle(model, way, 0)!.curbToCurb),
+    );
+    const text = await read(geometry);
+    expect(text).toContain(`${(most / 304.8).toFixed(1)} ft`);
+    expect(text).toMatch(/Bump steer over travel toes (in|out) by up to/);
+    expect(text).toMatch(/inner tie rod end (up|down) /);
+    expect(problems()).toEqual([]);
+  });
+
+  it("bags, shocks and cones come and go with the Show menu", async () => {
+    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    await page.getByRole("button", { name: "Front", exact: true }).click();
+    let before = await picture(page);
+    await page.getByRole("button", { name: "Show", exact: true }).click();
+    for (const name of ["Springs and shocks", "Ball joint cones"]) {
+      await page.getByRole("checkbox", { name }).uncheck();
+      const after = await picture(page);
+      expect(after).not.toBe(before);
+      before = after;
+    }
+    expect(problems()).toEqual([]);
+  });
+
+  it("remembers which folds are open", async () => {
+    const { page } = await withExample({ viewport: DESK, colorScheme: "light" });
+    await unfold(page, FOLDS[2]);
+    await page.reload();
+    await fold(page, FOLDS[2]).waitFor();
+    expect(await fold(page, FOLDS[2]).getAttribute("open")).not.toBeNull();
+    expect(await fold(page, FOLDS[3]).getAttribute("open")).toBeNull();
+  });
+});
+
+describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
+  it.each([
+    ["a desk", DESK],
+    ["a phone", PHONE],
+  ])(
+    "every fold open on %s: no finding of axe in them, nothing scrolls sideways",
+    async (place, viewport) => {
+      const { page, problems } = await withExample({ viewport, colorScheme });
+      for (const title of FOLDS) await unfold(page, title);
+      await fold(page, FOLDS[3]).getByText("Wall to wall").waitFor();
+      await fold(page, FOLDS[0]).locator(".limit-row:enabled").first().waitFor();
+      const found = await new AxeBuilder({ page }).include(".folds").analyze();
+      expect(found.violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
+      await fold(page, FOLDS[2]).scrollIntoViewIfNeeded();
+      await shot(page, `front-end-folds-${place.replace("a ", "")}-${colorScheme}`);
+      expect(problems()).toEqual([]);
+    },
+  );
+});

@@ -1,0 +1,84 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openWorkbench, shot } from "./harness/workbench.ts";
+
+/** Triangles whose STL is well over what is read without a worker: 84 bytes and 50 each. */
+const MANY = 60_000;
+
+/** A binary STL of a strip of triangles high over the truck, in inches. */
+function strip(count: number): Buffer {
+  const bytes = Buffer.alloc(84 + 50 * count);
+  bytes.writeUInt32LE(count, 80);
+  for (let i = 0; i < count; i++) {
+    const corners = [i % 2, 33, 40, (i + 1) % 2, 33, 40 + 1e-4 * (i + 1), 0.5, 34, 40 + 1e-4 * i];
+    for (const [k, value] of corners.entries()) bytes.writeFloatLE(value, 84 + 50 * i + 12 + 4 * k);
+  }
+  return bytes;
+}
+
+const file = (name: string, buffer: Buffer) => ({ name, mimeType: "model/stl", buffer });
+const undo = (page: Page) => page.getByRole("button", { name: "Undo", exact: true });
+const add = (page: Page) => page.getByLabel("Mesh file of a body part");
+const part = (page: Page, name: string) => page.locator(".part summary").filter({ hasText: name });
+
+async function atBodyParts() {
+  const bench = await openWorkbench({ viewport: { width: 1440, height: 900 }, colorScheme: "light" });
+  await bench.page.locator(".setup .group > summary").filter({ hasText: "Body parts" }).click();
+  return bench;
+}
+
+describe("a scan added as a body part", () => {
+  it("comes and goes in one step", async () => {
+    const { page, problems, close } = await atBodyParts();
+    await add(page).setInputFiles(file("strip.stl", strip(8)));
+    await part(page, "strip").waitFor();
+    expect(await page.getByRole("alert").count()).toBe(0);
+    await undo(page).click();
+    await expect.poll(() => part(page, "strip").count()).toBe(0);
+    expect(await undo(page).isDisabled()).toBe(true);
+    expect(problems()).toEqual([]);
+    await close();
+  });
+
+  it("is refused with its reason when it does not read, and no part is added", async () => {
+    const { page, close } = await atBodyParts();
+    await add(page).setInputFiles(file("empty.stl", Buffer.alloc(0)));
+    await page.getByText("is empty; export or copy it again").waitFor();
+    expect(await part(page, "empty").count()).toBe(0);
+    expect(await undo(page).isDisabled()).toBe(true);
+    await close();
+  });
+
+  it("is read in a worker when it is large", async () => {
+    const { page, problems, close } = await atBodyParts();
+    const workers: string[] = [];
+    page.on("worker", (worker) => workers.push(worker.url()));
+    await add(page).setInputFiles(file("large.stl", strip(MANY)));
+    await part(page, "large").waitFor();
+    expect(workers.some((url) => /\/mesh\.worker-/.test(url))).toBe(true);
+    expect(await page.getByRole("button", { name: "Stop", exact: true }).count()).toBe(0);
+    expect(problems()).toEqual([]);
+    await close();
+  });
+
+  it("is not added when its reading is stopped", async () => {
+    const { page, close } = await atBodyParts();
+    // A reader that never answers stands for a file that takes long.
+    await page.evaluate(() => {
+      (window as unknown as { Worker: unknown }).Worker = class extends EventTarget {
+        postMessage() {}
+        terminate() {
+          document.body.setAttribute("data-ended", "");
+        }
+      };
+    });
+    await add(page).setInputFiles(file("slow.stl", strip(MANY)));
+    await page.getByText(/^Reading slow\.stl, 3 MB/).waitFor();
+    await shot(page, "scan-reading");
+    await page.getByRole("button", { name: "Stop", exact: true }).click();
+    await page.getByText("reading it was stopped").waitFor();
+    expect(await page.locator("body[data-ended]").count()).toBe(1);
+    expect(await part(page, "slow").count()).toBe(0);
+    await close();
+  });
+});
