@@ -10,7 +10,7 @@ import type { Model } from "../model.ts";
 import { pairGapTo } from "../pairs.ts";
 import { evenly } from "./evenly.ts";
 import { leastTogether } from "./leastTogether.ts";
-import { LimitCells } from "./limitCells.ts";
+import { LimitCells, type MapPastLimit } from "./limitCells.ts";
 import { PairTrack } from "./pairTrack.ts";
 
 /** One side of a map: flat arrays, cell (row, col) at row × cols + col. mm. */
@@ -35,16 +35,6 @@ export interface MapReach {
   readonly along: Uint8Array;
   /** The last travel (mm) or steer that closes; NaN where the pose is in reach. */
   readonly startsAt: Float64Array;
-}
-
-/** Which limit is passed where, of those of both wheels. */
-export interface MapPastLimit {
-  /** Those passed in some cell. */
-  readonly limits: readonly { readonly side: Side; readonly name: string }[];
-  /** Of each cell: its place in `limits`, the one passed by the greatest share of its range; −1 = none, or out of reach. */
-  readonly passed: Int16Array;
-  /** Least share in hand of all limits, below 0 where one is passed: what the border follows. NaN where out of reach. */
-  readonly share: Float64Array;
 }
 
 /** Worst gaps over travel × steer. Plain data and typed arrays, so that a worker can hand it over. */

@@ -3,7 +3,16 @@ import { POSE_ROW } from "../../suspension/poseRow.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
 import { LimitStatus } from "../limits/limitStatus.ts";
 import type { Model } from "../model.ts";
-import type { ClearanceMap, MapPastLimit } from "./clearanceMap.ts";
+
+/** Which limit is passed where, of those of both wheels. */
+export interface MapPastLimit {
+  /** Those passed in some cell. */
+  readonly limits: readonly { readonly side: Side; readonly name: string }[];
+  /** Of each cell: its place in `limits`, the one passed by the greatest share of its range; −1 = none, or out of reach. */
+  readonly passed: Int16Array;
+  /** Least share in hand of all limits, below 0 where one is passed: what the border follows. NaN where out of reach. */
+  readonly share: Float64Array;
+}
 
 /** Fills in, row by row, which limit is passed in each cell of a map; both wheels share it. */
 export class LimitCells implements MapPastLimit {
@@ -25,7 +34,7 @@ export class LimitCells implements MapPastLimit {
    * the right wheel does at −steer what the left one does.
    */
   sweep(
-    { travels, steers }: ClearanceMap,
+    { travels, steers }: { readonly travels: Float64Array; readonly steers: Float64Array },
     row: number,
     can: Uint8Array,
     ends: Float64Array,
