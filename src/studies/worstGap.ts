@@ -176,7 +176,7 @@ function lookAt(
   if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return;
   const cos = Math.cos(arm);
   const sin = Math.sin(arm);
-  if (other !== null && !stands(other, cos, sin, innerAt === 0 ? 3 : 0)) return;
+  if (other !== null && !other.stands(arm, ends)) return;
   if (!stands(side, cos, sin, innerAt)) return;
   if (!(subject.gap(pose, POSE.wheelCenter, search.best) < search.best)) return;
   if (limits === undefined || limits.keepsAt(arm, steer)) search.offer(subject.row, arm, steer);

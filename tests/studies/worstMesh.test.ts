@@ -4,6 +4,7 @@ import { partShapeOf } from "../../src/gaps/partShape.ts";
 import type { Vec3 } from "../../src/geometry/vec.ts";
 import { type CheckReport, checkClearance } from "../../src/studies/check.ts";
 import type { Model } from "../../src/studies/model.ts";
+import { OtherWheel } from "../../src/studies/worst/otherWheel.ts";
 import { type SearchProgress, type WorstGap, worstGap } from "../../src/studies/worstGap.ts";
 import { armAngleFor } from "../../src/suspension/armAngle.ts";
 import { type MeshInput, sheet } from "../gaps/mesh/sheets.ts";
@@ -31,7 +32,7 @@ function searched(
   treed: boolean,
   keepGoing?: (p: SearchProgress) => boolean,
 ): WorstGap | null {
-  const { left, right, steering } = model.frontEnd;
+  const { left, steering } = model.frontEnd;
   const cells = partShapeOf(mesh, false);
   const tree = triangleTree(mesh.positions, mesh.triangles);
   const none = new Float64Array(0);
@@ -44,7 +45,14 @@ function searched(
     steerHigh: 1,
   };
   return worstGap(
-    { side: left, other: right, innerAt: 0, steering, ring: model.ring, part },
+    {
+      side: left,
+      other: new OtherWheel(model.frontEnd, "left", model.mirrored),
+      innerAt: 0,
+      steering,
+      ring: model.ring,
+      part,
+    },
     range,
     0.01,
     0.1,

@@ -6,6 +6,7 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model.ts";
 import { Cut, NODE, NODE_ROW, Nodes } from "../worst/nodes.ts";
+import { OtherWheel } from "../worst/otherWheel.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells } from "../worst/poseCells.ts";
 import { type EnvelopeRange, reachableTravel } from "./envelopeRange.ts";
 
@@ -51,7 +52,7 @@ export function proveContainment(
   const tree = triangleTree(mesh.positions, mesh.triangles);
   const poses = new PoseCells({
     side: frontEnd[side],
-    other: frontEnd[side === "left" ? "right" : "left"],
+    other: new OtherWheel(frontEnd, side, model.mirrored),
     innerAt: side === "left" ? 0 : 3,
     steering: frontEnd.steering,
   });

@@ -2,7 +2,6 @@ import { boundCell, cellBound } from "../../gaps/cellBound.ts";
 import { CELL, CELL_ROW } from "../../gaps/cells.ts";
 import { GAP_ROW } from "../../gaps/partGap.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
-import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
 import { Border, borderCell, borderCellTo } from "../../suspension/outOfReach.ts";
@@ -13,6 +12,7 @@ import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
 import { Keeps, type KeptPoses } from "../limits/keptPoses.ts";
 import { MinHeap } from "../minHeap.ts";
 import { type LegPair, pairGapTo } from "../pairs.ts";
+import type { OtherWheel } from "../worst/otherWheel.ts";
 import type { PoseRange, PoseToStart } from "../worstGap.ts";
 import { legAtBorder } from "./legAtBorder.ts";
 import { legCellTo } from "./legCell.ts";
@@ -24,8 +24,8 @@ import { Cut, LegNodes, NODE, NODE_ROW } from "./legNodes.ts";
 export interface LegsToSearch {
   readonly pair: LegPair;
   readonly side: SideModel;
-  /** The other side: a steer it cannot follow is no pose of the truck. Null = this wheel for itself. */
-  readonly other: SideModel | null;
+  /** Null = the other wheel takes no pose away. */
+  readonly other: OtherWheel | null;
   /** 0 for the left side, 3 for the right: where that side's inner end stands in an inner-ends row. */
   readonly innerAt: 0 | 3;
   readonly steering: Steering;
@@ -62,7 +62,6 @@ const MOST_NODES = 60_000;
 
 // Scratch: a search is not reentrant and calls back nobody.
 const pose = new Float64Array(POSE_ROW);
-const rest = new Float64Array(POSE_ROW);
 const rates = new Float64Array(RATE_ROW);
 const motion = new Float64Array(MOTION_ROW);
 const ends = new Float64Array(INNER_ENDS_ROW);
@@ -72,7 +71,6 @@ const scaled = new Float64Array(MOTION_ROW);
 const found = cellBound();
 const fan = fanBound();
 const border = borderCell();
-const spare = borderCell();
 const gapRow = new Float64Array(GAP_ROW);
 
 /** The search behind `worstLegGap`. */
@@ -169,7 +167,7 @@ export class LegSearch {
     const far = rows[at + NODE.far]!;
     const { pair, side, other, steering, innerAt } = this.legs;
     const steers = steering.innerEndsTo(ends, steer) === PoseStatus.Ok;
-    let otherCan = steers && (other === null || this.stands(other, 3 - innerAt, arm));
+    const otherCan = steers && (other === null || other.stands(arm, ends));
     const sideCan = steers && this.stands(side, innerAt, arm);
     const spreads = steers && steering.innerEndSpreadTo(spread, steer, steerHalf);
     let proven = false;
@@ -207,13 +205,11 @@ export class LegSearch {
       }
       // Only a pose that both wheels can take counts as found; a bound over more poses than that still holds.
       const value = proven ? Math.min(found.value, fan.value) : found.value;
-      if (otherCan && value < this.best) {
-        otherCan = this.otherFollows(arm);
-        if (otherCan && (rows[at + NODE.kept] === 1 || this.legs.limits!.keepsAt(arm, steer))) {
-          this.best = value;
-          this.bestArm = arm;
-          this.bestSteer = steer;
-        }
+      const isLess = otherCan && value < this.best;
+      if (isLess && (rows[at + NODE.kept] === 1 || this.legs.limits!.keepsAt(arm, steer))) {
+        this.best = value;
+        this.bestArm = arm;
+        this.bestSteer = steer;
       }
     }
     if (proven) {
@@ -298,27 +294,9 @@ export class LegSearch {
     return pivots === null ? [pose, POSE.tieRodInner] : [pivots, 3 * leg];
   }
 
-  /**
-   * Whether the other side takes the steering in `ends` at the same travel: where the sides are no mirror images
-   * its arm then stands at a slightly different angle.
-   */
-  private otherFollows(arm: number): boolean {
-    const { side, other, steering, innerAt } = this.legs;
-    if (other === null || steering.type === "rack") return true;
-    const cos = Math.cos(arm);
-    const sin = Math.sin(arm);
-    if (poseRowTo(rest, 0, side.row, cos, sin, ...side.innerAtRest) !== PoseStatus.Ok) return false;
-    const otherArm = armAngleFor(other, rest[POSE.wheelCenter + 2]! - side.centerHeightAtRest, arm);
-    const [x, y, z] = endAt(3 - innerAt);
-    return poseRowTo(rest, 0, other.row, Math.cos(otherArm), Math.sin(otherArm), x, y, z) === PoseStatus.Ok;
-  }
-
-  /** Whether the other side is proven unable to take any pose of the cell. Reads `ends` and `spread`. */
+  /** Whether the other side is proven unable to take any pose of the cell. */
   private isEmpty(arm: number, armHalf: number, steer: number, steerHalf: number): boolean {
-    const { other, steering, innerAt } = this.legs;
-    if (other === null || !steering.innerEndSpreadTo(spread, steer, steerHalf)) return false;
-    const off = spread.speedMost * steerHalf;
-    return borderCellTo(spare, other, arm, armHalf, endAt(3 - innerAt), off) === Border.Empty;
+    return this.legs.other?.cannotStand(arm, armHalf, steer, steerHalf) ?? false;
   }
 
   /**
@@ -372,7 +350,7 @@ export class LegSearch {
   private sample(arm: number, steer: number): void {
     const { pair, side, other, steering, innerAt, limits } = this.legs;
     if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return;
-    if (other !== null && !this.stands(other, 3 - innerAt, arm)) return;
+    if (other !== null && !other.stands(arm, ends)) return;
     if (!this.stands(side, innerAt, arm)) return;
     const gap = pairGapTo(gapRow, 0, pair, pose, 0, this.best);
     if (!(gap < this.best) || (limits !== undefined && !limits.keepsAt(arm, steer))) return;

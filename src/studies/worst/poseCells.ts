@@ -7,12 +7,13 @@ import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
 import { Keeps, type KeptPoses } from "../limits/keptPoses.ts";
+import type { OtherWheel } from "./otherWheel.ts";
 
 /** One side's wheel and what decides where it can be. */
 export interface WheelToMove {
   readonly side: SideModel;
-  /** The other side: a steer it cannot follow is no pose of the truck. Null = this wheel for itself. */
-  readonly other: SideModel | null;
+  /** Null = the other wheel takes no pose away: this one is for itself, or that one can stand everywhere. */
+  readonly other: OtherWheel | null;
   /** 0 for the left side, 3 for the right: where that side's inner end stands in an inner-ends row. */
   readonly innerAt: 0 | 3;
   readonly steering: Steering;
@@ -122,8 +123,7 @@ export class PoseCells {
   lookAtBorder(cell: number): number {
     if (this.known[cell]! & Known.AtBorder) return this.known[cell]!;
     const at = cell * CELL_OF_POSES_ROW;
-    const { innerAt, side } = this.wheel;
-    const state = this.borderOf(at, side, innerAt);
+    const state = this.borderOf(at);
     let bits: number = Known.AtBorder;
     if (state === Border.Empty) bits |= Known.Empty;
     if (state === Border.Bounded) {
@@ -141,10 +141,15 @@ export class PoseCells {
   /** Whether the other side is proven unable to take any pose of the cell. */
   isOtherEmpty(cell: number): boolean {
     if (!(this.known[cell]! & Known.Other)) {
-      const { innerAt, other } = this.wheel;
+      const { rows } = this;
       const at = cell * CELL_OF_POSES_ROW;
-      const state = other === null ? Border.Unknown : this.borderOf(at, other, innerAt === 0 ? 3 : 0);
-      this.known[cell]! |= Known.Other | (state === Border.Empty ? Known.OtherEmpty : 0);
+      const cannot = this.wheel.other?.cannotStand(
+        rows[at]!,
+        rows[at + CELL_OF_POSES.armHalf]!,
+        rows[at + CELL_OF_POSES.steer]!,
+        rows[at + CELL_OF_POSES.steerHalf]!,
+      );
+      this.known[cell]! |= Known.Other | (cannot ? Known.OtherEmpty : 0);
     }
     return (this.known[cell]! & Known.OtherEmpty) !== 0;
   }
@@ -175,8 +180,8 @@ export class PoseCells {
     return limits.keepsAt(this.rows[at]!, this.rows[at + CELL_OF_POSES.steer]!);
   }
 
-  private borderOf(at: number, side: SideModel, innerAt: 0 | 3): Border {
-    const { steering } = this.wheel;
+  private borderOf(at: number): Border {
+    const { innerAt, side, steering } = this.wheel;
     const arm = this.rows[at]!;
     const armHalf = this.rows[at + CELL_OF_POSES.armHalf]!;
     const steer = this.rows[at + CELL_OF_POSES.steer]!;
@@ -194,7 +199,7 @@ export class PoseCells {
     const cos = Math.cos(arm);
     const sin = Math.sin(arm);
     let known: number = Known.Steers | (limits === undefined ? Known.Limits | Known.Kept : 0);
-    if (other === null || stands(other, cos, sin, innerAt === 0 ? 3 : 0)) known |= Known.OtherStands;
+    if (other === null || other.stands(arm, ends)) known |= Known.OtherStands;
     if (!stands(side, cos, sin, innerAt)) return known;
     known |= Known.Stands;
     for (let i = 0; i < 6; i++) this.rows[at + CELL_OF_POSES.wheel + i] = pose[POSE.wheelCenter + i]!;

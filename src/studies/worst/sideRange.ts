@@ -1,14 +1,15 @@
 import { armAngleFor } from "../../suspension/armAngle.ts";
-import type { Side, SideModel } from "../../suspension/frontEnd.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
 import { KeptPoses, type PassedLimit } from "../limits/keptPoses.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
 import type { Model } from "../model.ts";
 import type { PoseRange, PoseToStart } from "../worstGap.ts";
+import { OtherWheel } from "./otherWheel.ts";
 
 /** One side's poses to be searched. */
 export interface SideRange extends PoseRange {
-  /** Null = this wheel for itself. */
-  readonly other: SideModel | null;
+  /** Null = the other wheel takes no pose away. */
+  readonly other: OtherWheel | null;
   /** Travel, mm. */
   readonly low: number;
   readonly high: number;
@@ -33,7 +34,7 @@ export function rangesOf(
     const { low, high } = limitTravel(model, aloneSides ? side : null);
     const armLow = armAngleFor(frontEnd[side], low);
     const armHigh = armAngleFor(frontEnd[side], high);
-    const other = aloneSides ? null : frontEnd[side === "left" ? "right" : "left"];
+    const other = aloneSides ? null : otherOf(model, side, low, high);
     const range = { armLow, armHigh, steerLow: -1, steerHigh: 1, other, low, high, start: null };
     if (!passed.some((limit) => !aloneSides || limit.side === side)) return range;
     const limits = new KeptPoses(model, side, passed, aloneSides);
@@ -41,4 +42,10 @@ export function rangesOf(
     return start === null ? range : { ...range, limits, start };
   };
   return { left: rangeOf("left"), right: rangeOf("right") };
+}
+
+/** The other wheel, where it cannot stand everywhere between two travels. */
+function otherOf({ frontEnd, mirrored }: Model, side: Side, low: number, high: number): OtherWheel | null {
+  const other = new OtherWheel(frontEnd, side, mirrored);
+  return other.standsAllOver(low, high) ? null : other;
 }

@@ -147,15 +147,7 @@ describe.each(["rack", "pitman"] as const)(`${RUNS} generated trucks, %s steerin
   });
 
   it("no sampled pose is worse than the bound", () => {
-    let proven = 0;
-    for (const { model, report } of checked) {
-      // Where a pitman linkage is not alike on both sides, a search asks the other wheel's reach at this wheel's arm
-      // angle, which is not quite that of the same travel: not so where neither runs out of reach.
-      if (kind === "pitman" && report.limits.length > 0) continue;
-      expectProven(model, report, { travels: 7, steers: 13 });
-      proven++;
-    }
-    expect(proven).toBeGreaterThan(3);
+    for (const { model, report } of checked) expectProven(model, report, { travels: 7, steers: 13 });
   });
 
   it("between two poses no gap changes by more than pairMotion allows", () => {
@@ -194,9 +186,9 @@ describe("the path proven over a cell of poses", () => {
       Math.hypot(...[0, 1, 2].map((i) => a[aAt + i]! - b[bAt + i]!));
     let closest = 0;
     for (const { frontEnd, ...model } of models) {
-      const { left: side, right: other, steering } = frontEnd;
+      const { left: side, steering } = frontEnd;
       const shock = model.pairs.find((p) => p.kind === "strut" && p.name === "shock") as StrutPair;
-      const poses = new PoseCells({ side, other, steering, innerAt: 0 });
+      const poses = new PoseCells({ side, other: null, steering, innerAt: 0 });
       const [from, to] = [new Float64Array(3), new Float64Array(3)];
       for (const [travel, steer, armHalf, steerHalf] of [
         [0, 0, 0.01, 0.01],
