@@ -3,7 +3,7 @@ import { shareBoard } from "../share/shareBoard.ts";
 import { workbench } from "../state/workbench.ts";
 import { tell } from "./notice.ts";
 import { OpenButton } from "./OpenButton.tsx";
-import { RecentSetups } from "./RecentSetups.tsx";
+import { TruckMenu } from "./TruckMenu.tsx";
 
 /** Opens, reopens, saves and shares the setup on the board. */
 export function FileButtons() {
@@ -20,7 +20,7 @@ export function FileButtons() {
   return (
     <span className="heading-group">
       <OpenButton />
-      <RecentSetups />
+      <TruckMenu />
       <button type="button" className="button" onClick={() => void save()}>
         Save
       </button>
