@@ -159,6 +159,29 @@ describe("the workbench on a desk", () => {
     expect(problems()).toEqual([]);
   });
 
+  it("opens each truck that comes with it, and the one worked on before again", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK });
+    await verdict(page);
+    const menu = page.locator(".menu").filter({ hasText: "Trucks" });
+    const openTruck = async (name: string) => {
+      await menu.locator("summary").click();
+      await menu.getByRole("button", { name }).first().click();
+    };
+    for (const [name, worst] of [
+      ["Long bed with a steering box", "brake hose"],
+      ["Compact, rack ahead of the axle", "fender lip"],
+      ["Flatbed, long arms, steering box ahead", "tie rod end"],
+      ["Half-ton, aligned and on bags", "fender lip"],
+    ] as const) {
+      await openTruck(name);
+      await expect.poll(() => verdict(page)).toContain(worst);
+      expect(await page.getByRole("alert").count()).toBe(0);
+    }
+    await openTruck("Mill Lane long bed");
+    await expect.poll(() => verdict(page)).toContain("brake hose");
+    expect(problems()).toEqual([]);
+  });
+
   it("opens a setup that is dropped on the page", async () => {
     const { page, problems } = await openWorkbench({ viewport: DESK });
     await verdict(page);

@@ -8,7 +8,7 @@ export function OpenButton() {
   return (
     <>
       <button type="button" className="button" onClick={() => input.current?.click()}>
-        Open a setup…
+        Open<span className="heading-wide"> a setup</span>…
       </button>
       <input
         ref={input}

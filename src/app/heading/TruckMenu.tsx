@@ -28,7 +28,7 @@ export function TruckMenu() {
   return (
     <details className="menu" ref={details}>
       <summary className="button">Trucks</summary>
-      <div className="menu-sheet">
+      <div className="menu-sheet menu-sheet-left">
         {others.length > 0 && (
           <>
             <h2 className="label">Worked on before</h2>
