@@ -29,7 +29,7 @@ async function withExample(
   options: Parameters<typeof openWorkbench>[0],
   change: (document: Record<string, unknown>) => void = () => {},
 ) {
-  const bench = await openWorkbench(options);
+  const bench = await openWorkbench({ isBare: true, ...options });
   const document = JSON.parse(EXAMPLE) as Record<string, unknown>;
   change(document);
   await bench.page

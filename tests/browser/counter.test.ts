@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { readPdf } from "./harness/pdfText.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
-const EXAMPLE = join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json");
+const EXAMPLE = join(import.meta.dirname, "..", "..", "shared", "half-ton-limits.json");
 const TABLET = { width: 1024, height: 768 };
 const PHONE = { width: 390, height: 844 };
 
@@ -52,7 +52,11 @@ describe("the counter view", () => {
     [1180, 820],
     [1440, 900],
   ])("has its slider with both ends on the first screen of %i by %i", async (width, height) => {
-    const { page, close } = await openWorkbench({ viewport: { width, height }, colorScheme: "light" });
+    const { page, close } = await openWorkbench({
+      isBare: true,
+      viewport: { width, height },
+      colorScheme: "light",
+    });
     await page.getByRole("button", { name: "Counter view" }).click();
     await sentences(page);
     for (const end of await page.locator(".counter-slider-ends > *").all()) {
@@ -66,7 +70,7 @@ describe("the counter view", () => {
   });
 
   it("says in plain words what the workbench says of each of the two", async () => {
-    const { page, problems } = await openWorkbench({ viewport: TABLET, colorScheme: "light" });
+    const { page, problems } = await openWorkbench({ isBare: true, viewport: TABLET, colorScheme: "light" });
     const wide = amountAfter(await verdict(page), /rubs/);
     await page.getByLabel("Variant", { exact: true }).selectOption({ label: "narrow hub face" });
     await page.locator('.verdict[data-verdict="clear"]').waitFor();
@@ -95,7 +99,7 @@ describe("the counter view", () => {
   });
 
   it("shows another height, another variant and another hub face in pictures and words", async () => {
-    const { page, problems } = await openWorkbench({ viewport: TABLET, path: "#counter" });
+    const { page, problems } = await openWorkbench({ isBare: true, viewport: TABLET, path: "#counter" });
     const before = await sentences(page);
     const front = counterView(page).getByRole("img", { name: /^From the front/ });
     const label = () => front.getAttribute("aria-label");
@@ -129,7 +133,7 @@ describe("the counter view", () => {
   });
 
   it("keeps the focus inside, and gives it back on Escape, on Close and on the browser's Back", async () => {
-    const { page } = await openWorkbench({ viewport: TABLET });
+    const { page } = await openWorkbench({ isBare: true, viewport: TABLET });
     const button = page.getByRole("button", { name: "Counter view" });
     const leave: readonly (() => Promise<unknown>)[] = [
       () => page.keyboard.press("Escape"),
@@ -153,7 +157,7 @@ describe("the counter view", () => {
   });
 
   it("fits a phone without scrolling sideways", async () => {
-    const { page } = await openWorkbench({ viewport: PHONE, path: "#counter" });
+    const { page } = await openWorkbench({ isBare: true, viewport: PHONE, path: "#counter" });
     await sentences(page);
     await shot(page, "counter-phone");
     const isWider = await page.locator(".layer").evaluate((layer) => layer.scrollWidth > layer.clientWidth);
@@ -164,6 +168,7 @@ describe("the counter view", () => {
 describe("the customer's sheet", () => {
   it("prints as one page of Letter and of A4 with the numbers, the cautions and the shop's own name", async () => {
     const { page, problems } = await openWorkbench({
+      isBare: true,
       viewport: { width: 1440, height: 900 },
       colorScheme: "dark",
     });
@@ -216,12 +221,13 @@ describe("the customer's sheet", () => {
   });
 
   it("stays one page however long the names and however many the heights", async () => {
-    const { page } = await openWorkbench({ viewport: { width: 1440, height: 900 } });
+    const { page } = await openWorkbench({ isBare: true, viewport: { width: 1440, height: 900 } });
     const setup = JSON.parse(await readFile(EXAMPLE, "utf8"));
     setup.stances = [3.25, 2.5, 2, 1, 0, -1, -2, -3.75].map((travel) => ({
       name: `the height of ${travel} in, by a long name`,
       travel,
     }));
+    setup.alignment.targets.stance = setup.stances[4].name;
     setup.variants[0].name = "narrow hub face, by a name that goes on and on for quite a while";
     await page
       .locator("input[type=file]")
@@ -252,7 +258,7 @@ describe("the customer's sheet", () => {
   });
 
   it("keeps the shop's name and logo, and refuses a file that is no picture", async () => {
-    const { page } = await openWorkbench({ path: "#sheet" });
+    const { page } = await openWorkbench({ isBare: true, path: "#sheet" });
     await sheet(page).getByRole("textbox", { name: "Shop" }).fill("Marrow Lane");
     const logo = sheet(page).getByLabel("Logo");
     await logo.setInputFiles({
@@ -283,7 +289,7 @@ describe("the customer's sheet", () => {
   });
 
   it("opens over the counter view with its two trucks, and goes back to it", async () => {
-    const { page } = await openWorkbench({ viewport: PHONE, path: "#counter" });
+    const { page } = await openWorkbench({ isBare: true, viewport: PHONE, path: "#counter" });
     await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
     await counterView(page).getByRole("button", { name: "Print sheet" }).click();
     await sheet(page).getByRole("columnheader", { name: "B · steeper pin" }).waitFor();
@@ -299,7 +305,12 @@ describe("for everybody", () => {
   for (const colorScheme of ["light", "dark"] as const) {
     for (const layer of ["counter", "sheet"]) {
       it(`the ${layer} has no violation that a checker finds, ${colorScheme}`, async () => {
-        const { page } = await openWorkbench({ viewport: TABLET, colorScheme, path: `#${layer}` });
+        const { page } = await openWorkbench({
+          isBare: true,
+          viewport: TABLET,
+          colorScheme,
+          path: `#${layer}`,
+        });
         await page
           .locator(layer === "counter" ? ".counter-tag strong svg" : ".sheet-table svg")
           .first()

@@ -18,13 +18,8 @@ async function camber(page: Page): Promise<string> {
   return (await table.getByRole("row", { name: /^Camber/ }).textContent()) ?? "";
 }
 
-/** The workbench without its stage, which has tests of its own and takes most of the time. */
 async function openBare(options: BrowserContextOptions) {
-  const bench = await openWorkbench(options);
-  await bench.page.addInitScript(() => {
-    HTMLCanvasElement.prototype.getContext = () => null;
-  });
-  await bench.page.reload();
+  const bench = await openWorkbench({ ...options, isBare: true });
   await field(bench.page, "Hub face").waitFor();
   return bench;
 }

@@ -52,7 +52,7 @@ async function onMap(page: Page, travel: number, steer: number): Promise<{ x: nu
 
 /** The example with what the builder types, as the library sees it. */
 function builtModel(): Model {
-  const document = JSON.parse(readFileSync(join(ROOT, "shared", "half-ton-on-air.json"), "utf8"));
+  const document = JSON.parse(readFileSync(join(ROOT, "shared", "half-ton-limits.json"), "utf8"));
   document.wheel = { ...document.wheel, rimWidth: 9, backspacing: "4 3/4" };
   document.tire.size = "P255/70R15";
   document.truck.body[0].points[5][2] = "30 7/8";

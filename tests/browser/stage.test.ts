@@ -222,7 +222,7 @@ describe("the stage", () => {
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save the picture as PNG" }).click();
     const file = await download;
-    expect(file.suggestedFilename()).toBe("half-ton-on-air.png");
+    expect(file.suggestedFilename()).toBe("half-ton-limits.png");
     const path = join(import.meta.dirname, "..", ".shots", "stage-saved.png");
     await file.saveAs(path);
     const bytes = await readFile(path);

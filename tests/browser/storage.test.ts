@@ -10,7 +10,7 @@ import { openWorkbench } from "./harness/workbench.ts";
 const ROOT = join(import.meta.dirname, "..", "..");
 
 async function exampleDocument(): Promise<Record<string, unknown>> {
-  return JSON.parse(await readFile(join(ROOT, "shared", "half-ton-on-air.json"), "utf8"));
+  return JSON.parse(await readFile(join(ROOT, "shared", "half-ton-limits.json"), "utf8"));
 }
 
 const travel = (page: Page) => page.getByRole("slider", { name: "Travel", exact: true });
@@ -47,7 +47,7 @@ async function isKept(page: Page): Promise<void> {
 
 describe("a reload", () => {
   it("keeps the opened file, the variant and the pose, and undo still is for what comes after", async () => {
-    const { page, problems } = await openWorkbench();
+    const { page, problems } = await openWorkbench({ isBare: true });
     await open(page, "Truck kept over a reload");
     await variant(page).selectOption({ label: "steeper pin" });
     const height = await stepTravel(page, "PageUp");
@@ -60,41 +60,41 @@ describe("a reload", () => {
   });
 
   it("keeps what was done right before the page was closed", async () => {
-    const { page } = await openWorkbench();
-    await shows(page, "Fern Street shop half-ton on air");
+    const { page } = await openWorkbench({ isBare: true });
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     const height = await stepTravel(page, "Home");
     const context = page.context();
     const address = page.url();
     await page.close({ runBeforeUnload: true });
     const again = await context.newPage();
     await again.goto(address);
-    await shows(again, "Fern Street shop half-ton on air");
+    await shows(again, "Fern Street shop half-ton, aligned and on bags");
     expect(await travelOf(again)).toBe(height);
   });
 
   it("brings back each of two tabs as it was, though both began with the same setup", async () => {
-    const { page } = await openWorkbench();
+    const { page } = await openWorkbench({ isBare: true });
     const first = await stepTravel(page, "Home");
     await page.waitForTimeout(600);
     const other = await page.context().newPage();
     await other.goto(page.url());
-    await shows(other, "Fern Street shop half-ton on air");
+    await shows(other, "Fern Street shop half-ton, aligned and on bags");
     const second = await stepTravel(other, "End");
     await other.reload();
     await page.reload();
-    await shows(page, "Fern Street shop half-ton on air");
-    await shows(other, "Fern Street shop half-ton on air");
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
+    await shows(other, "Fern Street shop half-ton, aligned and on bags");
     expect([await travelOf(page), await travelOf(other)]).toEqual([first, second]);
   });
 });
 
 describe("undo", () => {
   it("of an opening brings back the setup before, and redo the one opened", async () => {
-    const { page, problems } = await openWorkbench();
-    await shows(page, "Fern Street shop half-ton on air");
+    const { page, problems } = await openWorkbench({ isBare: true });
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     await open(page, "Truck opened by mistake");
     await page.keyboard.press("Control+z");
-    await shows(page, "Fern Street shop half-ton on air");
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     await page.keyboard.press("Control+Shift+z");
     await shows(page, "Truck opened by mistake");
     expect(problems()).toEqual([]);
@@ -103,7 +103,7 @@ describe("undo", () => {
 
 describe("a share link", () => {
   it("opens its setup, leaves the address clean, and undo brings back what was on the board", async () => {
-    const { page, problems } = await openWorkbench();
+    const { page, problems } = await openWorkbench({ isBare: true });
     await open(page, "Truck on the board before");
     const document = { ...(await exampleDocument()), name: "Truck from a link" };
     const link = await shareLink({ document, file: "link.json" }, page.url(), new Set());
@@ -120,7 +120,7 @@ describe("a share link", () => {
     const document = { ...(await exampleDocument()), name: "Truck from a link" };
     const link = await shareLink({ document, file: "link.json" }, "", new Set());
     if (!link.ok) throw new Error(link.mend);
-    const { page, problems } = await openWorkbench({ path: link.url });
+    const { page, problems } = await openWorkbench({ isBare: true, path: link.url });
     await shows(page, "Truck from a link");
     await page.reload();
     await shows(page, "Truck from a link");
@@ -128,12 +128,12 @@ describe("a share link", () => {
   });
 
   it("that was cut off is refused with its reason, and the board stays", async () => {
-    const { page, problems } = await openWorkbench({ path: "#setup=1.abc" });
+    const { page, problems } = await openWorkbench({ isBare: true, path: "#setup=1.abc" });
     await page
       .getByRole("alert")
       .getByText(/cut off/)
       .waitFor();
-    await shows(page, "Fern Street shop half-ton on air");
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     expect(problems()).toEqual([]);
   });
 });
@@ -141,11 +141,11 @@ describe("a share link", () => {
 describe("without a network", () => {
   it("the page opens, answers and draws, once it was here before", async () => {
     const { page, problems } = await openWorkbench();
-    await shows(page, "Fern Street shop half-ton on air");
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     await isKept(page);
     await page.context().setOffline(true);
     await page.reload();
-    await shows(page, "Fern Street shop half-ton on air");
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     await page.locator("canvas").waitFor();
     const verdict = page.getByRole("region", { name: "Over the whole range of travel and steering" });
     await expect.poll(() => verdict.getByRole("status").textContent()).toMatch(/^Rubs/);
@@ -190,7 +190,7 @@ describe("without a network", () => {
 
 describe("a browser that keeps nothing, or something else", () => {
   it("opens the workbench all the same when there is no storage at all", async () => {
-    const { page, problems } = await openWorkbench();
+    const { page, problems } = await openWorkbench({ isBare: true });
     await page.addInitScript(() => {
       for (const name of ["indexedDB", "localStorage", "sessionStorage"]) {
         Object.defineProperty(window, name, {
@@ -201,15 +201,15 @@ describe("a browser that keeps nothing, or something else", () => {
       }
     });
     await page.reload();
-    await shows(page, "Fern Street shop half-ton on air");
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     await open(page, "Truck without storage");
     expect(await stepTravel(page, "Home")).toBeLessThan(0);
     expect(problems()).toEqual([]);
   });
 
   it("opens the workbench all the same when what is stored makes no sense", async () => {
-    const { page, problems } = await openWorkbench();
-    await shows(page, "Fern Street shop half-ton on air");
+    const { page, problems } = await openWorkbench({ isBare: true });
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     await stepTravel(page, "Home");
     await page.waitForTimeout(600);
     const spoiled = await page.evaluate(async () => {
@@ -232,7 +232,7 @@ describe("a browser that keeps nothing, or something else", () => {
     });
     expect(spoiled).toBeGreaterThan(2);
     await page.reload();
-    await shows(page, "Fern Street shop half-ton on air");
+    await shows(page, "Fern Street shop half-ton, aligned and on bags");
     expect(await travelOf(page)).toBe(0);
     expect(problems()).toEqual([]);
   });

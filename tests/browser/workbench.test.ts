@@ -13,7 +13,7 @@ const PHONE = { width: 390, height: 844 };
 
 /** The example that the workbench opens with, as a document. */
 async function exampleDocument(): Promise<Record<string, unknown>> {
-  const path = join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json");
+  const path = join(import.meta.dirname, "..", "..", "shared", "half-ton-limits.json");
   return JSON.parse(await readFile(path, "utf8"));
 }
 
@@ -77,7 +77,7 @@ describe("the workbench on a desk", () => {
     expect(await poseSentence(page)).toMatch(/steered [\d.]+° to the left/);
     expect(await poseSentence(page)).not.toBe(atRest.sentence);
     expect(await picture(page)).not.toBe(atRest.picture);
-    await page.getByRole("button", { name: "Straight" }).click();
+    await page.getByRole("button", { name: "Straight", exact: true }).click();
     expect(await poseSentence(page)).toBe(atRest.sentence);
     await expect.poll(() => picture(page)).toBe(atRest.picture);
     expect(problems()).toEqual([]);

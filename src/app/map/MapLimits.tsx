@@ -1,5 +1,6 @@
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
 import { lowTexts, steerTexts } from "./limitWords.ts";
 import { useMap } from "./useMap.ts";
 
@@ -11,9 +12,13 @@ export type MapLimitsProps = {
 export function MapLimits({ truck }: MapLimitsProps) {
   const limits = useMap((s) => (s.of === truck ? s.limits : null));
   const format = useFormat();
+  // What is shown may be of the pose before, until the new one's is worked out.
+  const isCurrent = useWorkbench(
+    (s) => limits !== null && limits.travel === s.travel && limits.steer === s.steer,
+  );
   const steer = limits && steerTexts(limits.steering, truck.model);
   return (
-    <dl className="map-limits" aria-busy={limits === null}>
+    <dl className="map-limits" aria-busy={!isCurrent}>
       <dt>Here it steers left to</dt>
       <dd>{steer?.left ?? "…"}</dd>
       <dt>right to</dt>

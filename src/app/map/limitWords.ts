@@ -27,7 +27,7 @@ function steerLimitText(limit: Limit, travel: number, model: Model): string {
 export function lowTexts(lowering: LowestTravels | NoLimits, format: LengthFormat): string {
   if (!lowering.ok) return "the linkage cannot go there";
   const { from, either } = lowering.touch;
-  if (either.stop === "end") return "all the way";
+  if (either.stop === "end") return "full bump";
   const low = travelText(either.at, format);
   if (either.stop === "unproven") return `${low}; past it nothing is proven`;
   if (either.stop === "limit")

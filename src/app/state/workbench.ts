@@ -1,5 +1,5 @@
-import demo from "../../../shared/half-ton-on-air.json?raw";
+import demo from "../../../shared/half-ton-limits.json?raw";
 import { createWorkbenchStore } from "./workbenchStore.ts";
 
 /** The one store of the page; it opens with the example truck. */
-export const workbench = createWorkbenchStore(demo, "half-ton-on-air.json");
+export const workbench = createWorkbenchStore(demo, "half-ton-limits.json");

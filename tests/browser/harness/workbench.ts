@@ -1,9 +1,13 @@
 import { join } from "node:path";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import { afterAll, inject } from "vitest";
+import { afterAll, inject, onTestFinished } from "vitest";
 
 /** `viewport`, `colorScheme` and whatever else a page can be opened with; `path` is below the served address. */
-export type OpenOptions = BrowserContextOptions & { readonly path?: string };
+export type OpenOptions = BrowserContextOptions & {
+  readonly path?: string;
+  /** Without its 3D picture, which has tests of its own and takes most of the time of a software renderer. */
+  readonly isBare?: boolean;
+};
 
 /** The built workbench in a page of its own (own storage, own permissions). */
 export interface Workbench {
@@ -20,19 +24,33 @@ afterAll(async () => {
 
 /**
  * Opens the workbench that this run built, in the browser that this run started, and waits until it has loaded.
- * Pages left open are closed after the test file.
+ * A page left open is closed after its test: it would go on drawing.
  * @throws Error with the reason if the build or the browser failed
  */
 export async function openWorkbench(options: OpenOptions = {}): Promise<Workbench> {
   const bench = inject("bench");
   if (!bench.ready) throw new Error(bench.why);
-  const { path = "", ...contextOptions } = options;
+  const { path = "", isBare = false, ...contextOptions } = options;
   connection ??= chromium.connect(bench.browserEndpoint);
   const context = await (await connection).newContext({
     viewport: { width: 1280, height: 800 },
     ...contextOptions,
   });
+  onTestFinished(() => context.close());
   const page = await context.newPage();
+  if (isBare) {
+    await page.addInitScript(() => {
+      const getContext = HTMLCanvasElement.prototype.getContext;
+      // Flat drawing, as of a logo, goes on.
+      HTMLCanvasElement.prototype.getContext = function (
+        this: HTMLCanvasElement,
+        kind: string,
+        ...rest: unknown[]
+      ) {
+        return kind.startsWith("webgl") ? null : Reflect.apply(getContext, this, [kind, ...rest]);
+      } as typeof getContext;
+    });
+  }
   const found = watch(page, bench.address);
   await page.goto(new URL(path, bench.address).href, { waitUntil: "load" });
   return { page, problems: () => [...found], close: () => context.close() };
