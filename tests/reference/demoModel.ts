@@ -3,11 +3,16 @@ import { readSetup } from "../../src/setup/readSetup.ts";
 import type { Setup } from "../../src/setup/types.ts";
 import { type Model, modelOf } from "../../src/studies/model.ts";
 
-const FILE = new URL("../../shared/half-ton-on-air.json", import.meta.url);
+const SHARED = new URL("../../shared/", import.meta.url);
 
-/** The demo truck as the reader gives it. */
+/** The half-ton with its body and moving parts, as the reader gives it. */
 export function demoSetup(variant: string | null = null): Setup {
-  const read = readSetup(readFileSync(FILE, "utf8"), "half-ton-on-air.json", variant);
+  return exampleSetup("half-ton-on-air.json", variant);
+}
+
+/** One of the example trucks, as the reader gives it. */
+export function exampleSetup(file: string, variant: string | null = null): Setup {
+  const read = readSetup(readFileSync(new URL(file, SHARED), "utf8"), file, variant);
   if (!read.ok) throw new TypeError(read.issues.map((i) => `${i.key}: ${i.mend}`).join("; "));
   return read.value.setup;
 }
