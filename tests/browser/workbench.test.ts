@@ -179,6 +179,9 @@ describe("the workbench on a desk", () => {
     }
     await openTruck("Mill Lane long bed");
     await expect.poll(() => verdict(page)).toContain("brake hose");
+    expect(await read(page.locator(".verdict-limits"))).toMatch(
+      /^Past the .*steering stop.* nothing is counted\.$/,
+    );
     expect(problems()).toEqual([]);
   });
 

@@ -7,12 +7,14 @@ import { keepTogether } from "../words/keepTogether.ts";
 export type ReachLimitsProps = {
   truck: Truck;
   limits: readonly ReachLimit[];
+  /** What joints, stops and shocks leave of the range, in a sentence; "" = all of it. */
+  counted: string;
 };
 
-/** Where the linkage cannot follow within the range that was checked: the verdict does not reach there. */
-export function ReachLimits({ truck, limits }: ReachLimitsProps) {
+/** Where the linkage cannot follow within the range that was checked, or a limit is passed: the verdict ends there. */
+export function ReachLimits({ truck, limits, counted }: ReachLimitsProps) {
   const format = useFormat();
-  if (limits.length === 0) return null;
+  if (limits.length === 0 && counted === "") return null;
   return (
     <ul className="verdict-limits">
       {limits.map((limit) => (
@@ -20,6 +22,7 @@ export function ReachLimits({ truck, limits }: ReachLimitsProps) {
           {keepTogether(limitSentence(limit, truck.model, format))}
         </li>
       ))}
+      {counted !== "" && <li>{counted}</li>}
     </ul>
   );
 }

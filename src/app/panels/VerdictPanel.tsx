@@ -1,4 +1,5 @@
 import "./verdictPanel.css";
+import { countedSentence } from "../../studies/limits/limitWords.ts";
 import { verdictSentence } from "../../studies/sentence.ts";
 import { StandingSwitch } from "../aligning/StandingSwitch.tsx";
 import { StandingTag } from "../aligning/StandingTag.tsx";
@@ -45,7 +46,13 @@ export function VerdictPanel() {
           {check.status === "failed" && `The check could not be finished: ${check.message}`}
         </p>
       </div>
-      {report && <ReachLimits truck={truck} limits={report.limits} />}
+      {report && (
+        <ReachLimits
+          truck={truck}
+          limits={report.limits}
+          counted={countedSentence(report.limitsPassed, report.limitedBy)}
+        />
+      )}
       {worst && (
         <button
           type="button"
