@@ -24,7 +24,9 @@ async function withPoints(
   await page.getByRole("button", { name: "Show", exact: true }).click();
   await page.getByLabel("Points to move").check();
   await page.keyboard.press("Escape");
-  await page.getByRole("button", { name: view, exact: true }).click();
+  const button = page.getByRole("button", { name: view, exact: true });
+  await button.click();
+  await expect.poll(() => button.getAttribute("aria-pressed")).toBe("true");
   await page.locator(".stage-handle").first().waitFor();
   return bench;
 }
@@ -48,7 +50,7 @@ describe("points of the setup in the picture", () => {
   it("are dragged in the side view to whole steps, one step to undo, and what lies across stays as typed", async () => {
     const { page, problems } = await withPoints("Side");
     const lip = point(page, "fender lip, point 6 of 11");
-    expect(await at(lip)).toBe("x 0 in, z 30 3/8 in");
+    await expect.poll(() => at(lip)).toBe("x 0 in, z 30 3/8 in");
     await drag(page, lip, 0, -30);
     const moved = await at(lip);
     // Straight up: x is as it was, and z is a whole sixteenth higher.
@@ -59,7 +61,7 @@ describe("points of the setup in the picture", () => {
     await page.getByRole("button", { name: "Side", exact: true }).click();
     await expect.poll(() => at(lip)).toBe(moved);
     await undo(page).click();
-    expect(await at(lip)).toBe("x 0 in, z 30 3/8 in");
+    await expect.poll(() => at(lip)).toBe("x 0 in, z 30 3/8 in");
     expect(await undo(page).isDisabled()).toBe(true);
     expect(problems()).toEqual([]);
   });
@@ -72,7 +74,7 @@ describe("points of the setup in the picture", () => {
     expect(await at(lip)).not.toBe(before);
     await page.keyboard.press("Escape");
     await page.mouse.up();
-    expect(await at(lip)).toBe(before);
+    await expect.poll(() => at(lip)).toBe(before);
     expect(await undo(page).isDisabled()).toBe(true);
   });
 
@@ -82,16 +84,16 @@ describe("points of the setup in the picture", () => {
     const pivot = point(page, "upper arm, front pivot");
     await pivot.focus();
     await page.keyboard.press("ArrowUp");
-    expect(await at(pivot)).toBe("y 16 3/8 in, z 17 13/16 in");
+    await expect.poll(() => at(pivot)).toBe("y 16 3/8 in, z 17 13/16 in");
     // From the front the truck's left is on the right.
     await page.keyboard.press("ArrowRight");
-    expect(await at(pivot)).toBe("y 16 7/16 in, z 17 13/16 in");
+    await expect.poll(() => at(pivot)).toBe("y 16 7/16 in, z 17 13/16 in");
     // As a keyboard repeats a held key: down, down, down, up.
     for (let i = 0; i < 3; i++) await page.keyboard.down("ArrowDown");
     await page.keyboard.up("ArrowDown");
-    expect(await at(pivot)).toBe("y 16 7/16 in, z 17 5/8 in");
+    await expect.poll(() => at(pivot)).toBe("y 16 7/16 in, z 17 5/8 in");
     await undo(page).click();
-    expect(await at(pivot)).toBe("y 16 7/16 in, z 17 13/16 in");
+    await expect.poll(() => at(pivot)).toBe("y 16 7/16 in, z 17 13/16 in");
     await pivot.focus();
     await page.keyboard.press("PageDown");
     const focused = () => page.evaluate(() => document.activeElement?.getAttribute("aria-label") ?? "");
@@ -104,10 +106,10 @@ describe("points of the setup in the picture", () => {
   it("make a box longer by its corner, never inside out", async () => {
     const { page, problems } = await withPoints("Front");
     const corner = point(page, "frame rail, outer upper corner");
-    expect(await at(corner)).toBe("y 15 1/4 in, z 22 in");
+    await expect.poll(() => at(corner)).toBe("y 15 1/4 in, z 22 in");
     // Far past its other side: it stops one step short of it.
     await drag(page, corner, -300, 0);
-    expect(await at(corner)).toBe("y 12 5/16 in, z 22 in");
+    await expect.poll(() => at(corner)).toBe("y 12 5/16 in, z 22 in");
     expect(await page.locator(".issues").count()).toBe(0);
     expect(problems()).toEqual([]);
   });
