@@ -1,10 +1,11 @@
-import { type PointerEvent, useEffect, useRef, useState } from "react";
+import type { PointerEvent } from "react";
 import type { KeyPath } from "../../../setup/keyPath.ts";
 import { valueAt } from "../../../setup/keyPath.ts";
 import { lengthStep, shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { workbench } from "../../state/workbench.ts";
 import { between } from "../points/between.ts";
+import { useHeldDrag } from "../useHeldDrag.ts";
 import { nearestOnLine, nearestPoint, type SidePoint, sidePoint } from "./archGeometry.ts";
 import { movedPoint } from "./lengthPoint.ts";
 
@@ -13,26 +14,10 @@ const REACH = { mouse: { point: 16, line: 12 }, touch: { point: 24, line: 16 } }
 
 /** Takes hold of a point, or of the line to make one there, and moves it: one step to undo; Escape puts it back. */
 export function useArchDrag(path: KeyPath, points: readonly SidePoint[], onTake: (index: number) => void) {
-  const held = useRef<{ readonly pointer: number; readonly index: number } | null>(null);
-  const [isDragging, setIsDragging] = useState(false);
-  const stop = (end: "end" | "cancel") => {
-    if (!held.current) return;
-    held.current = null;
-    setIsDragging(false);
-    const { endGesture, cancelGesture } = workbench.getState();
-    if (end === "end") endGesture();
-    else cancelGesture();
-  };
-  useEffect(() => {
-    if (!isDragging) return;
-    const onKey = (event: KeyboardEvent) => {
-      if (event.key === "Escape") stop("cancel");
-    };
-    addEventListener("keydown", onKey, true);
-    return () => removeEventListener("keydown", onKey, true);
-  });
-  // biome-ignore lint/correctness/useExhaustiveDependencies: only when the drawing goes
-  useEffect(() => () => stop("end"), []);
+  const { held, isDragging, begin, take, stop } = useHeldDrag<{
+    readonly pointer: number;
+    readonly index: number;
+  }>();
 
   const onPointerDown = (event: PointerEvent<SVGSVGElement>) => {
     if (event.button !== 0) return;
@@ -46,7 +31,7 @@ export function useArchDrag(path: KeyPath, points: readonly SidePoint[], onTake:
     if (index === null && onLine === null) return;
     event.preventDefault();
     svg.setPointerCapture(event.pointerId);
-    state.beginGesture();
+    begin();
     if (onLine) {
       const document = shownDocument(state);
       const [a, b] = [onLine.after, onLine.after + 1].map(
@@ -55,8 +40,7 @@ export function useArchDrag(path: KeyPath, points: readonly SidePoint[], onTake:
       index = onLine.after + 1;
       state.insertItem(path, index, between(a!, b!, onLine.share, fileUnitsOf(document)));
     }
-    held.current = { pointer: event.pointerId, index: index! };
-    setIsDragging(true);
+    take({ pointer: event.pointerId, index: index! });
     onTake(index!);
   };
   const onPointerMove = (event: PointerEvent<SVGSVGElement>) => {

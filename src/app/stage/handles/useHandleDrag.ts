@@ -1,5 +1,5 @@
-import { type MouseEvent, type PointerEvent, useEffect, useRef, useState } from "react";
-import { workbench } from "../../state/workbench.ts";
+import type { MouseEvent, PointerEvent } from "react";
+import { useHeldDrag } from "../../editing/useHeldDrag.ts";
 import type { ScreenPoint } from "../gapMark.ts";
 import { focusHandle } from "./focusHandle.ts";
 import { handleStore } from "./handleStore.ts";
@@ -19,26 +19,7 @@ export function useHandleDrag(
   picture: Picture | null,
   plane: PicturePlane | null,
 ) {
-  const held = useRef<Held | null>(null);
-  const [isDragging, setDragging] = useState(false);
-  const stop = (end: "end" | "cancel") => {
-    if (!held.current) return;
-    held.current = null;
-    setDragging(false);
-    const { endGesture, cancelGesture } = workbench.getState();
-    if (end === "end") endGesture();
-    else cancelGesture();
-  };
-  useEffect(() => {
-    if (!isDragging) return;
-    const onKey = (event: KeyboardEvent) => {
-      if (event.key === "Escape") stop("cancel");
-    };
-    addEventListener("keydown", onKey, true);
-    return () => removeEventListener("keydown", onKey, true);
-  });
-  // biome-ignore lint/correctness/useExhaustiveDependencies: only when the points go
-  useEffect(() => () => stop("end"), []);
+  const { held, begin, take, stop } = useHeldDrag<Held>();
 
   return {
     onPointerDown(event: PointerEvent<SVGSVGElement>) {
@@ -49,9 +30,8 @@ export function useHandleDrag(
       if (!point) return;
       event.preventDefault();
       event.currentTarget.setPointerCapture(event.pointerId);
-      workbench.getState().beginGesture();
-      held.current = { pointer: event.pointerId, point, from };
-      setDragging(true);
+      begin();
+      take({ pointer: event.pointerId, point, from });
       handleStore.setState({ current: point.key });
       focusHandle(event.currentTarget, point.key);
     },
