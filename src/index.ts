@@ -62,7 +62,6 @@ export {
   limitsOf,
 } from "./studies/limits/limitsOf.ts";
 export { type LimitOverRange, limitsOverRange, limitsPassed } from "./studies/limits/limitsPassed.ts";
-export { limitsPassedSentences } from "./studies/limits/limitWords.ts";
 export { type ClearanceMap, type MapOptions, type MapSide, mapOf } from "./studies/map/clearanceMap.ts";
 export type { Limit, WheelLimits } from "./studies/map/limit.ts";
 export { type LowestTravels, lowestTravels } from "./studies/map/lowestTravels.ts";
@@ -74,9 +73,6 @@ export { type Pair, pairGapTo, pairMotion } from "./studies/pairs.ts";
 export { type ReachLimit, reachLimits } from "./studies/reachLimits.ts";
 export { type EnvelopeSection, envelopeSection } from "./studies/section/envelopeSection.ts";
 export type { SectionPlane } from "./studies/section/sectionPlane.ts";
-export { verdictSentence } from "./studies/sentence.ts";
-export { poseSentence } from "./studies/sentenceAtPose.ts";
-export { limitSentence } from "./studies/sentenceLimit.ts";
 export {
   DEFAULT_SWEEP_ROWS,
   type ReachedRow,
@@ -87,6 +83,10 @@ export {
   sweepRow,
   type UnreachedRow,
 } from "./studies/sweep.ts";
+export { limitsPassedSentences } from "./studies/wording/limitSentences.ts";
+export { poseSentence } from "./studies/wording/poseSentence.ts";
+export { limitSentence } from "./studies/wording/reachSentence.ts";
+export { verdictSentence } from "./studies/wording/verdictSentence.ts";
 // Poses.
 export type { Alignment } from "./suspension/alignment.ts";
 export { armAngleFor, travelStatus } from "./suspension/armAngle.ts";

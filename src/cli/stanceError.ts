@@ -1,7 +1,7 @@
 import type { Model } from "../studies/model.ts";
+import { formatOf } from "../studies/wording/formatOf.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { InputError } from "./inputError.ts";
-import { formatOf } from "./output/outputUnits.ts";
 
 /** Why a truck cannot be aligned: it does not stand at its targets' stance, or not with that toe. @param travel mm */
 export function stanceError(file: string, { setup }: Model, travel: number): InputError {

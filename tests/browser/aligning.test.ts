@@ -8,7 +8,7 @@ import { alignTruck, type TruckAlignment } from "../../src/studies/alignment/ali
 import { modelAsked } from "../../src/studies/alignment/modelAsked.ts";
 import { checkClearance } from "../../src/studies/check.ts";
 import { modelOf } from "../../src/studies/model.ts";
-import { verdictSentence } from "../../src/studies/sentence.ts";
+import { verdictSentence } from "../../src/studies/wording/verdictSentence.ts";
 import { degFromRad } from "../../src/units/angle.ts";
 import { formatLength } from "../../src/units/formatLength.ts";
 import { readPdf } from "./harness/pdfText.ts";

@@ -1,9 +1,9 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { AirState } from "../../studies/air/airState.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { StateMark } from "../panels/StateMark.tsx";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { lengthText } from "../words/lengthText.ts";
 import { beyondText, frequencyText, quantityText } from "./airText.ts";
 
 /** The spring at one height. */

@@ -1,12 +1,12 @@
 import { useId, useMemo, useState } from "react";
 import { type AirEquilibrium, airEquilibrium } from "../../studies/air/airEquilibrium.ts";
 import { within } from "../../studies/air/airState.ts";
+import { travelText } from "../../studies/wording/poseText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { bareUnit, parseQuantity } from "../../units/quantity.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
-import { travelText } from "../words/poseWords.ts";
 import { beyondText } from "./airText.ts";
 
 export type AtPressureProps = {

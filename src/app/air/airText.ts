@@ -1,8 +1,8 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { AirState, Within } from "../../studies/air/airState.ts";
+import { withMinus } from "../../studies/wording/withMinus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, type Quantity, quantityInUnits } from "../../units/quantity.ts";
-import { withMinus } from "../words/withMinus.ts";
 
 /** A quantity in the file's own unit with its name: `64 psi`. A dash where there is none. */
 export function quantityText(value: number | null, quantity: Quantity, units: LengthUnit): string {

@@ -1,6 +1,6 @@
 import type { SideAlignment, WheelReading } from "../../studies/alignment/alignSide.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
 import { StateMark } from "../panels/StateMark.tsx";
-import { angleText } from "../words/angleText.ts";
 import { leftOverWords } from "./leftOverWords.ts";
 
 export type ReadingTableProps = {

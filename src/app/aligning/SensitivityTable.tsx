@@ -1,8 +1,8 @@
 import type { Sensitivity } from "../../studies/alignment/sensitivities.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
-import { lengthText } from "../words/lengthText.ts";
 import { sensitivityPer } from "./sensitivityPer.ts";
 import { signedAngle } from "./signedAngle.ts";
 

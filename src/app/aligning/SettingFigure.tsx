@@ -1,8 +1,8 @@
 import type { AdjustersSetup } from "../../setup/types.ts";
 import type { KnobSetting } from "../../studies/alignment/setSide.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { keepTogether } from "../words/keepTogether.ts";
-import { lengthText } from "../words/lengthText.ts";
 import { changeWords } from "./changeWords.ts";
 import { EccentricDial } from "./EccentricDial.tsx";
 import { LegGauge } from "./LegGauge.tsx";

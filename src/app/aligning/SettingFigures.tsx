@@ -2,9 +2,9 @@ import { length, sub } from "../../geometry/vec.ts";
 import type { Setup } from "../../setup/types.ts";
 import type { SideAlignment } from "../../studies/alignment/alignSide.ts";
 import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { keepTogether } from "../words/keepTogether.ts";
-import { lengthText } from "../words/lengthText.ts";
 import { changeWords } from "./changeWords.ts";
 import { SettingFigure } from "./SettingFigure.tsx";
 

@@ -1,5 +1,5 @@
+import { amountText } from "../../studies/wording/amountText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { amountText } from "../words/amountText.ts";
 
 /** mm. Less is nothing to be set. */
 const NOTHING = 0.005;

@@ -1,4 +1,4 @@
-import { standingWords } from "../../studies/alignment/standingWords.ts";
+import { standingWords } from "../../studies/wording/standingWords.ts";
 import type { Truck } from "../state/truck.ts";
 
 /**

@@ -1,9 +1,9 @@
 import type { CheckReport } from "../../studies/check.ts";
-import { partWords } from "../../studies/sentenceSurface.ts";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { partWords } from "../../studies/wording/nearestSurface.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { StateMark } from "../panels/StateMark.tsx";
 import type { Truck } from "../state/truck.ts";
-import { amountText } from "../words/amountText.ts";
 
 export type WorstCellProps = {
   truck: Truck;

@@ -1,4 +1,4 @@
-import type { GapWord } from "../words/gapWord.ts";
+import type { GapWord } from "../../studies/wording/gapWord.ts";
 import type { GapLabel } from "./gapLabel.ts";
 import { pathOf } from "./pathOf.ts";
 import type { DrawnGap, SheetPoint } from "./wheelDrawing.ts";

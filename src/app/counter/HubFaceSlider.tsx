@@ -1,5 +1,5 @@
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import { keepTogether } from "../words/keepTogether.ts";
-import { lengthText } from "../words/lengthText.ts";
 import { counter } from "./counterStore.ts";
 import type { Comparison } from "./useComparison.ts";
 

@@ -1,7 +1,7 @@
 import "./wheelPicture.css";
 import { useId } from "react";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { lengthText } from "../words/lengthText.ts";
 import type { BodyLine } from "./bodyDrawing.ts";
 import { drawingFrame } from "./drawingFrame.ts";
 import { GapLeader } from "./GapLeader.tsx";

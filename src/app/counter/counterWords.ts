@@ -1,13 +1,13 @@
 import type { CheckEntry, CheckReport } from "../../studies/check.ts";
 import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model.ts";
-import { amountWords, finestLength } from "../../studies/sentenceAmount.ts";
-import { heightWords, isStraight, reportedPose } from "../../studies/sentencePose.ts";
-import { nearestSurface, partWords } from "../../studies/sentenceSurface.ts";
+import { amountWords, finestLength } from "../../studies/wording/amountWords.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
+import { nearestSurface, partWords } from "../../studies/wording/nearestSurface.ts";
+import { heightWords, isStraight, reportedPose } from "../../studies/wording/poseWords.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { angleText } from "../words/angleText.ts";
 import { firstStop } from "./firstTouch.ts";
 
 /** Center plane to the left contact patch, mm, straight ahead; null where the wheels cannot stand. @param travel mm */

@@ -1,6 +1,6 @@
+import { amountText } from "../../studies/wording/amountText.ts";
+import { type GapWord, gapWord } from "../../studies/wording/gapWord.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { amountText } from "../words/amountText.ts";
-import { type GapWord, gapWord } from "../words/gapWord.ts";
 
 /** mm. A gap this small, or as deep, is where two things just touch. */
 const JUST = 0.05;

@@ -1,4 +1,4 @@
-import { heightWords, isStraight, steerWords } from "../../studies/sentencePose.ts";
+import { heightWords, isStraight, steerWords } from "../../studies/wording/poseWords.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { PictureContent } from "./pictures.ts";
 import type { TellingPose } from "./tellingPose.ts";

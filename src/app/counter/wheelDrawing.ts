@@ -2,7 +2,7 @@ import { convexHull } from "../../gaps/ring/convexPieces.ts";
 import { addScaled, cross, dot, normalize, type Vec3 } from "../../geometry/vec.ts";
 import { type GapEntry, gapsAt } from "../../studies/gapsAt.ts";
 import type { Model } from "../../studies/model.ts";
-import { partWords } from "../../studies/sentenceSurface.ts";
+import { partWords } from "../../studies/wording/nearestSurface.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { nearestBodyGap } from "./nearestBodyGap.ts";

@@ -1,7 +1,7 @@
 import { MAX_LENGTH } from "../../setup/limits.ts";
 import type { SetupField } from "../../setup/setupField.ts";
+import { withMinus } from "../../studies/wording/withMinus.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { withMinus } from "../words/withMinus.ts";
 
 /** What a field may hold, in words: `more than 0 in`, `between −45° and 45°`; null where anything of its sort goes. */
 export function rangeWords({ kind, range }: SetupField, format: LengthFormat): string | null {

@@ -1,11 +1,11 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/keyPath.ts";
+import { withMinus } from "../../studies/wording/withMinus.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { lengthFormat, shownDocument } from "../state/selectors.ts";
 import { fileUnitsOf } from "../state/typedDocument.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
-import { withMinus } from "../words/withMinus.ts";
 
 /** A value of the file as a person reads it, in the units shown: `10 3/8 in`, `8.5°`; null for what is no single value. */
 export function valueWords(state: WorkbenchState, path: KeyPath, value: unknown): string | null {

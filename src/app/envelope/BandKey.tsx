@@ -1,5 +1,5 @@
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { lengthText } from "../words/lengthText.ts";
 
 export type BandKeyProps = {
   /** Where bands end, mm, rising. */

@@ -1,11 +1,11 @@
 import { ENVELOPE_PRESETS } from "../../studies/envelope/presets.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
+import { heightText } from "../../studies/wording/poseText.ts";
 import { ENVELOPES } from "../stage/envelopeNames.ts";
 import { useStage } from "../stage/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { lengthText } from "../words/lengthText.ts";
-import { heightText } from "../words/poseWords.ts";
 import { BandKey } from "./BandKey.tsx";
 import type { EnvelopeAsk } from "./envelopeMessages.ts";
 import { showEnvelope, useEnvelope } from "./useEnvelope.ts";

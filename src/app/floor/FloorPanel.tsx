@@ -5,14 +5,14 @@ import { floorAt } from "../../studies/floor/floorAt.ts";
 import type { FloorClearance } from "../../studies/floor/floorPose.ts";
 import { scrubLine } from "../../studies/floor/scrubLine.ts";
 import { stanceMeasures } from "../../studies/floor/stanceMeasures.ts";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { Fold } from "../panels/Fold.tsx";
 import { StateMark } from "../panels/StateMark.tsx";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { amountText } from "../words/amountText.ts";
-import { lengthText } from "../words/lengthText.ts";
 import { MeasureField } from "./MeasureField.tsx";
 import { RollPart } from "./RollPart.tsx";
 

@@ -1,12 +1,12 @@
 import { useId, useMemo } from "react";
 import { floorAt } from "../../studies/floor/floorAt.ts";
 import { wheelTravelsInRoll } from "../../studies/floor/wheelTravelsInRoll.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
+import { travelText } from "../../studies/wording/poseText.ts";
 import { degFromRad, radFromDeg } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { setStage, useStage } from "../stage/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
-import { angleText } from "../words/angleText.ts";
-import { travelText } from "../words/poseWords.ts";
 
 export type RollPartProps = {
   truck: Truck;

@@ -1,7 +1,7 @@
 import type { StanceMeasure } from "../../setup/floorTypes.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { angleText } from "../words/angleText.ts";
-import { lengthText } from "../words/lengthText.ts";
 
 /** A stance's measure with its unit. @param value mm, or radians of the lower arm's angle */
 export function measureText(measure: StanceMeasure, value: number, format: LengthFormat): string {

@@ -7,14 +7,14 @@ import { jackingAt } from "../../studies/geometry/jacking.ts";
 import { rollCenter } from "../../studies/geometry/rollCenter.ts";
 import { steeringRatio } from "../../studies/geometry/steeringRatio.ts";
 import { wheelMotion } from "../../studies/geometry/wheelMotion.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import { Fold } from "../panels/Fold.tsx";
 import { useReport } from "../reports/useReport.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { angleText } from "../words/angleText.ts";
 import { keepTogether } from "../words/keepTogether.ts";
-import { lengthText } from "../words/lengthText.ts";
 import { bumpSteerText, circleText, farText, flatText, ratioText } from "./geometryText.ts";
 
 export type GeometryPanelProps = {

@@ -2,13 +2,13 @@ import type { LengthUnit } from "../../setup/types.ts";
 import type { BumpSteer } from "../../studies/geometry/bumpSteer.ts";
 import type { FlatTieRod } from "../../studies/geometry/flatTieRod.ts";
 import type { SteeringRatio } from "../../studies/geometry/steeringRatio.ts";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
+import { travelText } from "../../studies/wording/poseText.ts";
 import { degFromRad } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import { amountText } from "../words/amountText.ts";
-import { angleText } from "../words/angleText.ts";
-import { lengthText } from "../words/lengthText.ts";
-import { travelText } from "../words/poseWords.ts";
 
 /** mm. Farther off than this a tape has no use for it. */
 const FAR = 100_000;

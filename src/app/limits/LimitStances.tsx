@@ -1,7 +1,7 @@
 import type { BindsFirst, LimitStance } from "../../studies/limits/limitsOf.ts";
+import { lockText } from "../../studies/wording/poseText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { lockText } from "../words/poseWords.ts";
 import { leastText } from "./leastText.ts";
 import { borderText } from "./limitPlaces.ts";
 

@@ -1,6 +1,6 @@
 import { KEPT } from "../../studies/limits/frontEndLimit.ts";
 import type { LimitMargin } from "../../studies/limits/limitsOf.ts";
-import { marginWords } from "../../studies/limits/limitWords.ts";
+import { marginWords } from "../../studies/wording/limitSentences.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { keepTogether } from "../words/keepTogether.ts";
 

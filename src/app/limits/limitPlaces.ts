@@ -1,8 +1,8 @@
 import type { Setup } from "../../setup/types.ts";
 import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
+import { heightText, lockText, travelText } from "../../studies/wording/poseText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { heightText, lockText, travelText } from "../words/poseWords.ts";
 
 /** A pose to go to, with its words. */
 export interface LimitPlace {

@@ -1,6 +1,6 @@
+import { amountText } from "../../studies/wording/amountText.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
-import { amountText } from "../words/amountText.ts";
 import { useMap } from "./useMap.ts";
 
 export type MapKeyProps = {

@@ -1,7 +1,7 @@
+import { lowTexts, steerTexts } from "../../studies/wording/stopTexts.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { lowTexts, steerTexts } from "./limitWords.ts";
 import { useMap } from "./useMap.ts";
 
 export type MapLimitsProps = {

@@ -1,11 +1,11 @@
 import "./mapPanel.css";
 import { useMemo, useState } from "react";
 import { limitMargins } from "../../studies/limits/limitsOf.ts";
-import { limitsPastAt } from "../../studies/limits/pastLimitSentence.ts";
+import { limitsPastAt } from "../../studies/wording/pastLimitSentence.ts";
+import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { heightText, lockText } from "../words/poseWords.ts";
 import { MapBoard } from "./MapBoard.tsx";
 import { MapKey } from "./MapKey.tsx";
 import { MapLimits } from "./MapLimits.tsx";

@@ -1,13 +1,13 @@
 import "./alignmentPanel.css";
 import { useMemo, useState } from "react";
+import { angleText } from "../../studies/wording/angleText.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import { type SidePose, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { angleText } from "../words/angleText.ts";
-import { lengthText } from "../words/lengthText.ts";
 
 export type AlignmentPanelProps = {
   truck: Truck;

@@ -1,9 +1,9 @@
 import type { Setup } from "../../setup/types.ts";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { gapWord } from "../../studies/wording/gapWord.ts";
+import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { amountText } from "../words/amountText.ts";
-import { gapWord } from "../words/gapWord.ts";
-import { heightText, lockText } from "../words/poseWords.ts";
 import type { PartRow } from "./partRows.ts";
 import { StateMark } from "./StateMark.tsx";
 

@@ -1,5 +1,5 @@
 import type { ReachLimit } from "../../studies/reachLimits.ts";
-import { limitSentence } from "../../studies/sentenceLimit.ts";
+import { limitSentence } from "../../studies/wording/reachSentence.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { keepTogether } from "../words/keepTogether.ts";

@@ -1,6 +1,6 @@
+import { stanceAt } from "../../studies/wording/poseText.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { stanceAt } from "../words/poseWords.ts";
 
 export type StanceButtonsProps = {
   truck: Truck;

@@ -1,4 +1,4 @@
-import type { GapWord } from "../words/gapWord.ts";
+import type { GapWord } from "../../studies/wording/gapWord.ts";
 
 export type StateMarkProps = {
   /** What it stands for; the word itself must be readable beside it. */

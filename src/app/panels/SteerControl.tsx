@@ -1,7 +1,7 @@
+import { angleText } from "../../studies/wording/angleText.ts";
+import { lockText } from "../../studies/wording/poseText.ts";
 import { shownPose } from "../state/shown.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { angleText } from "../words/angleText.ts";
-import { lockText } from "../words/poseWords.ts";
 import { Scale, type ScaleMark } from "./Scale.tsx";
 
 const MARKS: readonly ScaleMark[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1].map((at) => ({

@@ -1,8 +1,8 @@
 import type { Setup } from "../../setup/types.ts";
+import { heightText, stanceAt, travelText } from "../../studies/wording/poseText.ts";
 import { MM_PER_INCH, mmFromUnits } from "../../units/lengthUnits.ts";
 import { lengthFormatOf, lengthStepOf } from "../state/preferences.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { heightText, stanceAt, travelText } from "../words/poseWords.ts";
 import { Scale, type ScaleMark } from "./Scale.tsx";
 
 export type TravelControlProps = {

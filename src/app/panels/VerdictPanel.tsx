@@ -1,6 +1,6 @@
 import "./verdictPanel.css";
-import { countedSentence } from "../../studies/limits/limitWords.ts";
-import { verdictSentence } from "../../studies/sentence.ts";
+import { countedSentence } from "../../studies/wording/limitSentences.ts";
+import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { StandingSwitch } from "../aligning/StandingSwitch.tsx";
 import { StandingTag } from "../aligning/StandingTag.tsx";
 import { useFormat } from "../state/useFormat.ts";

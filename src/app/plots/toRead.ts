@@ -1,7 +1,7 @@
+import { lockText } from "../../studies/wording/poseText.ts";
+import { withMinus } from "../../studies/wording/withMinus.ts";
 import { degFromRad, formatAngle, radFromDeg } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { lockText } from "../words/poseWords.ts";
-import { withMinus } from "../words/withMinus.ts";
 import type { Measure } from "./plotTypes.ts";
 
 export const angleFromDegrees = radFromDeg;

@@ -1,5 +1,5 @@
 import { useMemo, useRef } from "react";
-import { verdictSentence } from "../../studies/sentence.ts";
+import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { nameWords } from "../counter/nameWords.ts";
 import { picturesOf } from "../counter/pictures.ts";

@@ -3,8 +3,13 @@ import type { CheckEntry } from "../../studies/check.ts";
 import type { Limit } from "../../studies/map/limit.ts";
 import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model.ts";
-import { heightWords, reportedPose, steerWords } from "../../studies/sentencePose.ts";
-import { partWords } from "../../studies/sentenceSurface.ts";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
+import type { GapWord } from "../../studies/wording/gapWord.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
+import { partWords } from "../../studies/wording/nearestSurface.ts";
+import { lockText } from "../../studies/wording/poseText.ts";
+import { heightWords, reportedPose, steerWords } from "../../studies/wording/poseWords.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { backspacingFromOffset } from "../../units/wheelOffset.ts";
@@ -12,11 +17,6 @@ import type { TruckAnswer } from "../counter/answerStore.ts";
 import { halfTrackAt, surfaceOf, worstOf } from "../counter/counterWords.ts";
 import type { NamedTravel } from "../counter/useComparison.ts";
 import type { Truck } from "../state/truck.ts";
-import { amountText } from "../words/amountText.ts";
-import { angleText } from "../words/angleText.ts";
-import type { GapWord } from "../words/gapWord.ts";
-import { lengthText } from "../words/lengthText.ts";
-import { lockText } from "../words/poseWords.ts";
 
 /** One number of the sheet, of one truck. */
 export interface SheetCell {

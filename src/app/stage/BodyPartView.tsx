@@ -1,11 +1,11 @@
 import { useCallback, useRef } from "react";
 import type { LineSegments, Mesh } from "three";
 import type { BodyPart } from "../../setup/types.ts";
+import { gapWord } from "../../studies/wording/gapWord.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
-import { gapWord } from "../words/gapWord.ts";
 import { bodyGeometry } from "./bodyGeometry.ts";
 import { useInk } from "./InkProvider.tsx";
 import { Solid } from "./Solid.tsx";

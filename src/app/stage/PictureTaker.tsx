@@ -1,8 +1,8 @@
 import { useThree } from "@react-three/fiber";
 import { type RefObject, useEffect } from "react";
+import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
-import { heightText, lockText } from "../words/poseWords.ts";
 import { drawStage } from "./drawStage.ts";
 import { pictureOf } from "./pictureOf.ts";
 import { offerPictures } from "./takePicture.ts";

@@ -1,9 +1,9 @@
 import { useId } from "react";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import { useSection } from "../envelope/useSection.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
-import { amountText } from "../words/amountText.ts";
-import { lengthText } from "../words/lengthText.ts";
 import { SECTION_AXES, sectionRange } from "./sectionRange.ts";
 import { setStage, useStage } from "./stageSettings.ts";
 

@@ -1,12 +1,12 @@
 import { addScaled, dot, mirrorY, normalize, scale, sub, type Vec3, vecAt } from "../../geometry/vec.ts";
 import type { PathPart } from "../../setup/types.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
+import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import type { SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Truck } from "../state/truck.ts";
-import { angleText } from "../words/angleText.ts";
-import { lengthText } from "../words/lengthText.ts";
 
 /** A length between two points, drawn beside them. Vehicle axes, mm. */
 export interface LinearDimension {

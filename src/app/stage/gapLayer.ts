@@ -1,5 +1,5 @@
+import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import { shownGaps } from "../state/shown.ts";
-import { heightText, lockText } from "../words/poseWords.ts";
 import { type GapMark, gapMark } from "./gapMark.ts";
 import { gapMarks, type MarkedGap } from "./gapMarks.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";

@@ -1,4 +1,4 @@
-import type { GapWord } from "../words/gapWord.ts";
+import type { GapWord } from "../../studies/wording/gapWord.ts";
 import { svgElement } from "./svgElement.ts";
 
 /** A point on the picture, CSS pixels from its top left. */

@@ -1,11 +1,11 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import type { CheckEntry } from "../../studies/check.ts";
 import type { GapEntry } from "../../studies/gapsAt.ts";
+import { type GapWord, gapWord } from "../../studies/wording/gapWord.ts";
+import { markText } from "../../studies/wording/markText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { isSamePart } from "../state/viewActions.ts";
 import type { PartOnSide } from "../state/workbenchState.ts";
-import { type GapWord, gapWord } from "../words/gapWord.ts";
-import { markText } from "../words/markText.ts";
 
 /** A gap to be marked on the picture. */
 export interface MarkedGap {

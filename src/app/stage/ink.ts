@@ -9,7 +9,7 @@ import {
   type ShaderMaterial,
   type Vector2,
 } from "three";
-import type { GapWord } from "../words/gapWord.ts";
+import type { GapWord } from "../../studies/wording/gapWord.ts";
 import { bandMaterial } from "./bandMaterial.ts";
 import { outlineMaterial } from "./outlineMaterial.ts";
 

@@ -1,9 +1,9 @@
 import { addScaled, cross, dot, length, type Vec3 } from "../../geometry/vec.ts";
 import { type JointCone, jointConesAt } from "../../studies/limits/jointCones.ts";
+import { angleText } from "../../studies/wording/angleText.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";
-import { angleText } from "../words/angleText.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { stagePose } from "./stagePose.ts";
 import { svgElement } from "./svgElement.ts";

@@ -1,9 +1,9 @@
+import { amountText } from "../../studies/wording/amountText.ts";
+import { gapWord } from "../../studies/wording/gapWord.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownGaps } from "../state/shown.ts";
 import { isSamePart } from "../state/viewActions.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
-import { amountText } from "../words/amountText.ts";
-import { gapWord } from "../words/gapWord.ts";
 import type { LinearDimension } from "./dimensions.ts";
 import { worstOf } from "./worstOf.ts";
 

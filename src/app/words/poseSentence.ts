@@ -1,17 +1,17 @@
 import type { GapEntry } from "../../studies/gapsAt.ts";
 import { limitMargins } from "../../studies/limits/limitsOf.ts";
-import { pastLimitSentence } from "../../studies/limits/pastLimitSentence.ts";
-import { lockWords, steerWords } from "../../studies/sentencePose.ts";
-import { nearestSurface, partWords } from "../../studies/sentenceSurface.ts";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { gapWord } from "../../studies/wording/gapWord.ts";
+import { nearestSurface, partWords } from "../../studies/wording/nearestSurface.ts";
+import { pastLimitSentence } from "../../studies/wording/pastLimitSentence.ts";
+import { placeWords } from "../../studies/wording/placeWords.ts";
+import { heightText, travelText } from "../../studies/wording/poseText.ts";
+import { lockWords, steerWords } from "../../studies/wording/poseWords.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import type { OutOfReach, PoseResult, SolvedPose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { floorOf } from "../state/floorOf.ts";
 import type { Truck } from "../state/truck.ts";
-import { amountText } from "./amountText.ts";
-import { gapWord } from "./gapWord.ts";
-import { placeWords } from "./placeWords.ts";
-import { heightText, travelText } from "./poseWords.ts";
 
 /**
  * What touches what at this pose, in one plain sentence (and a count of the rest): what, how much, where,

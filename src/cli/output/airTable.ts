@@ -2,13 +2,13 @@ import type { AirEquilibrium } from "../../studies/air/airEquilibrium.ts";
 import type { AirReport, AirStance } from "../../studies/air/airOf.ts";
 import type { AirState } from "../../studies/air/airState.ts";
 import type { Model } from "../../studies/model.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, quantityInUnits } from "../../units/quantity.ts";
 import { AIR_CAUTIONS } from "./cautions.ts";
 import { lengthCell } from "./cells.ts";
 import { heading } from "./heading.ts";
-import { formatOf } from "./outputUnits.ts";
 import { type Column, textTable } from "./textTable.ts";
 
 /** The air springs as a person reads them: where a limit is passed, each stance, and over travel. */

@@ -1,12 +1,12 @@
 import type { SideAlignment } from "../../studies/alignment/alignSide.ts";
 import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
 import type { Model } from "../../studies/model.ts";
+import { alignSentence } from "../../studies/wording/alignSentence.ts";
+import { shimFormat } from "../../studies/wording/formatOf.ts";
 import { formatLength } from "../../units/formatLength.ts";
-import { alignSentence } from "./alignSentence.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { degreesCell, lengthCell } from "./cells.ts";
 import { heading } from "./heading.ts";
-import { shimFormat } from "./shimFormat.ts";
 import { type Column, textTable } from "./textTable.ts";
 
 /** An alignment as a person reads it: the sentence, then what is read, what is set, and what a little more of it does. */

@@ -1,4 +1,4 @@
-import { finestLength } from "../../studies/sentenceAmount.ts";
+import { finestLength } from "../../studies/wording/amountWords.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 

@@ -1,18 +1,18 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { CheckReport } from "../../studies/check.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
-import { rollSentences } from "../../studies/floor/rollWords.ts";
-import { countedSentence, limitsPassedSentences } from "../../studies/limits/limitWords.ts";
 import type { Model } from "../../studies/model.ts";
-import { verdictSentence } from "../../studies/sentence.ts";
-import { amountWords } from "../../studies/sentenceAmount.ts";
-import { limitSentence } from "../../studies/sentenceLimit.ts";
+import { amountWords } from "../../studies/wording/amountWords.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { countedSentence, limitsPassedSentences } from "../../studies/wording/limitSentences.ts";
+import { limitSentence } from "../../studies/wording/reachSentence.ts";
+import { rollSentences } from "../../studies/wording/rollWords.ts";
+import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { gapCell, lengthCell, pointCell, steerCell } from "./cells.ts";
 import { heading } from "./heading.ts";
-import { formatOf } from "./outputUnits.ts";
 import { type Column, textTable } from "./textTable.ts";
 
 /** A check as a person reads it: the sentence first, then every part. */

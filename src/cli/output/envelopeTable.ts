@@ -1,14 +1,14 @@
 import type { Model } from "../../studies/model.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
-import { limitSentence } from "../../studies/sentenceLimit.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { rangeWords } from "../../studies/wording/rangeWords.ts";
+import { limitSentence } from "../../studies/wording/reachSentence.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { isDrawing } from "../askedEnvelope.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { gapCell } from "./cells.ts";
 import type { EnvelopeReport } from "./envelopeReport.ts";
 import { heading } from "./heading.ts";
-import { formatOf } from "./outputUnits.ts";
-import { rangeWords } from "./rangeWords.ts";
 import { textTable } from "./textTable.ts";
 
 /** What was written, as a person reads it. */

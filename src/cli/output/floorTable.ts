@@ -1,13 +1,13 @@
 import type { FloorReport, FloorStance } from "../../studies/floor/floorReport.ts";
-import { floorSentences } from "../../studies/floor/floorWords.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
-import { askedWords, rollSentences } from "../../studies/floor/rollWords.ts";
 import type { Model } from "../../studies/model.ts";
+import { floorSentences } from "../../studies/wording/floorWords.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { askedWords, rollSentences } from "../../studies/wording/rollWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { FLOOR_CAUTIONS } from "./cautions.ts";
 import { degreesCell, lengthCell } from "./cells.ts";
 import { heading } from "./heading.ts";
-import { formatOf } from "./outputUnits.ts";
 import { type Column, textTable } from "./textTable.ts";
 
 /** The stances on the floor as a person reads them: what is below or drags first, then measures, clearances, roll. */

@@ -1,15 +1,15 @@
 import type { Setup } from "../../setup/types.ts";
 import type { GeometryReport, SteerRow, TravelRow } from "../../studies/geometry/geometryReport.ts";
 import type { Model } from "../../studies/model.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { geometrySentences } from "../../studies/wording/geometrySentences.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { degFromRad } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { degreesCell, lengthCell, steerCell } from "./cells.ts";
-import { geometrySentences } from "./geometrySentences.ts";
 import { heading } from "./heading.ts";
-import { formatOf } from "./outputUnits.ts";
 import { textTable } from "./textTable.ts";
 
 /** The geometry as a person reads it: sentences first, then by travel and by steer. */

@@ -1,5 +1,5 @@
 import type { Setup } from "../../setup/types.ts";
-import { standingWords } from "../../studies/alignment/standingWords.ts";
+import { standingWords } from "../../studies/wording/standingWords.ts";
 
 /** Which setup a printed result is of, and whether as bolted on or aligned where that can differ. */
 export function heading(setup: Setup): string {

@@ -2,13 +2,13 @@ import { KEPT } from "../../studies/limits/frontEndLimit.ts";
 import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import type { LimitPose, LimitStance, LimitsReport, ReachableRegion } from "../../studies/limits/limitsOf.ts";
 import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
-import { limitsPassedSentences, marginWords } from "../../studies/limits/limitWords.ts";
 import type { Model } from "../../studies/model.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { limitsPassedSentences, marginWords } from "../../studies/wording/limitSentences.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { LIMIT_CAUTIONS } from "./cautions.ts";
 import { lengthCell, steerCell } from "./cells.ts";
 import { heading } from "./heading.ts";
-import { formatOf } from "./outputUnits.ts";
 import { textTable } from "./textTable.ts";
 
 /** Limits listed at each stance and steer: the rest have more in hand. */

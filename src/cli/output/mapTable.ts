@@ -3,15 +3,15 @@ import type { Limit } from "../../studies/map/limit.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { NoLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model.ts";
-import { limitSentence } from "../../studies/sentenceLimit.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { mapSentence } from "../../studies/wording/mapSentence.ts";
+import { limitSentence } from "../../studies/wording/reachSentence.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { gapCell, lengthCell } from "./cells.ts";
 import { heading } from "./heading.ts";
-import { mapSentence } from "./mapSentence.ts";
-import { formatOf } from "./outputUnits.ts";
 import { type Column, textTable } from "./textTable.ts";
 
 /** A map as a person reads it: the sentence first, then the map of the worse wheel, then both curves. */

@@ -1,5 +1,4 @@
-import type { LengthUnit, Setup } from "../../setup/types.ts";
-import type { LengthFormat } from "../../units/formatLength.ts";
+import type { LengthUnit } from "../../setup/types.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 
 /** A point in the file's units, full precision. @param point mm */
@@ -8,9 +7,4 @@ export function pointFromMm(
   units: LengthUnit,
 ): [number, number, number] {
   return [unitsFromMm(point[0], units), unitsFromMm(point[1], units), unitsFromMm(point[2], units)];
-}
-
-/** How a person is shown lengths: to the nearest 1/16 in, or to a tenth of a millimeter. */
-export function formatOf(setup: Setup): LengthFormat {
-  return { units: setup.units, fraction: 16 };
 }

@@ -2,11 +2,11 @@ import { verdictOf } from "../../studies/check.ts";
 import type { FloorPose } from "../../studies/floor/floorPose.ts";
 import type { GapEntry } from "../../studies/gapsAt.ts";
 import type { Model } from "../../studies/model.ts";
-import { poseSentence } from "../../studies/sentenceAtPose.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { poseSentence } from "../../studies/wording/poseSentence.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { degreesCell, gapCell, lengthCell, pointCell } from "./cells.ts";
 import { floorPoseTable } from "./floorPoseTable.ts";
-import { formatOf } from "./outputUnits.ts";
 import { textTable } from "./textTable.ts";
 
 /** Points of a side, in the order a person looks for them. */

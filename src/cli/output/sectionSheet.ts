@@ -3,13 +3,13 @@ import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
 import type { Model } from "../../studies/model.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
 import { sheetAxes } from "../../studies/section/sectionPlane.ts";
-import { heightWords, isStraight, lockWords } from "../../studies/sentencePose.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { heightWords, isStraight, lockWords } from "../../studies/wording/poseWords.ts";
+import { rangeWords } from "../../studies/wording/rangeWords.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { heading } from "./heading.ts";
-import { formatOf } from "./outputUnits.ts";
-import { rangeWords } from "./rangeWords.ts";
 
 const AXIS_WORDS = ["X (forward)", "Y (left)", "Z (up)"] as const;
 

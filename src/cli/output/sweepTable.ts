@@ -1,11 +1,11 @@
 import type { Model } from "../../studies/model.ts";
 import type { ReachedRow, Sweep, SweepRow } from "../../studies/sweep.ts";
+import { formatOf } from "../../studies/wording/formatOf.ts";
+import { sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { degreesCell, gapCell, lengthCell, steerCell } from "./cells.ts";
 import { heading } from "./heading.ts";
-import { formatOf } from "./outputUnits.ts";
-import { sweepSentence } from "./sweepSentence.ts";
 import { textTable } from "./textTable.ts";
 
 /** A sweep as a person reads it: by travel and by steer, each for both sides. */

@@ -1,5 +1,5 @@
 import type { Setup } from "../../setup/types.ts";
-import { standingWords } from "../../studies/alignment/standingWords.ts";
+import { standingWords } from "../../studies/wording/standingWords.ts";
 
 /** Rows of a table for a spreadsheet, the first its header; of an aligned truck with a last column that says so. */
 export function withStandingColumn(rows: readonly string[][], setup: Setup): readonly string[][] {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { LimitsSetup } from "../../../src/setup/limitsTypes.ts";
 import type { Setup } from "../../../src/setup/types.ts";
 import { rollCoverage } from "../../../src/studies/floor/rollCoverage.ts";
-import { rollSentences } from "../../../src/studies/floor/rollWords.ts";
+import { rollSentences } from "../../../src/studies/wording/rollWords.ts";
 import { planarFrontEnd } from "../../suspension/planarWishbone.ts";
 import { modelAround } from "../geometry/modelAround.ts";
 import { NO_LIMITS } from "../limits/limitTruck.ts";

@@ -1,12 +1,12 @@
 import { useId, useRef } from "react";
 import { type KeyPath, valueAt } from "../../../setup/keyPath.ts";
+import { withMinus } from "../../../studies/wording/withMinus.ts";
 import { formatLength } from "../../../units/formatLength.ts";
 import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
-import { withMinus } from "../../words/withMinus.ts";
 import { ArchHandle } from "./ArchHandle.tsx";
 import { type ArchFrame, archFrame } from "./archGeometry.ts";
 import { pointInMm } from "./lengthPoint.ts";

@@ -1,5 +1,5 @@
+import { lengthText } from "../../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { lengthText } from "../../words/lengthText.ts";
 import type { PicturePlane } from "./picturePlane.ts";
 import type { StagePoint } from "./stagePoints.ts";
 

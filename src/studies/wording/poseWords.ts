@@ -1,10 +1,10 @@
-import type { Side } from "../suspension/frontEnd.ts";
-import { type SolvedPose, solvePose } from "../suspension/solvePose.ts";
-import { formatAngle, radFromDeg } from "../units/angle.ts";
-import type { LengthFormat } from "../units/formatLength.ts";
-import { MM_PER_INCH } from "../units/lengthUnits.ts";
-import type { Model } from "./model.ts";
-import { amountWords, finestLength } from "./sentenceAmount.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
+import { formatAngle, radFromDeg } from "../../units/angle.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import type { Model } from "../model.ts";
+import { amountWords, finestLength } from "./amountWords.ts";
 
 /** mm. A height this near a named one is that height to somebody with a tape: a sixteenth, rounding included. */
 const STANCE_REACH = MM_PER_INCH / 16 + 1e-6;

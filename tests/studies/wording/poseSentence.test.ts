@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { type Truck, truckOf } from "../../src/app/state/truck.ts";
-import { amountText } from "../../src/app/words/amountText.ts";
-import { keepTogether } from "../../src/app/words/keepTogether.ts";
-import { poseSentence } from "../../src/app/words/poseSentence.ts";
-import type { Vec3 } from "../../src/geometry/vec.ts";
-import type { GapEntry } from "../../src/studies/gapsAt.ts";
-import { type SolvedPose, solvePose } from "../../src/suspension/solvePose.ts";
-import { exampleText } from "./exampleText.ts";
+import { type Truck, truckOf } from "../../../src/app/state/truck.ts";
+import { keepTogether } from "../../../src/app/words/keepTogether.ts";
+import { poseSentence } from "../../../src/app/words/poseSentence.ts";
+import type { Vec3 } from "../../../src/geometry/vec.ts";
+import type { GapEntry } from "../../../src/studies/gapsAt.ts";
+import { amountText } from "../../../src/studies/wording/amountText.ts";
+import { type SolvedPose, solvePose } from "../../../src/suspension/solvePose.ts";
+import { exampleText } from "../../app/exampleText.ts";
 
 const IN = 25.4;
 

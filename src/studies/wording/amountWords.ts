@@ -1,5 +1,5 @@
-import { formatLength, type LengthFormat } from "../units/formatLength.ts";
-import { MM_PER_INCH } from "../units/lengthUnits.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 
 /** The finest length a format shows, mm. */
 export function finestLength(format: LengthFormat): number {

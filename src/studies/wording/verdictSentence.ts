@@ -1,10 +1,10 @@
-import type { SolvedPose } from "../suspension/solvePose.ts";
-import { formatLength, type LengthFormat } from "../units/formatLength.ts";
-import type { CheckEntry, CheckReport } from "./check.ts";
-import type { Model } from "./model.ts";
-import { amountWords } from "./sentenceAmount.ts";
-import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./sentencePose.ts";
-import { nearestSurface, partWords } from "./sentenceSurface.ts";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { CheckEntry, CheckReport } from "../check.ts";
+import type { Model } from "../model.ts";
+import { amountWords } from "./amountWords.ts";
+import { nearestSurface, partWords } from "./nearestSurface.ts";
+import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./poseWords.ts";
 
 /**
  * The answer of a check in one plain sentence: what touches, where, how much, at which height and steering

@@ -1,5 +1,5 @@
-import { amountWords } from "../../studies/sentenceAmount.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import { amountWords } from "./amountWords.ts";
 
 /**
  * How long, without the sign, as a tape reads it, in the units shown. What would round to nothing reads

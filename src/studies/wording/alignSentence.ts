@@ -1,12 +1,12 @@
-import type { SideAlignment } from "../../studies/alignment/alignSide.ts";
-import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
-import type { KnobSetting } from "../../studies/alignment/setSide.ts";
-import type { Model } from "../../studies/model.ts";
-import { amountWords } from "../../studies/sentenceAmount.ts";
-import { heightWords } from "../../studies/sentencePose.ts";
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { shimFormat } from "./shimFormat.ts";
+import type { SideAlignment } from "../alignment/alignSide.ts";
+import type { TruckAlignment } from "../alignment/alignTruck.ts";
+import type { KnobSetting } from "../alignment/setSide.ts";
+import type { Model } from "../model.ts";
+import { amountWords } from "./amountWords.ts";
+import { shimFormat } from "./formatOf.ts";
+import { heightWords } from "./poseWords.ts";
 
 const NOTHING_ASKED =
   'Nothing is asked for, so this is the truck as bolted on: give alignment.targets, such as { "camber": -0.5, "caster": 4 }.';

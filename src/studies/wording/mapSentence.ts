@@ -1,9 +1,9 @@
-import type { Limit } from "../../studies/map/limit.ts";
-import type { MapReport } from "../../studies/map/mapReport.ts";
-import type { Model } from "../../studies/model.ts";
-import { finestLength } from "../../studies/sentenceAmount.ts";
-import { heightWords, isStraight, lockWords, travelWords } from "../../studies/sentencePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import type { Limit } from "../map/limit.ts";
+import type { MapReport } from "../map/mapReport.ts";
+import type { Model } from "../model.ts";
+import { finestLength } from "./amountWords.ts";
+import { heightWords, isStraight, lockWords, travelWords } from "./poseWords.ts";
 
 type Stop = Extract<Limit, { stop: "touch" | "limit" }>;
 

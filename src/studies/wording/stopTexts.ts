@@ -1,12 +1,12 @@
-import type { Limit } from "../../studies/map/limit.ts";
-import type { LowestTravels } from "../../studies/map/lowestTravels.ts";
-import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
-import type { Model } from "../../studies/model.ts";
-import { isStraight } from "../../studies/sentencePose.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { angleText } from "../words/angleText.ts";
-import { travelText } from "../words/poseWords.ts";
+import type { Limit } from "../map/limit.ts";
+import type { LowestTravels } from "../map/lowestTravels.ts";
+import type { NoLimits, SteerLimits } from "../map/steerLimits.ts";
+import type { Model } from "../model.ts";
+import { angleText } from "./angleText.ts";
+import { travelText } from "./poseText.ts";
+import { isStraight } from "./poseWords.ts";
 
 /** How far one way it can be steered at a height: `39% of lock (11° left wheel), then fender lip, left side`. */
 function steerLimitText(limit: Limit, travel: number, model: Model): string {

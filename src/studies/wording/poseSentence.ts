@@ -1,14 +1,14 @@
-import type { ApartPose, SolvedPose } from "../suspension/solvePose.ts";
-import { formatLength, type LengthFormat } from "../units/formatLength.ts";
-import { verdictOf } from "./check.ts";
-import type { GapEntry } from "./gapsAt.ts";
-import { limitMargins } from "./limits/limitsOf.ts";
-import { marginsApart } from "./limits/marginsApart.ts";
-import { pastLimitSentence } from "./limits/pastLimitSentence.ts";
-import type { Model } from "./model.ts";
-import { amountWords } from "./sentenceAmount.ts";
-import { heightWords, steerWords } from "./sentencePose.ts";
-import { nearestSurface, partWords } from "./sentenceSurface.ts";
+import type { ApartPose, SolvedPose } from "../../suspension/solvePose.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { verdictOf } from "../check.ts";
+import type { GapEntry } from "../gapsAt.ts";
+import { limitMargins } from "../limits/limitsOf.ts";
+import { marginsApart } from "../limits/marginsApart.ts";
+import type { Model } from "../model.ts";
+import { amountWords } from "./amountWords.ts";
+import { nearestSurface, partWords } from "./nearestSurface.ts";
+import { pastLimitSentence } from "./pastLimitSentence.ts";
+import { heightWords, steerWords } from "./poseWords.ts";
 
 /** What touches what at one pose, in one plain sentence: the nearest part; and in another which limits it passes. */
 export function poseSentence(

@@ -1,15 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { type CheckEntry, type CheckReport, checkClearance, type Verdict } from "../../src/studies/check.ts";
-import { gapsAt } from "../../src/studies/gapsAt.ts";
-import { verdictSentence } from "../../src/studies/sentence.ts";
-import { amountWords } from "../../src/studies/sentenceAmount.ts";
-import { poseSentence } from "../../src/studies/sentenceAtPose.ts";
-import { limitSentence } from "../../src/studies/sentenceLimit.ts";
-import { heightWords, steerWords } from "../../src/studies/sentencePose.ts";
-import { nearestSurface } from "../../src/studies/sentenceSurface.ts";
-import { solvePose } from "../../src/suspension/solvePose.ts";
-import type { LengthFormat } from "../../src/units/formatLength.ts";
-import { demoModel, lipAlone } from "./demoModel.ts";
+import {
+  type CheckEntry,
+  type CheckReport,
+  checkClearance,
+  type Verdict,
+} from "../../../src/studies/check.ts";
+import { gapsAt } from "../../../src/studies/gapsAt.ts";
+import { amountWords } from "../../../src/studies/wording/amountWords.ts";
+import { nearestSurface } from "../../../src/studies/wording/nearestSurface.ts";
+import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
+import { heightWords, steerWords } from "../../../src/studies/wording/poseWords.ts";
+import { limitSentence } from "../../../src/studies/wording/reachSentence.ts";
+import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+import type { LengthFormat } from "../../../src/units/formatLength.ts";
+import { demoModel, lipAlone } from "../demoModel.ts";
 
 const INCHES: LengthFormat = { units: "in", fraction: 16 };
 const inch = (inches: number) => 25.4 * inches;

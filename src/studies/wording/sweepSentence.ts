@@ -1,8 +1,8 @@
-import type { Model } from "../../studies/model.ts";
-import { amountWords } from "../../studies/sentenceAmount.ts";
-import { heightWords, lockWords } from "../../studies/sentencePose.ts";
-import type { Sweep, SweepRow } from "../../studies/sweep.ts";
-import { formatOf } from "./outputUnits.ts";
+import type { Model } from "../model.ts";
+import type { Sweep, SweepRow } from "../sweep.ts";
+import { amountWords } from "./amountWords.ts";
+import { formatOf } from "./formatOf.ts";
+import { heightWords, lockWords } from "./poseWords.ts";
 
 /** The closest a part comes in the rows of a sweep, and what cannot be reached; says that rows are not every pose. */
 export function sweepSentence(sweep: Sweep, model: Model): string {

@@ -1,13 +1,13 @@
-import type { FlatTieRod } from "../../studies/geometry/flatTieRod.ts";
-import type { GeometryReport } from "../../studies/geometry/geometryReport.ts";
-import { CURB_HEIGHT } from "../../studies/geometry/turningCircle.ts";
-import type { Model } from "../../studies/model.ts";
-import { amountWords } from "../../studies/sentenceAmount.ts";
-import { travelWords } from "../../studies/sentencePose.ts";
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import { formatOf } from "./outputUnits.ts";
+import type { FlatTieRod } from "../geometry/flatTieRod.ts";
+import type { GeometryReport } from "../geometry/geometryReport.ts";
+import { CURB_HEIGHT } from "../geometry/turningCircle.ts";
+import type { Model } from "../model.ts";
+import { amountWords } from "./amountWords.ts";
+import { formatOf } from "./formatOf.ts";
+import { travelWords } from "./poseWords.ts";
 
 /** What the tables come to, one sentence a line. */
 export function geometrySentences(report: GeometryReport, model: Model): string {

@@ -1,7 +1,7 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { KEPT } from "./frontEndLimit.ts";
-import type { LimitMargin, LimitPose } from "./limitsOf.ts";
-import { marginWords } from "./limitWords.ts";
+import { KEPT } from "../limits/frontEndLimit.ts";
+import type { LimitMargin, LimitPose } from "../limits/limitsOf.ts";
+import { marginWords } from "./limitSentences.ts";
 
 /** Limits named before the rest is counted. */
 const NAMED = 2;

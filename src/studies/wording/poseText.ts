@@ -1,7 +1,7 @@
 import type { Setup } from "../../setup/types.ts";
-import { isStraight, wayOf } from "../../studies/sentencePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { amountText } from "./amountText.ts";
+import { isStraight, wayOf } from "./poseWords.ts";
 
 /** mm. A height this near a named one is that height: it was picked. */
 const SAME_HEIGHT = 0.01;

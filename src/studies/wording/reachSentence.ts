@@ -1,7 +1,7 @@
-import type { LengthFormat } from "../units/formatLength.ts";
-import type { Model } from "./model.ts";
-import type { ReachLimit } from "./reachLimits.ts";
-import { heightWords, lockWords, travelWords } from "./sentencePose.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { Model } from "../model.ts";
+import type { ReachLimit } from "../reachLimits.ts";
+import { heightWords, lockWords, travelWords } from "./poseWords.ts";
 
 /** Where one joint cannot follow, in one plain sentence. */
 export function limitSentence(limit: ReachLimit, model: Model, format: LengthFormat): string {

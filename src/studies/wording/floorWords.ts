@@ -1,9 +1,9 @@
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { FloorClearance } from "../floor/floorPose.ts";
+import type { FloorReport, FloorStance } from "../floor/floorReport.ts";
+import { AT_END } from "../floor/rollCase.ts";
 import type { Model } from "../model.ts";
-import { amountWords } from "../sentenceAmount.ts";
-import type { FloorClearance } from "./floorPose.ts";
-import type { FloorReport, FloorStance } from "./floorReport.ts";
-import { AT_END } from "./rollCase.ts";
+import { amountWords } from "./amountWords.ts";
 
 /**
  * What is below the floor or the scrub line at each stance, in plain sentences; else how much room the lowest point has.

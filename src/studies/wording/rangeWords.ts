@@ -1,7 +1,7 @@
-import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
-import type { Model } from "../../studies/model.ts";
-import { heightWords, isStraight, lockWords } from "../../studies/sentencePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import type { EnvelopeRange } from "../envelope/envelopeRange.ts";
+import type { Model } from "../model.ts";
+import { heightWords, isStraight, lockWords } from "./poseWords.ts";
 
 /** `over all travel, lock to lock`; `at the "aired out" stance, wheels straight ahead`. */
 export function rangeWords(range: EnvelopeRange, model: Model, format: LengthFormat): string {

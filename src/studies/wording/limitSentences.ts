@@ -1,9 +1,9 @@
 import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import type { LimitOverRange, SteerStart } from "../limits/limitsPassed.ts";
 import type { Model } from "../model.ts";
-import { amountWords } from "../sentenceAmount.ts";
-import { heightWords, lockWords, travelWords } from "../sentencePose.ts";
-import type { LimitOverRange, SteerStart } from "./limitsPassed.ts";
+import { amountWords } from "./amountWords.ts";
+import { heightWords, lockWords, travelWords } from "./poseWords.ts";
 
 /** mm. A start this near travel 0 is at the measured height itself. */
 const AT_MEASURED = 1e-6;
