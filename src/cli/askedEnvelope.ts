@@ -1,16 +1,18 @@
-import { extname, resolve } from "node:path";
+import { extname } from "node:path";
 import type { EnvelopeRange } from "../studies/envelope/envelopeRange.ts";
 import type { SectionPlane } from "../studies/section/sectionPlane.ts";
 import type { Side } from "../suspension/frontEnd.ts";
 import { nearestWord } from "../units/nearestWord.ts";
+import type { OutRules } from "./disk/outTarget.ts";
+import { checkOutFiles, writeFiles } from "./disk/writeFiles.ts";
 import { InputError } from "./inputError.ts";
 import { readLength, readSteer } from "./readNumbers.ts";
 import type { Truck } from "./readTruck.ts";
 import type { AlignedOptions } from "./sharedOptions.ts";
-import { checkWritable } from "./writeFiles.ts";
 
 export interface EnvelopeOptions extends AlignedOptions {
   readonly out?: readonly string[];
+  readonly force?: boolean;
   readonly side: string;
   readonly stance?: string;
   readonly travel?: string;
@@ -48,8 +50,24 @@ export function askedEnvelope(truck: Truck, options: EnvelopeOptions): AskedEnve
     throw refused(truck, "--section", options.section!, "is drawn; name a .dxf or .svg file with --out");
   }
   const asked = { sides: askedSides(truck, options.side), range: askedRange(truck, options), plane, outs };
-  for (const { file } of outs) checkWritable(truck.file, "--out", file);
+  const files = outs.map(({ file }) => file);
+  checkOutFiles(files, outRules(truck, options), (file, mend) => refused(truck, "--out", file, mend));
   return asked;
+}
+
+/** Writes what was asked for, all or none. @param contents one for each of `outs` @throws InputError */
+export function writeAsked(
+  truck: Truck,
+  { outs }: AskedEnvelope,
+  options: EnvelopeOptions,
+  contents: readonly Uint8Array[],
+): void {
+  const files = outs.map(({ file }, i) => ({ file, bytes: contents[i]! }));
+  writeFiles(files, outRules(truck, options), (file, mend) => refused(truck, "--out", file, mend));
+}
+
+function outRules({ inputs }: Truck, { force = false }: EnvelopeOptions): OutRules {
+  return { inputs, force };
 }
 
 export function isDrawing(format: OutFormat): boolean {
@@ -65,7 +83,6 @@ function askedOuts(truck: Truck, { out = [] }: EnvelopeOptions): AskedEnvelope["
       "is missing; name a file to write, such as envelope.stl",
     );
   }
-  const seen = new Set<string>();
   return out.map((file) => {
     const extension = extname(file).slice(1).toLowerCase();
     const format = FORMATS.find((one) => one === extension);
@@ -77,8 +94,6 @@ function askedOuts(truck: Truck, { out = [] }: EnvelopeOptions): AskedEnvelope["
         "must end in .stl, .glb, .dxf or .svg: that decides what is written",
       );
     }
-    if (seen.has(resolve(file))) throw refused(truck, "--out", file, "is named twice; name each file once");
-    seen.add(resolve(file));
     return { file, format };
   });
 }

@@ -1,10 +1,13 @@
-/** What the program says to the shell. */
+/** What the program says to the shell. Only an answer says 0 or 1. */
 export const ExitCode = {
   Fine: 0,
   /** Something rubs, or a limit is passed. */
   Rubs: 1,
-  /** Bad input or usage; one line on standard error. */
-  BadInput: 2,
+  /** What cannot be read, written, solved or understood; one line on standard error. */
+  NoAnswer: 2,
 } as const;
 
 export type ExitCode = (typeof ExitCode)[keyof typeof ExitCode];
+
+/** What `ExitCode.NoAnswer` means, for the help. */
+export const NO_ANSWER = "no answer: bad input or usage, or something cannot be read or written";

@@ -1,21 +1,20 @@
-import { readFileSync } from "node:fs";
+import { isatty } from "node:tty";
+import { OutStream } from "./disk/outStream.ts";
+import { readStream } from "./disk/readBytes.ts";
 import type { Terminal } from "./terminal.ts";
 
-/** The process's own streams. A reader that hangs up (`| head`) ends the run quietly. */
+/**
+ * The process's own streams, by their numbers: Node's stream objects tell of a failure only after the run has ended, and
+ * give up on an input that is not ready.
+ */
 export function nodeTerminal(): Terminal {
-  for (const stream of [process.stdout, process.stderr]) {
-    stream.on("error", (error: NodeJS.ErrnoException) => {
-      if (error.code !== "EPIPE") throw error;
-      process.exit();
-    });
-  }
+  const out = new OutStream(1, "standard output");
+  const error = new OutStream(2, "standard error");
   return {
-    writeOut: (text) => process.stdout.write(text),
-    writeError: (text) => process.stderr.write(text),
-    readInput: () => readFileSync(0),
+    writeOut: (text) => out.write(text),
+    writeError: (text) => error.write(text),
+    readInput: (most) => readStream(0, most),
     // To the start of the line, which is then cleared.
-    ...(process.stderr.isTTY
-      ? { showProgress: (text: string) => void process.stderr.write(`\r\u001b[K${text}`) }
-      : {}),
+    ...(isatty(2) ? { showProgress: (text: string) => error.write(`\r\u001b[K${text}`) } : {}),
   };
 }

@@ -1,5 +1,5 @@
 import { Command } from "commander";
-import type { ExitCode } from "./exitCode.ts";
+import { type ExitCode, NO_ANSWER } from "./exitCode.ts";
 import type { Terminal } from "./terminal.ts";
 import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";
@@ -27,7 +27,8 @@ Examples:
   wellsweep floor truck.json                              stances in shop measures, ground clearance, body roll
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
 
-Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.
+Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
+Only an answer ends in 0 or 1; a run that is interrupted ends in 130, as the shell counts.
 
 FILE is a setup, or - for standard input. Lengths without a unit are in the file's units; "5 5/8 in",
 '5-5/8"' and "142.9 mm" always work. More about a verb: wellsweep VERB --help`;

@@ -1,4 +1,3 @@
-import { readFileSync, statSync } from "node:fs";
 import { MAX_FILE_CHARACTERS } from "../setup/limits.ts";
 import { readSetup } from "../setup/readSetup.ts";
 import type { Result, SetupIssue } from "../setup/types.ts";
@@ -6,9 +5,12 @@ import { alignedModel } from "../studies/alignment/alignedModel.ts";
 import { bothSides } from "../studies/alignment/bothSides.ts";
 import { setSide } from "../studies/alignment/setSide.ts";
 import { type Model, modelOf } from "../studies/model.ts";
+import { NO_SETUP_FILE, openMend, setupTooLargeMend } from "../studies/wording/fileMends.ts";
+import { InputFiles } from "./disk/inputFiles.ts";
+import { meshesBeside } from "./disk/meshesBeside.ts";
+import { ReadRefused } from "./disk/readBytes.ts";
 import { InputError } from "./inputError.ts";
-import { meshesBeside } from "./meshesBeside.ts";
-import { openMend } from "./openMend.ts";
+import type { AlignedOptions } from "./sharedOptions.ts";
 import { stanceError } from "./stanceError.ts";
 import type { Terminal } from "./terminal.ts";
 
@@ -17,24 +19,29 @@ export interface Truck {
   /** The file as the user named it. */
   readonly file: string;
   readonly model: Model;
+  /** The setup and the meshes that were read for it. */
+  readonly inputs: InputFiles;
 }
 
+/** UTF-8 takes at most 3 bytes for each UTF-16 character: more bytes are more characters than allowed. */
+const MOST_BYTES = 3 * MAX_FILE_CHARACTERS;
+
 /**
- * Reads a setup file, or standard input for `-`, with the mesh files beside it, and puts its truck together with
- * one variant (undefined = as it stands), as bolted on or aligned to its targets. @throws InputError with every issue found.
+ * Reads a setup file, or standard input for `-`, with the mesh files beside it, and puts its truck together with the
+ * variant asked for, if any, as bolted on or aligned to its targets. @throws InputError with every issue found.
  */
 export function readTruck(
   file: string,
-  variant: string | undefined,
+  { variant, aligned, allowOutside = false }: AlignedOptions,
   terminal: Terminal,
-  aligned: true | undefined = undefined,
 ): Truck {
   const name = file === "-" ? "standard input" : file === "" ? '""' : file;
-  const text = textOf(name, file === "-" ? readInput(name, terminal) : readBytes(file, name));
-  const read = accepted(readSetup(text, name, variant ?? null, meshesBeside(file)));
+  const inputs = new InputFiles();
+  const text = textOf(name, setupBytes(file, name, inputs, terminal));
+  const read = accepted(readSetup(text, name, variant ?? null, meshesBeside(file, allowOutside, inputs)));
   const built = modelOf(read.setup, name);
   if (!built.ok) throw inputError(built.issues);
-  return { file: name, model: aligned ? alignedTruck(name, built.model) : built.model };
+  return { file: name, model: aligned ? alignedTruck(name, built.model) : built.model, inputs };
 }
 
 function alignedTruck(file: string, model: Model): Model {
@@ -61,24 +68,22 @@ function inputError(issues: readonly SetupIssue[]): InputError {
   return new InputError([first, ...rest]);
 }
 
-function readBytes(file: string, name: string): Uint8Array {
+function setupBytes(file: string, name: string, inputs: InputFiles, terminal: Terminal): Uint8Array {
   try {
-    // UTF-8 takes at most 3 bytes for each UTF-16 character: more bytes are more characters than allowed.
-    const { size } = statSync(file);
-    if (size > 3 * MAX_FILE_CHARACTERS)
-      throw InputError.ofFile(name, "is too large to be a setup; name a setup file");
-    return readFileSync(file);
+    if (file === "-") return inputs.note(terminal.readInput(MOST_BYTES), name);
+    return inputs.read(file, MOST_BYTES);
   } catch (error) {
-    throw error instanceof InputError ? error : InputError.ofFile(name, openMend(error));
+    throw InputError.ofFile(name, readMend(error));
   }
 }
 
-function readInput(name: string, terminal: Terminal): Uint8Array {
-  try {
-    return terminal.readInput();
-  } catch (error) {
-    throw InputError.ofFile(name, openMend(error));
+function readMend(error: unknown): string {
+  if (!(error instanceof ReadRefused)) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === undefined) throw error;
+    return openMend(code);
   }
+  return error.why === "no file" ? NO_SETUP_FILE : setupTooLargeMend(MOST_BYTES);
 }
 
 function textOf(file: string, bytes: Uint8Array): string {

@@ -1,39 +1,60 @@
-import { CommanderError } from "commander";
+import { type Command, CommanderError } from "commander";
+import { visibleText } from "../units/visibleText.ts";
+import { StreamFailure } from "./disk/outStream.ts";
 import { ExitCode } from "./exitCode.ts";
+import { helpAsOption } from "./helpAsOption.ts";
 import { InputError } from "./inputError.ts";
 import { makeProgram } from "./program.ts";
 import type { Terminal } from "./terminal.ts";
 import { usageLine } from "./usageLine.ts";
+import { visibleTerminal } from "./visibleTerminal.ts";
 
 /**
- * Runs one command line. Never throws: bad input and usage are one line on standard error.
+ * Runs one command line. Never throws: whatever keeps it from an answer is one line on standard error.
  * @param args without the program's own name
  * @returns the exit code
  */
 export function run(args: readonly string[], terminal: Terminal): ExitCode {
+  const visible = visibleTerminal(terminal);
   let code: ExitCode = ExitCode.Fine;
-  const program = makeProgram(terminal, (verbCode) => {
-    code = verbCode;
-  });
+  let program: Command | null = null;
   try {
-    program.parse(args[0] === "help" ? [...args.slice(1, 2), "--help"] : args, { from: "user" });
+    program = makeProgram(visible, (verbCode) => {
+      code = verbCode;
+    });
+    program.parse(helpAsOption(args, verbsOf(program)), { from: "user" });
     return code;
   } catch (error) {
     if (error instanceof CommanderError && error.exitCode === 0) return ExitCode.Fine;
-    terminal.writeError(
-      `${errorLine(
-        error,
-        program.commands.map((c) => c.name()),
-        args,
-      )}\n`,
-    );
-    return ExitCode.BadInput;
+    tell(visible, errorLine(error, verbsOf(program), args));
+    return ExitCode.NoAnswer;
+  }
+}
+
+function verbsOf(program: Command | null): readonly string[] {
+  return program === null ? [] : program.commands.map((verb) => verb.name());
+}
+
+function tell(terminal: Terminal, line: string): void {
+  try {
+    terminal.writeError(`${line}\n`);
+  } catch (error) {
+    // Where nothing can be said the exit code has to do.
+    if (!(error instanceof StreamFailure)) throw error;
   }
 }
 
 function errorLine(error: unknown, verbs: readonly string[], args: readonly string[]): string {
   if (error instanceof InputError) return error.message;
+  if (error instanceof StreamFailure) return `wellsweep: ${error.message}`;
   if (error instanceof CommanderError) return usageLine(error, verbs, args);
+  return faultLine(error);
+}
+
+/** What is no user's mistake. */
+function faultLine(error: unknown): string {
   const what = error instanceof Error ? error.message : String(error);
-  return `wellsweep: a fault of the program itself, please report it: ${what}`.replace(/\s+/g, " ");
+  return visibleText(
+    `wellsweep: a fault of the program itself, please report it: ${what}`.replace(/\s+/g, " "),
+  );
 }

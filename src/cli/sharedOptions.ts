@@ -4,6 +4,7 @@ import type { Command } from "commander";
 export interface SharedOptions {
   readonly json?: true;
   readonly variant?: string;
+  readonly allowOutside?: boolean;
 }
 
 /** What verbs take besides that can ask about the truck as aligned. */
@@ -16,6 +17,7 @@ export function withShared(verb: Command): Command {
   return verb
     .argument("FILE", "setup file, or - for standard input")
     .option("--variant <NAME>", "use one of the file's variants")
+    .option("--allow-outside", "read mesh files outside the setup's folder too; default only inside it")
     .option("--json", "print one JSON document: lengths in the file's units, angles in degrees");
 }
 

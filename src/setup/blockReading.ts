@@ -32,6 +32,8 @@ export interface RefusedMesh {
 /** Where a setup's meshes come from (a Map will do): `get` takes the `file` text as typed; undefined = there is none. */
 export interface LoadedMeshes {
   get(file: string): LoadedMesh | RefusedMesh | undefined;
+  /** Whether it sees to it itself what may be read; else a path that leaves the setup's folder is not asked for. */
+  readonly guardsFolder?: boolean;
 }
 
 /**
@@ -77,7 +79,7 @@ export class BlockReading {
 
   /** The mesh of a file; one that is not in the setup's folder is not asked for. */
   mesh(file: string): LoadedMesh | RefusedMesh {
-    if (leavesFolder(file)) return { refused: OUTSIDE_MEND };
+    if (!this.#meshes.guardsFolder && leavesFolder(file)) return { refused: OUTSIDE_MEND };
     return this.#meshes.get(file) ?? { refused: NOT_THERE_MEND };
   }
 
@@ -124,6 +126,6 @@ const OUTSIDE_MEND =
   "a mesh file lies beside the setup or in a folder there; write its path from the setup, with / between folders";
 
 /** Whether a path does not stay in the setup's folder: a setup from elsewhere must not make us read any file it likes. */
-function leavesFolder(path: string): boolean {
+export function leavesFolder(path: string): boolean {
   return /^\/|^[a-z]+:|\\/i.test(path) || path.split("/").includes("..");
 }

@@ -53,7 +53,7 @@ describe("a file that cannot be used is refused with its name and a mend", () =>
   ])("%s", (_, file, mend) => {
     for (const verb of ["pose", "check", "sweep"]) {
       const line = refusal(verb, file);
-      expect(line.startsWith(`${file.replace("\0", " ")}: `)).toBe(true);
+      expect(line.startsWith(`${file.replace("\0", "\\u0000")}: `)).toBe(true);
       expect(line).toMatch(mend);
     }
   });
@@ -64,7 +64,7 @@ describe("a file that cannot be used is refused with its name and a mend", () =>
 
   it("with a line break in its name, still on one line", () => {
     expect(refusal("check", "one\ntwo.json")).toBe(
-      "one two.json: there is no such file; check the name and the folder",
+      "one\\ntwo.json: there is no such file; check the name and the folder",
     );
   });
 

@@ -18,7 +18,7 @@ export function captured(args: readonly string[], input = ""): Captured {
     writeError: (text) => {
       error += text;
     },
-    readInput: () => new TextEncoder().encode(input),
+    readInput: () => ({ bytes: new TextEncoder().encode(input), identity: null }),
   });
   return { code, out, error };
 }

@@ -221,7 +221,7 @@ describe("envelope for a person", () => {
       writeError: (text) => {
         error += text;
       },
-      readInput: () => new Uint8Array(),
+      readInput: () => ({ bytes: new Uint8Array(), identity: null }),
       showProgress: (text) => shown.push(text),
     });
     expect([code, error]).toEqual([0, ""]);

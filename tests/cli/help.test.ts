@@ -16,7 +16,7 @@ describe("help", () => {
       expect(out).toMatch(/what\s+touches\s+what/);
       for (const verb of VERBS) expect(out).toMatch(new RegExp(`^  ${verb} `, "m"));
       expect(out).toContain(
-        "Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.",
+        "Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 no answer: bad input or usage,",
       );
     },
   );
@@ -51,6 +51,39 @@ describe("help", () => {
       expect([example, code === 2 ? error : ""]).toEqual([example, ""]);
     }
   }, 300_000);
+});
+
+describe("help is asked for", () => {
+  it.each([
+    [["help"], /^Usage: wellsweep VERB FILE/],
+    [["help", "help"], /^Usage: wellsweep VERB FILE/],
+    [["help", "--help"], /^Usage: wellsweep VERB FILE/],
+    [["help", "check"], /^Usage: wellsweep check /],
+    [["check", "--help"], /^Usage: wellsweep check /],
+    [["check", "truck.json", "--help"], /^Usage: wellsweep check /],
+  ])("by %j and printed, exit 0", (args, usage) => {
+    const { code, out, error } = captured(args);
+    expect([code, error]).toEqual([0, ""]);
+    expect(out).toMatch(usage);
+  });
+
+  it.each([
+    [["help", "chek"], "wellsweep: unknown command 'chek' (Did you mean check?): the verbs are pose, "],
+    [["help", "NO_SUCH_VERB"], "wellsweep: unknown command 'NO_SUCH_VERB': the verbs are pose, "],
+    [["NO_SUCH_VERB", "--help"], "wellsweep: unknown command 'NO_SUCH_VERB': the verbs are pose, "],
+    [
+      ["NO_SUCH_VERB", "truck.json", "--json"],
+      "wellsweep: unknown command 'NO_SUCH_VERB': the verbs are pose, ",
+    ],
+    [["help", "check", "truck.json"], "wellsweep: help takes one verb; see wellsweep --help"],
+    [["help", "--travel"], "wellsweep: unknown option '--travel'; see wellsweep --help"],
+    [[""], "wellsweep: unknown command '': the verbs are pose, "],
+  ])("by %j of what is not there: exit 2, one line, nothing printed", (args, line) => {
+    const { code, out, error } = captured(args);
+    expect([code, out]).toEqual([2, ""]);
+    expect(error.startsWith(line)).toBe(true);
+    expect(error).toMatch(/^[^\n]+\n$/);
+  });
 });
 
 describe("--version", () => {

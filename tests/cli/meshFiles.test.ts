@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, symlinkSync } from "node:fs";
+import { mkdirSync, readFileSync, realpathSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { captured, capturedJson } from "./captured.ts";
@@ -95,12 +95,53 @@ describe("a mesh file beside the setup", () => {
     ["loop.stl", /is a link that leads to itself/],
     ["panel.step", /there is no such file/],
     ["truck.json", /is no mesh file by its name; it should end in/],
-    ["../panel.obj", /lies beside the setup or in a folder there/],
-    [join(folder.path, "panel.obj"), /lies beside the setup or in a folder there/],
+    ["../panel.obj", /must lie in the setup's folder, .*; copy it there, or allow it with --allow-outside$/m],
+    [
+      join(folder.path, "panel.obj"),
+      /must lie in the setup's folder, .*; copy it there, or allow it with --allow-outside$/m,
+    ],
   ])("named %s is refused on one line with exit code 2", (file, mend) => {
     const { code, out, error } = captured(["check", path(file)]);
     expect([code, out]).toEqual([2, ""]);
     expect(error).toMatch(/^[^\n]*truck\.json: truck\.body\[0\]\.file: [^\n]*\n$/);
     expect(error).toMatch(mend);
+  });
+});
+
+describe("a mesh file outside the setup's folder", () => {
+  const elsewhere = setupFolder();
+  const outside = elsewhere.write("outside.obj", PANEL);
+  symlinkSync(outside, join(folder.path, "link.obj"));
+  symlinkSync(elsewhere.path, join(folder.path, "linked folder"));
+  symlinkSync("panel.obj", join(folder.path, "inside link.obj"));
+
+  it.each([["link.obj"], ["linked folder/outside.obj"]])(
+    "is refused when %s leads there, with where and the mend, and read with --allow-outside",
+    (file) => {
+      const { code, out, error } = captured(["pose", path(file)]);
+      expect([code, out]).toEqual([2, ""]);
+      expect(error).toContain(
+        `truck.json: truck.body[0].file: "${file}": is a link to "${realpathSync(outside)}", which is outside the setup's folder; copy the mesh there, or allow it with --allow-outside\n`,
+      );
+      expect(captured(["pose", path(file), "--allow-outside"])).toMatchObject({ code: 0, error: "" });
+    },
+  );
+
+  it("is read by a path that leaves the folder with --allow-outside, by every verb", () => {
+    for (const verb of ["pose", "check", "sweep", "limits"]) {
+      expect([verb, captured([verb, path(outside)]).code]).toEqual([verb, 2]);
+      expect([verb, captured([verb, path(outside), "--allow-outside"])]).toMatchObject([verb, { error: "" }]);
+    }
+    const above = folder.write("scans/above.json", setupWith("../panel.obj"));
+    expect(captured(["pose", above]).code).toBe(2);
+    expect(captured(["pose", above, "--allow-outside"]).code).toBe(0);
+  });
+
+  it("is not one that a link inside the folder leads to, nor one beside a setup that is a link itself", () => {
+    expect(captured(["pose", path("inside link.obj")])).toMatchObject({ code: 0, error: "" });
+    const setup = path("panel.obj");
+    const link = join(elsewhere.path, "truck link.json");
+    symlinkSync(setup, link);
+    expect(captured(["pose", link])).toMatchObject({ code: 0, error: "" });
   });
 });

@@ -194,7 +194,7 @@ describe("a single mistake", () => {
       'truck.json: knuckle.hubFace: "5 5/8 im": unknown unit "im"; did you mean "in"?',
     );
     const odd = { file: "a\nb.json", key: "", value: "", mend: "line 1, column 1: the file is empty" };
-    expect(formatIssue(odd)).toBe("a b.json: line 1, column 1: the file is empty");
+    expect(formatIssue(odd)).toBe("a\\nb.json: line 1, column 1: the file is empty");
   });
 });
 

@@ -1,7 +1,7 @@
 import type { Command } from "commander";
 import { airOf } from "../../studies/air/airOf.ts";
 import { parseQuantity } from "../../units/quantity.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { airJson } from "../output/airJson.ts";
 import { airTable } from "../output/airTable.ts";
@@ -21,7 +21,7 @@ Examples:
   wellsweep air truck.json --pressure 60     where it stands with 60 psi in (kPa in a file in mm)
   wellsweep air truck.json --pressure "4.1 bar" --json
 
-Exit codes: 0 fine, 1 a height or pressure is outside its limits, 2 bad input or usage.`;
+Exit codes: 0 fine, 1 a height or pressure is outside its limits, 2 ${NO_ANSWER}.`;
 
 /** `air`: the air springs at each stance and over travel. */
 export function addAir(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -35,7 +35,7 @@ export function addAir(program: Command, terminal: Terminal, end: (code: ExitCod
 }
 
 function runAir(file: string, options: AirOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal, options.aligned);
+  const truck = readTruck(file, options, terminal);
   const { model } = truck;
   const pressure = askedPressure(truck, options);
   const report = airOf(model, pressure);

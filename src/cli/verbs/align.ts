@@ -1,6 +1,6 @@
 import type { Command } from "commander";
 import { alignTruck } from "../../studies/alignment/alignTruck.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { alignJson } from "../output/alignJson.ts";
 import { alignTable } from "../output/alignTable.ts";
 import { jsonText } from "../output/jsonText.ts";
@@ -18,7 +18,7 @@ Examples:
 The setup's alignment.targets says what is wanted and at which stance, its adjusters what can be set. Without
 targets it tells the readings as bolted on, and what a little more of each setting does.
 
-Exit codes: 0 the targets are reached but for whole shims, 1 a target cannot be reached in range, 2 bad input or usage.`;
+Exit codes: 0 the targets are reached but for whole shims, 1 a target cannot be reached in range, 2 ${NO_ANSWER}.`;
 
 /** `align`: settings of shims, eccentrics or arms and tie rods that meet the setup's targets. */
 export function addAlign(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -31,7 +31,7 @@ export function addAlign(program: Command, terminal: Terminal, end: (code: ExitC
 }
 
 function runAlign(file: string, options: SharedOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options.variant, terminal);
+  const { file: name, model } = readTruck(file, options, terminal);
   const { setup } = model;
   const result = alignTruck(model);
   if (!result.ok) throw stanceError(name, model, result.travel);

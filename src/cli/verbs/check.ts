@@ -1,7 +1,7 @@
 import type { Command } from "commander";
 import { type CheckReport, checkClearance, DEFAULT_TOLERANCE } from "../../studies/check.ts";
 import { rollCoverage } from "../../studies/floor/rollCoverage.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { checkJson } from "../output/checkJson.ts";
 import { checkTable } from "../output/checkTable.ts";
@@ -26,7 +26,7 @@ Examples:
   wellsweep check truck.json --aligned                     as aligned to the setup's targets
   wellsweep check truck.json --json --tolerance "0.05 mm"  for a program, proven finer
 
-Exit codes: 0 clear or close, 1 something rubs or a limit is passed, 2 bad input or usage.`;
+Exit codes: 0 clear or close, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.`;
 
 /** `check`: the worst of every part over all travel and both locks. */
 export function addCheck(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -38,7 +38,7 @@ export function addCheck(program: Command, terminal: Terminal, end: (code: ExitC
 }
 
 function runCheck(file: string, options: CheckOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal, options.aligned);
+  const truck = readTruck(file, options, terminal);
   const { model } = truck;
   const report = checkClearance(model, { tolerance: askedTolerance(truck, options) });
   if (report === null) throw new TypeError("check: stopped without being asked to");

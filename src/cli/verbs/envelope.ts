@@ -13,8 +13,14 @@ import { formatOf } from "../../studies/wording/formatOf.ts";
 import { rangeWords } from "../../studies/wording/rangeWords.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { type AskedEnvelope, askedEnvelope, type EnvelopeOptions, type OutFormat } from "../askedEnvelope.ts";
-import { ExitCode } from "../exitCode.ts";
+import {
+  type AskedEnvelope,
+  askedEnvelope,
+  type EnvelopeOptions,
+  type OutFormat,
+  writeAsked,
+} from "../askedEnvelope.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { CAUTIONS } from "../output/cautions.ts";
 import { envelopeJson } from "../output/envelopeJson.ts";
@@ -29,7 +35,6 @@ import { readTruck, type Truck } from "../readTruck.ts";
 import { withAligned } from "../sharedOptions.ts";
 import { sweptEnvelopes } from "../sweptEnvelopes.ts";
 import type { Terminal } from "../terminal.ts";
-import { writeFile } from "../writeFiles.ts";
 
 const EXAMPLES = `
 Examples:
@@ -38,9 +43,10 @@ Examples:
   wellsweep envelope truck.json --out x0.svg --out x0.dxf --section x=0 --travel 3
 
 The ending of a name decides what is written: .stl (binary, mm) and .glb (meters, Y up) are the surface; .dxf (the
-file's units) and .svg (mm) are the section, 1:1. A file of that name that this program wrote is replaced, any other is not.
+file's units) and .svg (mm) are the section, 1:1. A file of that name that this program wrote is replaced, any other only with --force,
+and none that the run reads. Several files are written all or none, each whole or not at all.
 
-Exit codes: 0 written, 1 written but a joint cannot follow somewhere in the range, 2 bad input or usage.`;
+Exit codes: 0 written, 1 written but a joint cannot follow somewhere in the range, 2 ${NO_ANSWER}.`;
 
 /** `envelope`: the space swept by tire and rim, as a surface or cut by a plane, in files. */
 export function addEnvelope(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -51,6 +57,7 @@ export function addEnvelope(program: Command, terminal: Terminal, end: (code: Ex
       "file to write, .stl, .glb, .dxf or .svg; any number of times",
       (value: string, before: readonly string[] | undefined) => [...(before ?? []), value],
     )
+    .option("--force", "replace a file of that name that another program wrote")
     .option("--side <SIDE>", "left, right or both", "both")
     .option("--stance <NAME>", "one height: one of the file's stances; default all travel")
     .option("--travel <LEN>", "one height: wheel travel, + = bump")
@@ -62,14 +69,14 @@ export function addEnvelope(program: Command, terminal: Terminal, end: (code: Ex
 }
 
 function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal, options.aligned);
+  const truck = readTruck(file, options, terminal);
   const { model } = truck;
   const asked = askedEnvelope(truck, options);
   const limits = rangeLimits(truck, asked.range, options);
   const envelopes = sweptEnvelopes(model, asked.sides, asked.range, terminal);
   const pose = homePose(model, asked);
   const section = asked.plane === null ? null : cutBy(truck, envelopes, asked, pose, options);
-  const files = writeAll(truck, asked, envelopes, section, pose);
+  const files = written(truck, asked, options, { envelopes, section, pose });
   const report = { range: asked.range, envelopes, section, files, limits };
   terminal.writeOut(
     options.json
@@ -112,13 +119,22 @@ function cutBy(
   throw InputError.ofOption(file, "--section", options.section ?? "", mend);
 }
 
-function writeAll(
-  { file: setupFile, model }: Truck,
-  { outs, range }: AskedEnvelope,
-  envelopes: readonly Envelope[],
-  section: EnvelopeSection | null,
-  pose: SolvedPose | null,
+/** What the files show. */
+interface Drawn {
+  readonly envelopes: readonly Envelope[];
+  readonly section: EnvelopeSection | null;
+  readonly pose: SolvedPose | null;
+}
+
+/** Writes the files asked for. @returns what they hold */
+function written(
+  truck: Truck,
+  asked: AskedEnvelope,
+  options: EnvelopeOptions,
+  { envelopes, section, pose }: Drawn,
 ): WrittenFile[] {
+  const { model } = truck;
+  const { outs, range } = asked;
   const { setup } = model;
   const about = `${heading(setup)}: space swept by tire and rim ${rangeWords(range, model, formatOf(setup))}`;
   const meshes = envelopes.map(({ side, mesh }): NamedMesh => ({ name: `envelope ${side}`, mesh }));
@@ -127,20 +143,26 @@ function writeAll(
   const segments = section?.figures
     .flatMap(({ outlines }) => outlines)
     .reduce((sum, outline) => sum + segmentCount(outline), 0);
-  const contents: Readonly<Record<OutFormat, () => Uint8Array | string>> = {
+  const contents: Readonly<Record<OutFormat, () => Uint8Array>> = {
     stl: () =>
       stlBytes(
         meshes.map(({ mesh }) => mesh),
         about,
       ),
     glb: () => glbBytes(meshes, { about, cautions: CAUTIONS.trimEnd().replaceAll("\n", " ") }),
-    dxf: () => dxfText(drawn!),
-    svg: () => svgText(drawn!),
+    dxf: () => bytesOf(dxfText(drawn!)),
+    svg: () => bytesOf(svgText(drawn!)),
   };
   const units = { stl: "mm", glb: "m", dxf: setup.units, svg: "mm" } as const;
-  return outs.map(({ file, format }) => {
+  const bytes = outs.map(({ format }) => contents[format]());
+  writeAsked(truck, asked, options, bytes);
+  return outs.map(({ file, format }, i) => {
     const isSurface = format === "stl" || format === "glb";
-    const bytes = writeFile(setupFile, "--out", { file, content: contents[format]() });
-    return { file, format, units: units[format], bytes, pieces: isSurface ? triangles : (segments ?? 0) };
+    const pieces = isSurface ? triangles : (segments ?? 0);
+    return { file, format, units: units[format], bytes: bytes[i]!.length, pieces };
   });
+}
+
+function bytesOf(text: string): Uint8Array {
+  return new TextEncoder().encode(text);
 }

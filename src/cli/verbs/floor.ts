@@ -3,7 +3,7 @@ import type { RollSetup } from "../../setup/floorTypes.ts";
 import { floorReport } from "../../studies/floor/floorReport.ts";
 import { radFromDeg } from "../../units/angle.ts";
 import { parseAngle } from "../../units/parseAngle.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { floorJson } from "../output/floorJson.ts";
 import { floorTable } from "../output/floorTable.ts";
@@ -26,7 +26,7 @@ Examples:
   wellsweep floor truck.json --roll 2.5   with the body rolled 2.5 degrees each way instead of the file's roll
   wellsweep floor truck.json --json       for a program
 
-Exit codes: 0 fine, 1 the frame or a named point is below the floor at a stance, 2 bad input or usage.`;
+Exit codes: 0 fine, 1 the frame or a named point is below the floor at a stance, 2 ${NO_ANSWER}.`;
 
 /** `floor`: stances in shop measures, ground clearance, scrub line, body roll. */
 export function addFloor(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -40,7 +40,7 @@ export function addFloor(program: Command, terminal: Terminal, end: (code: ExitC
 }
 
 function runFloor(file: string, options: FloorOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal, options.aligned);
+  const truck = readTruck(file, options, terminal);
   const { model } = truck;
   const report = floorReport(model, askedRoll(truck, options));
   terminal.writeOut(

@@ -1,7 +1,7 @@
 import type { Command } from "commander";
 import { geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { reachLimits } from "../../studies/reachLimits.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { geometryJson } from "../output/geometryJson.ts";
 import { geometryTable } from "../output/geometryTable.ts";
 import { jsonText } from "../output/jsonText.ts";
@@ -26,7 +26,7 @@ Examples:
   wellsweep geometry truck.json                     roll center, bump steer and its cure, Ackermann, turning circle
   wellsweep geometry truck.json --steps 101 --json  finer, for a program
 
-Exit codes: 0 fine, 1 a joint cannot follow somewhere in the range, 2 bad input or usage.`;
+Exit codes: 0 fine, 1 a joint cannot follow somewhere in the range, 2 ${NO_ANSWER}.`;
 
 /** `geometry`: steering and suspension geometry over travel and steer. */
 export function addGeometry(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -40,7 +40,7 @@ export function addGeometry(program: Command, terminal: Terminal, end: (code: Ex
 }
 
 function runGeometry(file: string, options: GeometryOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options.variant, terminal, options.aligned);
+  const { file: name, model } = readTruck(file, options, terminal);
   const steps = readWhole(options.steps, 2, MOST_STEPS, {
     file: name,
     option: "--steps",

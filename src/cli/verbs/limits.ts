@@ -1,6 +1,6 @@
 import type { Command } from "commander";
 import { limitsOf } from "../../studies/limits/limitsOf.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { jsonText } from "../output/jsonText.ts";
 import { limitsJson } from "../output/limitsJson.ts";
 import { limitsTable } from "../output/limitsTable.ts";
@@ -14,7 +14,7 @@ Examples:
   wellsweep limits truck.json          what binds first at each stance, and where each limit is passed
   wellsweep limits truck.json --json   for a program
 
-Exit codes: 0 every limit given is kept, 1 one is passed, 2 bad input or usage.`;
+Exit codes: 0 every limit given is kept, 1 one is passed, 2 ${NO_ANSWER}.`;
 
 /** `limits`: ball joints, tie rod ends, stops, shocks and air springs over all travel and both locks. */
 export function addLimits(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -27,7 +27,7 @@ export function addLimits(program: Command, terminal: Terminal, end: (code: Exit
 }
 
 function runLimits(file: string, options: AlignedOptions, terminal: Terminal): ExitCode {
-  const { model } = readTruck(file, options.variant, terminal, options.aligned);
+  const { model } = readTruck(file, options, terminal);
   const report = limitsOf(model);
   terminal.writeOut(
     options.json

@@ -1,6 +1,6 @@
 import type { Command } from "commander";
 import { type MapReport, mapReportOf } from "../../studies/map/mapReport.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { jsonText } from "../output/jsonText.ts";
 import { mapCsv } from "../output/mapCsv.ts";
@@ -31,7 +31,7 @@ Examples:
   wellsweep map truck.json --rows 61 --cols 61 --json   finer, for a program
   wellsweep map truck.json --csv > map.csv              one line a side and pose, for a spreadsheet
 
-Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 bad input or usage.`;
+Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.`;
 
 /** `map`: the worst gap by travel and steer, how far it steers at each height, how low it goes at each steering input. */
 export function addMap(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -47,7 +47,7 @@ export function addMap(program: Command, terminal: Terminal, end: (code: ExitCod
 }
 
 function runMap(file: string, options: MapVerbOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options.variant, terminal, options.aligned);
+  const { file: name, model } = readTruck(file, options, terminal);
   if (options.csv && options.json) {
     throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
   }

@@ -13,7 +13,7 @@ import {
   solvePose,
 } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { CAUTIONS, FLOOR_CAUTIONS } from "../output/cautions.ts";
 import { heading } from "../output/heading.ts";
@@ -45,7 +45,7 @@ Examples:
   wellsweep pose truck.json --left-travel 1 --right-travel -1   each wheel at its own height, on the floor
   wellsweep pose truck.json --at -4,0 --at "-3 3/4,0.5" --at 0,1
 
-Exit codes: 0 fine, 1 something rubs there, 2 bad input or usage (a pose out of reach too).`;
+Exit codes: 0 fine, 1 something rubs there, 2 ${NO_ANSWER}, a pose out of reach too.`;
 
 /** `pose`: everything at one or more heights and steering inputs. */
 export function addPose(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -66,7 +66,7 @@ export function addPose(program: Command, terminal: Terminal, end: (code: ExitCo
 }
 
 function runPose(file: string, options: PoseOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options.variant, terminal, options.aligned);
+  const truck = readTruck(file, options, terminal);
   const { model } = truck;
   const poses = askedPoses(truck, options);
   const shown = poses.map((pose) => ({

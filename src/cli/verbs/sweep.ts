@@ -1,6 +1,6 @@
 import type { Command } from "commander";
 import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/sweep.ts";
-import { ExitCode } from "../exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { jsonText } from "../output/jsonText.ts";
 import { sweepCsv } from "../output/sweepCsv.ts";
@@ -26,7 +26,7 @@ Examples:
   wellsweep sweep truck.json --csv > truck.csv   one table for a spreadsheet
   wellsweep sweep truck.json --steps 101 --json  finer, for a program
 
-Exit codes: 0 fine, 1 something rubs or a row is out of reach, 2 bad input or usage.`;
+Exit codes: 0 fine, 1 something rubs or a row is out of reach, 2 ${NO_ANSWER}.`;
 
 /** `sweep`: the tables behind the plots. */
 export function addSweep(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -41,7 +41,7 @@ export function addSweep(program: Command, terminal: Terminal, end: (code: ExitC
 }
 
 function runSweep(file: string, options: SweepOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options.variant, terminal, options.aligned);
+  const { file: name, model } = readTruck(file, options, terminal);
   if (options.csv && options.json) {
     throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
   }
