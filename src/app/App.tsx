@@ -20,11 +20,13 @@ import { PoseSentence } from "./panels/PoseSentence.tsx";
 import { StagePanel } from "./panels/StagePanel.tsx";
 import { VerdictPanel } from "./panels/VerdictPanel.tsx";
 import { SheetLayer } from "./sheet/SheetLayer.tsx";
+import { useDoubtedRoot } from "./state/useDoubtedRoot.ts";
 import { useWorkbench } from "./state/useWorkbench.ts";
 
 /** The workbench: the answer on top, the truck and its controls together, then the numbers. */
 export function App() {
   const truck = useWorkbench((s) => s.truck);
+  useDoubtedRoot(truck);
   return (
     <DropTarget>
       <Heading />

@@ -25,7 +25,7 @@ describe("the sheet's table", () => {
 
   it("says the change from the first truck, and what is still being worked out", () => {
     const rows = sheetRows(
-      both.map((one) => ({ truck: one, answer: NOTHING_YET })),
+      both.map((one) => ({ truck: one, answer: NOTHING_YET, doubts: [] })),
       stances,
       FORMAT,
     );
@@ -44,7 +44,11 @@ describe("the sheet's table", () => {
       wide!.model,
       stances.map(({ travel }) => travel),
     )!;
-    const rows = sheetRows([{ truck: wide!, answer: { report, steering, failure: null } }], stances, FORMAT);
+    const rows = sheetRows(
+      [{ truck: wide!, answer: { report, steering, failure: null }, doubts: [] }],
+      stances,
+      FORMAT,
+    );
     const worst = rows.find(({ label }) => label.startsWith("Nearest"))!.cells[0]!;
     expect(worst.word).toBe(report.verdict);
     expect(worst.text).toContain(report.worst!.part);

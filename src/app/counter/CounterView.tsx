@@ -1,4 +1,5 @@
 import "./counter.css";
+import { DoubtNotes } from "../panels/DoubtNotes.tsx";
 import { SheetButton } from "../sheet/SheetButton.tsx";
 import { keepTogether } from "../words/keepTogether.ts";
 import { CloseButton } from "./CloseButton.tsx";
@@ -36,9 +37,10 @@ function CounterBoard({ comparison }: { comparison: Comparison }) {
   const sentences = comparisonSentences(comparison);
   const told = toldOf(comparison);
   const failure = told.find(({ answer }) => answer.failure !== null)?.answer.failure;
+  const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const slack = slider ? 12.7 : 0;
   return (
-    <div className="counter-board">
+    <div className="counter-board" data-doubted={isDoubted ? "" : undefined}>
       <div className="counter-bar">
         <VariantChoices comparison={comparison} />
         <fieldset className="counter-stances">
@@ -73,7 +75,10 @@ function CounterBoard({ comparison }: { comparison: Comparison }) {
         </h3>
         <div className="counter-tags">
           {told.map((contender) => (
-            <VerdictTag key={contender.letter} contender={contender} />
+            <div key={contender.letter} className="counter-told">
+              <VerdictTag contender={contender} />
+              <DoubtNotes doubts={contender.doubts} />
+            </div>
           ))}
         </div>
         <div className="counter-sentences" role="status">

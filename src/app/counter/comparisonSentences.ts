@@ -1,3 +1,4 @@
+import { answerClause } from "../../studies/wording/answerWords.ts";
 import {
   halfTrackAt,
   outSentence,
@@ -22,12 +23,12 @@ export function comparisonSentences(comparison: Comparison): ComparisonSentences
   const at = stances.findIndex((stance) => stance.travel === travel);
   const halves = told.map(({ truck }) => halfTrackAt(truck.model, travel));
   const [a, b] = halves;
-  const steers = told.flatMap(({ name, truck, answer }) => {
+  const steers = told.flatMap(({ name, truck, answer, doubts }) => {
     const steering = answer.steering?.[at];
-    return steering ? [steerClause(name, steering, truck.model)] : [];
+    return steering ? [answerClause(steerClause(name, steering, truck.model), doubts)] : [];
   });
-  const ranges = told.flatMap(({ name, truck, answer }) =>
-    answer.report ? [rangeClause(name, answer.report, truck.model, format)] : [],
+  const ranges = told.flatMap(({ name, truck, answer, doubts }) =>
+    answer.report ? [answerClause(rangeClause(name, answer.report, truck.model, format), doubts)] : [],
   );
   const model = told[0]?.truck.model;
   const isAll = (clauses: readonly string[]) => told.length > 0 && clauses.length === told.length;

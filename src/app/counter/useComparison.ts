@@ -3,11 +3,13 @@ import { useStore } from "zustand";
 import { variantNames } from "../../setup/editing/resolveShown.ts";
 import { formatIssue } from "../../setup/formatIssue.ts";
 import type { Result } from "../../setup/types.ts";
+import type { Doubt } from "../../studies/doubts/doubt.ts";
 import { lengthText } from "../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { standingText } from "../aligning/standingText.ts";
 import { memoLast } from "../state/memoLast.ts";
 import { type Truck, truckMaker } from "../state/truck.ts";
+import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import type { TruckAnswer } from "./answerStore.ts";
@@ -22,6 +24,8 @@ export interface Contender {
   readonly name: string;
   readonly truck: Truck;
   readonly answer: TruckAnswer;
+  /** What keeps its answer from being told as clear; empty = nothing. */
+  readonly doubts: readonly Doubt[];
 }
 
 /** A height that can be asked for. */
@@ -62,6 +66,7 @@ export function useComparison(): Comparison | null {
   const meshes = useWorkbench((s) => s.meshes);
   const isAligned = useWorkbench((s) => s.isAligned);
   const format = useFormat();
+  const doubtsOf = useDoubts();
   const choice = useStore(counter);
   const names = useMemo(() => variantNames(good?.document), [good]);
   const chosen = chosenPair(choice, names, good?.variant ?? null);
@@ -87,9 +92,12 @@ export function useComparison(): Comparison | null {
     standing: standingOfBoth([first, second], isAligned),
     ...{ names, chosen, stances, format, secondOwn },
     travel: travels.find((travel) => travel === choice.travel) ?? travels[0]!,
-    first: first && { letter: "A", name: nameOf(chosen[0]), truck: first, answer: answers[0] },
+    first: first && {
+      ...{ letter: "A", name: nameOf(chosen[0]), truck: first, answer: answers[0] },
+      doubts: doubtsOf(first),
+    },
     second: second && {
-      ...{ letter: "B", truck: second, answer: answers[1] },
+      ...{ letter: "B", truck: second, answer: answers[1], doubts: doubtsOf(second) },
       name: changed ? whatIfName : nameOf(chosen[1]),
     },
     isWhatIf: changed !== null,

@@ -1,15 +1,17 @@
 import "./verdictPanel.css";
+import { answerState } from "../../studies/doubts/doubt.ts";
+import { answerHeadline, answerSentence } from "../../studies/wording/answerWords.ts";
 import { countedSentence } from "../../studies/wording/limitSentences.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { StandingSwitch } from "../aligning/StandingSwitch.tsx";
 import { StandingTag } from "../aligning/StandingTag.tsx";
+import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
+import { DoubtNotes } from "./DoubtNotes.tsx";
 import { ReachLimits } from "./ReachLimits.tsx";
 import { StateMark } from "./StateMark.tsx";
-
-const HEADLINES = { rubs: "Rubs", close: "Close", clear: "Clears" } as const;
 
 /** The answer over the whole range of travel and steering, and the way to its worst pose. */
 export function VerdictPanel() {
@@ -17,15 +19,14 @@ export function VerdictPanel() {
   const check = useWorkbench((s) => s.check);
   const format = useFormat();
   const setPose = useWorkbench((s) => s.setPose);
+  const doubtsOf = useDoubts();
   if (!truck) return null;
+  const doubts = doubtsOf(truck);
   const report = check.status === "done" ? check.report : null;
+  const state = report ? answerState(report.verdict, doubts) : null;
   const worst = report?.worst ?? null;
   return (
-    <section
-      className="verdict"
-      data-verdict={report?.verdict ?? check.status}
-      aria-labelledby="verdict-title"
-    >
+    <section className="verdict" data-verdict={state ?? check.status} aria-labelledby="verdict-title">
       <div className="verdict-head">
         <h2 id="verdict-title" className="label">
           Over the whole range of travel and steering
@@ -34,18 +35,21 @@ export function VerdictPanel() {
         <StandingTag />
       </div>
       <div className="verdict-row" role="status" aria-busy={check.status === "checking"}>
-        {report && (
+        {state && (
           <p className="verdict-word">
-            <StateMark word={report.verdict} />
-            {HEADLINES[report.verdict]}
+            <StateMark word={state} />
+            {answerHeadline(state)}
           </p>
         )}
         <p className="verdict-sentence">
-          {report && keepTogether(verdictSentence(report, truck.model, format))}
+          {report &&
+            state &&
+            keepTogether(answerSentence(verdictSentence(report, truck.model, format), state, doubts))}
           {check.status === "checking" && "Checking every height and steering angle…"}
           {check.status === "failed" && `The check could not be finished: ${check.message}`}
         </p>
       </div>
+      <DoubtNotes doubts={doubts} />
       {report && (
         <ReachLimits
           truck={truck}

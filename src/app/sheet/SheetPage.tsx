@@ -1,12 +1,16 @@
 import { useMemo, useRef } from "react";
+import { answerState } from "../../studies/doubts/doubt.ts";
+import { answerSentence } from "../../studies/wording/answerWords.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { nameWords } from "../counter/nameWords.ts";
 import { picturesOf } from "../counter/pictures.ts";
 import { aboveTitle, frontTitle, gapNote } from "../counter/pictureTitles.ts";
-import type { Comparison } from "../counter/useComparison.ts";
+import type { Comparison, Contender } from "../counter/useComparison.ts";
 import { WheelPicture } from "../counter/WheelPicture.tsx";
 import { Cautions } from "../panels/Cautions.tsx";
+import { DoubtNotes } from "../panels/DoubtNotes.tsx";
 import { keepTogether } from "../words/keepTogether.ts";
 import { SheetTable } from "./SheetTable.tsx";
 import { useFit } from "./useFit.ts";
@@ -27,10 +31,16 @@ export function SheetPage({ comparison }: SheetPageProps) {
   const page = useRef<HTMLElement>(null);
   useFit(page);
   const told = toldOf(comparison);
+  const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const { out, steer } = comparisonSentences(comparison);
   const today = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
   return (
-    <article ref={page} className="sheet-page" aria-label="The sheet">
+    <article
+      ref={page}
+      className="sheet-page"
+      data-doubted={isDoubted ? "" : undefined}
+      aria-label="The sheet"
+    >
       <header className="sheet-head">
         {logo !== "" && <img src={logo} alt={shop === "" ? "Shop logo" : `${shop} logo`} />}
         <div>
@@ -44,13 +54,8 @@ export function SheetPage({ comparison }: SheetPageProps) {
         </dl>
       </header>
       <section className="sheet-answers" aria-label="Answers">
-        {told.map(({ letter, name, answer, truck: { model } }) => (
-          <p key={letter}>
-            <strong>
-              {letter} · {name}:
-            </strong>{" "}
-            {answer.report ? keepTogether(verdictSentence(answer.report, model, format)) : "checking…"}
-          </p>
+        {told.map((contender) => (
+          <SheetAnswer key={contender.letter} contender={contender} format={format} />
         ))}
         {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}
       </section>
@@ -79,6 +84,26 @@ export function SheetPage({ comparison }: SheetPageProps) {
         Local codes and licensed practice decide what may be built and driven; this sheet does not.
       </p>
     </article>
+  );
+}
+
+/** One truck's answer in words, under its conditions, with what is in doubt of it. */
+function SheetAnswer({ contender, format }: { contender: Contender; format: LengthFormat }) {
+  const { letter, name, answer, doubts, truck } = contender;
+  const { report } = answer;
+  const state = report && answerState(report.verdict, doubts);
+  return (
+    <>
+      <p>
+        <strong>
+          {letter} · {name}:
+        </strong>{" "}
+        {report && state
+          ? keepTogether(answerSentence(verdictSentence(report, truck.model, format), state, doubts))
+          : "checking…"}
+      </p>
+      <DoubtNotes doubts={doubts} />
+    </>
   );
 }
 

@@ -1,11 +1,12 @@
 import type { Setup } from "../../setup/types.ts";
 import type { CheckEntry } from "../../studies/check.ts";
+import { type AnswerState, answerState, type Doubt } from "../../studies/doubts/doubt.ts";
 import type { Limit } from "../../studies/map/limit.ts";
 import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model.ts";
 import { amountText } from "../../studies/wording/amountText.ts";
 import { angleText } from "../../studies/wording/angleText.ts";
-import type { GapWord } from "../../studies/wording/gapWord.ts";
+import { answerWord } from "../../studies/wording/answerWords.ts";
 import { lengthText } from "../../studies/wording/lengthText.ts";
 import { partWords } from "../../studies/wording/nearestSurface.ts";
 import { lockText } from "../../studies/wording/poseText.ts";
@@ -22,7 +23,7 @@ import type { Truck } from "../state/truck.ts";
 export interface SheetCell {
   readonly text: string;
   /** A state, to be marked with its shape; null = it is none. */
-  readonly word: GapWord | null;
+  readonly word: AnswerState | null;
 }
 
 /** One line of the sheet's table. */
@@ -37,6 +38,7 @@ export interface SheetRow {
 export interface SheetTruck {
   readonly truck: Truck;
   readonly answer: TruckAnswer;
+  readonly doubts: readonly Doubt[];
 }
 
 const WAIT = "checking…";
@@ -100,7 +102,7 @@ function halfTrackText(halves: readonly (number | null)[], column: number, forma
   return `${text}; ${amount} ${farther > 0 ? "farther out" : "farther in"} per side than A`;
 }
 
-function worstCell({ truck, answer }: SheetTruck, format: LengthFormat): SheetCell {
+function worstCell({ truck, answer, doubts }: SheetTruck, format: LengthFormat): SheetCell {
   const { report, failure } = answer;
   if (failure !== null) return plain(`could not be checked: ${failure}`);
   if (report === null) return plain(WAIT);
@@ -120,7 +122,9 @@ function worstCell({ truck, answer }: SheetTruck, format: LengthFormat): SheetCe
     : `${heightWords(worst.travel, model, format)}, ${steerWords(worst.steer, pose, worst.side)}`;
   const isTwin = report.parts.some((entry) => isMirrored(entry, worst));
   const side = `${worst.side} side${isTwin ? ", mirrored on the other" : ""}`;
-  return { text: `${what}, ${side}, ${when}`, word: worst.verdict };
+  const state = answerState(worst.verdict, doubts);
+  const withheld = state === worst.verdict ? "" : `${answerWord(state)}: `;
+  return { text: `${withheld}${what}, ${side}, ${when}`, word: state };
 }
 
 /** Whether an entry is the other side's mirror image of one. */

@@ -26,9 +26,9 @@ export function InkProvider({ children }: InkProviderProps) {
     const dark = matchMedia("(prefers-color-scheme: dark)");
     const turn = () => setScheme((count) => count + 1);
     dark.addEventListener("change", turn);
-    // A theme that the person chose is written on the page's root.
+    // A theme that the person chose is written on the page's root, and so is that nothing is to be green.
     const chosen = new MutationObserver(turn);
-    chosen.observe(document.documentElement, { attributeFilter: ["data-theme"] });
+    chosen.observe(document.documentElement, { attributeFilter: ["data-theme", "data-doubted"] });
     return () => {
       dark.removeEventListener("change", turn);
       chosen.disconnect();

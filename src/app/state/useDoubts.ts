@@ -1,0 +1,10 @@
+import { useCallback } from "react";
+import type { Doubt } from "../../studies/doubts/doubt.ts";
+import type { Truck } from "./truck.ts";
+
+const NONE: readonly Doubt[] = [];
+
+/** What is in doubt of a truck, of every kind: the one place that says so, for every screen. The same list until it changes. */
+export function useDoubts(): (truck: Truck) => readonly Doubt[] {
+  return useCallback(() => NONE, []);
+}

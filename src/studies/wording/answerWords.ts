@@ -1,0 +1,50 @@
+import type { AnswerState, Doubt } from "../doubts/doubt.ts";
+
+const HEADLINES: Readonly<Record<AnswerState, string>> = {
+  rubs: "Rubs",
+  close: "Close",
+  clear: "Clears",
+  unusual: "Unusual",
+  fromExample: "From the example",
+};
+
+const WORDS: Readonly<Record<AnswerState, string>> = {
+  rubs: "rubs",
+  close: "close",
+  clear: "clears",
+  unusual: "unusual, not confirmed",
+  fromExample: "from the example",
+};
+
+/** The one or few words over an answer. */
+export function answerHeadline(state: AnswerState): string {
+  return HEADLINES[state];
+}
+
+/** The same inside a line, next to its mark. */
+export function answerWord(state: AnswerState): string {
+  return WORDS[state];
+}
+
+/**
+ * The sentence of an answer, under its condition where the answer is withheld: `Everything clears: …` turns into `If what
+ * is unusual is so, everything clears: …`.
+ */
+export function answerSentence(sentence: string, state: AnswerState, doubts: readonly Doubt[]): string {
+  if (state !== "unusual" && state !== "fromExample") return sentence;
+  return `If ${conditionWords(doubts)}, ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
+}
+
+/** A clause of a longer sentence, under the condition that nothing in doubt is wrong. */
+export function answerClause(clause: string, doubts: readonly Doubt[]): string {
+  return doubts.length === 0 ? clause : `if ${conditionWords(doubts)}, ${clause}`;
+}
+
+function conditionWords(doubts: readonly Doubt[]): string {
+  return [
+    doubts.some(({ kind }) => kind === "unusual") ? "what is unusual is so" : "",
+    doubts.some(({ kind }) => kind === "fromExample") ? "the example's numbers are this truck's" : "",
+  ]
+    .filter((words) => words !== "")
+    .join(" and ");
+}

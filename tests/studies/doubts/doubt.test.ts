@@ -1,0 +1,32 @@
+import { describe, expect, it } from "vitest";
+import { answerState, type Doubt } from "../../../src/studies/doubts/doubt.ts";
+import { answerHeadline, answerSentence, answerWord } from "../../../src/studies/wording/answerWords.ts";
+
+const unusual: Doubt = { kind: "unusual", path: ["knuckle", "hubFace"], text: "Hub face 60 in." };
+const example: Doubt = { kind: "fromExample", path: ["knuckle", "span"], text: "Span." };
+
+describe("an answer with inputs in doubt", () => {
+  it("is not told as clear; what rubs or is close stays told", () => {
+    expect(answerState("clear", [])).toBe("clear");
+    expect(answerState("clear", [example])).toBe("fromExample");
+    expect(answerState("clear", [example, unusual])).toBe("unusual");
+    for (const verdict of ["rubs", "close"] as const)
+      expect(answerState(verdict, [unusual, example])).toBe(verdict);
+  });
+
+  it("is put under its conditions in words", () => {
+    const told = "Everything clears: the closest is the lip.";
+    expect(answerSentence(told, "clear", [])).toBe(told);
+    expect(answerSentence(told, "unusual", [unusual])).toBe(
+      "If what is unusual is so, everything clears: the closest is the lip.",
+    );
+    expect(answerSentence(told, "fromExample", [example])).toBe(
+      "If the example's numbers are this truck's, everything clears: the closest is the lip.",
+    );
+    expect(answerSentence(told, "unusual", [unusual, example])).toBe(
+      "If what is unusual is so and the example's numbers are this truck's, everything clears: the closest is the lip.",
+    );
+    for (const state of ["unusual", "fromExample"] as const)
+      expect(answerHeadline(state) + answerWord(state)).not.toMatch(/clear/i);
+  });
+});
