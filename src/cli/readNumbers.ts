@@ -21,10 +21,15 @@ export function readLength(text: string, units: LengthUnit, place: OptionPlace):
   return length.mm;
 }
 
+/** A number without a unit; NaN for anything else. */
+export function readPlainNumber(text: string): number {
+  const plain = plainMeasureText(text);
+  return PLAIN_NUMBER.test(plain) ? Number(plain) : Number.NaN;
+}
+
 /** A steering input an option holds, −1 … +1. @throws InputError */
 export function readSteer(text: string, place: OptionPlace): number {
-  const plain = plainMeasureText(text);
-  const steer = PLAIN_NUMBER.test(plain) ? Number(plain) : Number.NaN;
+  const steer = readPlainNumber(text);
   if (!(steer >= -1 && steer <= 1)) {
     throw refused(place, "steer is a share of full lock, from -1 (full right) to 1 (full left), such as 0.5");
   }

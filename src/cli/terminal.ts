@@ -8,6 +8,8 @@ export interface Terminal {
   readonly writeError: (text: string) => void;
   /** All of standard input, for `-` in place of a file. @throws ReadRefused for more than `mostBytes`, or the system's error */
   readonly readInput: (mostBytes: number) => ReadBytes;
+  /** Milliseconds, for `--budget`; default: the processor time of this process. */
+  readonly clock?: () => number;
   /** Shows how far a long job is, in place of what it showed before; "" clears it. Only where a person watches. */
   readonly showProgress?: (text: string) => void;
 }

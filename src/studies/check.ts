@@ -5,17 +5,19 @@ import type { Side } from "../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
 import { PoseStatus } from "../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../suspension/steering.ts";
+import { Budget } from "./budget.ts";
 import { onTruck } from "./gapsAt.ts";
 import { worstLegGap } from "./hardware/worstLegGap.ts";
 import { worstStrutGap } from "./hardware/worstStrutGap.ts";
-import { type LimitOverRange, limitsPassed } from "./limits/limitsPassed.ts";
+import { isPassed, type LimitOverRange, limitsPassed } from "./limits/limitsPassed.ts";
 import type { Model } from "./model.ts";
 import { narrowestHubFace } from "./narrowestHubFace.ts";
 import { type Pair, pairGapTo, type TogetherPair } from "./pairs.ts";
 import { type ReachLimit, reachLimits } from "./reachLimits.ts";
+import { PartAtPose } from "./worst/partAtPose.ts";
 import type { WheelToMove } from "./worst/poseCells.ts";
 import { rangesOf, type SideRange } from "./worst/sideRange.ts";
-import { type SearchProgress, worstGap } from "./worstGap.ts";
+import { type PoseToStart, worstGap } from "./worstGap.ts";
 
 export type Verdict = "clear" | "close" | "rubs";
 
@@ -56,21 +58,27 @@ export interface CheckReport {
    * limits; empty when none is passed anywhere, and when every pose passes one: then all poses are counted.
    */
   readonly limitedBy?: readonly string[];
+  /** The budget was spent first: the entries' `tolerance` says what was reached. */
+  readonly cutShort?: true;
 }
 
 export interface CheckOptions {
   /** mm; how far `bound` may stay below `gap`. */
   readonly tolerance?: number;
-  /** Called after each part; return true to stop (the answer is then null). */
-  readonly onPart?: (done: number, of: number) => boolean;
-  /** Called about every thousand cells of a long search within a part; return true to stop, as above. */
-  readonly onSearch?: (progress: SearchProgress) => boolean;
+  /** Once it is spent, the answer is what was reached; without one every search runs to its own end. */
+  readonly budget?: Budget;
   /**
    * Each wheel for itself: the other one's reach and limits, at the same height, take no pose away. So it must be where
    * the wheels can stand at unlike heights; default: where the setup rolls the body.
    */
   readonly aloneSides?: boolean;
 }
+
+/** Of the budget a quarter is for the limits: what they leave open only widens the range of poses that bounds cover. */
+const LIMITS_PART = 4;
+
+/** Times a pair is searched: what a share of the budget ends may have more once the others are done. */
+const ROUNDS = 2;
 
 /** mm. A tenth of a millimeter is half of the finest sixty-fourth: nobody measures a fender closer. */
 export const DEFAULT_TOLERANCE = 0.1;
@@ -87,34 +95,18 @@ export function verdictOf(gap: number, bound: number, allowance: number): Verdic
 /**
  * The worst gap of every pair over the setup's travel range and both locks, each with a proven bound; only poses that
  * keep every limit the setup gives are counted, as long as there are such.
- * Vehicle axes, mm. @returns null when `onPart` or `onSearch` stopped it.
+ * Vehicle axes, mm.
  */
-export function checkClearance(model: Model, options: CheckOptions = {}): CheckReport | null {
+export function checkClearance(model: Model, options: CheckOptions = {}): CheckReport {
+  const budget = options.budget ?? Budget.endless();
   const tolerance = options.tolerance ?? DEFAULT_TOLERANCE;
   const limits = reachLimits(model);
   const aloneSides = options.aloneSides ?? model.setup.roll !== null;
-  const passed = passedLimits(model, aloneSides);
-  const ranges = rangesOf(model, passed ?? [], aloneSides);
-  const entries: CheckEntry[] = [];
-  const total = model.pairs.length;
-  const lefts = new Map<string, CheckEntry>();
-  let stopped = false;
-  const keepGoing = (progress: SearchProgress) => {
-    stopped = options.onSearch?.(progress) ?? false;
-    return !stopped;
-  };
-  for (const pair of model.pairs) {
-    if (options.onPart?.(entries.length, total)) return null;
-    const twin = pair.side === "right" && model.mirrored ? lefts.get(pair.name) : undefined;
-    const entry =
-      twin !== undefined && isMirrorImage(model, pair)
-        ? mirrorEntry(twin)
-        : searchPair(model, pair, ranges[pair.side], tolerance, keepGoing);
-    if (stopped) return null;
-    if (entry === null) continue;
-    if (pair.side === "left") lefts.set(pair.name, entry);
-    entries.push(entry);
-  }
+  const forLimits = budget.share(LIMITS_PART);
+  const searched = limitsToKeep(model, aloneSides, forLimits);
+  const ranges = rangesOf(model, searched ?? [], aloneSides);
+  const passed = searched?.filter(isPassed) ?? null;
+  const { entries, isCut } = searchPairs(model, ranges, tolerance, budget);
   let worst: CheckEntry | null = null;
   for (const entry of entries) if (worst === null || entry.gap < worst.gap) worst = entry;
   const verdict = entries.some((e) => e.verdict === "rubs")
@@ -129,13 +121,56 @@ export function checkClearance(model: Model, options: CheckOptions = {}): CheckR
     narrowestHubFace: narrowestHubFace(model),
     limits,
     ...(passed === null ? {} : { limitsPassed: passed, limitedBy: limitedBy(passed, ranges) }),
+    ...(isCut || forLimits.cut ? { cutShort: true } : {}),
   };
 }
 
-/** Null where the setup gives no limits, so that its report stays as it was. */
-function passedLimits(model: Model, aloneSides: boolean): readonly LimitOverRange[] | null {
+/** Every pair of the model that has a pose; those that a share of the budget ended once more with what is left of it. */
+function searchPairs(
+  model: Model,
+  ranges: Readonly<Record<Side, SideRange>>,
+  tolerance: number,
+  budget: Budget,
+): { readonly entries: readonly CheckEntry[]; readonly isCut: boolean } {
+  const { pairs } = model;
+  const found = new Map<Pair, CheckEntry | null>();
+  const twinOf = (pair: Pair) => {
+    if (pair.side === "left" || !model.mirrored || !isMirrorImage(model, pair)) return undefined;
+    return pairs.find((left) => left.side === "left" && left.kind === pair.kind && left.name === pair.name);
+  };
+  let open = pairs.filter((pair) => twinOf(pair) === undefined);
+  for (let round = 0; round < ROUNDS && open.length > 0; round++) {
+    const cut: Pair[] = [];
+    for (const [i, pair] of open.entries()) {
+      const share = budget.share(open.length - i);
+      const entry = searchPair(model, pair, ranges[pair.side], tolerance, share);
+      found.set(pair, better(found.get(pair) ?? null, entry, model.setup.allowance));
+      if (share.cut) cut.push(pair);
+    }
+    open = cut;
+  }
+  const entries = pairs.flatMap((pair) => {
+    const twin = twinOf(pair);
+    const entry = found.get(twin ?? pair) ?? null;
+    return entry === null ? [] : [twin === undefined ? entry : mirrorEntry(entry)];
+  });
+  return { entries, isCut: open.length > 0 };
+}
+
+/** Of two answers about one pair the worse pose and the closer bound: both hold. */
+function better(a: CheckEntry | null, b: CheckEntry | null, allowance: number): CheckEntry | null {
+  if (a === null || b === null) return a ?? b;
+  const worse = b.gap <= a.gap ? b : a;
+  const bound = Math.min(worse.gap, Math.max(a.bound, b.bound));
+  const asked = Math.min(a.tolerance, b.tolerance);
+  const verdict = verdictOf(worse.gap, bound, allowance);
+  return { ...worse, bound, tolerance: Math.max(asked, worse.gap - bound), verdict };
+}
+
+/** Those that are passed, or may be; null where the setup gives no limits. */
+function limitsToKeep(model: Model, aloneSides: boolean, budget: Budget): readonly LimitOverRange[] | null {
   const { limits, airSpring } = model.setup;
-  return limits === null && airSpring === null ? null : limitsPassed(model, aloneSides);
+  return limits === null && airSpring === null ? null : limitsPassed(model, aloneSides, budget);
 }
 
 function limitedBy(passed: readonly LimitOverRange[], ranges: Readonly<Record<Side, SideRange>>): string[] {
@@ -158,7 +193,7 @@ function searchPair(
   pair: Pair,
   range: SideRange,
   tolerance: number,
-  keepGoing: (progress: SearchProgress) => boolean,
+  budget: Budget,
 ): CheckEntry | null {
   if (pair.kind === "together") return togetherEntry(model, pair, range, tolerance);
   const { frontEnd } = model;
@@ -172,18 +207,18 @@ function searchPair(
   const finer = Math.min(tolerance, SEARCH_TOLERANCE);
   const found =
     pair.kind === "leg"
-      ? worstLegGap({ ...search, pair }, range, finer, tolerance, start)
+      ? worstLegGap({ ...search, pair }, range, finer, tolerance, start, budget)
       : pair.kind === "strut"
-        ? worstStrutGap({ ...search, pair }, range, tolerance, tolerance, start)
-        : worstGap(
-            { ...search, ring: pair.ring, part: pair.part },
-            range,
-            finer,
-            tolerance,
-            keepGoing,
-            start,
-          );
-  return found === null ? null : entryOf(model, pair, range, found, tolerance);
+        ? worstStrutGap({ ...search, pair }, range, tolerance, tolerance, start, budget)
+        : worstGap({ ...search, ring: pair.ring, part: pair.part }, range, finer, tolerance, start, budget);
+  if (found !== null) return entryOf(model, pair, range, found, tolerance);
+  return budget.cut ? entryOf(model, pair, range, unsearched(pair, start), tolerance) : null;
+}
+
+/** Of a pair whose turn did not come: the pose it would have begun with, and the depth that no gap can pass. */
+function unsearched({ ring, part }: Exclude<Pair, TogetherPair>, start: PoseToStart | null): Found {
+  const deepest = ring.deepest + new PartAtPose(ring, part).radius;
+  return { bound: -deepest, armAngle: start?.arm ?? 0, steer: start?.steer ?? 0 };
 }
 
 /** What a search found: the pose, and the bound over all of them. */

@@ -2,6 +2,7 @@ import { GAP, GAP_ROW } from "../gaps/partGap.ts";
 import type { Vec3 } from "../geometry/vec.ts";
 import type { Side } from "../suspension/frontEnd.ts";
 import type { SolvedPose } from "../suspension/solvePose.ts";
+import { Budget } from "./budget.ts";
 import type { Model } from "./model.ts";
 import { pairGapTo } from "./pairs.ts";
 
@@ -20,21 +21,34 @@ export interface GapEntry {
   readonly together?: true;
 }
 
-/** All gaps at one pose: body parts, left side first, in the setup's order; then what moves, left side first. */
-export function gapsAt(model: Model, pose: Pick<SolvedPose, Side>): GapEntry[] {
+/** Microseconds, about, of one gap at a pose: a solid pressed deep makes it longer. */
+const GAP_WORK = 20;
+
+/**
+ * All gaps at one pose: body parts, left side first, in the setup's order; then what moves, left side first.
+ * @param budget once it is spent, the rest is left out.
+ */
+export function gapsAt(
+  model: Model,
+  pose: Pick<SolvedPose, Side>,
+  budget: Budget = Budget.endless(),
+): GapEntry[] {
   const row = new Float64Array(GAP_ROW);
-  return model.pairs.map((pair) => {
+  const found: GapEntry[] = [];
+  for (const pair of model.pairs) {
+    if (budget.isSpent(GAP_WORK)) break;
     const { name, side, kind } = pair;
     const gap = pairGapTo(row, 0, pair, pose[side].row, 0);
-    return {
+    found.push({
       part: name,
       side,
       gap,
       point: onTruck(row, GAP.point, side),
       onRing: onTruck(row, GAP.onRing, side),
       ...(kind === "together" ? { together: true } : {}),
-    };
-  });
+    });
+  }
+  return found;
 }
 
 /** A point of a left-hand frame row in vehicle axes. */

@@ -2,6 +2,8 @@ import type { Vec3 } from "../geometry/vec.ts";
 import type { Alignment } from "../suspension/alignment.ts";
 import { jointOf } from "../suspension/poseStatus.ts";
 import { type OutOfReach, type SidePose, solvePose } from "../suspension/solvePose.ts";
+import { Budget } from "./budget.ts";
+import { coarseFirst } from "./coarseFirst.ts";
 import { type GapEntry, gapsAt } from "./gapsAt.ts";
 import type { Model } from "./model.ts";
 
@@ -42,24 +44,40 @@ export interface Sweep {
   readonly byTravel: readonly SweepRow[];
   /** From full right to full left lock, at travel 0. */
   readonly bySteer: readonly SweepRow[];
+  /** The budget was spent first: rows it did not come to are left out, as evenly as may be. */
+  readonly cutShort?: true;
 }
 
 /** Rows a sweep has when nobody says: every quarter or third of an inch on a usual truck. */
 export const DEFAULT_SWEEP_ROWS = 25;
 
+/** Microseconds, about, of all gaps at a pose: a solid pressed deep makes them longer. */
+const ROW_WORK = 250;
+
 /**
  * Tables of alignment and gaps over the setup's travel and over both locks, evenly spaced, ends included.
  * @param rows of each table, whole, at least 2. @throws RangeError for other numbers.
  */
-export function sweepOf(model: Model, rows: number = DEFAULT_SWEEP_ROWS): Sweep {
+export function sweepOf(
+  model: Model,
+  rows: number = DEFAULT_SWEEP_ROWS,
+  budget: Budget = Budget.endless(),
+): Sweep {
   if (!(Number.isInteger(rows) && rows >= 2)) {
     throw new RangeError(`sweepOf: rows must be a whole number of at least 2, got ${rows}`);
   }
   const { droop, bump } = model.setup.travel;
-  return {
-    byTravel: evenly(droop, bump, rows).map((travel) => sweepRow(model, travel, 0)),
-    bySteer: evenly(-1, 1, rows).map((steer) => sweepRow(model, 0, steer)),
+  const tabled = (values: readonly number[], share: Budget, row: (value: number) => SweepRow) => {
+    const found: SweepRow[] = [];
+    for (const i of coarseFirst(rows)) {
+      if (share.isSpent(ROW_WORK)) break;
+      found[i] = row(values[i]!);
+    }
+    return found.filter(Boolean);
   };
+  const byTravel = tabled(evenly(droop, bump, rows), budget.share(2), (travel) => sweepRow(model, travel, 0));
+  const bySteer = tabled(evenly(-1, 1, rows), budget.share(1), (steer) => sweepRow(model, 0, steer));
+  return { byTravel, bySteer, ...(budget.cut ? { cutShort: true } : {}) };
 }
 
 /** One row at any travel (mm) and steer (−1 … +1). */

@@ -6,12 +6,10 @@ import type { SideModel } from "../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
 import { PoseStatus } from "../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../suspension/steering.ts";
-import type { SearchProgress } from "./worst/frontier.ts";
+import { Budget } from "./budget.ts";
 import { PartAtPose } from "./worst/partAtPose.ts";
 import { PoseCells, type WheelToMove } from "./worst/poseCells.ts";
 import { Search } from "./worst/search.ts";
-
-export type { SearchProgress } from "./worst/frontier.ts";
 
 /** The range of poses searched: lower arm angle, rad, and steer. */
 export interface PoseRange {
@@ -55,7 +53,10 @@ const FIRST_ARMS = 9;
 const FIRST_STEERS = 13;
 const FIRST_ROUNDS = 24;
 
-// Scratch: `worstGap` is not reentrant; `keepGoing` must not call it.
+/** Microseconds, about, of one of these: a solid pressed deep makes it long. */
+const POSE_WORK = 250;
+
+// Scratch: `worstGap` is not reentrant.
 const pose = new Float64Array(POSE_ROW);
 const ends = new Float64Array(INNER_ENDS_ROW);
 
@@ -63,17 +64,17 @@ const ends = new Float64Array(INNER_ENDS_ROW);
  * Worst gap between one ring and one part over a continuous range of travel and steer, by best-first branch and
  * bound over poses and the part together (`worst/search.ts`). Ends when gap − bound ≤ `tolerance` (mm), or
  * `borderTolerance` where the border of reach decides: motion there grows like a square root.
- * @param keepGoing asked about every thousand cells; false ends the search with what it has reached by then.
  * @param start a pose of the range that keeps all limits.
- * @returns null when no pose of the range is in reach, or none was found before `keepGoing` ended the search.
+ * @param budget once it is spent the search ends with what it has reached.
+ * @returns null when no pose of the range is in reach, or none was found before the budget was spent.
  */
 export function worstGap(
   pair: PairToSearch,
   range: PoseRange,
   tolerance: number,
   borderTolerance = tolerance,
-  keepGoing?: (progress: SearchProgress) => boolean,
   start: PoseToStart | null = null,
+  budget: Budget = Budget.endless(),
 ): WorstGap | null {
   const { part, ring } = pair;
   const poses = new PoseCells(pair);
@@ -84,13 +85,13 @@ export function worstGap(
   const subject = new PartAtPose(ring, part);
   const search = new Search(poses, subject, borderTolerance);
   if (start !== null) lookAt(search, pair, subject, start.arm, start.steer);
-  lookOver(search, pair, range, subject);
-  const done = search.run(piecesOf(part, false), tolerance, keepGoing);
+  lookOver(search, pair, range, subject, budget);
+  const done = search.run(piecesOf(part, false), tolerance, budget);
   // The inside of a box tells more only where its faces are hit, or where it holds the whole ring.
   const solids = piecesOf(part, true);
   if (done && solids.length > 0 && (search.best < 0 || ringInside(part, solids, search.bestPoint)))
-    search.run(solids, tolerance, keepGoing);
-  if (search.gaveUp) sampleEnds(search, pair, range, subject);
+    search.run(solids, tolerance, budget);
+  if (search.gaveUp) sampleEnds(search, pair, range, subject, budget);
   if (search.best === Number.POSITIVE_INFINITY) return null;
   const [px, py, pz, rx, ry, rz] = search.bestPoint as unknown as [
     number,
@@ -128,7 +129,13 @@ function ringInside({ cells }: PartShape, solids: Int32Array, bestPoint: Float64
 }
 
 /** Looks at a grid of poses, then ever closer about the worst of them: a good gap early keeps the search small. */
-function lookOver(search: Search, pair: WheelToMove, range: PoseRange, subject: PartAtPose): void {
+function lookOver(
+  search: Search,
+  pair: WheelToMove,
+  range: PoseRange,
+  subject: PartAtPose,
+  budget: Budget,
+): void {
   const { armLow, armHigh, steerLow, steerHigh } = range;
   let arm = (armHigh - armLow) / (FIRST_ARMS - 1);
   let steer = (steerHigh - steerLow) / (FIRST_STEERS - 1);
@@ -136,12 +143,14 @@ function lookOver(search: Search, pair: WheelToMove, range: PoseRange, subject: 
     for (let j = 0; j < FIRST_STEERS; j++) {
       // Back and forth, so that one pose is near the last.
       const along = i % 2 === 0 ? j : FIRST_STEERS - 1 - j;
+      if (budget.isSpent(POSE_WORK)) return;
       lookAt(search, pair, subject, armLow + i * arm, steerLow + along * steer);
     }
   }
   for (let round = 0; round < FIRST_ROUNDS; round++) {
     const before = search.best;
     const { bestArm, bestSteer } = search;
+    if (budget.isSpent(2 * POSE_WORK)) return;
     for (let way = -1; way <= 1; way += 2) {
       lookAt(search, pair, subject, clamped(bestArm + way * arm, armLow, armHigh), bestSteer);
       lookAt(search, pair, subject, bestArm, clamped(bestSteer + way * steer, steerLow, steerHigh));
@@ -157,10 +166,16 @@ function clamped(value: number, low: number, high: number): number {
 }
 
 /** Where nothing could be proven at an end of the arm's reach, at least looks at that end itself. */
-function sampleEnds(search: Search, pair: WheelToMove, range: PoseRange, subject: PartAtPose): void {
+function sampleEnds(
+  search: Search,
+  pair: WheelToMove,
+  range: PoseRange,
+  subject: PartAtPose,
+  budget: Budget,
+): void {
   const { armLow, armHigh, steerLow, steerHigh } = range;
   for (const arm of [armLow, armHigh]) {
-    for (let i = 0; i < END_SAMPLES; i++)
+    for (let i = 0; i < END_SAMPLES && !budget.isSpent(POSE_WORK); i++)
       lookAt(search, pair, subject, arm, steerLow + ((steerHigh - steerLow) * i) / (END_SAMPLES - 1));
   }
 }

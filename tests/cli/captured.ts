@@ -7,8 +7,8 @@ export interface Captured {
   readonly error: string;
 }
 
-/** Runs the command line in this process. @param input standard input */
-export function captured(args: readonly string[], input = ""): Captured {
+/** Runs the command line in this process. @param input standard input @param clock for `--budget` */
+export function captured(args: readonly string[], input = "", clock?: () => number): Captured {
   let out = "";
   let error = "";
   const code = run(args, {
@@ -19,6 +19,7 @@ export function captured(args: readonly string[], input = ""): Captured {
       error += text;
     },
     readInput: () => ({ bytes: new TextEncoder().encode(input), identity: null }),
+    ...(clock ? { clock } : {}),
   });
   return { code, out, error };
 }

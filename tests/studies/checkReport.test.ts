@@ -72,22 +72,6 @@ describe("the report of a check", () => {
     const report = checkClearance(demoWith([], { hardware: null }))!;
     expect(report).toMatchObject({ verdict: "clear", worst: null, parts: [] });
   });
-
-  it("there is none when it was stopped, and the work done is told on the way", () => {
-    const seen: [number, number][] = [];
-    const stopped = checkClearance(model, {
-      onPart: (done, of) => {
-        seen.push([done, of]);
-        return done === 2;
-      },
-    });
-    expect(stopped).toBeNull();
-    expect(seen).toEqual([
-      [0, model.pairs.length],
-      [1, model.pairs.length],
-      [2, model.pairs.length],
-    ]);
-  });
 });
 
 describe("verdicts", () => {

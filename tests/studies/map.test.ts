@@ -199,20 +199,6 @@ describe("mapOf", () => {
     expect(mapOf(model)?.left.gap).toHaveLength(61 * 61);
   });
 
-  it("tells of each row and stops when asked to", () => {
-    const told: number[][] = [];
-    const onRow = (done: number, of: number) => {
-      told.push([done, of]);
-      return done === 3;
-    };
-    expect(mapOf(model, { rows: 7, cols: 3, onRow })).toBeNull();
-    expect(told).toEqual([
-      [1, 7],
-      [2, 7],
-      [3, 7],
-    ]);
-  });
-
   it.each([1, 0, 2.5, -3, Number.NaN])("refuses %d rows or columns", (size) => {
     expect(() => mapOf(model, { rows: size })).toThrow(RangeError);
     expect(() => mapOf(model, { cols: size })).toThrow(RangeError);

@@ -307,9 +307,4 @@ describe("both curves", () => {
     if (!row?.ok || row.leftTurn.allowance.either.stop !== "touch") throw new TypeError("keeps 500 mm");
     expect(names).not.toContain(row.leftTurn.allowance.either.part);
   });
-
-  it("stop when asked to", () => {
-    expect(steerLimits(model, [0, 1, 2], (done) => done === 2)).toBeNull();
-    expect(lowestTravels(model, [0, 0.1], (done, of) => done === of)).toBeNull();
-  });
 });

@@ -2,14 +2,16 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { triangleTree } from "../../src/gaps/mesh/triangleTree.ts";
 import { partShapeOf } from "../../src/gaps/partShape.ts";
 import type { Vec3 } from "../../src/geometry/vec.ts";
+import type { Budget } from "../../src/studies/budget.ts";
 import { type CheckReport, checkClearance } from "../../src/studies/check.ts";
 import type { Model } from "../../src/studies/model.ts";
 import { OtherWheel } from "../../src/studies/worst/otherWheel.ts";
-import { type SearchProgress, type WorstGap, worstGap } from "../../src/studies/worstGap.ts";
+import { type WorstGap, worstGap } from "../../src/studies/worstGap.ts";
 import { armAngleFor } from "../../src/suspension/armAngle.ts";
 import { type MeshInput, sheet } from "../gaps/mesh/sheets.ts";
 import { demoWith } from "../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../reference/expectCertified.ts";
+import { stepBudget } from "../reference/stepBudget.ts";
 
 /** Rough sheets about the demo truck's left tire: over the tread, beside either wall, cut by it. */
 const places: readonly { name: string; center: Vec3; normal: Vec3; size: number }[] = [
@@ -26,12 +28,7 @@ const withSheets = (side: number): Model =>
   demoWith(places.map((place) => ({ ...meshAt(place, side), name: place.name, side: "left" as const })));
 
 /** The whole travel and both locks of the demo truck's left wheel. */
-function searched(
-  model: Model,
-  mesh: MeshInput,
-  treed: boolean,
-  keepGoing?: (p: SearchProgress) => boolean,
-): WorstGap | null {
+function searched(model: Model, mesh: MeshInput, treed: boolean, budget?: Budget): WorstGap | null {
   const { left, steering } = model.frontEnd;
   const cells = partShapeOf(mesh, false);
   const tree = triangleTree(mesh.positions, mesh.triangles);
@@ -56,7 +53,8 @@ function searched(
     range,
     0.01,
     0.1,
-    keepGoing,
+    null,
+    budget,
   );
 }
 
@@ -102,48 +100,19 @@ describe("the search over a tree", () => {
     }
   });
 
-  it("tells how far it is: the gap only falls, the bound only rises, and the answer lies between them", () => {
-    const mesh = meshAt(places[0]!, 60);
-    const steps: SearchProgress[] = [];
-    const found = searched(model, mesh, true, (progress) => {
-      steps.push(progress);
-      return true;
-    })!;
-    expect(steps.length).toBeGreaterThan(3);
-    steps.forEach(({ cells, gap, bound }, i) => {
-      const before = steps[i - 1] ?? {
-        cells: 0,
-        gap: Number.POSITIVE_INFINITY,
-        bound: Number.NEGATIVE_INFINITY,
-      };
-      expect(cells - before.cells).toBeGreaterThan(1000);
-      expect(gap).toBeLessThanOrEqual(before.gap);
-      expect(bound).toBeGreaterThanOrEqual(before.bound);
-      expect(bound).toBeLessThanOrEqual(found.gap);
-      expect(gap).toBeGreaterThanOrEqual(found.bound);
-    });
-  });
-
-  it("ends when told to, with a bound that still holds", () => {
+  it("gets nearer the more it may spend: the gap only falls, the bound only rises", () => {
     const mesh = meshAt(places[0]!, 60);
     const whole = searched(model, mesh, true)!;
-    let asked = 0;
-    const cut = searched(model, mesh, true, () => ++asked < 2)!;
-    expect(asked).toBe(2);
-    expect(cut.cells).toBeLessThan(whole.cells);
-    expect(cut.bound).toBeLessThanOrEqual(whole.gap);
-    expect(cut.gap).toBeGreaterThanOrEqual(whole.bound);
-  });
-
-  it("a check is stopped from within a part's search", () => {
-    let asked = 0;
-    const stopped = checkClearance(withSheets(55), {
-      onSearch() {
-        asked++;
-        return true;
-      },
+    const cut = [120, 150, 180, 210].map((looks) => searched(model, mesh, true, stepBudget(looks))!);
+    cut.forEach(({ cells, gap, bound }, i) => {
+      const before = cut[i - 1];
+      expect(cells).toBeLessThan(whole.cells);
+      expect(bound).toBeLessThanOrEqual(whole.gap);
+      expect(gap).toBeGreaterThanOrEqual(whole.bound);
+      if (before === undefined) return;
+      expect(cells).toBeGreaterThan(before.cells);
+      expect(gap).toBeLessThanOrEqual(before.gap);
+      expect(bound).toBeGreaterThanOrEqual(before.bound);
     });
-    expect(stopped).toBeNull();
-    expect(asked).toBe(1);
   });
 });

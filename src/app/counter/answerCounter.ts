@@ -2,6 +2,7 @@ import { formatIssue } from "../../setup/formatIssue.ts";
 import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { checkClearance } from "../../studies/check.ts";
 import { steerLimits } from "../../studies/map/steerLimits.ts";
+import { pageBudget } from "../pageBudget.ts";
 import type { CounterAnswer, CounterRequest } from "./counterMessages.ts";
 
 /** Answers a request bit by bit, wherever it runs. Never throws: a fault is an answer too. */
@@ -10,10 +11,8 @@ export function answerCounter(request: CounterRequest, answer: (answer: CounterA
   try {
     const built = modelAsked(request);
     if (!built.ok) throw new Error(built.issues.map(formatIssue).join("; "));
-    answer({ id, kind: "steering", steering: steerLimits(built.model, travels) ?? [] });
-    const report = checkClearance(built.model);
-    if (report === null) throw new Error("the check was stopped");
-    answer({ id, kind: "check", report });
+    answer({ id, kind: "steering", steering: steerLimits(built.model, travels, pageBudget()) });
+    answer({ id, kind: "check", report: checkClearance(built.model, { budget: pageBudget() }) });
   } catch (error) {
     answer({ id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
   }

@@ -27,10 +27,7 @@ export function drawnEnvelopeOf(
   const sweep = (side: Side, from: number, to: number): TriangleMesh | null => {
     const swept = envelopeOf(model, side, range, {
       preset: "preview",
-      onProgress: (share) => {
-        onProgress(from + share * (to - from));
-        return false;
-      },
+      onProgress: (share) => onProgress(from + share * (to - from)),
     });
     return swept.ok ? swept.envelope.mesh : null;
   };

@@ -1,13 +1,13 @@
+import type { Budget } from "../../studies/budget.ts";
 import { type ClearanceMap, type MapSide, mapOf } from "../../studies/map/clearanceMap.ts";
 import { contoursOf, limitBorderOf } from "../../studies/map/contours.ts";
 import type { Model } from "../../studies/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import type { DrawnMap, MapLines } from "./mapMessages.ts";
 
-/** The map of a truck with its lines, for each choice of side. @throws TypeError when the map was stopped. */
-export function drawnMapOf(model: Model): DrawnMap {
-  const map = mapOf(model);
-  if (map === null) throw new TypeError("drawnMapOf: the map was stopped without being asked to");
+/** The map of a truck with its lines, for each choice of side. @param budget for its cells */
+export function drawnMapOf(model: Model, budget: Budget): DrawnMap {
+  const map = mapOf(model, { budget });
   const both = worseOf(map.left, map.right);
   const { allowance } = model.setup;
   const lines = (side: MapSide): MapLines => ({

@@ -4,6 +4,7 @@ import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { lowestTravels } from "../../studies/map/lowestTravels.ts";
 import { steerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model.ts";
+import { pageBudget } from "../pageBudget.ts";
 import { drawnMapOf } from "./drawnMap.ts";
 import type { MapAnswer, MapRequest } from "./mapMessages.ts";
 
@@ -27,13 +28,13 @@ function answerTo(request: MapRequest): MapAnswer | null {
     const built = modelAsked(request);
     if (!built.ok) return { kind: "failed", truckId, message: built.issues.map(formatIssue).join("; ") };
     shown = { truckId, model: built.model };
-    return { kind: "map", truckId, drawn: drawnMapOf(built.model) };
+    return { kind: "map", truckId, drawn: drawnMapOf(built.model, pageBudget()) };
   }
   // Of a truck that is gone nobody waits for an answer.
   if (shown?.truckId !== truckId) return null;
   const { travel, steer } = request;
-  const steering = steerLimits(shown.model, [travel])?.[0];
-  const lowering = lowestTravels(shown.model, [steer])?.[0];
+  const steering = steerLimits(shown.model, [travel], pageBudget())[0];
+  const lowering = lowestTravels(shown.model, [steer], pageBudget())[0];
   if (steering === undefined || lowering === undefined) return null;
   return { kind: "limits", truckId, limits: { travel, steer, steering, lowering } };
 }

@@ -3,6 +3,7 @@ import { formatIssue } from "../../setup/formatIssue.ts";
 import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { limitsOf } from "../../studies/limits/limitsOf.ts";
+import { pageBudget } from "../pageBudget.ts";
 import type { ReportAnswer, ReportRequest } from "./reportMessages.ts";
 
 /** Rows of the geometry's tables. */
@@ -15,7 +16,11 @@ function answerTo({ id, kind, ...ask }: ReportRequest): ReportAnswer {
     const built = modelAsked(ask);
     if (!built.ok) return { id, ok: false, message: built.issues.map(formatIssue).join("; ") };
     const { model } = built;
-    return { id, ok: true, report: kind === "limits" ? limitsOf(model) : geometryReport(model, ROWS) };
+    return {
+      id,
+      ok: true,
+      report: kind === "limits" ? limitsOf(model, pageBudget()) : geometryReport(model, ROWS),
+    };
   } catch (error) {
     return { id, ok: false, message: error instanceof Error ? error.message : String(error) };
   }

@@ -1,6 +1,7 @@
 import { formatIssue } from "../../setup/formatIssue.ts";
 import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { checkClearance } from "../../studies/check.ts";
+import { pageBudget } from "../pageBudget.ts";
 import type { CheckAnswer, CheckRequest } from "./checkMessages.ts";
 
 /** Does what a request asks, wherever it runs. Never throws: a fault is an answer too, or the asker would wait forever. */
@@ -10,9 +11,7 @@ export function answerCheck({ id, ...ask }: CheckRequest): CheckAnswer {
     if (!built.ok) {
       return { id, ok: false, code: "setup", message: built.issues.map(formatIssue).join("; ") };
     }
-    const report = checkClearance(built.model);
-    if (report === null) throw new Error("the check was stopped");
-    return { id, ok: true, report };
+    return { id, ok: true, report: checkClearance(built.model, { budget: pageBudget() }) };
   } catch (error) {
     return { id, ok: false, code: "fault", message: error instanceof Error ? error.message : String(error) };
   }

@@ -8,7 +8,8 @@ import { limitOverRangeJson } from "./limitsJson.ts";
 import { pointFromMm } from "./outputUnits.ts";
 
 /**
- * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed;
+ * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed; `cutShort` only when
+ * the budget ended it: `tolerance` of each part then says what was reached;
  * `limitsPassed` and `limitedBy` (limits past which no pose is counted) only when the setup gives limits; `roll` only when the setup asks for it;
  * `narrowestHubFace` only with a rotor, null when the rotor passes the lower ball joint at any hub face.
  */
@@ -17,6 +18,7 @@ export function checkJson(report: CheckReport, units: LengthUnit, roll: RollCove
   return {
     units,
     verdict: report.verdict,
+    ...(report.cutShort ? { cutShort: true } : {}),
     worst: report.worst === null ? null : entryJson(report.worst, units),
     parts: report.parts.map((entry) => entryJson(entry, units)),
     ...hubFaceJson(report, units),

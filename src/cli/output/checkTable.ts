@@ -12,6 +12,7 @@ import { formatLength } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { gapCell, lengthCell, pointCell, steerCell } from "./cells.ts";
+import { cutShortLine } from "./cutShortLine.ts";
 import { heading } from "./heading.ts";
 import { type Column, textTable } from "./textTable.ts";
 
@@ -20,7 +21,7 @@ export function checkTable(report: CheckReport, model: Model, roll: RollCoverage
   const { setup } = model;
   const format = formatOf(setup);
   const blocks = [
-    `${heading(setup)}\n${verdictSentence(report, model, format)}\n`,
+    `${heading(setup)}\n${verdictSentence(report, model, format)}\n${cutShortLine("check", report)}`,
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
     limitsPassedSentences(report.limitsPassed ?? [], model, format)
       .concat(countedSentence(report.limitsPassed, report.limitedBy))

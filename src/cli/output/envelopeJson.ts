@@ -8,8 +8,8 @@ import { pointFromMm } from "./outputUnits.ts";
 
 /**
  * What `envelope --json` prints: lengths in the file's units, areas and volumes in their squares and cubes; `within`: the
- * ring lies in the surface but for `inside`, and the surface nowhere farther from it than `outside`. `section` only when
- * one was asked for, `limits` only when one is passed.
+ * ring lies in the surface but for `inside`, and the surface nowhere farther from it than `outside`. `cutShort`
+ * where the budget did for a coarser one alone; `section` only when one was asked for, `limits` only when one is passed.
  */
 export function envelopeJson(
   { range, envelopes, section, files, limits }: EnvelopeReport,
@@ -27,7 +27,7 @@ export function envelopeJson(
       bytes,
       [isDrawing(format) ? "segments" : "triangles"]: pieces,
     })),
-    envelopes: envelopes.map(({ side, mesh, inside, outside }) => {
+    envelopes: envelopes.map(({ side, mesh, inside, outside, cutShort }) => {
       const { min, max } = meshBounds([mesh]);
       return {
         side,
@@ -35,6 +35,7 @@ export function envelopeJson(
         volume: meshVolume(mesh) * perUnit ** 3,
         bounds: { min: pointFromMm([...min], units), max: pointFromMm([...max], units) },
         within: { inside: unitsFromMm(inside, units), outside: unitsFromMm(outside, units) },
+        ...(cutShort ? { cutShort } : {}),
       };
     }),
     ...(section === null

@@ -7,6 +7,7 @@ import { formatLength } from "../../units/formatLength.ts";
 import { isDrawing } from "../askedEnvelope.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { gapCell } from "./cells.ts";
+import { cutShortLine } from "./cutShortLine.ts";
 import type { EnvelopeReport } from "./envelopeReport.ts";
 import { heading } from "./heading.ts";
 import { textTable } from "./textTable.ts";
@@ -24,6 +25,7 @@ export function envelopeTable(report: EnvelopeReport, model: Model): string {
   ]);
   const blocks = [
     `${heading(setup)}\nSpace swept by tire and rim ${rangeWords(report.range, model, format)}: ${sides}\n`,
+    cutShortLine("envelope", report.envelopes.find(({ cutShort }) => cutShort) ?? {}),
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
     textTable(
       [

@@ -10,6 +10,7 @@ export function limitsJson(report: LimitsReport, units: LengthUnit) {
   return {
     units,
     passed: report.passed,
+    ...(report.cutShort ? { cutShort: true } : {}),
     limits: report.overall.map((limit) => limitOverRangeJson(limit, units)),
     stances: report.stances.map((stance) => stanceJson(stance, units)),
     region: {
@@ -32,7 +33,7 @@ export function limitsJson(report: LimitsReport, units: LengthUnit) {
 
 /** One limit over the whole range; `bound` is proven, `starts` only where it is passed. */
 export function limitOverRangeJson(limit: LimitOverRange, units: LengthUnit) {
-  const { name, side, measure, margin, bound, range, travel, steer, atBorder, starts } = limit;
+  const { name, side, measure, margin, bound, range, travel, steer, atBorder, starts, cutShort } = limit;
   const value = (amount: number) => (measure === "angle" ? degFromRad(amount) : unitsFromMm(amount, units));
   const length = (mm: number | null) => (mm === null ? null : unitsFromMm(mm, units));
   const start = (at: SteerStart | null) => at && { steer: at.steer, travel: unitsFromMm(at.travel, units) };
@@ -47,6 +48,7 @@ export function limitOverRangeJson(limit: LimitOverRange, units: LengthUnit) {
     travel: unitsFromMm(travel, units),
     steer,
     ...(atBorder ? { atBorder } : {}),
+    ...(cutShort ? { cutShort } : {}),
     ...(starts === null
       ? {}
       : {

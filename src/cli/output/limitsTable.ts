@@ -8,6 +8,7 @@ import { limitsPassedSentences, marginWords } from "../../studies/wording/limitS
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { LIMIT_CAUTIONS } from "./cautions.ts";
 import { lengthCell, steerCell } from "./cells.ts";
+import { cutShortLine } from "./cutShortLine.ts";
 import { heading } from "./heading.ts";
 import { textTable } from "./textTable.ts";
 
@@ -21,7 +22,7 @@ export function limitsTable(report: LimitsReport, model: Model): string {
     return `${heading(model.setup)}\nThe setup gives no limits: add a limits or airSpring block.\n\n${LIMIT_CAUTIONS}`;
   }
   return [
-    `${heading(model.setup)}\n${headline(report, model, format)}`,
+    `${heading(model.setup)}\n${headline(report, model, format)}${cutShortLine("limits", report)}`,
     overallTable(report.overall, model, format),
     `Each margin is the least over all travel and both locks, proven to 0.01° or 0.05 mm${provenExcept(report.overall)}.\n`,
     ...report.stances.map((stance) => stanceBlock(stance, model, format)),
@@ -35,7 +36,10 @@ export function limitsTable(report: LimitsReport, model: Model): string {
 
 function headline(report: LimitsReport, model: Model, format: LengthFormat): string {
   const passed = report.overall.filter(isPassed);
-  if (passed.length === 0) return "Every limit given is kept over all travel and both locks.\n";
+  if (passed.length === 0)
+    return report.cutShort
+      ? "No limit is passed at any pose looked at.\n"
+      : "Every limit given is kept over all travel and both locks.\n";
   return limitsPassedSentences(passed, model, format)
     .map((line) => `${line}\n`)
     .join("");

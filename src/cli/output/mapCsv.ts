@@ -42,7 +42,12 @@ export function mapCsv({ map }: MapReport, model: Model): string {
               length(point[3 * cell + 1]!),
               length(point[3 * cell + 2]!),
             ];
-      lines.push([...place, ...found, status === 0 ? "ok" : stuck, ...limitCells(map, cell)]);
+      lines.push([
+        ...place,
+        ...found,
+        status !== 0 ? stuck : Number.isNaN(gap[cell]!) ? "not looked at" : "ok",
+        ...limitCells(map, cell),
+      ]);
     }
   }
   return `${withStandingColumn(lines, model.setup)

@@ -12,7 +12,8 @@ import { pointFromMm } from "./outputUnits.ts";
 
 /**
  * A map as `map --json` prints it, lengths in the file's units: rows by travel, columns by steer. A cell out of reach
- * is null in every grid but `reach`, which says why; `reach` is null in all others. `pastLimit` (which limit a cell
+ * is null in every grid but `reach`, which says why; `reach` is null in all others. With
+ * `cutShort` (the budget ended it) a cell that is null in `reach` too was not looked at. `pastLimit` (which limit a cell
  * passes, of either wheel; null where all are kept) and `limitBorder` (lines) only when the setup gives limits.
  */
 export function mapJson(report: MapReport, model: Model) {
@@ -21,6 +22,7 @@ export function mapJson(report: MapReport, model: Model) {
   return {
     units,
     allowance: unitsFromMm(allowance, units),
+    ...(report.cutShort ? { cutShort: true } : {}),
     rows: [...map.travels].map((mm) => unitsFromMm(mm, units)),
     cols: [...map.steers],
     left: sideJson(report, map.left, model),

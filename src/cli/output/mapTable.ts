@@ -11,6 +11,7 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { gapCell, lengthCell } from "./cells.ts";
+import { cutShortLine } from "./cutShortLine.ts";
 import { heading } from "./heading.ts";
 import { type Column, textTable } from "./textTable.ts";
 
@@ -19,7 +20,7 @@ export function mapTable(report: MapReport, model: Model): string {
   const { setup } = model;
   const format = formatOf(setup);
   const blocks = [
-    `${heading(setup)}\n${mapSentence(report, model)}\n`,
+    `${heading(setup)}\n${mapSentence(report, model)}\n${cutShortLine("map", report)}`,
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
     alwaysLines(report, format),
     model.pairs.length === 0 ? "Nothing is measured: the setup has no parts.\n" : textMap(report, model),
@@ -41,7 +42,14 @@ function alwaysLines({ always }: MapReport, format: LengthFormat): string {
 }
 
 /** Marks stand beside the number, so that none is told by color. */
-const MARKS = { rubs: "x", close: "~", clear: " ", pastLimit: "!", outOfReach: "--" } as const;
+const MARKS = {
+  rubs: "x",
+  close: "~",
+  clear: " ",
+  pastLimit: "!",
+  outOfReach: "--",
+  notLookedAt: "?",
+} as const;
 
 /** Bump on top as on the truck, right lock on the left as the numbers run. */
 function textMap({ map }: MapReport, model: Model): string {
@@ -58,7 +66,7 @@ function textMap({ map }: MapReport, model: Model): string {
     ...[...map.steers].map((_, col) => {
       const cell = row * cols + col;
       const gap = Math.min(map.left.gap[cell]!, map.right.gap[cell]!);
-      if (Number.isNaN(gap)) return `${MARKS.outOfReach} `;
+      if (Number.isNaN(gap)) return `${map.reach.status[cell] === 0 ? MARKS.notLookedAt : MARKS.outOfReach} `;
       const mark = gap < 0 ? MARKS.rubs : gap < allowance ? MARKS.close : MARKS.clear;
       const past = (map.pastLimit?.passed[cell] ?? -1) < 0 ? "" : MARKS.pastLimit;
       return Number.isFinite(gap) ? `${past}${Math.round(gap / step) + 0}${mark}` : `${past} `;

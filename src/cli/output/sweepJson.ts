@@ -8,6 +8,7 @@ import { pointFromMm } from "./outputUnits.ts";
 export function sweepJson(sweep: Sweep, units: LengthUnit) {
   return {
     units,
+    ...(sweep.cutShort ? { cutShort: true } : {}),
     byTravel: sweep.byTravel.map((row) => rowJson(row, units)),
     bySteer: sweep.bySteer.map((row) => rowJson(row, units)),
   };

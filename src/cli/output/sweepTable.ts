@@ -5,6 +5,7 @@ import { sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { degreesCell, gapCell, lengthCell, steerCell } from "./cells.ts";
+import { cutShortLine } from "./cutShortLine.ts";
 import { heading } from "./heading.ts";
 import { textTable } from "./textTable.ts";
 
@@ -14,7 +15,11 @@ export function sweepTable(sweep: Sweep, model: Model): string {
     ...bothSides("By travel, steering straight ahead", sweep.byTravel, "travel", model),
     ...bothSides("By steering at travel 0, + = left turn", sweep.bySteer, "steer", model),
   ];
-  return [`${heading(model.setup)}\n${sweepSentence(sweep, model)}\n`, ...tables, CAUTIONS].join("\n");
+  return [
+    `${heading(model.setup)}\n${sweepSentence(sweep, model)}\n${cutShortLine("sweep", sweep)}`,
+    ...tables,
+    CAUTIONS,
+  ].join("\n");
 }
 
 /** A table a side, or one for both where they read the same. */

@@ -1,6 +1,7 @@
 import type { Command } from "commander";
 import { airOf } from "../../studies/air/airOf.ts";
 import { parseQuantity } from "../../units/quantity.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { airJson } from "../output/airJson.ts";
@@ -37,6 +38,8 @@ export function addAir(program: Command, terminal: Terminal, end: (code: ExitCod
 function runAir(file: string, options: AirOptions, terminal: Terminal): ExitCode {
   const truck = readTruck(file, options, terminal);
   const { model } = truck;
+  // Solves a fixed number of poses: the shortest budget does.
+  askedBudget(truck.file, options, terminal);
   const pressure = askedPressure(truck, options);
   const report = airOf(model, pressure);
   if (report === null)

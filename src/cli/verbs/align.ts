@@ -1,5 +1,6 @@
 import type { Command } from "commander";
 import { alignTruck } from "../../studies/alignment/alignTruck.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { alignJson } from "../output/alignJson.ts";
 import { alignTable } from "../output/alignTable.ts";
@@ -33,6 +34,8 @@ export function addAlign(program: Command, terminal: Terminal, end: (code: ExitC
 function runAlign(file: string, options: SharedOptions, terminal: Terminal): ExitCode {
   const { file: name, model } = readTruck(file, options, terminal);
   const { setup } = model;
+  // Solves a fixed number of poses: the shortest budget does.
+  askedBudget(name, options, terminal);
   const result = alignTruck(model);
   if (!result.ok) throw stanceError(name, model, result.travel);
   const { alignment } = result;

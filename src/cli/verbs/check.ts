@@ -1,6 +1,7 @@
 import type { Command } from "commander";
 import { type CheckReport, checkClearance, DEFAULT_TOLERANCE } from "../../studies/check.ts";
 import { rollCoverage } from "../../studies/floor/rollCoverage.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { checkJson } from "../output/checkJson.ts";
@@ -40,8 +41,9 @@ export function addCheck(program: Command, terminal: Terminal, end: (code: ExitC
 function runCheck(file: string, options: CheckOptions, terminal: Terminal): ExitCode {
   const truck = readTruck(file, options, terminal);
   const { model } = truck;
-  const report = checkClearance(model, { tolerance: askedTolerance(truck, options) });
-  if (report === null) throw new TypeError("check: stopped without being asked to");
+  const tolerance = askedTolerance(truck, options);
+  const budget = askedBudget(truck.file, options, terminal);
+  const report = checkClearance(model, { tolerance, budget });
   const roll = rollCoverage(model);
   terminal.writeOut(
     options.json

@@ -13,6 +13,7 @@ import { formatOf } from "../../studies/wording/formatOf.ts";
 import { rangeWords } from "../../studies/wording/rangeWords.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { askedBudget } from "../askedBudget.ts";
 import {
   type AskedEnvelope,
   askedEnvelope,
@@ -73,7 +74,8 @@ function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal)
   const { model } = truck;
   const asked = askedEnvelope(truck, options);
   const limits = rangeLimits(truck, asked.range, options);
-  const envelopes = sweptEnvelopes(model, asked.sides, asked.range, terminal);
+  const budget = askedBudget(truck.file, options, terminal);
+  const envelopes = sweptEnvelopes(truck, asked, { budget, asked: options.budget }, terminal);
   const pose = homePose(model, asked);
   const section = asked.plane === null ? null : cutBy(truck, envelopes, asked, pose, options);
   const files = written(truck, asked, options, { envelopes, section, pose });

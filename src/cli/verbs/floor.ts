@@ -3,6 +3,7 @@ import type { RollSetup } from "../../setup/floorTypes.ts";
 import { floorReport } from "../../studies/floor/floorReport.ts";
 import { radFromDeg } from "../../units/angle.ts";
 import { parseAngle } from "../../units/parseAngle.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { floorJson } from "../output/floorJson.ts";
@@ -42,6 +43,8 @@ export function addFloor(program: Command, terminal: Terminal, end: (code: ExitC
 function runFloor(file: string, options: FloorOptions, terminal: Terminal): ExitCode {
   const truck = readTruck(file, options, terminal);
   const { model } = truck;
+  // Solves a fixed number of poses: the shortest budget does.
+  askedBudget(truck.file, options, terminal);
   const report = floorReport(model, askedRoll(truck, options));
   terminal.writeOut(
     options.json

@@ -1,6 +1,7 @@
 import type { Command } from "commander";
 import { geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { reachLimits } from "../../studies/reachLimits.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { geometryJson } from "../output/geometryJson.ts";
 import { geometryTable } from "../output/geometryTable.ts";
@@ -46,6 +47,8 @@ function runGeometry(file: string, options: GeometryOptions, terminal: Terminal)
     option: "--steps",
     value: options.steps,
   });
+  // Solves a fixed number of poses: the shortest budget does.
+  askedBudget(name, options, terminal);
   const report = geometryReport(model, steps);
   terminal.writeOut(
     options.json

@@ -1,5 +1,6 @@
 import type { Command } from "commander";
 import { limitsOf } from "../../studies/limits/limitsOf.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { jsonText } from "../output/jsonText.ts";
 import { limitsJson } from "../output/limitsJson.ts";
@@ -27,8 +28,8 @@ export function addLimits(program: Command, terminal: Terminal, end: (code: Exit
 }
 
 function runLimits(file: string, options: AlignedOptions, terminal: Terminal): ExitCode {
-  const { model } = readTruck(file, options, terminal);
-  const report = limitsOf(model);
+  const { file: name, model } = readTruck(file, options, terminal);
+  const report = limitsOf(model, askedBudget(name, options, terminal));
   terminal.writeOut(
     options.json
       ? jsonText(withStanding(limitsJson(report, model.setup.units), model.setup))

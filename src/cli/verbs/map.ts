@@ -1,5 +1,6 @@
 import type { Command } from "commander";
 import { type MapReport, mapReportOf } from "../../studies/map/mapReport.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { jsonText } from "../output/jsonText.ts";
@@ -53,8 +54,8 @@ function runMap(file: string, options: MapVerbOptions, terminal: Terminal): Exit
   }
   const whole = (option: "rows" | "cols") =>
     readWhole(options[option], 2, MOST_CELLS, { file: name, option: `--${option}`, value: options[option] });
-  const report = mapReportOf(model, { rows: whole("rows"), cols: whole("cols") });
-  if (report === null) throw new TypeError("map: stopped without being asked to");
+  const [rows, cols] = [whole("rows"), whole("cols")];
+  const report = mapReportOf(model, { rows, cols, budget: askedBudget(name, options, terminal) });
   terminal.writeOut(
     options.json
       ? jsonText(withStanding(mapJson(report, model), model.setup))

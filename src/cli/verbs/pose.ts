@@ -13,9 +13,11 @@ import {
   solvePose,
 } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { CAUTIONS, FLOOR_CAUTIONS } from "../output/cautions.ts";
+import { cutShortLine } from "../output/cutShortLine.ts";
 import { heading } from "../output/heading.ts";
 import { jsonText } from "../output/jsonText.ts";
 import { poseJson } from "../output/poseJson.ts";
@@ -69,19 +71,23 @@ function runPose(file: string, options: PoseOptions, terminal: Terminal): ExitCo
   const truck = readTruck(file, options, terminal);
   const { model } = truck;
   const poses = askedPoses(truck, options);
+  const budget = askedBudget(truck.file, options, terminal);
   const shown = poses.map((pose) => ({
     pose,
-    gaps: gapsAt(model, pose),
+    gaps: gapsAt(model, pose, budget),
     floor: options.floor || "travels" in pose ? floorUnder(truck, pose) : null,
   }));
+  const cut = budget.cut ? { cutShort: true as const } : {};
   if (options.json) {
     const documents = shown.map(({ pose, gaps, floor }) => poseJson(pose, gaps, model.setup.units, floor));
-    const document = options.at ? { poses: documents } : documents[0]!;
+    const document = { ...cut, ...(options.at ? { poses: documents } : documents[0]!) };
     terminal.writeOut(jsonText(withStanding(document, model.setup)));
   } else {
     const tables = shown.map(({ pose, gaps, floor }) => poseTable(pose, gaps, model, floor));
     const cautions = shown.some(({ floor }) => floor !== null) ? [CAUTIONS, FLOOR_CAUTIONS] : [CAUTIONS];
-    terminal.writeOut([`${heading(model.setup)}\n`, ...tables, ...cautions].join("\n"));
+    terminal.writeOut(
+      [`${heading(model.setup)}\n${cutShortLine("pose", cut)}`, ...tables, ...cautions].join("\n"),
+    );
   }
   return shown.some(({ gaps }) => gaps.some((entry) => entry.gap < 0)) ? ExitCode.Rubs : ExitCode.Fine;
 }

@@ -1,5 +1,6 @@
 import type { Command } from "commander";
 import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/sweep.ts";
+import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { jsonText } from "../output/jsonText.ts";
@@ -46,7 +47,8 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
     throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
   }
   const place = { file: name, option: "--steps", value: options.steps };
-  const sweep = sweepOf(model, readWhole(options.steps, 2, MOST_STEPS, place));
+  const steps = readWhole(options.steps, 2, MOST_STEPS, place);
+  const sweep = sweepOf(model, steps, askedBudget(name, options, terminal));
   terminal.writeOut(
     options.json
       ? jsonText(withStanding(sweepJson(sweep, model.setup.units), model.setup))

@@ -1,5 +1,6 @@
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import { Budget } from "../budget.ts";
 import type { Model } from "../model.ts";
 import { closeSurface } from "./closeSurface.ts";
 import { dualSurface } from "./dualSurface.ts";
@@ -14,8 +15,10 @@ import { wheelTableOf } from "./wheelTable.ts";
 export interface EnvelopeOptions {
   /** `fine` for files and measuring (default), `preview` to look at. */
   readonly preset?: EnvelopePreset;
-  /** Called now and then with the share done, 0 … 1; returns true to stop. */
+  /** Called now and then with the share done, 0 … 1. */
   readonly onProgress?: Progress;
+  /** Where it does not do for a fine surface, the answer is a preview. */
+  readonly budget?: Budget;
 }
 
 /** The space one side's tire and rim sweep over a range of poses. */
@@ -28,13 +31,18 @@ export interface Envelope {
   readonly inside: number;
   /** mm. No point of the surface is farther than this from where the ring can be. */
   readonly outside: number;
+  /** The budget did not do for the surface asked for: `inside` and `outside` say what is kept. */
+  readonly cutShort?: true;
   /** What it cost: poses tabled, cubes of the tree. */
   readonly cost: { readonly poses: number; readonly cubes: number };
 }
 
 export type EnvelopeResult =
   | { readonly ok: true; readonly envelope: Envelope }
-  | { readonly ok: false; readonly reason: "stopped" | "outOfReach" };
+  | { readonly ok: false; readonly reason: "budgetSpent" | "outOfReach" };
+
+/** All but a fifth of a budget is for the fine surface; a preview takes a fifteenth of its time. */
+const FINE_PART = 1.25;
 
 /** mm. Past the ring's own size, how far from the section distances are tabled. */
 const FIELD_REACH = 250;
@@ -50,18 +58,34 @@ export function envelopeOf(
   range: EnvelopeRange,
   options: EnvelopeOptions = {},
 ): EnvelopeResult {
-  const preset = ENVELOPE_PRESETS[options.preset ?? "fine"];
-  const progress = options.onProgress ?? neverStop;
+  const { preset = "fine", onProgress = () => {}, budget = Budget.endless() } = options;
+  if (preset === "preview") return sweptBy("preview", model, side, range, onProgress, budget);
+  const fine = sweptBy("fine", model, side, range, onProgress, budget.share(FINE_PART));
+  if (fine.ok || fine.reason === "outOfReach") return fine;
+  const coarse = sweptBy("preview", model, side, range, onProgress, budget.share(1));
+  return coarse.ok ? { ok: true, envelope: { ...coarse.envelope, cutShort: true } } : coarse;
+}
+
+function sweptBy(
+  name: EnvelopePreset,
+  model: Model,
+  side: Side,
+  range: EnvelopeRange,
+  progress: Progress,
+  budget: Budget,
+): EnvelopeResult {
+  const preset = ENVELOPE_PRESETS[name];
   const table = wheelTableOf(model, side, range, preset.spacing);
   if (table === null) return { ok: false, reason: "outOfReach" };
   const field = new SectionField(model.ring, preset.sectionStep, FIELD_REACH);
   const swept = new SweptDistance(table, field);
-  const tree = new EnvelopeTree(swept, model.ring.ballRadius, preset, progress);
-  if (!tree.build()) return { ok: false, reason: "stopped" };
+  const tree = new EnvelopeTree(swept, model.ring.ballRadius, preset, progress, budget);
+  if (!tree.build()) return { ok: false, reason: "budgetSpent" };
   const { offset, fit } = preset;
   const surface = fit === null ? dualSurface(tree, offset) : fittedSurface(tree, offset, fit);
+  if (surface === null) return { ok: false, reason: "budgetSpent" };
   const mesh = closeSurface(surface);
-  if (progress(1)) return { ok: false, reason: "stopped" };
+  progress(1);
   return {
     ok: true,
     envelope: {
@@ -73,10 +97,6 @@ export function envelopeOf(
       cost: { poses: table.rows * table.columns, cubes: tree.count },
     },
   };
-}
-
-function neverStop(): boolean {
-  return false;
 }
 
 /** The mirror image across the center plane; triangles turn about, so that they face outward again. */

@@ -1,3 +1,4 @@
+import type { Budget } from "../budget.ts";
 import { LATTICE_MOST, LatticeValues } from "./latticeValues.ts";
 import type { SweptDistance } from "./sweptDistance.ts";
 import { WHEEL_ROW } from "./wheelTable.ts";
@@ -13,11 +14,14 @@ export interface TreeSizes {
   readonly offset: number;
 }
 
-/** Called now and then with the share done, 0 … 1; returns true to stop. */
-export type Progress = (share: number) => boolean;
+/** Called now and then with the share done, 0 … 1. */
+export type Progress = (share: number) => void;
 
 /** Leaves between two calls of `progress`. */
 const STRIDE = 512;
+
+/** Microseconds, about, of a leaf with surface. */
+const LEAF_WORK = 20;
 
 /** Share of a cube's half diagonal more that the surface must be away for the cube to count as free of it. */
 const CLEAR_SHARE = 1.02;
@@ -58,6 +62,7 @@ export class EnvelopeTree {
     reach: number,
     private readonly sizes: TreeSizes,
     private readonly progress: Progress,
+    readonly budget: Budget,
   ) {
     const { table } = swept;
     const low = [0, 1, 2].map((axis) => extent(table.wheels, axis, Math.min, Number.POSITIVE_INFINITY));
@@ -98,6 +103,7 @@ export class EnvelopeTree {
   refine(leaves: Iterable<number>): number {
     let cut = 0;
     for (const leaf of leaves) {
+      if (this.stopped) break;
       const from = this.poseFrom[leaf]!;
       const count = this.poseTo[leaf]! - from;
       if (count === 0 || this.size[leaf] === 1 || this.first[leaf]! >= 0) continue;
@@ -170,7 +176,8 @@ export class EnvelopeTree {
   private finish(size: number): void {
     this.done += (size / this.size[0]!) ** 3;
     this.leaves++;
-    if (this.leaves % STRIDE === 0 && this.progress(Math.min(1, this.done))) this.stopped = true;
+    if (this.leaves % STRIDE === 0) this.progress(Math.min(1, this.done));
+    if (this.budget.isSpent(LEAF_WORK)) this.stopped = true;
   }
 
   private readonly at8 = new Float64Array(8);

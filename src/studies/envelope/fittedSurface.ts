@@ -1,6 +1,9 @@
 import { type DualSurface, dualSurface } from "./dualSurface.ts";
 import type { EnvelopeTree } from "./envelopeTree.ts";
 
+/** Microseconds, about, of looking at a triangle. */
+const TRIANGLE_WORK = 20;
+
 /** Rounds of looking for triangles that are off and cutting the cubes about them. */
 const MOST_ROUNDS = 5;
 
@@ -12,14 +15,16 @@ export interface FitLimits {
 
 /**
  * The surface of a tree, its cubes cut further wherever a triangle's middle or the middle of one of its edges
- * is off. Cuts the tree. Left-hand frame, mm.
+ * is off. Cuts the tree. Left-hand frame, mm. @returns null when the budget was spent first.
  */
-export function fittedSurface(tree: EnvelopeTree, offset: number, limits: FitLimits): DualSurface {
+export function fittedSurface(tree: EnvelopeTree, offset: number, limits: FitLimits): DualSurface | null {
   let surface = dualSurface(tree, offset);
   let since = 0;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const before = tree.count;
-    if (tree.refine(leavesOff(tree, surface, limits, since)) === 0) break;
+    const cut = tree.refine(leavesOff(tree, surface, limits, since));
+    if (tree.budget.cut) return null;
+    if (cut === 0) break;
     since = before;
     surface = dualSurface(tree, offset);
   }
@@ -38,6 +43,7 @@ function leavesOff(
     const a = triangles[t]!;
     const b = triangles[t + 1]!;
     const c = triangles[t + 2]!;
+    if (tree.budget.isSpent(TRIANGLE_WORK)) break;
     if (leaves[a]! < since && leaves[b]! < since && leaves[c]! < since) continue;
     if (
       isOff(tree, positions, leaves, a, b, c, limits) ||

@@ -4,6 +4,7 @@ import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import { Budget } from "../budget.ts";
 import type { Model } from "../model.ts";
 import { Cut, NODE, NODE_ROW, Nodes } from "../worst/nodes.ts";
 import { OtherWheel } from "../worst/otherWheel.ts";
@@ -22,8 +23,8 @@ export interface ContainmentProof {
 
 /** Cells looked at before it is given up. */
 const MOST_CELLS = 40_000_000;
-/** Cells between two calls of `keepGoing`. */
-const STRIDE = 4096;
+/** Microseconds, about, of a cell. */
+const CELL_WORK = 1;
 /** Cells of poses below this share of the range are not cut further: the border of reach is left unproven. */
 const LEAST_SHARE = 1 / 4096;
 
@@ -36,7 +37,7 @@ const found = cellBound();
  * until the bound is good enough. Where the surface is closed and holds one pose's ring, it then holds the ring
  * at every pose but for that depth (see `public/docs/envelope.md`).
  * @param mesh left-hand frame of the side.
- * @param keepGoing asked now and then; false stops. @returns null when it was stopped.
+ * Not proven once the budget is spent.
  */
 export function proveContainment(
   model: Model,
@@ -44,8 +45,8 @@ export function proveContainment(
   range: EnvelopeRange,
   mesh: TriangleMesh,
   allowed: number,
-  keepGoing?: () => boolean,
-): ContainmentProof | null {
+  budget: Budget = Budget.endless(),
+): ContainmentProof {
   const travel = reachableTravel(model, range);
   if (travel === null) return { proven: true, deepest: 0, cells: 0 };
   const { frontEnd, ring } = model;
@@ -69,8 +70,7 @@ export function proveContainment(
   while (open.length > 0) {
     const node = open.pop()!;
     cells++;
-    if (cells > MOST_CELLS) return { proven: false, deepest: 0, cells };
-    if (cells % STRIDE === 0 && keepGoing?.() === false) return null;
+    if (cells > MOST_CELLS || budget.isSpent(CELL_WORK)) return { proven: false, deepest: 0, cells };
     const at = node * NODE_ROW;
     const cell = nodes.rows[at]!;
     const poseAt = cell * CELL_OF_POSES_ROW;

@@ -9,6 +9,7 @@ import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
+import type { Budget } from "../budget.ts";
 import { Keeps, type KeptPoses } from "../limits/keptPoses.ts";
 import { MinHeap } from "../minHeap.ts";
 import { type LegPair, pairGapTo } from "../pairs.ts";
@@ -56,6 +57,9 @@ const LIMIT_SHARE = 2 ** -12;
 
 /** Steers looked at at each end of the arm's reach when cells were given up. */
 const END_SAMPLES = 33;
+
+/** Microseconds, about. */
+const TWO_LOOKS_WORK = 20;
 
 /** Nodes after which the search stops and reports the bound it has reached: under a second of work. */
 const MOST_NODES = 60_000;
@@ -124,9 +128,10 @@ export class LegSearch {
     }
   }
 
-  run(tolerance: number): WorstLegGap | null {
+  run(tolerance: number, budget: Budget): WorstLegGap | null {
     while (this.heap.size > 0 && this.looked < MOST_NODES) {
       if (Math.max(this.heap.leastKey(), this.floor) >= this.best - tolerance) break;
+      if (budget.isSpent(TWO_LOOKS_WORK)) break;
       const node = this.heap.pop();
       const twin = this.nodes.halve(node);
       this.look(node);

@@ -1,3 +1,4 @@
+import { Budget } from "../budget.ts";
 import type { PoseRange, PoseToStart } from "../worstGap.ts";
 import { LegSearch, type LegsToSearch, type WorstLegGap } from "./legSearch.ts";
 
@@ -6,8 +7,8 @@ import { LegSearch, type LegsToSearch, type WorstLegGap } from "./legSearch.ts";
  * branch and bound over poses and the legs together, as `worstGap` does for what stands still: each node is a
  * cell of poses × a piece of one leg, bounded by `boundCell` and `boundFan`, the better one counting, with the
  * motion `legMotionTo` proves. Ends when gap − bound ≤ `tolerance` (mm), or `borderTolerance` where the border of
- * reach decides. @param start a pose of the range that keeps all limits.
- * @returns null when no pose of the range is in reach.
+ * reach decides. @param start a pose of the range that keeps all limits. @param budget ends it with what it has reached.
+ * @returns null when no pose of the range is in reach, or none was found before the budget was spent.
  */
 export function worstLegGap(
   legs: LegsToSearch,
@@ -15,6 +16,7 @@ export function worstLegGap(
   tolerance: number,
   borderTolerance = tolerance,
   start: PoseToStart | null = null,
+  budget: Budget = Budget.endless(),
 ): WorstLegGap | null {
-  return new LegSearch(legs, range, borderTolerance, start).run(tolerance);
+  return new LegSearch(legs, range, borderTolerance, start).run(tolerance, budget);
 }

@@ -4,6 +4,7 @@ import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "../../gaps/toleranc
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import { POSE, POSE_ROW } from "../../suspension/poseRow.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
+import { Budget } from "../budget.ts";
 import { MinHeap } from "../minHeap.ts";
 import { pairGapTo, type StrutPair } from "../pairs.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells, type WheelToMove } from "../worst/poseCells.ts";
@@ -22,6 +23,9 @@ export interface WorstStrutGap {
   readonly armAngle: number;
   readonly steer: number;
 }
+
+/** Microseconds, about: a cell, a gap at a pose. */
+const LOOK_WORK = 50;
 
 /** Cells of poses looked at after which the search ends with the bound it has reached: a few seconds of work. */
 const MOST_CELLS = 50_000;
@@ -48,7 +52,8 @@ const FIRST_ROUNDS = 24;
  * middle pose has it than a proven path, and a signed distance changes by no more than the two together: gap at the
  * middle less both paths bounds the cell. At the border of reach the ring's path is that of `borderCellTo`.
  * @param start a pose of the range that keeps all limits.
- * @returns null when no pose of the range is in reach.
+ * @param budget once it is spent the search ends with what it has reached.
+ * @returns null when no pose of the range is in reach, or none was found before the budget was spent.
  */
 export function worstStrutGap(
   strut: StrutToSearch,
@@ -56,8 +61,9 @@ export function worstStrutGap(
   tolerance: number,
   borderTolerance = tolerance,
   start: PoseToStart | null = null,
+  budget: Budget = Budget.endless(),
 ): WorstStrutGap | null {
-  return new StrutSearch(strut, range, borderTolerance).run(tolerance, start);
+  return new StrutSearch(strut, range, borderTolerance, budget).run(tolerance, start);
 }
 
 class StrutSearch {
@@ -80,6 +86,7 @@ class StrutSearch {
     private readonly strut: StrutToSearch,
     private readonly range: PoseRange,
     private readonly borderTolerance: number,
+    private readonly budget: Budget,
   ) {
     this.poses = new PoseCells(strut);
     this.floor = -strut.pair.ring.deepest - strut.pair.part.cells[CELL.radius]!;
@@ -94,6 +101,7 @@ class StrutSearch {
     const root = this.poses.add(middle[0], 0.5 * this.armRange, middle[1], 0.5 * this.steerRange);
     this.look(root, Number.NEGATIVE_INFINITY);
     while (this.heap.size > 0 && this.poses.count < MOST_CELLS && this.least() < this.best - tolerance) {
+      if (this.budget.isSpent(2 * LOOK_WORK)) break;
       const bound = this.heap.leastKey();
       const cell = this.heap.pop();
       const first = this.poses.half(cell, this.cutOf(cell));
@@ -132,9 +140,11 @@ class StrutSearch {
     let arm = this.armRange / (FIRST_ARMS - 1);
     let steer = this.steerRange / (FIRST_STEERS - 1);
     for (let i = 0; i < FIRST_ARMS; i++)
-      for (let j = 0; j < FIRST_STEERS; j++) lookAt(armLow + i * arm, steerLow + j * steer);
+      for (let j = 0; j < FIRST_STEERS && !this.budget.isSpent(LOOK_WORK); j++)
+        lookAt(armLow + i * arm, steerLow + j * steer);
     for (let round = 0; round < FIRST_ROUNDS; round++) {
       const { best: before, bestArm, bestSteer } = this;
+      if (this.budget.isSpent(4 * LOOK_WORK)) return;
       for (const way of [-1, 1]) {
         lookAt(bestArm + way * arm, bestSteer);
         lookAt(bestArm, bestSteer + way * steer);

@@ -1,6 +1,7 @@
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
+import { Budget } from "../budget.ts";
 import { Look, march } from "../map/march.ts";
 import type { Model } from "../model.ts";
 import { KEPT } from "./frontEndLimit.ts";
@@ -33,15 +34,19 @@ export interface OneLimit {
 }
 
 /** Null where the setup gives no limits: then there is nothing to go along for. */
-export function limitBordersOf(model: Model): LimitBorders | null {
-  return limitsOn(model, "left").length > 0 ? new LimitBorders(model) : null;
+export function limitBordersOf(model: Model, budget: Budget): LimitBorders | null {
+  return limitsOn(model, "left").length > 0 ? new LimitBorders(model, budget) : null;
 }
 
 /** Goes along travel or steer until a limit is passed on either side. One for a model: it holds its cells. */
 export class LimitBorders {
   private readonly cells: Readonly<Record<Side, LimitCell>>;
 
-  constructor(private readonly model: Model) {
+  /** @param budget once it is spent, nothing is proven past where it has come. */
+  constructor(
+    private readonly model: Model,
+    private readonly budget: Budget = Budget.endless(),
+  ) {
     this.cells = { left: new LimitCell(model, "left"), right: new LimitCell(model, "right") };
   }
 
@@ -117,6 +122,7 @@ export class LimitBorders {
       from,
       to,
       RESOLUTION * Math.abs(to - from),
+      this.budget,
     );
     if (found === Look.Clear) return { stop: "end", at: to };
     if (found >= 0) return { stop: "limit", at: clearTo, side, name: cell.limits[found]!.name };

@@ -2,6 +2,7 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { type OutOfReach, solvePose } from "../../suspension/solvePose.ts";
+import { Budget } from "../budget.ts";
 import { evenly } from "../map/evenly.ts";
 import type { Model } from "../model.ts";
 import { type LimitBorder, LimitBorders } from "./limitBorders.ts";
@@ -80,6 +81,8 @@ export interface LimitsReport {
   readonly notChecked: readonly string[];
   /** Some pose of the range passes a limit. */
   readonly passed: boolean;
+  /** The budget was spent first: margins are proven as far as their bounds say, ways as far as they are told. */
+  readonly cutShort?: true;
 }
 
 /** Heights and steers the region is told at unless asked otherwise. */
@@ -91,12 +94,17 @@ const COLS = 11;
  * the setup names none), ranked; each limit over the whole range; the reachable region and what sets each border of it.
  * Between the heights and steers of the region nothing is claimed; each of its borders is proven along its own line.
  */
-export function limitsOf(model: Model, rows = ROWS, cols = COLS): LimitsReport {
-  const borders = new LimitBorders(model);
+export function limitsOf(
+  model: Model,
+  budget: Budget = Budget.endless(),
+  rows = ROWS,
+  cols = COLS,
+): LimitsReport {
   const cells = { left: new LimitCell(model, "left"), right: new LimitCell(model, "right") };
   const named = model.setup.stances.length > 0 ? model.setup.stances : [{ name: "as measured", travel: 0 }];
-  const overall = limitsOverRange(model);
-  return {
+  const overall = limitsOverRange(model, budget.share(2));
+  const borders = new LimitBorders(model, budget.share(1));
+  const report = {
     stances: named.map(({ name, travel }) => ({
       name,
       travel,
@@ -112,6 +120,7 @@ export function limitsOf(model: Model, rows = ROWS, cols = COLS): LimitsReport {
     notChecked: notChecked(model.setup),
     passed: overall.some(isPassed),
   };
+  return budget.cut ? { ...report, cutShort: true } : report;
 }
 
 /** Every limit of both sides at one pose, ranked. */

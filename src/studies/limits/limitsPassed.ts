@@ -1,5 +1,6 @@
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import { Budget } from "../budget.ts";
 import type { Model } from "../model.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { LimitBorders } from "./limitBorders.ts";
@@ -14,6 +15,8 @@ export interface LimitOverRange extends WorstMargin {
   readonly range: number;
   /** Null where no pose passes it. */
   readonly starts: LimitStarts | null;
+  /** The budget was spent first: `bound` is what was reached, and a start that is null was not looked for to the end. */
+  readonly cutShort?: true;
 }
 
 /** Where a limit is first passed; each null where it is not. */
@@ -54,13 +57,12 @@ export function limitTravel(
  * Every limit of both sides over the setup's travel and both locks, left side first: the least margin with its proven
  * bound, and where it is first passed. Empty when the setup gives no limit.
  */
-export function limitsOverRange(model: Model): LimitOverRange[] {
-  return searched(model, Number.POSITIVE_INFINITY, false);
+export function limitsOverRange(model: Model, budget: Budget = Budget.endless()): LimitOverRange[] {
+  return searched(model, Number.POSITIVE_INFINITY, false, budget);
 }
 
-function searched(model: Model, enough: number, aloneSides: boolean): LimitOverRange[] {
+function searched(model: Model, enough: number, aloneSides: boolean, budget: Budget): LimitOverRange[] {
   const found: LimitOverRange[] = [];
-  const borders = new LimitBorders(model);
   for (const side of ["left", "right"] as const) {
     if (side === "right" && model.mirrored) {
       found.push(...found.map(mirrored));
@@ -71,10 +73,14 @@ function searched(model: Model, enough: number, aloneSides: boolean): LimitOverR
     const range = { armLow: armAngleFor(cell.side, low), armHigh: armAngleFor(cell.side, high) };
     for (const [i, { name, measure, range: whole }] of cell.limits.entries()) {
       const tolerance = measure === "angle" ? ANGLE_TOLERANCE : LENGTH_TOLERANCE;
-      const worst = worstMargin(cell, i, range, tolerance, enough);
+      const sidesLeft = side === "left" && !model.mirrored ? 2 : 1;
+      const share = budget.share(sidesLeft * cell.limits.length - i);
+      const worst = worstMargin(cell, i, range, tolerance, enough, share);
       if (worst === null) continue;
+      const borders = new LimitBorders(model, share);
       const starts = worst.margin < -KEPT ? startsOf(borders, side, i, low, high) : null;
-      found.push({ side, name, measure, range: whole, ...worst, starts });
+      const cutShort = share.cut ? { cutShort: true as const } : {};
+      found.push({ side, name, measure, range: whole, ...worst, starts, ...cutShort });
     }
   }
   return found;
@@ -85,10 +91,22 @@ export function isPassed({ margin }: LimitOverRange): boolean {
   return margin < -KEPT;
 }
 
-/** Those of them that some pose passes. @param aloneSides each wheel for itself, as far as it can follow alone */
-export function limitsPassed(model: Model, aloneSides = false): LimitOverRange[] {
+/** Whether some pose passes it, or the budget was spent before it was proven that none does. */
+function mayBePassed(limit: LimitOverRange): boolean {
+  return isPassed(limit) || (limit.cutShort === true && limit.bound < -KEPT);
+}
+
+/**
+ * Those of them that some pose passes, and those of which the budget let nothing be proven (`isPassed` parts them).
+ * @param aloneSides each wheel for itself, as far as it can follow alone
+ */
+export function limitsPassed(
+  model: Model,
+  aloneSides = false,
+  budget: Budget = Budget.endless(),
+): LimitOverRange[] {
   // Of one that is kept, that is all there is to prove.
-  return searched(model, -KEPT, aloneSides).filter(isPassed);
+  return searched(model, -KEPT, aloneSides, budget).filter(mayBePassed);
 }
 
 function startsOf(borders: LimitBorders, side: Side, limit: number, low: number, high: number): LimitStarts {

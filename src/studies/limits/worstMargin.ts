@@ -1,4 +1,5 @@
 import { PoseStatus } from "../../suspension/poseStatus.ts";
+import { Budget } from "../budget.ts";
 import { MinHeap } from "../minHeap.ts";
 import { CellState, type LimitCell } from "./limitCell.ts";
 
@@ -23,6 +24,9 @@ export interface ArmRange {
 /** Share of the range below which a cell at the border of reach is given up. */
 const BORDER_SHARE = 2 ** -10;
 
+/** Microseconds, about. */
+const TWO_LOOKS_WORK = 15;
+
 /** Cells at most; where they do not do, `bound` says what was reached. */
 const MOST_CELLS = 300_000;
 
@@ -36,7 +40,8 @@ const CELL = 5;
  * Searches all lower arm angles × −1 … +1 of steer for the least margin of a limit, best first: a cell of poses has no
  * less than the margin at its middle less how far that can fall in it, and cells that could be worse than the worst
  * found by more than `tolerance` are halved. @param enough the search
- * ends as soon as no pose is proven to have less than this. @returns null when no pose of the range is within reach.
+ * ends as soon as no pose is proven to have less than this.
+ * @param budget once it is spent, `bound` says what was reached. @returns null when no pose of the range is within reach.
  */
 export function worstMargin(
   cell: LimitCell,
@@ -44,6 +49,7 @@ export function worstMargin(
   range: ArmRange,
   tolerance: number,
   enough = Number.POSITIVE_INFINITY,
+  budget: Budget = Budget.endless(),
 ): WorstMargin | null {
   const heap = new MinHeap();
   const cells: number[] = [];
@@ -93,7 +99,8 @@ export function worstMargin(
   while (
     heap.size > 0 &&
     heap.leastKey() < Math.min(best - tolerance, enough) &&
-    cells.length < MOST_CELLS * CELL
+    cells.length < MOST_CELLS * CELL &&
+    !budget.isSpent(TWO_LOOKS_WORK)
   ) {
     const at = heap.pop() * CELL;
     const [arm, armHalf, middle, steerHalf] = [cells[at]!, cells[at + 1]!, cells[at + 2]!, cells[at + 3]!];

@@ -5,6 +5,8 @@ import { POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
+import { Budget } from "../budget.ts";
+import { coarseFirst } from "../coarseFirst.ts";
 import { limitsOn } from "../limits/limitsOn.ts";
 import type { Model } from "../model.ts";
 import { pairGapTo } from "../pairs.ts";
@@ -15,7 +17,7 @@ import { PairTrack } from "./pairTrack.ts";
 
 /** One side of a map: flat arrays, cell (row, col) at row × cols + col. mm. */
 export interface MapSide {
-  /** Worst gap over all pairs of the side; NaN where out of reach, +Infinity where nothing is measured. */
+  /** Worst gap over all pairs of the side; NaN where out of reach or not looked at, +Infinity where nothing is measured. */
   readonly gap: Float64Array;
   /** The same over the pairs whose gap changes with the pose: what `contoursOf` follows. */
   readonly moving: Float64Array;
@@ -48,15 +50,20 @@ export interface ClearanceMap {
   readonly reach: MapReach;
   /** Null where the setup gives no limits. */
   readonly pastLimit: MapPastLimit | null;
+  /** The budget was spent first: cells in reach without a gap were not looked at. */
+  readonly cutShort?: true;
 }
 
 export interface MapOptions {
   /** Heights and steers looked at, ends included; whole, at least 2. Default `MAP_CELLS` each. */
   readonly rows?: number;
   readonly cols?: number;
-  /** Called after each row; return true to stop (the answer is then null). */
-  readonly onRow?: (done: number, of: number) => boolean;
+  /** Once it is spent, cells left are not looked at; rows are looked at from coarse to fine. */
+  readonly budget?: Budget;
 }
+
+/** Microseconds, about, of a cell that is not near the one before: a solid pressed deep makes it longer. */
+const CELL_WORK = 20;
 
 /** Fine enough to see: an eighth of an inch a row on a usual truck. */
 export const MAP_CELLS = 61;
@@ -65,9 +72,10 @@ export const MAP_CELLS = 61;
  * The worst gap of each side over an even grid of the setup's travel (rows) × both locks (columns). Exact at each
  * cell, as a gap at one pose; between cells nothing is claimed (`checkClearance`, `steerLimits`, `lowestTravels` do).
  * A mirrored truck is worked out on the left alone.
- * @returns null when `onRow` stopped it. @throws RangeError for rows or cols that are no grid.
+ * @throws RangeError for rows or cols that are no grid.
  */
-export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap | null {
+export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap {
+  const budget = options.budget ?? Budget.endless();
   const rows = sizeOf("rows", options.rows);
   const cols = sizeOf("cols", options.cols);
   const { droop, bump } = model.setup.travel;
@@ -89,7 +97,7 @@ export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap | nu
   const steering = steeringRows(model, map.steers);
   const left = new SideSweep(model, "left", map, steering);
   const right = new SideSweep(model, "right", map, steering);
-  for (let row = 0; row < rows; row++) {
+  for (const row of coarseFirst(rows)) {
     const canLeft = left.place(row);
     // Of mirrored sides the right wheel does at −steer what the left one does.
     const canRight = twins === null ? right.place(row) : canLeft.slice().reverse();
@@ -100,12 +108,12 @@ export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap | nu
     }
     if (limits !== null)
       limits.sweep(map, row, canLeft, steering.ends, left.poses, twins === null ? right.poses : null);
-    left.sweep(row, canLeft);
-    if (twins === null) right.sweep(row, canLeft);
+    left.sweep(row, canLeft, budget);
+    if (twins === null) right.sweep(row, canLeft, budget);
     else mirrorRow(map, row, twins);
-    if (options.onRow?.(row + 1, rows)) return null;
   }
-  return limits === null ? map : { ...map, pastLimit: limits.told() };
+  const told = limits === null ? map : { ...map, pastLimit: limits.told() };
+  return budget.cut ? { ...told, cutShort: true } : told;
 }
 
 function sizeOf(name: string, asked: number | undefined): number {
@@ -199,11 +207,12 @@ class SideSweep {
   }
 
   /** Gaps of a row at the columns both sides can take: there and back, so that each pose is near the one before. */
-  sweep(row: number, can: Uint8Array): void {
+  sweep(row: number, can: Uint8Array, budget: Budget): void {
     const cols = can.length;
     const back = row % 2 === 1;
     for (let step = 0; step < cols; step++) {
       const col = back ? cols - 1 - step : step;
+      if (budget.isSpent(CELL_WORK)) return;
       if (can[col] === 1) this.fill(row * cols + col, col * POSE_ROW);
     }
   }

@@ -3,6 +3,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
+import { Budget } from "../budget.ts";
 import { type LimitBorder, type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
 import type { Model } from "../model.ts";
 import { type Limit, limitedEnd, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
@@ -45,18 +46,18 @@ const AT_BORDER = 0.01;
  * way down starts at travel 0, where the truck was measured; where that does not keep the level itself, at full droop,
  * the highest the setup rides, or where a limit ends the way up from 0. Where 0 passes a limit, that is all it tells.
  * Proven as `steerLimits` is; pairs that ride together are left out.
- * @param steers −1 … +1. @param onRow called after each; return true to stop (the answer is then null).
+ * @param steers −1 … +1. @param budget once it is spent, nothing is proven past where each has come.
  */
 export function lowestTravels(
   model: Model,
   steers: ArrayLike<number>,
-  onRow?: (done: number, of: number) => boolean,
-): (LowestTravels | NoLimits)[] | null {
+  budget: Budget = Budget.endless(),
+): (LowestTravels | NoLimits)[] {
   const search = new TravelSearch(model);
   const found: (LowestTravels | NoLimits)[] = [];
   for (let i = 0; i < steers.length; i++) {
-    found.push(search.at(steers[i]!));
-    if (onRow?.(i + 1, steers.length)) return null;
+    const share = budget.share(steers.length - i);
+    found.push(search.at(steers[i]!, share));
   }
   return found;
 }
@@ -69,7 +70,8 @@ class TravelSearch {
   private readonly low: number;
   /** Full bump, or the last travel both wheels can follow straight ahead. */
   private readonly high: Limit;
-  private readonly borders: LimitBorders | null;
+  private borders: LimitBorders | null = null;
+  private budget = Budget.endless();
   private steer = 0;
 
   constructor(private readonly model: Model) {
@@ -84,10 +86,11 @@ class TravelSearch {
     }
     this.low = low;
     this.high = high;
-    this.borders = limitBordersOf(model);
   }
 
-  at(steer: number): LowestTravels | NoLimits {
+  at(steer: number, budget: Budget): LowestTravels | NoLimits {
+    this.budget = budget;
+    this.borders = limitBordersOf(this.model, budget);
     this.steer = steer;
     const { allowance } = this.model.setup;
     const limited = this.limitedRange();
@@ -158,6 +161,7 @@ class TravelSearch {
         low,
         high,
         ARM_RESOLUTION * (high - low),
+        this.budget,
       );
       if (found === Look.Clear) continue;
       const at = this.travelAt(side, clearTo);
@@ -187,6 +191,7 @@ class TravelSearch {
       low,
       high,
       finest,
+      this.budget,
     );
     if (found === Look.Clear) return end;
     const at = clearTo === low ? from : this.travelAt(side, clearTo);

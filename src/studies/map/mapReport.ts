@@ -1,5 +1,6 @@
 import { GAP } from "../../gaps/partGap.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import { Budget } from "../budget.ts";
 import type { Model } from "../model.ts";
 import { type ReachLimit, reachLimits } from "../reachLimits.ts";
 import { type ClearanceMap, type MapOptions, mapOf } from "./clearanceMap.ts";
@@ -40,16 +41,16 @@ export interface MapReport {
   readonly rubs: boolean;
   /** Whether a limit was passed in a cell, or ends the way of a curve. */
   readonly passesLimit: boolean;
+  /** The budget was spent first: cells not looked at have no gap, and ways are proven as far as they are told. */
+  readonly cutShort?: true;
 }
 
-/** The map, its contours and both curves. @returns null when `onRow` (called for rows of all three) stopped it. */
-export function mapReportOf(model: Model, options: MapOptions = {}): MapReport | null {
-  const map = mapOf(model, options);
-  if (map === null) return null;
-  const steerAtHeight = steerLimits(model, map.travels, options.onRow);
-  if (steerAtHeight === null) return null;
-  const lowestAtSteer = lowestTravels(model, map.steers, options.onRow);
-  if (lowestAtSteer === null) return null;
+/** The map, its contours and both curves; a third of the budget each, and what the ones before leave. */
+export function mapReportOf(model: Model, options: MapOptions = {}): MapReport {
+  const budget = options.budget ?? Budget.endless();
+  const map = mapOf(model, { ...options, budget: budget.share(3) });
+  const steerAtHeight = steerLimits(model, map.travels, budget.share(2));
+  const lowestAtSteer = lowestTravels(model, map.steers, budget.share(1));
   const contours = (side: Side): SideContours => ({
     touch: contoursOf(map, map[side], 0),
     allowance: contoursOf(map, map[side], model.setup.allowance),
@@ -71,6 +72,7 @@ export function mapReportOf(model: Model, options: MapOptions = {}): MapReport |
       touches.some(({ left, right }) => isRub(left) || isRub(right)),
     passesLimit:
       (map.pastLimit?.limits.length ?? 0) > 0 || touches.some(({ either }) => either.stop === "limit"),
+    ...(budget.cut ? { cutShort: true } : {}),
   };
 }
 

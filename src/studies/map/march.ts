@@ -1,3 +1,5 @@
+import { Budget } from "../budget.ts";
+
 /** What a look at a stretch says: proven clear, or nothing proven about how the wheel moves there, or who is in the way. */
 export const Look = { Clear: -1, Unproven: -2 } as const;
 
@@ -14,6 +16,9 @@ export interface March {
 /** Share of the range at which a stretch of which no motion is proven is given up: the border of reach. */
 const BORDER_SHARE = 1e-10;
 
+/** Microseconds, about, of a look: of all pairs of a side, some of them pressed deep. */
+const LOOK_WORK = 100;
+
 /** Stretches the range is cut into to begin with. */
 const FIRST = 8;
 
@@ -22,12 +27,14 @@ const FIRST = 8;
  * and halving them while it does not, until a stretch no longer than `finest` cannot be proven. So nothing is
  * skipped: every input between `from` and `clearTo` is clear.
  * @param look proves a stretch by its middle and half length (≥ 0), see `Look`.
+ * @param budget once it is spent, what lies past `clearTo` is unproven.
  */
 export function march(
   look: (middle: number, half: number) => number,
   from: number,
   to: number,
   finest: number,
+  budget: Budget = Budget.endless(),
 ): March {
   const way = to < from ? -1 : 1;
   const range = Math.abs(to - from);
@@ -38,6 +45,7 @@ export function march(
     const left = way * (to - at);
     const last = step >= left;
     const next = last ? to : at + way * step;
+    if (budget.isSpent(LOOK_WORK)) return { clearTo: at, next, found: Look.Unproven };
     const middle = 0.5 * (at + next);
     const found = look(middle, Math.abs(next - middle));
     if (found === Look.Clear) {

@@ -2,6 +2,7 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
 import { type OutOfReach, solvePose } from "../../suspension/solvePose.ts";
+import { Budget } from "../budget.ts";
 import { type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
 import type { Model } from "../model.ts";
 import { type Limit, limitedEnd, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
@@ -45,35 +46,37 @@ const AT_BORDER = 1e-6;
  * and before it comes nearer than the allowance; or before a limit of either wheel is passed. Proven: no steer in between is skipped (`march`); a near miss
  * that the resolution cannot tell from a touch counts as one. Pairs that ride together are left out: no steer
  * changes them.
- * @param travels mm. @param onRow called after each; return true to stop (the answer is then null).
+ * @param travels mm. @param budget once it is spent, nothing is proven past where each has come.
  */
 export function steerLimits(
   model: Model,
   travels: ArrayLike<number>,
-  onRow?: (done: number, of: number) => boolean,
-): (SteerLimits | NoLimits)[] | null {
+  budget: Budget = Budget.endless(),
+): (SteerLimits | NoLimits)[] {
   const search = new SteerSearch(model);
   const found: (SteerLimits | NoLimits)[] = [];
   for (let i = 0; i < travels.length; i++) {
     const travel = travels[i]!;
     const straight = solvePose(model.frontEnd, travel, 0);
-    found.push(straight.ok ? search.at(travel) : { ...straight, travel, steer: 0 });
-    if (onRow?.(i + 1, travels.length)) return null;
+    const share = budget.share(travels.length - i);
+    found.push(straight.ok ? search.at(travel, share) : { ...straight, travel, steer: 0 });
   }
   return found;
 }
 
 class SteerSearch {
   private readonly cells: Readonly<Record<Side, PoseCell>>;
-  private readonly borders: LimitBorders | null;
+  private budget = Budget.endless();
+  private borders: LimitBorders | null = null;
   private arms: Readonly<Record<Side, number>> = { left: 0, right: 0 };
 
   constructor(private readonly model: Model) {
     this.cells = { left: new PoseCell(model, "left"), right: new PoseCell(model, "right") };
-    this.borders = limitBordersOf(model);
   }
 
-  at(travel: number): SteerLimits {
+  at(travel: number, budget: Budget): SteerLimits {
+    this.budget = budget;
+    this.borders = limitBordersOf(this.model, budget);
     const { left, right } = this.model.frontEnd;
     this.arms = { left: armAngleFor(left, travel), right: armAngleFor(right, travel) };
     return { ok: true, travel, leftTurn: this.turn(travel, 1), rightTurn: this.turn(travel, -1) };
@@ -107,6 +110,7 @@ class SteerSearch {
         0,
         way,
         STEER_RESOLUTION,
+        this.budget,
       );
       return there.found === Look.Clear ? { stop: "end", at: way } : this.border(side, way, there);
     });
@@ -130,6 +134,7 @@ class SteerSearch {
       from,
       end.at,
       STEER_RESOLUTION,
+      this.budget,
     );
     if (found === Look.Clear) return end;
     if (found === Look.Unproven) {

@@ -2,13 +2,6 @@ import { GAP, GAP_ROW } from "../../gaps/gapRow.ts";
 import { MinHeap } from "../minHeap.ts";
 import { type Cut, NODE, NODE_ROW, Nodes } from "./nodes.ts";
 
-/** What a search has reached: the least gap found, and what no gap can be below. mm. */
-export interface SearchProgress {
-  readonly cells: number;
-  readonly gap: number;
-  readonly bound: number;
-}
-
 /** What a search knows: the worst pose found, the nodes that could hold a worse one, and what was settled or given up. */
 export class Frontier {
   readonly nodes = new Nodes();

@@ -1,8 +1,9 @@
 import { boundCell, cellBound } from "../../gaps/cellBound.ts";
 import { CELL, CELL_ROW, cellReach } from "../../gaps/cells.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
+import type { Budget } from "../budget.ts";
 import { borderCut, borderWay, leverTo, movesEvenly } from "./borderWay.ts";
-import { Frontier, type SearchProgress } from "./frontier.ts";
+import { Frontier } from "./frontier.ts";
 import { Cut, NO_TREE, NODE, NODE_ROW, WHOLE } from "./nodes.ts";
 import type { PartAtPose } from "./partAtPose.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, type PoseCells } from "./poseCells.ts";
@@ -22,10 +23,11 @@ const MOST_NODES = 1_000_000;
 /** What a look at the whole part counts for: its gap at a pose costs about as much as this many bounds. */
 const WHOLE_COST = 20;
 
-/** Nodes between two calls of `keepGoing`. */
-const STRIDE = 1024;
+/** Microseconds, about: a bound; a gap of the whole part, which a solid pressed deep makes long. */
+const BOUND_WORK = 2;
+const WHOLE_WORK = 500;
 
-// Scratch: a search is not reentrant; `keepGoing` must not start another.
+// Scratch: a search is not reentrant.
 const motion = new Float64Array(MOTION_ROW);
 const found = cellBound();
 
@@ -39,6 +41,8 @@ export class Search extends Frontier {
   private readonly leastSteer: number;
   /** Which cells of the part the whole of it is cut into, as far as the search has come. */
   private pieces: Int32Array = new Int32Array(0);
+  /** What was done since the budget was asked last. */
+  private work = 0;
   /** Number of the cell of poses whose motion stands in `motion`. */
   private moving = -1;
 
@@ -56,20 +60,18 @@ export class Search extends Frontier {
   /**
    * Searches the whole range until no node is below the best gap by more than `tolerance`, mm.
    * @param pieces numbers of the part's cells to look at; a part with a tree needs none.
-   * @returns false when `keepGoing`, asked every `STRIDE` nodes, ended it.
+   * @returns false when the budget ended it.
    */
-  run(pieces: Int32Array, tolerance: number, keepGoing?: (progress: SearchProgress) => boolean): boolean {
+  run(pieces: Int32Array, tolerance: number, budget: Budget): boolean {
     this.pieces = pieces;
     const root = this.claimRoot();
     this.nodes.rows[root * NODE_ROW] = 0;
     this.nodes.rows[root * NODE_ROW + NODE.tree] = WHOLE;
     this.look(root);
-    let next = this.cells + STRIDE;
     while (this.size > 0 && this.cells < MOST_NODES && this.leastBound() < this.best - tolerance) {
+      if (budget.isSpent(this.work)) return false;
+      this.work = 0;
       this.cut(this.pop());
-      if (this.cells < next || keepGoing === undefined) continue;
-      next = this.cells + STRIDE;
-      if (!keepGoing({ cells: this.cells, gap: this.best, bound: this.bound() })) return false;
     }
     return true;
   }
@@ -77,6 +79,7 @@ export class Search extends Frontier {
   /** Bounds a node and keeps it unless it is ruled out. */
   private look(node: number): void {
     this.cells++;
+    this.work += BOUND_WORK;
     const poses = this.nodes.rows[node * NODE_ROW]!;
     const known = this.poses.lookAtLimits(poses);
     if (known & Known.Passed) this.nodes.drop(node);
@@ -140,6 +143,7 @@ export class Search extends Frontier {
    */
   private lookAtWhole(node: number, poses: number): void {
     this.cells += WHOLE_COST - 1;
+    this.work += WHOLE_WORK;
     const known = this.poses.lookAtBorder(poses);
     if (known & Known.Empty || this.poses.isOtherEmpty(poses)) {
       this.nodes.drop(node);

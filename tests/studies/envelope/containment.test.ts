@@ -14,6 +14,7 @@ import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { surfaceQuery } from "../../reference/mesh/surfaceQuery.ts";
 import { aboutAxis, type WheelCase } from "../../reference/referenceRing.ts";
 import { type Outline, sectionDistance } from "../../reference/sectionDistance.ts";
+import { stepBudget } from "../../reference/stepBudget.ts";
 import { demoModel } from "../demoModel.ts";
 import { openEdges } from "./closedEdges.ts";
 
@@ -190,21 +191,16 @@ test("tells its progress, rising to 1, and stops when asked to", () => {
   const range = straightRange(model);
   const all = envelopeOf(model, "left", range, {
     preset: "preview",
-    onProgress(share) {
-      shares.push(share);
-      return false;
-    },
+    onProgress: (share) => void shares.push(share),
   });
   expect(all.ok).toBe(true);
   expect(shares.length).toBeGreaterThan(5);
   expect(shares).toEqual([...shares].sort((a, b) => a - b));
   expect(shares.at(-1)).toBe(1);
-  expect(envelopeOf(model, "left", range, { preset: "preview", onProgress: (share) => share > 0.3 })).toEqual(
-    {
-      ok: false,
-      reason: "stopped",
-    },
-  );
+  expect(envelopeOf(model, "left", range, { preset: "preview", budget: stepBudget(9) })).toEqual({
+    ok: false,
+    reason: "budgetSpent",
+  });
 });
 
 test("a travel that no wheel reaches has no envelope", () => {

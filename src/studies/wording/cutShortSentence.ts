@@ -1,0 +1,15 @@
+/** What a study answered before its budget was spent. */
+const REACHED = {
+  check:
+    "each gap is one that is there, and its tolerance says how much worse a pose may be that was not looked at",
+  limits: "margins are proven as far as their bounds say, and ways as far as they are told",
+  map: "cells marked ? were not looked at, and ways are proven as far as they are told",
+  sweep: "the rows not looked at are left out",
+  pose: "gaps not looked at are left out",
+  envelope: "the surface is a coarser one than usual, as near as is told below",
+} as const;
+
+/** Says that a study ended before it was through, what that means for its answer; `more` = how to have it search longer. */
+export function cutShortSentence(study: keyof typeof REACHED, more: string): string {
+  return `This is what was reached in the time allowed, not all of it: ${REACHED[study]}. ${more}`;
+}
