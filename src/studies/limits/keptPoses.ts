@@ -28,6 +28,10 @@ const ROUNDING = 1e-9;
 const START_ARMS = 33;
 const START_STEERS = 33;
 
+/** Where none of those does: cells looked at for one between them, and the share of the range at which one is left. */
+const MOST_CELLS = 8192;
+const LEAST_SHARE = 2 ** -14;
+
 /**
  * Which poses of one side, by lower arm angle and steer, keep every limit of both wheels, the other one at the same
  * travel; or of this side's wheel alone. Holds scratch of its own: one for each search.
@@ -74,23 +78,41 @@ export class KeptPoses {
   }
 
   /**
-   * A pose with all limits kept, the one of a grid that keeps them best; null where none of the grid does.
+   * A pose with all limits kept: of a grid and the measured pose the one that keeps them best; where none does, the first
+   * found between them. Null where there is none, or none wide enough for that many cells to meet.
    * @param armLow, armHigh of this side, radians.
    */
   start(armLow: number, armHigh: number): { readonly arm: number; readonly steer: number } | null {
     let most = -1;
     let found: { readonly arm: number; readonly steer: number } | null = null;
+    const take = (arm: number, steer: number): void => {
+      const share = this.shareAt(arm, steer);
+      if (!(share > most)) return;
+      most = share;
+      found = { arm, steer };
+    };
     for (let i = 0; i < START_ARMS; i++) {
       const arm = armLow + ((armHigh - armLow) * i) / (START_ARMS - 1);
-      for (let j = 0; j < START_STEERS; j++) {
-        const steer = -1 + (2 * j) / (START_STEERS - 1);
-        const share = this.shareAt(arm, steer);
-        if (!(share > most)) continue;
-        most = share;
-        found = { arm, steer };
-      }
+      for (let j = 0; j < START_STEERS; j++) take(arm, -1 + (2 * j) / (START_STEERS - 1));
     }
-    return found;
+    if (armLow <= 0 && armHigh >= 0) take(0, 0);
+    return found ?? this.startBetween(armLow, armHigh);
+  }
+
+  /** Halves the range, leaving out what is proven to pass a limit all over, until the middle of a cell keeps all. */
+  private startBetween(armLow: number, armHigh: number): { arm: number; steer: number } | null {
+    const whole = 0.5 * (armHigh - armLow);
+    const cells: [number, number, number, number][] = [[armLow + whole, whole, 0, 1]];
+    // Wide cells first: all that are left of one width before the next.
+    for (let looked = 0; looked < cells.length && looked < MOST_CELLS; looked++) {
+      const [arm, armHalf, steer, steerHalf] = cells[looked]!;
+      if (this.look(arm, armHalf, steer, steerHalf) === Keeps.None) continue;
+      if (this.keepsAt(arm, steer)) return { arm, steer };
+      if (armHalf <= LEAST_SHARE * whole && steerHalf <= LEAST_SHARE) continue;
+      const [a, s] = armHalf >= steerHalf * whole ? [0.5 * armHalf, 0] : [0, 0.5 * steerHalf];
+      for (const way of [-1, 1]) cells.push([arm + way * a, armHalf - a, steer + way * s, steerHalf - s]);
+    }
+    return null;
   }
 
   /** The least share in hand of all limits at a pose, at least 0; −1 where one is passed or a wheel cannot stand. */

@@ -100,7 +100,10 @@ export class LimitCell implements CellMotion {
 
   /** Places the middle and looks at the whole of the cell. */
   look(arm: number, armHalf: number, steer: number, steerHalf: number): CellState {
+    // All four before anything can fail: what is asked next is asked of this cell, whatever came of it.
+    this.armNow = arm;
     this.armHalf = armHalf;
+    this.place.steer = steer;
     this.steerHalf = steerHalf;
     this.displaced = false;
     const { ends, innerAt: at, inner, innerSpread, side } = this;

@@ -1,0 +1,164 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { GAP_ROW } from "../../../src/gaps/partGap.ts";
+import { checkClearance } from "../../../src/studies/check.ts";
+import { KEPT } from "../../../src/studies/limits/frontEndLimit.ts";
+import { KeptPoses, type PassedLimit } from "../../../src/studies/limits/keptPoses.ts";
+import { LimitCell } from "../../../src/studies/limits/limitCell.ts";
+import type { Model } from "../../../src/studies/model.ts";
+import { pairGapTo } from "../../../src/studies/pairs.ts";
+import { armAngleFor } from "../../../src/suspension/armAngle.ts";
+import { PoseStatus } from "../../../src/suspension/poseStatus.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
+import { NO_LIMITS } from "./limitTruck.ts";
+import { PAST_STOP_TRUCKS, trucksWithStopsInside } from "./stopsInside.ts";
+
+/** Poses of the walk along travel and steer, ends included. */
+const TRAVELS = 23;
+const STEERS = 31;
+
+/** Travel and steer as told are the arm's angle read back: rounding may put them this share of themselves past a stop. */
+const READ_BACK = 1e-7;
+
+/** Whether both wheels stand at a pose and keep every limit there, asked limit by limit; null = out of reach. */
+function judgeOf(model: Model) {
+  const cells = { left: new LimitCell(model, "left"), right: new LimitCell(model, "right") };
+  return (travel: number, steer: number): boolean | null => {
+    let keeps = true;
+    for (const side of ["left", "right"] as const) {
+      const cell = cells[side];
+      const arm = armAngleFor(cell.side, travel);
+      if (Number.isNaN(arm) || cell.put(arm, steer) !== PoseStatus.Ok) return null;
+      cell.limits.forEach((_, i) => {
+        if (!(cell.margin(i) >= -KEPT)) keeps = false;
+      });
+    }
+    return keeps;
+  };
+}
+
+/** The worst gap of each pair that poses change, over a dense walk of the poses that count. */
+function walked(model: Model): { readonly worst: Map<string, number>; readonly counted: number } {
+  const judge = judgeOf(model);
+  const row = new Float64Array(GAP_ROW);
+  const worst = new Map<string, number>();
+  let counted = 0;
+  const { droop, bump } = model.setup.travel;
+  for (let i = 0; i < TRAVELS; i++) {
+    const travel = droop + ((bump - droop) * i) / (TRAVELS - 1);
+    for (let k = 0; k < STEERS; k++) {
+      const steer = -1 + (2 * k) / (STEERS - 1);
+      if (judge(travel, steer) !== true) continue;
+      const pose = solvePose(model.frontEnd, travel, steer);
+      if (!pose.ok) throw new Error(`both wheels stand at ${travel}, ${steer}`);
+      counted++;
+      for (const pair of model.pairs) {
+        if (pair.kind === "together") continue;
+        const key = `${pair.side} ${pair.name}`;
+        const least = worst.get(key) ?? Number.POSITIVE_INFINITY;
+        worst.set(key, Math.min(least, pairGapTo(row, 0, pair, pose[pair.side].row, 0, least)));
+      }
+    }
+  }
+  return { worst, counted };
+}
+
+/**
+ * What is wrong with a check's answer: gaps told at poses that do not count, and bounds above the gap of a pose that
+ * does. One-sided: the walk's least gap is never less than the true one.
+ */
+function faultsOf(model: Model) {
+  const report = checkClearance(model)!;
+  const judge = judgeOf(model);
+  const { worst, counted } = walked(model);
+  expect(counted).toBeGreaterThan(0);
+  const faults: string[] = [];
+  let [near, told] = [0, 0];
+  for (const { part, side, gap, bound, travel, steer, together } of report.parts) {
+    if (together) continue;
+    const at = `${side} ${part} at ${travel} mm, steer ${steer}`;
+    if (![1, 1 - READ_BACK].some((share) => judge(travel * share, steer * share) === true))
+      faults.push(`${at}: told at a pose that does not count`);
+    const least = worst.get(`${side} ${part}`)!;
+    if (!(least >= bound - 1e-6)) faults.push(`${at}: bound ${bound}, the walk finds ${least}`);
+    told++;
+    if (least - gap < 1) near++;
+  }
+  return { faults, near, told, passed: report.limitsPassed! };
+}
+
+describe.each(["rack", "pitman"] as const)("trucks with stops inside the travel, %s steering", (kind) => {
+  const trucks = fc.sample(trucksWithStopsInside(kind), { seed: 1, numRuns: kind === "rack" ? 4 : 6 });
+
+  it("every worst gap is told at a pose that counts, and no pose that counts is worse than its bound", () => {
+    const faults: string[] = [];
+    let [near, told, cut] = [0, 0, 0];
+    for (const model of trucks) {
+      const found = faultsOf(model);
+      faults.push(...found.faults.map((fault) => `${fault}: ${JSON.stringify(model.setup)}`));
+      near += found.near;
+      told += found.told;
+      if (found.passed.length > 0) cut++;
+    }
+    expect(faults).toEqual([]);
+    expect(cut).toBeGreaterThanOrEqual(trucks.length / 2);
+    // The walk is dense enough to be worth something.
+    expect(near).toBeGreaterThan(0.6 * told);
+  }, 240_000);
+
+  it("what is said of a cell does not hang on the cells looked at before it", () => {
+    for (const model of trucks) {
+      const passed = allLimits(model);
+      const busy = new KeptPoses(model, "right", passed, false);
+      for (let n = 0; n < 60; n++) {
+        const [a, b, c, d] = [2, 3, 5, 7].map((base) => (n * Math.sqrt(base)) % 1) as [
+          number,
+          number,
+          number,
+          number,
+        ];
+        const cell = [0.7 * a - 0.35, 0.1 * b, 2 * c - 1, 0.5 * d] as const;
+        const fresh = new KeptPoses(model, "right", passed, false);
+        expect(busy.look(...cell), JSON.stringify(cell)).toBe(fresh.look(...cell));
+      }
+    }
+  });
+});
+
+/** Every limit of a truck, as if some pose passed each. */
+function allLimits(model: Model): PassedLimit[] {
+  return (["left", "right"] as const).flatMap((side) =>
+    new LimitCell(model, side).limits.map(({ name }) => ({ side, name })),
+  );
+}
+
+describe("trucks that told gaps past a stop", () => {
+  it.each(Object.keys(PAST_STOP_TRUCKS))("%s", (name) => {
+    const { faults, told } = faultsOf(assembledModel(PAST_STOP_TRUCKS[name]!()));
+    expect(told).toBe(6);
+    expect(faults).toEqual([]);
+  });
+});
+
+describe("poses that count in a window narrower than any grid", () => {
+  const narrow = (bumpStop: number, droopStrap: number): Model => {
+    const setup = demoSetup();
+    return assembledModel({ ...setup, airSpring: null, limits: { ...NO_LIMITS, bumpStop, droopStrap } });
+  };
+
+  it("are found, and nothing else is counted", () => {
+    for (const [bumpStop, droopStrap] of [
+      [30.4, 30.2],
+      [0, 0],
+    ] as const) {
+      const report = checkClearance(narrow(bumpStop, droopStrap))!;
+      expect(report.limitedBy).toEqual(["bump stop", "droop strap"]);
+      for (const { travel, together } of report.parts) {
+        if (together) continue;
+        expect(travel).toBeLessThanOrEqual(bumpStop + 2 * KEPT);
+        expect(travel).toBeGreaterThanOrEqual(droopStrap - 2 * KEPT);
+      }
+    }
+  }, 60_000);
+});
