@@ -17,6 +17,9 @@ import {
   type SetupRecord,
 } from "./records.ts";
 
+/** Writings that were begun at once and may be on their way together; what comes meanwhile waits for one to arrive. */
+const MAX_UNDER_WAY = 4;
+
 /** Setups kept; the one worked on longest ago goes. */
 const MAX_RECENTS = 50;
 
@@ -25,7 +28,7 @@ export interface KeepOptions {
   readonly delay: number;
   /** Milliseconds since 1970. */
   readonly now: () => number;
-  /** Takes what cannot be written in time when the page goes. */
+  /** Takes each change at once. */
   readonly lastWords: LastWords;
   /** A document that is no work of anybody's and is not listed: the example as it came. */
   readonly example: TypedDocument | null;
@@ -37,12 +40,16 @@ export interface KeepOptions {
 export interface WorkKeeper {
   /** Writes what is not written yet. Never rejects. */
   flush(): Promise<void>;
-  /** Writes what is not written yet as well as a page that goes can. */
-  leave(): void;
+  /** Has what is on the board written, though nothing was changed. */
+  touch(): void;
   stop(): void;
 }
 
-/** Keeps what is on the board, and every setup that was, in the browser: a moment after each change. */
+/**
+ * Keeps what is on the board, and every setup that was, in the browser. Each change is noted before whoever made it goes on,
+ * and its writing begins at once; the rest (mesh files, the list of setups, preferences) follows a moment later, for many
+ * changes together.
+ */
 export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions): WorkKeeper {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let pending: Workbench | null = null;
@@ -53,7 +60,32 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
   const writtenMeshes = new Map<string, object>();
   let lastListed: { readonly documentId: string; readonly document: TypedDocument } | null = null;
 
-  const write = async (state: Workbench): Promise<void> => {
+  let underWay = 0;
+  let isWaiting = false;
+  /** Begins to write the newest state, where nothing but its record is missing in the box. */
+  const writeNow = () => {
+    const record = unwritten && recordFrom(unwritten);
+    if (!record) return;
+    isWaiting = underWay >= MAX_UNDER_WAY;
+    if (isWaiting) return;
+    const { documentId, meshNames } = record;
+    if (!meshNames.every((name) => writtenMeshes.has(meshKey(documentId, name)))) return;
+    const isGoing = box.putNow(
+      [
+        [recordKey(documentId), record],
+        [LAST_KEY, documentId],
+      ],
+      () => {
+        underWay -= 1;
+        if (isWaiting) writeNow();
+      },
+    );
+    if (isGoing) underWay += 1;
+  };
+
+  const write = async (asked: Workbench): Promise<void> => {
+    // What was done since is begun to be written already, and must not be written over.
+    const state = unwritten?.documentId === asked.documentId ? unwritten : asked;
     const record = recordFrom(state);
     if (!record) return;
     const { documentId, document } = record;
@@ -84,28 +116,30 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
         // Words about something newer stay until that is written too.
         if (unwritten !== state) return;
         unwritten = null;
-        options.lastWords.clear();
+        options.lastWords.clear(state.documentId);
       })
       .catch(options.onTrouble);
   };
-  const stopFollowing = store.subscribe((state, before) => {
-    if (!differs(state, before)) return;
+  const take = (state: Workbench, isTyped: boolean) => {
     // Another setup comes to the board: what was done to the one before must not wait, or it would be passed over.
     if (pending && pending.documentId !== state.documentId) writePending();
     pending = state;
     unwritten = state;
+    const record = recordFrom(state);
+    if (record) options.lastWords.say(record.documentId, record);
+    if (isTyped) writeNow();
     timer ??= setTimeout(writePending, options.delay);
+  };
+  const stopFollowing = store.subscribe((state, before) => {
+    if (!differs(state, before)) return;
+    take(state, state.document !== before.document || state.drafts !== before.drafts);
   });
   return {
     flush() {
       writePending();
       return writing;
     },
-    leave() {
-      const record = unwritten && recordFrom(unwritten);
-      if (record) options.lastWords.say(record);
-      writePending();
-    },
+    touch: () => take(store.getState(), true),
     stop() {
       stopFollowing();
       clearTimeout(timer);

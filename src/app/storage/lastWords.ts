@@ -1,40 +1,49 @@
+import { cachedJson } from "./cachedJson.ts";
+
 /**
- * Takes what a page could not write in time when it was closed: written at once, read at the next start. A page that goes
- * may be stopped before IndexedDB has written.
+ * Takes what was just done, at once: written before the key's own handler ends, read at the next start, and cleared as
+ * soon as the box has it. A page may be ended at any moment, and a box writes when it gets to it.
  */
 export interface LastWords {
-  say(value: unknown): void;
-  /** What was said last; undefined = nothing, or nothing that can be read. */
-  hear(): unknown;
-  clear(): void;
+  say(documentId: string, value: object): void;
+  /** What was said last of each document, newest first, without what cannot be read. */
+  hear(): readonly unknown[];
+  clear(documentId: string): void;
 }
 
-/** Characters. Browsers give a page about 5 million; more than this is a mesh typed out, which IndexedDB has by then. */
-const MAX_CHARACTERS = 2_000_000;
+/** Characters. Browsers give a page about 5 million; more than this is a mesh typed out, which waits for the box. */
+const MAX_CHARACTERS = 1_000_000;
 
-/** In the browser's local storage. Where there is none, nothing is kept and nothing is thrown. */
-export function localLastWords(key = "wellsweep-last-words"): LastWords {
-  const attempt = <T>(what: () => T): T | undefined => {
+/**
+ * In the browser's local storage: the browser's own process has it when `say` returns, so that the page's process may end
+ * then. That process itself writes it to the disk some seconds later; the box is sooner. Where there is no local storage
+ * nothing is kept and nothing is thrown.
+ */
+export function localLastWords(now: () => number = Date.now, prefix = "wellsweep-said:"): LastWords {
+  const attempt = <T>(what: () => T, otherwise: T): T => {
     try {
       return what();
     } catch {
-      return undefined; // private mode, storage full or switched off, or no JSON
+      return otherwise; // private mode, storage full or switched off, or no JSON
     }
   };
   return {
-    say: (value) => {
+    say: (documentId, value) =>
       attempt(() => {
-        const text = JSON.stringify(value);
-        if (text.length <= MAX_CHARACTERS) localStorage.setItem(key, text);
-      });
-    },
+        const text = cachedJson(value);
+        if (text.length <= MAX_CHARACTERS) localStorage.setItem(prefix + documentId, `${now()} ${text}`);
+      }, undefined),
     hear: () =>
-      attempt(() => {
-        const text = localStorage.getItem(key);
-        return text === null ? undefined : (JSON.parse(text) as unknown);
-      }),
-    clear: () => {
-      attempt(() => localStorage.removeItem(key));
-    },
+      attempt(() => Object.keys(localStorage), [])
+        .filter((key) => key.startsWith(prefix))
+        .flatMap((key) =>
+          attempt(() => {
+            const [, at, text] = /^(\d+) ([\s\S]*)$/.exec(localStorage.getItem(key) ?? "") ?? [];
+            return text === undefined ? [] : [{ at: Number(at), value: JSON.parse(text) as unknown }];
+          }, []),
+        )
+        .sort((a, b) => b.at - a.at)
+        .map(({ value }) => value),
+    clear: (documentId) => attempt(() => localStorage.removeItem(prefix + documentId), undefined),
   };
 }

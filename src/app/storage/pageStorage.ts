@@ -16,20 +16,20 @@ export interface StorageState {
 /** What a panel may show of the storage. */
 export const storage = createStore<StorageState>()(() => ({ status: "starting", recents: [] }));
 
-/** ms. Long enough that a drag is written a few times, short enough that little is at stake. */
+/** ms. For what is not written at once. */
 const WRITE_DELAY = 300;
 
-/** ms. A storage that takes longer to answer must not keep the page from showing. */
-const MAX_WAIT = 1500;
+/** ms. A storage that takes longer to answer must not keep the page from showing; a busy machine may take seconds. */
+const MAX_WAIT = 8000;
 
 const TAB_KEY = "wellsweep-tab";
 const box = indexedDbBox();
+const lastWords = localLastWords();
 let keeper: WorkKeeper | null = null;
 
 /** Puts back what was worked on last, then keeps what is done. Never rejects, and takes at most a moment. */
 export async function startStorage(): Promise<void> {
   const example = workbench.getState().document;
-  const lastWords = localLastWords();
   let isLate = false;
   const restored = restoreWork(
     lateGuard(() => isLate),
@@ -58,9 +58,11 @@ export async function startStorage(): Promise<void> {
     tabSetup.set(state.documentId);
     void claim(state.documentId);
   });
-  addEventListener("pagehide", () => keeper?.leave());
+  // What was noted as the page ended is in the box from now on, and in the list.
+  if (workbench.getState().document !== example) keeper.touch();
+  addEventListener("pagehide", () => void keeper?.flush());
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "hidden") keeper?.leave();
+    if (document.visibilityState === "hidden") void keeper?.flush();
   });
 }
 
@@ -83,7 +85,7 @@ export async function flushStorage(): Promise<void> {
 /** Puts a setup of the list on the board. @returns false when it cannot be found or read */
 export async function reopenRecent(documentId: string): Promise<boolean> {
   await flushStorage();
-  return reopenSetup(workbench, box, claim, documentId).catch(() => false);
+  return reopenSetup(workbench, box, lastWords, claim, documentId).catch(() => false);
 }
 
 /** Takes a setup off the list, for good. */
@@ -94,6 +96,7 @@ export async function forgetRecent(documentId: string): Promise<void> {
     return recents;
   });
   await removeRecords(box, [documentId]);
+  lastWords.clear(documentId);
   storage.setState({ recents });
 }
 

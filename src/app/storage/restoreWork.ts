@@ -35,11 +35,10 @@ export async function restoreWork(
 ): Promise<readonly RecentSetup[]> {
   const [recents, last, preferences] = await box.get([RECENTS_KEY, LAST_KEY, PREFERENCES_KEY]);
   if (preferences !== undefined) store.getState().setPreferences(readPreferences(preferences));
-  const said = readRecord(lastWords.hear());
-  const id = preferredId ?? said?.documentId ?? (typeof last === "string" ? last : null);
+  const said = saidRecords(lastWords);
+  const id = preferredId ?? said[0]?.documentId ?? (typeof last === "string" ? last : null);
   if (id !== null) {
-    const [stored] = await box.get([recordKey(id)]);
-    const record = said?.documentId === id ? said : readRecord(stored);
+    const record = await newestRecord(box, said, id);
     if (record) {
       await putOnBoard(store, box, record, claim);
       store.temporal.getState().clear();
@@ -55,14 +54,33 @@ export async function restoreWork(
 export async function reopenSetup(
   store: WorkbenchStore,
   box: Box,
+  lastWords: LastWords,
   claim: Claim,
   documentId: string,
 ): Promise<boolean> {
-  const [stored] = await box.get([recordKey(documentId)]);
-  const record = readRecord(stored);
+  const record = await newestRecord(box, saidRecords(lastWords), documentId);
   if (!record) return false;
   if (store.getState().documentId !== documentId) await putOnBoard(store, box, record, claim);
   return true;
+}
+
+/** What was said and not cleared, newest first: it is newer than what the box holds. */
+function saidRecords(lastWords: LastWords): readonly SetupRecord[] {
+  return lastWords
+    .hear()
+    .map(readRecord)
+    .filter((record) => record !== null);
+}
+
+async function newestRecord(
+  box: Box,
+  said: readonly SetupRecord[],
+  documentId: string,
+): Promise<SetupRecord | null> {
+  const noted = said.find((record) => record.documentId === documentId);
+  if (noted) return noted;
+  const [stored] = await box.get([recordKey(documentId)]);
+  return readRecord(stored);
 }
 
 async function putOnBoard(store: WorkbenchStore, box: Box, record: SetupRecord, claim: Claim): Promise<void> {
