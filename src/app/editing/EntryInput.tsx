@@ -1,6 +1,7 @@
 import { type ClipboardEvent, type KeyboardEvent, useEffect, useRef, useState } from "react";
 import type { KeyPath } from "../../setup/keyPath.ts";
 import { fieldDraft, fieldText } from "../state/selectors.ts";
+import { commitTyped, dropTyped, type } from "../state/typing.ts";
 import { workbench } from "../state/workbench.ts";
 import { stepBy } from "./stepBy.ts";
 import { typingVisit } from "./typingVisit.ts";
@@ -29,8 +30,8 @@ export type EntryInputProps = {
 };
 
 /**
- * A text field of the setup: what is typed takes effect at once where it reads, and stays as typed while the field has the
- * focus. Escape puts back what stood there; Enter shows what arithmetic came to.
+ * A text field of the setup: what is typed takes effect as soon as no key has come for a moment, and stays as typed while
+ * the field has the focus. Escape puts back what stood there; Enter shows what arithmetic came to.
  */
 export function EntryInput(props: EntryInputProps) {
   const { path, text, id, name, placeholder, isOptional = false, isStepped = true } = props;
@@ -38,16 +39,27 @@ export function EntryInput(props: EntryInputProps) {
   const [typed, setTyped] = useState<{ readonly text: string; readonly made: string } | null>(null);
   const [visit] = useState(typingVisit);
   const input = useRef<HTMLInputElement>(null);
-  useEffect(() => () => visit.end(), [visit]);
+  useEffect(
+    () => () => {
+      commitTyped();
+      visit.end();
+    },
+    [visit],
+  );
 
   const edit = (value: string) => {
-    const { editField, removeField } = workbench.getState();
-    visit.touch();
-    if (isOptional && value.trim() === "") removeField(path);
-    else editField(path, value);
+    const put = () => {
+      const { editField, removeField } = workbench.getState();
+      visit.touch();
+      if (isOptional && value.trim() === "") removeField(path);
+      else editField(path, value);
+      setTyped({ text: value, made: fieldText(workbench.getState(), path) });
+    };
+    type({ path, text: value, isOptional }, put);
     setTyped({ text: value, made: fieldText(workbench.getState(), path) });
   };
   const settle = () => {
+    commitTyped();
     visit.end();
     setTyped(null);
   };
@@ -55,6 +67,7 @@ export function EntryInput(props: EntryInputProps) {
     const way = { ArrowUp: 1, ArrowDown: -1 }[event.key] as 1 | -1 | undefined;
     if (way !== undefined && isStepped) {
       event.preventDefault();
+      commitTyped();
       visit.touch();
       setTyped(null);
       stepBy(path, way * (event.shiftKey ? LARGE_STEP : 1));
@@ -63,6 +76,7 @@ export function EntryInput(props: EntryInputProps) {
       input.current?.select();
     } else if (event.key === "Escape") {
       event.stopPropagation();
+      dropTyped();
       const state = workbench.getState();
       if (!visit.cancel() && fieldDraft(state, path)) state.discardDraft(path);
       setTyped(null);
@@ -86,7 +100,10 @@ export function EntryInput(props: EntryInputProps) {
       onChange={(event) => edit(event.target.value)}
       onFocus={props.onFocus}
       onBlur={settle}
-      onPaste={props.onPaste}
+      onPaste={(event) => {
+        commitTyped();
+        props.onPaste?.(event);
+      }}
       onKeyDown={onKeyDown}
     />
   );

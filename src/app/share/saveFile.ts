@@ -1,4 +1,5 @@
 import { documentText } from "../../setup/documentText.ts";
+import { commitTyped } from "../state/typing.ts";
 import type { WorkbenchStore } from "../state/workbenchStore.ts";
 
 /** The part of the File System Access API that is used, where a browser has it. */
@@ -17,6 +18,7 @@ export type Saved = "saved" | "cancelled" | "failed";
  * Drafts are no part of it. From then on the board counts as saved, until it is edited again.
  */
 export async function saveFile(store: WorkbenchStore): Promise<Saved> {
+  commitTyped();
   const { document, file } = store.getState();
   if (document === null) return "failed";
   const text = documentText(document);

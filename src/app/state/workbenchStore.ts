@@ -8,6 +8,7 @@ import { openingActions, readOpening } from "./openingActions.ts";
 import { DEFAULT_PREFERENCES } from "./preferences.ts";
 import { type TruckMaker, truckMaker } from "./truck.ts";
 import { documentSlice } from "./typedDocument.ts";
+import { commitTyped } from "./typing.ts";
 import { variantActions } from "./variantActions.ts";
 import { clampTravel, viewActions } from "./viewActions.ts";
 import type { WorkbenchState } from "./workbenchState.ts";
@@ -26,10 +27,10 @@ export function createWorkbenchStore(text: string, file: string) {
     const context: ActionContext = { set, get, trucks };
     return {
       ...firstState(text, file),
-      ...openingActions(context, () => history.store && forgetOldOpenings(history.store)),
+      ...afterTyping(openingActions(context, () => history.store && forgetOldOpenings(history.store))),
       ...documentActions(context),
-      ...listActions(context),
-      ...variantActions(context),
+      ...afterTyping(listActions(context)),
+      ...afterTyping(variantActions(context)),
       ...viewActions(context),
       undo: () => step("undo"),
       redo: () => step("redo"),
@@ -56,10 +57,23 @@ export function createWorkbenchStore(text: string, file: string) {
   history.store = store.temporal;
   const gestures = gesturesOf(store);
   const step = (way: "undo" | "redo") => {
+    commitTyped();
     store.getState().endGesture();
     store.temporal.getState()[way]();
   };
   return store;
+}
+
+/** Actions before which what is being typed is put into the document that they are done to. */
+function afterTyping<Actions extends object>(actions: Actions): Actions {
+  const wrapped = Object.entries(actions).map(([name, act]) => [
+    name,
+    (...given: unknown[]) => {
+      commitTyped();
+      return act(...given);
+    },
+  ]);
+  return Object.fromEntries(wrapped) as Actions;
 }
 
 function firstState(text: string, file: string): WorkbenchState {

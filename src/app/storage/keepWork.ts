@@ -1,5 +1,6 @@
 import type { Workbench } from "../state/actionContext.ts";
 import type { TypedDocument } from "../state/typedDocument.ts";
+import { typing } from "../state/typing.ts";
 import type { WorkbenchStore } from "../state/workbenchStore.ts";
 import type { Box } from "./box.ts";
 import type { LastWords } from "./lastWords.ts";
@@ -110,11 +111,15 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
     const state = pending;
     pending = null;
     if (!state) return;
+    let typed = typing.getState().typed;
     writing = writing
-      .then(() => write(state))
+      .then(() => {
+        typed = typing.getState().typed;
+        return write(state);
+      })
       .then(() => {
         // Words about something newer stay until that is written too.
-        if (unwritten !== state) return;
+        if (unwritten !== state || typing.getState().typed !== typed) return;
         unwritten = null;
         options.lastWords.clear(state.documentId);
       })
@@ -130,6 +135,7 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
     if (isTyped) writeNow();
     timer ??= setTimeout(writePending, options.delay);
   };
+  const stopTyping = typing.subscribe(() => take(store.getState(), true));
   const stopFollowing = store.subscribe((state, before) => {
     if (!differs(state, before)) return;
     take(state, state.document !== before.document || state.drafts !== before.drafts);
@@ -141,6 +147,7 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
     },
     touch: () => take(store.getState(), true),
     stop() {
+      stopTyping();
       stopFollowing();
       clearTimeout(timer);
     },
@@ -148,7 +155,7 @@ export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions):
 }
 
 function recordFrom(state: Workbench): SetupRecord | null {
-  return recordOf(state, state.saved[state.documentId] === state.document);
+  return recordOf(state, state.saved[state.documentId] === state.document, typing.getState().typed);
 }
 
 /** Whether anything that is kept differs. */

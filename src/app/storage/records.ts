@@ -3,6 +3,7 @@ import { valueAt } from "../../setup/keyPath.ts";
 import { GivenMeshes } from "../state/givenMeshes.ts";
 import type { DocumentSlice, Draft, Drafts, TypedDocument } from "../state/typedDocument.ts";
 import { draftKey } from "../state/typedDocument.ts";
+import type { Typed } from "../state/typing.ts";
 import type { ViewName } from "../state/workbenchState.ts";
 
 /** Of what is kept; a later form gets another number, and what an older page cannot read it leaves alone. */
@@ -24,6 +25,8 @@ export interface SetupRecord {
   readonly isAligned: boolean;
   readonly isSaved: boolean;
   readonly meshNames: readonly string[];
+  /** What was being typed and not yet put into the document. */
+  readonly typed?: Typed;
 }
 
 /** One line of the list of setups worked on before. */
@@ -48,6 +51,7 @@ export const meshKey = (documentId: string, name: string): string => `mesh:${doc
 export function recordOf(
   state: DocumentSlice & Pick<SetupRecord, "travel" | "steer" | "view" | "hiddenParts" | "isAligned">,
   isSaved: boolean,
+  typed: Typed | null = null,
 ): SetupRecord | null {
   const { documentId, document, file, variant, drafts, meshes, travel, steer, view, hiddenParts, isAligned } =
     state;
@@ -63,6 +67,7 @@ export function recordOf(
       isSaved,
       meshNames: loadedMeshes(meshes).map(([name]) => name),
     },
+    ...(typed ? { typed } : {}),
   };
 }
 
@@ -104,6 +109,7 @@ export function readRecord(stored: unknown): SetupRecord | null {
       isSaved: isSaved === true,
       meshNames: texts(meshNames),
     },
+    ...(isTyped(stored.typed) ? { typed: stored.typed } : {}),
   };
 }
 
@@ -162,13 +168,23 @@ function isRecent(value: unknown): value is RecentSetup {
   );
 }
 
+function isTyped(value: unknown): value is Typed {
+  return isObject(value) && isPathAndText(value) && typeof value.isOptional === "boolean";
+}
+
+function isPathAndText(value: Record<string, unknown>): boolean {
+  return (
+    Array.isArray(value.path) &&
+    value.path.every((step) => typeof step === "string" || typeof step === "number") &&
+    typeof value.text === "string"
+  );
+}
+
 function isDraft(value: unknown): value is Draft {
   return (
     isObject(value) &&
     (value.variant === null || typeof value.variant === "string") &&
-    Array.isArray(value.path) &&
-    value.path.every((step) => typeof step === "string" || typeof step === "number") &&
-    typeof value.text === "string" &&
+    isPathAndText(value) &&
     typeof value.mend === "string"
   );
 }

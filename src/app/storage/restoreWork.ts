@@ -95,5 +95,8 @@ async function putOnBoard(store: WorkbenchStore, box: Box, record: SetupRecord, 
     ...{ documentId, document, file, meshes, variant, drafts: draftsOf(record) },
     ...{ travel, steer, hiddenParts, isAligned, isSaved },
   });
+  const { typed } = record;
+  if (typed?.isOptional && typed.text.trim() === "") store.getState().removeField(typed.path);
+  else if (typed) store.getState().editField(typed.path, typed.text);
   if (store.getState().view !== record.view) store.getState().setView(record.view);
 }

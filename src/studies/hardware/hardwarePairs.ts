@@ -85,8 +85,15 @@ function sidePairs(
     frame: CaliperFrame = "knuckle",
   ): Pair => {
     const twin = known.find((pair) => pair.name === name);
-    const row = twin?.kind === "together" ? twin.row : rideGap(shape, part, frame, knuckle, wheel.offset);
-    return { kind: "together", name, partName, solid, side, ring: shape, row };
+    let row: Float64Array | null = null;
+    return {
+      ...{ kind: "together", name, partName, solid, side, ring: shape },
+      // Most of the work of putting a truck together, and many are put together whose gaps nobody asks for.
+      get row() {
+        row ??= twin?.kind === "together" ? twin.row : rideGap(shape, part, frame, knuckle, wheel.offset);
+        return row;
+      },
+    };
   };
 
   const parts = ridingParts(setup, hardware);
