@@ -13,7 +13,7 @@ export interface Typed {
  * ms without a key after which what was typed is put into the document: all that follows from it takes the page a while,
  * in which it hears no further key.
  */
-const REST = 200;
+const REST = 300;
 
 /** Followed by whoever keeps what is typed: it is told of each key at once. */
 export const typing = createStore<{ readonly typed: Typed | null }>()(() => ({ typed: null }));
@@ -27,7 +27,14 @@ export function type(typed: Typed, put: () => void): void {
   commit = put;
   typing.setState({ typed });
   clearTimeout(timer);
-  timer = setTimeout(commitTyped, REST);
+  timer = setTimeout(whenAtRest, REST);
+}
+
+/** Where the browser can tell that a key is waiting to be handed on, that goes first. */
+function whenAtRest(): void {
+  const { scheduling } = (globalThis.navigator ?? {}) as { scheduling?: { isInputPending?(): boolean } };
+  if (scheduling?.isInputPending?.() === true) timer = setTimeout(whenAtRest, REST);
+  else commitTyped();
 }
 
 /** Puts what is being typed into the document now: before anything else is done with that. */

@@ -92,6 +92,8 @@ async function typeUntilKilled(profile: string, found: FoundBrowser, options: Ki
   const page = await context.newPage();
   for (const other of context.pages()) if (other !== page) await other.close();
   await page.goto(address, { waitUntil: "load" });
+  // While the page still comes up it is not ready to be typed into.
+  await page.locator('.verdict [aria-busy="false"]').waitFor({ timeout: 120_000 });
   await page.locator(FIELD).fill("");
   await page.locator(FIELD).focus();
   const processes = await processesOf(context, killed);
