@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
 import { GivenMeshes } from "../../src/app/state/givenMeshes.ts";
+import { dropTyped, type } from "../../src/app/state/typing.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import type { Box } from "../../src/app/storage/box.ts";
 import { keepWork } from "../../src/app/storage/keepWork.ts";
@@ -105,12 +106,11 @@ describe("what is on the board", () => {
     expect((box as ReturnType<typeof memoryBox>).writes).toBe(1);
   });
 
-  it("is not lost by a page that is closed before it could be written", async () => {
-    const stuck: Box = { ...memoryBox(), put: () => new Promise(() => {}) };
-    const { state, keeper, lastWords } = working(stuck);
+  it("is not lost by a page that is ended before it could be written", async () => {
+    const stuck: Box = { ...memoryBox(), put: () => new Promise(() => {}), putNow: () => false };
+    const { state, lastWords } = working(stuck);
     state().editField(HUB_FACE, "7 1/8");
     state().editField(["knuckle", "span"], "ten");
-    keeper.leave();
     const { state: back } = await later(memoryBox(), lastWords);
     expect(back.document?.knuckle).toMatchObject({ hubFace: "7 1/8" });
     expect(Object.values(back.drafts).map(({ text }) => text)).toEqual(["ten"]);
@@ -122,12 +122,71 @@ describe("what is on the board", () => {
     first.state().editField(HUB_FACE, "6");
     await first.keeper.flush();
     const lastWords = memoryLastWords();
-    const stuck: Box = { ...memoryBox(), put: () => new Promise(() => {}) };
+    const stuck: Box = { ...memoryBox(), put: () => new Promise(() => {}), putNow: () => false };
     const second = working(stuck, lastWords);
     second.state().editField(HUB_FACE, "7");
-    second.keeper.leave();
     const { state: back } = await later(box, lastWords, mine, first.state().documentId);
     expect(back.document?.knuckle).toMatchObject({ hubFace: 6 });
+  });
+});
+
+describe("a page that may end at any moment", () => {
+  it("has noted each change, and has it in the box, before whoever made it goes on", () => {
+    const { state, box, lastWords } = working();
+    state().editField(HUB_FACE, "6 1/2");
+    const ended = (box as ReturnType<typeof memoryBox>).held.get(recordKey(state().documentId));
+    expect(ended).toMatchObject({ document: { knuckle: { hubFace: "6 1/2" } } });
+    expect(lastWords.hear()).toMatchObject([{ document: { knuckle: { hubFace: "6 1/2" } } }]);
+  });
+
+  it("brings back what was typed into a field and not yet put into the document", async () => {
+    const { state, keeper, lastWords, box } = working();
+    type({ path: HUB_FACE, text: "6 3/4", isOptional: false }, () => {});
+    expect(state().document?.knuckle).not.toMatchObject({ hubFace: "6 3/4" });
+    keeper.stop();
+    dropTyped();
+    for (const from of [await later(memoryBox(), lastWords), await later(box)])
+      expect(from.state.document?.knuckle).toMatchObject({ hubFace: "6 3/4" });
+  });
+
+  it("takes back what was noted once the box has all of it, and not before", async () => {
+    const { state, keeper, lastWords } = working();
+    state().editField(HUB_FACE, "6");
+    expect(lastWords.hear()).toHaveLength(1);
+    await keeper.flush();
+    expect(lastWords.hear()).toEqual([]);
+  });
+
+  it("keeps the notes of two pages apart, and the newer one comes back where no page asks for its own", async () => {
+    const lastWords = memoryLastWords();
+    const stuck = (): Box => ({ ...memoryBox(), put: () => new Promise(() => {}), putNow: () => false });
+    const first = working(stuck(), lastWords);
+    first.state().editField(HUB_FACE, "6");
+    const second = working(stuck(), lastWords);
+    second.state().editField(HUB_FACE, "7");
+    const { state: newest } = await later(memoryBox(), lastWords);
+    expect(newest.document?.knuckle).toMatchObject({ hubFace: 7 });
+    const { state: own } = await later(memoryBox(), lastWords, mine, first.state().documentId);
+    expect(own.document?.knuckle).toMatchObject({ hubFace: 6 });
+  });
+
+  it("never writes something older over what is newer", async () => {
+    const box = memoryBox();
+    let letGo = () => {};
+    const gate = new Promise<void>((done) => {
+      letGo = done;
+    });
+    const slow: Box = { ...box, put: (entries) => gate.then(() => box.put(entries)) };
+    const { state, keeper } = working(slow);
+    state().editField(HUB_FACE, "6");
+    const first = keeper.flush();
+    state().editField(HUB_FACE, "7");
+    const second = keeper.flush();
+    letGo();
+    await Promise.all([first, second]);
+    expect(box.held.get(recordKey(state().documentId))).toMatchObject({
+      document: { knuckle: { hubFace: 7 } },
+    });
   });
 });
 
@@ -141,7 +200,7 @@ describe("the setups worked on before", () => {
     expect(told.at(-1)?.map(({ name }) => name)).toEqual(["Second", "Test truck"]);
     const { store } = await later(box);
     expect(store.getState().truck?.setup.name).toBe("Second");
-    expect(await reopenSetup(store, box, mine, first)).toBe(true);
+    expect(await reopenSetup(store, box, memoryLastWords(), mine, first)).toBe(true);
     expect(store.getState().document?.knuckle).toMatchObject({ hubFace: 6 });
     store.getState().undo();
     expect(store.getState().truck?.setup.name).toBe("Second");
@@ -227,7 +286,10 @@ describe("a storage that fails", () => {
     const none = async () => {
       throw new Error("no storage");
     };
-    const box: Box = { get: none, put: none, update: none, remove: none, keys: none };
+    const box: Box = {
+      ...{ get: none, put: none, update: none, remove: none, keys: none },
+      putNow: () => false,
+    };
     const { state, keeper, troubles } = working(box);
     state().editField(HUB_FACE, "6");
     await keeper.flush();

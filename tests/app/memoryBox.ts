@@ -1,4 +1,5 @@
 import type { Box } from "../../src/app/storage/box.ts";
+import { cachedJson } from "../../src/app/storage/cachedJson.ts";
 import type { LastWords } from "../../src/app/storage/lastWords.ts";
 
 /** A box that forgets when the test ends; values go through a structured clone, as in the browser. */
@@ -14,6 +15,11 @@ export function memoryBox(): Box & { readonly held: Map<string, unknown>; writes
       this.writes += 1;
       for (const [key, value] of entries) held.set(key, structuredClone(value));
     },
+    putNow(entries, onSettled) {
+      for (const [key, value] of entries) held.set(key, structuredClone(value));
+      queueMicrotask(onSettled);
+      return true;
+    },
     async update(key, change) {
       held.set(key, structuredClone(change(structuredClone(held.get(key)))));
     },
@@ -28,14 +34,13 @@ export function memoryBox(): Box & { readonly held: Map<string, unknown>; writes
 
 /** Last words that are remembered as text, as in local storage. */
 export function memoryLastWords(): LastWords {
-  let text: string | undefined;
+  const texts = new Map<string, string>();
   return {
-    say: (value) => {
-      text = JSON.stringify(value);
+    say: (documentId, value) => {
+      texts.delete(documentId);
+      texts.set(documentId, cachedJson(value));
     },
-    hear: () => (text === undefined ? undefined : JSON.parse(text)),
-    clear: () => {
-      text = undefined;
-    },
+    hear: () => [...texts.values()].reverse().map((text): unknown => JSON.parse(text)),
+    clear: (documentId) => void texts.delete(documentId),
   };
 }

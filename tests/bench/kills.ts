@@ -1,6 +1,6 @@
 import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
 import { serveFolder } from "../../src/serve/staticServer.ts";
-import { killWhileTyping, type Killed, type Loss } from "../browser/harness/killedWhileTyping.ts";
+import { type Killed, killWhileTyping, type Loss } from "../browser/harness/killedWhileTyping.ts";
 import { printColumns } from "./printColumns.ts";
 import { printTargets } from "./targets.ts";
 
@@ -26,7 +26,9 @@ try {
       ...[0.5, 0.9, 1].map((share) => `${Math.round(ageAt(losses, share))} ms`),
     ]),
   ]);
-  console.log("times: wall clock from the sending of the key to the kill, as many processes spinning as there are processors");
+  console.log(
+    "times: wall clock from the sending of the key to the kill, as many processes spinning as there are processors",
+  );
   printTargets(
     Object.entries(kills).map(([what, losses]) => ({
       what: `oldest key lost when ${what === "tab" ? "a tab" : "the browser"} is killed`,
@@ -45,7 +47,9 @@ async function killed(what: Killed, times: number): Promise<readonly Loss[]> {
     const loss = await killWhileTyping({ killed: what, address: server.address, random: Math.random });
     losses.push(loss);
     if (process.stdout.isTTY || loss.age > 0)
-      console.log(`${what} ${i + 1}: ${loss.kept} of ${loss.sent} keys kept, oldest lost ${Math.round(loss.age)} ms`);
+      console.log(
+        `${what} ${i + 1}: ${loss.kept} of ${loss.sent} keys kept, oldest lost ${Math.round(loss.age)} ms`,
+      );
   }
   return losses;
 }

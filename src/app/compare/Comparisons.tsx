@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { memo, useDeferredValue, useMemo } from "react";
 import { variantNames } from "../../setup/editing/resolveShown.ts";
 import { PlotsPanel } from "../plots/PlotsPanel.tsx";
 import type { Truck } from "../state/truck.ts";
@@ -12,9 +12,14 @@ export type ComparisonsProps = {
   truck: Truck;
 };
 
-/** Below the picture: plots, variants side by side, and a field fanned over a range. */
-export function Comparisons({ truck }: ComparisonsProps) {
-  const document = useWorkbench((s) => s.document);
+const Plots = memo(PlotsPanel);
+const Variants = memo(VariantsPanel);
+const Fan = memo(FanPanel);
+
+/** Below the picture, when what is above it has had its turn: plots, variants side by side, and a field fanned over a range. */
+export function Comparisons(props: ComparisonsProps) {
+  const truck = useDeferredValue(props.truck);
+  const document = useDeferredValue(useWorkbench((s) => s.document));
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
   const variant = useWorkbench((s) => s.variant);
@@ -36,9 +41,9 @@ export function Comparisons({ truck }: ComparisonsProps) {
   );
   return (
     <>
-      <PlotsPanel truck={truck} variants={others} format={format} />
-      <VariantsPanel columns={columns} />
-      <FanPanel truck={truck} />
+      <Plots truck={truck} variants={others} format={format} />
+      <Variants columns={columns} />
+      <Fan truck={truck} />
     </>
   );
 }

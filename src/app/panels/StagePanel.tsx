@@ -1,5 +1,5 @@
 import "./stagePanel.css";
-import { lazy, Suspense, useState } from "react";
+import { lazy, memo, Suspense, useDeferredValue, useState } from "react";
 import { EnvelopeStrip } from "../envelope/EnvelopeStrip.tsx";
 import { canDraw } from "../stage/canDraw.ts";
 import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
@@ -14,7 +14,7 @@ import { StageBoundary } from "./StageBoundary.tsx";
 import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
 
 // Its own chunk: three.js is most of the page's weight, and the answers in words need none of it.
-const Stage = lazy(() => import("../stage/Stage.tsx"));
+const Stage = memo(lazy(() => import("../stage/Stage.tsx")));
 
 export type StagePanelProps = {
   truck: Truck;
@@ -23,6 +23,8 @@ export type StagePanelProps = {
 /** The picture of the truck, or why there is none. Everything beside it works without. */
 export function StagePanel({ truck }: StagePanelProps) {
   const [isDrawable] = useState(canDraw);
+  // Drawn when keys and answers have had their turn: building its solids takes long.
+  const drawn = useDeferredValue(truck);
   const isWell = useWorkbench((s) => s.view === "well");
   const hasDimensions = useStage((s) => s.hasDimensions);
   return (
@@ -37,7 +39,7 @@ export function StagePanel({ truck }: StagePanelProps) {
           <div className="stage-frame">
             <StageBoundary>
               <Suspense fallback={<p className="stage-message">Setting up the drawing…</p>}>
-                <Stage truck={truck} />
+                <Stage truck={drawn} />
               </Suspense>
             </StageBoundary>
             {(isWell || hasDimensions) && <WheelButtons />}
