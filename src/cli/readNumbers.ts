@@ -1,10 +1,7 @@
 import type { LengthUnit } from "../setup/types.ts";
-import { plainMeasureText } from "../units/measureText.ts";
 import { parseLength } from "../units/parseLength.ts";
+import { parseNumber } from "../units/parseNumber.ts";
 import { InputError } from "./inputError.ts";
-
-/** A number as programs write it, with an exponent too. */
-const PLAIN_NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 
 /** Where an option stands, for the error: its file, its name and its whole value. */
 export interface OptionPlace {
@@ -15,16 +12,15 @@ export interface OptionPlace {
 
 /** A length an option holds, in mm; without a unit it is in the file's. @throws InputError */
 export function readLength(text: string, units: LengthUnit, place: OptionPlace): number {
-  const plain = text.trim();
-  const length = parseLength(PLAIN_NUMBER.test(plain) ? Number(plain) : text, units);
+  const length = parseLength(text, units);
   if (!length.ok) throw refused(place, length.mend);
   return length.mm;
 }
 
 /** A number without a unit; NaN for anything else. */
 export function readPlainNumber(text: string): number {
-  const plain = plainMeasureText(text);
-  return PLAIN_NUMBER.test(plain) ? Number(plain) : Number.NaN;
+  const read = parseNumber(text);
+  return read.ok ? read.value : Number.NaN;
 }
 
 /** A steering input an option holds, −1 … +1. @throws InputError */
@@ -38,8 +34,8 @@ export function readSteer(text: string, place: OptionPlace): number {
 
 /** A whole number an option holds. @throws InputError */
 export function readWhole(text: string, least: number, most: number, place: OptionPlace): number {
-  const number = /^\d{1,15}$/.test(text.trim()) ? Number(text) : Number.NaN;
-  if (!(number >= least && number <= most)) {
+  const number = readPlainNumber(text);
+  if (!(Number.isInteger(number) && number >= least && number <= most)) {
     throw refused(place, `must be a whole number from ${least} to ${most}`);
   }
   return number;

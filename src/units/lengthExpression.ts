@@ -1,3 +1,4 @@
+import { withDecimalPoints } from "./decimalComma.ts";
 import { type FileUnits, findLengthUnit, MM_PER_INCH, mmFromUnits } from "./lengthUnits.ts";
 import { plainMeasureText } from "./measureText.ts";
 import { type ParsedLength, parseLength, readLengthTerm } from "./parseLength.ts";
@@ -33,8 +34,9 @@ export function evaluateLength(text: string, bareUnits: FileUnits): ParsedLength
   if (text.length > MAX_EXPRESSION_TEXT) {
     return { ok: false, mend: `longer than ${MAX_EXPRESSION_TEXT} characters; write a shorter sum` };
   }
-  if (/\d,/.test(text)) return plainLength;
-  const plain = plainMeasureText(text.replace(/[×·]/g, "*").replace(/÷/g, "/"));
+  const points = withDecimalPoints(text);
+  if (!points.ok) return points;
+  const plain = plainMeasureText(points.text.replace(/[×·]/g, "*").replace(/÷/g, "/"));
   // What is no sum at all gets the mend for a length: it names the unit or the number that is wrong.
   if (!/[*()]|[-+/] |\d ?["'a-z.]* ?[-+/]/i.test(plain.replace(/^[-+] ?/, ""))) return plainLength;
   try {

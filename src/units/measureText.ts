@@ -33,10 +33,10 @@ export type MeasureNumber =
 
 const MIXED = /(\d+)(?: |-)(\d+) ?\/ ?(\d+)(?![\d.])/y;
 const FRACTION = /(\d+) ?\/ ?(\d+)(?![\d.])/y;
-const DECIMAL = /\d+\.?\d*|\.\d+/y;
+const DECIMAL = /(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?/iy;
 
 /**
- * Reads one unsigned number at `start` of plain text: `5`, `5.625`, `.5`, `5/8`, `5 5/8`, `5-5/8`.
+ * Reads one unsigned number at `start` of plain text: `5`, `5.625`, `.5`, `1e3`, `5/8`, `5 5/8`, `5-5/8`.
  * Refuses a zero denominator and a whole number followed by a fraction of 1 or more (`5 9/8`: likely a slip).
  */
 export function readMeasureNumber(plain: string, start: number): MeasureNumber {

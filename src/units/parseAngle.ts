@@ -1,4 +1,5 @@
 import { radFromDeg } from "./angle.ts";
+import { withDecimalPoints } from "./decimalComma.ts";
 import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
 
 /** An angle in radians, or what is wrong with the text and what would be right (no full stop). */
@@ -23,9 +24,10 @@ export function parseAngle(text: string | number): ParsedAngle {
   if (typeof text !== "string") return refuse(EXAMPLE);
   if (text.trim() === "") return refuse(`empty; ${EXAMPLE}`);
   if (text.length > MAX_MEASURE_TEXT) return refuse(`longer than ${MAX_MEASURE_TEXT} characters; ${EXAMPLE}`);
-  if (/\d,/.test(text)) return refuse("has a comma; write a decimal point and no thousands separator");
+  const points = withDecimalPoints(text);
+  if (!points.ok) return points;
 
-  const plain = plainMeasureText(text);
+  const plain = plainMeasureText(points.text);
   const sign = plain.startsWith("-") ? -1 : 1;
   const number = readMeasureNumber(plain, /^[+-]? ?/.exec(plain)![0].length);
   if (!number.ok)

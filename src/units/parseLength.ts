@@ -1,3 +1,4 @@
+import { withDecimalPoints } from "./decimalComma.ts";
 import {
   type FileUnits,
   findLengthUnit,
@@ -29,9 +30,10 @@ export function parseLength(text: string | number, fileUnits: FileUnits): Parsed
   if (typeof text !== "string") return refuse(EXAMPLE);
   if (text.trim() === "") return refuse(`empty; ${EXAMPLE}`);
   if (text.length > MAX_MEASURE_TEXT) return refuse(`longer than ${MAX_MEASURE_TEXT} characters; ${EXAMPLE}`);
-  if (/\d,/.test(text)) return refuse("has a comma; write a decimal point and no thousands separator");
+  const points = withDecimalPoints(text);
+  if (!points.ok) return points;
 
-  const plain = plainMeasureText(text);
+  const plain = plainMeasureText(points.text);
   const sign = plain.startsWith("-") ? -1 : 1;
   const start = /^[+-]? ?/.exec(plain)![0].length;
 

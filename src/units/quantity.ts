@@ -1,3 +1,4 @@
+import { withDecimalPoints } from "./decimalComma.ts";
 import type { FileUnits } from "./lengthUnits.ts";
 import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
 import { nearestWord } from "./nearestWord.ts";
@@ -96,10 +97,9 @@ export function parseQuantity(
   if (typed.length > MAX_MEASURE_TEXT) {
     return { ok: false, mend: `longer than ${MAX_MEASURE_TEXT} characters; ${example}` };
   }
-  if (/\d,/.test(typed)) {
-    return { ok: false, mend: "has a comma; write a decimal point and no thousands separator" };
-  }
-  const plain = plainMeasureText(typed);
+  const points = withDecimalPoints(typed);
+  if (!points.ok) return points;
+  const plain = plainMeasureText(points.text);
   const sign = plain.startsWith("-") ? -1 : 1;
   const number = readMeasureNumber(plain, /^[+-]? ?/.exec(plain)![0].length);
   if (!number.ok) return { ok: false, mend: `${number.mend}; ${example}` };

@@ -101,7 +101,10 @@ describe("what the shop writes on its sheets", () => {
 
   it("lasts as long as the page where the browser keeps nothing", async () => {
     const refuse = () => Promise.reject(new Error("no storage"));
-    const fields = sheetFieldsIn({ get: refuse, put: refuse, update: refuse, remove: refuse, keys: refuse });
+    const fields = sheetFieldsIn({
+      ...{ get: refuse, put: refuse, update: refuse, remove: refuse, keys: refuse },
+      putNow: () => false,
+    });
     fields.change({ shop: "Marrow Lane" });
     await fields.written();
     expect(fields.store.getState().shop).toBe("Marrow Lane");

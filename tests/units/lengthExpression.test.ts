@@ -58,7 +58,7 @@ describe("a length typed as arithmetic", () => {
     ["5 9/8 + 1", /not less than 1/],
     ["5 im + 1", /did you mean "in"/],
     [`5' - 3" + 1`, /two ways/],
-    ["1,5 + 2", /comma/],
+    ["1,500 + 2", /two ways; write 1.500 or 1500/],
     ["hello", /no number/],
     ["", /empty/],
     [`${"9".repeat(60)} * ${"9".repeat(60)}`, /too large|longer/],

@@ -98,8 +98,12 @@ describe("parseLength", () => {
     ["1/0 in", '"1/0" divides by zero; write the fraction again'],
     ["0/0", '"0/0" divides by zero; write the fraction again'],
     ["5 9/8", 'the fraction in "5 9/8" is not less than 1; check the reading'],
-    ["1,234.5", "has a comma; write a decimal point and no thousands separator"],
-    ["142,9 mm", "has a comma; write a decimal point and no thousands separator"],
+    ["1,234.5", "has a comma; write 1234.5"],
+    ["1.234,5", "has a comma; write 1234.5"],
+    ["1,234,567 mm", "has a comma; write 1234567"],
+    ["1,234", "has a comma that can be read two ways; write 1.234 or 1234"],
+    ["12,,5", "has a comma; write a decimal point and no thousands separator"],
+    ["5, in", "has a comma; write a decimal point and no thousands separator"],
     ["5' 14\"", "the inches after the feet must be less than 12"],
     ["5.5' 3\"", "feet followed by inches must be whole feet"],
     ["5' 3 cm", "feet are followed by inches only"],
@@ -142,7 +146,8 @@ describe("parseLength", () => {
     "5 in in",
     "5..5",
     "5.5.5",
-    "1e3",
+    "1e",
+    "e3",
     "0x10",
     "5 / 0 in",
     "5 mm 3",
@@ -157,6 +162,21 @@ describe("parseLength", () => {
     const length = parseLength(text, "in");
     expect(length.ok).toBe(false);
     if (!length.ok) expect(length.mend).toMatch(/^[^\n]+[^.\n]$/);
+  });
+
+  it.each<[string, number]>([
+    ["383.0", 383],
+    [".5", 0.5],
+    ["+383", 383],
+    ["1e3", 1000],
+    ["-2.5E-1 mm", -0.25],
+    ["383,0", 383],
+    ["142,95 mm", 142.95],
+    ["0,125", 0.125],
+    [",5", 0.5],
+    ["1234,567", 1234.567],
+  ])("reads %j as people and programs write it", (text, mm) => {
+    expect(parseLength(text, "mm")).toEqual({ ok: true, mm: expect.closeTo(mm, 9) });
   });
 
   it.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.MAX_VALUE])(

@@ -131,6 +131,10 @@ function askedPoses(truck: Truck, options: PoseOptions): AnyPose[] {
         'write travel, a comma and steer, such as --at "-3 3/4,0.5"',
       );
     }
+    if (value.indexOf(",") < comma) {
+      const mend = "has a comma too many; write decimals with a point here, such as 3.5,0";
+      throw InputError.ofOption(file, "--at", value, mend);
+    }
     const mm = readLength(value.slice(0, comma), units, place);
     return poseAt(model, mm, readSteer(value.slice(comma + 1), place), { travel: place, steer: place });
   });

@@ -1,6 +1,7 @@
 import { evaluateLength } from "../../units/lengthExpression.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
+import { parseNumber } from "../../units/parseNumber.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
 import type { SetupField } from "../setupField.ts";
 
@@ -42,8 +43,7 @@ function readText(field: SetupField, text: string, fileUnits: FileUnits, bareUni
     case "quantity":
       return { ok: true, value: plainNumber(text) ?? text };
     case "number": {
-      const value = plainNumber(text);
-      return value === null ? { ok: false, mend: "write a number such as 0.25 or 4" } : { ok: true, value };
+      return parseNumber(text);
     }
     case "text":
     case "choice":

@@ -1,5 +1,4 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { once } from "node:events";
 import { mkdtemp, rm } from "node:fs/promises";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
@@ -105,7 +104,9 @@ async function typeUntilKilled(profile: string, found: FoundBrowser, options: Ki
     sendKey(keys, key);
     await pause(PACE[0] + random() * (PACE[1] - PACE[0]));
   }
-  const gone = killed === "tab" ? once(page, "crash") : once(context, "close");
+  const gone = new Promise<unknown>((done) =>
+    killed === "tab" ? page.once("crash", done) : context.once("close", done),
+  );
   const killedAt = performance.now();
   for (const pid of processes) process.kill(pid, "SIGKILL");
   await gone;

@@ -7,7 +7,8 @@ import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { CoordinateRow } from "./CoordinateRow.tsx";
 import { pastedBlock } from "./pastedBlock.ts";
-import { pasteInto } from "./pasteInto.ts";
+import { type Pasted, pasteInto } from "./pasteInto.ts";
+import { pasteNote } from "./pasteNote.ts";
 
 export interface TableRow {
   readonly label: string;
@@ -45,12 +46,9 @@ export function CoordinateTable(props: CoordinateTableProps) {
     const block = pastedBlock(event.clipboardData.getData("text/plain"), columns.length - column);
     if (block === null) return;
     event.preventDefault();
-    const pasted = block.ok ? paste(rows, list, block.rows, row, column) : block;
-    setNote(
-      pasted.ok
-        ? { text: `${pasted.count} ${pasted.count === 1 ? "row" : "rows"} pasted.`, isFault: false }
-        : { text: `${pasted.mend}. Nothing was pasted.`, isFault: true },
-    );
+    const pasted = paste(rows, list, block, row, column);
+    const isFault = pasted.unread.length + pasted.leftOver.length > 0;
+    setNote({ text: pasteNote(block.length, pasted, columns), isFault });
   };
   return (
     <div className={list ? "points point-list" : "points"}>
@@ -88,34 +86,33 @@ export function CoordinateTable(props: CoordinateTableProps) {
   );
 }
 
-type Done = { readonly ok: true; readonly count: number } | { readonly ok: false; readonly mend: string };
-
-/** Pastes rows as one step. */
+/** Pastes rows as one step; text that could not be read stays at its cell, to be mended there. */
 function paste(
   rows: readonly TableRow[],
   list: KeyPath | undefined,
   cells: readonly (readonly string[])[],
   row: number,
   column: number,
-): Done {
+): Pasted {
   const state = workbench.getState();
   const document = shownDocument(state);
   const fields = [0, 1, 2].flatMap((j) => fieldAt([...(rows[0]?.path ?? []), j], document) ?? []);
   const points = list
     ? ((valueAt(document, list) ?? []) as readonly (readonly unknown[])[])
-    : rows.map(({ path }) => valueAt(document, path) as readonly unknown[]);
+    : rows.map(({ path }) => (valueAt(document, path) ?? []) as readonly unknown[]);
   const fileUnits = fileUnitsOf(document);
   const offset = list ? Number(rows[0]?.path.at(-1) ?? 0) : 0;
   const pasted = pasteInto({
     ...{ points, rows: cells, row: row + offset, column, fields, mayGrow: list !== undefined, fileUnits },
     bareUnits: lengthFormat(state).units,
   });
-  if (!pasted.ok) return pasted;
+  state.beginGesture();
   if (list) state.editField(list, pasted.points);
-  else {
-    state.beginGesture();
-    for (const [i, { path }] of rows.entries()) state.editField(path, pasted.points[i]);
-    state.endGesture();
+  else for (const [i, { path }] of rows.entries()) state.editField(path, pasted.points[i]);
+  for (const { row: at, column: cell, text } of pasted.unread) {
+    const point = list ? [...list, at] : rows[at]?.path;
+    if (point) state.editField([...point, cell], text);
   }
-  return { ok: true, count: cells.length };
+  state.endGesture();
+  return pasted;
 }

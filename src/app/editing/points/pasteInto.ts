@@ -18,29 +18,51 @@ export interface Paste {
   readonly bareUnits: FileUnits;
 }
 
-/** The points after it, or what is wrong with a cell, one sentence without a full stop. Nothing is taken in part. */
-export type Pasted =
-  | { readonly ok: true; readonly points: readonly (readonly unknown[])[] }
-  | { readonly ok: false; readonly mend: string };
+/** A cell that could not be read: what stands at its place stays, and its text is to be mended there. */
+export interface UnreadCell {
+  /** Among the points, from 0. */
+  readonly row: number;
+  readonly column: number;
+  readonly text: string;
+  /** One sentence without a full stop. */
+  readonly mend: string;
+}
 
-/** Puts a block of cells over points from one cell on, as a spreadsheet does. New points take cells not given from the last. */
+export interface Pasted {
+  readonly points: readonly (readonly unknown[])[];
+  readonly unread: readonly UnreadCell[];
+  /** Rows and cells for which there is no place here, as text. */
+  readonly leftOver: readonly string[];
+}
+
+/**
+ * Puts a block of cells over points from one cell on, as a spreadsheet does. What reads goes in, whatever stands beside it.
+ * New points take cells not given, or not read, from the last.
+ */
 export function pasteInto(paste: Paste): Pasted {
   const { rows, row, column, fields, mayGrow, fileUnits, bareUnits } = paste;
   const points = paste.points.map((point) => [...point]);
-  if (!mayGrow && row + rows.length > points.length) {
-    return { ok: false, mend: `${rows.length} rows were pasted, and only ${points.length - row} are here` };
-  }
+  const unread: UnreadCell[] = [];
+  const leftOver: string[] = [];
   for (const [i, cells] of rows.entries()) {
-    const before = points[row + i - 1];
-    const point = points[row + i] ?? (before ? [...before] : fields.map(() => 0));
-    points[row + i] = point;
-    for (const [j, cell] of cells.entries()) {
+    const at = row + i;
+    if (!mayGrow && at >= points.length) {
+      leftOver.push(cells.join(" "));
+      continue;
+    }
+    const before = points[at - 1];
+    const point = points[at] ?? (before ? [...before] : fields.map(() => 0));
+    points[at] = point;
+    for (const [j, text] of cells.entries()) {
       const field = fields[column + j];
-      if (!field) return { ok: false, mend: `pasted row ${i + 1} has more cells than go from here on` };
-      const read = readTyped(field, cell, fileUnits, bareUnits);
-      if (!read.ok) return { ok: false, mend: `pasted row ${i + 1}, ${field.label}: “${cell}” ${read.mend}` };
-      point[column + j] = read.value;
+      if (!field) {
+        leftOver.push(cells.slice(j).join(" "));
+        break;
+      }
+      const read = readTyped(field, text, fileUnits, bareUnits);
+      if (read.ok) point[column + j] = read.value;
+      else unread.push({ row: at, column: column + j, text, mend: read.mend });
     }
   }
-  return { ok: true, points };
+  return { points, unread, leftOver };
 }

@@ -1,48 +1,41 @@
-/** What was copied, cell by cell; or what is wrong with it, one sentence without a full stop. */
-export type PastedBlock =
-  | { readonly ok: true; readonly rows: readonly (readonly string[])[] }
-  | { readonly ok: false; readonly mend: string };
+import { parseLength } from "../../../units/parseLength.ts";
 
-const PLAIN_NUMBER = /^[-+−]?(?:\d+\.?\d*|\.\d+)$/;
+/** A number as people and programs write it, with no space in it. */
+const PLAIN_NUMBER = /^[-+−]?(?:\d+[.,]?\d*|[.,]\d+)(?:e[-+]?\d+)?$/i;
 
 /**
  * Takes a block of cells apart as spreadsheets, tables and notes give it: rows by lines, cells by tabs, or where there are
- * none by semicolons, or by commas, or by spaces between plain decimals. Inside a cell spaces stay, so that `5 5/8` is one.
- * A first row of words alone is a heading and is dropped, and so is an empty row. null = one cell alone, which is no block.
+ * none by semicolons, or by spaces between plain numbers, or by commas. Inside a cell spaces stay, so that `5 5/8` is one.
+ * A first row of words alone is a heading and is dropped, and so are an empty row and a first column of names before as
+ * many cells as go from here on.
  * @param columns cells a row may have at most
+ * @returns null = one cell alone, which is no block
  */
-export function pastedBlock(text: string, columns: number): PastedBlock | null {
+export function pastedBlock(text: string, columns: number): readonly (readonly string[])[] | null {
   const lines = text.split(/\r\n|\r|\n/).filter((line) => line.trim() !== "");
   const split = splitterOf(lines);
   const cells = lines.map((line) => trimmedRow(split(line)));
   const isHeading = cells.length > 1 && cells[0]!.every((cell) => !/\d/.test(cell));
-  const rows = isHeading ? cells.slice(1) : cells;
-  if (rows.length === 0 || (rows.length === 1 && rows[0]!.length <= 1)) return null;
-  const long = rows.findIndex((row) => row.length > columns);
-  if (long >= 0) {
-    const count = rows[long]!.length;
-    return {
-      ok: false,
-      mend: `pasted row ${long + 1} has ${count} cells, and ${columns} go from here on; copy those alone`,
-    };
-  }
-  const gap = rows.findIndex((row) => row.includes(""));
-  if (gap >= 0)
-    return { ok: false, mend: `pasted row ${gap + 1} has an empty cell; fill it in before copying` };
-  return { ok: true, rows };
+  const rows = withoutNames(isHeading ? cells.slice(1) : cells, columns);
+  return rows.length === 0 || (rows.length === 1 && rows[0]!.length <= 1) ? null : rows;
 }
 
 function splitterOf(lines: readonly string[]): (line: string) => string[] {
-  for (const separator of ["\t", ";", ","]) {
+  for (const separator of ["\t", ";"])
     if (lines.some((line) => line.includes(separator))) return (line) => line.split(separator);
-  }
-  const areNumbers = lines.every((line) =>
-    line
-      .trim()
-      .split(/\s+/)
-      .every((word) => PLAIN_NUMBER.test(word)),
+  const words = (line: string) => line.trim().split(/\s+/);
+  // One number with a comma in it is a number, and so is each of several with spaces between.
+  if (lines.every((line) => words(line).every((word) => PLAIN_NUMBER.test(word)))) return words;
+  if (lines.some((line) => line.includes(","))) return (line) => line.split(",");
+  return (line) => [line];
+}
+
+/** Points often come with their names before them: `P1 383 12.5 6`. */
+function withoutNames(rows: readonly (readonly string[])[], columns: number): readonly (readonly string[])[] {
+  const areNamed = rows.every(
+    (row) => row.length === columns + 1 && !parseLength(row[0]!, "mm").ok && /\p{L}/u.test(row[0]!),
   );
-  return areNumbers ? (line) => line.trim().split(/\s+/) : (line) => [line];
+  return areNamed ? rows.map((row) => row.slice(1)) : rows;
 }
 
 /** Without space around cells, and without empty cells at the end: a selection is often a column too wide. */
