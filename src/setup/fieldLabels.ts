@@ -30,6 +30,8 @@ const LABELS: Readonly<Record<string, string>> = {
   max: "Highest corner",
   file: "Mesh file",
   unit: "Unit of the mesh file",
+  "place.from": "Three points of the mesh",
+  "place.to": "Three points on the truck",
   turn: "Turned by",
   move: "Moved by",
   // Knuckle, wheel, tire
@@ -130,6 +132,8 @@ const LABELS: Readonly<Record<string, string>> = {
 const ENTRY_LABELS: Readonly<Record<string, string>> = {
   points: "Point",
   vertices: "Vertex",
+  from: "Point",
+  to: "Point",
   triangles: "Triangle",
   center: "Point of the center",
   profile: "Profile point",

@@ -117,7 +117,7 @@ describe("a field of the setup", () => {
     const before = await camber(page);
     const span = field(page, "Ball joint span");
     await span.fill("10 5/8 im");
-    expect(await span.getAttribute("aria-invalid")).toBe("true");
+    await expect.poll(() => span.getAttribute("aria-invalid"), SOON).toBe("true");
     const mend = page.locator(`[id="${(await span.getAttribute("aria-describedby"))!.split(" ").at(-1)}"]`);
     expect(await mend.textContent()).toMatch(/unknown unit "im".*"in"/i);
     await page.keyboard.press("Tab");
@@ -162,7 +162,7 @@ describe("a field of the setup", () => {
 });
 
 describe("points and body parts", () => {
-  it("takes a block of cells from a spreadsheet, adds rows for it, and refuses one that does not read", async () => {
+  it("takes a block of cells from a spreadsheet, adds rows for it, and marks a cell that does not read", async () => {
     const { page, problems } = await openDesk();
     await group(page, "Body parts").click();
     await panel(page).locator(".part summary").filter({ hasText: "fender lip" }).click();
@@ -178,9 +178,13 @@ describe("points and body parts", () => {
     await paste(cell, "1\t2\t3 im");
     expect(
       await panel(page)
-        .getByText(/row 1, z.*unknown unit/)
+        .getByText(/row 11, z “3 im”/)
         .count(),
     ).toBe(1);
+    expect(await cell.inputValue()).toBe("1");
+    expect(await field(page, "11, z").inputValue()).toBe("3 im");
+    expect(await field(page, "11, z").getAttribute("aria-invalid")).toBe("true");
+    await undo(page).click();
     expect(await cell.inputValue()).toBe("-17 3/4");
     await undo(page).click();
     await expect.poll(() => rows.count(), SOON).toBe(11);

@@ -1,5 +1,6 @@
 import "./issuePanel.css";
 import type { SetupIssue } from "../../setup/types.ts";
+import { shownDocument } from "../state/selectors.ts";
 import { shownIssues } from "../state/shownIssues.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { IssueItem } from "./IssueItem.tsx";
@@ -7,9 +8,10 @@ import { IssueItem } from "./IssueItem.tsx";
 /** The first of a document's issues in one line; the fields in the setup say the rest. */
 function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
   const [first, ...others] = issues;
+  const document = useWorkbench(shownDocument);
   return (
     <section className="issue-bar" role="alert" aria-label="Issues">
-      <ul>{first && <IssueItem issue={first} />}</ul>
+      <ul>{first && <IssueItem issue={first} document={document} />}</ul>
       <p>
         {others.length > 0 && `And ${others.length} more, at their fields. `}
         The board still shows the last setup that went together.
@@ -23,6 +25,7 @@ export function IssuePanel() {
   const refusal = useWorkbench((s) => s.refusal);
   const ofDocument = useWorkbench(shownIssues);
   const hasTruck = useWorkbench((s) => s.truck !== null);
+  const document = useWorkbench((s) => (s.refusal ? s.refusal.document : shownDocument(s)));
   const dismiss = useWorkbench((s) => s.dismissRefusal);
   const issues = refusal?.issues ?? ofDocument;
   if (issues.length === 0) return null;
@@ -37,7 +40,7 @@ export function IssuePanel() {
       <ul>
         {issues.map((issue, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two issues may read the same; the list is replaced whole
-          <IssueItem key={i} issue={issue} />
+          <IssueItem key={i} issue={issue} document={document} />
         ))}
       </ul>
       {hasTruck && (

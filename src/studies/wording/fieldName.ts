@@ -1,0 +1,33 @@
+import { fieldAt } from "../../setup/fieldCatalogue.ts";
+import { type KeyPath, valueAt } from "../../setup/keyPath.ts";
+
+/**
+ * What a place of a setup is called on a form: `Hub face`, `Body parts “fender lip”: point 3, y`, `Upper ball joint`. A key
+ * that no field has is quoted as it stands.
+ * @param document the setup, a variant's patch applied where the place is in one
+ */
+export function fieldName(path: KeyPath, document: unknown): string {
+  let name = "";
+  const add = (words: string, join: string) => {
+    name += name === "" ? words : `${join}${words}`;
+  };
+  for (const [i, step] of path.entries()) {
+    const here = path.slice(0, i + 1);
+    const field = fieldAt(here, document);
+    if (typeof step === "number") {
+      const own = valueAt(document, [...here, "name"]);
+      if (typeof own === "string" && own !== "") name += `${name === "" ? "" : " "}“${own}”`;
+      else if (fieldAt(path.slice(0, i), document)?.kind === "point")
+        add("xyz"[step] ?? String(step + 1), ", ");
+      else if (field && /^[a-z]$/.test(field.label)) add(field.label, ", ");
+      else add(`${(field?.label ?? "entry").toLowerCase()} ${step + 1}`, ": ");
+      continue;
+    }
+    const next = path[i + 1];
+    // A block is named by the fields in it.
+    if (typeof next === "string" && fieldAt([...here, next], document) !== null) continue;
+    const label = field?.label ?? `“${step}”`;
+    add(name === "" ? label : label.charAt(0).toLowerCase() + label.slice(1), ": ");
+  }
+  return name;
+}
