@@ -17,9 +17,9 @@ export function fieldName(path: KeyPath, document: unknown): string {
     if (typeof step === "number") {
       const own = valueAt(document, [...here, "name"]);
       if (typeof own === "string" && own !== "") name += `${name === "" ? "" : " "}“${own}”`;
-      else if (fieldAt(path.slice(0, i), document)?.kind === "point")
-        add("xyz"[step] ?? String(step + 1), ", ");
+      else if (field?.kind === "point") add(`point ${step + 1}`, ": ");
       else if (field && /^[a-z]$/.test(field.label)) add(field.label, ", ");
+      else if (field?.kind === "signedLength" || field?.kind === "number") add("xyz"[step] ?? "", ", ");
       else add(`${(field?.label ?? "entry").toLowerCase()} ${step + 1}`, ": ");
       continue;
     }
