@@ -17,7 +17,8 @@ export function fieldName(path: KeyPath, document: unknown): string {
     if (typeof step === "number") {
       const own = valueAt(document, [...here, "name"]);
       if (typeof own === "string" && own !== "") name += `${name === "" ? "" : " "}“${own}”`;
-      else if (field?.kind === "point") add(`point ${step + 1}`, ": ");
+      else if (typeof path[i + 1] === "number" && !/^\w{2}/.test(field?.label ?? ""))
+        add(`point ${step + 1}`, ": ");
       else if (field && /^[a-z]$/.test(field.label)) add(field.label, ", ");
       else if (field?.kind === "signedLength" || field?.kind === "number") add("xyz"[step] ?? "", ", ");
       else add(`${(field?.label ?? "entry").toLowerCase()} ${step + 1}`, ": ");
