@@ -1,4 +1,5 @@
 import { MeshFault } from "./meshFault.ts";
+import { found } from "./textScanner.ts";
 
 /** A JSON object of a file, not checked yet. */
 export type Loose = Readonly<Record<string, unknown>>;
@@ -60,10 +61,7 @@ const HARMLESS = /^(KHR_materials_|KHR_texture_|EXT_texture_|KHR_lights_|KHR_mes
 function checkExtensions(json: Loose): void {
   for (const extension of listAt(json, "extensionsRequired", "JSON chunk"))
     if (!HARMLESS.test(String(extension)))
-      throw new MeshFault(
-        "",
-        `needs ${JSON.stringify(extension)?.slice(0, 60)}, which is not read here; export it without`,
-      );
+      throw new MeshFault("", `needs ${found(String(extension))}, which is not read here; export it without`);
 }
 
 /** @throws MeshFault unless it is an object */

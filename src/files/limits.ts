@@ -9,5 +9,5 @@ export const MAX_POLYGON_CORNERS = 1000;
 /** Looks for an ear, per corner of a polygon. A spiral of eight turns takes about twenty; without an end a bad outline takes minutes. */
 export const EAR_LOOKS = 64;
 
-/** Characters shown of what stands in a file. */
-export const MAX_SHOWN = 30;
+/** Characters shown of what stands in a file: enough to find the place, too few to tell what is in a file that is none of ours. */
+export const MAX_SHOWN = 12;

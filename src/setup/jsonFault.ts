@@ -1,4 +1,5 @@
-import { MAX_DEPTH } from "./limits.ts";
+import { MAX_DEPTH, MAX_SHOWN } from "./limits.ts";
+import { shortened } from "./shortened.ts";
 
 /** The first thing that keeps a text from being sound JSON: where (0-based character) and how to mend it. */
 export interface JsonFault {
@@ -79,7 +80,10 @@ class JsonWalk {
       const key = this.#text[this.#at] === '"' ? this.#string() : this.#noKey(opened);
       if (key === null) return false;
       if (keys.has(key))
-        return this.#fail(`the key ${JSON.stringify(key)} stands here twice; keep one`, keyAt);
+        return this.#fail(
+          `the key ${JSON.stringify(shortened(key, MAX_SHOWN))} stands here twice; keep one`,
+          keyAt,
+        );
       keys.add(key);
       this.#skipSpace();
       if (!this.#take(":"))

@@ -38,3 +38,6 @@ export const MAX_NAME = 200;
 
 /** Issues reported at once; more than this is one mistake many times. */
 export const MAX_ISSUES = 50;
+
+/** Characters shown of a file that is no setup: enough to see that it is another file, too few to tell what is in it. */
+export const MAX_SHOWN = 12;

@@ -1,10 +1,11 @@
 import type { LoadedMeshes } from "./blockReading.ts";
 import { describeValue } from "./describeValue.ts";
-import type { SetupDocument } from "./document.ts";
+import { type SetupDocument, setupDocument } from "./document.ts";
 import { findJsonFault, type JsonFault } from "./jsonFault.ts";
-import { MAX_FILE_CHARACTERS } from "./limits.ts";
+import { MAX_FILE_CHARACTERS, MAX_SHOWN } from "./limits.ts";
 import { resolveSetup } from "./resolveSetup.ts";
-import type { Result, Setup } from "./types.ts";
+import { shortened } from "./shortened.ts";
+import type { Result, Setup, SetupIssue } from "./types.ts";
 
 /** What a setup file holds: its JSON as typed, and the setup made of it. */
 export interface ReadSetup {
@@ -32,15 +33,27 @@ export function readSetup(
   const fault = findJsonFault(text);
   if (fault) return { ok: false, issues: [{ file, key: "", ...placeFault(text, fault) }] };
   const document: unknown = JSON.parse(text);
+  const foreign = foreignIssue(document, file);
+  if (foreign !== null) return { ok: false, issues: [foreign] };
   const setup = resolveSetup(document, file, variant, meshes);
   return setup.ok ? { ok: true, value: { document: document as SetupDocument, setup: setup.value } } : setup;
+}
+
+/** That a document does not say it is a setup: told alone, since what is in another program's file is not ours to tell. */
+function foreignIssue(document: unknown, file: string): SetupIssue | null {
+  const shown = (value: unknown) => shortened(describeValue(value), MAX_SHOWN);
+  if (typeof document !== "object" || document === null || Array.isArray(document))
+    return { file, key: "", value: shown(document), mend: "must be an object, { … }" };
+  const { format } = document as { readonly format?: unknown };
+  const { error } = setupDocument.shape.format.safeParse(format);
+  return error ? { file, key: "format", value: shown(format), mend: error.issues[0]!.message } : null;
 }
 
 /** The fault with its line and column (from 1) and what stands there. */
 function placeFault(text: string, fault: JsonFault): { readonly value: string; readonly mend: string } {
   const lines = text.slice(0, fault.at).split(/\r\n|\r|\n/);
   const column = lines.at(-1)!.length + 1;
-  const here = /^[^\r\n]{0,30}/.exec(text.slice(fault.at, fault.at + 30))![0].trim();
+  const here = /^[^\r\n]*/.exec(text.slice(fault.at, fault.at + MAX_SHOWN))![0].trim();
   return {
     value: here === "" ? "" : describeValue(here),
     mend: `line ${lines.length}, column ${column}: ${fault.mend}`,

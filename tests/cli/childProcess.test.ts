@@ -1,48 +1,146 @@
 import { spawnSync } from "node:child_process";
+import { closeSync, openSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { demoDocument, lipAlone } from "../studies/demoModel.ts";
+import { builtCli } from "./builtCli.ts";
 import { captured } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 
-/** The command line as a process of its own; kept few, since each start takes a second. */
-function spawned(args: readonly string[], input?: string) {
-  const child = spawnSync(process.execPath, ["--import", "tsx", "src/cli/main.ts", ...args], {
+const folder = setupFolder();
+const lip = folder.write("lip.json", demoDocument(lipAlone()));
+const bare = folder.write("bare.json", demoDocument({ truck: { body: null } }));
+const main = join(builtCli(), "cli", "main.js");
+
+interface Ended {
+  readonly code: number | null;
+  readonly out: string;
+  readonly error: string;
+}
+
+/** The built command line as a process of its own. @param out where its standard output goes: a pipe, or an open file */
+function spawned(args: readonly string[], out: "pipe" | number = "pipe", input = ""): Ended {
+  const child = spawnSync(process.execPath, [main, ...args], {
     encoding: "utf8",
     maxBuffer: 64 * 1024 * 1024,
-    ...(input === undefined ? {} : { input }),
+    input,
+    stdio: ["pipe", out, "pipe"],
+  });
+  return { code: child.status, out: child.stdout ?? "", error: child.stderr };
+}
+
+/** A line of bash, in which "$N" "$M" starts the command line, with FILE in "$1". */
+function inShell(line: string, file = bare): Ended {
+  const child = spawnSync("bash", ["-c", line, "bash", file], {
+    encoding: "utf8",
+    env: { ...process.env, N: process.execPath, M: main },
   });
   return { code: child.status, out: child.stdout, error: child.stderr };
 }
 
 describe("the command line as a process", () => {
-  const folder = setupFolder();
-  const lip = folder.write("lip.json", demoDocument(lipAlone()));
-  const bare = folder.write("bare.json", demoDocument({ truck: { body: null } }));
-
-  it("prints and exits as it does in this process: rubs 1, bad input 2", () => {
+  it("prints and exits as it does in this process, built and from a checkout: rubs 1, bad input 2", () => {
     for (const args of [
       ["check", lip, "--json"],
       ["pose", lip, "--at", "-3 3/4,-0.5", "--travel", "1"],
     ]) {
-      expect(spawned(args)).toEqual(captured(args));
+      const here = captured(args);
+      expect(spawned(args)).toEqual(here);
+      const checkout = spawnSync(process.execPath, ["--import", "tsx", "src/cli/main.ts", ...args], {
+        encoding: "utf8",
+      });
+      expect({ code: checkout.status, out: checkout.stdout, error: checkout.stderr }).toEqual(here);
     }
   });
 
   it("reads standard input and prints all of a long answer into a pipe, exit 0", () => {
-    const { code, out, error } = spawned(
-      ["sweep", "-", "--steps", "600", "--json"],
-      JSON.stringify(demoDocument({ truck: { body: null } })),
-    );
+    const document = JSON.stringify(demoDocument({ truck: { body: null } }));
+    const { code, out, error } = spawned(["sweep", "-", "--steps", "600", "--json"], "pipe", document);
     expect([code, error]).toEqual([0, ""]);
     expect(out.length).toBeGreaterThan(500_000);
     expect(JSON.parse(out).bySteer).toHaveLength(600);
   });
 
-  it("is quiet when its reader hangs up", () => {
-    const command =
-      '"$0" --import tsx src/cli/main.ts sweep "$1" --steps 2000 --json | head -n 1; echo $PIPESTATUS';
-    const child = spawnSync("bash", ["-c", command, process.execPath, bare], { encoding: "utf8" });
-    expect(child.stderr).toBe("");
-    expect(child.stdout).toBe("{\n0\n");
+  it("is quiet when its reader hangs up, with the exit code of its answer", () => {
+    for (const [line, file, code] of [
+      ['"$N" "$M" sweep "$1" --steps 2000 --json | head -n 1; echo $PIPESTATUS', bare, 0],
+      ['"$N" "$M" check "$1" --json | head -n 0; echo $PIPESTATUS', lip, 1],
+    ] as const) {
+      const { out, error } = inShell(line, file);
+      expect([error, out.split("\n").at(-2)]).toEqual(["", String(code)]);
+    }
+  });
+});
+
+describe("what cannot be written is no answer: exit 2", () => {
+  it.each([[["check", lip, "--json"]], [["sweep", bare, "--csv"]], [["--help"]], [["--version"]]])(
+    "%j onto a full disk, with one line that says so",
+    (args) => {
+      const full = openSync("/dev/full", "w");
+      try {
+        const { code, error } = spawned(args, full);
+        expect([code, error]).toEqual([2, "wellsweep: standard output: the disk is full; make room\n"]);
+      } finally {
+        closeSync(full);
+      }
+    },
+  );
+
+  it("with standard error closed or full as well", () => {
+    for (const [line, code] of [
+      ['"$N" "$M" pose no-such-file.json 2>&-', 2],
+      ['"$N" "$M" pose no-such-file.json 2>/dev/full', 2],
+      ['"$N" "$M" pose "$1" >/dev/full 2>/dev/full', 2],
+      ['"$N" "$M" pose "$1" 2>&-', 0],
+    ] as const) {
+      expect([line, inShell(line)]).toMatchObject([line, { code, error: "" }]);
+    }
+  });
+
+  it("and of a document that does not fit into its file nothing stays there", () => {
+    const file = folder.write("answers.json", "before\n");
+    const { code, error } = inShell(`ulimit -f 1; "$N" "$M" pose "$1" --json >> '${file}'`);
+    expect(code).toBe(2);
+    expect(error).toBe(
+      "wellsweep: standard output: is larger than a file may be here; raise that limit (ulimit -f) or write elsewhere\n",
+    );
+    expect(readFileSync(file, "utf8")).toBe("before\n");
+  });
+});
+
+describe("what is read", () => {
+  it("may come slowly, and from a pipe that says it is not ready", () => {
+    // A socket of Node's leaves the pipe it was opened on so that reading does not wait.
+    const notWaiting = `new net.Socket({ fd: 0 }).pause(); setTimeout(() => process.exit(), 50)`;
+    const line = `(sleep 0.7; head -c 2000 "$1"; sleep 0.3; tail -c +2001 "$1") | ("$N" -e '${notWaiting}'; "$N" "$M" pose - --json)`;
+    const { code, out, error } = inShell(line);
+    expect([code, error]).toEqual([0, ""]);
+    expect(JSON.parse(out)).toEqual(JSON.parse(captured(["pose", bare, "--json"]).out));
+  });
+
+  it.each([
+    ["a device", '"$N" "$M" pose /dev/zero', /^\/dev\/zero: is a pipe or a device, not a file; /],
+    [
+      "a pipe nobody writes to",
+      'mkfifo "$1.p"; "$N" "$M" pose "$1.p"',
+      /p: is a pipe or a device, not a file; /,
+    ],
+    ["a pipe of the shell's", '"$N" "$M" pose <(cat "$1")', /: is a pipe or a device, not a file; /],
+    [
+      "without an end on standard input",
+      '"$N" "$M" pose - </dev/zero',
+      /^standard input: has more than 192 MB, the most a setup may have; name a setup file\n$/,
+    ],
+    ["a folder on standard input", '"$N" "$M" pose - </', /^standard input: is a folder; /],
+    [
+      "nothing on standard input",
+      '"$N" "$M" pose - <&-',
+      /^standard input: line 1, column 1: the file is empty; /,
+    ],
+  ])("is no answer, exit 2, where it is %s", (_, line, mend) => {
+    const { code, out, error } = inShell(line);
+    expect([code, out]).toEqual([2, ""]);
+    expect(error).toMatch(mend);
+    expect(error).toMatch(/^[^\n]+\n$/);
   });
 });
