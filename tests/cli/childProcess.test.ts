@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { closeSync, openSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { run } from "../../src/cli/run.ts";
 import { demoDocument, lipAlone } from "../studies/demoModel.ts";
 import { builtCli } from "./builtCli.ts";
 import { captured } from "./captured.ts";
@@ -105,6 +106,25 @@ describe("what cannot be written is no answer: exit 2", () => {
       "wellsweep: standard output: is larger than a file may be here; raise that limit (ulimit -f) or write elsewhere\n",
     );
     expect(readFileSync(file, "utf8")).toBe("before\n");
+  });
+});
+
+describe("a fault of the program itself", () => {
+  it("is named as one on one line, exit 2, without a trace", () => {
+    let error = "";
+    const code = run(["pose", bare], {
+      writeOut: () => {
+        throw new TypeError("two\nlines");
+      },
+      writeError: (text) => {
+        error += text;
+      },
+      readInput: () => ({ bytes: new Uint8Array(), identity: null }),
+    });
+    expect([code, error]).toEqual([
+      2,
+      "wellsweep: a fault of the program itself, please report it: two lines\n",
+    ]);
   });
 });
 

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, linkSync, mkdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { STLLoader } from "three/addons/loaders/STLLoader.js";
 import { beforeAll, describe, expect, it } from "vitest";
@@ -246,6 +246,39 @@ describe("files that are there already", () => {
       /--out: ".*fender\.stl": is there already and was not written/,
     );
     expect(readFileSync(scan, "utf8")).toBe("solid of somebody else");
+  });
+
+  it("knows every format it wrote, and replaces what is strange only with --force", () => {
+    const outs = ["f.stl", "f.glb", "f.dxf", "f.svg"].map(at);
+    const args = [...STILL, "--side", "left", "--section", "x=0", ...outs.flatMap((file) => ["--out", file])];
+    const before = captured(["envelope", lip, ...args]);
+    expect([before.code, before.error]).toEqual([0, ""]);
+    expect(captured(["envelope", lip, ...args])).toEqual(before);
+    for (const file of outs) writeFileSync(file, "of another program, like Wellsweep's");
+    expect(refusal(lip, ...args)).toMatch(/f\.stl": is there already and was not written by this program; /);
+    for (const file of outs) expect(readFileSync(file, "utf8")).toBe("of another program, like Wellsweep's");
+    expect(captured(["envelope", lip, ...args, "--force"])).toEqual(before);
+  });
+
+  it("never writes over what it reads: the mesh of the setup, though it is an envelope of its own, or by a link", () => {
+    const mesh = at("read.stl");
+    expect(captured(["envelope", lip, ...STILL, "--side", "left", "--out", mesh]).code).toBe(0);
+    const bytes = readFileSync(mesh);
+    const body = [{ name: "panel", kind: "mesh", file: "read.stl", unit: "mm", place: { move: [0, 0, 40] } }];
+    const setup = folder.write("reads.json", demoDocument({ truck: { body }, variants: [] }));
+    linkSync(mesh, at("hard.stl"));
+    symlinkSync(setup, at("setup.svg"));
+    for (const [name, input] of [
+      ["read.stl", "read.stl"],
+      ["hard.stl", "read.stl"],
+      ["setup.svg", setup],
+    ] as const) {
+      expect(
+        refusal(setup, ...STILL, "--section", "x=0", "--out", at("x.svg"), "--out", at(name), "--force"),
+      ).toContain(`is the same file as ${JSON.stringify(input)}, which is read here; choose another name`);
+    }
+    expect(readFileSync(mesh).equals(bytes)).toBe(true);
+    expect(existsSync(at("x.svg"))).toBe(false);
   });
 
   it("says what keeps it from writing", () => {

@@ -78,13 +78,14 @@ function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal)
   const envelopes = sweptEnvelopes(truck, asked, { budget, asked: options.budget }, terminal);
   const pose = homePose(model, asked);
   const section = asked.plane === null ? null : cutBy(truck, envelopes, asked, pose, options);
-  const files = written(truck, asked, options, { envelopes, section, pose });
-  const report = { range: asked.range, envelopes, section, files, limits };
-  terminal.writeOut(
-    options.json
-      ? jsonText(withStanding(envelopeJson(report, model.setup.units), model.setup))
-      : envelopeTable(report, model),
-  );
+  const made = madeFiles(truck, asked, { envelopes, section, pose });
+  const report = { range: asked.range, envelopes, section, files: made.files, limits };
+  const told = options.json
+    ? jsonText(withStanding(envelopeJson(report, model.setup.units), model.setup))
+    : envelopeTable(report, model);
+  // Last, when nothing is left that could fail: files that are there and no answer would not go together.
+  writeAsked(truck, asked, options, made.bytes);
+  terminal.writeOut(told);
   return limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
 }
 
@@ -128,15 +129,12 @@ interface Drawn {
   readonly pose: SolvedPose | null;
 }
 
-/** Writes the files asked for. @returns what they hold */
-function written(
-  truck: Truck,
-  asked: AskedEnvelope,
-  options: EnvelopeOptions,
+/** What the files asked for hold, in their order, and what is told of each. */
+function madeFiles(
+  { model }: Truck,
+  { outs, range }: AskedEnvelope,
   { envelopes, section, pose }: Drawn,
-): WrittenFile[] {
-  const { model } = truck;
-  const { outs, range } = asked;
+): { readonly files: WrittenFile[]; readonly bytes: Uint8Array[] } {
   const { setup } = model;
   const about = `${heading(setup)}: space swept by tire and rim ${rangeWords(range, model, formatOf(setup))}`;
   const meshes = envelopes.map(({ side, mesh }): NamedMesh => ({ name: `envelope ${side}`, mesh }));
@@ -157,12 +155,12 @@ function written(
   };
   const units = { stl: "mm", glb: "m", dxf: setup.units, svg: "mm" } as const;
   const bytes = outs.map(({ format }) => contents[format]());
-  writeAsked(truck, asked, options, bytes);
-  return outs.map(({ file, format }, i) => {
+  const files = outs.map(({ file, format }, i) => {
     const isSurface = format === "stl" || format === "glb";
     const pieces = isSurface ? triangles : (segments ?? 0);
     return { file, format, units: units[format], bytes: bytes[i]!.length, pieces };
   });
+  return { files, bytes };
 }
 
 function bytesOf(text: string): Uint8Array {
