@@ -130,9 +130,9 @@ describe("a fault of the program itself", () => {
 
 describe("what is read", () => {
   it("may come slowly, and from a pipe that says it is not ready", () => {
-    // A socket of Node's leaves the pipe it was opened on so that reading does not wait.
-    const notWaiting = `new net.Socket({ fd: 0 }).pause(); setTimeout(() => process.exit(), 50)`;
-    const line = `(sleep 0.7; head -c 2000 "$1"; sleep 0.3; tail -c +2001 "$1") | ("$N" -e '${notWaiting}'; "$N" "$M" pose - --json)`;
+    // A socket of Node's makes the pipe it is opened on one whose reading does not wait; only an end without notice leaves it so.
+    const notWaiting = `new net.Socket({ fd: 0 }).pause(); process.kill(process.pid, "SIGKILL")`;
+    const line = `(sleep 0.7; head -c 2000 "$1"; sleep 0.3; tail -c +2001 "$1") | ({ "$N" -e '${notWaiting}'; } 2>/dev/null; "$N" "$M" pose - --json)`;
     const { code, out, error } = inShell(line);
     expect([code, error]).toEqual([0, ""]);
     expect(JSON.parse(out)).toEqual(JSON.parse(captured(["pose", bare, "--json"]).out));
