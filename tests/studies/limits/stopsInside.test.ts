@@ -9,14 +9,14 @@ import type { Model } from "../../../src/studies/model.ts";
 import { pairGapTo } from "../../../src/studies/pairs.ts";
 import { armAngleFor } from "../../../src/suspension/armAngle.ts";
 import { PoseStatus } from "../../../src/suspension/poseStatus.ts";
-import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { type SolvedPose, solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { NO_LIMITS } from "./limitTruck.ts";
 import { PAST_STOP_TRUCKS, trucksWithStopsInside } from "./stopsInside.ts";
 
 /** Poses of the walk along travel and steer, ends included. */
-const TRAVELS = 23;
-const STEERS = 31;
+const TRAVELS = 19;
+const STEERS = 25;
 
 /** Travel and steer as told are the arm's angle read back: rounding may put them this share of themselves past a stop. */
 const READ_BACK = 1e-7;
@@ -38,30 +38,49 @@ function judgeOf(model: Model) {
   };
 }
 
-/** The worst gap of each pair that poses change, over a dense walk of the poses that count. */
+/** The worst gap of each pair that poses change: a walk of the poses that count, and ever closer about its worst. */
 function walked(model: Model): { readonly worst: Map<string, number>; readonly counted: number } {
   const judge = judgeOf(model);
   const row = new Float64Array(GAP_ROW);
-  const worst = new Map<string, number>();
-  let counted = 0;
   const { droop, bump } = model.setup.travel;
+  const poses: SolvedPose[] = [];
+  const poseAt = (travel: number, steer: number): SolvedPose | null => {
+    if (travel < droop || travel > bump || Math.abs(steer) > 1 || judge(travel, steer) !== true) return null;
+    const pose = solvePose(model.frontEnd, travel, steer);
+    if (!pose.ok) throw new Error(`both wheels stand at ${travel}, ${steer}`);
+    return pose;
+  };
+  const [high, wide] = [(bump - droop) / (TRAVELS - 1), 2 / (STEERS - 1)];
   for (let i = 0; i < TRAVELS; i++) {
-    const travel = droop + ((bump - droop) * i) / (TRAVELS - 1);
     for (let k = 0; k < STEERS; k++) {
-      const steer = -1 + (2 * k) / (STEERS - 1);
-      if (judge(travel, steer) !== true) continue;
-      const pose = solvePose(model.frontEnd, travel, steer);
-      if (!pose.ok) throw new Error(`both wheels stand at ${travel}, ${steer}`);
-      counted++;
-      for (const pair of model.pairs) {
-        if (pair.kind === "together") continue;
-        const key = `${pair.side} ${pair.name}`;
-        const least = worst.get(key) ?? Number.POSITIVE_INFINITY;
-        worst.set(key, Math.min(least, pairGapTo(row, 0, pair, pose[pair.side].row, 0, least)));
-      }
+      const pose = poseAt(droop + i * high, -1 + k * wide);
+      if (pose !== null) poses.push(pose);
     }
   }
-  return { worst, counted };
+  const worst = new Map<string, number>();
+  for (const pair of model.pairs) {
+    if (pair.kind === "together") continue;
+    const gapAt = (pose: SolvedPose, beat: number) => pairGapTo(row, 0, pair, pose[pair.side].row, 0, beat);
+    let least = Number.POSITIVE_INFINITY;
+    let at = poses[0]!;
+    const take = (pose: SolvedPose): boolean => {
+      const gap = gapAt(pose, least);
+      if (!(gap < least)) return false;
+      least = gap;
+      at = pose;
+      return true;
+    };
+    for (const pose of poses) take(pose);
+    for (let closer = 0.5; closer > 2 ** -6; ) {
+      const { travel, steer } = at;
+      const nearby = [-1, 0, 1].flatMap((i) =>
+        [-1, 0, 1].map((k) => poseAt(travel + i * closer * high, steer + k * closer * wide)),
+      );
+      if (!nearby.some((pose) => pose !== null && take(pose))) closer *= 0.5;
+    }
+    worst.set(`${pair.side} ${pair.name}`, least);
+  }
+  return { worst, counted: poses.length };
 }
 
 /**
@@ -89,7 +108,7 @@ function faultsOf(model: Model) {
 }
 
 describe.each(["rack", "pitman"] as const)("trucks with stops inside the travel, %s steering", (kind) => {
-  const trucks = fc.sample(trucksWithStopsInside(kind), { seed: 1, numRuns: kind === "rack" ? 4 : 6 });
+  const trucks = fc.sample(trucksWithStopsInside(kind), { seed: 1, numRuns: 4 });
 
   it("every worst gap is told at a pose that counts, and no pose that counts is worse than its bound", () => {
     const faults: string[] = [];
@@ -104,7 +123,7 @@ describe.each(["rack", "pitman"] as const)("trucks with stops inside the travel,
     expect(faults).toEqual([]);
     expect(cut).toBeGreaterThanOrEqual(trucks.length / 2);
     // The walk is dense enough to be worth something.
-    expect(near).toBeGreaterThan(0.6 * told);
+    expect(near).toBeGreaterThan(0.5 * told);
   }, 240_000);
 
   it("what is said of a cell does not hang on the cells looked at before it", () => {
@@ -144,7 +163,9 @@ describe("trucks that told gaps past a stop", () => {
 describe("poses that count in a window narrower than any grid", () => {
   const narrow = (bumpStop: number, droopStrap: number): Model => {
     const setup = demoSetup();
-    return assembledModel({ ...setup, airSpring: null, limits: { ...NO_LIMITS, bumpStop, droopStrap } });
+    const truck = { ...setup.truck, body: [] };
+    const limits = { ...NO_LIMITS, bumpStop, droopStrap };
+    return assembledModel({ ...setup, truck, airSpring: null, limits });
   };
 
   it("are found, and nothing else is counted", () => {
