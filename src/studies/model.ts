@@ -3,7 +3,7 @@ import type { RingShape } from "../gaps/ring/ringShape.ts";
 import { type TireRing, tireRing } from "../gaps/tire/tireOf.ts";
 import type { BodyPart, Setup, SetupIssue } from "../setup/types.ts";
 import { assembleFrontEnd, type FrontEnd, type Side } from "../suspension/frontEnd.ts";
-import { formatLength } from "../units/formatLength.ts";
+import { assemblyIssue } from "./assemblyIssue.ts";
 import { placedStances } from "./floor/placedStances.ts";
 import { hardwarePairs } from "./hardware/hardwarePairs.ts";
 import { strutPairs } from "./hardware/strutPairs.ts";
@@ -53,15 +53,7 @@ export function modelOf(setup: Setup, file: string, like?: Model): ModelResult {
     loadedRadius: tire.ok ? tire.loadedRadius : 0,
     toe: setup.alignment.toe,
   });
-  if (!assembled.ok) {
-    const { key, mend, least, most } = assembled.issue;
-    const text = (mm: number) => formatLength(mm, { units: setup.units });
-    const range =
-      least === undefined || most === undefined ? "" : `; between ${text(least)} and ${text(most)} it closes`;
-    const value = key === "knuckle.span" ? text(setup.knuckle.span) : "";
-    const ends = least === undefined || most === undefined ? {} : { range: { least, most } };
-    issues.push({ file, key, value, mend: `${mend}${range}`, ...ends });
-  }
+  if (!assembled.ok) issues.push(assemblyIssue(assembled.issue, setup, file));
   if (!tire.ok || !assembled.ok) return { ok: false, issues };
   const { frontEnd } = assembled;
   const { stances, issues: unplaced } = placedStances({ setup, frontEnd }, file);

@@ -7,6 +7,7 @@ import { type Reach, reachOf } from "./reach.ts";
 import { SIDE, SIDE_ROW } from "./sideRow.ts";
 import { type Steering, steeringOf } from "./steering.ts";
 import { DEAD_CENTER_SHARE } from "./tolerances.ts";
+import { RATE, RATE_ROW, wheelRatesTo } from "./wheelRates.ts";
 
 export type Side = "left" | "right";
 
@@ -31,7 +32,7 @@ export interface FrontEnd {
 
 /** Why parts do not go together: the setup key to look at, what was found and what would do (mm in data). */
 export interface AssemblyIssue {
-  readonly code: "span" | "upperArm" | "lowerArm" | "toe" | "tieRod" | "steering";
+  readonly code: "span" | "upperArm" | "lowerArm" | "toe" | "tieRod" | "steering" | "rise";
   readonly key: string;
   /** What is wrong and what would be right, without lengths (they are in `least` and `most`). */
   readonly mend: string;
@@ -115,13 +116,23 @@ export function assembleFrontEnd(input: FrontEndInput): Assembled {
     );
   }
   const left = sideModelOf(row, steering.restLeft, input.toe);
-  if (typeof left === "string") return tieRodIssue(left);
+  if (typeof left === "string") return sideIssue(left);
   const right = sideModelOf(row, steering.restRight, input.toe);
-  if (typeof right === "string") return tieRodIssue(right);
+  if (typeof right === "string") return sideIssue(right);
   return { ok: true, frontEnd: { input, left, right, steering } };
 }
 
-function tieRodIssue(problem: "toe" | "tieRod"): Assembled {
+/** What keeps one side from standing as measured. */
+type SideProblem = "toe" | "tieRod" | "rise";
+
+function sideIssue(problem: SideProblem): Assembled {
+  if (problem === "rise") {
+    return fail(
+      "rise",
+      "truck.lowerArm.ballJoint",
+      "the wheel does not rise with its lower arm as measured, so the truck cannot stand on it; check the pivots and ball joints of both arms, the inner tie rod end and the wheel's backspacing",
+    );
+  }
   return problem === "toe"
     ? fail("toe", "alignment.toe", "no turn of the knuckle gives this toe; give a smaller angle")
     : fail(
@@ -131,8 +142,8 @@ function tieRodIssue(problem: "toe" | "tieRod"): Assembled {
       );
 }
 
-/** Sets the knuckle to its toe with the arm as measured; the tie rod length and its branch follow. */
-function sideModelOf(base: Float64Array, inner: Vec3, toe: number): SideModel | "toe" | "tieRod" {
+/** Sets the knuckle to its toe with the arm as measured; the tie rod length and its branch follow. A side that does not stand there says why. */
+function sideModelOf(base: Float64Array, inner: Vec3, toe: number): SideModel | SideProblem {
   const row = base.slice();
   const turn = turnForToe(row, toe);
   if (turn === null) return "toe";
@@ -152,6 +163,10 @@ function sideModelOf(base: Float64Array, inner: Vec3, toe: number): SideModel | 
   row[SIDE.tieRodRoot] = Math.sign(lever);
   const pose = new Float64Array(POSE_ROW);
   if (poseRowTo(pose, 0, row, 1, 0, inner[0], inner[1], inner[2]) !== PoseStatus.Ok) return "tieRod";
+  const rates = new Float64Array(RATE_ROW);
+  wheelRatesTo(rates, 0, row, pose, 0, 1, 0, 0, 0, 0);
+  // Travel is told by the wheel's rise: where it does not rise, the reach has no room either way (`reachOf`).
+  if (!(rates[RATE.armSlide + 2]! > 0)) return "rise";
   const centerHeightAtRest = pose[POSE.wheelCenter + 2]!;
   let reach: Reach | null = null;
   return {
