@@ -13,6 +13,9 @@ const lip = folder.write("lip.json", demoDocument(lipAlone()));
 const bare = folder.write("bare.json", demoDocument({ truck: { body: null } }));
 const main = join(builtCli(), "cli", "main.js");
 
+/** Bytes. */
+const MOST_OUT = 64 * 1024 * 1024;
+
 interface Ended {
   readonly code: number | null;
   readonly out: string;
@@ -23,7 +26,7 @@ interface Ended {
 function spawned(args: readonly string[], out: "pipe" | number = "pipe", input = ""): Ended {
   const child = spawnSync(process.execPath, [main, ...args], {
     encoding: "utf8",
-    maxBuffer: 64 * 1024 * 1024,
+    maxBuffer: MOST_OUT,
     input,
     stdio: ["pipe", out, "pipe"],
   });
@@ -34,6 +37,7 @@ function spawned(args: readonly string[], out: "pipe" | number = "pipe", input =
 function inShell(line: string, file = bare): Ended {
   const child = spawnSync("bash", ["-c", line, "bash", file], {
     encoding: "utf8",
+    maxBuffer: MOST_OUT,
     env: { ...process.env, N: process.execPath, M: main },
   });
   return { code: child.status, out: child.stdout, error: child.stderr };
@@ -70,6 +74,28 @@ describe("the command line as a process", () => {
       const { out, error } = inShell(line, file);
       expect([error, out.split("\n").at(-2)]).toEqual(["", String(code)]);
     }
+  });
+});
+
+describe("what is written", () => {
+  it("all goes into a pipe that says it is not ready, read slowly", () => {
+    // As for reading, below.
+    const notWaiting = `new net.Socket({ fd: 1 }).pause(); process.kill(process.pid, "SIGKILL")`;
+    const line = `({ "$N" -e '${notWaiting}'; } 2>/dev/null; "$N" "$M" sweep "$1" --steps 600 --json; echo "$?" >&2) | (sleep 3; cat)`;
+    const { out, error } = inShell(line);
+    expect(error).toBe("0\n");
+    expect(JSON.parse(out).bySteer).toHaveLength(600);
+  });
+
+  it("is never written over the file that standard input comes from", () => {
+    const line =
+      'cp "$1" "$1.stl"; "$N" "$M" envelope - --travel 0 --straight --out "$1.stl" --force <"$1.stl"';
+    const { code, out, error } = inShell(line);
+    expect([code, out]).toEqual([2, ""]);
+    expect(error).toMatch(
+      /^standard input: --out: ".*\.stl": is the same file as "standard input", which is read here; choose another name\n$/,
+    );
+    expect(readFileSync(`${bare}.stl`, "utf8")).toBe(readFileSync(bare, "utf8"));
   });
 });
 
@@ -132,7 +158,7 @@ describe("what is read", () => {
   it("may come slowly, and from a pipe that says it is not ready", () => {
     // A socket of Node's makes the pipe it is opened on one whose reading does not wait; only an end without notice leaves it so.
     const notWaiting = `new net.Socket({ fd: 0 }).pause(); process.kill(process.pid, "SIGKILL")`;
-    const line = `(sleep 0.7; head -c 2000 "$1"; sleep 0.3; tail -c +2001 "$1") | ({ "$N" -e '${notWaiting}'; } 2>/dev/null; "$N" "$M" pose - --json)`;
+    const line = `(sleep 3; head -c 2000 "$1"; sleep 1; tail -c +2001 "$1") | ({ "$N" -e '${notWaiting}'; } 2>/dev/null; "$N" "$M" pose - --json)`;
     const { code, out, error } = inShell(line);
     expect([code, error]).toEqual([0, ""]);
     expect(JSON.parse(out)).toEqual(JSON.parse(captured(["pose", bare, "--json"]).out));
