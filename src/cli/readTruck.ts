@@ -5,6 +5,7 @@ import { alignedModel } from "../studies/alignment/alignedModel.ts";
 import { bothSides } from "../studies/alignment/bothSides.ts";
 import { setSide } from "../studies/alignment/setSide.ts";
 import { type Model, modelOf } from "../studies/model.ts";
+import { exampleLine } from "../studies/wording/exampleWords.ts";
 import { NO_SETUP_FILE, openMend, setupTooLargeMend } from "../studies/wording/fileMends.ts";
 import { InputFiles } from "./disk/inputFiles.ts";
 import { meshesBeside } from "./disk/meshesBeside.ts";
@@ -41,6 +42,8 @@ export function readTruck(
   const read = accepted(readSetup(text, name, variant ?? null, meshesBeside(file, allowOutside, inputs)));
   const built = modelOf(read.setup, name);
   if (!built.ok) throw inputError(built.issues);
+  const example = exampleLine(name, built.model.setup);
+  if (example !== null) terminal.writeError(`${example}\n`);
   return { file: name, model: aligned ? alignedTruck(name, built.model) : built.model, inputs };
 }
 

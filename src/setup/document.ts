@@ -4,6 +4,7 @@ import { adjustersField } from "./blocks/adjusters.ts";
 import { airSpringField } from "./blocks/airSpring.ts";
 import { alignmentField } from "./blocks/alignment.ts";
 import { floorField } from "./blocks/floor.ts";
+import { fromExampleField } from "./blocks/fromExample.ts";
 import { hardwareField } from "./blocks/hardware.ts";
 import { knuckleField } from "./blocks/knuckle.ts";
 import { limitsField } from "./blocks/limits.ts";
@@ -58,6 +59,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
     "the gap the shop wants to keep; less counts as close; default 1/4 in",
     "notNegative",
   ).optional(),
+  fromExample: fromExampleField.optional(),
   variants: variantsField.optional(),
 });
 

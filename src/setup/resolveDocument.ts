@@ -17,6 +17,7 @@ import { resolveTruck } from "./blocks/truck.ts";
 import { resolveWheel } from "./blocks/wheel.ts";
 import { DEFAULT_ALLOWANCE, DEFAULT_NAME } from "./defaults.ts";
 import { type SetupDocument, setupDocument } from "./document.ts";
+import { exampleFields, exampleOf, isExampleAsItCame } from "./exampleMarks.ts";
 import type { IssueList } from "./issueList.ts";
 import { KnownParts } from "./knownParts.ts";
 import { addShapeIssues } from "./shapeIssues.ts";
@@ -96,10 +97,13 @@ export function resolveDocument(
     : DEFAULT_ALLOWANCE;
   if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel) return null;
   const name = typed.name ?? DEFAULT_NAME;
+  const fields = exampleFields(typed);
+  const fromExample =
+    fields.length === 0 ? null : { of: exampleOf(typed) ?? "", fields, isAsItCame: isExampleAsItCame(typed) };
   const { units } = typed;
   return {
     ...{ name, units, truck, knuckle, wheel, tire, hardware, alignment, adjusters },
     ...{ limits, airSpring, masses, travel, stances, measuredStances },
-    ...{ roll, floor, allowance },
+    ...{ roll, floor, allowance, fromExample },
   };
 }

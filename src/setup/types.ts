@@ -5,6 +5,7 @@
  */
 import type { AirSpringSetup, MassesSetup } from "./airTypes.ts";
 import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
+import type { KeyPath } from "./keyPath.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
 
 /** A point in vehicle axes, mm. */
@@ -233,6 +234,16 @@ export interface AdjustableArmSetup {
 
 export type AdjustersSetup = ShimsSetup | EccentricSetup | AdjustableArmSetup;
 
+/** What of a setup is still an example's. */
+export interface FromExample {
+  /** Name of the example. */
+  readonly of: string;
+  /** Fields that hold a number of it; a point or a list of points is one. */
+  readonly fields: readonly KeyPath[];
+  /** Nobody has made any number the truck's own yet. */
+  readonly isAsItCame: boolean;
+}
+
 /** A whole setup with one variant applied (or none: `variant` null). */
 export interface Setup {
   readonly name: string;
@@ -282,6 +293,8 @@ export interface Setup {
   readonly floor: FloorSetup | null;
   /** The gap a shop wants to keep; less is "close". */
   readonly allowance: number;
+  /** null = every number is the truck's own. */
+  readonly fromExample: FromExample | null;
 }
 
 /** A user's mistake: where, what was there, and how to mend it. */

@@ -53,6 +53,7 @@ function setupOf(
     roll: null,
     floor: null,
     allowance: 6,
+    fromExample: null,
   };
 }
 

@@ -1,9 +1,11 @@
 import { type ReactNode, useEffect, useState } from "react";
+import { useStore } from "zustand";
 import { isWithin, type KeyPath } from "../../setup/keyPath.ts";
 import { parseKeyText } from "../../setup/parseKeyText.ts";
 import type { Workbench } from "../state/actionContext.ts";
 import { isOfVariant } from "../state/selectors.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { fieldAsked } from "./fieldAsked.ts";
 
 export type FieldGroupProps = {
   title: string;
@@ -20,19 +22,31 @@ export function FieldGroup({ title, of, isFirst = false, children }: FieldGroupP
   const faults = useWorkbench((s) => faultsIn(s, of));
   const isOwn = useWorkbench((s) => of.some((path) => isOfVariant(s, path)));
   const hasFault = faults > 0;
+  const isAsked = useStore(fieldAsked, (s) =>
+    s.path && of.some((at) => isWithin(s.path ?? [], at)) ? s.asked : 0,
+  );
+  const examples = useWorkbench((s) => examplesIn(s, of));
   useEffect(() => {
-    if (hasFault) setIsOpen(true);
-  }, [hasFault]);
+    if (hasFault || isAsked > 0) setIsOpen(true);
+  }, [hasFault, isAsked]);
   return (
     <details className="group" open={isOpen} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
       <summary>
         <h3>{title}</h3>
+        {examples > 0 && <span className="group-example">⋯ {examples} from the example</span>}
         {isOwn && <span className="group-own">◆ of the variant</span>}
         {hasFault && <span className="group-fault">✕ {faults} to mend</span>}
       </summary>
       {isOpen && <div className="group-fields">{children}</div>}
     </details>
   );
+}
+
+/** How many fields of a group hold an example's number, where some number is the truck's own; else all do, and it is said once. */
+function examplesIn({ truck }: Workbench, of: readonly KeyPath[]): number {
+  const { fromExample } = truck?.setup ?? {};
+  if (!fromExample || fromExample.isAsItCame) return 0;
+  return fromExample.fields.filter((path) => of.some((at) => isWithin(path, at))).length;
 }
 
 /** How many places of a group have something to mend. */

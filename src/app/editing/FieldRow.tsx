@@ -4,12 +4,14 @@ import { lengthFormat } from "../state/selectors.ts";
 import { useField } from "../state/useField.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { EntryInput } from "./EntryInput.tsx";
+import { ExampleMark } from "./ExampleMark.tsx";
 import { FieldChoice } from "./FieldChoice.tsx";
 import { FieldFault } from "./FieldFault.tsx";
 import { FieldHelp } from "./FieldHelp.tsx";
 import { heldWords } from "./heldWords.ts";
 import { mayBeLeftOut } from "./mayBeLeftOut.ts";
 import { unitHint } from "./unitHint.ts";
+import { useIsFromExample } from "./useIsFromExample.ts";
 import { useScrub } from "./useScrub.ts";
 
 export type FieldRowProps = {
@@ -26,16 +28,22 @@ export function FieldRow({ path, label }: FieldRowProps) {
   const placeholder = useWorkbench((s) => (text === "" ? heldWords(s, path) : ""));
   const scrub = useScrub(path);
   const [isHelpOpen, setIsHelpOpen] = useState(false);
+  const isExample = useIsFromExample(path);
   if (!field) return null;
   const name = label ?? field.label;
   const mend = draft?.mend ?? issue?.mend ?? null;
   const isScrubbed = field.step !== null || field.kind === "length" || field.kind === "signedLength";
   const unit = unitHint(field, units);
-  const describedBy = [unit && `${id}-unit`, mend !== null && `${id}-fault`, isOfVariant && `${id}-own`]
+  const describedBy = [
+    unit && `${id}-unit`,
+    mend !== null && `${id}-fault`,
+    isOfVariant && `${id}-own`,
+    isExample && `${id}-example`,
+  ]
     .filter(Boolean)
     .join(" ");
   return (
-    <div className="field" data-field={path.join(".")}>
+    <div className={isExample ? "field field-example" : "field"} data-field={path.join(".")}>
       <div className="field-line">
         <label
           htmlFor={id}
@@ -82,6 +90,7 @@ export function FieldRow({ path, label }: FieldRowProps) {
           ?
         </button>
       </div>
+      {isExample && <ExampleMark id={`${id}-example`} path={path} />}
       {isOfVariant && <VariantMark id={`${id}-own`} />}
       {mend !== null && <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={draft !== null} />}
       <div id={`${id}-help`} hidden={!isHelpOpen}>

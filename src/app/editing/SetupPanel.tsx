@@ -41,7 +41,7 @@ const IN = {
 const KNUCKLE = ["hubFace", "pinHeight", "pinAngle", "span", "pinLead"] as const;
 
 /** Top keys that are no part of this form: what the file is, and variants, which have a panel of their own. */
-const ELSEWHERE: readonly string[] = ["$schema", "format", "version", "variants"];
+const ELSEWHERE: readonly string[] = ["$schema", "format", "version", "variants", "fromExample"];
 
 /** Blocks that no form is drawn up for: each is a group of its own. */
 const OTHERS: readonly string[] = keysOf([], null).filter(

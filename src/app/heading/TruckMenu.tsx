@@ -1,4 +1,5 @@
 import { useRef } from "react";
+import { exampleText } from "../state/exampleText.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { forgetRecent, reopenRecent } from "../storage/pageStorage.ts";
@@ -22,7 +23,7 @@ export function TruckMenu() {
   const openExample = async ({ file, name, text }: ExampleTruck) => {
     close();
     const read = await text().catch(() => null);
-    if (read) workbench.getState().openText(read.default, file);
+    if (read) workbench.getState().openText(exampleText(read.default), file);
     else tell(`${name} could not be fetched; try again when this machine is connected.`);
   };
   return (

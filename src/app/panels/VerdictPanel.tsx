@@ -10,6 +10,7 @@ import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
 import { DoubtNotes } from "./DoubtNotes.tsx";
+import { ExampleFields } from "./ExampleFields.tsx";
 import { ReachLimits } from "./ReachLimits.tsx";
 import { StateMark } from "./StateMark.tsx";
 
@@ -50,6 +51,7 @@ export function VerdictPanel() {
         </p>
       </div>
       <DoubtNotes doubts={doubts} />
+      <ExampleFields truck={truck} />
       {report && (
         <ReachLimits
           truck={truck}

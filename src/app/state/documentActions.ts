@@ -2,6 +2,7 @@ import { editShown } from "../../setup/editing/editShown.ts";
 import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
 import { readTyped } from "../../setup/editing/readTyped.ts";
 import { removeAt, setAt } from "../../setup/editing/setAt.ts";
+import { withChangesMine, withMine } from "../../setup/exampleMarks.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/keyPath.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
@@ -84,6 +85,14 @@ export function documentActions({ set, get }: ActionContext): DocumentActions {
         };
       });
     },
+    claimFields(paths) {
+      set((s) => {
+        if (s.document === null) return s;
+        return {
+          document: editShown(s.document, s.variant, (shown) => withMine(shown, paths)) as TypedDocument,
+        };
+      });
+    },
     applySuggestion({ path, value }) {
       set((s) =>
         edited(s, targetOf(s, path, "shown"), path, (document) =>
@@ -107,7 +116,9 @@ export function edited(
   change: (shown: unknown) => unknown,
 ): Partial<DocumentSlice> {
   if (s.document === null) return {};
-  const document = editShown(s.document, target, change) as TypedDocument;
+  const document = editShown(s.document, target, (shown) =>
+    withChangesMine(shown, change(shown)),
+  ) as TypedDocument;
   const drafts = mapDrafts(s.drafts, (draft) =>
     draft.variant === target && isWithin(draft.path, path) ? null : draft,
   );

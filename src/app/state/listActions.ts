@@ -1,7 +1,9 @@
+import { editShown } from "../../setup/editing/editShown.ts";
 import { setAt } from "../../setup/editing/setAt.ts";
+import { withMarksMoved, withMine } from "../../setup/exampleMarks.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/keyPath.ts";
 import type { ActionContext } from "./actionContext.ts";
-import { edited, targetOf } from "./documentActions.ts";
+import { targetOf } from "./documentActions.ts";
 import { type DocumentSlice, mapDrafts, type TypedDocument } from "./typedDocument.ts";
 import type { EditScope, ListActions } from "./workbenchActions.ts";
 
@@ -14,17 +16,21 @@ export function listActions({ set }: ActionContext): ListActions {
     scope: EditScope,
     changeList: (list: readonly unknown[]) => readonly unknown[],
     moved: NewPosition,
+    added?: number,
   ) =>
     set((s) => {
       const target = targetOf(s, path, scope);
       const drafts = movedDrafts(s.drafts, target, path, moved);
-      const { document } = edited({ ...s, drafts }, target, ["variants", "none"], (shown) => {
+      if (s.document === null) return s;
+      const document = editShown(s.document, target, (shown) => {
         const list = valueAt(shown, path);
         const before = Array.isArray(list) ? list : [];
         const after = changeList(before);
-        return after === before ? shown : setAt(shown, path, after);
-      });
-      return document ? { document, drafts } : s;
+        if (after === before) return shown;
+        const changed = withMarksMoved(setAt(shown, path, after), path, moved);
+        return added === undefined ? changed : withMine(changed, [[...path, Math.min(added, before.length)]]);
+      }) as TypedDocument;
+      return { document, drafts };
     });
   return {
     insertItem(path, index, item, scope = "shown") {
@@ -33,6 +39,7 @@ export function listActions({ set }: ActionContext): ListActions {
         scope,
         (list) => [...list.slice(0, index), item, ...list.slice(index)],
         (i) => (i < index ? i : i + 1),
+        index,
       );
     },
     moveItem(path, from, to, scope = "shown") {

@@ -57,6 +57,8 @@ export interface DocumentActions {
   stepField(path: KeyPath, direction: 1 | -1, count?: number, scope?: EditScope): void;
   /** Forgets the text that a field could not hold; the document's value shows again. */
   discardDraft(path: KeyPath, scope?: EditScope): void;
+  /** Says of numbers that an example came with that they are the truck's own: measured, and right as they stand. */
+  claimFields(paths: readonly KeyPath[]): void;
   /** Writes what a suggestion offers. */
   applySuggestion(suggestion: Suggestion): void;
 }

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { type KeyPath, valueAt } from "../../../setup/keyPath.ts";
+import { type KeyPath, keyText, valueAt } from "../../../setup/keyPath.ts";
 import { fieldIssue, hasDraftIn, isOfVariant, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -32,7 +32,11 @@ export function BodyPartFields({ index, count, kind, name, truck }: BodyPartFiel
   const { setHidden, moveItem, removeItem } = workbench.getState();
   return (
     <div className="part">
-      <details open={isOpen} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+      <details
+        data-part={keyText(path)}
+        open={isOpen}
+        onToggle={(event) => setIsOpen(event.currentTarget.open)}
+      >
         <summary>
           <h4>{name === "" ? `part ${index + 1}` : name}</h4>
           <small>{KIND_WORDS[kind] ?? kind}</small>

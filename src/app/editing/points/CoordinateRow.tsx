@@ -5,6 +5,7 @@ import { fieldDraft, fieldText, isOfVariant } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { EntryInput } from "../EntryInput.tsx";
 import { FieldFault } from "../FieldFault.tsx";
+import { useIsFromExample } from "../useIsFromExample.ts";
 
 export type CoordinateRowProps = {
   label: string;
@@ -31,14 +32,20 @@ export function CoordinateRow({ label, path, columns, isCurrent, onFocus, onPast
     }
     return null;
   });
+  const isExample = useIsFromExample(path);
   const isOwn = useWorkbench((s) => isOfVariant(s, path));
   const [kind, column, mend] = /^(draft|issue) (\S+) ([\s\S]*)$/.exec(fault ?? "")?.slice(1) ?? [];
   const describedBy = fault === null ? undefined : `${id}-fault`;
   return (
-    <tbody className={isCurrent ? "points-current" : undefined}>
+    <tbody
+      className={
+        [isCurrent && "points-current", isExample && "points-example"].filter(Boolean).join(" ") || undefined
+      }
+    >
       <tr>
         <th scope="row">
           {label}
+          {isExample && <span className="points-from">⋯ from the example</span>}
           {isOwn && <span className="points-own">◆ variant</span>}
         </th>
         {columns.map((name, i) => (

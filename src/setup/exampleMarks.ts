@@ -1,0 +1,129 @@
+import { setAt } from "./editing/setAt.ts";
+import { isWithin, type KeyPath, keyText, valueAt } from "./keyPath.ts";
+import { parseKeyText } from "./parseKeyText.ts";
+
+/**
+ * Which numbers of a setup are an example's, and which the truck's own. The setup file's `fromExample` says so; what is said
+ * of a place holds for all inside it that nothing nearer is said of. Since it stands in the document, it is undone, saved,
+ * shared and patched by variants as the numbers themselves are.
+ */
+const KEY = "fromExample";
+
+/** Keys whose values are no numbers of a truck: what things are called, and of which sort they are. */
+const NO_NUMBERS: ReadonlySet<string> = new Set([
+  ...["$schema", "format", "version", "name", "units", "variants", KEY, "confirmed", "kind", "type", "side"],
+  ...["file", "unit", "on", "stance", "frame", "legs", "arm", "triangles"],
+]);
+
+type Marks = Readonly<Record<string, boolean>>;
+
+/** The name of the example a document began as; null = it did not. */
+export function exampleOf(document: unknown): string | null {
+  const name = valueAt(document, [KEY, "of"]);
+  return typeof name === "string" ? name : null;
+}
+
+/** Every field of a document that still holds an example's number; a point or a list of points counts once. */
+export function exampleFields(document: unknown): readonly KeyPath[] {
+  if (exampleOf(document) === null) return [];
+  const marks = marksOf(document);
+  return numberFields(document).filter((path) => !isMine(marks, path, valueAt(document, path)));
+}
+
+/** Whether nobody has said of any number that it is the truck's own. */
+export function isExampleAsItCame(document: unknown): boolean {
+  return exampleOf(document) !== null && !Object.values(marksOf(document)).includes(true);
+}
+
+/** Every field of a document that holds a number, a measure or points. */
+export function numberFields(document: unknown, at: KeyPath = []): readonly KeyPath[] {
+  if (Array.isArray(document)) {
+    if (!document.some((entry) => isObject(entry))) return document.length === 0 ? [] : [at];
+    return document.flatMap((entry, i) => numberFields(entry, [...at, i]));
+  }
+  if (isObject(document))
+    return Object.entries(document).flatMap(([key, value]) =>
+      NO_NUMBERS.has(key) ? [] : numberFields(value, [...at, key]),
+    );
+  return typeof document === "number" || (typeof document === "string" && /\d/.test(document)) ? [at] : [];
+}
+
+/** A document that began as an example, as it came: also what its variants say is the example's. */
+export function asExample(document: unknown, name: string): unknown {
+  const marked = setAt(document, [KEY], { of: name });
+  const variants = valueAt(document, ["variants"]);
+  if (!Array.isArray(variants)) return marked;
+  return variants.reduce((all: unknown, variant, i) => {
+    const mine = numberFields(valueAt(variant, ["patch"])).map((path) => [keyText(path), false]);
+    return setAt(all, ["variants", i, "patch", KEY], { mine: Object.fromEntries(mine) });
+  }, marked);
+}
+
+/** A document in which what stands at some places, and inside them, is the truck's own; the same one if it began as none. */
+export function withMine(document: unknown, paths: readonly KeyPath[]): unknown {
+  if (exampleOf(document) === null || paths.length === 0) return document;
+  const kept = Object.entries(marksOf(document)).filter(
+    ([key]) => !paths.some((path) => isWithin(parseKeyText(key) ?? [], path)),
+  );
+  const mine = {
+    ...Object.fromEntries(kept),
+    ...Object.fromEntries(paths.map((path) => [keyText(path), true])),
+  };
+  return setAt(document, [KEY, "mine"], mine);
+}
+
+/** A document after a change of it: what differs is the truck's own. */
+export function withChangesMine(before: unknown, after: unknown): unknown {
+  if (exampleOf(after) === null || before === after) return after;
+  return withMine(after, differing(before, after, []));
+}
+
+/** A document whose list has other positions now: what was said of its entries goes with them. @param moved null = gone */
+export function withMarksMoved(
+  document: unknown,
+  list: KeyPath,
+  moved: (index: number) => number | null,
+): unknown {
+  if (exampleOf(document) === null) return document;
+  const entries = Object.entries(marksOf(document)).flatMap(([key, isOwn]): [string, boolean][] => {
+    const path = parseKeyText(key);
+    const index = path?.[list.length];
+    if (!path || !isWithin(path, list) || typeof index !== "number") return [[key, isOwn]];
+    const next = moved(index);
+    return next === null ? [] : [[keyText([...list, next, ...path.slice(list.length + 1)]), isOwn]];
+  });
+  return setAt(document, [KEY, "mine"], Object.fromEntries(entries));
+}
+
+function marksOf(document: unknown): Marks {
+  const mine = valueAt(document, [KEY, "mine"]);
+  return isObject(mine) ? (mine as Marks) : {};
+}
+
+function isMine(marks: Marks, path: KeyPath, value: unknown): boolean {
+  for (let end = path.length; end > 0; end--) {
+    const said = marks[keyText(path.slice(0, end))];
+    if (said === true) return true;
+    if (said === false) break;
+  }
+  if (!Array.isArray(value)) return false;
+  const key = `${keyText(path)}[`;
+  if (!Object.keys(marks).some((one) => one.startsWith(key))) return false;
+  return value.length > 0 && value.every((entry, i) => isMine(marks, [...path, i], entry));
+}
+
+/** The deepest places at which a document differs from what it was, as it is now. */
+function differing(before: unknown, after: unknown, at: KeyPath): readonly KeyPath[] {
+  if (Object.is(before, after)) return [];
+  if (isObject(after) && isObject(before))
+    return Object.keys(after).flatMap((key) =>
+      NO_NUMBERS.has(key) ? [] : differing(before[key], after[key], [...at, key]),
+    );
+  if (Array.isArray(after) && Array.isArray(before))
+    return after.flatMap((entry, i) => differing(before[i], entry, [...at, i]));
+  return at.length === 0 ? [] : [at];
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
