@@ -15,6 +15,7 @@ import { DropTarget } from "./panels/DropTarget.tsx";
 import { GapPanel } from "./panels/GapPanel.tsx";
 import { IssuePanel } from "./panels/IssuePanel.tsx";
 import { JumpBar } from "./panels/JumpBar.tsx";
+import { NeedsPanel } from "./panels/NeedsPanel.tsx";
 import { PoseControls } from "./panels/PoseControls.tsx";
 import { PoseSentence } from "./panels/PoseSentence.tsx";
 import { StagePanel } from "./panels/StagePanel.tsx";
@@ -26,12 +27,19 @@ import { useWorkbench } from "./state/useWorkbench.ts";
 /** The workbench: the answer on top, the truck and its controls together, then the numbers. */
 export function App() {
   const truck = useWorkbench((s) => s.truck);
+  const hasDocument = useWorkbench((s) => s.document !== null);
   useDoubtedRoot(truck);
   return (
     <DropTarget>
       <Heading />
       <main>
         <IssuePanel />
+        {!truck && hasDocument && (
+          <div className="measuring">
+            <NeedsPanel />
+            <SetupPanel truck={null} />
+          </div>
+        )}
         {truck && (
           <>
             <div className="workbench">

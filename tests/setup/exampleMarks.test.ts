@@ -79,7 +79,7 @@ describe("an example's numbers", () => {
     expect(left().some((key) => key.startsWith("truck.body[1]"))).toBe(true);
     state().removeItem(["truck", "body"], 1);
     expect(left().filter((key) => key.startsWith("truck.body[0]"))).toEqual([]);
-    expect((state().document?.truck as { body: unknown[] }).body).toHaveLength(parts.body.length);
+    expect((state().document!.truck as { body: unknown[] }).body).toHaveLength(parts.body.length);
   });
 
   it("are told for each variant: its own numbers are the example's too, until they are touched there", () => {

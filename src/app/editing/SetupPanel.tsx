@@ -11,6 +11,7 @@ import { FieldRow } from "./FieldRow.tsx";
 import { ArmFields } from "./groups/ArmFields.tsx";
 import { FieldRows } from "./groups/FieldRows.tsx";
 import { HardwareFields } from "./groups/HardwareFields.tsx";
+import { NewSteering } from "./groups/NewSteering.tsx";
 import { StanceList } from "./groups/StanceList.tsx";
 import { SteeringFields } from "./groups/SteeringFields.tsx";
 import { TireFields } from "./groups/TireFields.tsx";
@@ -18,7 +19,8 @@ import { WheelFields } from "./groups/WheelFields.tsx";
 import { PointFields } from "./points/PointFields.tsx";
 
 export type SetupPanelProps = {
-  truck: Truck;
+  /** null = it is not whole yet: what hangs on a whole truck comes later. */
+  truck: Truck | null;
 };
 
 /** Where the fields of each group lie. */
@@ -82,10 +84,14 @@ export function SetupPanel({ truck }: SetupPanelProps) {
         <AnyFields path={["knuckle"]} except={[...KNUCKLE, "steeringArm"]} />
       </FieldGroup>
       <FieldGroup title="Wheel" of={IN.wheel}>
-        <WheelFields truck={truck} />
+        {truck ? (
+          <WheelFields truck={truck} />
+        ) : (
+          <FieldRows of={["wheel"]} keys={["rimDiameter", "rimWidth", "backspacing"]} />
+        )}
       </FieldGroup>
       <FieldGroup title="Tire" of={IN.tire}>
-        <TireFields truck={truck} />
+        {truck ? <TireFields truck={truck} /> : <FieldRows of={["tire"]} keys={["size", "loadedRadius"]} />}
       </FieldGroup>
       <FieldGroup title="Alignment, travel and stances" of={IN.heights}>
         <FieldRow path={["alignment", "toe"]} />
@@ -93,22 +99,26 @@ export function SetupPanel({ truck }: SetupPanelProps) {
         <FieldRow path={["allowance"]} />
         <AnyFields path={["travel"]} except={["bump", "droop"]} />
         <AnyFields path={["alignment"]} except={["toe"]} />
-        <StanceList truck={truck} />
+        {truck && <StanceList truck={truck} />}
       </FieldGroup>
       <FieldGroup title="Arms" of={IN.arms}>
         <ArmFields />
         <AnyFields path={["truck"]} except={["upperArm", "lowerArm", "wheelbase", "steering", "body"]} />
       </FieldGroup>
       <FieldGroup title="Steering" of={IN.steering}>
-        <SteeringFields truck={truck} />
+        {truck ? <SteeringFields truck={truck} /> : <NewSteering />}
       </FieldGroup>
-      <FieldGroup title="Moving parts" of={IN.hardware}>
-        <HardwareFields truck={truck} />
-      </FieldGroup>
-      <FieldGroup title="Body parts" of={IN.body}>
-        <BodyParts truck={truck} />
-      </FieldGroup>
-      {OTHERS.map((key) => (
+      {truck && (
+        <>
+          <FieldGroup title="Moving parts" of={IN.hardware}>
+            <HardwareFields truck={truck} />
+          </FieldGroup>
+          <FieldGroup title="Body parts" of={IN.body}>
+            <BodyParts truck={truck} />
+          </FieldGroup>
+        </>
+      )}
+      {(truck ? OTHERS : []).map((key) => (
         <FieldGroup key={key} title={fieldAt([key], null)?.label ?? key} of={[[key]]}>
           <AnyField path={[key]} />
         </FieldGroup>

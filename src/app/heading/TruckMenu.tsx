@@ -30,6 +30,23 @@ export function TruckMenu() {
     <details className="menu" ref={details}>
       <summary className="button">Trucks</summary>
       <div className="menu-sheet menu-sheet-left">
+        <h2 className="label">New truck, every number empty</h2>
+        <ul>
+          {(["in", "mm"] as const).map((units) => (
+            <li key={units}>
+              <button
+                type="button"
+                className="menu-item"
+                onClick={() => {
+                  close();
+                  workbench.getState().newTruck(units);
+                }}
+              >
+                New truck <small>measured in {units === "in" ? "inches" : "millimeters"}</small>
+              </button>
+            </li>
+          ))}
+        </ul>
         {others.length > 0 && (
           <>
             <h2 className="label">Worked on before</h2>

@@ -8,13 +8,14 @@ import { IssueItem } from "./IssueItem.tsx";
 /** The first of a document's issues in one line; the fields in the setup say the rest. */
 function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
   const [first, ...others] = issues;
+  const hasTruck = useWorkbench((s) => s.truck !== null);
   const document = useWorkbench(shownDocument);
   return (
     <section className="issue-bar" role="alert" aria-label="Issues">
       <ul>{first && <IssueItem issue={first} document={document} />}</ul>
       <p>
         {others.length > 0 && `And ${others.length} more, at their fields. `}
-        The board still shows the last setup that went together.
+        {hasTruck && "The board still shows the last setup that went together."}
       </p>
     </section>
   );
@@ -31,7 +32,7 @@ export function IssuePanel() {
   if (issues.length === 0) return null;
   const file = issues[0]?.file ?? "";
   // While something is typed its field says what is wrong: here one line tells, off the page's flow.
-  if (refusal === null && hasTruck) return <IssueBar issues={issues} />;
+  if (refusal === null) return <IssueBar issues={issues} />;
   return (
     <section className="issues" role="alert" aria-labelledby="issues-title">
       <h2 id="issues-title">

@@ -1,3 +1,4 @@
+import { newTruckDocument } from "../../setup/newTruck.ts";
 import { readSetup } from "../../setup/readSetup.ts";
 import type { ActionContext } from "./actionContext.ts";
 import { GivenMeshes } from "./givenMeshes.ts";
@@ -55,6 +56,9 @@ export function openingActions({ set, get, trucks }: ActionContext, onOpened: ()
       const { document, file, meshes = new GivenMeshes(), variant = null, drafts = {} } = opened;
       const documentId = opened.documentId ?? newDocumentId();
       open({ documentId, document, file, meshes, variant, drafts }, opened);
+    },
+    newTruck(units) {
+      get().openDocument({ document: newTruckDocument(units), file: "new-truck.json" });
     },
     openRefused() {
       const { refusal } = get();

@@ -1,5 +1,5 @@
 import type { KeyPath } from "../../setup/keyPath.ts";
-import type { SetupIssue } from "../../setup/types.ts";
+import type { LengthUnit, SetupIssue } from "../../setup/types.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 import type { LengthDisplay, Preferences, Theme } from "./preferences.ts";
 import type { Suggestion } from "./suggestion.ts";
@@ -33,6 +33,8 @@ export interface OpeningActions {
   addMeshes(meshes: GivenMeshes): void;
   /** Puts a document on the board as it is, sound or not, as a step that can be undone. */
   openDocument(opened: OpenedDocument): void;
+  /** Begins a truck with every number empty, as a step that can be undone. */
+  newTruck(units: LengthUnit): void;
   /** Puts the setup refused last on the board as it is, to be mended there. */
   openRefused(): void;
   /** Refuses a file that could not even be read as text; the truck stays. */

@@ -1,3 +1,4 @@
+import type { KeyPath } from "../../setup/keyPath.ts";
 import type { SetupIssue } from "../../setup/types.ts";
 import type { CheckReport } from "../../studies/check.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
@@ -53,6 +54,8 @@ export interface WorkbenchState extends DocumentSlice {
 
   /** What keeps the document and variant from being shown; empty when they are. */
   readonly issues: readonly SetupIssue[];
+  /** Fields of the document and variant that are empty and needed before there is an answer, in order of measuring. */
+  readonly needs: readonly KeyPath[];
   /** The file or link last refused, until it is put away. */
   readonly refusal: Refusal | null;
   /** The last truck that went together: what is shown. null before there was one. */

@@ -1,4 +1,5 @@
 import { createStore, type StateCreator, type StoreMutatorIdentifier } from "zustand/vanilla";
+import { neededFields, withoutNeeded } from "../../setup/newTruck.ts";
 import type { ActionContext, Workbench } from "./actionContext.ts";
 import { documentActions } from "./documentActions.ts";
 import { GivenMeshes } from "./givenMeshes.ts";
@@ -6,6 +7,7 @@ import { forgetOldOpenings, type HistoryStore, withHistory } from "./history.ts"
 import { listActions } from "./listActions.ts";
 import { openingActions, readOpening } from "./openingActions.ts";
 import { DEFAULT_PREFERENCES } from "./preferences.ts";
+import { shownDocument } from "./selectors.ts";
 import { type TruckMaker, truckMaker } from "./truck.ts";
 import { documentSlice } from "./typedDocument.ts";
 import { commitTyped } from "./typing.ts";
@@ -82,7 +84,12 @@ function firstState(text: string, file: string): WorkbenchState {
   return {
     ...documentSlice(slice),
     ...{ travel: 0, steer: 0, view: "three-quarter", viewsAsked: 0, selection: null, hiddenParts: [] },
-    ...{ preferences: DEFAULT_PREFERENCES, issues: [], refusal: opening.ok ? null : opening.refusal },
+    ...{
+      preferences: DEFAULT_PREFERENCES,
+      issues: [],
+      needs: [],
+      refusal: opening.ok ? null : opening.refusal,
+    },
     ...{ isAligned: false, truck: null, good: null, check: { status: "checking" }, isGesturing: false },
     saved: slice.document ? { [slice.documentId]: slice.document } : {},
   };
@@ -122,9 +129,22 @@ function truckChange(
     before.file === file;
   if (isSame) return {};
   const made = trucks.make(document, file, variant, meshes, isAligned);
-  if (!made.ok) return { issues: made.issues };
+  if (!made.ok) {
+    const needs = neededFields(shownDocument(now));
+    const issues = withoutNeeded(made.issues, needs);
+    // Of a truck that is just begun there is nothing to show, least of all another truck.
+    const isBegun = needs.length > 0 && now.good?.documentId !== documentId;
+    return isBegun ? { issues, needs, truck: null, good: null } : { issues, needs };
+  }
   const truck = made.value;
   const good = { documentId, document, variant };
-  if (truck === now.truck) return { issues: [], good };
-  return { issues: [], good, truck, travel: clampTravel(truck, now.travel), check: { status: "checking" } };
+  if (truck === now.truck) return { issues: [], needs: [], good };
+  return {
+    issues: [],
+    needs: [],
+    good,
+    truck,
+    travel: clampTravel(truck, now.travel),
+    check: { status: "checking" },
+  };
 }
