@@ -36,7 +36,7 @@ export function isExampleAsItCame(document: unknown): boolean {
 }
 
 /** Every field of a document that holds a number, a measure or points. */
-export function numberFields(document: unknown, at: KeyPath = []): readonly KeyPath[] {
+function numberFields(document: unknown, at: KeyPath = []): readonly KeyPath[] {
   if (Array.isArray(document)) {
     if (!document.some((entry) => isObject(entry))) return document.length === 0 ? [] : [at];
     return document.flatMap((entry, i) => numberFields(entry, [...at, i]));

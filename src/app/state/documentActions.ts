@@ -109,7 +109,7 @@ export function targetOf(s: DocumentSlice, path: KeyPath, scope: EditScope): str
 }
 
 /** A change of the document, with the drafts at or inside its path gone: they are overtaken. */
-export function edited(
+function edited(
   s: DocumentSlice,
   target: string | null,
   path: KeyPath,
