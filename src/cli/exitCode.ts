@@ -10,4 +10,4 @@ export const ExitCode = {
 export type ExitCode = (typeof ExitCode)[keyof typeof ExitCode];
 
 /** What `ExitCode.NoAnswer` means, for the help. */
-export const NO_ANSWER = "no answer: bad input or usage, or something cannot be read or written";
+export const NO_ANSWER = "no answer: bad input or usage, a failed read or write";

@@ -44,8 +44,8 @@ Examples:
   wellsweep envelope truck.json --out x0.svg --out x0.dxf --section x=0 --travel 3
 
 The ending of a name decides what is written: .stl (binary, mm) and .glb (meters, Y up) are the surface; .dxf (the
-file's units) and .svg (mm) are the section, 1:1. A file of that name that this program wrote is replaced, any other only with --force,
-and none that the run reads. Several files are written all or none, each whole or not at all.
+file's units) and .svg (mm) are the section, 1:1. A file of that name that this program wrote is replaced, any other
+only with --force, and none that the run reads. Several files are written all or none, and each whole.
 
 Exit codes: 0 written, 1 written but a joint cannot follow somewhere in the range, 2 ${NO_ANSWER}.`;
 
