@@ -4,9 +4,12 @@ import type { Result, SetupIssue } from "../setup/types.ts";
 import { alignedModel } from "../studies/alignment/alignedModel.ts";
 import { bothSides } from "../studies/alignment/bothSides.ts";
 import { setSide } from "../studies/alignment/setSide.ts";
+import type { UnusualDoubt } from "../studies/doubts/doubt.ts";
 import { type Model, modelOf } from "../studies/model.ts";
 import { exampleLine } from "../studies/wording/exampleWords.ts";
 import { NO_SETUP_FILE, openMend, setupTooLargeMend } from "../studies/wording/fileMends.ts";
+import { formatOf } from "../studies/wording/formatOf.ts";
+import { unusualDoubts, unusualLines } from "../studies/wording/unusualReport.ts";
 import { InputFiles } from "./disk/inputFiles.ts";
 import { meshesBeside } from "./disk/meshesBeside.ts";
 import { ReadRefused } from "./disk/readBytes.ts";
@@ -20,6 +23,8 @@ export interface Truck {
   /** The file as the user named it. */
   readonly file: string;
   readonly model: Model;
+  /** What of it is unusual and not confirmed; told on standard error already. */
+  readonly unusual: readonly UnusualDoubt[];
   /** The setup and the meshes that were read for it. */
   readonly inputs: InputFiles;
 }
@@ -29,7 +34,8 @@ const MOST_BYTES = 3 * MAX_FILE_CHARACTERS;
 
 /**
  * Reads a setup file, or standard input for `-`, with the mesh files beside it, and puts its truck together with the
- * variant asked for, if any, as bolted on or aligned to its targets. @throws InputError with every issue found.
+ * variant asked for, if any, as bolted on or aligned to its targets. @throws InputError with every issue found. What is unusual
+ * goes to standard error, a line each.
  */
 export function readTruck(
   file: string,
@@ -44,7 +50,9 @@ export function readTruck(
   if (!built.ok) throw inputError(built.issues);
   const example = exampleLine(name, built.model.setup);
   if (example !== null) terminal.writeError(`${example}\n`);
-  return { file: name, model: aligned ? alignedTruck(name, built.model) : built.model, inputs };
+  const unusual = unusualDoubts(built.model, formatOf(built.model.setup));
+  for (const line of unusualLines(name, unusual)) terminal.writeError(`${line}\n`);
+  return { file: name, unusual, model: aligned ? alignedTruck(name, built.model) : built.model, inputs };
 }
 
 function alignedTruck(file: string, model: Model): Model {

@@ -3,6 +3,7 @@ import { block } from "./blockFields.ts";
 import { adjustersField } from "./blocks/adjusters.ts";
 import { airSpringField } from "./blocks/airSpring.ts";
 import { alignmentField } from "./blocks/alignment.ts";
+import { confirmedField } from "./blocks/confirmed.ts";
 import { floorField } from "./blocks/floor.ts";
 import { fromExampleField } from "./blocks/fromExample.ts";
 import { hardwareField } from "./blocks/hardware.ts";
@@ -60,6 +61,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
     "notNegative",
   ).optional(),
   fromExample: fromExampleField.optional(),
+  confirmed: confirmedField.optional(),
   variants: variantsField.optional(),
 });
 

@@ -88,6 +88,12 @@ const LABELS: Readonly<Record<string, string>> = {
   "tieRod.radius": "Tie rod radius",
   "tieRodEnd.radius": "Tie rod end radius",
   "knuckle.radius": "Knuckle body radius",
+  // Unusual, and so all the same
+  confirmed: "Unusual, and so all the same",
+  "confirmed.check": "Check that finds it unusual",
+  "confirmed.at": "Key it is about",
+  "confirmed.length": "Value, as a length",
+  "confirmed.angle": "Value, as an angle",
   // Limits, air, weights
   "upperBallJoint.cone": "Upper ball joint, cone half angle",
   "upperBallJoint.inOut": "Upper ball joint, in and out",

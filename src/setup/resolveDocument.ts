@@ -2,6 +2,7 @@ import { BlockReading, type LoadedMeshes } from "./blockReading.ts";
 import { resolveAdjusters } from "./blocks/adjusters.ts";
 import { resolveAirSpring } from "./blocks/airSpring.ts";
 import { refuseUnknownStance, resolveAlignment } from "./blocks/alignment.ts";
+import { resolveConfirmed } from "./blocks/confirmed.ts";
 import { resolveFloor } from "./blocks/floor.ts";
 import { resolveHardware } from "./blocks/hardware.ts";
 import { refuseHardwareNames, refuseStrutNames } from "./blocks/hardwareNames.ts";
@@ -95,6 +96,9 @@ export function resolveDocument(
   const allowance = reading.isSound("allowance")
     ? reading.lengthOr(DEFAULT_ALLOWANCE, typed.allowance, "allowance")
     : DEFAULT_ALLOWANCE;
+  const confirmed = Array.isArray(typed.confirmed)
+    ? resolveConfirmed(typed.confirmed, reading.inside("confirmed"))
+    : [];
   if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel) return null;
   const name = typed.name ?? DEFAULT_NAME;
   const fields = exampleFields(typed);
@@ -104,6 +108,6 @@ export function resolveDocument(
   return {
     ...{ name, units, truck, knuckle, wheel, tire, hardware, alignment, adjusters },
     ...{ limits, airSpring, masses, travel, stances, measuredStances },
-    ...{ roll, floor, allowance, fromExample },
+    ...{ roll, floor, allowance, fromExample, confirmed },
   };
 }

@@ -7,6 +7,7 @@ import type { AirSpringSetup, MassesSetup } from "./airTypes.ts";
 import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
 import type { KeyPath } from "./keyPath.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
+import type { UnusualCheck } from "./unusualChecks.ts";
 
 /** A point in vehicle axes, mm. */
 export type Point = readonly [x: number, y: number, z: number];
@@ -244,6 +245,16 @@ export interface FromExample {
   readonly isAsItCame: boolean;
 }
 
+/** An unusual value that somebody said is so: of one check, at one key, for this very value. */
+export interface Confirmed {
+  readonly check: UnusualCheck;
+  /** The key, as `keyText` writes it. */
+  readonly at: string;
+  readonly kind: "length" | "angle";
+  /** mm or radians. */
+  readonly value: number;
+}
+
 /** A whole setup with one variant applied (or none: `variant` null). */
 export interface Setup {
   readonly name: string;
@@ -295,6 +306,8 @@ export interface Setup {
   readonly allowance: number;
   /** null = every number is the truck's own. */
   readonly fromExample: FromExample | null;
+  /** What is unusual and so all the same. */
+  readonly confirmed: readonly Confirmed[];
 }
 
 /** A user's mistake: where, what was there, and how to mend it. */

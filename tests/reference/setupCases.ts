@@ -52,6 +52,7 @@ function setupOf(
     measuredStances: [],
     roll: null,
     floor: null,
+    confirmed: [],
     allowance: 6,
     fromExample: null,
   };

@@ -3,9 +3,11 @@ import { useStore } from "zustand";
 import { isWithin, type KeyPath } from "../../setup/keyPath.ts";
 import { parseKeyText } from "../../setup/parseKeyText.ts";
 import type { Workbench } from "../state/actionContext.ts";
+import { unusualAt } from "../state/doubtsOf.ts";
 import { isOfVariant } from "../state/selectors.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { fieldAsked } from "./fieldAsked.ts";
+import { UnusualTag } from "./UnusualTag.tsx";
 
 export type FieldGroupProps = {
   title: string;
@@ -21,6 +23,7 @@ export function FieldGroup({ title, of, isFirst = false, children }: FieldGroupP
   const [isOpen, setIsOpen] = useState(isFirst);
   const faults = useWorkbench((s) => faultsIn(s, of));
   const isOwn = useWorkbench((s) => of.some((path) => isOfVariant(s, path)));
+  const isUnusual = useWorkbench((s) => of.some((path) => unusualAt(s, path).length > 0));
   const hasFault = faults > 0;
   const isAsked = useStore(fieldAsked, (s) =>
     s.path && of.some((at) => isWithin(s.path ?? [], at)) ? s.asked : 0,
@@ -36,6 +39,7 @@ export function FieldGroup({ title, of, isFirst = false, children }: FieldGroupP
         {examples > 0 && <span className="group-example">⋯ {examples} from the example</span>}
         {isOwn && <span className="group-own">◆ of the variant</span>}
         {hasFault && <span className="group-fault">✕ {faults} to mend</span>}
+        {isUnusual && <UnusualTag />}
       </summary>
       {isOpen && <div className="group-fields">{children}</div>}
     </details>

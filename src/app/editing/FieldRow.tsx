@@ -6,6 +6,7 @@ import { useWorkbench } from "../state/useWorkbench.ts";
 import { EntryInput } from "./EntryInput.tsx";
 import { ExampleMark } from "./ExampleMark.tsx";
 import { FieldChoice } from "./FieldChoice.tsx";
+import { FieldDoubts } from "./FieldDoubts.tsx";
 import { FieldFault } from "./FieldFault.tsx";
 import { FieldHelp } from "./FieldHelp.tsx";
 import { heldWords } from "./heldWords.ts";
@@ -93,6 +94,7 @@ export function FieldRow({ path, label }: FieldRowProps) {
       {isExample && <ExampleMark id={`${id}-example`} path={path} />}
       {isOfVariant && <VariantMark id={`${id}-own`} />}
       {mend !== null && <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={draft !== null} />}
+      <FieldDoubts path={path} />
       <div id={`${id}-help`} hidden={!isHelpOpen}>
         {isHelpOpen && <FieldHelp path={path} field={field} isOfVariant={isOfVariant} />}
       </div>

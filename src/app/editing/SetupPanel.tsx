@@ -17,6 +17,7 @@ import { SteeringFields } from "./groups/SteeringFields.tsx";
 import { TireFields } from "./groups/TireFields.tsx";
 import { WheelFields } from "./groups/WheelFields.tsx";
 import { PointFields } from "./points/PointFields.tsx";
+import { SpanNote } from "./SpanNote.tsx";
 
 export type SetupPanelProps = {
   /** null = it is not whole yet: what hangs on a whole truck comes later. */
@@ -76,6 +77,7 @@ export function SetupPanel({ truck }: SetupPanelProps) {
       </header>
       <FieldGroup title="Knuckle" of={IN.knuckle} isFirst>
         <FieldRows of={["knuckle"]} keys={KNUCKLE} />
+        {truck && <SpanNote truck={truck} />}
         <PointFields
           caption="Outer tie rod end, in the knuckle's own axes"
           rowHead=""
@@ -103,6 +105,7 @@ export function SetupPanel({ truck }: SetupPanelProps) {
       </FieldGroup>
       <FieldGroup title="Arms" of={IN.arms}>
         <ArmFields />
+        {truck && <SpanNote truck={truck} />}
         <AnyFields path={["truck"]} except={["upperArm", "lowerArm", "wheelbase", "steering", "body"]} />
       </FieldGroup>
       <FieldGroup title="Steering" of={IN.steering}>

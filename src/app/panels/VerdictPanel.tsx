@@ -9,6 +9,7 @@ import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
+import { ConfirmedNotes } from "./ConfirmedNotes.tsx";
 import { DoubtNotes } from "./DoubtNotes.tsx";
 import { ExampleFields } from "./ExampleFields.tsx";
 import { ReachLimits } from "./ReachLimits.tsx";
@@ -50,7 +51,8 @@ export function VerdictPanel() {
           {check.status === "failed" && `The check could not be finished: ${check.message}`}
         </p>
       </div>
-      <DoubtNotes doubts={doubts} />
+      <DoubtNotes doubts={doubts} canConfirm />
+      <ConfirmedNotes truck={truck} />
       <ExampleFields truck={truck} />
       {report && (
         <ReachLimits

@@ -9,7 +9,7 @@ import type { FileUnits } from "../../units/lengthUnits.ts";
 import { stepLength } from "../../units/stepLength.ts";
 import type { ActionContext } from "./actionContext.ts";
 import { lengthFormatOf, lengthStepOf } from "./preferences.ts";
-import { fieldDraft, fieldText } from "./selectors.ts";
+import { fieldDraft, fieldText, isOfVariant } from "./selectors.ts";
 import {
   type DocumentSlice,
   draftKey,
@@ -103,8 +103,12 @@ export function documentActions({ set, get }: ActionContext): DocumentActions {
   };
 }
 
-/** The variant an edit goes to: variants themselves belong to the setup, whatever is shown. */
+/**
+ * The variant an edit goes to: variants themselves belong to the setup, whatever is shown, and so does what was said to be
+ * so, which holds for its value alone; unless the variant has a list of its own.
+ */
 export function targetOf(s: DocumentSlice, path: KeyPath, scope: EditScope): string | null {
+  if (path[0] === "confirmed" && !isOfVariant(s, ["confirmed"])) return null;
   return scope === "base" || path[0] === "variants" ? null : s.variant;
 }
 

@@ -1,8 +1,10 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { CheckReport } from "../../studies/check.ts";
+import { answerState, type Doubt } from "../../studies/doubts/doubt.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { Model } from "../../studies/model.ts";
 import { amountWords } from "../../studies/wording/amountWords.ts";
+import { answerSentence } from "../../studies/wording/answerWords.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { countedSentence, limitsPassedSentences } from "../../studies/wording/limitSentences.ts";
 import { limitSentence } from "../../studies/wording/reachSentence.ts";
@@ -16,12 +18,17 @@ import { cutShortLine } from "./cutShortLine.ts";
 import { heading } from "./heading.ts";
 import { type Column, textTable } from "./textTable.ts";
 
-/** A check as a person reads it: the sentence first, then every part. */
-export function checkTable(report: CheckReport, model: Model, roll: RollCoverage | null = null): string {
+/** A check as a person reads it: the sentence first, under its conditions where inputs are in doubt, then every part. */
+export function checkTable(
+  report: CheckReport,
+  model: Model,
+  roll: RollCoverage | null = null,
+  doubts: readonly Doubt[] = [],
+): string {
   const { setup } = model;
   const format = formatOf(setup);
   const blocks = [
-    `${heading(setup)}\n${verdictSentence(report, model, format)}\n${cutShortLine("check", report)}`,
+    `${heading(setup)}\n${answerSentence(verdictSentence(report, model, format), answerState(report.verdict, doubts), doubts)}\n${cutShortLine("check", report)}`,
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
     limitsPassedSentences(report.limitsPassed ?? [], model, format)
       .concat(countedSentence(report.limitsPassed, report.limitedBy))

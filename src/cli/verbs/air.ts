@@ -6,8 +6,7 @@ import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { airJson } from "../output/airJson.ts";
 import { airTable } from "../output/airTable.ts";
-import { jsonText } from "../output/jsonText.ts";
-import { withStanding } from "../output/withStanding.ts";
+import { documentText } from "../output/documentText.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
 import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
@@ -45,9 +44,7 @@ function runAir(file: string, options: AirOptions, terminal: Terminal): ExitCode
   if (report === null)
     throw InputError.ofFile(truck.file, "has no airSpring block; add one to ask about air");
   terminal.writeOut(
-    options.json
-      ? jsonText(withStanding(airJson(report, model.setup.units), model.setup))
-      : airTable(report, model),
+    options.json ? documentText(airJson(report, model.setup.units), truck) : airTable(report, model),
   );
   return report.passed ? ExitCode.Rubs : ExitCode.Fine;
 }

@@ -4,7 +4,7 @@ import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { alignJson } from "../output/alignJson.ts";
 import { alignTable } from "../output/alignTable.ts";
-import { jsonText } from "../output/jsonText.ts";
+import { documentText } from "../output/documentText.ts";
 import { readTruck } from "../readTruck.ts";
 import { type SharedOptions, withShared } from "../sharedOptions.ts";
 import { stanceError } from "../stanceError.ts";
@@ -32,7 +32,8 @@ export function addAlign(program: Command, terminal: Terminal, end: (code: ExitC
 }
 
 function runAlign(file: string, options: SharedOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options, terminal);
+  const truck = readTruck(file, options, terminal);
+  const { file: name, model } = truck;
   const { setup } = model;
   // Solves a fixed number of poses: the shortest budget does.
   askedBudget(name, options, terminal);
@@ -40,7 +41,7 @@ function runAlign(file: string, options: SharedOptions, terminal: Terminal): Exi
   if (!result.ok) throw stanceError(name, model, result.travel);
   const { alignment } = result;
   terminal.writeOut(
-    options.json ? jsonText(alignJson(alignment, setup.units)) : alignTable(alignment, model),
+    options.json ? documentText(alignJson(alignment, setup.units), truck) : alignTable(alignment, model),
   );
   return alignment.reached ? ExitCode.Fine : ExitCode.Rubs;
 }

@@ -6,8 +6,7 @@ import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { checkJson } from "../output/checkJson.ts";
 import { checkTable } from "../output/checkTable.ts";
-import { jsonText } from "../output/jsonText.ts";
-import { withStanding } from "../output/withStanding.ts";
+import { documentText } from "../output/documentText.ts";
 import { readLength } from "../readNumbers.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
 import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
@@ -47,8 +46,8 @@ function runCheck(file: string, options: CheckOptions, terminal: Terminal): Exit
   const roll = rollCoverage(model);
   terminal.writeOut(
     options.json
-      ? jsonText(withStanding(checkJson(report, model.setup.units, roll), model.setup))
-      : checkTable(report, model, roll),
+      ? documentText(checkJson(report, model.setup.units, roll), truck)
+      : checkTable(report, model, roll, truck.unusual),
   );
   return exitCodeOf(report);
 }

@@ -24,13 +24,12 @@ import {
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { CAUTIONS } from "../output/cautions.ts";
+import { documentText } from "../output/documentText.ts";
 import { envelopeJson } from "../output/envelopeJson.ts";
 import type { WrittenFile } from "../output/envelopeReport.ts";
 import { envelopeTable } from "../output/envelopeTable.ts";
 import { heading } from "../output/heading.ts";
-import { jsonText } from "../output/jsonText.ts";
 import { sectionSheet } from "../output/sectionSheet.ts";
-import { withStanding } from "../output/withStanding.ts";
 import { rangeLimits } from "../rangeLimits.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
 import { withAligned } from "../sharedOptions.ts";
@@ -81,7 +80,7 @@ function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal)
   const made = madeFiles(truck, asked, { envelopes, section, pose });
   const report = { range: asked.range, envelopes, section, files: made.files, limits };
   const told = options.json
-    ? jsonText(withStanding(envelopeJson(report, model.setup.units), model.setup))
+    ? documentText(envelopeJson(report, model.setup.units), truck)
     : envelopeTable(report, model);
   // Last, when nothing is left that could fail: files that are there and no answer would not go together.
   writeAsked(truck, asked, options, made.bytes);

@@ -6,10 +6,9 @@ import { parseAngle } from "../../units/parseAngle.ts";
 import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
+import { documentText } from "../output/documentText.ts";
 import { floorJson } from "../output/floorJson.ts";
 import { floorTable } from "../output/floorTable.ts";
-import { jsonText } from "../output/jsonText.ts";
-import { withStanding } from "../output/withStanding.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
 import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
@@ -47,9 +46,7 @@ function runFloor(file: string, options: FloorOptions, terminal: Terminal): Exit
   askedBudget(truck.file, options, terminal);
   const report = floorReport(model, askedRoll(truck, options));
   terminal.writeOut(
-    options.json
-      ? jsonText(withStanding(floorJson(report, model.setup), model.setup))
-      : floorTable(report, model),
+    options.json ? documentText(floorJson(report, model.setup), truck) : floorTable(report, model),
   );
   return report.below ? ExitCode.Rubs : ExitCode.Fine;
 }

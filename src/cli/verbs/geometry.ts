@@ -3,10 +3,9 @@ import { geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { reachLimits } from "../../studies/reachLimits.ts";
 import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
+import { documentText } from "../output/documentText.ts";
 import { geometryJson } from "../output/geometryJson.ts";
 import { geometryTable } from "../output/geometryTable.ts";
-import { jsonText } from "../output/jsonText.ts";
-import { withStanding } from "../output/withStanding.ts";
 import { readWhole } from "../readNumbers.ts";
 import { readTruck } from "../readTruck.ts";
 import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
@@ -41,7 +40,8 @@ export function addGeometry(program: Command, terminal: Terminal, end: (code: Ex
 }
 
 function runGeometry(file: string, options: GeometryOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options, terminal);
+  const truck = readTruck(file, options, terminal);
+  const { file: name, model } = truck;
   const steps = readWhole(options.steps, 2, MOST_STEPS, {
     file: name,
     option: "--steps",
@@ -52,7 +52,7 @@ function runGeometry(file: string, options: GeometryOptions, terminal: Terminal)
   const report = geometryReport(model, steps);
   terminal.writeOut(
     options.json
-      ? jsonText(withStanding(geometryJson(report, model.setup.units), model.setup))
+      ? documentText(geometryJson(report, model.setup.units), truck)
       : geometryTable(report, model),
   );
   return reachLimits(model).length > 0 ? ExitCode.Rubs : ExitCode.Fine;

@@ -2,10 +2,9 @@ import type { Command } from "commander";
 import { limitsOf } from "../../studies/limits/limitsOf.ts";
 import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
-import { jsonText } from "../output/jsonText.ts";
+import { documentText } from "../output/documentText.ts";
 import { limitsJson } from "../output/limitsJson.ts";
 import { limitsTable } from "../output/limitsTable.ts";
-import { withStanding } from "../output/withStanding.ts";
 import { readTruck } from "../readTruck.ts";
 import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
 import type { Terminal } from "../terminal.ts";
@@ -28,12 +27,11 @@ export function addLimits(program: Command, terminal: Terminal, end: (code: Exit
 }
 
 function runLimits(file: string, options: AlignedOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options, terminal);
+  const truck = readTruck(file, options, terminal);
+  const { file: name, model } = truck;
   const report = limitsOf(model, askedBudget(name, options, terminal));
   terminal.writeOut(
-    options.json
-      ? jsonText(withStanding(limitsJson(report, model.setup.units), model.setup))
-      : limitsTable(report, model),
+    options.json ? documentText(limitsJson(report, model.setup.units), truck) : limitsTable(report, model),
   );
   return report.passed ? ExitCode.Rubs : ExitCode.Fine;
 }

@@ -3,11 +3,10 @@ import { type MapReport, mapReportOf } from "../../studies/map/mapReport.ts";
 import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
-import { jsonText } from "../output/jsonText.ts";
+import { documentText } from "../output/documentText.ts";
 import { mapCsv } from "../output/mapCsv.ts";
 import { mapJson } from "../output/mapJson.ts";
 import { mapTable } from "../output/mapTable.ts";
-import { withStanding } from "../output/withStanding.ts";
 import { readWhole } from "../readNumbers.ts";
 import { readTruck } from "../readTruck.ts";
 import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
@@ -48,7 +47,8 @@ export function addMap(program: Command, terminal: Terminal, end: (code: ExitCod
 }
 
 function runMap(file: string, options: MapVerbOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options, terminal);
+  const truck = readTruck(file, options, terminal);
+  const { file: name, model } = truck;
   if (options.csv && options.json) {
     throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
   }
@@ -58,7 +58,7 @@ function runMap(file: string, options: MapVerbOptions, terminal: Terminal): Exit
   const report = mapReportOf(model, { rows, cols, budget: askedBudget(name, options, terminal) });
   terminal.writeOut(
     options.json
-      ? jsonText(withStanding(mapJson(report, model), model.setup))
+      ? documentText(mapJson(report, model), truck)
       : options.csv
         ? mapCsv(report, model)
         : mapTable(report, model),

@@ -18,11 +18,10 @@ import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
 import { CAUTIONS, FLOOR_CAUTIONS } from "../output/cautions.ts";
 import { cutShortLine } from "../output/cutShortLine.ts";
+import { documentText } from "../output/documentText.ts";
 import { heading } from "../output/heading.ts";
-import { jsonText } from "../output/jsonText.ts";
 import { poseJson } from "../output/poseJson.ts";
 import { poseTable } from "../output/poseTable.ts";
-import { withStanding } from "../output/withStanding.ts";
 import { type OptionPlace, readLength, readSteer } from "../readNumbers.ts";
 import { readTruck, type Truck } from "../readTruck.ts";
 import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
@@ -81,7 +80,7 @@ function runPose(file: string, options: PoseOptions, terminal: Terminal): ExitCo
   if (options.json) {
     const documents = shown.map(({ pose, gaps, floor }) => poseJson(pose, gaps, model.setup.units, floor));
     const document = { ...cut, ...(options.at ? { poses: documents } : documents[0]!) };
-    terminal.writeOut(jsonText(withStanding(document, model.setup)));
+    terminal.writeOut(documentText(document, truck));
   } else {
     const tables = shown.map(({ pose, gaps, floor }) => poseTable(pose, gaps, model, floor));
     const cautions = shown.some(({ floor }) => floor !== null) ? [CAUTIONS, FLOOR_CAUTIONS] : [CAUTIONS];

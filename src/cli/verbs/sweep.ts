@@ -3,11 +3,10 @@ import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/sweep.ts"
 import { askedBudget } from "../askedBudget.ts";
 import { ExitCode, NO_ANSWER } from "../exitCode.ts";
 import { InputError } from "../inputError.ts";
-import { jsonText } from "../output/jsonText.ts";
+import { documentText } from "../output/documentText.ts";
 import { sweepCsv } from "../output/sweepCsv.ts";
 import { sweepJson } from "../output/sweepJson.ts";
 import { sweepTable } from "../output/sweepTable.ts";
-import { withStanding } from "../output/withStanding.ts";
 import { readWhole } from "../readNumbers.ts";
 import { readTruck } from "../readTruck.ts";
 import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
@@ -42,7 +41,8 @@ export function addSweep(program: Command, terminal: Terminal, end: (code: ExitC
 }
 
 function runSweep(file: string, options: SweepOptions, terminal: Terminal): ExitCode {
-  const { file: name, model } = readTruck(file, options, terminal);
+  const truck = readTruck(file, options, terminal);
+  const { file: name, model } = truck;
   if (options.csv && options.json) {
     throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
   }
@@ -51,7 +51,7 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
   const sweep = sweepOf(model, steps, askedBudget(name, options, terminal));
   terminal.writeOut(
     options.json
-      ? jsonText(withStanding(sweepJson(sweep, model.setup.units), model.setup))
+      ? documentText(sweepJson(sweep, model.setup.units), truck)
       : options.csv
         ? sweepCsv(sweep, model)
         : sweepTable(sweep, model),

@@ -1,17 +1,33 @@
 import type { KeyPath } from "../../setup/keyPath.ts";
 import type { Verdict } from "../check.ts";
+import type { Confirmation } from "../plausibility/confirmation.ts";
 
 /** What can be doubted of an input: it is plausibly a slip; nobody has measured it on this truck. */
 export type DoubtKind = "unusual" | "fromExample";
 
-/** A reason not to draw an answer green: an input that may not be this truck's. */
-export interface Doubt {
-  readonly kind: DoubtKind;
+interface AnyDoubt {
   /** The field of the setup it is about. */
   readonly path: KeyPath;
   /** What is to be looked at again, in a sentence or two. */
   readonly text: string;
 }
+
+/** A value that is plausibly a slip. */
+export interface UnusualDoubt extends AnyDoubt {
+  readonly kind: "unusual";
+  /** Other fields that have part in it. */
+  readonly also: readonly KeyPath[];
+  /** What the setup says in `confirmed` once somebody said that it is so. */
+  readonly confirm: Confirmation;
+}
+
+/** A value that nobody has measured on this truck. */
+export interface ExampleDoubt extends AnyDoubt {
+  readonly kind: "fromExample";
+}
+
+/** A reason not to draw an answer green: an input that may not be this truck's. */
+export type Doubt = UnusualDoubt | ExampleDoubt;
 
 /** What an answer is shown as: the verdict, or what keeps it from being shown as clear. */
 export type AnswerState = Verdict | DoubtKind;

@@ -2,7 +2,10 @@ import { describe, expect, it } from "vitest";
 import { answerState, type Doubt } from "../../../src/studies/doubts/doubt.ts";
 import { answerHeadline, answerSentence, answerWord } from "../../../src/studies/wording/answerWords.ts";
 
-const unusual: Doubt = { kind: "unusual", path: ["knuckle", "hubFace"], text: "Hub face 60 in." };
+const unusual: Doubt = {
+  ...{ kind: "unusual", path: ["knuckle", "hubFace"], also: [], text: "Hub face 60 in." },
+  confirm: { check: "hubFace", at: "knuckle.hubFace", length: 60 },
+};
 const example: Doubt = { kind: "fromExample", path: ["knuckle", "span"], text: "Span." };
 
 describe("an answer with inputs in doubt", () => {

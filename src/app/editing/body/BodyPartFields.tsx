@@ -1,11 +1,14 @@
 import { useState } from "react";
 import { type KeyPath, keyText, valueAt } from "../../../setup/keyPath.ts";
+import { unusualAt } from "../../state/doubtsOf.ts";
 import { fieldIssue, hasDraftIn, isOfVariant, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { FieldDoubts } from "../FieldDoubts.tsx";
 import { FieldRow } from "../FieldRow.tsx";
 import { PointFields } from "../points/PointFields.tsx";
+import { UnusualTag } from "../UnusualTag.tsx";
 import { MeshFields } from "./MeshFields.tsx";
 import { PartName } from "./PartName.tsx";
 import { PathFields } from "./PathFields.tsx";
@@ -29,6 +32,7 @@ export function BodyPartFields({ index, count, kind, name, truck }: BodyPartFiel
   const isHidden = useWorkbench((s) => s.hiddenParts.includes(name));
   const isOwn = useWorkbench((s) => isOfVariant(s, path));
   const hasFault = useWorkbench((s) => hasDraftIn(s, path) || fieldIssue(s, path) !== null);
+  const isUnusual = useWorkbench((s) => unusualAt(s, path).length > 0);
   const { setHidden, moveItem, removeItem } = workbench.getState();
   return (
     <div className="part">
@@ -42,9 +46,11 @@ export function BodyPartFields({ index, count, kind, name, truck }: BodyPartFiel
           <small>{KIND_WORDS[kind] ?? kind}</small>
           {isOwn && <span className="group-own">◆ variant</span>}
           {hasFault && <span className="group-fault">✕ to mend</span>}
+          {isUnusual && <UnusualTag />}
         </summary>
         {isOpen && (
           <div className="part-fields">
+            {isUnusual && <FieldDoubts path={path} />}
             <PartName path={[...path, "name"]} name={name} taken={otherNames(index)} />
             <FieldRow path={[...path, "side"]} label="Side" />
             {kind === "path" && <PathFields path={path} name={name} truck={truck} />}

@@ -1,9 +1,11 @@
 import { type ClipboardEvent, useId } from "react";
 import { isWithin, type KeyPath } from "../../../setup/keyPath.ts";
 import { parseKeyText } from "../../../setup/parseKeyText.ts";
+import { unusualAt } from "../../state/doubtsOf.ts";
 import { fieldDraft, fieldText, isOfVariant } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { EntryInput } from "../EntryInput.tsx";
+import { FieldDoubts } from "../FieldDoubts.tsx";
 import { FieldFault } from "../FieldFault.tsx";
 import { useIsFromExample } from "../useIsFromExample.ts";
 
@@ -33,6 +35,7 @@ export function CoordinateRow({ label, path, columns, isCurrent, onFocus, onPast
     return null;
   });
   const isExample = useIsFromExample(path);
+  const isUnusual = useWorkbench((s) => unusualAt(s, path).length > 0);
   const isOwn = useWorkbench((s) => isOfVariant(s, path));
   const [kind, column, mend] = /^(draft|issue) (\S+) ([\s\S]*)$/.exec(fault ?? "")?.slice(1) ?? [];
   const describedBy = fault === null ? undefined : `${id}-fault`;
@@ -66,6 +69,13 @@ export function CoordinateRow({ label, path, columns, isCurrent, onFocus, onPast
         <tr>
           <td colSpan={columns.length + 1} className="points-fault">
             <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={kind === "draft"} />
+          </td>
+        </tr>
+      )}
+      {isUnusual && (
+        <tr>
+          <td colSpan={columns.length + 1}>
+            <FieldDoubts path={path} />
           </td>
         </tr>
       )}

@@ -1,0 +1,19 @@
+import { spanEffect } from "../../studies/plausibility/spanEffect.ts";
+import { spanSentence } from "../../studies/wording/spanWords.ts";
+import { unusualAt } from "../state/doubtsOf.ts";
+import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+
+export type SpanNoteProps = { truck: Truck };
+
+/** What the difference of the knuckle's span and the arms' ball joints does, where both are typed. */
+export function SpanNote({ truck: { bolted } }: SpanNoteProps) {
+  const format = useFormat();
+  const isTold = useWorkbench((s) =>
+    unusualAt(s, ["knuckle", "span"]).some(({ confirm }) => confirm.check === "span"),
+  );
+  const effect = spanEffect(bolted.setup, bolted.frontEnd);
+  const text = effect && !isTold ? spanSentence(effect, format) : "";
+  return text === "" ? null : <p className="part-note">{text}</p>;
+}

@@ -1,0 +1,29 @@
+import "./doubtNotes.css";
+import { confirmedNotes } from "../../studies/wording/unusualReport.ts";
+import type { Truck } from "../state/truck.ts";
+import { useFormat } from "../state/useFormat.ts";
+import { workbench } from "../state/workbench.ts";
+
+export type ConfirmedNotesProps = { truck: Truck };
+
+/** Unusual values that somebody said are so, each to be taken back. */
+export function ConfirmedNotes({ truck }: ConfirmedNotesProps) {
+  const notes = confirmedNotes(truck.bolted, useFormat());
+  if (notes.length === 0) return null;
+  return (
+    <ul className="confirmed" aria-label="Unusual, and so all the same">
+      {notes.map(({ text, entry }) => (
+        <li key={text}>
+          {text}
+          <button
+            type="button"
+            className="small-button"
+            onClick={() => workbench.getState().removeItem(["confirmed"], entry)}
+          >
+            Take back
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

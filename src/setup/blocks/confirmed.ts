@@ -1,0 +1,39 @@
+import type * as z from "zod";
+import { block, list } from "../blockFields.ts";
+import type { BlockReading } from "../blockReading.ts";
+import { angleField, choiceField, lengthField, textField } from "../fields.ts";
+import type { Confirmed } from "../types.ts";
+import { UNUSUAL_CHECKS } from "../unusualChecks.ts";
+
+/** What somebody said is so, as typed. */
+export const confirmedField = list(
+  "unusual values that somebody looked at again and said are so; each holds for its value alone; default none",
+  block(
+    "one unusual value that is so, as a length or as an angle",
+    {
+      check: choiceField("the check that finds it unusual", UNUSUAL_CHECKS),
+      at: textField("the key it is about, such as knuckle.hubFace"),
+      length: lengthField("the value found unusual, where it is a length").optional(),
+      angle: angleField("the value found unusual, degrees, where it is an angle", {
+        above: -360,
+        below: 360,
+      }).optional(),
+    },
+    { oneOf: [{ required: ["length"] }, { required: ["angle"] }] },
+  ),
+);
+
+export type ConfirmedAsTyped = z.infer<typeof confirmedField>;
+
+/** The confirmed values in mm or radians. */
+export function resolveConfirmed(typed: ConfirmedAsTyped, reading: BlockReading): readonly Confirmed[] {
+  return typed.flatMap(({ check, at, length, angle }, index): readonly Confirmed[] => {
+    if (!reading.isSound(index)) return [];
+    if ((length === undefined) === (angle === undefined)) {
+      reading.issue([index, "length"], length, "required: give the value as length or as angle, one of them");
+      return [];
+    }
+    const value = length !== undefined ? reading.length(length, index, "length") : reading.angle(angle!);
+    return [{ check, at, kind: length !== undefined ? "length" : "angle", value }];
+  });
+}

@@ -1,0 +1,118 @@
+import type { UnusualCheck } from "../../setup/unusualChecks.ts";
+import type { Model } from "../model.ts";
+import { mixedFileUnits } from "./fileUnits.ts";
+import { farAwayPoints, mixedSides } from "./points.ts";
+import { unusualHubFace, unusualSizes } from "./sizes.ts";
+import { crossedTieRod, leaningArms, leaningAxis, leaningWheel, oddSpan } from "./standing.ts";
+import { tenTimesNeighbors } from "./tenTimes.ts";
+import type { Unusual } from "./unusual.ts";
+import { lipInTire, oddBackspacing, oddLoadedRadius, oddRideHeight, oddTrack } from "./wheelAndBody.ts";
+
+/** One check for plausible slips. */
+export interface PlausibilityCheck {
+  readonly name: UnusualCheck;
+  /**
+   * Of what it judges: the file as a whole, single numbers, or what several numbers make together. While something of an
+   * earlier sort is unusual, later ones are not asked: they would tell the same slip again.
+   */
+  readonly of: "file" | "number" | "together";
+  /** Why such a value is plausibly a slip. */
+  readonly reason: string;
+  readonly source: string;
+  readonly look: (model: Model) => readonly Unusual[];
+}
+
+const NO_SOURCE = "common practice, no source";
+
+/** Every check, first of all the ones that explain others. A field is told of by the first that finds it. */
+export const CHECKS: readonly PlausibilityCheck[] = [
+  {
+    ...{ name: "fileUnits", of: "file", source: NO_SOURCE },
+    reason:
+      "lower ball joints of trucks stand 15 to 40 in from the center plane, and upper ones 5 to 22 in over them",
+    look: ({ setup }) => mixedFileUnits(setup),
+  },
+  {
+    ...{ name: "leftRight", of: "number", source: "the axes of the setup file, public/docs/definitions.md" },
+    reason:
+      "points are given for the left side, where y is more than 0; the right side is their mirror image",
+    look: ({ setup }) => mixedSides(setup),
+  },
+  {
+    ...{ name: "tenTimes", of: "number", source: NO_SOURCE },
+    reason: "neighbors along one part agree, and this one has its decimal point elsewhere",
+    look: ({ setup }) => tenTimesNeighbors(setup),
+  },
+  {
+    ...{ name: "farAway", of: "number", source: NO_SOURCE },
+    reason: "no part of a truck lies there, measured from axle line, center plane and floor",
+    look: ({ setup }) => farAwayPoints(setup),
+  },
+  {
+    ...{ name: "size", of: "number", source: NO_SOURCE },
+    reason: "pickups and vans have it within a known range",
+    look: ({ setup }) => unusualSizes(setup),
+  },
+  {
+    ...{ name: "hubFace", of: "number", source: NO_SOURCE },
+    reason: "mounting faces stand near the steering axis, measured along the pin",
+    look: ({ setup }) => unusualHubFace(setup),
+  },
+  {
+    ...{ name: "backspacing", of: "number", source: NO_SOURCE },
+    reason: "the mounting face lies between the edges of the rim; only wheels for dual rears go past them",
+    look: ({ setup }) => oddBackspacing(setup),
+  },
+  {
+    ...{ name: "loadedRadius", of: "number", source: NO_SOURCE },
+    reason: "a tire under load loses a few hundredths of its radius, not more than 15 in 100",
+    look: oddLoadedRadius,
+  },
+  {
+    ...{ name: "span", of: "together", source: NO_SOURCE },
+    reason:
+      "a knuckle is about as tall as the ball joints of its arms are apart; taller ball joints add up to about 1 in",
+    look: oddSpan,
+  },
+  {
+    ...{ name: "armAngle", of: "together", source: NO_SOURCE },
+    reason: "arms of a truck that stands are within 32° of level, upper ones within 40°",
+    look: leaningArms,
+  },
+  {
+    ...{ name: "steeringAxis", of: "together", source: NO_SOURCE },
+    reason: "kingpin inclination is 0 to 22°, caster −8 to 15°",
+    look: leaningAxis,
+  },
+  {
+    ...{ name: "camber", of: "together", source: NO_SOURCE },
+    reason: "wheels of a truck that stands lean by a few degrees, before an alignment too, not by 9",
+    look: leaningWheel,
+  },
+  {
+    ...{ name: "tieRodAcross", of: "together", source: NO_SOURCE },
+    reason: "tie rods run across the truck, with both ends ahead of the axle line or both behind it",
+    look: crossedTieRod,
+  },
+  {
+    ...{
+      name: "rideHeight",
+      of: "together",
+      source: "the axes of the setup file, public/docs/definitions.md",
+    },
+    reason:
+      "the tire stood on the floor that heights were measured from; a drop knuckle lifts it by its drop",
+    look: oddRideHeight,
+  },
+  {
+    ...{ name: "lipTrack", of: "together", source: NO_SOURCE },
+    reason: "the middle of the tire stands at most 10 in inside of the fender lip and 4 in outside of it",
+    look: oddTrack,
+  },
+  {
+    ...{ name: "lipInTire", of: "together", source: "two solids do not fill one place" },
+    reason:
+      "with the wheel that was on it, no metal was inside the tire while the truck stood to be measured",
+    look: lipInTire,
+  },
+];

@@ -1,0 +1,35 @@
+import { keyText } from "../../setup/keyPath.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { UnusualDoubt } from "../doubts/doubt.ts";
+import type { Model } from "../model.ts";
+import { confirmationOf } from "../plausibility/confirmation.ts";
+import { unusualIn } from "../plausibility/unusualIn.ts";
+import { unusualSubject, unusualText } from "./unusualWords.ts";
+
+/** What is unusual of a truck and not confirmed, as doubts. */
+export function unusualDoubts(model: Model, format: LengthFormat): readonly UnusualDoubt[] {
+  return unusualIn(model).open.map((one) => ({
+    ...{ kind: "unusual", path: one.paths[0], also: one.paths.slice(1) },
+    text: unusualText(one, model, format),
+    confirm: confirmationOf(one, model.setup.units),
+  }));
+}
+
+/** The same as lines for a terminal: where, what, and how to say that it is so. @param file the file as the user named it */
+export function unusualLines(file: string, doubts: readonly UnusualDoubt[]): readonly string[] {
+  return doubts.map(
+    ({ path, text, confirm }) =>
+      `${file}: unusual: ${keyText(path)}: ${text} If it is so, add to "confirmed": ${JSON.stringify(confirm)}`,
+  );
+}
+
+/** What is unusual and was said to be so, in a few words each, with its entry in the setup's `confirmed`. */
+export function confirmedNotes(
+  model: Model,
+  format: LengthFormat,
+): readonly { readonly text: string; readonly entry: number }[] {
+  return unusualIn(model).confirmed.map(({ unusual, entry }) => ({
+    text: `${unusualSubject(unusual, model.setup, format).replace(/,$/, "")}: unusual, and said to be so.`,
+    entry,
+  }));
+}

@@ -1,0 +1,131 @@
+import { fieldAt } from "../../setup/fieldCatalogue.ts";
+import { type KeyPath, keyText } from "../../setup/keyPath.ts";
+import type { Setup } from "../../setup/types.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { Model } from "../model.ts";
+import { CHECKS } from "../plausibility/checks.ts";
+import { spanEffect } from "../plausibility/spanEffect.ts";
+import type { Meant, Unusual } from "../plausibility/unusual.ts";
+import { amountWords } from "./amountWords.ts";
+import { angleText } from "./angleText.ts";
+import { lengthText } from "./lengthText.ts";
+import { spanSentence } from "./spanWords.ts";
+
+/**
+ * One unusual value: what it is, why it is unusual, and what it may have been meant to be. Two to three sentences, the
+ * first of them with the value.
+ */
+export function unusualText(one: Unusual, model: Model, format: LengthFormat): string {
+  const { setup } = model;
+  const told = `${unusualSubject(one, setup, format)} is unusual: ${reasonOf(one, format)}.`;
+  return [told, effectText(one, model, format), meantText(one, setup, format)]
+    .filter((text) => text !== "")
+    .join(" ");
+}
+
+/** What is judged, with its value, to begin a sentence with. */
+export function unusualSubject(one: Unusual, setup: Setup, format: LengthFormat): string {
+  return capitalized(subject(one, setup, format));
+}
+
+function subject(one: Unusual, setup: Setup, format: LengthFormat): string {
+  const { check, value, beside } = one;
+  const text = valueText(one, value, format);
+  const amount = amountWords(value, format);
+  switch (check) {
+    case "fileUnits":
+      return `a front end whose lower ball joint stands ${text} from the center plane, in a file whose unit is ${setup.units},`;
+    case "span":
+      return `a ball joint span of ${lengthText(setup.knuckle.span, format)} where the arms as measured hold ${lengthText(beside!, format)}`;
+    case "backspacing":
+      return `backspacing of ${text} on a rim ${lengthText(beside!, format)} wide`;
+    case "armAngle":
+      return `${one.paths[0][1] === "upperArm" ? "the upper arm" : "the lower arm"} at ${text} to level as measured`;
+    case "steeringAxis":
+      return `${one.paths[0][3] === 0 ? "a caster" : "a kingpin inclination"} of ${text} as measured`;
+    case "camber":
+      return `a camber of ${text} as measured`;
+    case "tieRodAcross":
+      return `a tie rod whose inner end lies ${amount} ${value > 0 ? "ahead of" : "behind"} its outer end`;
+    case "rideHeight":
+      return `a tire whose tread stands ${amount} ${value > 0 ? "above" : "below"} the floor as measured`;
+    case "lipTrack":
+      return `a fender lip ${amount} ${value > 0 ? "outside" : "inside"} of the middle of the tire`;
+    case "lipInTire":
+      return `${placeName(one.paths[0], setup)}, ${amount} inside the tire as measured,`;
+    case "tenTimes":
+      return `${placeName(one.paths[0], setup)}, ${text} where its neighbors have about ${lengthText(beside!, format)},`;
+    default:
+      return `${placeName(one.paths[0], setup)} of ${text}`;
+  }
+}
+
+function reasonOf(one: Unusual, format: LengthFormat): string {
+  const { check, least, most } = one;
+  const { reason } = CHECKS.find(({ name }) => name === check)!;
+  const hasRange =
+    (check === "size" || check === "hubFace" || check === "loadedRadius") && least !== null && most !== null;
+  return hasRange
+    ? `${reason}, here ${valueText(one, least, format)} to ${valueText(one, most, format)}`
+    : reason;
+}
+
+/** What it does all the same, where that is worth telling. */
+function effectText({ check }: Unusual, { setup, frontEnd }: Model, format: LengthFormat): string {
+  const effect = check === "span" ? spanEffect(setup, frontEnd) : null;
+  return effect ? spanSentence(effect, format) : "";
+}
+
+function meantText(one: Unusual, setup: Setup, format: LengthFormat): string {
+  const { check, meant, paths } = one;
+  if (check === "fileUnits") return `Are the numbers in ${setup.units === "in" ? "millimeters" : "inches"}?`;
+  if (check === "tieRodAcross")
+    return "Is the inner tie rod end or the steering arm typed with the sign of the other side of the axle?";
+  if (check === "span")
+    return "With a taller spindle or taller ball joints it is on purpose; else measure the span and the ball joints again.";
+  if (check === "lipInTire")
+    return "With another wheel than the one it was measured with it may be so; else measure the part again.";
+  if (meant.length > 0)
+    return `Was ${meant.map((slip) => meantWords(slip, one, setup.units, format)).join(", or ")} meant?`;
+  return `Look again at ${paths.map((path) => placeName(path, setup)).join(", ")}.`;
+}
+
+/** A number in the other unit is told in that unit, as it stands in the file. */
+function meantWords(
+  { slip, value }: Meant,
+  { kind }: Unusual,
+  units: Setup["units"],
+  format: LengthFormat,
+): string {
+  if (kind === "angle") return angleText(value);
+  const isOther = slip === "unit" && format.units === units;
+  return lengthText(value, isOther ? { units: units === "in" ? "mm" : "in" } : format);
+}
+
+function valueText({ kind }: Pick<Unusual, "kind">, value: number, format: LengthFormat): string {
+  return kind === "angle" ? angleText(value) : lengthText(value, format);
+}
+
+const AXES = ["x", "y", "z"];
+
+/** The place of a number as a form names it: `hub face`, `lower arm, front pivot, y`, `fender lip, point 4, z`. */
+export function placeName(path: KeyPath, setup: Setup): string {
+  const [, block, index, list, entry] = path;
+  if (block === "body" && typeof index === "number") {
+    const name = setup.truck.body[index]?.name ?? "a body part";
+    const point =
+      list === "points" ? `, point ${Number(entry) + 1}` : list === "min" ? ", lowest corner" : "";
+    const corner = list === "max" ? ", highest corner" : point;
+    const axis = path.at(-1);
+    return `${name}${corner}${path.length > 3 && typeof axis === "number" ? `, ${AXES[axis]}` : ""}`;
+  }
+  const last = path.at(-1);
+  const whole = typeof last === "number" ? path.slice(0, -1) : path;
+  const label = fieldAt(whole, setup)?.label ?? keyText(whole);
+  const axis = typeof last === "number" ? `, ${AXES[last]}` : "";
+  return `${label.charAt(0).toLowerCase()}${label.slice(1)}${axis}`;
+}
+
+function capitalized(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
