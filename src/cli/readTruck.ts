@@ -23,7 +23,7 @@ export interface Truck {
   /** The file as the user named it. */
   readonly file: string;
   readonly model: Model;
-  /** What of it is unusual and not confirmed; told on standard error already. */
+  /** What of it is unusual and not confirmed; remarked on already. */
   readonly unusual: readonly UnusualDoubt[];
   /** The setup and the meshes that were read for it. */
   readonly inputs: InputFiles;
@@ -35,7 +35,7 @@ const MOST_BYTES = 3 * MAX_FILE_CHARACTERS;
 /**
  * Reads a setup file, or standard input for `-`, with the mesh files beside it, and puts its truck together with the
  * variant asked for, if any, as bolted on or aligned to its targets. @throws InputError with every issue found. What is unusual
- * goes to standard error, a line each.
+ * is remarked on, a line each.
  */
 export function readTruck(
   file: string,
@@ -51,7 +51,7 @@ export function readTruck(
   const example = exampleLine(name, built.model.setup);
   if (example !== null) terminal.writeError(`${example}\n`);
   const unusual = unusualDoubts(built.model, formatOf(built.model.setup));
-  for (const line of unusualLines(name, unusual)) terminal.writeError(`${line}\n`);
+  for (const line of unusualLines(name, unusual)) terminal.remark?.(line);
   return { file: name, unusual, model: aligned ? alignedTruck(name, built.model) : built.model, inputs };
 }
 

@@ -17,12 +17,15 @@ import { visibleTerminal } from "./visibleTerminal.ts";
 export function run(args: readonly string[], terminal: Terminal): ExitCode {
   const visible = visibleTerminal(terminal);
   let code: ExitCode = ExitCode.Fine;
+  const remarks: string[] = [];
   let program: Command | null = null;
   try {
-    program = makeProgram(visible, (verbCode) => {
+    program = makeProgram({ ...visible, remark: (line) => remarks.push(line) }, (verbCode) => {
       code = verbCode;
     });
     program.parse(helpAsOption(args, verbsOf(program)), { from: "user" });
+    // Only beside an answer: what keeps it from one is told alone, on one line.
+    for (const line of remarks) tell(visible, line);
     return code;
   } catch (error) {
     if (error instanceof CommanderError && error.exitCode === 0) return ExitCode.Fine;
