@@ -1,0 +1,101 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openWorkbench, shot } from "./harness/workbench.ts";
+
+const SOON = { timeout: 60_000 };
+const verdict = (page: Page) => page.locator(".verdict");
+const setup = (page: Page) => page.getByRole("region", { name: "Setup", exact: true });
+const undo = (page: Page) => page.getByRole("button", { name: /^Undo/ });
+
+/** Types a hub face of 60 in and waits for the answer. */
+async function typeNonsense(page: Page): Promise<void> {
+  const hubFace = setup(page).getByRole("textbox", { name: "Hub face", exact: true });
+  await hubFace.fill("60");
+  await hubFace.press("Enter");
+  await page.locator('.verdict[data-verdict="unusual"]').waitFor(SOON);
+}
+
+/** Colors in the page that are the green of what clears: none while something is in doubt. */
+async function greens(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const probe = document.createElement("i");
+    document.body.append(probe);
+    const inks = ["#24603f", "#86d3a8", "#e3eee0", "#1d3832"].map((ink) => {
+      probe.style.color = ink;
+      return getComputedStyle(probe).color;
+    });
+    probe.remove();
+    return [...document.querySelectorAll<HTMLElement>("body *")].filter((element) => {
+      const { color, backgroundColor, borderTopColor, fill, stroke, visibility } = getComputedStyle(element);
+      if (visibility === "hidden" || element.getClientRects().length === 0) return false;
+      return [color, backgroundColor, borderTopColor, fill, stroke].some((ink) => inks.includes(ink));
+    }).length;
+  });
+}
+
+describe("a hub face of 60 in", () => {
+  it.each([
+    [1440, 900, "light"],
+    [390, 844, "dark"],
+  ] as const)(
+    "is amber with mark and words at %i by %i, %s, until it is so; undo takes that back",
+    async (width, height, colorScheme) => {
+      const { page, problems } = await openWorkbench({
+        ...{ isBare: true, colorScheme },
+        viewport: { width, height },
+      });
+      await page.locator(".verdict .verdict-word").waitFor(SOON);
+      await typeNonsense(page);
+      expect(await verdict(page).locator(".verdict-word").innerText()).toBe("Unusual");
+      expect(await verdict(page).locator(".mark-unusual").count()).toBeGreaterThan(0);
+      expect((await verdict(page).innerText()).replace(/\s/g, " ")).toMatch(
+        /If what is unusual is so, everything clears.*Hub face of 60 in is unusual: .* Was 6 in meant\?/s,
+      );
+      expect(await setup(page).locator('[data-field="knuckle.hubFace"] .doubts').innerText()).toContain(
+        "It is so",
+      );
+      expect(await greens(page)).toBe(0);
+      await shot(page, `unusual-${width}-${colorScheme}`);
+      const { violations } = await new AxeBuilder({ page }).include(".verdict").analyze();
+      expect(violations).toEqual([]);
+
+      await verdict(page).getByRole("button", { name: "It is so" }).click();
+      await expect.poll(() => verdict(page).innerText(), SOON).toMatch(/unusual, and said to be so/);
+      await expect
+        .poll(() => verdict(page).locator(".doubts").innerText(), SOON)
+        .not.toContain("Hub face of");
+      await undo(page).click();
+      await expect.poll(() => verdict(page).innerText(), SOON).toMatch(/Was 6 in meant/);
+      expect(problems()).toEqual([]);
+    },
+  );
+
+  it("is told at the counter and on the customer's sheet, and neither is green", async () => {
+    const { page, problems } = await openWorkbench({
+      ...{ isBare: true, colorScheme: "light" },
+      viewport: { width: 1180, height: 820 },
+    });
+    await page.locator(".verdict .verdict-word").waitFor(SOON);
+    await typeNonsense(page);
+    await page.getByRole("button", { name: "Counter view" }).click();
+    const counter = page.getByRole("dialog", { name: /Side by side/ });
+    await counter.locator('.counter-tag[data-verdict="unusual"]').first().waitFor(SOON);
+    expect(await counter.innerText()).toMatch(/unusual, not confirmed[\s\S]*Was 6 in meant\?/);
+    expect(await counter.locator(".counter-sentences").innerText()).toMatch(/if what is unusual is so/);
+    expect(await greens(page)).toBe(0);
+    await shot(page, "unusual-counter");
+    await counter.getByRole("button", { name: /sheet/i }).click();
+    const sheet = page.getByRole("dialog", { name: /Customer sheet/ });
+    const answers = sheet.getByRole("region", { name: "Answers" });
+    await expect
+      .poll(() => answers.innerText(), SOON)
+      .toMatch(/If what is unusual is so[\s\S]*Was 6 in meant\?/);
+    await expect
+      .poll(() => sheet.locator(".sheet-table").innerText(), SOON)
+      .toMatch(/unusual, not confirmed/);
+    expect(await greens(page)).toBe(0);
+    await shot(page, "unusual-sheet");
+    expect(problems()).toEqual([]);
+  });
+});
