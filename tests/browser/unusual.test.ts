@@ -1,5 +1,5 @@
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
@@ -7,6 +7,12 @@ const SOON = { timeout: 60_000 };
 const verdict = (page: Page) => page.locator(".verdict");
 const setup = (page: Page) => page.getByRole("region", { name: "Setup", exact: true });
 const undo = (page: Page) => page.getByRole("button", { name: /^Undo/ });
+
+/** What a person reads there, with every space an ordinary one. */
+async function read(place: Locator): Promise<string> {
+  // biome-ignore lint/performance/useDomNodeTextContent: what is not shown is not read
+  return (await place.innerText()).replace(/\s+/g, " ").trim();
+}
 
 /** Types a hub face of 60 in and waits for the answer. */
 async function typeNonsense(page: Page): Promise<void> {
@@ -47,26 +53,22 @@ describe("a hub face of 60 in", () => {
       });
       await page.locator(".verdict .verdict-word").waitFor(SOON);
       await typeNonsense(page);
-      expect(await verdict(page).locator(".verdict-word").innerText()).toBe("Unusual");
+      expect(await read(verdict(page).locator(".verdict-word"))).toBe("Unusual");
       expect(await verdict(page).locator(".mark-unusual").count()).toBeGreaterThan(0);
-      expect((await verdict(page).innerText()).replace(/\s/g, " ")).toMatch(
+      expect(await read(verdict(page))).toMatch(
         /If what is unusual is so, everything clears.*Hub face of 60 in is unusual: .* Was 6 in meant\?/s,
       );
-      expect(await setup(page).locator('[data-field="knuckle.hubFace"] .doubts').innerText()).toContain(
-        "It is so",
-      );
+      expect(await read(setup(page).locator('[data-field="knuckle.hubFace"] .doubts'))).toContain("It is so");
       expect(await greens(page)).toBe(0);
       await shot(page, `unusual-${width}-${colorScheme}`);
       const { violations } = await new AxeBuilder({ page }).include(".verdict").analyze();
       expect(violations).toEqual([]);
 
       await verdict(page).getByRole("button", { name: "It is so" }).click();
-      await expect.poll(() => verdict(page).innerText(), SOON).toMatch(/unusual, and said to be so/);
-      await expect
-        .poll(() => verdict(page).locator(".doubts").innerText(), SOON)
-        .not.toContain("Hub face of");
+      await expect.poll(() => read(verdict(page)), SOON).toMatch(/unusual, and said to be so/);
+      await expect.poll(() => read(verdict(page).locator(".doubts")), SOON).not.toContain("Hub face of");
       await undo(page).click();
-      await expect.poll(() => verdict(page).innerText(), SOON).toMatch(/Was 6 in meant/);
+      await expect.poll(() => read(verdict(page)), SOON).toMatch(/Was 6 in meant/);
       expect(problems()).toEqual([]);
     },
   );
@@ -81,19 +83,15 @@ describe("a hub face of 60 in", () => {
     await page.getByRole("button", { name: "Counter view" }).click();
     const counter = page.getByRole("dialog", { name: /Side by side/ });
     await counter.locator('.counter-tag[data-verdict="unusual"]').first().waitFor(SOON);
-    expect(await counter.innerText()).toMatch(/unusual, not confirmed[\s\S]*Was 6 in meant\?/);
-    expect(await counter.locator(".counter-sentences").innerText()).toMatch(/if what is unusual is so/);
+    expect(await read(counter)).toMatch(/unusual, not confirmed[\s\S]*Was 6 in meant\?/);
+    expect(await read(counter.locator(".counter-sentences"))).toMatch(/if what is unusual is so/);
     expect(await greens(page)).toBe(0);
     await shot(page, "unusual-counter");
     await counter.getByRole("button", { name: /sheet/i }).click();
     const sheet = page.getByRole("dialog", { name: /Customer sheet/ });
     const answers = sheet.getByRole("region", { name: "Answers" });
-    await expect
-      .poll(() => answers.innerText(), SOON)
-      .toMatch(/If what is unusual is so[\s\S]*Was 6 in meant\?/);
-    await expect
-      .poll(() => sheet.locator(".sheet-table").innerText(), SOON)
-      .toMatch(/unusual, not confirmed/);
+    await expect.poll(() => read(answers), SOON).toMatch(/If what is unusual is so[\s\S]*Was 6 in meant\?/);
+    await expect.poll(() => read(sheet.locator(".sheet-table")), SOON).toMatch(/unusual, not confirmed/);
     expect(await greens(page)).toBe(0);
     await shot(page, "unusual-sheet");
     expect(problems()).toEqual([]);
