@@ -49,7 +49,7 @@ export function readTruck(
   const built = modelOf(read.setup, name);
   if (!built.ok) throw inputError(built.issues);
   const example = exampleLine(name, built.model.setup);
-  if (example !== null) terminal.writeError(`${example}\n`);
+  if (example !== null) terminal.remark?.(example);
   const unusual = unusualDoubts(built.model, formatOf(built.model.setup));
   for (const line of unusualLines(name, unusual)) terminal.remark?.(line);
   return { file: name, unusual, model: aligned ? alignedTruck(name, built.model) : built.model, inputs };
