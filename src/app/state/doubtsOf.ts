@@ -13,7 +13,7 @@ const doubts = new WeakMap<Truck, (format: LengthFormat) => readonly Doubt[]>();
 const told = new WeakMap<Truck, (format: LengthFormat) => readonly UnusualDoubt[]>();
 
 /** What is unusual of a truck as it was measured; the same list until it or the format changes. */
-export function unusualOf(truck: Truck, format: LengthFormat): readonly UnusualDoubt[] {
+function unusualOf(truck: Truck, format: LengthFormat): readonly UnusualDoubt[] {
   const tell = told.get(truck) ?? memoLast((as: LengthFormat) => unusualDoubts(truck.bolted, as));
   told.set(truck, tell);
   return tell(format);

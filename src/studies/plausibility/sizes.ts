@@ -14,7 +14,7 @@ const degrees = (least: number, most: number): UsualRange => ({
 });
 
 /** What a hub face measures, from the steering axis along the pin. Common practice, no source. */
-export const HUB_FACE_RANGE = inches(3, 10);
+const HUB_FACE_RANGE = inches(3, 10);
 
 /**
  * Sizes that stand on their own, and what pickups and vans have there. Common practice, no source; wide enough for drop
@@ -49,7 +49,7 @@ export function unusualHubFace(setup: Setup): readonly Unusual[] {
 }
 
 /** A value out of its range, with what it may have been meant to be; none where it is usual. */
-export function ofSize(
+function ofSize(
   check: Unusual["check"],
   path: KeyPath,
   value: number,

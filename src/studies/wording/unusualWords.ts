@@ -109,7 +109,7 @@ function valueText({ kind }: Pick<Unusual, "kind">, value: number, format: Lengt
 const AXES = ["x", "y", "z"];
 
 /** The place of a number as a form names it: `hub face`, `lower arm, front pivot, y`, `fender lip, point 4, z`. */
-export function placeName(path: KeyPath, setup: Setup): string {
+function placeName(path: KeyPath, setup: Setup): string {
   const [, block, index, list, entry] = path;
   if (block === "body" && typeof index === "number") {
     const name = setup.truck.body[index]?.name ?? "a body part";
