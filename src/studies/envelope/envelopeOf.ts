@@ -7,7 +7,9 @@ import { dualSurface } from "./dualSurface.ts";
 import type { EnvelopeRange } from "./envelopeRange.ts";
 import { EnvelopeTree, type Progress } from "./envelopeTree.ts";
 import { fittedSurface } from "./fittedSurface.ts";
+import { partPlaces } from "./partPlaces.ts";
 import { ENVELOPE_PRESETS, type EnvelopePreset } from "./presets.ts";
+import { SectionBends } from "./sectionBends.ts";
 import { SectionField } from "./sectionField.ts";
 import { SweptDistance } from "./sweptDistance.ts";
 import { wheelTableOf } from "./wheelTable.ts";
@@ -25,7 +27,10 @@ export interface EnvelopeOptions {
 export interface Envelope {
   readonly side: Side;
   readonly range: EnvelopeRange;
-  /** Its surface: closed, every edge on two triangles, counterclockwise seen from outside. Vehicle axes, mm. */
+  /**
+   * Its surface: closed, every edge on two triangles, also once equal places are joined in single precision;
+   * counterclockwise seen from outside. Vehicle axes, mm.
+   */
   readonly mesh: TriangleMesh;
   /** mm. The ring lies inside the surface at every pose of the range, but for this much at most. */
   readonly inside: number;
@@ -78,13 +83,15 @@ function sweptBy(
   const table = wheelTableOf(model, side, range, preset.spacing);
   if (table === null) return { ok: false, reason: "outOfReach" };
   const field = new SectionField(model.ring, preset.sectionStep, FIELD_REACH);
-  const swept = new SweptDistance(table, field);
+  const bends = new SectionBends(field, 0.5 * preset.least);
+  const swept = new SweptDistance(table, field, bends, model.ring.ballRadius, preset.worth);
   const tree = new EnvelopeTree(swept, model.ring.ballRadius, preset, progress, budget);
   if (!tree.build()) return { ok: false, reason: "budgetSpent" };
   const { offset, fit } = preset;
   const surface = fit === null ? dualSurface(tree, offset) : fittedSurface(tree, offset, fit);
   if (surface === null) return { ok: false, reason: "budgetSpent" };
   const mesh = closeSurface(surface);
+  partPlaces(mesh);
   progress(1);
   return {
     ok: true,

@@ -9,6 +9,8 @@ export interface PresetSizes extends TreeSizes {
   readonly fit: FitLimits | null;
   /** Most that a point of the ring moves from one tabled pose to the next. */
   readonly spacing: number;
+  /** About a pose that promises no less distance than this is not searched. */
+  readonly worth: number;
   /** Step of the tabled section. */
   readonly sectionStep: number;
   /** Kept: the ring lies inside but for this; the surface is nowhere farther out than this. */
@@ -25,6 +27,7 @@ export const ENVELOPE_PRESETS: Readonly<Record<EnvelopePreset, PresetSizes>> = {
     offset: 0.6,
     fit: { low: 0.05, high: 1.15 },
     spacing: 20,
+    worth: 0.1,
     sectionStep: 0.5,
     inside: 0.5,
     outside: 1.5,
@@ -35,7 +38,8 @@ export const ENVELOPE_PRESETS: Readonly<Record<EnvelopePreset, PresetSizes>> = {
     bend: 1.5,
     offset: 1.5,
     fit: null,
-    spacing: 40,
+    spacing: 20,
+    worth: 1,
     sectionStep: 1,
     inside: 3,
     outside: 8,

@@ -24,6 +24,8 @@ interface Table {
 export class SectionField {
   /** What `look` found: the distance, its slope along x, along r. */
   readonly found = new Float64Array(3);
+  /** Corners of the box about the section: x, r. */
+  readonly bounds: { readonly low: readonly [number, number]; readonly high: readonly [number, number] };
   private readonly near: Table;
   private readonly far: Table;
   private readonly probe: RingProbe = ringProbe();
@@ -34,17 +36,22 @@ export class SectionField {
     step: number,
     reach: number,
   ) {
+    const { outline, freeRadius } = shape;
+    const xs = outline.map(([x]) => x);
+    this.bounds = {
+      low: [Math.min(...xs), Math.min(...outline.map(([, r]) => r))],
+      high: [Math.max(...xs), freeRadius],
+    };
     this.near = this.tableOf(step, MARGIN);
     this.far = this.tableOf(COARSE * step, reach);
   }
 
   private tableOf(step: number, margin: number): Table {
-    const { outline, freeRadius } = this.shape;
-    const x0 = Math.min(...outline.map(([x]) => x)) - margin;
-    const x1 = Math.max(...outline.map(([x]) => x)) + margin;
-    const r0 = Math.max(0, Math.min(...outline.map(([, r]) => r)) - margin);
-    const xs = Math.ceil((x1 - x0) / step) + 1;
-    const rs = Math.ceil((freeRadius + margin - r0) / step) + 1;
+    const { low, high } = this.bounds;
+    const x0 = low[0] - margin;
+    const r0 = Math.max(0, low[1] - margin);
+    const xs = Math.ceil((high[0] + margin - x0) / step) + 1;
+    const rs = Math.ceil((high[1] + margin - r0) / step) + 1;
     const values = new Float32Array(xs * rs);
     for (let j = 0; j < rs; j++) {
       for (let i = 0; i < xs; i++) {

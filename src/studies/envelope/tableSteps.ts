@@ -41,3 +41,37 @@ export function endsOf({ rows, columns }: WheelTable): Uint8Array {
   }
   return out;
 }
+
+/**
+ * How far a point of the ring moves within half a step of the table to either side of each pose, down and along it,
+ * at most, mm. @param ballRadius no point of the ring is farther from the wheel center, mm.
+ */
+export function motionsOf({ rows, columns, wheels }: WheelTable, ballRadius: number): Float64Array {
+  const apart = (a: number, b: number) => {
+    const [i, j] = [a * WHEEL_ROW, b * WHEEL_ROW];
+    const slide = Math.hypot(
+      wheels[i]! - wheels[j]!,
+      wheels[i + 1]! - wheels[j + 1]!,
+      wheels[i + 2]! - wheels[j + 2]!,
+    );
+    const turn = Math.hypot(
+      wheels[i + 3]! - wheels[j + 3]!,
+      wheels[i + 4]! - wheels[j + 4]!,
+      wheels[i + 5]! - wheels[j + 5]!,
+    );
+    return slide + ballRadius * turn;
+  };
+  return Float64Array.from({ length: rows * columns }, (_, pose) => {
+    const column = pose % columns;
+    const row = (pose - column) / columns;
+    const down = Math.max(
+      row > 0 ? apart(pose - columns, pose) : 0,
+      row < rows - 1 ? apart(pose, pose + columns) : 0,
+    );
+    const across = Math.max(
+      column > 0 ? apart(pose - 1, pose) : 0,
+      column < columns - 1 ? apart(pose, pose + 1) : 0,
+    );
+    return 0.5 * (down + across);
+  });
+}

@@ -17,3 +17,19 @@ export function openEdges({ positions, triangles }: TriangleMesh): number {
   }
   return open;
 }
+
+/** The surface as a reader of STL makes it: vertices that share a place in single precision are one. */
+export function welded({ positions, triangles }: TriangleMesh): TriangleMesh {
+  const numbers = new Map<string, number>();
+  const places: number[] = [];
+  const numberOf = Uint32Array.from({ length: positions.length / 3 }, (_, vertex) => {
+    const place = [0, 1, 2].map((axis) => Math.fround(positions[3 * vertex + axis]!));
+    const key = place.join(" ");
+    const known = numbers.get(key);
+    if (known !== undefined) return known;
+    numbers.set(key, numbers.size);
+    places.push(...place);
+    return numbers.size - 1;
+  });
+  return { positions: Float64Array.from(places), triangles: triangles.map((vertex) => numberOf[vertex]!) };
+}
