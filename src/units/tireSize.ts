@@ -42,8 +42,11 @@ const RIM_CODE = String.raw`(?<rimCode>\d{2}(?:\.5)?)`;
 // Load index and speed symbol, load range, ply rating and sidewall letters change no dimension: read over.
 const LOAD_RANGE = String.raw`(?:\s*/\s*[B-N])?`;
 const SERVICE_DESCRIPTION = String.raw`(?:(?:\s+|\s*\(\s*)\d{2,3}(?:\s*/\s*\d{2,3})?\s*[A-Z]\d?\s*\)?)?`;
-const MARKINGS = String.raw`(?:\s+(?:XL|SL|LL|RF|EXTRA LOAD|M\+S|TL|TT|\d{1,2}\s?PR|LR\s?[B-N]|LOAD RANGE [B-N]|[B-N]|OWL|RWL|BSW|WSW))*`;
-const TAIL = `${LOAD_RANGE}${SERVICE_DESCRIPTION}${MARKINGS}`;
+// Letters of extra load are also written right behind the rim code; a load index there would run into it.
+const EXTRA_LOAD = String.raw`(?:\s*(?:XL|SL|LL|RF|EXTRA\s+LOAD|REINFORCED))`;
+const MARKING = String.raw`(?:\s+(?:M\s?\+\s?S|TL|TT|TUBELESS|\d{1,2}\s?PR|LR\s?[B-N]|LOAD RANGE [B-N]|[B-N]|OWL|RWL|BSW|WSW))`;
+const MARKINGS = `(?:${EXTRA_LOAD}|${MARKING})*`;
+const TAIL = `${LOAD_RANGE}${MARKINGS}${SERVICE_DESCRIPTION}${LOAD_RANGE}${MARKINGS}`;
 
 const METRIC = new RegExp(
   String.raw`^(?<service>P|LT|ST|T)?\s*(?<width>\d{3})\s*/\s*(?<aspect>\d{2,3})\s*${CONSTRUCTION}\s*${RIM_CODE}\s*(?<suffix>LT|ST|C)?${TAIL}$`,
@@ -87,7 +90,8 @@ function flotationSize(groups: Record<string, string | undefined>): FlotationTir
 /**
  * Reads a tire size in metric (`P235/70R15`, `235/70-15`) or flotation (`31x10.50R15LT`) notation, in either
  * case, spaces allowed between its parts, with or without a service description and markings after it
- * (`LT245/75R16 120/116S`, `LT245/75R16/E`), which are read over.
+ * (`LT245/75R16 120/116S`, `LT245/75R16/E`, `235/75R15XL`), which are read over: they tell load and speed, and no
+ * dimension (order of designation, marks and service description: ISO 4000-1 and TRA, from memory).
  * Null = not such a size, or no car or light-truck tire has it; letter series (`GR70-15`), numeric
  * (`7.50-16`) and millimeter rims are not read. `describeTireSizeForms` says what is.
  */

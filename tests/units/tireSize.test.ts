@@ -46,6 +46,34 @@ describe("metric sizes", () => {
   ])("%s is read", (text, size) => {
     expect(parseTireSize(text)).toEqual(size);
   });
+
+  const xl = { ...P235, service: null, aspectPercent: 75 };
+  test.each([
+    "235/75R15XL",
+    "235/75r15xl",
+    "235/75R15 XL",
+    "235/75 R15 XL",
+    "235/75R15 Extra Load",
+    "235/75R15 Reinforced",
+    "235/75R15XL 109T",
+    "235/75R15 XL 109T",
+    "235/75R15 109T XL",
+    "235/75R15 109TXL",
+    "235/75R15 105s",
+    "235/75R15 (105S) M+S",
+    "235/75R15XL (109T) TL",
+    "235/75R15 load range C",
+    "235/75R15 104/101Q/C",
+    "235/75R15 6PR",
+  ])("%s is the size alone, whatever is marked behind it", (text) => {
+    expect(parseTireSize(text)).toEqual(xl);
+  });
+
+  it("reads marks behind a light truck's size too", () => {
+    for (const text of ["LT235/75R15/C", "LT235/75R15/C 104/101Q", "lt235/75r15 lrc", "LT235/75R15 104/101Q/C"])
+      expect(parseTireSize(text)).toEqual({ ...xl, service: "LT" });
+    expect(parseTireSize("31x10.50R15LT/C 109Q XL")).toMatchObject({ kind: "flotation", rimCode: 15 });
+  });
 });
 
 describe("flotation sizes", () => {
@@ -76,6 +104,14 @@ describe("what is no size", () => {
     "235/70R99",
     "235/70R15 102T please",
     "235/70R15102T",
+    "235/70R15 102T 102T",
+    "235/70R15XLX",
+    "235/70R15 XLARGE",
+    "235/70RXL15",
+    "XL235/70R15",
+    "235/70R15 102",
+    "235/70R15/Z",
+    "235/70R15 Load Range",
     "-235/70R15",
     "235//70R15",
     "235/70Q15",
