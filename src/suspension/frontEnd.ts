@@ -45,6 +45,9 @@ export type Assembled =
   | { readonly ok: true; readonly frontEnd: FrontEnd }
   | { readonly ok: false; readonly issue: AssemblyIssue };
 
+/** mm. A center link no longer than this is a slip of the pen, and its direction is rounding. */
+const LEAST_LINK = 1;
+
 function fail(
   code: AssemblyIssue["code"],
   key: string,
@@ -107,6 +110,14 @@ export function assembleFrontEnd(input: FrontEndInput): Assembled {
     return fail("span", "knuckle.span", "the upper arm cannot meet a knuckle of this span", range);
   }
 
+  const { steering: linkage } = input;
+  if (linkage.type === "pitman" && !(length(sub(linkage.idler.end, linkage.pitman.end)) > LEAST_LINK)) {
+    return fail(
+      "steering",
+      "truck.steering.idler.end",
+      "the ends of pitman arm and idler arm stand in one place, and the center link between them has no length; measure both ends again, the idler's is on the other side of the truck",
+    );
+  }
   const steering = steeringOf(input.steering, knuckle.steeringArm[0] > 0);
   if (steering === null) {
     return fail(

@@ -246,3 +246,48 @@ describe("air", () => {
     expect(captured(["air", kept, "--pressure", "-5"]).error).toMatch(/must be 0 or more/);
   });
 });
+
+describe("a pose past limits, as a document", () => {
+  const passedOf = (document: unknown) =>
+    (document as { limitsPassed: { side: string; name: string; margin: number; measure: string }[] })
+      .limitsPassed;
+
+  it("names those the text names, left and right, for one pose and for several", () => {
+    const text = captured(["pose", stopped, "--travel", "-3", "--steer", "0.9"]).out;
+    const told = /Past .*\./.exec(text)?.[0] ?? "";
+    const { document: one } = capturedJson(["pose", stopped, "--travel", "-3", "--steer", "0.9"]);
+    const passed = passedOf(one);
+    expect(passed.map(({ name, side }) => `${side} ${name}`).sort()).toEqual([
+      "left droop strap",
+      "left steering stop",
+      "right droop strap",
+      "right steering stop",
+    ]);
+    for (const { margin, name, side, measure } of passed) {
+      // The text names the first ones by side; the strap's two sides are alike and told once.
+      if (measure === "angle") expect(told).toContain(`${side} ${name} by ${(-margin).toFixed(1)}°`);
+      expect(margin).toBeLessThan(0);
+      if (name === "droop strap") expect(margin).toBeCloseTo(-0.5, 6);
+    }
+    const { document: many } = capturedJson([
+      "pose",
+      stopped,
+      "--at",
+      "-3,0.9",
+      "--at",
+      "-3,0",
+      "--at",
+      "0,0",
+    ]);
+    const poses = (many as { poses: unknown[] }).poses;
+    expect(passedOf(poses[0])).toEqual(passed);
+    expect(passedOf(poses[1]).map(({ name }) => name)).toEqual(["droop strap", "droop strap"]);
+    expect(passedOf(poses[2])).toEqual([]);
+  });
+
+  it("tells each wheel at a travel of its own by itself, and says nothing where no limit is given", () => {
+    const { document: apart } = capturedJson(["pose", stopped, "--left-travel", "-3"]);
+    expect(passedOf(apart).map(({ name, side }) => `${side} ${name}`)).toEqual(["left droop strap"]);
+    expect(capturedJson(["pose", lip]).document).not.toHaveProperty("limitsPassed");
+  });
+});

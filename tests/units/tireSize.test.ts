@@ -70,7 +70,12 @@ describe("metric sizes", () => {
   });
 
   it("reads marks behind a light truck's size too", () => {
-    for (const text of ["LT235/75R15/C", "LT235/75R15/C 104/101Q", "lt235/75r15 lrc", "LT235/75R15 104/101Q/C"])
+    for (const text of [
+      "LT235/75R15/C",
+      "LT235/75R15/C 104/101Q",
+      "lt235/75r15 lrc",
+      "LT235/75R15 104/101Q/C",
+    ])
       expect(parseTireSize(text)).toEqual({ ...xl, service: "LT" });
     expect(parseTireSize("31x10.50R15LT/C 109Q XL")).toMatchObject({ kind: "flotation", rimCode: 15 });
   });

@@ -1,7 +1,7 @@
 import "./mapPanel.css";
 import { useMemo, useState } from "react";
 import { limitMargins } from "../../studies/limits/limitsOf.ts";
-import { limitsPastAt } from "../../studies/wording/pastLimitSentence.ts";
+import { limitsPastAt } from "../../studies/limits/limitsPastAt.ts";
 import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";

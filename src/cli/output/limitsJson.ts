@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
-import type { LimitPose, LimitStance, LimitsReport } from "../../studies/limits/limitsOf.ts";
+import type { LimitMargin, LimitPose, LimitStance, LimitsReport } from "../../studies/limits/limitsOf.ts";
 import type { LimitOverRange, SteerStart } from "../../studies/limits/limitsPassed.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
@@ -80,13 +80,18 @@ function poseJson(pose: LimitPose, units: LengthUnit) {
   if (!pose.ok) return { steer: pose.steer, outOfReach: { side: pose.side, joint: pose.joint } };
   return {
     steer: pose.steer,
-    margins: pose.margins.map(({ name, side, measure, margin, share }) => ({
-      name,
-      side,
-      measure,
-      margin: measure === "angle" ? degFromRad(margin) : unitsFromMm(margin, units),
-      share,
-    })),
+    margins: pose.margins.map((margin) => limitMarginJson(margin, units)),
+  };
+}
+
+/** One limit at one pose; `margin` below 0 where it is passed. */
+export function limitMarginJson({ name, side, measure, margin, share }: LimitMargin, units: LengthUnit) {
+  return {
+    name,
+    side,
+    measure,
+    margin: measure === "angle" ? degFromRad(margin) : unitsFromMm(margin, units),
+    share,
   };
 }
 

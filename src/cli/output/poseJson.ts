@@ -1,22 +1,27 @@
 import type { LengthUnit } from "../../setup/types.ts";
 import type { FloorPose } from "../../studies/floor/floorPose.ts";
 import type { GapEntry } from "../../studies/gapsAt.ts";
+import { limitsAtPose, limitsPastAt } from "../../studies/limits/limitsPastAt.ts";
+import type { Model } from "../../studies/model.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { floorPoseJson } from "./floorPoseJson.ts";
+import { limitMarginJson } from "./limitsJson.ts";
 import { pointFromMm } from "./outputUnits.ts";
 
 /**
  * A pose and its gaps as `pose --json` prints them: lengths in the file's units, angles in degrees; with wheels at
- * travels of their own `travels` in place of `travel`. @param floor the floor under it, where it was asked for
+ * travels of their own `travels` in place of `travel`; `limitsPassed` as the text tells them, each side by itself. @param floor the floor under it, where it was asked for
  */
 export function poseJson(
   pose: SolvedPose | ApartPose,
   gaps: readonly GapEntry[],
-  units: LengthUnit,
+  model: Model,
   floor: FloorPose | null = null,
 ) {
+  const { units } = model.setup;
+  const limits = limitsAtPose(model, pose);
   return {
     units,
     ...heightJson(pose, units),
@@ -30,6 +35,10 @@ export function poseJson(
       point: pointFromMm(point, units),
       ...(together ? { ride: "together" } : {}),
     })),
+    // As in `check`: only when the setup gives limits.
+    ...(limits.ok && limits.margins.length > 0
+      ? { limitsPassed: limitsPastAt(limits).map((limit) => limitMarginJson(limit, units)) }
+      : {}),
     ...(floor === null ? {} : { floor: floorPoseJson(floor, units) }),
   };
 }

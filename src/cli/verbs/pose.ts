@@ -78,7 +78,7 @@ function runPose(file: string, options: PoseOptions, terminal: Terminal): ExitCo
   }));
   const cut = budget.cut ? { cutShort: true as const } : {};
   if (options.json) {
-    const documents = shown.map(({ pose, gaps, floor }) => poseJson(pose, gaps, model.setup.units, floor));
+    const documents = shown.map(({ pose, gaps, floor }) => poseJson(pose, gaps, model, floor));
     const document = { ...cut, ...(options.at ? { poses: documents } : documents[0]!) };
     terminal.writeOut(documentText(document, truck));
   } else {

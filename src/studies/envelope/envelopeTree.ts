@@ -115,6 +115,16 @@ export class EnvelopeTree {
     return cut;
   }
 
+  /** Whether a place lies in the ball about a leaf that keeps poses: those are all that may be nearest there. */
+  isInBall(leaf: number, x: number, y: number, z: number): boolean {
+    if (this.poseTo[leaf]! === this.poseFrom[leaf]!) return false;
+    const half = 0.5 * this.size[leaf]!;
+    const dx = x - this.placeOf(leaf, 0, half);
+    const dy = y - this.placeOf(leaf, 1, half);
+    const dz = z - this.placeOf(leaf, 2, half);
+    return dx * dx + dy * dy + dz * dz <= 3 * (half * this.step) ** 2;
+  }
+
   private claim(nodes: number): number {
     const at = this.count;
     this.count += nodes;

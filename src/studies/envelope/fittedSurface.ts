@@ -47,9 +47,10 @@ function leavesOff(
     if (leaves[a]! < since && leaves[b]! < since && leaves[c]! < since) continue;
     if (
       isOff(tree, positions, leaves, a, b, c, limits) ||
-      isOff(tree, positions, leaves, a, b, a, limits) ||
-      isOff(tree, positions, leaves, b, c, b, limits) ||
-      isOff(tree, positions, leaves, c, a, c, limits)
+      // The other triangle of an edge runs along it the other way: it is looked at once.
+      (a < b && isOff(tree, positions, leaves, a, b, a, limits)) ||
+      (b < c && isOff(tree, positions, leaves, b, c, b, limits)) ||
+      (c < a && isOff(tree, positions, leaves, c, a, c, limits))
     ) {
       off.add(leaves[a]!).add(leaves[b]!).add(leaves[c]!);
     }
@@ -59,7 +60,7 @@ function leavesOff(
 
 /** Looks at the middle of a triangle, or of the edge from a to b where c is a. */
 function isOff(
-  { swept, poses, poseFrom, poseTo }: EnvelopeTree,
+  tree: EnvelopeTree,
   positions: Float64Array,
   leaves: Int32Array,
   a: number,
@@ -67,15 +68,17 @@ function isOff(
   c: number,
   { low, high }: FitLimits,
 ): boolean {
+  const { swept, poses, poseFrom, poseTo } = tree;
   const of = c === a ? 2 : 3;
   const third = c === a ? 0 : 1;
   const x = (positions[3 * a]! + positions[3 * b]! + third * positions[3 * c]!) / of;
   const y = (positions[3 * a + 1]! + positions[3 * b + 1]! + third * positions[3 * c + 1]!) / of;
   const z = (positions[3 * a + 2]! + positions[3 * b + 2]! + third * positions[3 * c + 2]!) / of;
-  // The point lies in one of the leaves or near it: the least of what their poses say.
+  // A leaf knows every pose that may be nearest within the ball about it; in none, all of them are asked.
+  const known = [a, b, c].find((vertex) => tree.isInBall(leaves[vertex]!, x, y, z));
   let least = Number.POSITIVE_INFINITY;
-  for (let k = 0; k < of; k++) {
-    const leaf = leaves[k === 0 ? a : k === 1 ? b : c]!;
+  for (const vertex of known === undefined ? [a, b, c] : [known]) {
+    const leaf = leaves[vertex]!;
     swept.look(x, y, z, poses, poseFrom[leaf]!, poseTo[leaf]!);
     if (swept.found[0]! < least) least = swept.found[0]!;
     if (least < low) return true;

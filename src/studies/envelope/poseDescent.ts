@@ -8,6 +8,8 @@ const LONGER = 1.5;
 /** mm. The search ends when its next step cannot be expected to gain this much. */
 const LEAST_GAIN = 0.01;
 const MOST_MOVES = 40;
+/** How far a descent that is not the first goes from its pose, in steps of the table: others begin beyond. */
+const ROOM = 0.55;
 
 /** What is known at a pose: distance, its slopes down and along the table, its gradient x, y, z. */
 const D = 0;
@@ -49,6 +51,12 @@ export class PoseDescent {
     const lastRow = this.table.rows - 1;
     const lastColumn = this.table.columns - 1;
     const { tried, kept, found } = this;
+    const isFirst = found[0] === Number.POSITIVE_INFINITY;
+    const room = isFirst ? Number.POSITIVE_INFINITY : ROOM;
+    const rowLow = Math.max(0, row - room);
+    const rowHigh = Math.min(lastRow, row + room);
+    const columnLow = Math.max(0, column - room);
+    const columnHigh = Math.min(lastColumn, column + room);
     let r = row;
     let c = column;
     let rowStep = FIRST_STEP;
@@ -58,8 +66,8 @@ export class PoseDescent {
     for (let moves = 0; moves < MOST_MOVES; moves++) {
       const rowSlope = kept[ROW]!;
       const columnSlope = kept[COLUMN]!;
-      const goesRow = rowSlope > 0 ? r > 0 : r < lastRow && rowSlope < 0;
-      const goesColumn = columnSlope > 0 ? c > 0 : c < lastColumn && columnSlope < 0;
+      const goesRow = rowSlope > 0 ? r > rowLow : r < rowHigh && rowSlope < 0;
+      const goesColumn = columnSlope > 0 ? c > columnLow : c < columnHigh && columnSlope < 0;
       const rowGain = goesRow ? Math.abs(rowSlope) * rowStep : 0;
       const columnGain = goesColumn ? Math.abs(columnSlope) * columnStep : 0;
       if (rowGain + columnGain < LEAST_GAIN) break;
@@ -67,8 +75,11 @@ export class PoseDescent {
       const promised = (goesRow ? Math.abs(rowSlope) : 0) + (goesColumn ? Math.abs(columnSlope) : 0);
       if (kept[D]! - 0.5 * promised - bend > found[0]!) break;
       // The axis that promises next to nothing stays where it is.
-      const nr = rowGain > 0.1 * columnGain ? clamp(r - Math.sign(rowSlope) * rowStep, lastRow) : r;
-      const nc = columnGain > 0.1 * rowGain ? clamp(c - Math.sign(columnSlope) * columnStep, lastColumn) : c;
+      const nr = rowGain > 0.1 * columnGain ? clamp(r - Math.sign(rowSlope) * rowStep, rowLow, rowHigh) : r;
+      const nc =
+        columnGain > 0.1 * rowGain
+          ? clamp(c - Math.sign(columnSlope) * columnStep, columnLow, columnHigh)
+          : c;
       this.between(nr, nc);
       const gained = tried[D]! < kept[D]!;
       if (nr !== r) rowStep = nextStep(rowStep, rowSlope, tried[ROW]!, gained);
@@ -155,8 +166,8 @@ export class PoseDescent {
   }
 }
 
-function clamp(value: number, last: number): number {
-  return value < 0 ? 0 : value > last ? last : value;
+function clamp(value: number, low: number, high: number): number {
+  return value < low ? low : value > high ? high : value;
 }
 
 /** Where the slope turned, the step to its zero if it were straight; else longer after a gain, half after none. */

@@ -38,7 +38,7 @@ export const ENVELOPE_PRESETS: Readonly<Record<EnvelopePreset, PresetSizes>> = {
     bend: 1.5,
     offset: 1.5,
     fit: null,
-    spacing: 20,
+    spacing: 40,
     worth: 1,
     sectionStep: 1,
     inside: 3,

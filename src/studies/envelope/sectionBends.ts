@@ -1,7 +1,7 @@
 import type { SectionField } from "./sectionField.ts";
 
 /** mm. Radii for which bends are tabled: half diagonals of the cubes cut, a little more; a larger one is not. */
-const RADII = [1.8, 3.6, 7.2, 14.4, 28.8] as const;
+const RADII = [1.8, 3.6, 7.2, 14.4, 28.8, 57.6] as const;
 /** Places looked at across a radius. */
 const PER_RADIUS = 3;
 

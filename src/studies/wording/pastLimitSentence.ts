@@ -1,6 +1,6 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { KEPT } from "../limits/frontEndLimit.ts";
 import type { LimitMargin, LimitPose } from "../limits/limitsOf.ts";
+import { limitsPastAt } from "../limits/limitsPastAt.ts";
 import { marginWords } from "./limitSentences.ts";
 
 /** Limits named before the rest is counted. */
@@ -8,11 +8,6 @@ const NAMED = 2;
 
 /** mm or radians: two sides this near each other do the same. */
 const ALIKE = 1e-6;
-
-/** Those of a pose that are passed, the one past by the greatest share of its range first. */
-export function limitsPastAt(pose: LimitPose): readonly LimitMargin[] {
-  return pose.ok ? pose.margins.filter(({ margin }) => margin < -KEPT) : [];
-}
 
 /**
  * What a pose passes, in one plain sentence: `Past the left lower ball joint's cone by 1.2°.`; the two sides that do the

@@ -2,8 +2,7 @@ import type { ApartPose, SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { verdictOf } from "../check.ts";
 import type { GapEntry } from "../gapsAt.ts";
-import { limitMargins } from "../limits/limitsOf.ts";
-import { marginsApart } from "../limits/marginsApart.ts";
+import { limitsAtPose } from "../limits/limitsPastAt.ts";
 import type { Model } from "../model.ts";
 import { amountWords } from "./amountWords.ts";
 import { nearestSurface, partWords } from "./nearestSurface.ts";
@@ -21,8 +20,7 @@ export function poseSentence(
     (best, e) => (best === null || e.gap < best.gap ? e : best),
     null,
   );
-  const margins = "travel" in pose ? limitMargins(model, pose.travel, pose.steer) : marginsApart(model, pose);
-  const past = pastLimitSentence(margins, format);
+  const past = pastLimitSentence(limitsAtPose(model, pose), format);
   const alsoPast = past === "" ? "" : ` ${past}`;
   if (nearest === null) return `This setup has no body parts, so there is nothing to rub.${alsoPast}`;
   const { allowance } = model.setup;
