@@ -21,6 +21,7 @@ export function slackAt(best: number): number {
 /**
  * Gap of one cell to the ring at one pose, if below `beat`, by bisecting it where a proven bound cannot rule a piece
  * out: for what convexity does not settle. Fills `out` as `GAP` says. Left-hand frame, mm. @returns the gap, or `beat`.
+ * @throws RangeError for a pose or a cell that is not finite
  */
 export function searchCellTo(
   out: Float64Array,
@@ -55,6 +56,8 @@ export function searchCellTo(
       depth--;
       continue;
     }
+    // Of what has no bound no half has one either, and there are 2^192 of them.
+    if (Number.isNaN(found.bound)) throw new RangeError("searchCellTo: a pose or cell that is not finite");
     splitCell(stack, top, stack, top, top + CELL_ROW);
     // The half that lies nearer the ring is searched first: a good gap early rules out the rest.
     cellCenterTo(below, stack, top);

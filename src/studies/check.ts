@@ -1,5 +1,6 @@
 import { GAP, GAP_ROW } from "../gaps/partGap.ts";
 import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "../gaps/tolerances.ts";
+import { requirePositive } from "../geometry/requireFinite.ts";
 import type { Vec3 } from "../geometry/vec.ts";
 import type { Side } from "../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
@@ -96,10 +97,12 @@ export function verdictOf(gap: number, bound: number, allowance: number): Verdic
  * The worst gap of every pair over the setup's travel range and both locks, each with a proven bound; only poses that
  * keep every limit the setup gives are counted, as long as there are such.
  * Vehicle axes, mm.
+ * @throws RangeError for a tolerance that is not finite and more than 0
  */
 export function checkClearance(model: Model, options: CheckOptions = {}): CheckReport {
   const budget = options.budget ?? Budget.endless();
   const tolerance = options.tolerance ?? DEFAULT_TOLERANCE;
+  requirePositive("checkClearance", tolerance);
   const limits = reachLimits(model);
   const aloneSides = options.aloneSides ?? model.setup.roll !== null;
   const forLimits = budget.share(LIMITS_PART);

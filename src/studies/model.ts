@@ -4,6 +4,7 @@ import { type TireRing, tireRing } from "../gaps/tire/tireOf.ts";
 import type { BodyPart, Setup, SetupIssue } from "../setup/types.ts";
 import { assembleFrontEnd, type FrontEnd, type Side } from "../suspension/frontEnd.ts";
 import { assemblyIssue } from "./assemblyIssue.ts";
+import { nonFiniteIssue } from "./finiteSetup.ts";
 import { placedStances } from "./floor/placedStances.ts";
 import { hardwarePairs } from "./hardware/hardwarePairs.ts";
 import { strutPairs } from "./hardware/strutPairs.ts";
@@ -36,11 +37,14 @@ export type ModelResult =
   | { readonly ok: false; readonly issues: readonly SetupIssue[] };
 
 /**
- * Assembles a setup, or says which keys do not go together.
+ * Assembles a setup, or says which keys do not go together, hold a number that is not finite, or ask for a stance that
+ * a wheel cannot stand at.
  * @param file the file's name for the issues
  * @param like a model of the same knuckle, wheel, tire and hardware on other arms: what rides on its knuckle is the same
  */
 export function modelOf(setup: Setup, file: string, like?: Model): ModelResult {
+  const nonFinite = nonFiniteIssue(setup, file);
+  if (nonFinite !== null) return { ok: false, issues: [nonFinite] };
   const issues: SetupIssue[] = [];
   const tire = tireRing(setup.tire, setup.wheel);
   if (!tire.ok) issues.push({ file, key: tire.key, value: tireValue(setup), mend: tire.mend });

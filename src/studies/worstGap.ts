@@ -1,6 +1,7 @@
 import { CELL_ROW, CellKind } from "../gaps/cells.ts";
 import type { PartShape } from "../gaps/partShape.ts";
 import type { RingShape } from "../gaps/ring/ringShape.ts";
+import { requireFinite, requirePositive } from "../geometry/requireFinite.ts";
 import type { Vec3 } from "../geometry/vec.ts";
 import type { SideModel } from "../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
@@ -17,6 +18,16 @@ export interface PoseRange {
   readonly armHigh: number;
   readonly steerLow: number;
   readonly steerHigh: number;
+}
+
+/** @throws RangeError for a range that is not finite, or a tolerance that is not finite and more than 0 */
+export function requireSearchable(
+  where: string,
+  { armLow, armHigh, steerLow, steerHigh }: PoseRange,
+  ...tolerances: readonly number[]
+): void {
+  requireFinite(where, armLow, armHigh, steerLow, steerHigh);
+  for (const tolerance of tolerances) requirePositive(where, tolerance);
 }
 
 /** A pose to begin with: lower arm angle, rad, and steer. */
@@ -67,6 +78,7 @@ const ends = new Float64Array(INNER_ENDS_ROW);
  * @param start a pose of the range that keeps all limits.
  * @param budget once it is spent the search ends with what it has reached.
  * @returns null when no pose of the range is in reach, or none was found before the budget was spent.
+ * @throws RangeError as `requireSearchable`
  */
 export function worstGap(
   pair: PairToSearch,
@@ -78,6 +90,7 @@ export function worstGap(
 ): WorstGap | null {
   const { part, ring } = pair;
   const poses = new PoseCells(pair);
+  requireSearchable("worstGap", range, tolerance, borderTolerance);
   const { armLow, armHigh, steerLow, steerHigh } = range;
   const armHalf = 0.5 * (armHigh - armLow);
   const steerHalf = 0.5 * (steerHigh - steerLow);

@@ -62,16 +62,19 @@ function startsWithin(
   return starts;
 }
 
+/** A shim pack or a cam has fewer; a step typed far too small must not make the walk endless. */
+const MOST_STEPS = 1000;
+
 /** Walks the grid of steps from the best corner of the cell around `start` to where no neighbor leaves less over. */
 function descend(knobs: readonly Knob[], leftOver: LeftOver, start: readonly number[]): readonly number[] {
   if (knobs.every(({ step }) => step === null)) return start;
   let best = leastOf(leftOver, around(knobs, start, [0, 1]));
-  for (;;) {
-    const at = best.settings;
-    const next = leastOf(leftOver, around(knobs, at, [-1, 0, 1]));
-    if (!(next.cost < best.cost)) return at;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const next = leastOf(leftOver, around(knobs, best.settings, [-1, 0, 1]));
+    if (!(next.cost < best.cost)) break;
     best = next;
   }
+  return best.settings;
 }
 
 /** Settings some steps up from the one at or below, knob by knob, kept in range. */

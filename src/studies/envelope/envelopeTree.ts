@@ -1,3 +1,4 @@
+import { requireFinite, requirePositive } from "../../geometry/requireFinite.ts";
 import type { Budget } from "../budget.ts";
 import { LATTICE_MOST, LatticeValues } from "./latticeValues.ts";
 import type { SweptDistance } from "./sweptDistance.ts";
@@ -69,6 +70,8 @@ export class EnvelopeTree {
     const high = [0, 1, 2].map((axis) => extent(table.wheels, axis, Math.max, Number.NEGATIVE_INFINITY));
     const room = reach + sizes.offset + 4 * sizes.least;
     const span = Math.max(...high.map((h, i) => h - low[i]! + 2 * room));
+    requireFinite("EnvelopeTree", span, sizes.most);
+    requirePositive("EnvelopeTree", sizes.least);
     // One lattice step is half the smallest cube, so that the middles of its edges have a place.
     let steps = 2;
     let step = 0.5 * sizes.least;

@@ -1,3 +1,4 @@
+import { requireFinite } from "../../geometry/requireFinite.ts";
 import type { Vec3 } from "../../geometry/vec.ts";
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
@@ -131,6 +132,7 @@ function steerEnds(
   range: EnvelopeRange,
   rows: number,
 ): Float64Array | null {
+  requireFinite("steerEnds", wanted, travel.low, travel.high);
   const found = new Float64Array(rows);
   for (let i = 0; i < rows; i++) {
     const height = heightAt(travel, i, rows);

@@ -1,44 +1,56 @@
-import { describeValue } from "../../setup/describeValue.ts";
-import type { MeasuredStance } from "../../setup/floorTypes.ts";
 import type { Setup, SetupIssue, StanceSetup } from "../../setup/types.ts";
-import { formatAngle } from "../../units/angle.ts";
-import { formatLength } from "../../units/formatLength.ts";
+import type { FrontEnd } from "../../suspension/frontEnd.ts";
+import { jointOf } from "../../suspension/poseStatus.ts";
+import { measureOutOfReach, stanceOutOfReach } from "../wording/stanceIssues.ts";
 import type { StandingTruck } from "./floorPose.ts";
-import { type TravelFound, travelForMeasure } from "./travelForMeasure.ts";
+import { travelForMeasure } from "./travelForMeasure.ts";
 
 /**
  * Every stance of a setup with its travel, in the file's order: those typed by a measure are placed on the assembled
- * truck. A setup whose stances were placed before is placed anew. Issues for a measure that no travel in reach gives.
+ * truck. A setup whose stances were placed before is placed anew. Issues for a measure that no travel in reach gives,
+ * and for a travel that a wheel cannot stand at straight ahead.
  */
 export function placedStances(
   truck: StandingTruck,
   file: string,
 ): { readonly stances: readonly StanceSetup[]; readonly issues: readonly SetupIssue[] } {
-  const { setup } = truck;
+  const { setup, frontEnd } = truck;
   const { measuredStances } = setup;
-  if (measuredStances.length === 0) return { stances: setup.stances, issues: [] };
   const byMeasure = new Set(measuredStances.map(({ name }) => name));
   const stances = setup.stances.filter(({ name }) => !byMeasure.has(name));
-  const issues: SetupIssue[] = [];
+  const issues = outOfReach(stances, setup, frontEnd, file);
+  if (measuredStances.length === 0) return { stances: setup.stances, issues };
   for (const stance of measuredStances) {
     const found = travelForMeasure(truck, stance.measure, stance.value);
     if (found.ok) stances.splice(stance.index, 0, { name: stance.name, travel: found.travel });
-    else issues.push(issueOf(stance, found, setup, file));
+    else issues.push(measureOutOfReach(file, stance, found, setup.units));
   }
   return { stances, issues };
 }
 
-function issueOf(
-  { index, measure, typed }: MeasuredStance,
-  { least, most }: Extract<TravelFound, { readonly ok: false }>,
-  setup: Setup,
+/** An issue for each stance typed by travel that either wheel cannot stand at. */
+function outOfReach(
+  stances: readonly StanceSetup[],
+  { measuredStances, units }: Setup,
+  { left, right }: FrontEnd,
   file: string,
-): SetupIssue {
-  const isAngle = measure === "lowerArmAngle";
-  const text = (value: number) =>
-    isAngle ? formatAngle(value, 1) : formatLength(value, { units: setup.units });
-  const issue = { file, key: `stances[${index}].${measure}`, value: describeValue(typed) };
-  if (least === null || most === null) return { ...issue, mend: "cannot be read at any travel in reach" };
-  const mend = `no travel in reach gives it; between ${text(least)} and ${text(most)} one does`;
-  return { ...issue, mend, ...(isAngle ? {} : { range: { least, most } }) };
+): SetupIssue[] {
+  if (stances.every(({ travel }) => travel === 0)) return []; // as measured: there it stands
+  const [droops, bumps] = (["droop", "bump"] as const).map((end) => {
+    const ends = [
+      { side: "left", ...left.reach[end] },
+      { side: "right", ...right.reach[end] },
+    ] as const;
+    return Math.abs(ends[0].travel) <= Math.abs(ends[1].travel) ? ends[0] : ends[1];
+  });
+  const range = { least: droops!.travel, most: bumps!.travel };
+  const taken = new Set(measuredStances.map(({ index }) => index));
+  let index = -1;
+  return stances.flatMap(({ travel }) => {
+    do index++;
+    while (taken.has(index));
+    if (travel >= range.least && travel <= range.most) return [];
+    const { side, status } = travel < range.least ? droops! : bumps!;
+    return [stanceOutOfReach({ file, index }, travel, range, `${side} ${jointOf(status)}`, units)];
+  });
 }

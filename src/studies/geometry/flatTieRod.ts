@@ -1,3 +1,4 @@
+import { requireFinite } from "../../geometry/requireFinite.ts";
 import type { Vec3 } from "../../geometry/vec.ts";
 import { assembleFrontEnd, type FrontEnd } from "../../suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../suspension/inputs.ts";
@@ -102,6 +103,7 @@ function toeChanges(input: FrontEndInput, range: TravelRange): { meanSquare: num
 
 /** The lowest place of a function with one valley between two ends. */
 function goldenSection(value: (x: number) => number, from: number, to: number): number {
+  requireFinite("goldenSection", from, to);
   const share = (Math.sqrt(5) - 1) / 2;
   let [low, high] = [from, to];
   let [a, b] = [high - share * (high - low), low + share * (high - low)];

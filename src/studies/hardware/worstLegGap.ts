@@ -1,5 +1,5 @@
 import { Budget } from "../budget.ts";
-import type { PoseRange, PoseToStart } from "../worstGap.ts";
+import { type PoseRange, type PoseToStart, requireSearchable } from "../worstGap.ts";
 import { LegSearch, type LegsToSearch, type WorstLegGap } from "./legSearch.ts";
 
 /**
@@ -9,6 +9,7 @@ import { LegSearch, type LegsToSearch, type WorstLegGap } from "./legSearch.ts";
  * motion `legMotionTo` proves. Ends when gap − bound ≤ `tolerance` (mm), or `borderTolerance` where the border of
  * reach decides. @param start a pose of the range that keeps all limits. @param budget ends it with what it has reached.
  * @returns null when no pose of the range is in reach, or none was found before the budget was spent.
+ * @throws RangeError as `requireSearchable`
  */
 export function worstLegGap(
   legs: LegsToSearch,
@@ -18,5 +19,6 @@ export function worstLegGap(
   start: PoseToStart | null = null,
   budget: Budget = Budget.endless(),
 ): WorstLegGap | null {
+  requireSearchable("worstLegGap", range, tolerance, borderTolerance);
   return new LegSearch(legs, range, borderTolerance, start).run(tolerance, budget);
 }

@@ -8,7 +8,7 @@ import { Budget } from "../budget.ts";
 import { MinHeap } from "../minHeap.ts";
 import { pairGapTo, type StrutPair } from "../pairs.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells, type WheelToMove } from "../worst/poseCells.ts";
-import type { PoseRange, PoseToStart } from "../worstGap.ts";
+import { type PoseRange, type PoseToStart, requireSearchable } from "../worstGap.ts";
 import { bodyPath, strutPath } from "./strut.ts";
 import { frameFromWheelTo } from "./strutFrame.ts";
 
@@ -54,6 +54,7 @@ const FIRST_ROUNDS = 24;
  * @param start a pose of the range that keeps all limits.
  * @param budget once it is spent the search ends with what it has reached.
  * @returns null when no pose of the range is in reach, or none was found before the budget was spent.
+ * @throws RangeError as `requireSearchable`
  */
 export function worstStrutGap(
   strut: StrutToSearch,
@@ -63,6 +64,7 @@ export function worstStrutGap(
   start: PoseToStart | null = null,
   budget: Budget = Budget.endless(),
 ): WorstStrutGap | null {
+  requireSearchable("worstStrutGap", range, tolerance, borderTolerance);
   return new StrutSearch(strut, range, borderTolerance, budget).run(tolerance, start);
 }
 

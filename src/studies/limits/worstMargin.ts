@@ -1,3 +1,4 @@
+import { requireFinite, requirePositive } from "../../geometry/requireFinite.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { Budget } from "../budget.ts";
 import { MinHeap } from "../minHeap.ts";
@@ -42,6 +43,7 @@ const CELL = 5;
  * found by more than `tolerance` are halved. @param enough the search
  * ends as soon as no pose is proven to have less than this.
  * @param budget once it is spent, `bound` says what was reached. @returns null when no pose of the range is within reach.
+ * @throws RangeError for a range that is not finite, or a tolerance that is not finite and more than 0
  */
 export function worstMargin(
   cell: LimitCell,
@@ -51,6 +53,8 @@ export function worstMargin(
   enough = Number.POSITIVE_INFINITY,
   budget: Budget = Budget.endless(),
 ): WorstMargin | null {
+  requireFinite("worstMargin", range.armLow, range.armHigh);
+  requirePositive("worstMargin", tolerance);
   const heap = new MinHeap();
   const cells: number[] = [];
   const arms = range.armHigh - range.armLow;

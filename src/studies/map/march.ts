@@ -1,3 +1,4 @@
+import { requireFinite, requirePositive } from "../../geometry/requireFinite.ts";
 import { Budget } from "../budget.ts";
 
 /** What a look at a stretch says: proven clear, or nothing proven about how the wheel moves there, or who is in the way. */
@@ -28,6 +29,7 @@ const FIRST = 8;
  * skipped: every input between `from` and `clearTo` is clear.
  * @param look proves a stretch by its middle and half length (≥ 0), see `Look`.
  * @param budget once it is spent, what lies past `clearTo` is unproven.
+ * @throws RangeError for ends that are not finite, and a finest stretch that is not more than 0
  */
 export function march(
   look: (middle: number, half: number) => number,
@@ -36,9 +38,11 @@ export function march(
   finest: number,
   budget: Budget = Budget.endless(),
 ): March {
+  requireFinite("march", from, to);
   const way = to < from ? -1 : 1;
   const range = Math.abs(to - from);
   if (range === 0) return { clearTo: to, next: to, found: look(to, 0) };
+  requirePositive("march", finest);
   let at = from;
   let step = range / FIRST;
   for (;;) {
