@@ -5,7 +5,7 @@ const MAX_TEXT = 60;
 /** A value the way the file writes it, shortened to one line; `nothing` when there is none. */
 export function describeValue(value: unknown): string {
   if (value === undefined) return "nothing";
-  if (typeof value === "string") return shortened(JSON.stringify(value), MAX_TEXT);
+  if (typeof value === "string") return shortened(JSON.stringify(value.slice(0, MAX_TEXT)), MAX_TEXT);
   if (typeof value === "object" && value !== null)
     return Array.isArray(value) ? describeList(value) : describeObject(value);
   return shortened(String(value), MAX_TEXT);

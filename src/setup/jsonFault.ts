@@ -1,5 +1,6 @@
-import { MAX_DEPTH, MAX_SHOWN } from "./limits.ts";
+import { MAX_DEPTH, MAX_KEYS, MAX_SHOWN, MAX_VALUES } from "./limits.ts";
 import { shortened } from "./shortened.ts";
+import { TOO_MANY_VALUES } from "./tooMuch.ts";
 
 /** The first thing that keeps a text from being sound JSON: where (0-based character) and how to mend it. */
 export interface JsonFault {
@@ -9,7 +10,7 @@ export interface JsonFault {
 
 /**
  * Finds the first fault of a JSON text (RFC 8259), or null. Stricter in two ways: no key may stand twice in one
- * object (a reader would drop one silently) and nesting ends at `MAX_DEPTH`.
+ * object (a reader would drop one silently), and nesting, keys and values end at `MAX_DEPTH`, `MAX_KEYS`, `MAX_VALUES`.
  */
 export function findJsonFault(text: string): JsonFault | null {
   return new JsonWalk(text).run();
@@ -27,6 +28,7 @@ class JsonWalk {
   readonly #text: string;
   #at = 0;
   #fault: JsonFault | null = null;
+  #values = 0;
 
   constructor(text: string) {
     this.#text = text;
@@ -44,6 +46,7 @@ class JsonWalk {
   }
 
   #value(depthLeft: number): boolean {
+    if (++this.#values > MAX_VALUES) return this.#fail(TOO_MANY_VALUES);
     const next = this.#text[this.#at];
     if (next === "{" || next === "[") {
       if (depthLeft === 0) return this.#fail(`objects and lists are nested more than ${MAX_DEPTH} deep`);
@@ -85,6 +88,8 @@ class JsonWalk {
           keyAt,
         );
       keys.add(key);
+      if (keys.size > MAX_KEYS)
+        return this.#fail(`this object has more than ${MAX_KEYS} keys; no setup needs that`, keyAt);
       this.#skipSpace();
       if (!this.#take(":"))
         return this.#fail(this.#strangerMend() ?? "put a colon between the key and its value");
@@ -196,9 +201,22 @@ class JsonWalk {
 
   #failOpen(opened: number): false {
     const close = this.#text[opened] === "{" ? "}" : "]";
-    const line = this.#text.slice(0, opened).split(/\r\n|\r|\n/).length;
+    const { line } = lineAt(this.#text, opened);
     return this.#fail(`the ${this.#text[opened]} opened on line ${line} is not closed; add ${close}`);
   }
+}
+
+/** Line and column, both from 1, of a place in a text. */
+export function lineAt(text: string, at: number): { readonly line: number; readonly column: number } {
+  let line = 1;
+  let start = 0;
+  for (let i = 0; i < at; i++) {
+    const code = text.charCodeAt(i);
+    if (code !== 0x0a && !(code === 0x0d && !(text.charCodeAt(i + 1) === 0x0a && i + 1 < at))) continue;
+    line++;
+    start = i + 1;
+  }
+  return { line, column: at - start + 1 };
 }
 
 function wordMend(word: string): string {

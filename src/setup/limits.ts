@@ -18,6 +18,27 @@ export const MATCHED_SIDE_TOLERANCE = 3.175;
 /** mm. Least height of the triangle of the three matched points: the tape's 1/16 in over less would turn the mesh by degrees. */
 export const MIN_MATCHED_HEIGHT = 25;
 
+/** Keys of one object. The largest block has under 20; a file with more is something else, picked by mistake. */
+export const MAX_KEYS = 1000;
+
+/** Numbers, texts, lists and objects in one setup, all told. A large mesh typed in full has under a million; a larger one belongs in a file beside the setup. */
+export const MAX_VALUES = 2_000_000;
+
+/** Entries of a list that is typed or digitized by hand: parts, points, named points. */
+export const MAX_ENTRIES = 1000;
+
+/** Variants: each is a whole setup to be read. A shop compares a dozen. */
+export const MAX_VARIANTS = 200;
+
+/** Stances: every one is answered by itself in most answers. */
+export const MAX_STANCES = 100;
+
+/** Rows and columns of an air spring's chart; makers print a dozen. */
+export const MAX_CHART = 100;
+
+/** Mistakes in one list after which the rest of it is not looked at: it is one mistake many times. */
+export const MAX_MISTAKES = 1000;
+
 /** Triangles in one mesh; more does not fit a page's memory several times over. */
 export const MAX_TRIANGLES = 2_000_000;
 
@@ -41,3 +62,12 @@ export const MAX_ISSUES = 50;
 
 /** Characters shown of a file that is no setup: enough to see that it is another file, too few to tell what is in it. */
 export const MAX_SHOWN = 12;
+
+/** Names listed where one was asked for that is not there. */
+export const MAX_NAMED = 12;
+
+/** Issues kept in full, to tell those of a variant from those of the setup; further ones are counted. */
+export const MAX_KEPT_ISSUES = 1000;
+
+/** Places with issues inside one object or list after which all of it counts as unsound, so that asking stays quick. */
+export const MAX_PLACES = 200;

@@ -1,7 +1,7 @@
 import type { LoadedMeshes } from "./blockReading.ts";
 import { describeValue } from "./describeValue.ts";
 import { type SetupDocument, setupDocument } from "./document.ts";
-import { findJsonFault, type JsonFault } from "./jsonFault.ts";
+import { findJsonFault, type JsonFault, lineAt } from "./jsonFault.ts";
 import { MAX_FILE_CHARACTERS, MAX_SHOWN } from "./limits.ts";
 import { resolveSetup } from "./resolveSetup.ts";
 import { shortened } from "./shortened.ts";
@@ -51,11 +51,10 @@ function foreignIssue(document: unknown, file: string): SetupIssue | null {
 
 /** The fault with its line and column (from 1) and what stands there. */
 function placeFault(text: string, fault: JsonFault): { readonly value: string; readonly mend: string } {
-  const lines = text.slice(0, fault.at).split(/\r\n|\r|\n/);
-  const column = lines.at(-1)!.length + 1;
+  const { line, column } = lineAt(text, fault.at);
   const here = /^[^\r\n]*/.exec(text.slice(fault.at, fault.at + MAX_SHOWN))![0].trim();
   return {
     value: here === "" ? "" : describeValue(here),
-    mend: `line ${lines.length}, column ${column}: ${fault.mend}`,
+    mend: `line ${line}, column ${column}: ${fault.mend}`,
   };
 }

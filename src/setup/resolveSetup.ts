@@ -5,10 +5,10 @@ import type { SetupDocument } from "./document.ts";
 import { capIssues, IssueList } from "./issueList.ts";
 import { valueAt } from "./keyPath.ts";
 import { KnownParts } from "./knownParts.ts";
-import { MAX_DEPTH } from "./limits.ts";
+import { MAX_ISSUES, MAX_NAMED } from "./limits.ts";
 import { mergePatch, REFUSED_KEY_MEND, refusedKeys } from "./mergePatch.ts";
 import { type ResolvedDocument, resolveDocument } from "./resolveDocument.ts";
-import { isTooDeep } from "./tooDeep.ts";
+import { tooMuch } from "./tooMuch.ts";
 import type { Result, Setup, SetupIssue } from "./types.ts";
 
 /**
@@ -24,12 +24,9 @@ export function resolveSetup(
   meshes: LoadedMeshes = new Map(),
 ): Result<Setup> {
   const issues = new IssueList(file);
-  if (isTooDeep(document)) {
-    issues.add(
-      [],
-      undefined,
-      `objects and lists are nested more than ${MAX_DEPTH} deep; no setup needs that`,
-    );
+  const much = tooMuch(document);
+  if (much !== null) {
+    issues.add(much.path, valueAt(document, much.path), much.mend);
     return fail(issues.all());
   }
   for (const path of refusedKeys(document)) issues.add(path, valueAt(document, path), REFUSED_KEY_MEND);
@@ -44,7 +41,9 @@ export function resolveSetup(
   }
   const all = [...issues.all(), ...variants.flatMap((entry) => entry.issues)];
   const chosen = variant === null ? base : variants.find((entry) => entry.name === variant)?.resolved;
-  return all.length > 0 || !chosen ? fail(all) : { ok: true, value: { ...chosen, variant, variantNames } };
+  return all.length > 0 || !chosen
+    ? fail(all, issues.more)
+    : { ok: true, value: { ...chosen, variant, variantNames } };
 }
 
 interface VariantReading {
@@ -66,7 +65,10 @@ function readVariants(
   if (!Array.isArray(list)) return [];
   const { variants: _, ...plain } = document as SetupDocument;
   const told = new Set(baseIssues.all().map(issueText));
+  let found = baseIssues.all().length;
   return (list as VariantsAsTyped).flatMap((typed, i): readonly VariantReading[] => {
+    // Issues past those that are reported would be looked for in vain.
+    if (found > MAX_ISSUES) return [];
     if (baseIssues.touches(["variants", i, "patch"])) return [];
     const name = String(typed.name);
     const issues = new IssueList(file);
@@ -82,6 +84,7 @@ function readVariants(
     if (!patched.ok) throw new TypeError(`readVariants: refused keys were not looked for: ${patched.key}`);
     const resolved = resolveDocument(patched.value, issues, meshes, known);
     const added = issues.all().filter((issue) => !told.has(issueText(issue)));
+    found += added.length;
     return [
       { name, resolved, issues: added.map((issue) => ({ ...issue, mend: inVariant(issue.mend, name) })) },
     ];
@@ -100,9 +103,10 @@ function unknownVariantMend(variant: string, names: readonly string[]): string {
   if (names.length === 0) return "this setup has no variants";
   const near = nearestWord(variant.slice(0, 200), names);
   const hint = near === null ? "" : `; did you mean ${JSON.stringify(near)}?`;
-  return `no such variant${hint}; there are ${names.map((name) => JSON.stringify(name)).join(", ")}`;
+  const some = names.slice(0, MAX_NAMED).map((name) => JSON.stringify(name));
+  return `no such variant${hint}; there are ${some.join(", ")}${names.length > MAX_NAMED ? ", …" : ""}`;
 }
 
-function fail(issues: readonly SetupIssue[]): Result<never> {
-  return { ok: false, issues: capIssues(issues) };
+function fail(issues: readonly SetupIssue[], more = 0): Result<never> {
+  return { ok: false, issues: capIssues(issues, more) };
 }

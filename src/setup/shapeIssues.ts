@@ -3,9 +3,11 @@ import { nearestWord } from "../units/nearestWord.ts";
 import { KNOWN_KEYS_SEPARATOR } from "./blockFields.ts";
 import type { IssueList } from "./issueList.ts";
 import { type KeyPath, valueAt } from "./keyPath.ts";
+import { MAX_ISSUES } from "./limits.ts";
 
 /** Adds what the schema found wrong with a document's shape, one issue a key. */
 export function addShapeIssues(issues: IssueList, document: unknown, error: z.ZodError): void {
+  let unknown = 0;
   for (const issue of error.issues) {
     const path = issue.path as KeyPath;
     if (issue.code !== "unrecognized_keys") {
@@ -15,12 +17,13 @@ export function addShapeIssues(issues: IssueList, document: unknown, error: z.Zo
     const known = issue.message.split(KNOWN_KEYS_SEPARATOR);
     for (const key of issue.keys) {
       const at = [...path, key];
-      issues.add(at, valueAt(document, at), unknownKeyMend(key, known));
+      issues.add(at, valueAt(document, at), unknownKeyMend(key, ++unknown > MAX_ISSUES ? [] : known));
     }
   }
 }
 
 function unknownKeyMend(key: string, known: readonly string[]): string {
+  if (known.length === 0) return "unknown key";
   const near = nearestWord(key.slice(0, 60), known);
   return near ? `unknown key; did you mean "${near}"?` : `unknown key; known here: ${known.join(", ")}`;
 }

@@ -47,7 +47,9 @@ export function faultsOf({ verb, json, code, out, error }: VerbAnswer): string[]
   else if (out === "") fault(`exits ${code} without an answer`);
   else if (json && !isJson(out)) fault("prints what is no JSON");
   for (const text of [out, error]) {
-    const nonsense = /\bNaN\b|undefined|\[object|\bInfinity\b|\bnull\b/.exec(json && text === out ? "" : text);
+    const nonsense = /\bNaN\b|undefined|\[object|\bInfinity\b|\bnull\b/.exec(
+      json && text === out ? "" : text,
+    );
     if (nonsense && !isQuoted(text, nonsense.index))
       fault(`says ${nonsense[0]}: ${text.slice(Math.max(0, nonsense.index - 60), nonsense.index + 30)}`);
   }
@@ -67,5 +69,8 @@ function isJson(text: string): boolean {
 /** Whether a place in a line is inside what the setup itself holds: the value as typed is told back. */
 function isQuoted(text: string, at: number): boolean {
   const line = text.slice(text.lastIndexOf("\n", at) + 1).split("\n")[0]!;
-  return /: (?:"[^"]*"?|\{[^}]*\}?|\[[^\]]*\]?|null|NaN|Infinity): /.test(line) || /"[^"]*$/.test(line.slice(0, 40));
+  return (
+    /: (?:"[^"]*"?|\{[^}]*\}?|\[[^\]]*\]?|null|NaN|Infinity): /.test(line) ||
+    /"[^"]*$/.test(line.slice(0, 40))
+  );
 }

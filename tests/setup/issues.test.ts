@@ -153,7 +153,7 @@ const ONE_MISTAKE: readonly (readonly [ changes: Record<string, unknown>, key: s
   [withProfile([[-4, 7.5], [3.5, 13.75], [-3.5, 13.75], [4, 7.5]]), "tire.profile[0]", "[-4, 7.5]", /crosses or touches the line after point 2/],
   [withProfile([[-4, 7.5], [-4, 14], [6, 14], [6, 8], [3, 8], [4, 12]]), "tire.profile[3]", "[6, 8]", /crosses or touches the line down to the barrel/],
   [withProfile([[-4, 7.5], [0, 14], [0, 10], [0, 14], [4, 7.5]]), "tire.profile[0]", "[-4, 7.5]", /crosses or touches/],
-  [withProfile(Array.from({ length: 1001 }, (_, i) => [i / 100, 14])), "tire.profile", "a list of 1001", "must have at most 1000 points"],
+  [withProfile(Array.from({ length: 1001 }, (_, i) => [i / 100, 14])), "tire.profile", "a list of 1001", "must have at most 1000 entries"],
   // the rest
   [{ "alignment.toe": 60 }, "alignment.toe", "60", "must be more than -45 and less than 45 degrees"],
   [{ "travel.droop": 1 }, "travel.droop", "1", "must be 0 or less"],

@@ -3,6 +3,7 @@ import type { AirCurve } from "../airTypes.ts";
 import { block, list, oneOfBlocks } from "../blockFields.ts";
 import type { BlockReading } from "../blockReading.ts";
 import { lengthField, quantityField } from "../fields.ts";
+import { MAX_CHART } from "../limits.ts";
 
 const loadsField = block(
   "the maker's chart: load by height and gauge pressure, straight between its points",
@@ -11,6 +12,7 @@ const loadsField = block(
     pressures: list(
       "gauge pressures of the chart's columns, rising",
       quantityField("gauge pressure of a column", "pressure", "notNegative"),
+      { most: MAX_CHART },
     ),
     rows: list(
       "rows of the chart, heights rising",
@@ -18,6 +20,7 @@ const loadsField = block(
         height: lengthField("height of the spring, mount to mount", "positive"),
         loads: list("load at each of the pressures", quantityField("load", "load", "notNegative")),
       }),
+      { most: MAX_CHART },
     ),
   },
 );
@@ -30,6 +33,7 @@ const areaField = block("effective area by height: load = gauge pressure × effe
       height: lengthField("height of the spring, mount to mount", "positive"),
       area: quantityField("effective area: load ÷ gauge pressure", "area"),
     }),
+    { most: MAX_CHART },
   ),
 });
 

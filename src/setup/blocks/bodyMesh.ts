@@ -2,7 +2,7 @@ import * as z from "zod";
 import { block, list } from "../blockFields.ts";
 import type { BlockReading } from "../blockReading.ts";
 import { choiceField, pointField, textField, tupleMend } from "../fields.ts";
-import { MAX_LENGTH, MAX_TRIANGLES } from "../limits.ts";
+import { MAX_LENGTH, MAX_MISTAKES, MAX_TRIANGLES } from "../limits.ts";
 import type { MeshPart } from "../types.ts";
 import { bodyPartFields, resolvePartNaming } from "./bodyPartNaming.ts";
 import { MESH_UNITS, placedPositions, placeField } from "./meshPlace.ts";
@@ -17,7 +17,9 @@ export const meshField = block(
   {
     ...bodyPartFields,
     kind: z.literal("mesh").meta({ description: "a surface of triangles" }),
-    vertices: list("corners of the triangles", pointField("a vertex, vehicle axes")).optional(),
+    vertices: list("corners of the triangles", pointField("a vertex, vehicle axes"), {
+      most: 3 * MAX_TRIANGLES,
+    }).optional(),
     triangles: list(
       "triangles as three vertex numbers each, counted from 0",
       z
@@ -25,9 +27,8 @@ export const meshField = block(
           error: tupleMend("a triangle", "a triangle of three vertex numbers, [0, 1, 2]"),
         })
         .meta({ description: "a triangle" }),
-    )
-      .meta({ minItems: 1, maxItems: MAX_TRIANGLES })
-      .optional(),
+      { least: 1, most: MAX_TRIANGLES },
+    ).optional(),
     file: textField("mesh file beside the setup: STL, OBJ, PLY or GLB; a path from the setup").optional(),
     unit: choiceField(
       "unit of the numbers in the mesh file; default m for GLB, the setup's units for any other",
@@ -74,16 +75,16 @@ function checkTriangles(
   reading: BlockReading,
 ): void {
   if (triangles.length === 0) reading.issue(["triangles"], triangles, "must have at least one triangle");
-  if (triangles.length > MAX_TRIANGLES) {
-    reading.issue(["triangles"], triangles, `must have at most ${MAX_TRIANGLES} triangles`);
-  }
-  triangles.forEach((triangle, i) => {
+  let wrong = 0;
+  for (const [i, triangle] of triangles.entries()) {
     for (const corner of [0, 1, 2] as const) {
       if (triangle[corner] < vertexCount) continue;
       const mend = `there is no such vertex; numbers run from 0 to ${vertexCount - 1}`;
       reading.issue(["triangles", i, corner], triangle[corner], mend);
+      wrong++;
     }
-  });
+    if (wrong >= MAX_MISTAKES) return;
+  }
 }
 
 function resolveMeshFile(typed: MeshAsTyped, file: string, reading: BlockReading): MeshPart | null {

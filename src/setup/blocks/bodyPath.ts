@@ -12,11 +12,8 @@ export const pathField = block("a line through points with a radius: a lip, a ho
   ...bodyPartFields,
   kind: z.literal("path").meta({ description: "a line through points with a radius" }),
   radius: lengthField("radius of the line's round section; 0 is a thin line", "notNegative"),
-  points: list(
-    "points the line runs through, straight between them",
-    pointField("a point, vehicle axes"),
-  ).meta({
-    minItems: 1,
+  points: list("points the line runs through, straight between them", pointField("a point, vehicle axes"), {
+    least: 1,
   }),
 });
 

@@ -3,6 +3,7 @@ import { block, list } from "../blockFields.ts";
 import type { BlockReading } from "../blockReading.ts";
 import { angleField, lengthField, textField } from "../fields.ts";
 import type { MeasuredStance, StanceMeasure } from "../floorTypes.ts";
+import { MAX_STANCES } from "../limits.ts";
 import type { Setup, StanceSetup } from "../types.ts";
 import { refuseRepeatedNames } from "./repeatedNames.ts";
 
@@ -31,6 +32,7 @@ export const stancesField = list(
       })),
     },
   ),
+  { most: MAX_STANCES },
 );
 
 export type StancesAsTyped = z.infer<typeof stancesField>;

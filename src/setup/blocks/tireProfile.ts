@@ -18,7 +18,8 @@ export const profileField = list(
       { error: tupleMend("a profile point", "a profile point of two lengths, [x, r]") },
     )
     .meta({ description: "one profile point, [x, r]" }),
-).meta({ minItems: 3, maxItems: MAX_PROFILE_POINTS });
+  { least: 3, most: MAX_PROFILE_POINTS },
+);
 
 /**
  * The profile in mm, repeated points dropped. With the barrel it must make one closed outline that does not
@@ -30,10 +31,6 @@ export function resolveProfile(
   reading: BlockReading,
   wheel: WheelSetup | null,
 ): readonly ProfilePoint[] {
-  if (typed.length > MAX_PROFILE_POINTS) {
-    reading.issue([], typed, `must have at most ${MAX_PROFILE_POINTS} points`);
-    return [];
-  }
   const points: ProfilePoint[] = [];
   const typedAt: number[] = [];
   typed.forEach(([x, r], i) => {

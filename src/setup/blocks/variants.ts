@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { block, list } from "../blockFields.ts";
 import { textField } from "../fields.ts";
+import { MAX_VARIANTS } from "../limits.ts";
 
 /** Named changes to the setup, as typed. */
 export const variantsField = list(
@@ -16,6 +17,7 @@ export const variantsField = list(
         description: "JSON Merge Patch (RFC 7396) on the whole setup: keys to change; null takes a key out",
       }),
   }),
+  { most: MAX_VARIANTS },
 );
 
 export type VariantsAsTyped = z.infer<typeof variantsField>;

@@ -17,7 +17,8 @@ export const wheelCenterField = list(
       { error: tupleMend("a profile point", "a profile point of two lengths, [x, r]") },
     )
     .meta({ description: "one point of the surface, [x, r]" }),
-).meta({ minItems: 2, maxItems: MAX_PROFILE_POINTS });
+  { least: 2, most: MAX_PROFILE_POINTS },
+);
 
 /**
  * The surface in mm. r never falls, and at one r it goes one way only, so that it cannot cross itself.
@@ -27,10 +28,6 @@ export function resolveWheelCenter(
   typed: readonly (readonly [LengthAsTyped, LengthAsTyped])[],
   reading: BlockReading,
 ): readonly ProfilePoint[] {
-  if (typed.length > MAX_PROFILE_POINTS) {
-    reading.issue([], typed, `must have at most ${MAX_PROFILE_POINTS} points`);
-    return [];
-  }
   const points: ProfilePoint[] = [];
   typed.forEach(([x, r], i) => {
     const point = [reading.length(x, i, 0), reading.length(r, i, 1)] as const;

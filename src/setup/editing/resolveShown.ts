@@ -2,10 +2,9 @@ import type { LoadedMeshes } from "../blockReading.ts";
 import { capIssues, IssueList } from "../issueList.ts";
 import { type KeyPath, valueAt } from "../keyPath.ts";
 import type { KnownParts } from "../knownParts.ts";
-import { MAX_DEPTH } from "../limits.ts";
 import { REFUSED_KEY_MEND, refusedKeys } from "../mergePatch.ts";
 import { resolveDocument } from "../resolveDocument.ts";
-import { isTooDeep } from "../tooDeep.ts";
+import { tooMuch } from "../tooMuch.ts";
 import type { Result, Setup } from "../types.ts";
 import { effectiveDocument } from "./effectiveDocument.ts";
 
@@ -28,15 +27,15 @@ export function resolveShown(
     return { ok: false, issues: issues.all() };
   };
   const light = known.withStandIns(document);
-  if (isTooDeep(light))
-    return fail([], undefined, `objects and lists are nested more than ${MAX_DEPTH} deep`);
+  const much = tooMuch(light);
+  if (much !== null) return fail(much.path, valueAt(light, much.path), much.mend);
   const [refused] = refusedKeys(light);
   if (refused) return fail(refused, valueAt(document, refused), REFUSED_KEY_MEND);
 
   const shown = effectiveDocument(document, variant);
   if (shown === null) return fail(["variants"], variant, "there is no such variant");
   const resolved = resolveDocument(shown, issues, meshes, known);
-  if (!resolved) return { ok: false, issues: capIssues(issues.all()) };
+  if (!resolved) return { ok: false, issues: capIssues(issues.all(), issues.more) };
   return { ok: true, value: { ...resolved, variant, variantNames: variantNames(document) } };
 }
 
