@@ -9,5 +9,11 @@ export const MAX_POLYGON_CORNERS = 1000;
 /** Looks for an ear, per corner of a polygon. A spiral of eight turns takes about twenty; without an end a bad outline takes minutes. */
 export const EAR_LOOKS = 64;
 
+/**
+ * Corners looked at, to see whether one lies in an ear: at least, for each byte of the file, and at most. A mesh of hollow
+ * faces of thirty corners takes about ten a byte; thousands of tangled ones would take minutes.
+ */
+export const CORNER_LOOKS = { least: 100_000_000, perByte: 50, most: 500_000_000 } as const;
+
 /** Characters shown of what stands in a file: enough to find the place, too few to tell what is in a file that is none of ours. */
 export const MAX_SHOWN = 12;

@@ -2,7 +2,7 @@ import { Coordinates } from "./coordinates.ts";
 import { MAX_POLYGON_CORNERS } from "./limits.ts";
 import { type FileMesh, MeshBuilder } from "./meshBuilder.ts";
 import { MeshFault } from "./meshFault.ts";
-import { splitPolygon } from "./splitPolygon.ts";
+import { type CutWork, cutWork, splitPolygon } from "./splitPolygon.ts";
 import { found, TextScanner } from "./textScanner.ts";
 
 /**
@@ -15,6 +15,7 @@ export function readObj(bytes: Uint8Array): FileMesh {
   const builder = new MeshBuilder();
   const vertices = new Coordinates();
   const where = () => scanner.where;
+  const work = cutWork(bytes.length);
   do {
     const keyword = scanner.wordOfLine();
     if (keyword === "v") {
@@ -23,7 +24,7 @@ export function readObj(bytes: Uint8Array): FileMesh {
     } else if (keyword === "f" || keyword === "fo") {
       const corners = faceCorners(scanner, vertices.count);
       if (corners.length === 3) addTriangle(builder, vertices, corners, [0, 1, 2], where);
-      else addPolygon(builder, vertices, corners, where);
+      else addPolygon(builder, vertices, corners, where, work);
     } else if (keyword === "surf" || keyword === "curv") {
       throw new MeshFault(scanner.where, "has a free-form surface; export it as triangles");
     }
@@ -73,13 +74,14 @@ function addPolygon(
   vertices: Coordinates,
   corners: readonly number[],
   where: () => string,
+  work: CutWork,
 ) {
   const positions = corners.flatMap((corner) => [
     vertices.at(corner, 0),
     vertices.at(corner, 1),
     vertices.at(corner, 2),
   ]);
-  const cut = splitPolygon(positions, where);
+  const cut = splitPolygon(positions, where, work);
   for (let i = 0; i < cut.length; i += 3)
     addTriangle(builder, vertices, corners, [cut[i]!, cut[i + 1]!, cut[i + 2]!], where);
 }

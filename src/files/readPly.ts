@@ -9,7 +9,7 @@ import {
   readPlyHeader,
   SCALAR_BYTES,
 } from "./plyHeader.ts";
-import { splitPolygon } from "./splitPolygon.ts";
+import { type CutWork, cutWork, splitPolygon } from "./splitPolygon.ts";
 import { TextScanner } from "./textScanner.ts";
 
 /** Where the numbers after the header come from, in the file's order. */
@@ -57,7 +57,7 @@ export function readPly(bytes: Uint8Array): FileMesh {
         for (const property of element.properties) skip(property, numbers);
   }
   if (!numbers.isDone) throw new MeshFault("", "is longer than its header says; export it again");
-  return corners.meshOn(vertices);
+  return corners.meshOn(vertices, cutWork(bytes.length));
 }
 
 /** A count in the header that the rest of the file cannot hold is refused before anything is read by it. */
@@ -146,7 +146,7 @@ class FaceCorners {
     this.#numbers[this.#length++] = value;
   }
 
-  meshOn(vertices: Coordinates): FileMesh {
+  meshOn(vertices: Coordinates, work: CutWork): FileMesh {
     const builder = new MeshBuilder();
     for (let at = 0, face = 0; at < this.#length; face++) {
       const where = () => `face ${face}`;
@@ -161,7 +161,7 @@ class FaceCorners {
           );
         positions.push(vertices.at(vertex, 0), vertices.at(vertex, 1), vertices.at(vertex, 2));
       }
-      const cut = splitPolygon(positions, where);
+      const cut = splitPolygon(positions, where, work);
       const add = (i: number) => {
         const corner = 3 * cut[i]!;
         return builder.vertex(positions[corner]!, positions[corner + 1]!, positions[corner + 2]!);

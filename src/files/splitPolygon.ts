@@ -1,13 +1,29 @@
-import { EAR_LOOKS, MAX_POLYGON_CORNERS } from "./limits.ts";
+import { CORNER_LOOKS, EAR_LOOKS, MAX_POLYGON_CORNERS } from "./limits.ts";
 import { MeshFault } from "./meshFault.ts";
+
+/** How many more corners may be looked at in a file. */
+export interface CutWork {
+  left: number;
+}
+
+/** For a file of so many bytes. */
+export function cutWork(bytes: number): CutWork {
+  const { least, perByte, most } = CORNER_LOOKS;
+  return { left: Math.min(Math.max(least, perByte * bytes), most) };
+}
 
 /**
  * Cuts a polygon into triangles by clipping ears in its mean plane (Newell's normal), so that a hollow corner
  * stays hollow. Where an outline crosses itself or runs straight there is no ear, and any corner is cut off.
- * @param positions x, y, z of each corner, in order @returns corner numbers, three a triangle
+ * @param positions x, y, z of each corner, in order @param work shared by all polygons of a file
+ * @returns corner numbers, three a triangle
  * @throws MeshFault for fewer than 3 corners, or more than can be cut in sensible time
  */
-export function splitPolygon(positions: readonly number[], where: () => string): readonly number[] {
+export function splitPolygon(
+  positions: readonly number[],
+  where: () => string,
+  work: CutWork,
+): readonly number[] {
   const count = positions.length / 3;
   if (count < 3)
     throw new MeshFault(where(), `a face has ${count} corners; it takes 3 or more, export it again`);
@@ -22,6 +38,8 @@ export function splitPolygon(positions: readonly number[], where: () => string):
   const rest = Array.from({ length: count }, (_, i) => i);
   // Only a corner that does not bulge can lie in an ear; one that bulges goes on doing so as ears are cut off.
   let hollow = rest.filter((_, i) => !bulges(flat, cornersAt(rest, i)));
+  const isHollow = new Uint8Array(count);
+  for (const corner of hollow) isHollow[corner] = 1;
   const triangles: number[] = [];
   let looks = EAR_LOOKS * count;
   let at = 0;
@@ -30,13 +48,18 @@ export function splitPolygon(positions: readonly number[], where: () => string):
     while (tried < rest.length && !isEar(flat, cornersAt(rest, at % rest.length), hollow)) {
       at++;
       tried++;
-      if (--looks < 0)
+      work.left -= hollow.length;
+      if (--looks < 0 || work.left < 0)
         throw new MeshFault(where(), "a face is too tangled to cut up; export it as triangles");
     }
     at %= rest.length;
     triangles.push(...cornersAt(rest, at));
     const [cut] = rest.splice(at, 1);
-    if (hollow.length > 0) hollow = hollow.filter((corner) => corner !== cut);
+    work.left -= hollow.length;
+    if (isHollow[cut!] === 0) continue;
+    // It bulges now that its neighbors are gone.
+    isHollow[cut!] = 0;
+    hollow = hollow.filter((corner) => corner !== cut);
   }
   triangles.push(...rest);
   return triangles;
