@@ -1,3 +1,4 @@
+import { MAX_GLB_JSON } from "./limits.ts";
 import { MeshFault } from "./meshFault.ts";
 import { found } from "./textScanner.ts";
 
@@ -46,6 +47,11 @@ export function readGlbDocument(bytes: Uint8Array): GlbDocument {
 }
 
 function parsed(bytes: Uint8Array): Loose {
+  if (bytes.length > MAX_GLB_JSON)
+    throw new MeshFault(
+      "JSON chunk",
+      `is larger than ${MAX_GLB_JSON / 1024 / 1024} MB; join the parts and export it again`,
+    );
   let value: unknown;
   try {
     value = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));

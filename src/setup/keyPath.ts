@@ -6,7 +6,7 @@ export function keyText(path: KeyPath): string {
   let text = "";
   for (const step of path) {
     if (typeof step === "number") text += `[${step}]`;
-    else if (!/^[$\w]+$/.test(step))
+    else if (step.length > 40 || !/^[$\w]+$/.test(step))
       text += `[${JSON.stringify(step.length > 40 ? `${step.slice(0, 39)}…` : step)}]`;
     else text += text === "" ? step : `.${step}`;
   }
