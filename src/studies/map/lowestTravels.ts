@@ -160,7 +160,8 @@ class TravelSearch {
         (arm, half) => (cell.exists(arm, half, this.steer, 0) ? Look.Clear : Look.Unproven),
         low,
         high,
-        ARM_RESOLUTION * (high - low),
+        // Rounding may put the end of travel a hair below where the way begins.
+        ARM_RESOLUTION * Math.abs(high - low),
         this.budget,
       );
       if (found === Look.Clear) continue;
@@ -185,7 +186,9 @@ class TravelSearch {
   private limit(side: Side, from: number, end: Limit, level: number): Limit {
     const cell = this.cells[side];
     const [low, high] = [this.armAt(side, from), this.armAt(side, end.at)];
-    const finest = ARM_RESOLUTION * Math.abs(this.armAt(side, this.high.at) - this.armAt(side, this.low));
+    const whole = Math.abs(this.armAt(side, this.high.at) - this.armAt(side, this.low));
+    // Without travel there is a hair of rounding left to go.
+    const finest = Math.max(ARM_RESOLUTION * whole, Number.EPSILON);
     const { clearTo, next, found } = march(
       (arm, half) => cell.look(arm, half, this.steer, 0, level),
       low,

@@ -1,0 +1,8 @@
+import { it } from "vitest";
+import { expectNoFaults } from "./fuzzCase.ts";
+
+// The other half is a file of its own, so that two processors share them.
+it.each(Array.from({ length: 10 }, (_, i) => 5000 + 500 * i))(
+  "every verb answers or refuses plainly, and they agree: 500 random setups from seed %d",
+  (from) => expectNoFaults(from, from + 500),
+);
