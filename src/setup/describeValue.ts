@@ -8,6 +8,8 @@ export function describeValue(value: unknown): string {
   if (typeof value === "string") return shortened(JSON.stringify(value.slice(0, MAX_TEXT)), MAX_TEXT);
   if (typeof value === "object" && value !== null)
     return Array.isArray(value) ? describeList(value) : describeObject(value);
+  // JSON can write 1e999, which no number can hold: infinity is not what stands there.
+  if (value === Number.POSITIVE_INFINITY || value === Number.NEGATIVE_INFINITY) return "a number too large";
   return shortened(String(value), MAX_TEXT);
 }
 
