@@ -5,4 +5,5 @@ import { expectNoFaults } from "./fuzzCase.ts";
 it.each(Array.from({ length: 10 }, (_, i) => 5000 + 500 * i))(
   "every verb answers or refuses plainly, and they agree: 500 random setups from seed %d",
   (from) => expectNoFaults(from, from + 500),
+  180_000,
 );
