@@ -4,7 +4,7 @@ import { parseAngle } from "../units/parseAngle.ts";
 import { parseLength } from "../units/parseLength.ts";
 import { parseQuantity, type Quantity } from "../units/quantity.ts";
 import { type DegreeRange, fieldKinds, type Sign } from "./fieldKinds.ts";
-import { MAX_NAME } from "./limits.ts";
+import { MAX_NAME, MAX_QUANTITY } from "./limits.ts";
 
 /**
  * The sorts of field a setup is made of. Each takes the description that ends up in the JSON Schema and in
@@ -61,6 +61,8 @@ export function quantityField(description: string, quantity: Quantity, sign: Sig
     if (typeof input !== "number" && typeof input !== "string") return `must be a ${quantity}, a number`;
     const parsed = parseQuantity(input, quantity, "in"); // the sign is the same in any unit
     if (!parsed.ok) return parsed.mend;
+    if (Math.abs(parsed.value) > MAX_QUANTITY[quantity])
+      return `is more ${quantity} than any truck has; check the number and its unit`;
     return hasSign(parsed.value, sign) ? null : SIGN_MEND[sign as Exclude<Sign, "any">];
   };
   return z

@@ -9,6 +9,12 @@ export const MAX_DEPTH = 64;
 /** mm. 100 m: nothing on a truck is longer, and squares of such lengths still keep nanometers. */
 export const MAX_LENGTH = 100_000;
 
+/**
+ * kg, N, MPa, mm², mm³: far past any truck (a hundred tons, a hundred times a tire's load, a cutting jet, a square meter
+ * ten times over), so that no slip of the hand runs over in what is worked out from it.
+ */
+export const MAX_QUANTITY = { weight: 1e5, load: 1e7, pressure: 1e3, area: 1e7, volume: 1e11 } as const;
+
 /** mm. Points closer than this cannot fix a line: a tape reads no finer. */
 export const MIN_SEPARATION = 1;
 

@@ -1,10 +1,14 @@
+import { readMesh } from "../../src/files/readMesh.ts";
 import type { Vec3 } from "../../src/geometry/vec.ts";
+import { readSetup } from "../../src/setup/readSetup.ts";
 import type { MeshPart, PathPart, Setup } from "../../src/setup/types.ts";
 import { checkClearance } from "../../src/studies/check.ts";
 import { gapsAt } from "../../src/studies/gapsAt.ts";
 import { mapOf } from "../../src/studies/map/clearanceMap.ts";
 import type { Model } from "../../src/studies/model.ts";
 import { type SolvedPose, solvePose } from "../../src/suspension/solvePose.ts";
+import { brokenMeshes } from "../fuzz/brokenMeshes.ts";
+import { brokenSetups } from "../fuzz/brokenSetups.ts";
 import { assembledModel, demoSetup } from "../reference/demoModel.ts";
 import type { Job } from "./job.ts";
 import { measureInTurn, timesAsLong } from "./measure.ts";
@@ -92,6 +96,26 @@ const growths: readonly Growth[] = [
       const map = mapOf(whole, { rows: size, cols: size });
       if (map === null) throw new Error("mapOf: stopped without being asked to");
       return map.left.gap.reduce((sum, gap) => sum + (Number.isFinite(gap) ? gap : 0), 0);
+    },
+  },
+  {
+    what: "reading what is no setup, all sorts",
+    of: "kilobytes each",
+    sizes: [256, 1024, 4096],
+    repeats: 2,
+    jobAt: (size) => {
+      const texts = Object.values(brokenSetups).map((textOf) => textOf(1024 * size));
+      return () => texts.filter((text) => readSetup(text, "broken.json").ok).length;
+    },
+  },
+  {
+    what: "reading what is no mesh, all sorts",
+    of: "kilobytes each",
+    sizes: [256, 1024, 4096],
+    repeats: 2,
+    jobAt: (size) => {
+      const files = Object.values(brokenMeshes).map((meshOf) => meshOf(1024 * size));
+      return () => files.filter(({ bytes, name }) => readMesh(bytes, name).ok).length;
     },
   },
 ];
