@@ -76,7 +76,7 @@ const ONE_MISTAKE: readonly (readonly [ changes: Record<string, unknown>, key: s
   [{ "knuckle.hubFace": "5 5/8 im" }, "knuckle.hubFace", '"5 5/8 im"', 'unknown unit "im"; did you mean "in"?'],
   [{ "knuckle.hubFace": "5 1/0" }, "knuckle.hubFace", '"5 1/0"', '"5 1/0" divides by zero; write the fraction again'],
   [{ "knuckle.hubFace": Number.NaN }, "knuckle.hubFace", "NaN", "must be a finite number"],
-  [{ "knuckle.hubFace": Number.POSITIVE_INFINITY }, "knuckle.hubFace", "Infinity", "must be a finite number"],
+  [{ "knuckle.hubFace": Number.POSITIVE_INFINITY }, "knuckle.hubFace", "a number too large", "must be a finite number"],
   [{ "knuckle.hubFace": null }, "knuckle.hubFace", "null", /^must be a length/],
   [{ "knuckle.hubFace": true }, "knuckle.hubFace", "true", /^must be a length/],
   [{ "knuckle.hubFace": 0 }, "knuckle.hubFace", "0", "must be more than 0"],

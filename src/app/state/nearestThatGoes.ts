@@ -41,15 +41,19 @@ export function nearestThatGoes(search: Search): readonly Suggestion[] {
   };
   const changed = before === null ? null : changedPath(before, shown);
   const isOneField = changed !== null && changed.length > 0 && changed[0] !== "variants";
+  const addBetween = (at: KeyPath) => {
+    const now = numberAt(shown, at);
+    const was = numberAt(before, at);
+    const value = now && was && now.kind === was.kind ? nearestBetween(now, was, search, at) : null;
+    if (value !== null) add(at, value, "nearest");
+  };
   // What was changed comes first, where it is not the place that the issue names itself.
-  if (isOneField && (!search.issue.range || !isSameJson(changed, search.path))) {
-    const now = numberAt(shown, changed);
-    const was = numberAt(before, changed);
-    const value = now && was && now.kind === was.kind ? nearestBetween(now, was, search, changed) : null;
-    if (value !== null) add(changed, value, "nearest");
-  }
+  const isElsewhere = !search.issue.range || (changed !== null && !isSameJson(changed, search.path));
+  if (isOneField && isElsewhere) addBetween(changed);
   const inRange = nearestInRange(search);
   if (inRange !== null) add(search.path, inRange, "nearest");
+  // At the end of the issue's range something else may not go, such as a stance that is then out of reach.
+  if (isOneField && !isElsewhere && found.length === 0) addBetween(changed);
   if (!isOneField) return found;
   add(changed, valueAt(before, changed), "before");
   return found;
