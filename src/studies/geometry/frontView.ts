@@ -15,7 +15,8 @@ export interface FrontViewPlace {
 
 /**
  * Instant center of one wheel in the front view, left-hand frame: the point of the transverse vertical plane through
- * the contact patch that, fixed to the wheel (its spin taken off), has no velocity up or sideways as it travels. In a
+ * the contact patch about which the patch turns at the rate the wheel leans. The patch is the contact of each pose, which
+ * wanders over the tire, not a point fixed to the wheel: forces of the ground go through where the contact is. In a
  * planar suspension it is where the lines of both arms cross (Gillespie, Fundamentals of Vehicle Dynamics, 1992, the
  * chapter on suspensions; ISO 8855:2011 and SAE J670 on the swing center; from memory).
  * @returns null where the wheel does not lean as it travels: the instant center is at infinity.

@@ -4,7 +4,7 @@ import { wheelMotion } from "./wheelMotion.ts";
 
 /** The kinematic roll center. Vehicle axes, mm. */
 export interface RollCenter extends FrontViewPlace {
-  /** Above the line between the contact patches, mm. */
+  /** Along Z, above the line between the contact patches at the roll center's own y, mm: not square to that line. */
   readonly height: number;
 }
 

@@ -16,7 +16,10 @@ export interface TurningCircle {
   readonly wallToWall: number;
   /** What is farthest out: the outer tire, or a body part. */
   readonly wallBy: string;
-  /** How far apart both front wheels' axes cross the rear axle line, + = the inner one nearer to the truck: scrub. */
+  /**
+   * How far apart both front wheels' axes cross the rear axle line, + = the inner one nearer to the truck (it turns more
+   * than Ackermann-true), − = farther out: scrub.
+   */
   readonly centersApart: number;
 }
 

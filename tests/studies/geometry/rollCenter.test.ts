@@ -197,3 +197,37 @@ describe("the motion of a wheel in space", () => {
     );
   });
 });
+
+describe("the contact that instant and roll center follow", () => {
+  it.each(drawnTrucks.map((truck) => [truck.name, truck] as const))(
+    "is that of each pose, not a point fixed to the wheel: %s",
+    (_, truck) => {
+      const frontEnd = assembled(inputOf(truck));
+      const [travel, steer, step] = [20, 0.6, 1e-3];
+      const at = (t: number) => {
+        const pose = solvePose(frontEnd, t, steer);
+        if (!pose.ok) throw new Error("out of reach");
+        return pose.left.contactPatch;
+      };
+      const motion = wheelMotion(frontEnd, "left", travel, steer)!;
+      const center = instantCenter(motion)!;
+      const [low, patch, high] = [at(travel - step), at(travel), at(travel + step)];
+      const up = (high[2] - low[2]) / (2 * step);
+      const sideways = (high[1] - low[1]) / (2 * step);
+      // About (y, z), turning at ω_x: v_y = −ω_x (patch z − z), v_z = ω_x (patch y − y).
+      expect(motion.turn[0] * (patch[1] - center.y)).toBeCloseTo(up, 6);
+      expect(-motion.turn[0] * (patch[2] - center.z)).toBeCloseTo(sideways, 6);
+    },
+  );
+
+  it("has its height along the vertical above the line of both patches, where it stands itself", () => {
+    const frontEnd = assembled(planarFrontEnd(unequal));
+    const [left, right] = [40, -30];
+    const roll = rollCenter(frontEnd, { left, right }, 0)!;
+    const [a, b] = [solvePose(frontEnd, left, 0), solvePose(frontEnd, right, 0)];
+    if (!a.ok || !b.ok) throw new Error("out of reach");
+    const [[, ya, za], [, yb, zb]] = [a.left.contactPatch, b.right.contactPatch];
+    expect(Math.abs(za - zb)).toBeGreaterThan(50);
+    expect(roll.height).toBeCloseTo(roll.z - (zb + ((za - zb) * (roll.y - yb)) / (ya - yb)), 9);
+  });
+});

@@ -72,6 +72,18 @@ describe("the turning circle", () => {
     },
   );
 
+  it.each(["left", "right"] as const)(
+    "%s has its centers apart by + where the inner wheel turns more than true, − where less",
+    (way) => {
+      for (const off of [2 * DEG, -2 * DEG]) {
+        const outer = idealOuter(30 * DEG) - off;
+        const ends = innerEndFor(30 * DEG, outer, 64.97);
+        const { centersApart } = turningCircle(modelAround(levelSteering(ends, 64.97, 50)), way, 0)!;
+        expect(Math.sign(centersApart)).toBe(Math.sign(off));
+      }
+    },
+  );
+
   it("clears the outer edge of the tire, curbs to their height, walls to its full width", () => {
     const circle = turningCircle(model, "left", 0)!;
     const along = WHEELBASE / Math.sin(idealOuter(30 * DEG)) + 50;
