@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
@@ -14,8 +16,29 @@ async function read(place: Locator): Promise<string> {
   return (await place.innerText()).replace(/\s+/g, " ").trim();
 }
 
-/** Types a hub face of 60 in and waits for the answer. */
+/** A truck of few parts, whose answer is soon there. */
+const { fromExample: _, ...EXAMPLE } = JSON.parse(
+  readFileSync(join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json"), "utf8"),
+) as Record<string, unknown> & { truck: { body: readonly object[] } };
+const FEW = {
+  ...EXAMPLE,
+  name: "A few parts",
+  truck: { ...EXAMPLE.truck, body: EXAMPLE.truck.body.slice(-1) },
+  hardware: undefined,
+};
+
+/** Opens it, types a hub face of 60 in and waits for the answer. */
 async function typeNonsense(page: Page): Promise<void> {
+  await page
+    .locator('input[type="file"]')
+    .first()
+    .setInputFiles({
+      name: "few.json",
+      mimeType: "application/json",
+      buffer: Buffer.from(JSON.stringify(FEW)),
+    });
+  await page.locator(".heading-setup").filter({ hasText: "A few parts" }).waitFor();
+  await page.locator(".verdict .verdict-word").waitFor(SOON);
   const hubFace = setup(page).getByRole("textbox", { name: "Hub face", exact: true });
   await hubFace.fill("60");
   await hubFace.press("Enter");
@@ -51,12 +74,11 @@ describe("a hub face of 60 in", () => {
         ...{ isBare: true, colorScheme },
         viewport: { width, height },
       });
-      await page.locator(".verdict .verdict-word").waitFor(SOON);
       await typeNonsense(page);
       expect(await read(verdict(page).locator(".verdict-word"))).toBe("Unusual");
       expect(await verdict(page).locator(".mark-unusual").count()).toBeGreaterThan(0);
       expect(await read(verdict(page))).toMatch(
-        /If what is unusual is so, everything clears.*Hub face of 60 in is unusual: .* Was 6 in meant\?/s,
+        /If what is unusual is so.*, everything clears.*Hub face of 60 in is unusual: .* Was 6 in meant\?/s,
       );
       expect(await read(setup(page).locator('[data-field="knuckle.hubFace"] .doubts'))).toContain("It is so");
       expect(await greens(page)).toBe(0);
@@ -65,10 +87,12 @@ describe("a hub face of 60 in", () => {
       expect(violations).toEqual([]);
 
       await verdict(page).getByRole("button", { name: "It is so" }).click();
-      await expect.poll(() => read(verdict(page)), SOON).toMatch(/unusual, and said to be so/);
-      await expect.poll(() => read(verdict(page).locator(".doubts")), SOON).not.toContain("Hub face of");
+      await page.locator('.verdict[data-verdict="clear"]').waitFor(SOON);
+      expect(await read(verdict(page))).toMatch(/Clears Everything clears.*unusual, and said to be so/);
+      expect(await verdict(page).locator(".doubts").count()).toBe(0);
       await undo(page).click();
-      await expect.poll(() => read(verdict(page)), SOON).toMatch(/Was 6 in meant/);
+      await page.locator('.verdict[data-verdict="unusual"]').waitFor(SOON);
+      expect(await read(verdict(page))).toMatch(/Was 6 in meant/);
       expect(problems()).toEqual([]);
     },
   );
@@ -78,7 +102,6 @@ describe("a hub face of 60 in", () => {
       ...{ isBare: true, colorScheme: "light" },
       viewport: { width: 1180, height: 820 },
     });
-    await page.locator(".verdict .verdict-word").waitFor(SOON);
     await typeNonsense(page);
     await page.getByRole("button", { name: "Counter view" }).click();
     const counter = page.getByRole("dialog", { name: /Side by side/ });
