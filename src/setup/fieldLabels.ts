@@ -138,6 +138,7 @@ const LABELS: Readonly<Record<string, string>> = {
 const ENTRY_LABELS: Readonly<Record<string, string>> = {
   points: "Point",
   vertices: "Vertex",
+  rows: "Row",
   from: "Point",
   to: "Point",
   triangles: "Triangle",

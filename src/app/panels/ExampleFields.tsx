@@ -21,9 +21,11 @@ export function ExampleFields({ truck }: ExampleFieldsProps) {
   return (
     <details className="example-fields">
       <summary>{length === 1 ? "The number" : `List the ${length} numbers`} from the example</summary>
-      {blocksOf(fromExample.fields).map(([block, fields]) => (
-        <Block key={keyText(block)} block={block} fields={fields} />
-      ))}
+      <div className="example-list">
+        {blocksOf(fromExample.fields).map(([block, fields]) => (
+          <Block key={keyText(block)} block={block} fields={fields} />
+        ))}
+      </div>
     </details>
   );
 }
@@ -37,16 +39,18 @@ function Block({ block, fields }: { block: KeyPath; fields: readonly KeyPath[] }
       <header>
         <h3>{title}</h3>
         <button type="button" className="small-button" onClick={() => claimFields([block])}>
-          All of {title.charAt(0).toLowerCase() + title.slice(1)} is right, I measured it
+          {title}: all of it is right, I measured it
         </button>
       </header>
       <ul>
         {fields.map((path) => (
           <li key={keyText(path)}>
-            <button type="button" className="link-button" onClick={() => goToField(path)}>
-              {fieldName(path, document)}
-            </button>{" "}
-            {valueWords(workbench.getState(), path, valueAt(document, path))}
+            <span>
+              <button type="button" className="link-button" onClick={() => goToField(path)}>
+                {fieldName(path, document)}
+              </button>{" "}
+              {valueWords(workbench.getState(), path, valueAt(document, path))}
+            </span>
             <button
               type="button"
               className="small-button"

@@ -1,0 +1,63 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openWorkbench, shot } from "./harness/workbench.ts";
+
+/** The page works in bursts on a busy machine. */
+const SOON = { timeout: 30_000 };
+
+const focused = (page: Page) =>
+  page.evaluate(() => document.activeElement?.closest("[data-field]")?.getAttribute("data-field"));
+const left = async (page: Page) =>
+  Number(/\d+/.exec(await page.locator(".example-fields summary").innerText()));
+
+describe("an example's numbers on the page", () => {
+  it("are marked at their fields, counted at the verdict, listed with a way to each, and become mine", async () => {
+    const { page, problems } = await openWorkbench({ isBare: true });
+    await page.getByText(/This is the example “.*”, an invented truck/).waitFor(SOON);
+    const all = await left(page);
+    const hubFace = page.locator('[data-field="knuckle.hubFace"]');
+    expect(await hubFace.getByText("from the example").count()).toBe(1);
+    await hubFace.locator("input").fill("6 1/2");
+    await expect.poll(() => left(page), SOON).toBe(all - 1);
+    expect(await hubFace.getByText("from the example").count()).toBe(0);
+    await page.getByText(`${all - 1} numbers are still the example's`, { exact: false }).waitFor();
+    await page.locator(".example-fields summary").click();
+    await page.getByRole("button", { name: "Lower ball joint", exact: true }).click();
+    await expect.poll(() => focused(page), SOON).toBe("truck.lowerArm.ballJoint.0");
+    await page.getByRole("button", { name: "Ball joint span is right, I measured it" }).click();
+    await page.getByRole("button", { name: "Tire: all of it is right, I measured it" }).click();
+    await expect.poll(() => left(page), SOON).toBeLessThan(all - 2);
+    const kept = await left(page);
+    await page.reload();
+    await expect.poll(() => left(page), SOON).toBe(kept);
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("a new truck on the page", () => {
+  it.each([
+    { viewport: { width: 1440, height: 900 }, colorScheme: "light" },
+    { viewport: { width: 390, height: 844 }, colorScheme: "dark" },
+  ] as const)(
+    "is empty and calm, says what it needs, and keeps what is typed ($colorScheme)",
+    async (look) => {
+      const { page, problems } = await openWorkbench({ isBare: true, ...look });
+      await page.getByText("Trucks", { exact: true }).click();
+      await page.getByRole("button", { name: /New truck.*inches/ }).click();
+      const needs = page.getByRole("region", { name: "No answer yet, and none is guessed" });
+      await needs.getByText("It needs 19 things", { exact: false }).waitFor(SOON);
+      expect(await page.locator(".verdict, .fault, .issues, .issue-bar, .stage-panel").count()).toBe(0);
+      await needs.getByRole("button", { name: "Hub face" }).click();
+      await expect.poll(() => focused(page), SOON).toBe("knuckle.hubFace");
+      await page.keyboard.type("6,25");
+      await needs.getByText("It needs 18 things", { exact: false }).waitFor(SOON);
+      await shot(page, `new-truck-${look.colorScheme}`);
+      await page.reload();
+      await needs.getByText("It needs 18 things", { exact: false }).waitFor(SOON);
+      expect(await page.locator('[data-field="knuckle.hubFace"] input').inputValue()).toMatch(
+        /^6(?: 1\/4|\.25)$/,
+      );
+      expect(problems()).toEqual([]);
+    },
+  );
+});
