@@ -18,11 +18,20 @@ const server = await serveFolder(await buildWorkbench());
 try {
   const kills = { tab: await killed("tab", tabs), browser: await killed("browser", browsers) };
   printColumns([
-    ["killed", "times", "lost nothing", "oldest lost: median", "nine in ten", "worst"],
+    [
+      "killed",
+      "times",
+      "lost nothing",
+      "lost what the page had heard",
+      "oldest lost: median",
+      "nine in ten",
+      "worst",
+    ],
     ...Object.entries(kills).map(([what, losses]) => [
       what === "tab" ? "the tab's process" : "the whole browser",
       String(losses.length),
       String(losses.filter(({ age }) => age === 0).length),
+      String(losses.filter(({ kept, heard }) => kept < heard).length),
       ...[0.5, 0.9, 1].map((share) => `${Math.round(ageAt(losses, share))} ms`),
     ]),
   ]);

@@ -8,7 +8,7 @@ const SOON = { timeout: 30_000 };
 const focused = (page: Page) =>
   page.evaluate(() => document.activeElement?.closest("[data-field]")?.getAttribute("data-field"));
 const left = async (page: Page) =>
-  Number(/\d+/.exec(await page.locator(".example-fields summary").innerText()));
+  Number(/\d+/.exec((await page.locator(".example-fields summary").textContent()) ?? ""));
 
 describe("an example's numbers on the page", () => {
   it("are marked at their fields, counted at the verdict, listed with a way to each, and become mine", async () => {

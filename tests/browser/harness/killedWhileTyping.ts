@@ -14,6 +14,8 @@ export interface Loss {
   readonly sent: number;
   /** Of them, those that are in the field when the page is opened again. */
   readonly kept: number;
+  /** Of those sent, the keys that the page had answered to before the kill: its handlers had run. */
+  readonly heard: number;
   /** ms from the sending of the oldest key that is gone to the kill; 0 = none is gone. */
   readonly age: number;
 }
@@ -24,6 +26,8 @@ export interface KillOptions {
   readonly address: string;
   /** Processes that spin beside, so that the machine is busy. Default one for each processor. */
   readonly load?: number;
+  /** ms between the last key and the kill, after the page has heard that key. Default none: it comes at any moment. */
+  readonly rest?: number;
   /** From 0 to below 1: when the kill comes, and the pace of the keys. */
   readonly random: () => number;
 }
@@ -49,7 +53,7 @@ export async function killWhileTyping(options: KillOptions): Promise<Loss> {
   const found = await findBrowser();
   const spinning = Array.from({ length: options.load ?? availableParallelism() }, spin);
   try {
-    const { sent, killedAt, context } = await typeUntilKilled(profile, found, options);
+    const { sent, heard, killedAt, context } = await typeUntilKilled(profile, found, options);
     // The machine may take a breath while the page comes up again: what is lost is lost.
     for (const one of spinning) one.kill("SIGKILL");
     const again = options.killed === "tab" ? context : await openProfile(profile, found);
@@ -58,7 +62,7 @@ export async function killWhileTyping(options: KillOptions): Promise<Loss> {
     await context.close().catch(() => undefined);
     const kept = keptOf(text, sent.length);
     const lost = sent[kept];
-    return { sent: sent.length, kept, age: lost === undefined ? 0 : killedAt - lost };
+    return { sent: sent.length, kept, heard, age: lost === undefined ? 0 : killedAt - lost };
   } finally {
     for (const one of spinning) one.kill("SIGKILL");
     await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
@@ -81,6 +85,7 @@ function openProfile(profile: string, found: FoundBrowser): Promise<BrowserConte
 interface Typing {
   /** When each key was sent. */
   readonly sent: readonly number[];
+  readonly heard: number;
   readonly killedAt: number;
   readonly context: BrowserContext;
 }
@@ -98,19 +103,27 @@ async function typeUntilKilled(profile: string, found: FoundBrowser, options: Ki
   const processes = await processesOf(context, killed);
   const keys = await context.newCDPSession(page);
   const sent: number[] = [];
+  let heard = 0;
   const last = FIRST_KEYS + random() * (TYPED.length - FIRST_KEYS);
   for (const key of TYPED.slice(0, Math.ceil(last))) {
     sent.push(performance.now());
-    sendKey(keys, key);
+    sendKey(keys, key, () => {
+      heard += 1;
+    });
     await pause(PACE[0] + random() * (PACE[1] - PACE[0]));
   }
+  if (options.rest !== undefined) {
+    while (heard < sent.length) await pause(PACE[0]);
+    await pause(options.rest);
+  }
+  const heardByThen = heard;
   const gone = new Promise<unknown>((done) =>
     killed === "tab" ? page.once("crash", done) : context.once("close", done),
   );
   const killedAt = performance.now();
   for (const pid of processes) process.kill(pid, "SIGKILL");
   await gone;
-  return { sent, killedAt, context };
+  return { sent, heard: heardByThen, killedAt, context };
 }
 
 /** Processes of the browser that this context alone has. */
@@ -124,9 +137,10 @@ async function processesOf(context: BrowserContext, killed: Killed): Promise<rea
 }
 
 /** Sends a key without waiting for the page: whoever types does not wait either. */
-function sendKey(session: CDPSession, text: string): void {
+function sendKey(session: CDPSession, text: string, onHeard: () => void): void {
   const sending = async () => {
     await session.send("Input.dispatchKeyEvent", { type: "keyDown", text, key: text });
+    onHeard();
     await session.send("Input.dispatchKeyEvent", { type: "keyUp", key: text });
   };
   sending().catch(() => undefined); // the page is gone by then
