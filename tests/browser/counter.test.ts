@@ -73,7 +73,7 @@ describe("the counter view", () => {
     const { page, problems } = await openWorkbench({ isBare: true, viewport: TABLET, colorScheme: "light" });
     const wide = amountAfter(await verdict(page), /rubs/);
     await page.getByLabel("Variant", { exact: true }).selectOption({ label: "narrow hub face" });
-    await page.locator('.verdict[data-verdict="clear"]').waitFor();
+    await page.locator('.verdict[data-verdict="fromExample"]').waitFor();
     const narrow = amountAfter(await verdict(page), /closest is/);
     expect([wide, narrow]).not.toContain(undefined);
     await page.getByRole("button", { name: "Counter view" }).click();
