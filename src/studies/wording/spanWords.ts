@@ -9,10 +9,15 @@ export function spanSentence(effect: SpanEffect, format: LengthFormat): string {
   const off = span - apart;
   if (Math.abs(off) < 0.5 * finestLength(format)) return "";
   const amount = `${amountWords(off, format)} ${off > 0 ? "taller" : "shorter"}`;
-  const more = [
-    `the upper arm stands at ${angleText(withSpan.upperArm)} to level instead of ${angleText(asMeasured.upperArm)}`,
-    `camber is ${angleText(withSpan.camber)} instead of ${angleText(asMeasured.camber)}`,
-    `caster ${angleText(withSpan.caster)} instead of ${angleText(asMeasured.caster)}`,
-  ];
+  const more = (
+    [
+      ["the upper arm stands to level at", withSpan.upperArm, asMeasured.upperArm],
+      ["camber is", withSpan.camber, asMeasured.camber],
+      ["caster is", withSpan.caster, asMeasured.caster],
+    ] as const
+  ).map(([what, now, before]) => {
+    const [is, was] = [angleText(now), angleText(before)];
+    return is === was ? `${what} ${is} as before` : `${what} ${is} instead of ${was}`;
+  });
   return `The knuckle is ${amount} than the arms' ball joints are apart; with it, as measured, ${more.join(", ")}.`;
 }
