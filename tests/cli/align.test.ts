@@ -165,7 +165,7 @@ describe("align for a person", () => {
     );
     expect(captured(["align", high])).toMatchObject({
       code: 2,
-      error: expect.stringMatching(/alignment\.targets\.stance: .*sky.*does not reach/),
+      error: expect.stringMatching(/stances\[0\]\.travel: 30 in: out of reach: .*the nearest that goes is/),
     });
   });
 });

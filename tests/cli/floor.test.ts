@@ -148,7 +148,16 @@ describe("pose with wheels at their own travels", () => {
   it("is the left half of one pose and the right half of another, on the floor between", () => {
     const args = ["--left-travel", "1 1/2", "--right-travel", "-1", "--steer", "0.5"];
     const { document } = capturedJson(["pose", file, ...args]);
-    expect(Object.keys(document)).toEqual(["units", "travels", "steer", "left", "right", "gaps", "floor"]);
+    expect(Object.keys(document)).toEqual([
+      "units",
+      "travels",
+      "steer",
+      "left",
+      "right",
+      "gaps",
+      "limitsPassed",
+      "floor",
+    ]);
     expect(document.travels).toEqual({ left: 1.5, right: -1 });
     const own = (travel: string) =>
       capturedJson(["pose", file, "--travel", travel, "--steer", "0.5"]).document;
@@ -170,7 +179,7 @@ describe("pose with wheels at their own travels", () => {
     expect(document.travels).toEqual({ left: 0.5, right: 1 });
     const plain = capturedJson(["pose", file, "--travel", "1/2"]).document;
     const floored = capturedJson(["pose", file, "--travel", "1/2", "--floor"]).document;
-    expect(Object.keys(plain)).toEqual(["units", "travel", "steer", "left", "right", "gaps"]);
+    expect(Object.keys(plain)).toEqual(["units", "travel", "steer", "left", "right", "gaps", "limitsPassed"]);
     expect(floored).toEqual({ ...plain, floor: floored.floor });
     expect(floored.floor.roll).toBe(0);
   });
