@@ -11,7 +11,7 @@ export function spanSentence(effect: SpanEffect, format: LengthFormat): string {
   const amount = `${amountWords(off, format)} ${off > 0 ? "taller" : "shorter"}`;
   const more = (
     [
-      ["the upper arm stands to level at", withSpan.upperArm, asMeasured.upperArm],
+      ["the upper arm leans from level by", withSpan.upperArm, asMeasured.upperArm],
       ["camber is", withSpan.camber, asMeasured.camber],
       ["caster is", withSpan.caster, asMeasured.caster],
     ] as const
