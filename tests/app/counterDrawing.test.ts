@@ -157,12 +157,24 @@ describe("the steer worth a picture", () => {
     const travel = 0;
     const [steering] = steerLimits(model, [travel])!;
     const found = tellingPose([{ model, steering: steering! }], travel);
-    const drawing = wheelDrawing(model, poseOf(travel, found.steer), found.side, "above", found.touches);
-    expect(drawing.gap?.entry.part).toBe(found.touches);
+    const drawing = wheelDrawing(
+      model,
+      poseOf(travel, found.steer),
+      found.side,
+      "above",
+      found.touches?.name,
+    );
+    expect(drawing.gap?.entry.part).toBe(found.touches?.name);
     expect(Math.abs(drawing.gap!.entry.gap)).toBeLessThan(0.05);
     // Nearer to straight ahead it does not touch.
-    const before = wheelDrawing(model, poseOf(travel, 0.8 * found.steer), found.side, "above", found.touches);
-    expect(before.gap!.entry.part).toBe(found.touches);
+    const before = wheelDrawing(
+      model,
+      poseOf(travel, 0.8 * found.steer),
+      found.side,
+      "above",
+      found.touches?.name,
+    );
+    expect(before.gap!.entry.part).toBe(found.touches?.name);
     expect(before.gap!.entry.gap).toBeGreaterThan(0.05);
   });
 

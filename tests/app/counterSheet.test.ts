@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { NOTHING_YET } from "../../src/app/counter/answerStore.ts";
 import { readSheetFields, sheetFieldsIn } from "../../src/app/sheet/sheetFields.ts";
-import { sheetRows, steerText, wheelText } from "../../src/app/sheet/sheetRows.ts";
+import { sheetRows, wheelText } from "../../src/app/sheet/sheetRows.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { checkClearance } from "../../src/studies/check.ts";
 import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
 import { type SteerLimits, steerLimits } from "../../src/studies/map/steerLimits.ts";
+import { steerText } from "../../src/studies/wording/sheetTexts.ts";
 import { exampleText } from "./exampleText.ts";
 import { memoryBox } from "./memoryBox.ts";
 
@@ -30,7 +31,8 @@ describe("the sheet's table", () => {
       FORMAT,
     );
     expect(rowOf(rows, "Hub face distance")).toEqual(["6 1/8 in", "5 5/8 in"]);
-    expect(rowOf(rows, "Half track")![1]).toMatch(/; 1\/2 in farther in per side than A$/);
+    // The difference is told once, in the sentence.
+    expect(rowOf(rows, "Half track")![1]).toMatch(/^[\d /]+ in$/);
     expect(rowOf(rows, "Nearest")).toEqual(["checking…", "checking…"]);
     expect(rowOf(rows, "Steers, aired out")).toEqual(["checking…", "checking…"]);
     // 8 in rim, half an inch of flange, as typed: 4 1/2 in.
@@ -45,7 +47,13 @@ describe("the sheet's table", () => {
       stances.map(({ travel }) => travel),
     )!;
     const rows = sheetRows(
-      [{ truck: wide!, answer: { report, steering, failure: null }, doubts: [] }],
+      [
+        {
+          truck: wide!,
+          answer: { report, steering, heights: stances.map(() => null), failure: null },
+          doubts: [],
+        },
+      ],
       stances,
       FORMAT,
     );
@@ -53,7 +61,7 @@ describe("the sheet's table", () => {
     expect(worst.word).toBe(report.verdict);
     expect(worst.text).toContain(report.worst!.part);
     expect(worst.text).toMatch(/side, mirrored on the other, at .*, (steered|with the wheels)/);
-    expect(rowOf(rows, "Steers, aired out")![0]).toBe(steerText(steering[0]!, wide!.model));
+    expect(rowOf(rows, "Steers, aired out")![0]).toBe(steerText(steering[0]!, null, wide!.model, FORMAT));
     expect(rows.flatMap(({ cells }) => cells.map(({ text }) => text)).join()).not.toMatch(/safe/i);
   });
 
@@ -71,8 +79,10 @@ describe("the sheet's table", () => {
       leftTurn: turn(end(1), end(1), 1),
       rightTurn: turn(end(-1), right, -1),
     });
-    expect(steerText(told(end(-1)), model)).toBe("both ways to the lock");
-    expect(steerText(told(lip), model)).toMatch(/^left to the lock; right to \d+°, then the lip touches$/);
+    expect(steerText(told(end(-1)), null, model, FORMAT)).toBe("both ways to the lock");
+    expect(steerText(told(lip), null, model, FORMAT)).toMatch(
+      /^left to the lock; right to \d+°, then the lip touches$/,
+    );
   });
 });
 

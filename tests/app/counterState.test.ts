@@ -103,11 +103,11 @@ describe("answers", () => {
     want([a, c], travels);
     want([a, d], travels);
     expect(requests.map(({ setup }) => setup)).toEqual([a.setup]);
-    answer({ id: requests[0]!.id, kind: "steering", steering: [] });
+    answer({ id: requests[0]!.id, kind: "steering", steering: [], heights: [] });
     expect(requests).toHaveLength(1);
     answer({ id: requests[0]!.id, kind: "failed", message: "gave up" });
     expect(requests[1]!.setup).toBe(d.setup);
-    expect(answerOf(a, travels)).toEqual({ steering: [], report: null, failure: "gave up" });
+    expect(answerOf(a, travels)).toEqual({ steering: [], heights: [], report: null, failure: "gave up" });
     expect(answerOf(d, travels).steering).toBeNull();
     // Wanted again later: what failed is not asked for without end.
     answer({ id: requests[1]!.id, kind: "failed", message: "gave up" });
@@ -120,10 +120,10 @@ describe("answers", () => {
     const { want, answerOf, store } = answerStoreOf(answerer);
     const a = truck(null);
     want([a], [0]);
-    answer({ id: requests[0]!.id + 5, kind: "steering", steering: [] });
+    answer({ id: requests[0]!.id + 5, kind: "steering", steering: [], heights: [] });
     expect(answerOf(a, [0]).steering).toBeNull();
     expect(store.getState().version).toBe(0);
-    answer({ id: requests[0]!.id, kind: "steering", steering: [] });
+    answer({ id: requests[0]!.id, kind: "steering", steering: [], heights: [] });
     expect(answerOf(a, [0]).steering).toEqual([]);
     expect(answerOf(a, [0, 50]).steering).toBeNull();
   });

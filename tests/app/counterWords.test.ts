@@ -1,18 +1,18 @@
 import { describe, expect, it } from "vitest";
+import { gapLabel } from "../../src/app/counter/gapLabel.ts";
+import { type Truck, truckOf } from "../../src/app/state/truck.ts";
+import type { CheckEntry, CheckReport, Verdict } from "../../src/studies/check.ts";
+import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
+import type { SteerLimits } from "../../src/studies/map/steerLimits.ts";
 import {
   outSentence,
   rangeClause,
   rangeSentence,
   steerClause,
+  steeringFacts,
   steerSentence,
-} from "../../src/app/counter/counterWords.ts";
-import { firstStop } from "../../src/app/counter/firstTouch.ts";
-import { gapLabel } from "../../src/app/counter/gapLabel.ts";
-import { type Truck, truckOf } from "../../src/app/state/truck.ts";
-import type { CheckEntry, CheckReport, Verdict } from "../../src/studies/check.ts";
-import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
-import type { NoLimits, SteerLimits } from "../../src/studies/map/steerLimits.ts";
-import { PoseStatus } from "../../src/suspension/poseStatus.ts";
+} from "../../src/studies/wording/comparisonWords.ts";
+import { firstStop } from "../../src/studies/wording/firstStop.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { exampleText } from "./exampleText.ts";
 
@@ -53,13 +53,13 @@ function report(verdict: Verdict, parts: readonly CheckEntry[]): CheckReport {
 describe("what is said at the counter", () => {
   it("how much farther out one stands, whichever it is", () => {
     expect(outSentence(["wide", "narrow"], [800 + 15.875, 800], FORMAT)).toBe(
-      'The wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
+      'At ride height, the wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
     );
     expect(outSentence(["narrow", "wide"], [800, 815.875], FORMAT)).toBe(
-      'The wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
+      'At ride height, the wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
     );
     expect(outSentence(["a", "b"], [800, 800.5], FORMAT)).toBe(
-      'The wheels of "a" and "b" sit equally far out.',
+      'At ride height, the wheels of "a" and "b" sit equally far out.',
     );
     expect(outSentence(["a", "b"], [812.5, 800], { units: "mm" })).toContain("12.5 mm farther out");
   });
@@ -67,35 +67,44 @@ describe("what is said at the counter", () => {
   it("at which steer the tire meets what, by the angle of the wheel that meets it", () => {
     const pose = solvePose(model.frontEnd, LOW, 0.5);
     if (!pose.ok) throw new Error("the test's own truck must reach half lock");
-    const angle = Math.round((Math.abs(pose.left.steerAngle) * 180) / Math.PI);
+    const angle = Math.floor((Math.abs(pose.left.steerAngle) * 180) / Math.PI);
     const told = limits(touch(0.5), end(1), end(-1), touch(-0.7, "right"));
-    expect(steerClause("wide", told, model)).toBe(`the tire of "wide" meets the lip at ${angle}° of steer`);
+    expect(steerClause("wide", steeringFacts(told, null, model, FORMAT), model, FORMAT)).toBe(
+      `the tire of "wide" meets the lip at ${angle}° of steer`,
+    );
   });
 
   it("that it touches straight ahead, that nothing touches, and what is not proven", () => {
     const stuck = limits(touch(0), touch(0, "right"), touch(0), touch(0, "right"));
-    expect(steerClause("wide", stuck, model)).toBe('the tire of "wide" touches the lip even straight ahead');
+    expect(steerClause("wide", steeringFacts(stuck, null, model, FORMAT), model, FORMAT)).toBe(
+      'the tire of "wide" touches the lip even straight ahead',
+    );
     const free = limits(end(1), end(1), end(-1), end(-1));
-    expect(steerClause("narrow", free, model)).toBe('"narrow" steers lock to lock and nothing touches');
+    expect(steerClause("narrow", steeringFacts(free, null, model, FORMAT), model, FORMAT)).toBe(
+      '"narrow" steers lock to lock and nothing touches',
+    );
     const unknown: Limit = { stop: "unproven", at: 0.5 };
-    expect(steerClause("odd", limits(unknown, end(1), end(-1), end(-1)), model)).toMatch(
-      /^"odd" is proven to touch nothing up to \d+° of steer; past that nothing is proven$/,
-    );
+    expect(
+      steerClause(
+        "odd",
+        steeringFacts(limits(unknown, end(1), end(-1), end(-1)), null, model, FORMAT),
+        model,
+        FORMAT,
+      ),
+    ).toMatch(/^"odd" is proven to touch nothing up to \d+° of steer; past that nothing is proven$/);
     const rod: Limit = { stop: "reach", at: -0.8, side: "right", joint: "tie rod" };
-    expect(steerClause("long", limits(end(1), end(1), end(-1), rod), model)).toMatch(
-      /^"long" steers to \d+°, where the right tie rod can go no farther; nothing touches before$/,
-    );
-    const nowhere: NoLimits = {
-      ok: false,
-      status: PoseStatus.UpperArmOutOfReach,
-      side: "left",
-      along: "travel",
-      startsAt: 70,
-      travel: LOW,
-      steer: 0,
-    };
-    expect(steerClause("tall", nowhere, model)).toMatch(
-      /^"tall" cannot stand there: the left .* cannot follow$/,
+    expect(
+      steerClause(
+        "long",
+        steeringFacts(limits(end(1), end(1), end(-1), rod), null, model, FORMAT),
+        model,
+        FORMAT,
+      ),
+    ).toMatch(/^"long" steers to \d+°, where the right tie rod can go no farther; nothing touches before$/);
+    const height = { stop: "reach", side: "left", joint: "upper arm", at: 70 } as const;
+    const facts = steeringFacts(free, height, model, FORMAT);
+    expect(steerClause("tall", facts, model, FORMAT)).toBe(
+      '"tall" can\'t come down to "aired out": the left upper arm cannot follow past 2 3/4 in of bump',
     );
   });
 

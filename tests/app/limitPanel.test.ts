@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { limitToAdd } from "../../src/app/limits/addLimit.ts";
 import { leastText, marginText } from "../../src/app/limits/leastText.ts";
-import { borderText, placeOf } from "../../src/app/limits/limitPlaces.ts";
+import { placeOf } from "../../src/app/limits/limitPlaces.ts";
 import { limitRows } from "../../src/app/limits/limitRows.ts";
 import type { ReportAnswer, ReportRequest } from "../../src/app/reports/reportMessages.ts";
 import { reportStoreOf } from "../../src/app/reports/reportStore.ts";
@@ -10,6 +10,7 @@ import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { limitMargins } from "../../src/studies/limits/limitsOf.ts";
 import { notChecked } from "../../src/studies/limits/limitsOn.ts";
 import { limitsOverRange } from "../../src/studies/limits/limitsPassed.ts";
+import { borderText } from "../../src/studies/wording/stopTexts.ts";
 
 const FILE = "half-ton-limits.json";
 const INCHES = { units: "in" } as const;
@@ -67,16 +68,16 @@ describe("rows of limits", () => {
     const margin = { measure: "angle", share: 0.1 } as const;
     const left = { ...margin, side: "left", name: "lower ball joint", margin: 0.05 } as const;
     const right = { ...left, side: "right" } as const;
-    expect(leastText([left, right], INCHES)).toBe("lower ball joint, kept by 2.9°");
-    expect(leastText([left, { ...right, margin: 0.2 }], INCHES)).toBe("left lower ball joint, kept by 2.9°");
+    expect(leastText([left, right], INCHES)).toBe("lower ball joint, kept by 2.8°");
+    expect(leastText([left, { ...right, margin: 0.2 }], INCHES)).toBe("left lower ball joint, kept by 2.8°");
   });
 
   it("a border is told by what sets it", () => {
     const at = 2 * 25.4;
-    expect(borderText({ stop: "limit", at, side: "left", name: "bump stop" }, "travel", INCHES)).toBe(
+    expect(borderText({ stop: "limit", at, side: "left", name: "bump stop" }, "travel", 0, INCHES)).toBe(
       "bump stop (left) at 2 in bump",
     );
-    expect(borderText({ stop: "end", at: -1 }, "steer", INCHES)).toBe("nothing up to full right lock");
+    expect(borderText({ stop: "end", at: -1 }, "steer", 0, INCHES)).toBe("nothing up to full right lock");
   });
 });
 

@@ -81,7 +81,7 @@ describe("the counter view", () => {
     await shot(page, "counter-tablet");
     // One inch of hub face, per side, on a pin that stands nearly level.
     expect(told).toContain(
-      'The wheels of "as it stands" sit 1 in farther out per side than those of "narrow hub face".',
+      'At ride height, the wheels of "as it stands" sit 1 in farther out per side than those of "narrow hub face".',
     );
     expect(told).toMatch(
       /At the "aired out" stance, the tire of "as it stands" meets the fender lip at \d+° of steer/,
@@ -113,13 +113,15 @@ describe("the counter view", () => {
     await slider.focus();
     for (let press = 0; press < 6; press++) await page.keyboard.press("ArrowRight");
     expect(await slider.getAttribute("aria-valuetext")).toBe("5 11/16 in");
-    expect(await label()).toContain("B, hub face 5 11/16 in: hub face 5 11/16 in");
+    expect(await label()).toContain("B, narrow hub face, hub face 5 11/16 in: hub face 5 11/16 in");
     expect(await sentences(page)).toMatch(
-      /sit 5\/8 in farther out per side than those of "hub face 5 11\/16 in"/,
+      /sit 5\/8 in farther out per side than those of "narrow hub face, hub face 5 11\/16 in"/,
     );
     await page.keyboard.press("End");
     expect(await slider.getAttribute("aria-valuetext")).toBe("6 13/16 in");
-    expect(await sentences(page)).toMatch(/The wheels of "hub face 6 13\/16 in" sit 1\/2 in farther out/);
+    expect(await sentences(page)).toMatch(
+      /the wheels of "narrow hub face, hub face 6 13\/16 in" sit 1\/2 in farther out/,
+    );
     await counterView(page).getByRole("button", { name: "Back to narrow hub face" }).click();
     expect(await sentences(page)).toBe(before);
 
@@ -199,7 +201,8 @@ describe("the customer's sheet", () => {
       has("A · as it stands: The tire rubs the fender lip");
       has(rubs![0]);
       has("Hub face distance 6 5/16 in 5 5/16 in");
-      has("1 in farther in per side than A");
+      has("At ride height, the wheels of");
+      has("1 in farther out per side than those of");
       has("Steers, aired out");
       for (const angle of ["Camber", "Caster", "Toe"]) has(`${angle} at ride height`);
       has("P235/70R15 on 15 × 8 in, backspacing 4 1/4 in");

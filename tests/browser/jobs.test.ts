@@ -118,8 +118,10 @@ describe.each([
       await page.mouse.move(to.x, to.y, { steps: 12 });
       await page.mouse.up();
     }
-    await expect.poll(() => poseSentence(page)).toMatch(/^Aired out .*, steered \d+° to the left/);
-    expect(await poseSentence(page)).toMatch(/(tire|wheel) is .* in into the fender lip/);
+    await expect
+      .poll(() => poseSentence(page))
+      .toMatch(/^At the "aired out" stance, steered \d+° to the left/);
+    expect(await poseSentence(page)).toMatch(/(tire|wheel) rubs the fender lip by /);
     await mapDrawn(page);
     const [turns] = steerLimits(model, [AIRED_OUT])!;
     const [lowest] = lowestTravels(model, [1])!;
@@ -305,7 +307,9 @@ describe("the built page", () => {
     const end = await worked();
     await page.mouse.move(to.x, to.y);
     await page.mouse.up();
-    await expect.poll(() => poseSentence(page)).toMatch(/^Aired out .*, steered \d+° to the left/);
+    await expect
+      .poll(() => poseSentence(page))
+      .toMatch(/^At the "aired out" stance, steered \d+° to the left/);
     const each = (what: keyof typeof start) => ((1000 * (end[what] - start[what])) / moves).toFixed(1);
     console.log(
       `main thread, processor time an event of a drag on the map: ${each("all")} ms, of them scripts ${each("scripts")} ms, style and layout ${each("layout")} ms`,

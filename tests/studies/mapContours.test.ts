@@ -13,6 +13,7 @@ function drawn(rows: number, cols: number, gap: (travel: number, steer: number) 
   const side: MapSide = {
     gap: values,
     moving: values,
+    together: Number.POSITIVE_INFINITY,
     pair: new Int16Array(rows * cols),
     point: new Float64Array(3 * rows * cols),
   };

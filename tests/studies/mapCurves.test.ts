@@ -297,7 +297,7 @@ describe("both curves", () => {
     expect(one.touch.left.at).toBe(other.touch.right.at);
   });
 
-  it("leave out what rides together, which no pose changes", () => {
+  it("end where they start at what rides together below the level, which no pose changes", () => {
     const { hardware } = demoModel({ hardware: {} }).setup;
     const made = modelOf({ ...model.setup, hardware, allowance: 500 }, "test");
     if (!made.ok) throw new TypeError("does not go together");
@@ -305,6 +305,11 @@ describe("both curves", () => {
     const [row] = steerLimits(made.model, [0]) ?? [];
     const names = made.model.pairs.flatMap((pair) => (pair.kind === "together" ? [pair.name] : []));
     if (!row?.ok || row.leftTurn.allowance.either.stop !== "touch") throw new TypeError("keeps 500 mm");
-    expect(names).not.toContain(row.leftTurn.allowance.either.part);
+    expect(names).toContain(row.leftTurn.allowance.either.part);
+    expect(row.leftTurn.allowance.either).toMatchObject({ at: 0, together: true });
+    const [low] = lowestTravels(made.model, [0]) ?? [];
+    if (!low?.ok) throw new TypeError("stands straight ahead");
+    expect(low.allowance.either).toMatchObject({ at: low.allowance.from, together: true });
+    expect(names).toContain(low.allowance.either.stop === "touch" ? low.allowance.either.part : "");
   });
 });

@@ -36,6 +36,7 @@ function CounterBoard({ comparison }: { comparison: Comparison }) {
   const { front, above, telling } = picturesOf(comparison);
   const sentences = comparisonSentences(comparison);
   const told = toldOf(comparison);
+  const at = stances.findIndex((stance) => stance.travel === travel);
   const failure = told.find(({ answer }) => answer.failure !== null)?.answer.failure;
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const slack = slider ? 12.7 : 0;
@@ -76,7 +77,7 @@ function CounterBoard({ comparison }: { comparison: Comparison }) {
         <div className="counter-tags">
           {told.map((contender) => (
             <div key={contender.letter} className="counter-told">
-              <VerdictTag contender={contender} />
+              <VerdictTag {...{ contender, at, travel, format }} />
               <DoubtNotes doubts={contender.doubts} />
             </div>
           ))}

@@ -16,6 +16,8 @@ export interface Pictured {
   readonly letter: "A" | "B";
   readonly name: string;
   readonly drawing: WheelDrawing;
+  /** It can come to the pose drawn: reach and limits let it. */
+  readonly stands: boolean;
   /** mm. */
   readonly hubFace: number;
   /** mm. */
@@ -138,11 +140,12 @@ function bodyClass({ thickness, isClosed }: BodyLine): string {
 }
 
 function spoken(
-  { letter, name, drawing, hubFace }: Pictured,
+  { letter, name, drawing, hubFace, stands }: Pictured,
   label: GapLabel | null | undefined,
   format: LengthFormat,
 ) {
   const nearest =
     label && drawing.gap ? `; ${drawing.gap.part}: ${label.said} ${label.amount}`.trimEnd() : "";
-  return `${letter}, ${name}: hub face ${lengthText(hubFace, format)}${nearest}.`;
+  const at = stands ? nearest : "; cannot come to this pose, so nothing is marked";
+  return `${letter}, ${name}: hub face ${lengthText(hubFace, format)}${at}.`;
 }

@@ -1,6 +1,7 @@
 import { formatIssue } from "../../setup/formatIssue.ts";
 import { modelAsked } from "../../studies/alignment/modelAsked.ts";
 import { checkClearance } from "../../studies/check.ts";
+import { heightStop } from "../../studies/limits/heightWay.ts";
 import { steerLimits } from "../../studies/map/steerLimits.ts";
 import { pageBudget } from "../pageBudget.ts";
 import type { CounterAnswer, CounterRequest } from "./counterMessages.ts";
@@ -11,8 +12,10 @@ export function answerCounter(request: CounterRequest, answer: (answer: CounterA
   try {
     const built = modelAsked(request);
     if (!built.ok) throw new Error(built.issues.map(formatIssue).join("; "));
-    answer({ id, kind: "steering", steering: steerLimits(built.model, travels, pageBudget()) });
-    answer({ id, kind: "check", report: checkClearance(built.model, { budget: pageBudget() }) });
+    const { model } = built;
+    const heights = travels.map((travel) => heightStop(model, travel, pageBudget()));
+    answer({ id, kind: "steering", steering: steerLimits(model, travels, pageBudget()), heights });
+    answer({ id, kind: "check", report: checkClearance(model, { budget: pageBudget() }) });
   } catch (error) {
     answer({ id, kind: "failed", message: error instanceof Error ? error.message : String(error) });
   }

@@ -1,5 +1,6 @@
 import { createStore } from "zustand/vanilla";
 import type { CheckReport } from "../../studies/check.ts";
+import type { HeightStop } from "../../studies/limits/heightWay.ts";
 import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
 import type { Truck } from "../state/truck.ts";
 import type { CounterAnswer, CounterRequest } from "./counterMessages.ts";
@@ -8,6 +9,8 @@ import type { CounterAnswer, CounterRequest } from "./counterMessages.ts";
 export interface TruckAnswer {
   /** At each height asked for; null = not known yet. */
   readonly steering: readonly (SteerLimits | NoLimits)[] | null;
+  /** What keeps the truck from each height asked for, null = it stands there; null = not known yet. */
+  readonly heights: readonly (HeightStop | null)[] | null;
   /** Over the whole range; null = not known yet. */
   readonly report: CheckReport | null;
   /** Why there will be no more; null = all is well. */
@@ -20,7 +23,7 @@ export interface Answerer {
   onAnswer(listener: (answer: CounterAnswer) => void): void;
 }
 
-export const NOTHING_YET: TruckAnswer = { steering: null, report: null, failure: null };
+export const NOTHING_YET: TruckAnswer = { steering: null, heights: null, report: null, failure: null };
 
 interface Known {
   readonly travels: readonly number[];
@@ -81,7 +84,9 @@ export function answerStoreOf(answerer: Answerer) {
 }
 
 function withAnswer(before: TruckAnswer, answer: CounterAnswer): TruckAnswer {
-  if (answer.kind === "steering") return { ...before, steering: answer.steering };
+  if (answer.kind === "steering") {
+    return { ...before, steering: answer.steering, heights: answer.heights };
+  }
   if (answer.kind === "check") return { ...before, report: answer.report };
   return { ...before, failure: answer.message };
 }

@@ -1,12 +1,16 @@
 import { answerClause } from "../../studies/wording/answerWords.ts";
 import {
-  halfTrackAt,
+  halfTrack,
   outSentence,
   rangeClause,
   rangeSentence,
+  type SteeringFacts,
   steerClause,
+  steeringFacts,
   steerSentence,
-} from "./counterWords.ts";
+} from "../../studies/wording/comparisonWords.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { TruckAnswer } from "./answerStore.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
 
 /** What is said of a comparison, in order; null = not known yet. */
@@ -21,11 +25,10 @@ export function comparisonSentences(comparison: Comparison): ComparisonSentences
   const { first, second, stances, travel, format } = comparison;
   const told = toldOf(comparison);
   const at = stances.findIndex((stance) => stance.travel === travel);
-  const halves = told.map(({ truck }) => halfTrackAt(truck.model, travel));
-  const [a, b] = halves;
-  const steers = told.flatMap(({ name, truck, answer, doubts }) => {
-    const steering = answer.steering?.[at];
-    return steering ? [answerClause(steerClause(name, steering, truck.model), doubts)] : [];
+  const [a, b] = told.map(({ truck }) => halfTrack(truck.model));
+  const steers = told.flatMap((one) => {
+    const facts = steeringFactsOf(one, at, format);
+    return facts ? [answerClause(steerClause(one.name, facts, one.truck.model, format), one.doubts)] : [];
   });
   const ranges = told.flatMap(({ name, truck, answer, doubts }) =>
     answer.report ? [answerClause(rangeClause(name, answer.report, truck.model, format), doubts)] : [],
@@ -40,6 +43,17 @@ export function comparisonSentences(comparison: Comparison): ComparisonSentences
     steer: model && isAll(steers) ? steerSentence(travel, model, steers, format) : null,
     range: isAll(ranges) ? rangeSentence(ranges) : null,
   };
+}
+
+/** What is told of one truck's steering at a height, by its place among those asked for; null = not known yet. */
+function steeringFactsOf(
+  { truck, answer }: { readonly truck: Contender["truck"]; readonly answer: TruckAnswer },
+  at: number,
+  format: LengthFormat,
+): SteeringFacts | null {
+  const steering = answer.steering?.[at];
+  const height = answer.heights?.[at];
+  return steering && height !== undefined ? steeringFacts(steering, height, truck.model, format) : null;
 }
 
 /** The trucks to tell of: both, or the one that both are. */

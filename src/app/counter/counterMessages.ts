@@ -1,5 +1,6 @@
 import type { ModelAsk } from "../../studies/alignment/modelAsked.ts";
 import type { CheckReport } from "../../studies/check.ts";
+import type { HeightStop } from "../../studies/limits/heightWay.ts";
 import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
 
 /** A truck asked about. Numbered, so that an answer can be matched to its question. */
@@ -11,6 +12,12 @@ export interface CounterRequest extends ModelAsk {
 
 /** First how far it steers at each height asked for, in that order; then, after a while, the whole range. */
 export type CounterAnswer =
-  | { readonly id: number; readonly kind: "steering"; readonly steering: readonly (SteerLimits | NoLimits)[] }
+  | {
+      readonly id: number;
+      readonly kind: "steering";
+      readonly steering: readonly (SteerLimits | NoLimits)[];
+      /** What keeps the truck from each height; null = it stands there. */
+      readonly heights: readonly (HeightStop | null)[];
+    }
   | { readonly id: number; readonly kind: "check"; readonly report: CheckReport }
   | { readonly id: number; readonly kind: "failed"; readonly message: string };

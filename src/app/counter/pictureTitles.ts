@@ -1,4 +1,5 @@
-import { heightWords, isStraight, steerWords } from "../../studies/wording/poseWords.ts";
+import { heightWords, isStraight, steerWords, wayOf } from "../../studies/wording/poseWords.ts";
+import { farText } from "../../studies/wording/stopTexts.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { PictureContent } from "./pictures.ts";
 import type { TellingPose } from "./tellingPose.ts";
@@ -17,13 +18,22 @@ export function aboveTitle({ side, steer, touches }: TellingPose, comparison: Co
   const pose = truck && solvePose(truck.model.frontEnd, comparison.travel, steer);
   const steered = isStraight(steer)
     ? "wheels straight ahead"
-    : steerWords(steer, pose?.ok ? pose : null, side);
+    : touches !== null
+      ? `steered ${farText(touches)} to the ${wayOf(steer)}`
+      : steerWords(steer, pose?.ok ? pose : null, side);
   const wheel = side === "left" ? "left wheel" : "right wheel, drawn mirrored";
   return `From above, ${wheel}, ${steered}${touches === null ? "" : ", where something first touches"}.`;
 }
 
 /** What the gaps of a picture are to; "" = it shows none. */
 export function gapNote({ pictured }: PictureContent): string {
+  const barred = pictured.filter(({ stands }) => !stands).map(({ letter }) => letter);
+  const nothing =
+    barred.length === 0 ? "" : `${barred.join(" and ")} cannot come to this pose: nothing is marked on it.`;
+  return [gapText(pictured), nothing].filter((text) => text !== "").join(" ");
+}
+
+function gapText(pictured: PictureContent["pictured"]): string {
   const parts = [...new Set(pictured.flatMap(({ drawing }) => (drawing.gap ? [drawing.gap.part] : [])))];
   if (parts.length === 0) return "";
   return `The gap is to the ${parts.join(" and the ")}.`;

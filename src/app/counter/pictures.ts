@@ -1,5 +1,7 @@
+import { canStand } from "../../studies/limits/heightWay.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { type BodyLine, bodyDrawing } from "./bodyDrawing.ts";
+import { nearestBodyGap } from "./nearestBodyGap.ts";
 import { type TellingPose, tellingPose } from "./tellingPose.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
 import type { Pictured } from "./WheelPicture.tsx";
@@ -23,7 +25,9 @@ export function picturesOf({ first, second, stances, travel }: Comparison): Pict
   const at = stances.findIndex((stance) => stance.travel === travel);
   const contenders = [first, second].filter((one) => one !== null);
   const telling = tellingPose(
-    contenders.map(({ truck, answer }) => ({ model: truck.model, steering: answer.steering?.[at] ?? null })),
+    contenders
+      .filter(({ truck }) => canStand(truck.model, travel, 0))
+      .map(({ truck, answer }) => ({ model: truck.model, steering: answer.steering?.[at] ?? null })),
     travel,
   );
   const content = (view: DrawingView, steer: number) => contentOf(contenders, view, travel, steer, telling);
@@ -43,13 +47,23 @@ function contentOf(
     const { model, setup } = truck;
     const pose = solvePose(model.frontEnd, travel, steer);
     if (!pose.ok) continue;
-    const drawing = wheelDrawing(model, pose, side, view, view === "above" ? touches : null);
+    // A truck that cannot come to this pose is drawn where it would be, and nothing is marked on it.
+    const stands = canStand(model, travel, steer);
+    const drawing = wheelDrawing(
+      model,
+      pose,
+      side,
+      view,
+      view === "above" && touches ? touches.name : null,
+      stands,
+    );
     if (pictured.length === 0) {
-      const nearest = drawing.gap?.entry.point;
+      const nearest = nearestBodyGap(model, pose, side)?.point;
       const cut = view === "front" ? pose[side].wheelCenter[0] : (nearest?.[2] ?? pose[side].wheelCenter[2]);
       body = bodyDrawing(model, side, view, cut);
     }
-    pictured.push({ letter, name, drawing, hubFace: setup.knuckle.hubFace, allowance: setup.allowance });
+    const { allowance, knuckle } = setup;
+    pictured.push({ letter, name, drawing, stands, hubFace: knuckle.hubFace, allowance });
   }
   return { pictured, body };
 }

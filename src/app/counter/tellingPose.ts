@@ -1,8 +1,9 @@
 import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model.ts";
+import { firstStop } from "../../studies/wording/firstStop.ts";
+import { type SteerStop, steerStop } from "../../studies/wording/stopFacts.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
-import { firstStop } from "./firstTouch.ts";
 import { nearestBodyGap } from "./nearestBodyGap.ts";
 
 /** The steer worth a picture at a height, and the wheel to look at there. */
@@ -10,8 +11,8 @@ export interface TellingPose {
   readonly side: Side;
   /** −1 … +1. */
   readonly steer: number;
-  /** The pair that touches there first; null = none does, and it is the lock where the left wheel is nearest. */
-  readonly touches: string | null;
+  /** The touch met there first, as it is told; null = none is, and it is the lock where the left wheel is nearest. */
+  readonly touches: SteerStop | null;
 }
 
 /** One truck and how far it steers at the height, null = not known yet. */
@@ -26,12 +27,14 @@ const INSIDE = 1 - 1e-6;
 /** Where the first of the trucks touches first; where none does, the lock at which a left wheel is nearest. @param travel mm */
 export function tellingPose(trucks: readonly Steered[], travel: number): TellingPose {
   let first: TellingPose | null = null;
-  for (const { steering } of trucks) {
+  for (const { model, steering } of trucks) {
     if (!steering?.ok) continue;
     const stop = firstStop(steering);
-    if (stop.stop !== "touch") continue;
+    // What rides with the wheel and rubs is marked at any steer.
+    if (stop.stop !== "touch" || stop.together) continue;
     if (first === null || Math.abs(stop.at) < Math.abs(first.steer)) {
-      first = { side: stop.side, steer: stop.at * INSIDE, touches: stop.part };
+      const touches = steerStop(stop, travel, model);
+      first = { side: stop.side, steer: stop.at * INSIDE, touches };
     }
   }
   return first ?? nearestLock(trucks, travel);

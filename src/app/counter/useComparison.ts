@@ -86,7 +86,9 @@ export function useComparison(): Comparison | null {
 
   const step = format.units === "mm" ? 1 : 25.4 / 16;
   const nameOf = (variant: string | null) => variant ?? AS_IT_STANDS;
-  const whatIfName = choice.hubFace === null ? "" : `hub face ${lengthText(choice.hubFace, format)}`;
+  // A variant tried with another hub face keeps its name: its other changes are still on the truck.
+  const hubFaceName = choice.hubFace === null ? "" : `hub face ${lengthText(choice.hubFace, format)}`;
+  const whatIfName = [chosen[1], hubFaceName].filter(Boolean).join(", ");
   return {
     setupName: setup.name,
     standing: standingOfBoth([first, second], isAligned),

@@ -54,7 +54,8 @@ const HUB_FACE_HALF = 70;
 
 /**
  * Draws one side's wheel at a pose. Costs a hull of some thousand points.
- * @param part the pair whose gap is marked; null, or one that side does not have = the nearest body part
+ * @param part the pair whose gap is marked; null, or one that side does not have = what rides with the wheel and rubs,
+ * else the nearest body part. @param isMarked false = no gap is marked: the truck cannot come to this pose
  */
 export function wheelDrawing(
   model: Model,
@@ -62,6 +63,7 @@ export function wheelDrawing(
   side: Side,
   view: DrawingView,
   part: string | null = null,
+  isMarked = true,
 ): WheelDrawing {
   const { wheelCenter, wheelAxis, hubFace, upperBallJoint, lowerBallJoint, contactPatch } = pose[side];
   const put = sheetOf(view, side);
@@ -74,9 +76,7 @@ export function wheelDrawing(
   };
   const circle = (x: number, r: number) =>
     Array.from({ length: SIDES_OF_CIRCLE }, (_, k) => at(x, r, (2 * Math.PI * k) / SIDES_OF_CIRCLE));
-  const marked =
-    gapsAt(model, pose).find((entry) => entry.side === side && entry.part === part) ??
-    nearestBodyGap(model, pose, side);
+  const marked = isMarked ? markedGap(model, pose, side, part) : null;
   const { outline } = model.ring;
   const { profile } = model.tire;
   const end = profile.length;
@@ -97,6 +97,12 @@ export function wheelDrawing(
       onRing: put(marked.onRing),
     },
   };
+}
+
+function markedGap(model: Model, pose: SolvedPose, side: Side, part: string | null): GapEntry | null {
+  const gaps = gapsAt(model, pose).filter((entry) => entry.side === side);
+  const always = gaps.filter(({ together, gap }) => together && gap < 0).sort((a, b) => a.gap - b.gap);
+  return always[0] ?? gaps.find((entry) => entry.part === part) ?? nearestBodyGap(model, pose, side);
 }
 
 /** The part of a direction square to a unit axis, of length 1. */

@@ -13,19 +13,19 @@ export type LimitItemProps = {
   format: LengthFormat;
 };
 
-/** One limit: what is left of it at the pose shown, and where it is passed first. Pressing it goes there. */
+/** One limit: the least that is left of it and where that is, and what is left at the pose shown. Pressing it goes there. */
 export function LimitItem({ row, setup, format }: LimitItemProps) {
   const setPose = useWorkbench((s) => s.setPose);
   const { name, now, isAlike, overall } = row;
   const place = overall && placeOf(overall, setup, format);
   const isAnywhere = overall !== null && isPassed(overall);
   const word = row.isPassed ? "rubs" : isAnywhere ? "close" : "clear";
-  const side = now !== null && !isAlike ? now.side : null;
+  const side = overall !== null && !row.isLeastAlike ? overall.side : null;
   return (
     <li>
       <button
         type="button"
-        className={`limit-row${row.isPassed ? " limit-passed" : ""}`}
+        className="limit-row"
         disabled={place === null}
         onClick={() => place && setPose(place.travel, place.steer)}
       >
@@ -34,10 +34,19 @@ export function LimitItem({ row, setup, format }: LimitItemProps) {
           {name} {side && <span className="limit-side">{side}</span>}
           <span className="limit-where">{place ? place.words : "over the range: working it out"}</span>
         </span>
-        <span className="limit-amount">
-          {now === null ? "out of reach" : <Amount text={marginText(now, format)} />}
+        <span className={`limit-amount${isAnywhere ? " limit-passed" : ""}`}>
+          <span className="sr-only">least: </span>
+          {overall === null ? "…" : <Amount text={marginText(overall, format)} />}
         </span>
-        <ShareBar share={now?.share ?? 0} isPassed={row.isPassed} />
+        <span className={`limit-now${row.isPassed ? " limit-passed" : ""}`}>
+          <span className="sr-only">now: </span>
+          {now === null ? "out of reach" : <Amount text={marginText(now, format)} />}
+          {now !== null && !isAlike && <span className="limit-side"> {now.side}</span>}
+        </span>
+        <ShareBar
+          share={overall === null ? (now?.share ?? 0) : overall.margin / overall.range}
+          isPassed={isAnywhere}
+        />
       </button>
     </li>
   );

@@ -72,6 +72,11 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
           ? "Working out all travel and both locks…"
           : report && (passed === 0 ? "Every limit given is kept over all travel and both locks." : "")}
       </p>
+      <div className="limit-head" aria-hidden="true">
+        <span className="label">limit, the least in hand first</span>
+        <span className="label">least</span>
+        <span className="label">now</span>
+      </div>
       <ol className="limit-list">
         {(isWhole ? rows : rows.slice(0, FIRST_ROWS)).map((row) => (
           <LimitItem key={row.name} row={row} setup={truck.setup} format={format} />

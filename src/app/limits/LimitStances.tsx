@@ -1,9 +1,9 @@
 import type { BindsFirst, LimitStance } from "../../studies/limits/limitsOf.ts";
 import { lockText } from "../../studies/wording/poseText.ts";
+import { borderText } from "../../studies/wording/stopTexts.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { leastText } from "./leastText.ts";
-import { borderText } from "./limitPlaces.ts";
 
 export type LimitStancesProps = {
   stances: readonly LimitStance[];
@@ -33,7 +33,7 @@ export function LimitStances({ stances, format }: LimitStancesProps) {
                 </li>
               ))}
             </ul>
-            {first && <p className="fold-fine">{firstMetText(first, format)}</p>}
+            {first && <p className="fold-fine">{firstMetText(first, travel, format)}</p>}
           </li>
         ))}
       </ul>
@@ -42,7 +42,7 @@ export function LimitStances({ stances, format }: LimitStancesProps) {
 }
 
 /** What is met first on the four ways from a stance; ways on which nothing is met are not told. */
-function firstMetText(first: BindsFirst, format: LengthFormat): string {
+function firstMetText(first: BindsFirst, travel: number, format: LengthFormat): string {
   const ways = [
     ["going lower", first.bump, "travel"],
     ["going higher", first.droop, "travel"],
@@ -51,5 +51,5 @@ function firstMetText(first: BindsFirst, format: LengthFormat): string {
   ] as const;
   const met = ways.filter(([, border]) => border.stop !== "end");
   if (met.length === 0) return "From here nothing is met up to the ends of travel and both locks.";
-  return `Met first from here: ${met.map(([way, border, along]) => `${way}, ${borderText(border, along, format)}`).join("; ")}.`;
+  return `Met first from here: ${met.map(([way, border, along]) => `${way}, ${borderText(border, along, along === "travel" ? travel : 0, format)}`).join("; ")}.`;
 }

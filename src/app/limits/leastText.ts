@@ -8,7 +8,10 @@ import { keepTogether } from "../words/keepTogether.ts";
 export const ALIKE = 1e-3;
 
 /** Whether a margin is kept, and by how much: `kept by 1/4 in`, `just met`, `passed by 1.2°`. */
-export function marginText({ margin, measure }: LimitMargin, format: LengthFormat): string {
+export function marginText(
+  { margin, measure }: Pick<LimitMargin, "margin" | "measure">,
+  format: LengthFormat,
+): string {
   if (Math.abs(margin) <= KEPT) return "just met";
   const word = margin < 0 ? "passed by" : "kept by";
   return `${word} ${keepTogether(marginWords(margin, measure, format))}`;

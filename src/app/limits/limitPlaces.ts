@@ -1,7 +1,7 @@
 import type { Setup } from "../../setup/types.ts";
-import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
-import { heightText, lockText, travelText } from "../../studies/wording/poseText.ts";
+import { heightText, lockText } from "../../studies/wording/poseText.ts";
+import { safeLength, safePercent } from "../../studies/wording/safeSide.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 
 /** A pose to go to, with its words. */
@@ -16,6 +16,12 @@ export function placeOf(limit: LimitOverRange, setup: Setup, format: LengthForma
   const at = (travel: number, steer: number) => ({
     ...{ travel, steer, where: `${heightText(travel, setup, format)}, ${lockText(steer)}` },
   });
+  // Where it is passed is told no later than it is.
+  const from = (travel: number, steer: number) => {
+    const told = safeLength(travel, travel < 0 ? "up" : "down", format);
+    const share = (Math.sign(steer) * safePercent(steer)) / 100;
+    return { ...at(travel, steer), where: `${heightText(told, setup, format)}, ${lockText(share)}` };
+  };
   if (!isPassed(limit)) {
     const { where, ...pose } = at(limit.travel, limit.steer);
     return { ...pose, words: `least at ${where}` };
@@ -23,29 +29,14 @@ export function placeOf(limit: LimitOverRange, setup: Setup, format: LengthForma
   const { starts } = limit;
   const travel = starts?.bump ?? starts?.droop ?? null;
   if (travel !== null) {
-    const { where, ...pose } = at(travel, 0);
+    const { where, ...pose } = from(travel, 0);
     return { ...pose, words: `passed from ${where} on` };
   }
   const start = starts?.left ?? starts?.right ?? null;
   if (start !== null) {
-    const { where, ...pose } = at(start.travel, start.steer);
+    const { where, ...pose } = from(start.travel, start.steer);
     return { ...pose, words: `passed from ${where} on` };
   }
   const { where, ...pose } = at(limit.travel, limit.steer);
   return { ...pose, words: `passed most at ${where}` };
-}
-
-/** What is met on a way from a stance: `the bump stop at 3 in bump`. @param along what `at` of the border is */
-export function borderText(border: LimitBorder, along: "travel" | "steer", format: LengthFormat): string {
-  const at = along === "travel" ? travelText(border.at, format) : lockText(border.at);
-  switch (border.stop) {
-    case "limit":
-      return `${border.name} (${border.side}) at ${at}`;
-    case "reach":
-      return `the ${border.side} ${border.joint} ends at ${at}`;
-    case "unproven":
-      return `nothing is proven past ${at}`;
-    case "end":
-      return `nothing up to ${at}`;
-  }
 }

@@ -3,19 +3,21 @@ import type { LimitMargin, LimitPose } from "../../studies/limits/limitsOf.ts";
 import type { LimitOverRange } from "../../studies/limits/limitsPassed.ts";
 import { ALIKE } from "./leastText.ts";
 
-/** One limit in the list: the worse of both sides at the pose shown, and over the whole range. */
+/** One limit in the list: the worse of both sides over the whole range, and at the pose shown. */
 export interface LimitRow {
   readonly name: string;
   /** null while the pose is out of reach. */
   readonly now: LimitMargin | null;
   /** Both sides have the same margin now. */
   readonly isAlike: boolean;
+  /** Both sides have the same least margin over the range. */
+  readonly isLeastAlike: boolean;
   readonly isPassed: boolean;
   /** null while it is being worked out. */
   readonly overall: LimitOverRange | null;
 }
 
-/** A row a limit, the least share in hand first: at the pose shown, or over the range where there is no such pose. */
+/** A row a limit, the least share in hand over the range first; by the pose shown as long as the range is not known. */
 export function limitRows(pose: LimitPose | null, overall: readonly LimitOverRange[] | null): LimitRow[] {
   const rows = new Map<string, LimitRow>();
   for (const margin of pose?.ok ? pose.margins : []) {
@@ -24,21 +26,24 @@ export function limitRows(pose: LimitPose | null, overall: readonly LimitOverRan
     const isAlike = row?.now != null && Math.abs(row.now.margin - margin.margin) < ALIKE;
     if (row === undefined)
       rows.set(margin.name, {
-        ...{ name: margin.name, now: margin, isAlike: false, isPassed: margin.margin < -KEPT },
+        ...{ name: margin.name, now: margin, isAlike: false, isLeastAlike: false },
+        isPassed: margin.margin < -KEPT,
         overall: null,
       });
     else if (isAlike) rows.set(margin.name, { ...row, isAlike });
   }
   for (const limit of overall ?? []) {
     const row = rows.get(limit.name) ?? {
-      ...{ name: limit.name, now: null, isAlike: true, isPassed: false, overall: null },
+      ...{ name: limit.name, now: null, isAlike: true, isLeastAlike: false },
+      ...{ isPassed: false, overall: null },
     };
-    if (row.overall === null || limit.margin < row.overall.margin)
-      rows.set(limit.name, { ...row, overall: limit });
+    const isLeastAlike = row.overall !== null && Math.abs(row.overall.margin - limit.margin) < ALIKE;
+    const isWorse = row.overall === null || (!isLeastAlike && limit.margin < row.overall.margin);
+    rows.set(limit.name, { ...row, isLeastAlike, overall: isWorse ? limit : row.overall });
   }
   return [...rows.values()].sort((a, b) => shareOf(a) - shareOf(b));
 }
 
 function shareOf({ now, overall }: LimitRow): number {
-  return now?.share ?? (overall === null ? 1 : overall.margin / overall.range);
+  return overall === null ? (now?.share ?? 1) : overall.margin / overall.range;
 }

@@ -1,4 +1,5 @@
-import { lowTexts, steerTexts } from "../../studies/wording/stopTexts.ts";
+import { lowStop, steerStop } from "../../studies/wording/stopFacts.ts";
+import { lowPanelText, steerPanelText } from "../../studies/wording/stopTexts.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -8,6 +9,9 @@ export type MapLimitsProps = {
   truck: Truck;
 };
 
+/** No pose to start from. */
+const UNREACHED = "the linkage cannot go there";
+
 /** The two answers people ask of a map, at the pose shown: how far it steers at this height, how low at this steer. */
 export function MapLimits({ truck }: MapLimitsProps) {
   const limits = useMap((s) => (s.of === truck ? s.limits : null));
@@ -16,15 +20,20 @@ export function MapLimits({ truck }: MapLimitsProps) {
   const isCurrent = useWorkbench(
     (s) => limits !== null && limits.travel === s.travel && limits.steer === s.steer,
   );
-  const steer = limits && steerTexts(limits.steering, truck.model);
+  const { model } = truck;
+  const { steering, lowering } = limits ?? {};
+  const steers = (turn: "leftTurn" | "rightTurn") =>
+    steering?.ok ? steerPanelText(steerStop(steering[turn].touch.either, steering.travel, model)) : UNREACHED;
+  const low = () =>
+    lowering?.ok ? lowPanelText(lowStop(lowering.touch, lowering.steer, model, format), format) : UNREACHED;
   return (
     <dl className="map-limits" aria-busy={!isCurrent}>
       <dt>Here it steers left to</dt>
-      <dd>{steer?.left ?? "…"}</dd>
+      <dd>{steering ? steers("leftTurn") : "…"}</dd>
       <dt>right to</dt>
-      <dd>{steer?.right ?? "…"}</dd>
+      <dd>{steering ? steers("rightTurn") : "…"}</dd>
       <dt>goes down to</dt>
-      <dd>{limits ? lowTexts(limits.lowering, format) : "…"}</dd>
+      <dd>{lowering ? low() : "…"}</dd>
     </dl>
   );
 }

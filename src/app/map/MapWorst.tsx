@@ -14,6 +14,8 @@ export function MapWorst({ frame, side }: MapWorstProps) {
   const first = entries[0];
   if (first === undefined) return null;
   const worst = entries.reduce((least, entry) => (entry.gap < least.gap ? entry : least), first);
+  // What rides with the wheel is as near everywhere: no place of the map is its own.
+  if (worst.together) return null;
   const x = frame.x(worst.steer);
   const y = frame.y(worst.travel);
   return (

@@ -16,7 +16,7 @@ export function drawnMapOf(model: Model, budget: Budget): DrawnMap {
   });
   return {
     map,
-    gap: { both: both.moving, left: map.left.moving, right: map.right.moving },
+    gap: { both: both.gap, left: map.left.gap, right: map.right.gap },
     lines: { both: lines(both), left: lines(map.left), right: lines(map.right) },
     borders: bordersOf(map),
     limitBorder: limitBorderOf(map),
@@ -25,7 +25,12 @@ export function drawnMapOf(model: Model, budget: Budget): DrawnMap {
 
 function worseOf(left: MapSide, right: MapSide): MapSide {
   const least = (a: Float64Array, b: Float64Array) => a.map((v, i) => Math.min(v, b[i]!));
-  return { ...left, gap: least(left.gap, right.gap), moving: least(left.moving, right.moving) };
+  return {
+    ...left,
+    gap: least(left.gap, right.gap),
+    moving: least(left.moving, right.moving),
+    together: Math.min(left.together, right.together),
+  };
 }
 
 /** The joints that end the reach somewhere in the map. */

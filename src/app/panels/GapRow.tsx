@@ -1,6 +1,6 @@
 import type { Setup } from "../../setup/types.ts";
 import { amountText } from "../../studies/wording/amountText.ts";
-import { gapWord } from "../../studies/wording/gapWord.ts";
+import { amountWord, gapWord } from "../../studies/wording/gapWord.ts";
 import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -12,8 +12,6 @@ export type GapRowProps = {
   setup: Setup;
   format: LengthFormat;
 };
-
-const WORDS = { rubs: "rubs by", close: "close", clear: "clear" } as const;
 
 /** One part: its worst gap and where that is, its gap now. Pressing it goes there and points the part out. */
 export function GapRow({ row, setup, format }: GapRowProps) {
@@ -47,15 +45,19 @@ export function GapRow({ row, setup, format }: GapRowProps) {
           <span className="gap-where">{where}</span>
         </span>
         <span className="gap-amount">
-          <span className="gap-word">{WORDS[word]}</span> {amountText(shown.gap, format, true)}
+          <span className="gap-word">{amountWord(word)}</span> {amountText(shown.gap, format, true)}
         </span>
         <span className="gap-now">
-          <span className="sr-only">{now !== null && now.gap < 0 ? "now rubs by " : "now "}</span>
-          {/* Read out, "rubs by" says it. */}
-          {now !== null && now.gap < 0 && <span aria-hidden="true">−</span>}
-          {now === null ? "–" : amountText(now.gap, format, true)}
+          <span className="sr-only">now </span>
+          {now === null ? "–" : nowText(now.gap, format)}
         </span>
       </button>
     </li>
   );
+}
+
+/** A gap now: a rub says so in words, however light it is. */
+function nowText(gap: number, format: LengthFormat): string {
+  const amount = amountText(gap, format, true);
+  return gap < 0 ? `rubs ${amount}` : amount;
 }

@@ -1,10 +1,10 @@
 import "./poseSentence.css";
+import { poseSentence } from "../../studies/wording/poseSentence.ts";
 import { shownGaps, shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
-import { poseSentence } from "../words/poseSentence.ts";
 
 export type PoseSentenceProps = {
   truck: Truck;
@@ -20,7 +20,7 @@ export function PoseSentence({ truck }: PoseSentenceProps) {
       <h2 id="pose-sentence-title" className="label">
         At this height and steering angle
       </h2>
-      <p aria-live="polite">{pose && keepTogether(poseSentence(truck, pose, gaps, format))}</p>
+      <p aria-live="polite">{pose && keepTogether(poseSentence(gaps, pose, truck.model, format))}</p>
     </section>
   );
 }

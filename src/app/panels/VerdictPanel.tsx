@@ -2,6 +2,7 @@ import "./verdictPanel.css";
 import { answerState } from "../../studies/doubts/doubt.ts";
 import { answerHeadline, answerSentence } from "../../studies/wording/answerWords.ts";
 import { countedSentence } from "../../studies/wording/limitSentences.ts";
+import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { StandingSwitch } from "../aligning/StandingSwitch.tsx";
 import { StandingTag } from "../aligning/StandingTag.tsx";
@@ -26,7 +27,7 @@ export function VerdictPanel() {
   const doubts = doubtsOf(truck);
   const report = check.status === "done" ? check.report : null;
   const state = report ? answerState(report.verdict, doubts) : null;
-  const worst = report?.worst ?? null;
+  const worst = report && toldEntry(report);
   return (
     <section className="verdict" data-verdict={state ?? check.status} aria-labelledby="verdict-title">
       <div className="verdict-head">
@@ -61,7 +62,7 @@ export function VerdictPanel() {
           counted={countedSentence(report.limitsPassed, report.limitedBy)}
         />
       )}
-      {worst && (
+      {worst && !worst.together && (
         <button
           type="button"
           className="button verdict-go"

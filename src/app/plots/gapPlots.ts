@@ -60,8 +60,6 @@ function curvesOf(
   for (const entries of gaps) {
     for (const { part, gap } of entries ?? []) least.set(part, Math.min(gap, least.get(part) ?? gap));
   }
-  // What rides together has the same gap everywhere: no curve tells anything of it.
-  for (const pair of truck.model.pairs) if (pair.kind === "together") least.delete(pair.name);
   const parts = [...least].sort((a, b) => a[1] - b[1]).slice(0, MOST_PARTS);
   return parts.map(([part], i) => ({
     name: part,

@@ -1,21 +1,14 @@
 import type { Setup } from "../../setup/types.ts";
-import type { CheckEntry } from "../../studies/check.ts";
 import { type AnswerState, answerState, type Doubt } from "../../studies/doubts/doubt.ts";
-import type { Limit } from "../../studies/map/limit.ts";
-import type { NoLimits, SteerLimits } from "../../studies/map/steerLimits.ts";
-import type { Model } from "../../studies/model.ts";
-import { amountText } from "../../studies/wording/amountText.ts";
 import { angleText } from "../../studies/wording/angleText.ts";
 import { answerWord } from "../../studies/wording/answerWords.ts";
+import { halfTrack } from "../../studies/wording/comparisonWords.ts";
 import { lengthText } from "../../studies/wording/lengthText.ts";
-import { partWords } from "../../studies/wording/nearestSurface.ts";
-import { lockText } from "../../studies/wording/poseText.ts";
-import { heightWords, reportedPose, steerWords } from "../../studies/wording/poseWords.ts";
+import { steerText, worstText } from "../../studies/wording/sheetTexts.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { backspacingFromOffset } from "../../units/wheelOffset.ts";
 import type { TruckAnswer } from "../counter/answerStore.ts";
-import { halfTrackAt, surfaceOf, worstOf } from "../counter/counterWords.ts";
 import type { NamedTravel } from "../counter/useComparison.ts";
 import type { Truck } from "../state/truck.ts";
 
@@ -44,7 +37,7 @@ export interface SheetTruck {
 const WAIT = "checking…";
 const plain = (text: string): SheetCell => ({ text, word: null });
 
-/** The sheet's table, a column a truck; changes are told from the first. Ride height is travel 0, as measured. */
+/** The sheet's table, a column a truck. Ride height is travel 0, as measured. */
 export function sheetRows(
   trucks: readonly SheetTruck[],
   stances: readonly NamedTravel[],
@@ -58,17 +51,13 @@ export function sheetRows(
     ...{ label, plus },
     cells: trucks.map(cell),
   });
-  const halves = trucks.map(({ truck }) => halfTrackAt(truck.model, 0));
   const rows = [
     row("Tire and wheel", "", ({ truck }) => plain(wheelText(truck.setup, format))),
     row("Hub face distance", "", ({ truck }) => plain(lengthText(truck.setup.knuckle.hubFace, format))),
-    row("Half track at ride height", "", (_, column) => plain(halfTrackText(halves, column, format))),
+    row("Half track at ride height", "", ({ truck }) => plain(halfText(truck, format))),
     row("Nearest over every height and steering angle", "", (one) => worstCell(one, format)),
     ...stances.map((stance, i) =>
-      row(`Steers, ${stance.name}`, "", ({ truck, answer }) => {
-        const steering = answer.steering?.[i];
-        return plain(steering ? steerText(steering, truck.model) : WAIT);
-      }),
+      row(`Steers, ${stance.name}`, "", (one) => plain(steersText(one, i, format))),
     ),
     row("Camber at ride height", "+ out at top", ({ truck }) => plain(atRide(truck, "camber"))),
     row("Caster at ride height", "+ back at top", ({ truck }) => plain(atRide(truck, "caster"))),
@@ -90,70 +79,24 @@ export function wheelText({ tire, wheel }: Setup, format: LengthFormat): string 
   return `${name} on ${inches(wheel.rimDiameter)} × ${inches(wheel.rimWidth)} in, backspacing ${backspacing}`;
 }
 
-function halfTrackText(halves: readonly (number | null)[], column: number, format: LengthFormat): string {
-  const half = halves[column];
-  const first = halves[0];
-  if (typeof half !== "number") return "–";
-  const text = lengthText(half, format);
-  if (column === 0 || typeof first !== "number") return text;
-  const farther = half - first;
-  const amount = lengthText(Math.abs(farther), format);
-  if (/^0(\.0*)? /.test(amount)) return `${text}; no change`;
-  return `${text}; ${amount} ${farther > 0 ? "farther out" : "farther in"} per side than A`;
-}
-
 function worstCell({ truck, answer, doubts }: SheetTruck, format: LengthFormat): SheetCell {
   const { report, failure } = answer;
   if (failure !== null) return plain(`could not be checked: ${failure}`);
   if (report === null) return plain(WAIT);
-  const worst = worstOf(report);
-  if (worst === null) return plain("nothing is measured");
-  const { model } = truck;
-  const part = partWords(model, worst.side, worst.part);
-  const surface = surfaceOf(worst, model);
-  const amount = amountText(worst.gap, format);
-  const what =
-    worst.verdict === "rubs"
-      ? `${surface} rubs the ${part} by ${amount}`
-      : `${worst.verdict === "close" ? "close: " : ""}${amount} from the ${surface} to the ${part}`;
-  const pose = reportedPose(model, worst.travel, worst.steer);
-  const when = worst.together
-    ? "always"
-    : `${heightWords(worst.travel, model, format)}, ${steerWords(worst.steer, pose, worst.side)}`;
-  const isTwin = report.parts.some((entry) => isMirrored(entry, worst));
-  const side = `${worst.side} side${isTwin ? ", mirrored on the other" : ""}`;
-  const state = answerState(worst.verdict, doubts);
-  const withheld = state === worst.verdict ? "" : `${answerWord(state)}: `;
-  return { text: `${withheld}${what}, ${side}, ${when}`, word: state };
+  const state = answerState(report.verdict, doubts);
+  const withheld = state === report.verdict ? "" : `${answerWord(state)}: `;
+  return { text: `${withheld}${worstText(report, truck.model, format)}`, word: state };
 }
 
-/** Whether an entry is the other side's mirror image of one. */
-function isMirrored(entry: CheckEntry, of: CheckEntry): boolean {
-  return (
-    entry.part === of.part &&
-    entry.side !== of.side &&
-    Math.abs(entry.gap - of.gap) < 1e-6 &&
-    Math.abs(entry.steer + of.steer) < 1e-9
-  );
+function steersText({ truck, answer }: SheetTruck, at: number, format: LengthFormat): string {
+  const steering = answer.steering?.[at];
+  const height = answer.heights?.[at];
+  return steering && height !== undefined ? steerText(steering, height, truck.model, format) : WAIT;
 }
 
-/** How far it steers at a height, to the left and to the right. */
-export function steerText(steering: SteerLimits | NoLimits, model: Model): string {
-  if (!steering.ok) return "cannot stand there";
-  const ways = [steering.leftTurn, steering.rightTurn].map(({ touch }) => touch.either);
-  const [left, right] = ways.map((limit) => limitText(limit, steering.travel, model));
-  return left === right ? `both ways ${left}` : `left ${left}; right ${right}`;
-}
-
-function limitText(limit: Limit, travel: number, model: Model): string {
-  if (limit.stop === "end") return "to the lock";
-  const pose = solvePose(model.frontEnd, travel, limit.at * (1 - 1e-9));
-  const side = "side" in limit ? limit.side : "left";
-  const far = pose.ok ? angleText(Math.abs(pose[side].steerAngle), 0) : lockText(limit.at);
-  if (limit.stop === "touch")
-    return `to ${far}, then the ${partWords(model, limit.side, limit.part)} touches`;
-  if (limit.stop === "reach") return `to ${far}, then the ${limit.joint} ends`;
-  return `to ${far}, past it nothing is proven`;
+function halfText({ model }: Truck, format: LengthFormat): string {
+  const half = halfTrack(model);
+  return half === null ? "–" : lengthText(half, format);
 }
 
 function atRide({ model }: Truck, what: "camber" | "caster" | "toe"): string {

@@ -1,8 +1,8 @@
 import { useCallback, useRef } from "react";
 import { BufferGeometry, Float32BufferAttribute, type Group, type Matrix4, Vector3 } from "three";
 import type { FloorPlane } from "../../studies/floor/floorPose.ts";
+import { floorOf } from "../../studies/wording/floorOf.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
-import { floorOf } from "../state/floorOf.ts";
 import type { Truck } from "../state/truck.ts";
 import { dashesGeometry } from "./dashesGeometry.ts";
 import { useInk } from "./InkProvider.tsx";

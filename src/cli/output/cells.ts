@@ -7,11 +7,11 @@ export function lengthCell(mm: number, format: LengthFormat): string {
   return formatLength(mm, format).replace(/ (?:in|mm)$/, "");
 }
 
-/** A gap, mm: as a length, but what is not nothing does not read 0: `<1/16`, and `-<1/16` for a light rub. */
+/** A gap, mm: as a length, but what is not nothing does not read 0: `<1/16`, and `rubs <1/16` for a light rub. */
 export function gapCell(mm: number, format: LengthFormat): string {
   const finest = finestLength(format);
   if (mm === 0 || Math.abs(mm) >= 0.5 * finest) return lengthCell(mm, format);
-  return `${mm < 0 ? "-" : ""}<${lengthCell(finest, format)}`;
+  return `${mm < 0 ? "rubs " : ""}<${lengthCell(finest, format)}`;
 }
 
 /** A point: `-1 3/4, 36 1/16, 30 1/16`. @param point mm */

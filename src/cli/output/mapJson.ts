@@ -149,6 +149,10 @@ function limitJson(limit: Limit, along: "travel" | "steer", units: LengthUnit) {
   if (limit.stop === "reach") return { ...at, stop: limit.stop, side: limit.side, joint: limit.joint };
   if (limit.stop === "limit") return { ...at, stop: limit.stop, side: limit.side, name: limit.name };
   if (limit.stop !== "touch") return { ...at, stop: limit.stop };
-  const { stop, side, part, gap, point } = limit;
-  return { ...at, stop, side, part, gap: unitsFromMm(gap, units), point: pointFromMm(point, units) };
+  const { stop, side, part, gap, point, together } = limit;
+  return {
+    ...at,
+    ...{ stop, side, part, gap: unitsFromMm(gap, units), point: pointFromMm(point, units) },
+    ...(together ? { ride: "together" } : {}),
+  };
 }

@@ -1,11 +1,12 @@
 import type { ClearanceMap } from "../../studies/map/clearanceMap.ts";
-import type { Limit } from "../../studies/map/limit.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { NoLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { mapSentence } from "../../studies/wording/mapSentence.ts";
 import { limitSentence } from "../../studies/wording/reachSentence.ts";
+import { lowStop, steerStop } from "../../studies/wording/stopFacts.ts";
+import { stopCell } from "../../studies/wording/stopTexts.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
@@ -36,7 +37,7 @@ function alwaysLines({ always }: MapReport, format: LengthFormat): string {
   return always
     .map(
       ({ part, side, gap }) =>
-        `At every height and steering angle: ${part} on the ${side}, gap ${gapCell(gap, format)} ${format.units}; left out of the two tables.\n`,
+        `At every height and steering angle: ${part} on the ${side}, gap ${gapCell(gap, format)} ${format.units}.\n`,
     )
     .join("");
 }
@@ -99,11 +100,16 @@ function steerTable({ steerAtHeight }: MapReport, model: Model): string {
     { header: "Right turn touches at", align: "left" },
     { header: keeps, align: "left" },
   ];
-  const turn = ({ touch, allowance }: TurnLimits) =>
-    [touch, allowance].map(({ either }) => limitCell(either, 0, "lock", steerLimitCell(either.at)));
+  const turn = ({ touch, allowance }: TurnLimits, travel: number) =>
+    [touch, allowance].map(({ either }) => {
+      const stop = steerStop(either, travel, model);
+      return stopCell(stop, `${stop.percent}%`, "lock");
+    });
   const rows = steerAtHeight.map((row) => [
     lengthCell(row.travel, format),
-    ...(row.ok ? [...turn(row.leftTurn), ...turn(row.rightTurn)] : [unreachedCell(row)]),
+    ...(row.ok
+      ? [...turn(row.leftTurn, row.travel), ...turn(row.rightTurn, row.travel)]
+      : [unreachedCell(row)]),
   ]);
   return textTable(columns, rows.reverse());
 }
@@ -119,9 +125,10 @@ function lowestTable({ lowestAtSteer }: MapReport, model: Model): string {
   const rows = lowestAtSteer.map((row) => [
     `${percent(row.steer)}%`,
     ...(row.ok
-      ? [row.touch, row.allowance].map(({ either, from }) =>
-          limitCell(either, from, "full bump", lengthCell(either.at, format)),
-        )
+      ? [row.touch, row.allowance].map((way) => {
+          const stop = lowStop(way, row.steer, model, format);
+          return stopCell(stop, lengthCell(stop.travel, format), "full bump");
+        })
       : [unreachedCell(row)]),
   ]);
   return textTable(columns, rows);
@@ -130,29 +137,6 @@ function lowestTable({ lowestAtSteer }: MapReport, model: Model): string {
 /** Whole percent of lock, the same to either side. */
 function percent(steer: number): string {
   return String(Math.sign(steer) * Math.round(100 * Math.abs(steer)) + 0);
-}
-
-/** Whole percent, never more than there is. */
-function steerLimitCell(steer: number): string {
-  return `${Math.floor(100 * Math.abs(steer) + 1e-9)}%`;
-}
-
-/** @param from where the way starts: a limit met there is passed already. */
-function limitCell(limit: Limit, from: number, end: string, at: string): string {
-  switch (limit.stop) {
-    case "end":
-      return `- (${end})`;
-    case "touch":
-      return `${at} ${limit.part}, ${limit.side}`;
-    case "limit":
-      return limit.at === from
-        ? `- (past ${limit.side} ${limit.name})`
-        : `- (${at}: ${limit.side} ${limit.name})`;
-    case "reach":
-      return `- (${at}: ${limit.side} ${limit.joint})`;
-    case "unproven":
-      return `- (${at}: no proof)`;
-  }
 }
 
 function unreachedCell({ side, status }: NoLimits): string {

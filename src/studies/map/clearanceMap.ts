@@ -21,6 +21,8 @@ export interface MapSide {
   readonly gap: Float64Array;
   /** The same over the pairs whose gap changes with the pose: what `contoursOf` follows. */
   readonly moving: Float64Array;
+  /** Least gap of what rides together, the same in every cell; +Infinity where nothing does. */
+  readonly together: number;
   /** Which pair has `gap`: its place in `model.pairs`; −1 where there is none. */
   readonly pair: Int16Array;
   /** The point on the part, vehicle axes (right side y < 0), three numbers a cell; NaN where there is none. */
@@ -83,8 +85,8 @@ export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap {
   const map: ClearanceMap = {
     travels: evenly(droop, bump, rows),
     steers: evenly(-1, 1, cols),
-    left: emptySide(rows * cols),
-    right: emptySide(rows * cols),
+    left: emptySide(model, "left", rows * cols),
+    right: emptySide(model, "right", rows * cols),
     reach: {
       status: new Uint8Array(rows * cols),
       side: new Uint8Array(rows * cols),
@@ -122,8 +124,9 @@ function sizeOf(name: string, asked: number | undefined): number {
   throw new RangeError(`mapOf: ${name} must be a whole number of at least 2, got ${size}`);
 }
 
-function emptySide(cells: number): MapSide {
+function emptySide(model: Model, side: Side, cells: number): MapSide {
   return {
+    together: leastTogether(model, side).gap,
     gap: new Float64Array(cells).fill(Number.NaN),
     moving: new Float64Array(cells).fill(Number.NaN),
     pair: new Int16Array(cells).fill(-1),
@@ -155,9 +158,8 @@ class SideSweep {
   private readonly can: Uint8Array;
   private readonly track: PairTrack;
   private readonly out: MapSide;
-  /** The worst of what rides together, and its gap. */
+  /** The worst of what rides together: its place in `model.pairs`. */
   private readonly together: number;
-  private readonly togetherGap: number;
   private readonly row = new Float64Array(GAP_ROW);
 
   constructor(
@@ -171,9 +173,7 @@ class SideSweep {
     this.can = new Uint8Array(cols);
     this.track = new PairTrack(model, side);
     this.out = map[side];
-    const { pair, gap } = leastTogether(model, side);
-    this.together = pair;
-    this.togetherGap = gap;
+    this.together = leastTogether(model, side).pair;
   }
 
   /** Poses of a whole row. @returns which columns this side can take: 1, else 0. */
@@ -223,7 +223,7 @@ class SideSweep {
     let found = track.row;
     const moving = found[GAP.gap]!;
     out.moving[cell] = moving;
-    if (this.togetherGap < moving) {
+    if (out.together < moving) {
       pair = this.together;
       found = this.row;
       pairGapTo(found, 0, this.model.pairs[pair]!, poses, poseAt);

@@ -4,16 +4,17 @@ import type { ClearanceMap, MapSide } from "./clearanceMap.ts";
 export type Contour = Float64Array;
 
 /**
- * Where a side's gap (of what moves, `MapSide.moving`) passes `level`, mm, as lines. Marching squares with straight
+ * Where a side's gap passes `level`, mm, as lines: that of what moves, unless what rides together is below everywhere. Marching squares with straight
  * interpolation along the grid's edges: between grid points a line is a drawing, not a proof (`steerLimits` is).
  * Lines end at the map's edge and at the last cells in reach: a square with a corner out of reach has none.
  * In a square with two opposite corners below, the mean of the four decides which belong together.
  */
 export function contoursOf(
   { travels, steers }: ClearanceMap,
-  { moving }: Pick<MapSide, "moving">,
+  { moving, together }: Pick<MapSide, "moving" | "together">,
   level: number,
 ): Contour[] {
+  if (together < level) return [];
   const rows = travels.length;
   const cols = steers.length;
   // Grid edges are numbered: first those along a row, then those along a column; each has up to two line neighbors.
@@ -62,7 +63,9 @@ export function contoursOf(
 
 /** Where a limit of either wheel begins to be passed, as lines; likewise a drawing. */
 export function limitBorderOf(map: ClearanceMap): Contour[] {
-  return map.pastLimit === null ? [] : contoursOf(map, { moving: map.pastLimit.share }, 0);
+  return map.pastLimit === null
+    ? []
+    : contoursOf(map, { moving: map.pastLimit.share, together: Number.POSITIVE_INFINITY }, 0);
 }
 
 function between(values: Float64Array, from: number, to: number, share: number): number {

@@ -5,6 +5,7 @@ import { onTruck } from "../gapsAt.ts";
 import type { LimitBorder } from "../limits/limitBorders.ts";
 import type { Model } from "../model.ts";
 import { pairGapTo } from "../pairs.ts";
+import { leastTogether } from "./leastTogether.ts";
 import type { PoseCell } from "./poseCell.ts";
 
 /**
@@ -23,6 +24,8 @@ export type Limit =
       readonly gap: number;
       /** On the part, there. */
       readonly point: Vec3;
+      /** It rides with the wheel: as near at every pose, so nothing of the way can be gone. */
+      readonly together?: true;
     }
   /** A joint, stop, shock or air spring of either wheel meets its limit: `name`. */
   | { readonly stop: "limit"; readonly at: number; readonly side: Side; readonly name: string }
@@ -33,6 +36,8 @@ export type Limit =
   /** Right at the end of an arm's reach nothing is proven: what lies past `at` is not known. */
   | { readonly stop: "unproven"; readonly at: number };
 
+type Touch = Extract<Limit, { stop: "touch" }>;
+
 /** The limit of each wheel, and of the truck: whichever comes first. */
 export interface WheelLimits {
   readonly either: Limit;
@@ -40,9 +45,10 @@ export interface WheelLimits {
   readonly right: Limit;
 }
 
-/** Limits of both wheels; `way` +1 when farther is more, −1 when farther is less. Of two alike a touch tells more. */
+/** Limits of both wheels; `way` +1 when farther is more, −1 when farther is less. Of two alike a touch tells more, then the left wheel's. */
 export function wheelLimits(left: Limit, right: Limit, way: 1 | -1): WheelLimits {
-  const leftFirst = left.at === right.at ? right.stop !== "touch" : way * left.at < way * right.at;
+  const leftFirst =
+    left.at === right.at ? left.stop === "touch" || right.stop !== "touch" : way * left.at < way * right.at;
   return { either: leftFirst ? left : right, left, right };
 }
 
@@ -73,7 +79,7 @@ export function touchOf(
   stretch: { readonly clearTo: number; readonly next: number; readonly to: number },
   level: number,
   place: (input: number) => boolean,
-): Omit<Extract<Limit, { stop: "touch" }>, "at"> {
+): Omit<Touch, "at"> {
   const pair = model.pairs[cell.track.numbers[k]!]!;
   const row = new Float64Array(GAP_ROW);
   const { clearTo, next, to } = stretch;
@@ -85,4 +91,19 @@ export function touchOf(
     if (pairGapTo(row, 0, pair, cell.pose, 0, level) < level) gap = row[GAP.gap]!;
   }
   return { stop: "touch", side, part: pair.name, gap, point: onTruck(row, GAP.point, side) };
+}
+
+/** What rides together below a level, told where `cell` stands; null where nothing does. */
+export function togetherTouch(
+  model: Model,
+  side: Side,
+  cell: PoseCell,
+  level: number,
+): Omit<Touch, "at"> | null {
+  const { pair: place, gap } = leastTogether(model, side);
+  if (!(gap < level)) return null;
+  const pair = model.pairs[place]!;
+  const row = new Float64Array(GAP_ROW);
+  pairGapTo(row, 0, pair, cell.pose, 0);
+  return { stop: "touch", side, part: pair.name, gap, point: onTruck(row, GAP.point, side), together: true };
 }

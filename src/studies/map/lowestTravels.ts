@@ -6,7 +6,7 @@ import { solvePose } from "../../suspension/solvePose.ts";
 import { Budget } from "../budget.ts";
 import { type LimitBorder, type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
 import type { Model } from "../model.ts";
-import { type Limit, limitedEnd, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
+import { type Limit, limitedEnd, togetherTouch, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
 import { Look, march } from "./march.ts";
 import { PoseCell } from "./poseCell.ts";
 import type { NoLimits } from "./steerLimits.ts";
@@ -45,7 +45,7 @@ const AT_BORDER = 0.01;
  * something touches, and before it comes nearer than the allowance; or before a limit of either wheel is passed. The
  * way down starts at travel 0, where the truck was measured; where that does not keep the level itself, at full droop,
  * the highest the setup rides, or where a limit ends the way up from 0. Where 0 passes a limit, that is all it tells.
- * Proven as `steerLimits` is; pairs that ride together are left out.
+ * Proven as `steerLimits` is; what rides together below the level stops the way where it starts.
  * @param steers −1 … +1. @param budget once it is spent, nothing is proven past where each has come.
  */
 export function lowestTravels(
@@ -186,6 +186,9 @@ class TravelSearch {
   private limit(side: Side, from: number, end: Limit, level: number): Limit {
     const cell = this.cells[side];
     const [low, high] = [this.armAt(side, from), this.armAt(side, end.at)];
+    cell.place(low, this.steer);
+    const always = togetherTouch(this.model, side, cell, level);
+    if (always !== null) return { ...always, at: from };
     const whole = Math.abs(this.armAt(side, this.high.at) - this.armAt(side, this.low));
     // Without travel there is a hair of rounding left to go.
     const finest = Math.max(ARM_RESOLUTION * whole, Number.EPSILON);

@@ -5,7 +5,7 @@ import { type OutOfReach, solvePose } from "../../suspension/solvePose.ts";
 import { Budget } from "../budget.ts";
 import { type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
 import type { Model } from "../model.ts";
-import { type Limit, limitedEnd, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
+import { type Limit, limitedEnd, togetherTouch, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
 import { Look, type March, march } from "./march.ts";
 import { PoseCell } from "./poseCell.ts";
 
@@ -43,9 +43,9 @@ const AT_BORDER = 1e-6;
 
 /**
  * At each height: how far the wheels can be steered from straight ahead, left and right, before something touches,
- * and before it comes nearer than the allowance; or before a limit of either wheel is passed. Proven: no steer in between is skipped (`march`); a near miss
- * that the resolution cannot tell from a touch counts as one. Pairs that ride together are left out: no steer
- * changes them.
+ * and before it comes nearer than the allowance; or before a limit of either wheel is passed. Proven: no steer in
+ * between is skipped (`march`); a near miss that the resolution cannot tell from a touch counts as one. What rides
+ * together below the level stops every way where it starts: no steer changes it.
  * @param travels mm. @param budget once it is spent, nothing is proven past where each has come.
  */
 export function steerLimits(
@@ -129,6 +129,9 @@ class SteerSearch {
   private limit(side: Side, from: number, end: Limit, level: number): Limit {
     const cell = this.cells[side];
     const arm = this.arms[side];
+    cell.place(arm, 0);
+    const always = togetherTouch(this.model, side, cell, level);
+    if (always !== null) return { ...always, at: 0 };
     const { clearTo, next, found } = march(
       (steer, half) => cell.look(arm, 0, steer, half, level),
       from,

@@ -1,16 +1,26 @@
-import { formatAngle } from "../../units/angle.ts";
+import { degFromRad, formatAngle, radFromDeg } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { LimitOverRange, SteerStart } from "../limits/limitsPassed.ts";
 import type { Model } from "../model.ts";
-import { amountWords } from "./amountWords.ts";
-import { heightWords, lockWords, travelWords } from "./poseWords.ts";
+import { amountWords, finestLength } from "./amountWords.ts";
+import { heightWords, lockWords, safeTravelWords } from "./poseWords.ts";
+import { onSafeSide, safeLength } from "./safeSide.ts";
 
 /** mm. A start this near travel 0 is at the measured height itself. */
 const AT_MEASURED = 1e-6;
 
-/** A margin's size, in words: `3.2°`, `1/4 in`. */
+/** A margin's size, in words: `3.2°`, `1/4 in`. What is kept is never told greater, what is passed never smaller. */
 export function marginWords(margin: number, measure: "length" | "angle", format: LengthFormat): string {
-  return measure === "angle" ? formatAngle(Math.abs(margin), 1) : amountWords(margin, format);
+  const told = Math.abs(toldMargin(margin, measure, format));
+  if (measure === "angle") return told === 0 ? "less than 0.1°" : formatAngle(told, 1);
+  return amountWords(told === 0 ? 0.1 * finestLength(format) : told, format);
+}
+
+/** A margin as it is told, mm or rad: on the steps of the format, on the safe side. */
+function toldMargin(margin: number, measure: "length" | "angle", format: LengthFormat): number {
+  return measure === "angle"
+    ? radFromDeg(onSafeSide(degFromRad(margin), 0.1, "down"))
+    : safeLength(margin, "down", format);
 }
 
 /**
@@ -68,7 +78,7 @@ function startWords({ starts }: LimitOverRange, model: Model, format: LengthForm
     words.push(
       Math.abs(travel) < AT_MEASURED
         ? "at the measured height already"
-        : `from ${travelWords(travel, format)} on`,
+        : `from ${safeTravelWords(travel, format)} on`,
     );
   }
   if (words.length > 0) return [...new Set(words)];

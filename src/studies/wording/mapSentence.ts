@@ -2,8 +2,9 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Limit } from "../map/limit.ts";
 import type { MapReport } from "../map/mapReport.ts";
 import type { Model } from "../model.ts";
-import { finestLength } from "./amountWords.ts";
+import { alwaysWords } from "./alwaysWords.ts";
 import { heightWords, isStraight, lockWords, travelWords } from "./poseWords.ts";
+import { safeLength } from "./safeSide.ts";
 
 type Stop = Extract<Limit, { stop: "touch" | "limit" }>;
 
@@ -11,8 +12,12 @@ type Stop = Extract<Limit, { stop: "touch" | "limit" }>;
  * The tightest of the heights and of the steering inputs of a map, in one plain sentence: at which height it steers
  * least, and at which steering input it stays highest, before something touches or a limit is met.
  */
-export function mapSentence({ steerAtHeight, lowestAtSteer, passesLimit }: MapReport, model: Model): string {
+export function mapSentence(report: MapReport, model: Model): string {
+  const { steerAtHeight, lowestAtSteer, passesLimit, always } = report;
   const format: LengthFormat = { units: model.setup.units };
+  // What rubs at every pose comes first, and leaves no way to tell of.
+  const rubs = always.filter(({ gap }) => gap < 0);
+  if (rubs.length > 0) return alwaysWords(rubs, model, format);
   const turns = steerAtHeight.flatMap((row) =>
     row.ok ? [row.leftTurn, row.rightTurn].flatMap(({ touch }) => stopping(touch.either, row.travel, 0)) : [],
   );
@@ -73,8 +78,8 @@ function inputWords(steer: number): string {
 
 function lowWords({ where, limit }: Told, model: Model, format: LengthFormat): string {
   const stops = stopWords(limit);
-  const { at } = limit;
-  if (at <= model.setup.travel.droop) return `${inputWords(where)} ${stops} at full droop already`;
-  const low = Math.abs(at) < 0.5 * finestLength(format) ? "the measured height" : travelWords(at, format);
+  if (limit.at <= model.setup.travel.droop) return `${inputWords(where)} ${stops} at full droop already`;
+  const at = safeLength(limit.at, "down", format);
+  const low = at === 0 ? "the measured height" : travelWords(at, format);
   return `${inputWords(where)} it comes down to ${low} before ${stops}`;
 }

@@ -1,7 +1,7 @@
 import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
-import type { SolvedPose } from "../../suspension/solvePose.ts";
+import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import type { Model } from "../model.ts";
 import { type Pair, pairGapTo } from "../pairs.ts";
 
@@ -35,6 +35,12 @@ export function nearestSurface(
   const { profile } = model.tire;
   const bead = Math.max(profile[1]!, profile[profile.length - 1]!);
   return radius <= bead + ON_BEAD ? "wheel" : "tire";
+}
+
+/** What a pair that rides together is nearest to: the same at every pose. */
+export function surfaceOfPair(model: Model, side: Side, part: string): Surface {
+  const pose = solvePose(model.frontEnd, 0, 0);
+  return pose.ok ? nearestSurface(model, pose, side, part) : "tire";
 }
 
 /** What a sentence calls the part of a pair beside its surface: "lower ball joint" of "rotor to lower ball joint". */

@@ -2,6 +2,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { LimitMargin, LimitPose } from "../limits/limitsOf.ts";
 import { limitsPastAt } from "../limits/limitsPastAt.ts";
 import { marginWords } from "./limitSentences.ts";
+import { limitThing } from "./limitThing.ts";
 
 /** Limits named before the rest is counted. */
 const NAMED = 2;
@@ -14,7 +15,11 @@ const ALIKE = 1e-6;
  * same are told once; "" when every limit is kept.
  */
 export function pastLimitSentence(pose: LimitPose, format: LengthFormat): string {
-  const past = limitsPastAt(pose);
+  return pastSentence(limitsPastAt(pose), format);
+}
+
+/** The same of the limits that a pose passes. */
+export function pastSentence(past: readonly LimitMargin[], format: LengthFormat): string {
   const twinOf = (one: LimitMargin) =>
     past.find((other) => other.side !== one.side && other.name === one.name && isAlike(one, other));
   const told = past.filter((one) => one.side === "left" || twinOf(one) === undefined);
@@ -22,8 +27,8 @@ export function pastLimitSentence(pose: LimitPose, format: LengthFormat): string
   const words = told.slice(0, NAMED).map((one) => {
     const whose =
       twinOf(one) === undefined
-        ? `the ${one.side} ${nameWords(one.name)}`
-        : `the ${nameWords(one.name)}, both sides,`;
+        ? `the ${one.side} ${limitThing(one.name)}`
+        : `the ${limitThing(one.name)}, both sides,`;
     return `${whose} by ${marginWords(one.margin, one.measure, format)}`;
   });
   const rest = told.length - words.length;
@@ -33,13 +38,4 @@ export function pastLimitSentence(pose: LimitPose, format: LengthFormat): string
 
 function isAlike(a: LimitMargin, b: LimitMargin): boolean {
   return Math.abs(a.margin - b.margin) < ALIKE;
-}
-
-/** What it is that is passed: a joint has a cone and planes, a rod end an angle; a stop is a thing itself. */
-function nameWords(name: string): string {
-  const [joint, plane] = name.split(", ");
-  if (plane !== undefined) return `${joint}'s limit ${plane}`;
-  if (/ball joint$/.test(name)) return `${name}'s cone`;
-  if (/ end$/.test(name)) return `${name}'s angle`;
-  return /compression$|extension$/.test(name) ? `${name} limit` : name;
 }

@@ -1,43 +1,67 @@
-import type { ApartPose, SolvedPose } from "../../suspension/solvePose.ts";
+import { jointOf } from "../../suspension/poseStatus.ts";
+import type { ApartPose, OutOfReach, SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { verdictOf } from "../check.ts";
 import type { GapEntry } from "../gapsAt.ts";
-import { limitsAtPose } from "../limits/limitsPastAt.ts";
 import type { Model } from "../model.ts";
 import { amountWords } from "./amountWords.ts";
-import { nearestSurface, partWords } from "./nearestSurface.ts";
-import { pastLimitSentence } from "./pastLimitSentence.ts";
-import { heightWords, steerWords } from "./poseWords.ts";
+import { floorOf } from "./floorOf.ts";
+import { pastSentence } from "./pastLimitSentence.ts";
+import { placeWords } from "./placeWords.ts";
+import { type PoseFacts, poseFacts } from "./poseFacts.ts";
+import { heightWords, lockWords, safeTravelWords, steerWords } from "./poseWords.ts";
 
-/** What touches what at one pose, in one plain sentence: the nearest part; and in another which limits it passes. */
+/**
+ * What touches what at one pose, in one plain sentence: the nearest part, how near, where, at which height and steering
+ * angle; how many more are too near; and in another which limits it passes. @param gaps all of that pose, in any order
+ */
 export function poseSentence(
   gaps: readonly GapEntry[],
+  pose: SolvedPose | ApartPose | OutOfReach,
+  model: Model,
+  format: LengthFormat,
+): string {
+  if (!pose.ok) return outOfReachSentence(pose, format);
+  const facts = poseFacts(gaps, pose, model);
+  const { others } = facts;
+  const rest = others === 0 ? "" : `${others} more ${others === 1 ? "place is" : "places are"} too near.`;
+  return [gapSentence(facts, pose, model, format), rest, pastSentence(facts.past, format)]
+    .filter((sentence) => sentence !== "")
+    .join(" ");
+}
+
+function gapSentence(
+  { nearest }: PoseFacts,
   pose: SolvedPose | ApartPose,
   model: Model,
   format: LengthFormat,
 ): string {
-  const nearest = gaps.reduce<GapEntry | null>(
-    (best, e) => (best === null || e.gap < best.gap ? e : best),
-    null,
-  );
-  const past = pastLimitSentence(limitsAtPose(model, pose), format);
-  const alsoPast = past === "" ? "" : ` ${past}`;
-  if (nearest === null) return `This setup has no body parts, so there is nothing to rub.${alsoPast}`;
-  const { allowance } = model.setup;
+  if (nearest === null)
+    return "This setup has no body parts and no moving parts, so there is nothing to rub.";
+  const { entry, verdict, surface, part } = nearest;
   const heights =
     "travel" in pose ? heightWords(pose.travel, model, format) : apartWords(pose, model, format);
-  const when = `${heights}, ${steerWords(pose.steer, pose, nearest.side)}`;
-  const what = `the ${nearest.side} ${nearestSurface(model, pose, nearest.side, nearest.part)}`;
-  const part = partWords(model, nearest.side, nearest.part);
-  const amount = amountWords(nearest.gap, format);
-  const verdict = verdictOf(nearest.gap, nearest.gap, allowance);
-  const told =
-    verdict === "rubs"
-      ? `${what} rubs the ${part} by ${amount}`
-      : verdict === "close"
-        ? `${what} is ${amount} from the ${part}; you asked for ${formatLength(allowance, format)}`
-        : `everything clears, the ${part} closest at ${amount} from ${what}`;
-  return `${when.charAt(0).toUpperCase()}${when.slice(1)}: ${told}.${alsoPast}`;
+  const when = `${heights}, ${steerWords(pose.steer, pose, entry.side)}`;
+  const what = `the ${entry.side} ${surface}`;
+  const amount = amountWords(entry.gap, format);
+  const place = entry.together ? "at every pose" : placeWords(entry.point, floorOf(pose), format);
+  const told = () => {
+    switch (verdict) {
+      case "rubs":
+        return `${what} rubs the ${part} by ${amount}, ${place}`;
+      case "close": {
+        const asked = formatLength(model.setup.allowance, format);
+        return `${what} is ${amount} from the ${part}, ${place}; you asked for ${asked}`;
+      }
+      case "clear":
+        return `everything clears, the ${part} closest at ${amount} from ${what}`;
+    }
+  };
+  return `${when.charAt(0).toUpperCase()}${when.slice(1)}: ${told()}.`;
+}
+
+function outOfReachSentence({ side, status, along, startsAt }: OutOfReach, format: LengthFormat): string {
+  const limit = along === "travel" ? safeTravelWords(startsAt, format) : lockWords(startsAt);
+  return `The ${side} ${jointOf(status)} cannot reach this pose; it goes as far as ${limit}.`;
 }
 
 /** `the left wheel at 1 in of bump, the right wheel at the measured height`. */

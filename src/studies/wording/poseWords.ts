@@ -1,10 +1,11 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
-import { formatAngle, radFromDeg } from "../../units/angle.ts";
+import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import type { Model } from "../model.ts";
 import { amountWords, finestLength } from "./amountWords.ts";
+import { safeLength, safePercent, steerDecimals } from "./safeSide.ts";
 
 /** mm. A height this near a named one is that height to somebody with a tape: a sixteenth, rounding included. */
 const STANCE_REACH = MM_PER_INCH / 16 + 1e-6;
@@ -24,14 +25,25 @@ export function wayOf(steer: number): Side {
 
 /** A height: `at the "aired out" stance` within 1/16 in of a named one, else `at 3 1/2 in of bump`. @param travel mm */
 export function heightWords(travel: number, model: Model, format: LengthFormat): string {
+  const stance = stanceNear(travel, model);
+  if (stance !== null) return `at the "${stance}" stance`;
+  return Math.abs(travel) < 0.5 * finestLength(format)
+    ? "at the measured height"
+    : `at ${travelWords(travel, format)}`;
+}
+
+/** The height itself: `"aired out"`, `3 1/2 in of bump`. @param travel mm */
+export function nameOfHeight(travel: number, model: Model, format: LengthFormat): string {
+  const stance = stanceNear(travel, model);
+  return stance === null ? heightWords(travel, model, format).replace(/^at /, "") : `"${stance}"`;
+}
+
+function stanceNear(travel: number, model: Model): string | null {
   const nearest = model.setup.stances.reduce<{ name: string; off: number } | null>((best, stance) => {
     const off = Math.abs(stance.travel - travel);
     return off <= STANCE_REACH && (best === null || off < best.off) ? { name: stance.name, off } : best;
   }, null);
-  if (nearest) return `at the "${nearest.name}" stance`;
-  return Math.abs(travel) < 0.5 * finestLength(format)
-    ? "at the measured height"
-    : `at ${travelWords(travel, format)}`;
+  return nearest?.name ?? null;
 }
 
 /** `3 1/2 in of bump`. @param travel mm, not 0 */
@@ -39,17 +51,25 @@ export function travelWords(travel: number, format: LengthFormat): string {
   return `${amountWords(travel, format)} of ${travel > 0 ? "bump" : "droop"}`;
 }
 
+/** The same of an end of travel that is proven from travel 0 on: never farther than it is. @param travel mm */
+export function safeTravelWords(travel: number, format: LengthFormat): string {
+  const told = safeLength(travel, travel < 0 ? "up" : "down", format);
+  return told === 0
+    ? `less than ${travelWords(Math.sign(travel) * finestLength(format), format)}`
+    : travelWords(told, format);
+}
+
 /** `steered 31° to the right`: the angle of one side's wheel, the way of the turn. `pose` null = out of reach by a hair. */
 export function steerWords(steer: number, pose: Pick<SolvedPose, Side> | null, side: Side): string {
   if (isStraight(steer)) return "with the wheels straight ahead";
   if (pose === null) return `at ${lockWords(steer)}`;
   const angle = Math.abs(pose[side].steerAngle);
-  return `steered ${formatAngle(angle, angle < radFromDeg(10) ? 1 : 0)} to the ${wayOf(steer)}`;
+  return `steered ${formatAngle(angle, steerDecimals(angle))} to the ${wayOf(steer)}`;
 }
 
 /** `81% of right lock`: whole percent, never more than there is. */
 export function lockWords(steer: number): string {
-  return `${Math.floor(100 * Math.abs(steer))}% of ${wayOf(steer)} lock`;
+  return `${safePercent(steer)}% of ${wayOf(steer)} lock`;
 }
 
 /**

@@ -3,23 +3,22 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { CheckEntry, CheckReport } from "../check.ts";
 import type { Model } from "../model.ts";
 import { amountWords } from "./amountWords.ts";
-import { nearestSurface, partWords } from "./nearestSurface.ts";
 import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./poseWords.ts";
+import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
 
 /**
  * The answer of a check in one plain sentence: what touches, where, how much, at which height and steering
  * angle (that of the wheel named). Lengths as `format` shows them, to the nearest 1/16 in by default.
  */
 export function verdictSentence(report: CheckReport, model: Model, format: LengthFormat): string {
-  const told = worstOf(report);
-  if (told === null) return "This setup has no body parts, so there is nothing to rub.";
-  const twin = twinOf(told, report);
+  const { told: facts, scope } = verdictFacts(report, model);
+  if (facts === null) return "This setup has no body parts, so there is nothing to rub.";
+  const { entry: told, twin, surface } = facts;
   const pose = reportedPose(model, told.travel, told.steer);
-  const surface = pose ? nearestSurface(model, pose, told.side, told.part) : "tire";
   const when = told.together ? ALWAYS : whenWords(told, twin, pose, model, format);
   const one = twin ? `the ${surface}` : `the ${told.side} ${surface}`;
   const sides = twin ? " on both sides" : "";
-  const part = withArticle(partWords(model, told.side, told.part));
+  const part = withArticle(facts.part);
   if (told.verdict === "rubs") {
     const rest = alsoRubs(report, told, twin);
     return capitalized(`${one} rubs ${part}${sides} by ${amountWords(told.gap, format)} ${when}${rest}.`);
@@ -29,12 +28,7 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
     const near = nearWords(told.gap, model.setup.allowance, format);
     return capitalized(`${part} comes within ${near} of ${one}${sides} ${when}; you asked for ${asked}.`);
   }
-  const clears =
-    report.limits.length > 0
-      ? "Everything clears as far as the linkage reaches"
-      : (report.limitedBy ?? []).length > 0
-        ? "Everything clears within the limits"
-        : "Everything clears";
+  const clears = `Everything clears${scopeWords(scope)}`;
   return `${clears}: the closest is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}.`;
 }
 
@@ -57,24 +51,16 @@ function whenWords(
   ].join(", ");
 }
 
-/** The entry to tell of: the least gap among those that make the verdict. */
-function worstOf(report: CheckReport): CheckEntry | null {
-  let worst: CheckEntry | null = null;
-  for (const entry of report.parts) {
-    if (entry.verdict === report.verdict && (worst === null || entry.gap < worst.gap)) worst = entry;
+/** How far an answer holds; "" over the whole range asked for. */
+export function scopeWords(scope: VerdictFacts["scope"]): string {
+  switch (scope) {
+    case "all":
+      return "";
+    case "reach":
+      return " as far as the linkage reaches";
+    case "limits":
+      return " within the limits";
   }
-  return worst;
-}
-
-/** The same part on the other side, when it does there exactly what it does here, mirrored. */
-function twinOf(told: CheckEntry, report: CheckReport): CheckEntry | null {
-  const isTwin = (entry: CheckEntry) =>
-    entry.part === told.part &&
-    entry.side !== told.side &&
-    Math.abs(entry.gap - told.gap) < 1e-6 &&
-    Math.abs(entry.travel - told.travel) < 1e-6 &&
-    Math.abs(entry.steer + told.steer) < 1e-9;
-  return report.parts.find(isTwin) ?? null;
 }
 
 /** What else rubs: one or two parts named, more counted; "" when nothing does. */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { type Truck, truckOf } from "../../../src/app/state/truck.ts";
 import { keepTogether } from "../../../src/app/words/keepTogether.ts";
-import { poseSentence } from "../../../src/app/words/poseSentence.ts";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
 import type { GapEntry } from "../../../src/studies/gapsAt.ts";
 import { amountText } from "../../../src/studies/wording/amountText.ts";
+import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
 import { type SolvedPose, solvePose } from "../../../src/suspension/solvePose.ts";
 import { exampleText } from "../../app/exampleText.ts";
 
@@ -36,22 +36,22 @@ describe("the sentence for a pose", () => {
 
   it("says what touches what, how deep, where, at which height and steering angle", () => {
     const angle = ((Math.abs(low.right.steerAngle) * 180) / Math.PI).toFixed(0);
-    expect(poseSentence(truck, low, [gapAt(low, "right", (-3 / 8) * IN)])).toBe(
-      `Aired out (3 1/4 in bump), steered ${angle}° to the right, the right tire is 3/8 in into the lip, 2 in behind the axle line, 20 in above the floor.`,
+    expect(poseSentence([gapAt(low, "right", (-3 / 8) * IN)], low, truck.model, truck.setup)).toBe(
+      `At the "aired out" stance, steered ${angle}° to the right: the right tire rubs the lip by 3/8 in, 2 in behind the axle line, 20 in above the floor.`,
     );
   });
 
   it("says how near, when it is nearer than the allowance, and counts the others", () => {
     const gaps = [gapAt(rest, "left", IN / 8), gapAt(rest, "right", 0.2 * IN)];
-    expect(poseSentence(truck, rest, gaps)).toBe(
-      "Driving, with the wheels straight ahead, the left tire is 1/8 in from the lip, inside the 1/4 in allowance, 2 in behind the axle line, 20 in above the floor. 1 more place is too near.",
+    expect(poseSentence(gaps, rest, truck.model, truck.setup)).toBe(
+      'At the "driving" stance, with the wheels straight ahead: the left tire is 1/8 in from the lip, 2 in behind the axle line, 20 in above the floor; you asked for 1/4 in. 1 more place is too near.',
     );
   });
 
   it("names the nearest when all is clear, and calls nothing safe", () => {
-    const text = poseSentence(truck, rest, [gapAt(rest, "left", 1.5 * IN)]);
+    const text = poseSentence([gapAt(rest, "left", 1.5 * IN)], rest, truck.model, truck.setup);
     expect(text).toBe(
-      "Driving, with the wheels straight ahead, nothing is nearer than the 1/4 in allowance: the left tire clears the lip by 1 1/2 in.",
+      'At the "driving" stance, with the wheels straight ahead: everything clears, the lip closest at 1 1/2 in from the left tire.',
     );
     expect(text).not.toMatch(/safe/i);
   });
@@ -59,8 +59,8 @@ describe("the sentence for a pose", () => {
   it("says which joint cannot go further when there is no such pose", () => {
     const far = solvePose(truck.model.frontEnd, 2000, 0);
     expect(far.ok).toBe(false);
-    expect(poseSentence(truck, far, [])).toMatch(
-      /^The left .* cannot reach this pose; it goes as far as .* bump\.$/,
+    expect(poseSentence([], far, truck.model, truck.setup)).toMatch(
+      /^The left .* cannot reach this pose; it goes as far as .* of bump\.$/,
     );
   });
 });

@@ -1,5 +1,5 @@
-import type { Limit } from "../../studies/map/limit.ts";
-import type { SteerLimits } from "../../studies/map/steerLimits.ts";
+import type { Limit } from "../map/limit.ts";
+import type { SteerLimits } from "../map/steerLimits.ts";
 
 /** Steers nearer to each other than this, of full lock, are the same: mirrored sides differ by rounding alone. */
 const SAME_STEER = 1e-4;

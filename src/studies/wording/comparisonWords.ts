@@ -1,0 +1,103 @@
+import { solvePose } from "../../suspension/solvePose.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { CheckReport } from "../check.ts";
+import type { HeightStop } from "../limits/heightWay.ts";
+import type { NoLimits, SteerLimits } from "../map/steerLimits.ts";
+import type { Model } from "../model.ts";
+import { amountWords, finestLength } from "./amountWords.ts";
+import { firstStop } from "./firstStop.ts";
+import { type HeightFacts, heightClause, heightFacts } from "./heightWords.ts";
+import { heightWords } from "./poseWords.ts";
+import { type SteerStop, steerStop } from "./stopFacts.ts";
+import { steerClauseOf } from "./stopTexts.ts";
+import { verdictFacts } from "./verdictFacts.ts";
+import { scopeWords } from "./verdictSentence.ts";
+
+/** Center plane to the left contact patch, mm, straight ahead as measured; null where the wheels cannot stand. */
+export function halfTrack(model: Model): number | null {
+  const pose = solvePose(model.frontEnd, 0, 0);
+  return pose.ok ? Math.abs(pose.left.contactPatch[1]) : null;
+}
+
+/** Who stands farther out at ride height, and by how much. @param halfTracks mm, of the two in order */
+export function outSentence(
+  names: readonly [string, string],
+  halfTracks: readonly [number, number],
+  format: LengthFormat,
+): string {
+  const farther = halfTracks[0] - halfTracks[1];
+  const [one, other] = names.map(quoted);
+  if (Math.abs(farther) < 0.5 * finestLength(format))
+    return `At ride height, the wheels of ${one} and ${other} sit equally far out.`;
+  const amount = formatLength(Math.abs(farther), format);
+  const [wide, narrow] = farther > 0 ? [one, other] : [other, one];
+  return `At ride height, the wheels of ${wide} sit ${amount} farther out per side than those of ${narrow}.`;
+}
+
+/** What is told of a truck's steering at a height: what stops it first, or why it cannot stand there. */
+export type SteeringFacts =
+  | { readonly stands: true; readonly first: SteerStop }
+  | { readonly stands: false; readonly height: HeightFacts };
+
+/** @param height what keeps the truck from that height; null = it stands there */
+export function steeringFacts(
+  steering: SteerLimits | NoLimits,
+  height: HeightStop | null,
+  model: Model,
+  format: LengthFormat,
+): SteeringFacts {
+  const { travel } = steering;
+  if (height !== null) return { stands: false, height: heightFacts(travel, height, format) };
+  if (!steering.ok) throw new TypeError(`steeringFacts: no steering at ${travel} mm, where the truck stands`);
+  return { stands: true, first: steerStop(firstStop(steering), travel, model) };
+}
+
+/** What stops the steering first at a height: a clause that begins with the name. */
+export function steerClause(name: string, facts: SteeringFacts, model: Model, format: LengthFormat): string {
+  return facts.stands
+    ? steerClauseOf(quoted(name), facts.first, format)
+    : `${quoted(name)} ${heightClause(facts.height, model, format)}`;
+}
+
+/** Both at one height, in one sentence. @param travel mm */
+export function steerSentence(
+  travel: number,
+  model: Model,
+  clauses: readonly string[],
+  format: LengthFormat,
+): string {
+  return `${capitalized(heightWords(travel, model, format))}, ${clauses.join("; ")}.`;
+}
+
+/** The answer over the whole range of height and steering: a clause that begins with the name. */
+export function rangeClause(name: string, report: CheckReport, model: Model, format: LengthFormat): string {
+  const who = quoted(name);
+  const { verdict, told, scope } = verdictFacts(report, model);
+  if (told === null) return `nothing is measured on ${who}`;
+  const { entry, part, surface } = told;
+  const amount = amountWords(entry.gap, format);
+  switch (verdict) {
+    case "rubs":
+      return `the ${surface} of ${who} rubs the ${part} by ${amount}${entry.together ? ", at every one of them" : ""}`;
+    case "close": {
+      const asked = formatLength(model.setup.allowance, format);
+      return `the ${surface} of ${who} comes within ${amount} of the ${part}, nearer than the ${asked} asked for`;
+    }
+    case "clear":
+      return `${who} clears by ${amount}${scopeWords(scope)}, the ${part} being nearest`;
+  }
+}
+
+/** Both over the whole range, in one sentence. */
+export function rangeSentence(clauses: readonly string[]): string {
+  return `Over every height and steering angle, ${clauses.join("; ")}.`;
+}
+
+/** A name as it stands in a sentence. */
+function quoted(name: string): string {
+  return `"${name}"`;
+}
+
+function capitalized(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,112 @@
+import type { Side } from "../../suspension/frontEnd.ts";
+import { solvePose } from "../../suspension/solvePose.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { Limit } from "../map/limit.ts";
+import type { WayDown } from "../map/lowestTravels.ts";
+import type { Model } from "../model.ts";
+import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
+import { isStraight } from "./poseWords.ts";
+import { safeAngle, safeLength, safePercent } from "./safeSide.ts";
+
+/** What stops a way of steering or of coming down, before it is words. */
+export interface StopFacts {
+  readonly stop: Limit["stop"];
+  /** Nothing of the way can be gone: it is stopped where it starts. */
+  readonly isNowhere: boolean;
+  /** What touches rides with the wheel: it does so at every pose. */
+  readonly isAlways: boolean;
+  /** The side it is on; null where no side stops it. */
+  readonly side: Side | null;
+  /** Of a touch the pair's name, of a limit or a joint its own; "" where nothing stops it. */
+  readonly name: string;
+  /** The part of a touch as a sentence calls it beside its surface; else `name`. */
+  readonly part: string;
+  /** What the part touches; null where nothing does. */
+  readonly surface: Surface | null;
+  /** mm, of a touch: just past the end of the way. */
+  readonly gap: number | null;
+}
+
+/** How far one way can be steered at a height, as it is told: never more than is proven. */
+export interface SteerStop extends StopFacts {
+  /** Whole percent of full lock. */
+  readonly percent: number;
+  /** Of the wheel that meets it (else the inner one), rad; null where that pose cannot be solved. */
+  readonly angle: number | null;
+}
+
+/** How low the truck comes at a steering angle, as it is told: never lower than is proven. */
+export interface LowStop extends StopFacts {
+  /** mm, on the steps of the format. */
+  readonly travel: number;
+  /** mm. Where the way starts. */
+  readonly from: number;
+}
+
+/** A hair inside a border, so that it can still be solved. */
+const INSIDE = 1 - 1e-9;
+
+/** One way of steering. @param travel mm */
+export function steerStop(limit: Limit, travel: number, model: Model): SteerStop {
+  const pose = solvePose(model.frontEnd, travel, limit.at * INSIDE);
+  const inner = limit.at > 0 ? "left" : "right";
+  const wheel = "side" in limit ? limit.side : inner;
+  return {
+    ...factsOf(limit, isStraight(limit.at), pose.ok ? pose : null, model),
+    percent: safePercent(limit.at),
+    angle: pose.ok ? safeAngle(Math.abs(pose[wheel].steerAngle), "down") : null,
+  };
+}
+
+/** The way down at a steering angle. */
+export function lowStop(
+  { from, either }: WayDown,
+  steer: number,
+  model: Model,
+  format: LengthFormat,
+): LowStop {
+  const pose = solvePose(model.frontEnd, either.at, steer);
+  return {
+    ...factsOf(either, either.at <= from, pose.ok ? pose : null, model),
+    travel: safeLength(either.at, "down", format),
+    from,
+  };
+}
+
+/** Every kind of stop, told once. */
+function factsOf(
+  limit: Limit,
+  isAtStart: boolean,
+  pose: Parameters<typeof nearestSurface>[1] | null,
+  model: Model,
+): StopFacts {
+  const nothing = {
+    isNowhere: false,
+    isAlways: false,
+    side: null,
+    name: "",
+    part: "",
+    surface: null,
+    gap: null,
+  };
+  switch (limit.stop) {
+    case "end":
+      return { ...nothing, stop: limit.stop };
+    case "unproven":
+      return { ...nothing, stop: limit.stop, isNowhere: isAtStart };
+    case "limit": {
+      const { stop, side, name } = limit;
+      return { ...nothing, stop, side, name, part: name, isNowhere: isAtStart };
+    }
+    case "reach": {
+      const { stop, side, joint } = limit;
+      return { ...nothing, stop, side, name: joint, part: joint, isNowhere: isAtStart };
+    }
+    case "touch": {
+      const { stop, side, part: name, gap, together = false } = limit;
+      const surface = pose === null ? "tire" : nearestSurface(model, pose, side, name);
+      const part = partWords(model, side, name);
+      return { stop, side, name, part, surface, gap, isNowhere: isAtStart || together, isAlways: together };
+    }
+  }
+}

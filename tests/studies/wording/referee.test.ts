@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { checkClearance } from "../../../src/studies/check.ts";
+import { exampleTrucks, randomTrucks } from "./referee/cases.ts";
+import { Judge } from "./referee/judge.ts";
+
+// What is told of a truck, read back from the facts that its words are made of, against pose, check, map and limits.
+
+describe("what is told of every example, variant and stance", () => {
+  for (const { who, truck } of exampleTrucks()) {
+    it(`${who}: agrees with pose, check, map and limits`, () => {
+      const { model, setup } = truck;
+      const judge = new Judge(model, who);
+      const report = checkClearance(model)!;
+      judge.verdict(report);
+      judge.map(report);
+      for (const { travel } of setup.stances) {
+        for (const steer of [0, 0.6, -1]) judge.pose(travel, steer);
+        judge.height(travel);
+      }
+      for (const steer of [0, 1]) judge.low(steer);
+      expect(judge.complaints).toEqual([]);
+    });
+  }
+});
+
+describe("what is told of a hundred random trucks", () => {
+  it("agrees with pose, map and limits", () => {
+    const complaints = randomTrucks(100, 20261).flatMap(({ who, truck }) => {
+      const judge = new Judge(truck.model, who);
+      const { droop, bump } = truck.setup.travel;
+      for (const travel of [0, 0.8 * bump, droop]) {
+        judge.pose(travel, 0.5);
+        judge.height(travel);
+      }
+      judge.low(0);
+      judge.map(null);
+      return judge.complaints;
+    });
+    expect(complaints).toEqual([]);
+  });
+});

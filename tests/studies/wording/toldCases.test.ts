@@ -1,0 +1,154 @@
+import { describe, expect, it } from "vitest";
+import { NOTHING_YET } from "../../../src/app/counter/answerStore.ts";
+import { tagState } from "../../../src/app/counter/tagState.ts";
+import { wheelDrawing } from "../../../src/app/counter/wheelDrawing.ts";
+import { limitRows } from "../../../src/app/limits/limitRows.ts";
+import { drawnMapOf } from "../../../src/app/map/drawnMap.ts";
+import { gapOverSteer } from "../../../src/app/plots/gapPlots.ts";
+import { gapCell } from "../../../src/cli/output/cells.ts";
+import { Budget } from "../../../src/studies/budget.ts";
+import { checkClearance } from "../../../src/studies/check.ts";
+import { gapsAt } from "../../../src/studies/gapsAt.ts";
+import { canStand, heightStop } from "../../../src/studies/limits/heightWay.ts";
+import { limitMargins } from "../../../src/studies/limits/limitsOf.ts";
+import { limitsOverRange } from "../../../src/studies/limits/limitsPassed.ts";
+import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
+import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
+import { rangeClause, steerClause, steeringFacts } from "../../../src/studies/wording/comparisonWords.ts";
+import { poseFacts } from "../../../src/studies/wording/poseFacts.ts";
+import { safeLength } from "../../../src/studies/wording/safeSide.ts";
+import { steerText } from "../../../src/studies/wording/sheetTexts.ts";
+import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
+import { steerClauseOf, steerSheetText } from "../../../src/studies/wording/stopTexts.ts";
+import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { exampleTruck } from "./referee/cases.ts";
+
+// Each was once told wrongly on some screen.
+
+const MM = { units: "mm" } as const;
+const INCHES = { units: "in" } as const;
+
+describe("a truck that rubs at every pose", () => {
+  for (const [file, variant, format] of [
+    ["compact-front-steer.json", "narrow hub face", MM],
+    ["flatbed-long-arms.json", "steering arm as first built", INCHES],
+  ] as const) {
+    it(`${file}, ${variant}: says so first, on every screen`, () => {
+      const { truck, model } = {
+        truck: exampleTruck(file, variant),
+        model: exampleTruck(file, variant).model,
+      };
+      const report = checkClearance(model)!;
+      const [steering] = steerLimits(model, [0])!;
+      const facts = steeringFacts(steering!, heightStop(model, 0), model, format);
+      if (!facts.stands) throw new TypeError("it stands as measured");
+      expect(facts.first).toMatchObject({
+        stop: "touch",
+        isAlways: true,
+        isNowhere: true,
+        name: "tie rod end",
+      });
+      expect(steerClause(variant, facts, model, format)).toMatch(/rubs the tie rod end by .* whichever way/);
+      expect(steerText(steering!, null, model, format)).toBe(
+        "nowhere, the tie rod end touches at every pose",
+      );
+      expect(rangeClause(variant, report, model, format)).toMatch(/rubs the tie rod end by/);
+      expect(verdictSentence(report, model, format)).toMatch(/rubs the tie rod end .* at every height/);
+      const [down] = lowestTravels(model, [0])!;
+      if (!down?.ok) throw new TypeError("it stands straight ahead");
+      expect(lowStop(down.touch, 0, model, format)).toMatchObject({ isAlways: true, isNowhere: true });
+      expect(tagState({ ...NOTHING_YET, heights: [null], report }, 0)).toBe("rubs");
+      const drawn = drawnMapOf(model, Budget.endless());
+      expect(drawn.gap.both.every((gap) => Number.isNaN(gap) || gap < 0)).toBe(true);
+      expect(drawn.lines.both.touch).toEqual([]);
+      const pose = solvePose(model.frontEnd, 0, 0);
+      if (!pose.ok) throw new TypeError("it stands as measured");
+      const { entry, part } = wheelDrawing(model, pose, "left", "front").gap!;
+      expect([part, entry.gap < 0]).toEqual(["tie rod end", true]);
+      expect(gapOverSteer(truck, 0).series[0]!.name).toBe("tie rod end");
+    });
+  }
+});
+
+describe("a truck that cannot come down to a stance", () => {
+  const { model, setup } = exampleTruck("half-ton-limits.json", "spring bracket an inch lower");
+  const aired = setup.stances.find(({ name }) => name === "aired out")!.travel;
+  const stop = heightStop(model, aired);
+  const [steering] = steerLimits(model, [aired])!;
+
+  it("says what stops it and where, and claims nothing of steering there", () => {
+    const facts = steeringFacts(steering!, stop, model, INCHES);
+    expect(facts).toMatchObject({ stands: false, height: { stop: "limit", at: 1.75 * 25.4 } });
+    const words = 'can\'t come down to "aired out": the air spring stops it at 1 3/4 in of bump';
+    expect(steerClause("low", facts, model, INCHES)).toBe(`"low" ${words}`);
+    expect(steerText(steering!, stop, model, INCHES)).toBe(words);
+  });
+
+  it("has no mark on the picture and no green card there", () => {
+    const pose = solvePose(model.frontEnd, aired, 0);
+    if (!pose.ok) throw new TypeError("the linkage reaches it");
+    expect(canStand(model, aired, 0)).toBe(false);
+    expect(wheelDrawing(model, pose, "left", "front", null, canStand(model, aired, 0)).gap).toBeNull();
+    const report = checkClearance(model);
+    expect(report!.verdict).toBe("clear");
+    expect(tagState({ ...NOTHING_YET, heights: [stop], report }, 0)).toBe("barred");
+  });
+});
+
+describe("a stop that is a limit", () => {
+  const { model } = exampleTruck("half-ton-limits.json", null);
+  const stop = steerStop({ stop: "limit", at: 0.5, side: "left", name: "steering stop" }, 0, model);
+
+  it("is told as met, not as where proof ends", () => {
+    expect(steerClauseOf('"a"', stop, INCHES)).toMatch(
+      /^"a" steers to \d+°, where the steering stop is met; nothing/,
+    );
+    expect(steerSheetText(stop)).toMatch(/^to \d+°, then the steering stop is met$/);
+  });
+});
+
+describe("the list of limits", () => {
+  it("pairs the least margin with its own place and ranks by it, the margin now beside it", () => {
+    const { model } = exampleTruck("half-ton-limits.json", null);
+    const overall = limitsOverRange(model);
+    const rows = limitRows(limitMargins(model, 0, 0), overall);
+    const shares = rows.map((row) => row.overall!.margin / row.overall!.range);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    for (const { name, overall: told, now } of rows) {
+      const least = Math.min(...overall.filter((one) => one.name === name).map(({ margin }) => margin));
+      expect(told!.margin).toBeCloseTo(least, 6);
+      const there = limitMargins(model, told!.travel, told!.steer);
+      if (!there.ok) throw new TypeError("a least margin is at a pose");
+      const margin = there.margins.find((one) => one.name === name && one.side === told!.side)!.margin;
+      expect(margin).toBeCloseTo(told!.margin, 6);
+      expect(now!.margin).toBeGreaterThanOrEqual(told!.margin - 1e-6);
+    }
+  });
+});
+
+describe("the nearest part of a pose", () => {
+  it("is the nearest, though it rides with the wheel", () => {
+    const { model } = exampleTruck("half-ton-limits.json", "spring bracket an inch lower");
+    const pose = solvePose(model.frontEnd, 0, 0);
+    if (!pose.ok) throw new TypeError("it stands as measured");
+    const gaps = gapsAt(model, pose);
+    const { nearest } = poseFacts(gaps, pose, model);
+    expect(nearest!.entry.gap).toBe(Math.min(...gaps.map(({ gap }) => gap)));
+    expect(nearest!.part).toBe("caliper");
+  });
+});
+
+describe("numbers rounded for reading", () => {
+  it("of limits fall on the safe side: what is proven to 3.2 in reads 3 3/16, and never 3 1/4", () => {
+    expect(safeLength(3.24 * 25.4, "down", INCHES)).toBeCloseTo((3 + 3 / 16) * 25.4, 9);
+    expect(safeLength(-3.24 * 25.4, "down", INCHES)).toBeCloseTo(-3.25 * 25.4, 9);
+    expect(safeLength(3.25 * 25.4 - 1e-3, "down", INCHES)).toBeCloseTo(3.25 * 25.4, 9);
+    expect(safeLength(80.19, "down", MM)).toBeCloseTo(80.1, 9);
+  });
+
+  it("of a light rub say that it rubs", () => {
+    expect(gapCell(-0.3, INCHES)).toBe("rubs <1/16");
+    expect(gapCell(0.3, INCHES)).toBe("<1/16");
+  });
+});
