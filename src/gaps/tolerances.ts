@@ -1,4 +1,7 @@
-/** Every small number of the gaps room: name, unit, reason. */
+/**
+ * Every small number of the gaps room: name, unit, reason. What they promise together: a gap at one pose is exact to
+ * `GAP_TOLERANCE` outside the ring, and to `SOLID_TOLERANCE` + `DEPTH_SHARE` × depth inside.
+ */
 
 /** mm. A gap at one pose is searched to this; far below what the section polygon or any tape can tell. */
 export const GAP_TOLERANCE = 1e-6;

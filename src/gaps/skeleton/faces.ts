@@ -7,12 +7,17 @@ import { FACE, FACE_ROW, type Skeleton } from "./skeleton.ts";
 /** mm. Less than this a first-order fall over a whole box is rounding. */
 const LEVEL = 1e-7;
 
+/** mm per mm. More slope than this along an edge at the lowest place found there is no leftover of the search. */
+const LEFTOVER = 1e-4;
+
 /** Cells of the part that `skeletonGapTo` could not settle, and how many. */
 export const unsettled = { cells: new Int32Array(64), count: 0 };
 
 /**
  * Least change of the distance, to first order, from the place found to any corner. At the lowest place along an
- * edge the slope along it is zero; what the search left of it is taken off.
+ * edge the slope along it is zero; what the search left of it is taken off. Inside the crown the distance has ridges,
+ * and the lowest place may stand on one, where the slopes to either side are not zero and neither alone bounds what
+ * lies across: then nothing is known here.
  */
 function leastFall(part: Skeleton): number {
   const { corners } = part;
@@ -21,6 +26,7 @@ function leastFall(part: Skeleton): number {
   const az = place[PLACE.along + 2]!;
   const sq = ax * ax + ay * ay + az * az;
   const left = sq > 0 ? (ax * place[3]! + ay * place[4]! + az * place[5]!) / sq : 0;
+  if (place[PLACE.best]! < 0 && Math.abs(left) * Math.sqrt(sq) > LEFTOVER) return Number.NEGATIVE_INFINITY;
   const gx = place[3]! - left * ax;
   const gy = place[4]! - left * ay;
   const gz = place[5]! - left * az;
