@@ -20,8 +20,8 @@ export function slackAt(best: number): number {
 
 /**
  * Gap of one cell to the ring at one pose, if below `beat`, by bisecting it where a proven bound cannot rule a piece
- * out: for what convexity does not settle. Fills `out` as `GAP` says. Left-hand frame, mm. @returns the gap, or `beat`.
- * @throws RangeError for a pose or a cell that is not finite
+ * out: for what convexity does not settle. Fills `out` as `GAP` says. Left-hand frame, mm. @param coarse mm, how much more
+ * may be left out. @returns the gap, or `beat`. @throws RangeError for a pose or a cell that is not finite
  */
 export function searchCellTo(
   out: Float64Array,
@@ -32,11 +32,12 @@ export function searchCellTo(
   cells: Float64Array,
   cellAt: number,
   beat: number,
+  coarse = 0,
 ): number {
   let best = beat;
   for (let j = 0; j < CELL_ROW; j++) stack[j] = cells[cellAt + j]!;
   const radius = stack[CELL.radius]!;
-  const coarser = stack[0] === CellKind.Solid ? SOLID_TOLERANCE - GAP_TOLERANCE : 0;
+  const coarser = coarse + (stack[0] === CellKind.Solid ? SOLID_TOLERANCE - GAP_TOLERANCE : 0);
   // No place in the ring is deeper than its deepest: there a flat ridge of places as deep would be combed for nothing.
   const floor = -shape.deepest - radius;
   let depth = 1;

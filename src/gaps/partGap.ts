@@ -18,6 +18,7 @@ export { GAP, GAP_ROW } from "./gapRow.ts";
  *
  * @param wheel wheel center and outboard unit axis, six numbers at `wheelAt`.
  * @param beat only a gap below this matters: nothing is filled and `beat` returned when there is none.
+ * @param coarse mm: where it is settled by bisection, the gap may be told by this much too large.
  * @returns the gap.
  */
 export function partGapTo(
@@ -28,6 +29,7 @@ export function partGapTo(
   wheelAt: number,
   part: PartShape,
   beat = Number.POSITIVE_INFINITY,
+  coarse = 0,
 ): number {
   if (part.tree !== undefined)
     return meshGapTo(out, at, shape, wheel, wheelAt, { tree: part.tree }, beat, part.hint);
@@ -37,13 +39,14 @@ export function partGapTo(
     if (!Number.isNaN(settled)) {
       best = settled;
       for (let i = 0; i < unsettled.count; i++)
-        best = cellGapTo(out, at, shape, wheel, wheelAt, part, unsettled.cells[i]!, best);
+        best = cellGapTo(out, at, shape, wheel, wheelAt, part, unsettled.cells[i]!, best, coarse);
       return best;
     }
   }
   if (part.skeleton !== null && part.skeleton.faces.length > 0)
     best = edgesGapTo(out, at, shape, wheel, wheelAt, part.skeleton, best);
-  for (let i = 0; i < part.count; i++) best = cellGapTo(out, at, shape, wheel, wheelAt, part, i, best);
+  for (let i = 0; i < part.count; i++)
+    best = cellGapTo(out, at, shape, wheel, wheelAt, part, i, best, coarse);
   return best;
 }
 
@@ -81,6 +84,7 @@ function cellGapTo(
   part: PartShape,
   cell: number,
   beat: number,
+  coarse: number,
 ): number {
   const { cells, balls } = part;
   const dx = balls[4 * cell]! - wheel[wheelAt]!;
@@ -99,7 +103,7 @@ function cellGapTo(
     const gap = segmentGapTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat);
     if (!Number.isNaN(gap)) return gap;
   }
-  return searchCellTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat);
+  return searchCellTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat, coarse);
 }
 
 /** Whether a point of the ring lies inside a box: with all faces clear, the box then holds the whole ring. */

@@ -15,6 +15,7 @@ import type { Model } from "./model.ts";
 import { narrowestHubFace } from "./narrowestHubFace.ts";
 import { type Pair, pairGapTo, type TogetherPair } from "./pairs.ts";
 import { type ReachLimit, reachLimits } from "./reachLimits.ts";
+import { toleranceAt } from "./worst/deepTolerance.ts";
 import { PartAtPose } from "./worst/partAtPose.ts";
 import type { WheelToMove } from "./worst/poseCells.ts";
 import { rangesOf, type SideRange } from "./worst/sideRange.ts";
@@ -261,7 +262,7 @@ function entryOf(
     side,
     gap,
     bound,
-    tolerance: Math.max(tolerance, gap - bound),
+    tolerance: Math.max(toleranceAt(gap, tolerance), gap - bound),
     travel,
     steer: found.steer,
     point: onTruck(row, GAP.point, side),
@@ -274,5 +275,7 @@ function togetherEntry(model: Model, pair: TogetherPair, range: SideRange, toler
   const gap = pair.row[GAP.gap]!;
   const slack = gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE;
   const atRest = entryOf(model, pair, range, { bound: gap - slack, armAngle: 0, steer: 0 }, tolerance);
-  return { ...atRest, travel: 0, steer: 0, together: true };
+  // Nothing is searched: a deep one is known as well as any.
+  const reached = Math.max(tolerance, atRest.gap - atRest.bound);
+  return { ...atRest, tolerance: reached, travel: 0, steer: 0, together: true };
 }

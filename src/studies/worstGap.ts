@@ -10,7 +10,7 @@ import { INNER_ENDS_ROW } from "../suspension/steering.ts";
 import { Budget } from "./budget.ts";
 import { PartAtPose } from "./worst/partAtPose.ts";
 import { PoseCells, type WheelToMove } from "./worst/poseCells.ts";
-import { Search } from "./worst/search.ts";
+import { OFFER_COARSE, Search } from "./worst/search.ts";
 
 /** The range of poses searched: lower arm angle, rad, and steer. */
 export interface PoseRange {
@@ -206,7 +206,7 @@ function lookAt(
   const sin = Math.sin(arm);
   if (other !== null && !other.stands(arm, ends)) return;
   if (!stands(side, cos, sin, innerAt)) return;
-  if (!(subject.gap(pose, POSE.wheelCenter, search.best) < search.best)) return;
+  if (!(subject.gap(pose, POSE.wheelCenter, search.best, OFFER_COARSE) < search.best)) return;
   if (limits === undefined || limits.keepsAt(arm, steer)) search.offer(subject.row, arm, steer);
 }
 

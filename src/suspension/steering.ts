@@ -4,6 +4,7 @@ import type { SteeringInput } from "./inputs.ts";
 import { linkSpreadTo } from "./linkSpread.ts";
 import type { InnerEndSpread } from "./motionBound.ts";
 import { PoseStatus } from "./poseStatus.ts";
+import { rememberSteers } from "./rememberSteers.ts";
 
 /**
  * Where the inner tie rod ends go as the driver steers. Each side's end is given in that side's
@@ -93,7 +94,7 @@ function pitmanOf(input: Extract<SteeringInput, { type: "pitman" }>, sense: 1 | 
   const linkage: Linkage = { pitman, idler, swing, root, linkLength: Math.sqrt(linkLengthSq) };
   const reach = Math.max(length(leftArm), length(rightArm));
 
-  return {
+  return rememberSteers({
     type: "pitman",
     restLeft: input.innerEnd,
     restRight: mirrorY(input.innerEndRight),
@@ -110,7 +111,7 @@ function pitmanOf(input: Extract<SteeringInput, { type: "pitman" }>, sense: 1 | 
     innerEndSpreadTo(out, steer, half) {
       return linkSpreadTo(out, linkage, steer, half, restLine, reach);
     },
-  };
+  });
 }
 
 function fill(

@@ -13,6 +13,7 @@ import type { Budget } from "../budget.ts";
 import { Keeps, type KeptPoses } from "../limits/keptPoses.ts";
 import { MinHeap } from "../minHeap.ts";
 import { type LegPair, pairGapTo } from "../pairs.ts";
+import { toleranceAt } from "../worst/deepTolerance.ts";
 import type { OtherWheel } from "../worst/otherWheel.ts";
 import type { PoseRange, PoseToStart } from "../worstGap.ts";
 import { legAtBorder } from "./legAtBorder.ts";
@@ -130,7 +131,7 @@ export class LegSearch {
 
   run(tolerance: number, budget: Budget): WorstLegGap | null {
     while (this.heap.size > 0 && this.looked < MOST_NODES) {
-      if (Math.max(this.heap.leastKey(), this.floor) >= this.best - tolerance) break;
+      if (Math.max(this.heap.leastKey(), this.floor) >= this.best - toleranceAt(this.best, tolerance)) break;
       if (budget.isSpent(TWO_LOOKS_WORK)) break;
       const node = this.heap.pop();
       const twin = this.nodes.halve(node);
@@ -256,7 +257,7 @@ export class LegSearch {
     if (!otherCan || keeps !== Keeps.All) {
       const empty = !otherCan && this.isEmpty(arm, armHalf, steer, steerHalf);
       const fine = this.isFine(armHalf, steerHalf, otherCan ? LIMIT_SHARE : FINEST_SHARE);
-      if (empty || fine || (!otherCan && bound >= this.best - this.borderTolerance)) {
+      if (empty || fine || (!otherCan && bound >= this.best - toleranceAt(this.best, this.borderTolerance))) {
         if (!empty) this.settled = Math.min(this.settled, bound);
         this.nodes.drop(node);
         return;
@@ -332,7 +333,7 @@ export class LegSearch {
       pivots === null ? rack : ([pivots[3 * leg]!, pivots[3 * leg + 1]!, pivots[3 * leg + 2]!] as const);
     const innerOff = pivots === null ? off : 0;
     const bound = legAtBorder(fan, border, side, ring, arm, outerAt, inner, innerOff, near, far, this.radius);
-    if (Math.max(bound, this.floor) >= this.best - this.borderTolerance) {
+    if (Math.max(bound, this.floor) >= this.best - toleranceAt(this.best, this.borderTolerance)) {
       if (bound < this.best) this.settled = Math.min(this.settled, bound);
       this.nodes.drop(node);
       return true;

@@ -7,9 +7,11 @@ import { SIDE } from "../../suspension/sideRow.ts";
 import { Budget } from "../budget.ts";
 import { MinHeap } from "../minHeap.ts";
 import { pairGapTo, type StrutPair } from "../pairs.ts";
+import { toleranceAt } from "../worst/deepTolerance.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells, type WheelToMove } from "../worst/poseCells.ts";
 import { type PoseRange, type PoseToStart, requireSearchable } from "../worstGap.ts";
 import { bodyPath, strutPath } from "./strut.ts";
+import { boundStrut } from "./strutBound.ts";
 import { frameFromWheelTo } from "./strutFrame.ts";
 
 export interface StrutToSearch extends WheelToMove {
@@ -102,7 +104,11 @@ class StrutSearch {
     const middle = [0.5 * (armLow + armHigh), 0.5 * (steerLow + steerHigh)] as const;
     const root = this.poses.add(middle[0], 0.5 * this.armRange, middle[1], 0.5 * this.steerRange);
     this.look(root, Number.NEGATIVE_INFINITY);
-    while (this.heap.size > 0 && this.poses.count < MOST_CELLS && this.least() < this.best - tolerance) {
+    while (
+      this.heap.size > 0 &&
+      this.poses.count < MOST_CELLS &&
+      this.least() < this.best - toleranceAt(this.best, tolerance) + this.slack()
+    ) {
       if (this.budget.isSpent(2 * LOOK_WORK)) break;
       const bound = this.heap.leastKey();
       const cell = this.heap.pop();
@@ -112,14 +118,17 @@ class StrutSearch {
     }
     if (this.best === Number.POSITIVE_INFINITY) return null;
     const reached = this.gaveUp ? this.floor : Math.min(this.least(), this.settled);
-    // The gap at a pose is itself searched to a tolerance; it counts once.
-    const slack = this.best < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * this.best : GAP_TOLERANCE;
     return {
       gap: this.best,
-      bound: Math.min(this.best, Math.max(reached, this.floor)) - slack,
+      bound: Math.min(this.best, Math.max(reached, this.floor)) - this.slack(),
       armAngle: this.bestArm,
       steer: this.bestSteer,
     };
+  }
+
+  /** mm. The gap at a pose is itself searched to a tolerance. */
+  private slack(): number {
+    return this.best < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * this.best : GAP_TOLERANCE;
   }
 
   private least(): number {
@@ -175,13 +184,17 @@ class StrutSearch {
     const arm = poses.rows[at]!;
     const moves = (known & Known.Moves) !== 0;
     let path = Number.POSITIVE_INFINITY;
+    let first = Number.NEGATIVE_INFINITY;
     let wheel: number = CELL_OF_POSES.wheel;
     let border = 0;
     if (moves) {
       this.motion.set(poses.rows.subarray(at + CELL_OF_POSES.motion, at + CELL_OF_POSES.motion + MOTION_ROW));
-      if (this.place(arm, poses.rows, at + CELL_OF_POSES.wheel))
+      if (this.place(arm, poses.rows, at + CELL_OF_POSES.wheel)) {
+        first = boundStrut(pair, pose, this.motion, this.best);
+        if (first >= this.best) return;
         path =
           bodyPath(this.motion, pair.ring.ballRadius, 1, 1) + strutPath(pair.strut, this.motion, pose, 0);
+      }
     } else {
       border = poses.lookAtBorder(cell);
       if (border & Known.Empty) return;
@@ -196,9 +209,8 @@ class StrutSearch {
       else this.heap.push(parent, cell);
       return;
     }
-    const slack = this.best < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * this.best : GAP_TOLERANCE;
-    const gap = pairGapTo(this.row, 0, pair, pose, 0, this.best + path + slack);
-    const bound = Math.max(gap - path, parent);
+    const gap = pairGapTo(this.row, 0, pair, pose, 0, this.best + path + this.slack());
+    const bound = Math.max(gap - path, first, parent);
     const steer = poses.rows[at + CELL_OF_POSES.steer]!;
     if (wheel === CELL_OF_POSES.wheel) this.offer(gap, known, arm, steer);
     else if (known & Known.Stands && this.place(arm, poses.rows, at + CELL_OF_POSES.wheel))
@@ -206,7 +218,7 @@ class StrutSearch {
     if (bound >= this.best) return;
     const stands = moves && (known & Known.OtherStands) !== 0;
     const certain = stands && (known & Known.Kept) !== 0;
-    const isNear = Math.max(bound, this.floor) >= this.best - this.borderTolerance;
+    const isNear = Math.max(bound, this.floor) >= this.best - toleranceAt(this.best, this.borderTolerance);
     if (certain && !this.isSmall(at, FINEST_SHARE)) this.heap.push(bound, cell);
     else if (isNear || this.isSmall(at, stands && !certain ? LIMIT_SHARE : FINEST_SHARE))
       this.settled = Math.min(this.settled, bound);

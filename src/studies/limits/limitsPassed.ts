@@ -34,8 +34,14 @@ export interface SteerStart {
   readonly travel: number;
 }
 
+/** Of what is left of a budget one limit has this part at least. */
+const MOST_SHARES = 3;
+
 /** Heights, full droop to full bump, at which the least steer is looked for; at each one it is proven. */
 const HEIGHTS = 33;
+
+/** Share of a steer that two heights may differ by and be taken as one: what a march leaves open. */
+const ALIKE = 2 ** -16;
 
 /** How far the proven bound may stay below the margin found: a hundredth of a degree, a twentieth of a millimeter. */
 const ANGLE_TOLERANCE = (0.01 * Math.PI) / 180;
@@ -74,7 +80,8 @@ function searched(model: Model, enough: number, aloneSides: boolean, budget: Bud
     for (const [i, { name, measure, range: whole }] of cell.limits.entries()) {
       const tolerance = measure === "angle" ? ANGLE_TOLERANCE : LENGTH_TOLERANCE;
       const sidesLeft = side === "left" && !model.mirrored ? 2 : 1;
-      const share = budget.share(sidesLeft * cell.limits.length - i);
+      // One that is long has a third of what is left, so that it need not go short while the others take little.
+      const share = budget.share(Math.min(MOST_SHARES, sidesLeft * cell.limits.length - i));
       const worst = worstMargin(cell, i, range, tolerance, enough, share);
       if (worst === null) continue;
       const borders = new LimitBorders(model, share);
@@ -134,7 +141,9 @@ function leastSteer(
   let least: SteerStart | null = null;
   for (let i = 0; i < HEIGHTS; i++) {
     const travel = low + ((high - low) * i) / (HEIGHTS - 1);
-    const border = borders.alongSteer(travel, lock, { limit, side });
+    // As far as the least found, and no farther: beyond it this height tells nothing.
+    const to = least === null ? lock : least.steer * (1 - ALIKE);
+    const border = borders.alongSteer(travel, to, { limit, side });
     // What is passed straight ahead already is told by travel.
     if (border.stop !== "limit" || border.at === 0) continue;
     if (least === null || Math.abs(border.at) < Math.abs(least.steer)) least = { steer: border.at, travel };

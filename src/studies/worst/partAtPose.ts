@@ -21,13 +21,13 @@ export class PartAtPose {
     this.radius = radius;
   }
 
-  /** mm. The true gap at a pose is no further below the one found. */
-  slack(gap: number): number {
-    return gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE;
+  /** mm. The true gap at a pose is no further below the one found. @param coarse as it was asked for */
+  slack(gap: number, coarse: number): number {
+    return coarse + (gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE);
   }
 
-  /** @returns the gap, or `beat` when none is below it; mm. */
-  gap(wheel: Float64Array, wheelAt: number, beat: number): number {
-    return partGapTo(this.row, 0, this.ring, wheel, wheelAt, this.part, beat);
+  /** @param coarse mm, how much too large it may be. @returns the gap, or `beat` when none is below it; mm. */
+  gap(wheel: Float64Array, wheelAt: number, beat: number, coarse: number): number {
+    return partGapTo(this.row, 0, this.ring, wheel, wheelAt, this.part, beat, coarse);
   }
 }

@@ -3,6 +3,7 @@ import { CELL, CELL_ROW, cellReach } from "../../gaps/cells.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { Budget } from "../budget.ts";
 import { borderCut, borderWay, leverTo, movesEvenly } from "./borderWay.ts";
+import { toleranceAt } from "./deepTolerance.ts";
 import { Frontier } from "./frontier.ts";
 import { Cut, NO_TREE, NODE, NODE_ROW, WHOLE } from "./nodes.ts";
 import type { PartAtPose } from "./partAtPose.ts";
@@ -26,6 +27,12 @@ const WHOLE_COST = 20;
 /** Microseconds, about: a bound; a gap of the whole part, which a solid pressed deep makes long. */
 const BOUND_WORK = 2;
 const WHOLE_WORK = 500;
+
+/** mm. A pose is offered by a gap this near the true one: the answer's own is looked at again. */
+export const OFFER_COARSE = 0.001;
+
+/** Share of the wheel's way over a cell at the border of reach that the gap in its middle may be off by. */
+const COARSE_SHARE = 0.1;
 
 // Scratch: a search is not reentrant.
 const motion = new Float64Array(MOTION_ROW);
@@ -68,7 +75,11 @@ export class Search extends Frontier {
     this.nodes.rows[root * NODE_ROW] = 0;
     this.nodes.rows[root * NODE_ROW + NODE.tree] = WHOLE;
     this.look(root);
-    while (this.size > 0 && this.cells < MOST_NODES && this.leastBound() < this.best - tolerance) {
+    while (
+      this.size > 0 &&
+      this.cells < MOST_NODES &&
+      this.leastBound() < this.best - toleranceAt(this.best, tolerance)
+    ) {
       if (budget.isSpent(this.work)) return false;
       this.work = 0;
       this.cut(this.pop());
@@ -111,7 +122,7 @@ export class Search extends Frontier {
       this.push(node, bound, loosestCut());
     else if (!stands && this.poses.isOtherEmpty(poses)) this.nodes.drop(node);
     else if (
-      bound >= this.best - this.borderTolerance ||
+      bound >= this.best - toleranceAt(this.best, this.borderTolerance) ||
       this.isFinest(poseAt, stands ? LIMIT_SHARE : FINEST_SHARE)
     )
       this.settle(node, bound);
@@ -153,7 +164,7 @@ export class Search extends Frontier {
     const poseAt = poses * CELL_OF_POSES_ROW;
     const { subject } = this;
     if (known & Known.Stands && known & Known.OtherStands) {
-      const gap = subject.gap(rows, poseAt + CELL_OF_POSES.wheel, this.best);
+      const gap = subject.gap(rows, poseAt + CELL_OF_POSES.wheel, this.best, OFFER_COARSE);
       if (gap < this.best && this.poses.keepsMiddle(poses))
         this.offer(subject.row, rows[poseAt]!, rows[poseAt + CELL_OF_POSES.steer]!);
     }
@@ -167,9 +178,11 @@ export class Search extends Frontier {
     const across = leverTo(rows, poseAt, rows, wheel) + subject.ring.ballRadius + subject.radius;
     // A gap of this much at that pose is enough: none in the cell is then below the best.
     const needed = (this.best + slide + turn * across) / (1 - turn);
-    const enough = needed + subject.slack(needed);
-    const gap = subject.gap(rows, wheel, enough);
-    const sure = gap - subject.slack(gap);
+    // How deep a part is pressed in is dear to know: no nearer than a share of what the wheel's way takes off anyway.
+    const coarse = COARSE_SHARE * borderWay(rows, poseAt, across);
+    const enough = needed + subject.slack(needed, coarse);
+    const gap = subject.gap(rows, wheel, enough, coarse);
+    const sure = gap - subject.slack(gap, coarse);
     const bound = sure - borderWay(rows, poseAt, sure + across);
     const cut = borderCut(rows, poseAt, gap + across);
     if (gap >= enough) this.nodes.drop(node);
@@ -187,7 +200,8 @@ export class Search extends Frontier {
 
   private keepOnBorder(node: number, poseAt: number, bound: number, cut: Cut): void {
     if (bound >= this.best) this.nodes.drop(node);
-    else if (Math.max(bound, this.floor) >= this.best - this.borderTolerance) this.settle(node, bound);
+    else if (Math.max(bound, this.floor) >= this.best - toleranceAt(this.best, this.borderTolerance))
+      this.settle(node, bound);
     else if (this.isFinest(poseAt, FINEST_SHARE)) this.giveUp(node);
     else this.push(node, bound, cut);
   }
