@@ -2,7 +2,7 @@
 const DEEP = 25;
 
 /** mm. …and this is near enough. */
-export const DEEP_TOLERANCE = 2;
+const DEEP_TOLERANCE = 2;
 
 /** mm. How far a proven bound may stay below the worst gap found. @param asked that for gaps that are not deep */
 export function toleranceAt(gap: number, asked: number): number {
