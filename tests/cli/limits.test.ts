@@ -290,4 +290,18 @@ describe("a pose past limits, as a document", () => {
     expect(passedOf(apart).map(({ name, side }) => `${side} ${name}`)).toEqual(["left droop strap"]);
     expect(capturedJson(["pose", lip]).document).not.toHaveProperty("limitsPassed");
   });
+
+  it("a limit that is passed exits 1 though nothing rubs; one that is kept exits 0", () => {
+    const alone = folder.write("alone.json", demoDocument({ ...clear, limits: stops }));
+    for (const args of [
+      ["--travel", "-3"],
+      ["--at", "0,0", "--at", "-3,0"],
+      ["--left-travel", "-3"],
+    ]) {
+      const { code, out } = captured(["pose", alone, ...args]);
+      expect(code).toBe(1);
+      expect(out).toMatch(/Past .*droop strap/);
+    }
+    expect(capturedJson(["pose", alone]).code).toBe(0);
+  });
 });

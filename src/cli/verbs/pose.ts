@@ -3,6 +3,7 @@ import type { LengthUnit } from "../../setup/types.ts";
 import { floorAt } from "../../studies/floor/floorAt.ts";
 import type { FloorPose } from "../../studies/floor/floorPose.ts";
 import { gapsAt } from "../../studies/gapsAt.ts";
+import { limitsAtPose, limitsPastAt } from "../../studies/limits/limitsPastAt.ts";
 import type { Model } from "../../studies/model.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import {
@@ -88,7 +89,12 @@ function runPose(file: string, options: PoseOptions, terminal: Terminal): ExitCo
       [`${heading(model.setup)}\n${cutShortLine("pose", cut)}`, ...tables, ...cautions].join("\n"),
     );
   }
-  return shown.some(({ gaps }) => gaps.some((entry) => entry.gap < 0)) ? ExitCode.Rubs : ExitCode.Fine;
+  const rubs = shown.some(({ gaps }) => gaps.some((entry) => entry.gap < 0));
+  return rubs || poses.some((pose) => passesLimit(truck, pose)) ? ExitCode.Rubs : ExitCode.Fine;
+}
+
+function passesLimit({ model }: Truck, pose: AnyPose): boolean {
+  return limitsPastAt(limitsAtPose(model, pose)).length > 0;
 }
 
 /** The poses asked for, solved. @throws InputError for the first that cannot be read or reached. */
