@@ -131,7 +131,10 @@ function numberAt(document: unknown, path: KeyPath): Amount | null {
   }
 }
 
-/** The deepest path inside which everything lies that differs; null = nothing does. Variants are passed over. */
+/** Keys that are passed over where a change is looked for: what is no part of this truck, or is only said of its fields. */
+const NO_PART_OF_IT = ["variants", "fromExample", "confirmed"] as const;
+
+/** The deepest path inside which everything lies that differs, but for `NO_PART_OF_IT`; null = nothing does. */
 function changedPath(before: unknown, now: unknown): KeyPath | null {
   const path: (string | number)[] = [];
   let [a, b] = [before, now];
@@ -140,7 +143,7 @@ function changedPath(before: unknown, now: unknown): KeyPath | null {
     if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return path;
     if (Array.isArray(a) !== Array.isArray(b)) return path;
     const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
-    if (path.length === 0) keys.delete("variants");
+    if (path.length === 0) for (const key of NO_PART_OF_IT) keys.delete(key);
     const [here, there] = [a as Record<string, unknown>, b as Record<string, unknown>];
     const differing = [...keys].filter((key) => !isSameJson(here[key], there[key]));
     const only = differing[0];
