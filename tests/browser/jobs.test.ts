@@ -131,7 +131,9 @@ describe.each([
     expect([left.stop, down.stop]).toEqual(["touch", "touch"]);
     const shown = await read(limitsShown(page).nth(0));
     expect(shown).toMatch(new RegExp(`^${Math.floor(100 * left.at)}% of lock .*then fender lip`));
-    const low = Math.round((Math.abs(down.at) / MM_PER_INCH) * 16) / 16;
+    // A limit of bump is told no deeper than it is.
+    expect(down.at).toBeGreaterThan(0);
+    const low = Math.floor((down.at / MM_PER_INCH) * 16) / 16;
     const heard = await read(limitsShown(page).nth(2));
     expect(heard).toMatch(/^.* in (bump|droop), then fender lip/);
     const [, whole, top, bottom] = /^(?:(\d+) )?(?:(\d+)\/(\d+) )?in/.exec(heard)!;

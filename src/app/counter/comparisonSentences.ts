@@ -1,4 +1,4 @@
-import { answerClause } from "../../studies/wording/answerWords.ts";
+import { conditionedSentence } from "../../studies/wording/answerWords.ts";
 import {
   halfTrack,
   outSentence,
@@ -26,12 +26,13 @@ export function comparisonSentences(comparison: Comparison): ComparisonSentences
   const told = toldOf(comparison);
   const at = stances.findIndex((stance) => stance.travel === travel);
   const [a, b] = told.map(({ truck }) => halfTrack(truck.model));
+  const doubts = told.map((one) => one.doubts);
   const steers = told.flatMap((one) => {
     const facts = steeringFactsOf(one, at, format);
-    return facts ? [answerClause(steerClause(one.name, facts, one.truck.model, format), one.doubts)] : [];
+    return facts ? [steerClause(one.name, facts, one.truck.model, format)] : [];
   });
-  const ranges = told.flatMap(({ name, truck, answer, doubts }) =>
-    answer.report ? [answerClause(rangeClause(name, answer.report, truck.model, format), doubts)] : [],
+  const ranges = told.flatMap(({ name, truck, answer }) =>
+    answer.report ? [rangeClause(name, answer.report, truck.model, format)] : [],
   );
   const model = told[0]?.truck.model;
   const isAll = (clauses: readonly string[]) => told.length > 0 && clauses.length === told.length;
@@ -40,8 +41,11 @@ export function comparisonSentences(comparison: Comparison): ComparisonSentences
       first && second && told.length === 2 && typeof a === "number" && typeof b === "number"
         ? outSentence([first.name, second.name], [a, b], format)
         : null,
-    steer: model && isAll(steers) ? steerSentence(travel, model, steers, format) : null,
-    range: isAll(ranges) ? rangeSentence(ranges) : null,
+    steer:
+      model && isAll(steers)
+        ? conditionedSentence(steers, doubts, (clauses) => steerSentence(travel, model, clauses, format))
+        : null,
+    range: isAll(ranges) ? conditionedSentence(ranges, doubts, rangeSentence) : null,
   };
 }
 

@@ -35,11 +35,27 @@ export function answerSentence(sentence: string, state: AnswerState, doubts: rea
   return `If ${conditionWords(doubts)}, ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
 }
 
-/** A clause of a longer sentence, under the condition that nothing in doubt is wrong. */
-export function answerClause(clause: string, doubts: readonly Doubt[]): string {
-  return doubts.length === 0 ? clause : `if ${conditionWords(doubts)}, ${clause}`;
+/**
+ * A sentence of several trucks' clauses, each under the condition that nothing in doubt of its truck is wrong; one that
+ * they all share is said once, in front. @param sentence makes it of the clauses @param doubts of each clause, in order
+ */
+export function conditionedSentence(
+  clauses: readonly string[],
+  doubts: readonly (readonly Doubt[])[],
+  sentence: (clauses: readonly string[]) => string,
+): string {
+  const conditions = doubts.map(conditionWords);
+  const shared = conditions.every((words) => words === conditions[0]) ? (conditions[0] ?? "") : "";
+  if (shared !== "") {
+    const whole = sentence(clauses);
+    return `If ${shared}: ${whole.charAt(0).toLowerCase()}${whole.slice(1)}`;
+  }
+  return sentence(
+    clauses.map((clause, i) => (conditions[i] === "" ? clause : `if ${conditions[i]}, ${clause}`)),
+  );
 }
 
+/** "" where nothing is in doubt. */
 function conditionWords(doubts: readonly Doubt[]): string {
   return [
     doubts.some(({ kind }) => kind === "unusual") ? "what is unusual is so" : "",
