@@ -22,11 +22,14 @@ const BELOW = 3;
 /** Between a name and its own curve. */
 const OFF = 3;
 
+/** Lines of names between a name and its curve, where curves run too close together for all to stand next to theirs. */
+const LINES_OFF = [0, 1, 2] as const;
+
 /** Where along the plot a name may stand, the right end first, as the share of the way from the left. */
 const SHARES = [1, 0.86, 0.72, 0.58, 0.44, 0.3, 0.16, 0] as const;
 
 /**
- * Where the names of curves go: just above or below their own curve, where the fewest other curves and no other name are
+ * Where the names of curves go: above or below their own curve, as near as there is room, where the fewest other curves and no other name are
  * under them, as far to the right as that allows. A plot with one curve needs no name: its title says it.
  * @param x, @param y scales, to pixels; @param room of the plot, pixels
  */
@@ -51,12 +54,16 @@ export function labelSpots(
       const span = { left, right: left + width, top: 0, bottom: 0 };
       const own = heightsUnder(one, span);
       if (own.length === 0) continue;
-      for (const base of [Math.min(...own) - OFF - BELOW, Math.max(...own) + OFF + ABOVE]) {
+      const spots = LINES_OFF.flatMap((lines) => [
+        { lines, base: Math.min(...own) - OFF - BELOW - lines * (ABOVE + BELOW) },
+        { lines, base: Math.max(...own) + OFF + ABOVE + lines * (ABOVE + BELOW) },
+      ]);
+      for (const { lines, base } of spots) {
         const box = { ...span, top: base - ABOVE, bottom: base + BELOW };
         const others = series.filter((other) => other !== one && crosses(heightsUnder(other, box), box));
         const isOut = box.top < room.top || box.bottom > room.bottom;
         const onNames = placed.filter((other) => overlap(other, box)).length;
-        const cost = 100 * onNames + 50 * Number(isOut) + 4 * others.length + 0.5 * i;
+        const cost = 100 * onNames + 50 * Number(isOut) + 4 * others.length + 5 * lines + 0.5 * i;
         if (best === null || cost < best.cost)
           best = { cost, box, spot: { name: one.name, x: left + 0.5 * width, y: base } };
       }

@@ -319,10 +319,10 @@ describe("the truck as aligned", () => {
     expect(reachedCount).toBeGreaterThan(20);
   }, 240_000);
 
-  it("has no answer at a stance out of reach, and without targets is as bolted on", () => {
+  it("is no truck with targets at a stance out of reach, and without targets is as bolted on", () => {
     const { input } = trucks[0]!;
     const left = { camber: 0, caster: null, toe: 0 };
-    expect(alignTruck(modelOf(input, shims, { left, travel: 900 }))).toEqual({ ok: false, travel: 900 });
+    expect(() => modelOf(input, shims, { left, travel: 900 })).toThrow(/stances\[0\]\.travel: out of reach/);
     const bare = aligned(modelAround(input));
     expect(bare).toMatchObject({ asked: false, reached: true, travel: 0 });
     expect(bare.left.tieRod.aligned).toBeCloseTo(bare.left.tieRod.asBolted, 9);

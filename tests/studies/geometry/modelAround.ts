@@ -20,6 +20,8 @@ export function modelAround(input: FrontEndInput, setup: Partial<Setup> = {}, wh
       } as Setup["tire"],
       alignment: { toe: input.toe, targets: null },
       hardware: null,
+      // The demo truck's other stances may be out of this one's reach.
+      stances: [{ name: "driving", travel: 0 }],
       ...setup,
     },
     "made up",
