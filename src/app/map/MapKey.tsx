@@ -21,6 +21,7 @@ function limitNames(limits: readonly { readonly name: string }[]): string {
 export function MapKey({ truck }: MapKeyProps) {
   const borders = useMap((s) => s.drawn?.borders);
   const limits = useMap((s) => s.drawn?.map.pastLimit?.limits);
+  const isCutShort = useMap((s) => s.drawn?.map.cutShort === true);
   const allowance = amountText(truck.setup.allowance, useFormat());
   return (
     <ul className="map-key">
@@ -51,6 +52,15 @@ export function MapKey({ truck }: MapKeyProps) {
         </svg>
         worst of all
       </li>
+      {isCutShort && (
+        <li>
+          <svg viewBox="0 0 22 12" aria-hidden="true">
+            <rect className="map-unreached" width="22" height="12" />
+            <rect fill="url(#map-hatch-open)" width="22" height="12" />
+          </svg>
+          not looked at: the time was up, nothing is said there
+        </li>
+      )}
       {limits && limits.length > 0 && (
         <li>
           <svg viewBox="0 0 22 12" aria-hidden="true">

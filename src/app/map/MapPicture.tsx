@@ -1,6 +1,7 @@
 import { memo } from "react";
 import type { Contour } from "../../studies/map/contours.ts";
 import { bandPaths } from "./bandPaths.ts";
+import { isOpen } from "./isOpen.ts";
 import { MAP_BOX, type MapFrame } from "./mapFrame.ts";
 import type { DrawnMap, MapSideName } from "./mapMessages.ts";
 
@@ -12,7 +13,7 @@ export type MapPictureProps = {
   allowance: number;
 };
 
-/** Gaps as tones with their lines: hatched across where it touches, hatched along one way past a limit, the other way where the linkage cannot go. */
+/** Gaps as tones with their lines: hatched across where it touches, hatched along one way past a limit, the other way where the linkage cannot go, dotted where the time was up before it was looked at. */
 export const MapPicture = memo(function MapPicture({ drawn, side, frame, allowance }: MapPictureProps) {
   const { map } = drawn;
   const gap = drawn.gap[side];
@@ -24,6 +25,8 @@ export const MapPicture = memo(function MapPicture({ drawn, side, frame, allowan
   const [unreached] = map.reach.status.some((status) => status !== 0)
     ? bandPaths(map, reach, [0], frame)
     : [];
+  const open = gap.map((_, cell) => (isOpen(map, gap, cell) ? 1 : -1));
+  const [notLookedAt] = map.cutShort ? bandPaths(map, open, [0], frame) : [];
   const { pastLimit } = map;
   const [past] =
     pastLimit !== null && pastLimit.limits.length > 0
@@ -56,6 +59,8 @@ export const MapPicture = memo(function MapPicture({ drawn, side, frame, allowan
         <path key={i} className={`map-band map-band-${i}`} d={path} />
       ))}
       {past && <path fill="url(#map-hatch-limit)" d={past} />}
+      {notLookedAt && <path className="map-unreached" d={notLookedAt} />}
+      {notLookedAt && <path fill="url(#map-hatch-open)" d={notLookedAt} />}
       {unreached && <path className="map-unreached" d={unreached} />}
       {unreached && <path fill="url(#map-hatch-reach)" d={unreached} />}
       {lines.allowance.map((line, i) => (
