@@ -105,7 +105,7 @@ describe("the counter view", () => {
     const label = () => front.getAttribute("aria-label");
     expect(await label()).toContain("B, narrow hub face: hub face 5 5/16 in");
     await counterView(page).getByRole("button", { name: "full droop" }).click();
-    expect(await sentences(page)).toContain('At the "full droop" stance');
+    expect(await sentences(page)).toContain('at the "full droop" stance');
     await counterView(page).getByRole("button", { name: "aired out" }).click();
     expect(await sentences(page)).toBe(before);
 
