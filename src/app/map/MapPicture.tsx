@@ -25,7 +25,8 @@ export const MapPicture = memo(function MapPicture({ drawn, side, frame, allowan
   const [unreached] = map.reach.status.some((status) => status !== 0)
     ? bandPaths(map, reach, [0], frame)
     : [];
-  const open = gap.map((_, cell) => (isOpen(map, gap, cell) ? 1 : -1));
+  // As far from the threshold as a cell without a gap is for the tones: both meet at one line, and nothing red shows between.
+  const open = gap.map((_, cell) => (isOpen(map, gap, cell) ? 1e6 : -1));
   const [notLookedAt] = map.cutShort ? bandPaths(map, open, [0], frame) : [];
   const { pastLimit } = map;
   const [past] =
