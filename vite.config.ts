@@ -8,7 +8,7 @@ import { serviceWorkerPlugin } from "./src/serve/serviceWorkerPlugin.ts";
  */
 export default defineConfig({
   base: "./",
-  plugins: [react(), serviceWorkerPlugin("src/app/offline/serviceWorker.ts")],
+  plugins: [react(), serviceWorkerPlugin("src/app/shell/offline/serviceWorker.ts")],
   build: {
     outDir: "dist/app",
     emptyOutDir: true,

@@ -7,25 +7,16 @@ export { GAP, GAP_ROW, partGapTo } from "./gaps/partGap.ts";
 export { type PartInput, type PartShape, partShapeOf } from "./gaps/partShape.ts";
 export { type RingShape, ringShapeOf } from "./gaps/ring/ringShape.ts";
 export { type TireInput, type TireRing, tireRing, type WheelInput } from "./gaps/tire/tireOf.ts";
-// Reading a setup.
-export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "./setup/blockReading.ts";
-export { formatIssue } from "./setup/formatIssue.ts";
 export { setupJsonSchema } from "./setup/jsonSchema.ts";
+// Reading a setup.
+export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "./setup/reading/blockReading.ts";
+export { formatIssue } from "./setup/reading/formatIssue.ts";
 export { type ReadSetup, readSetup } from "./setup/readSetup.ts";
 export { resolveSetup } from "./setup/resolveSetup.ts";
-export type { BodyPart, Result, Setup, SetupIssue } from "./setup/types.ts";
+export type { BodyPart, Result, Setup, SetupIssue } from "./setup/types/types.ts";
 export { type AirBalance, type AirEquilibrium, airEquilibrium } from "./studies/air/airEquilibrium.ts";
 export { type AirReport, type AirStance, airOf } from "./studies/air/airOf.ts";
 export { type AirState, airStateAt } from "./studies/air/airState.ts";
-// A setup put together, and what can be asked of it.
-export {
-  type CheckEntry,
-  type CheckOptions,
-  type CheckReport,
-  checkClearance,
-  DEFAULT_TOLERANCE,
-  type Verdict,
-} from "./studies/check.ts";
 export {
   type Envelope,
   type EnvelopeOptions,
@@ -40,15 +31,11 @@ export {
 } from "./studies/envelope/envelopeRange.ts";
 export { type ContainmentProof, proveContainment } from "./studies/envelope/proveContainment.ts";
 export { floorAt } from "./studies/floor/floorAt.ts";
-export type { FloorClearance, FloorPlane, FloorPose, FloorWheel } from "./studies/floor/floorPose.ts";
 export { type FloorReport, type FloorStance, floorReport } from "./studies/floor/floorReport.ts";
 export type { RollCase } from "./studies/floor/rollCase.ts";
 export { type RollCoverage, type RollStance, rollCoverage } from "./studies/floor/rollCoverage.ts";
 export { type ScrubLine, scrubLine } from "./studies/floor/scrubLine.ts";
-export { type StanceMeasures, stanceMeasures } from "./studies/floor/stanceMeasures.ts";
-export { type TravelFound, travelForMeasure } from "./studies/floor/travelForMeasure.ts";
 export { type RollTravels, wheelTravelsInRoll } from "./studies/floor/wheelTravelsInRoll.ts";
-export { type GapEntry, gapsAt } from "./studies/gapsAt.ts";
 export { type GeometryReport, geometryReport } from "./studies/geometry/geometryReport.ts";
 export { type JointCone, jointConesAt } from "./studies/limits/jointCones.ts";
 export type { LimitBorder } from "./studies/limits/limitBorders.ts";
@@ -67,12 +54,20 @@ export type { Limit, WheelLimits } from "./studies/map/limit.ts";
 export { type LowestTravels, lowestTravels } from "./studies/map/lowestTravels.ts";
 export { type MapReport, mapReportOf } from "./studies/map/mapReport.ts";
 export { type NoLimits, type SteerLimits, steerLimits } from "./studies/map/steerLimits.ts";
-export { type Model, type ModelResult, modelOf } from "./studies/model.ts";
-export { narrowestHubFace } from "./studies/narrowestHubFace.ts";
-export { type Pair, pairGapTo, pairMotion } from "./studies/pairs.ts";
-export { type ReachLimit, reachLimits } from "./studies/reachLimits.ts";
-export { type EnvelopeSection, envelopeSection } from "./studies/section/envelopeSection.ts";
-export type { SectionPlane } from "./studies/section/sectionPlane.ts";
+export { type Model, type ModelResult, modelOf } from "./studies/model/model.ts";
+export { type Pair, pairGapTo, pairMotion } from "./studies/model/pairs.ts";
+// A setup put together, and what can be asked of it.
+export {
+  type CheckEntry,
+  type CheckOptions,
+  type CheckReport,
+  checkClearance,
+  DEFAULT_TOLERANCE,
+  type Verdict,
+} from "./studies/reports/check.ts";
+export { type GapEntry, gapsAt } from "./studies/reports/gapsAt.ts";
+export { narrowestHubFace } from "./studies/reports/narrowestHubFace.ts";
+export { type ReachLimit, reachLimits } from "./studies/reports/reachLimits.ts";
 export {
   DEFAULT_SWEEP_ROWS,
   type ReachedRow,
@@ -82,7 +77,12 @@ export {
   sweepOf,
   sweepRow,
   type UnreachedRow,
-} from "./studies/sweep.ts";
+} from "./studies/reports/sweep.ts";
+export { type EnvelopeSection, envelopeSection } from "./studies/section/envelopeSection.ts";
+export type { SectionPlane } from "./studies/section/sectionPlane.ts";
+export type { FloorClearance, FloorPlane, FloorPose, FloorWheel } from "./studies/stances/floorPose.ts";
+export { type StanceMeasures, stanceMeasures } from "./studies/stances/stanceMeasures.ts";
+export { type TravelFound, travelForMeasure } from "./studies/stances/travelForMeasure.ts";
 export { limitsPassedSentences } from "./studies/wording/limitSentences.ts";
 export { poseSentence } from "./studies/wording/poseSentence.ts";
 export { limitSentence } from "./studies/wording/reachSentence.ts";

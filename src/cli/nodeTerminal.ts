@@ -1,7 +1,7 @@
 import { isatty } from "node:tty";
+import type { Terminal } from "./asked/terminal.ts";
 import { OutStream } from "./disk/outStream.ts";
 import { readStream } from "./disk/readBytes.ts";
-import type { Terminal } from "./terminal.ts";
 
 /**
  * The process's own streams, by their numbers: Node's stream objects tell of a failure only after the run has ended, and

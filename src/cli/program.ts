@@ -1,6 +1,6 @@
 import { Command } from "commander";
-import { type ExitCode, NO_ANSWER } from "./exitCode.ts";
-import type { Terminal } from "./terminal.ts";
+import { type ExitCode, NO_ANSWER } from "./asked/exitCode.ts";
+import type { Terminal } from "./asked/terminal.ts";
 import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";
 import { addCheck } from "./verbs/check.ts";

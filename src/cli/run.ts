@@ -1,11 +1,11 @@
 import { type Command, CommanderError } from "commander";
 import { visibleText } from "../units/visibleText.ts";
+import { ExitCode } from "./asked/exitCode.ts";
+import { InputError } from "./asked/inputError.ts";
+import type { Terminal } from "./asked/terminal.ts";
 import { StreamFailure } from "./disk/outStream.ts";
-import { ExitCode } from "./exitCode.ts";
 import { helpAsOption } from "./helpAsOption.ts";
-import { InputError } from "./inputError.ts";
 import { makeProgram } from "./program.ts";
-import type { Terminal } from "./terminal.ts";
 import { usageLine } from "./usageLine.ts";
 import { visibleTerminal } from "./visibleTerminal.ts";
 

@@ -1,5 +1,5 @@
 import { visibleLines } from "../units/visibleText.ts";
-import type { Terminal } from "./terminal.ts";
+import type { Terminal } from "./asked/terminal.ts";
 
 /** A terminal to which nothing out of a file or the command line gets that would act on it instead of being read. */
 export function visibleTerminal(terminal: Terminal): Terminal {

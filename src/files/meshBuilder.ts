@@ -1,5 +1,5 @@
-import type { LoadedMesh } from "../setup/blockReading.ts";
-import { MAX_TRIANGLES } from "../setup/limits.ts";
+import type { LoadedMesh } from "../setup/reading/blockReading.ts";
+import { MAX_TRIANGLES } from "../setup/reading/limits.ts";
 import { MeshFault } from "./meshFault.ts";
 
 /** A mesh read from a file, and how many of its triangles had no area and were left out. */

@@ -1,4 +1,4 @@
-import { MAX_TRIANGLES } from "../setup/limits.ts";
+import { MAX_TRIANGLES } from "../setup/reading/limits.ts";
 import { accessorReader } from "./glbAccessor.ts";
 import { type GlbDocument, type Loose, listAt, numberAt, objectAt, readGlbDocument } from "./glbDocument.ts";
 import { placedNodes } from "./glbNodes.ts";

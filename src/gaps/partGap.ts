@@ -1,5 +1,5 @@
-import { searchCellTo } from "./cellSearch.ts";
-import { CELL_ROW, CellKind } from "./cells.ts";
+import { searchCellTo } from "./cells/cellSearch.ts";
+import { CELL_ROW, CellKind } from "./cells/cells.ts";
 import { meshGapTo } from "./mesh/meshGap.ts";
 import type { PartShape } from "./partShape.ts";
 import type { RingShape } from "./ring/ringShape.ts";
@@ -8,7 +8,7 @@ import { unsettled } from "./skeleton/faces.ts";
 import type { Skeleton } from "./skeleton/skeleton.ts";
 import { skeletonGapTo } from "./skeleton/skeletonGap.ts";
 
-export { GAP, GAP_ROW } from "./gapRow.ts";
+export { GAP, GAP_ROW } from "./cells/gapRow.ts";
 
 /**
  * Signed distance between the ring at one pose and a part, negative = depth of interference: the least

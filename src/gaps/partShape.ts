@@ -1,4 +1,4 @@
-import { CELL_ROW, CellKind } from "./cells.ts";
+import { CELL_ROW, CellKind } from "./cells/cells.ts";
 import { type MeshHint, meshHint } from "./mesh/meshGap.ts";
 import { type TriangleTree, triangleTree } from "./mesh/triangleTree.ts";
 import { boxSkeleton, pathSkeleton, type Skeleton, sheetSkeleton } from "./skeleton/skeleton.ts";

@@ -1,8 +1,8 @@
-import { CELL } from "./cells.ts";
-import { GAP } from "./gapRow.ts";
+import { CELL } from "./cells/cells.ts";
+import { GAP } from "./cells/gapRow.ts";
+import { DEPTH_SHARE, GAP_TOLERANCE } from "./cells/tolerances.ts";
 import { probeRing, ringProbe } from "./ring/ringProbe.ts";
 import type { RingShape } from "./ring/ringShape.ts";
-import { DEPTH_SHARE, GAP_TOLERANCE } from "./tolerances.ts";
 
 /**
  * A look at the ring from the segment: parameter, x, r, signed distance, then planes of three numbers (distance,

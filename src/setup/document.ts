@@ -1,5 +1,4 @@
 import * as z from "zod";
-import { block } from "./blockFields.ts";
 import { adjustersField } from "./blocks/adjusters.ts";
 import { airSpringField } from "./blocks/airSpring.ts";
 import { alignmentField } from "./blocks/alignment.ts";
@@ -17,7 +16,8 @@ import { travelField } from "./blocks/travel.ts";
 import { truckField } from "./blocks/truck.ts";
 import { variantsField } from "./blocks/variants.ts";
 import { wheelField } from "./blocks/wheel.ts";
-import { choiceField, lengthField, textField } from "./fields.ts";
+import { block } from "./fields/blockFields.ts";
+import { choiceField, lengthField, textField } from "./fields/fields.ts";
 
 /** The version of the setup file this program reads and writes. */
 const SETUP_VERSION = 1;

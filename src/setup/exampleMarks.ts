@@ -1,6 +1,6 @@
-import { setAt } from "./editing/setAt.ts";
-import { isWithin, type KeyPath, keyText, valueAt } from "./keyPath.ts";
-import { parseKeyText } from "./parseKeyText.ts";
+import { parseKeyText } from "./reading/parseKeyText.ts";
+import { setAt } from "./reading/setAt.ts";
+import { isWithin, type KeyPath, keyText, valueAt } from "./types/keyPath.ts";
 
 /**
  * Which numbers of a setup are an example's, and which the truck's own. The setup file's `fromExample` says so; what is said

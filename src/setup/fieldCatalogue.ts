@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { setupDocument } from "./document.ts";
-import { type KeyPath, valueAt } from "./keyPath.ts";
-import { type SetupField, setupFieldOf, unwrapped } from "./setupField.ts";
+import { type SetupField, setupFieldOf, unwrapped } from "./fields/setupField.ts";
+import { type KeyPath, valueAt } from "./types/keyPath.ts";
 
 /**
  * Every field of the setup file that holds a value, a list or a point, in the order of the schema; made from the

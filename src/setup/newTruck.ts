@@ -1,5 +1,5 @@
-import { type KeyPath, keyText } from "./keyPath.ts";
-import type { LengthUnit, SetupIssue } from "./types.ts";
+import { type KeyPath, keyText } from "./types/keyPath.ts";
+import type { LengthUnit, SetupIssue } from "./types/types.ts";
 
 const EMPTY = "";
 const POINT = [EMPTY, EMPTY, EMPTY] as const;

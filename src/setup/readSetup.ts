@@ -1,11 +1,11 @@
-import type { LoadedMeshes } from "./blockReading.ts";
-import { describeValue } from "./describeValue.ts";
 import { type SetupDocument, setupDocument } from "./document.ts";
-import { findJsonFault, type JsonFault, lineAt } from "./jsonFault.ts";
-import { MAX_FILE_CHARACTERS, MAX_SHOWN } from "./limits.ts";
+import type { LoadedMeshes } from "./reading/blockReading.ts";
+import { describeValue } from "./reading/describeValue.ts";
+import { findJsonFault, type JsonFault, lineAt } from "./reading/jsonFault.ts";
+import { MAX_FILE_CHARACTERS, MAX_SHOWN } from "./reading/limits.ts";
+import { shortened } from "./reading/shortened.ts";
 import { resolveSetup } from "./resolveSetup.ts";
-import { shortened } from "./shortened.ts";
-import type { Result, Setup, SetupIssue } from "./types.ts";
+import type { Result, Setup, SetupIssue } from "./types/types.ts";
 
 /** What a setup file holds: its JSON as typed, and the setup made of it. */
 export interface ReadSetup {

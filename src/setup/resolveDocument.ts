@@ -1,4 +1,3 @@
-import { BlockReading, type LoadedMeshes } from "./blockReading.ts";
 import { resolveAdjusters } from "./blocks/adjusters.ts";
 import { resolveAirSpring } from "./blocks/airSpring.ts";
 import { refuseUnknownStance, resolveAlignment } from "./blocks/alignment.ts";
@@ -16,13 +15,14 @@ import { resolveTire } from "./blocks/tire.ts";
 import { resolveTravel } from "./blocks/travel.ts";
 import { resolveTruck } from "./blocks/truck.ts";
 import { resolveWheel } from "./blocks/wheel.ts";
-import { DEFAULT_ALLOWANCE, DEFAULT_NAME } from "./defaults.ts";
 import { type SetupDocument, setupDocument } from "./document.ts";
 import { exampleFields, exampleOf, isExampleAsItCame } from "./exampleMarks.ts";
-import type { IssueList } from "./issueList.ts";
-import { KnownParts } from "./knownParts.ts";
+import { BlockReading, type LoadedMeshes } from "./reading/blockReading.ts";
+import type { IssueList } from "./reading/issueList.ts";
 import { addShapeIssues } from "./shapeIssues.ts";
-import type { Setup } from "./types.ts";
+import { DEFAULT_ALLOWANCE, DEFAULT_NAME } from "./types/defaults.ts";
+import { KnownParts } from "./types/knownParts.ts";
+import type { Setup } from "./types/types.ts";
 
 /** A setup without the part variants play. */
 export type ResolvedDocument = Omit<Setup, "variant" | "variantNames">;

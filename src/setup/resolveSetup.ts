@@ -1,15 +1,15 @@
 import { nearestWord } from "../units/nearestWord.ts";
-import type { LoadedMeshes } from "./blockReading.ts";
 import type { VariantsAsTyped } from "./blocks/variants.ts";
 import type { SetupDocument } from "./document.ts";
-import { capIssues, IssueList } from "./issueList.ts";
-import { valueAt } from "./keyPath.ts";
-import { KnownParts } from "./knownParts.ts";
-import { MAX_ISSUES, MAX_NAMED } from "./limits.ts";
-import { mergePatch, REFUSED_KEY_MEND, refusedKeys } from "./mergePatch.ts";
+import type { LoadedMeshes } from "./reading/blockReading.ts";
+import { capIssues, IssueList } from "./reading/issueList.ts";
+import { MAX_ISSUES, MAX_NAMED } from "./reading/limits.ts";
+import { mergePatch, REFUSED_KEY_MEND, refusedKeys } from "./reading/mergePatch.ts";
+import { tooMuch } from "./reading/tooMuch.ts";
 import { type ResolvedDocument, resolveDocument } from "./resolveDocument.ts";
-import { tooMuch } from "./tooMuch.ts";
-import type { Result, Setup, SetupIssue } from "./types.ts";
+import { valueAt } from "./types/keyPath.ts";
+import { KnownParts } from "./types/knownParts.ts";
+import type { Result, Setup, SetupIssue } from "./types/types.ts";
 
 /**
  * Checks a document and turns it into a setup in millimeters and radians, with one variant applied (null = none).

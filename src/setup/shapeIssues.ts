@@ -1,9 +1,9 @@
 import type * as z from "zod";
 import { nearestWord } from "../units/nearestWord.ts";
-import { KNOWN_KEYS_SEPARATOR } from "./blockFields.ts";
-import type { IssueList } from "./issueList.ts";
-import { type KeyPath, valueAt } from "./keyPath.ts";
-import { MAX_ISSUES } from "./limits.ts";
+import { KNOWN_KEYS_SEPARATOR } from "./fields/blockFields.ts";
+import type { IssueList } from "./reading/issueList.ts";
+import { MAX_ISSUES } from "./reading/limits.ts";
+import { type KeyPath, valueAt } from "./types/keyPath.ts";
 
 /** Adds what the schema found wrong with a document's shape, one issue a key. */
 export function addShapeIssues(issues: IssueList, document: unknown, error: z.ZodError): void {

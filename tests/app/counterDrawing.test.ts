@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { bodyDrawing } from "../../src/app/counter/bodyDrawing.ts";
-import { nearestBodyGap } from "../../src/app/counter/nearestBodyGap.ts";
-import { tellingPose } from "../../src/app/counter/tellingPose.ts";
-import { type SheetPoint, wheelDrawing } from "../../src/app/counter/wheelDrawing.ts";
+import { bodyDrawing } from "../../src/app/show/counter/bodyDrawing.ts";
+import { nearestBodyGap } from "../../src/app/show/counter/nearestBodyGap.ts";
+import { tellingPose } from "../../src/app/show/counter/tellingPose.ts";
+import { type SheetPoint, wheelDrawing } from "../../src/app/show/counter/wheelDrawing.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { addScaled, cross, normalize, type Vec3 } from "../../src/geometry/vec.ts";
 import { steerLimits } from "../../src/studies/map/steerLimits.ts";

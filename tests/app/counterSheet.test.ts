@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { NOTHING_YET } from "../../src/app/counter/answerStore.ts";
-import { readSheetFields, sheetFieldsIn } from "../../src/app/sheet/sheetFields.ts";
-import { sheetRows, wheelText } from "../../src/app/sheet/sheetRows.ts";
+import { readSheetFields, sheetFieldsIn } from "../../src/app/show/sheet/sheetFields.ts";
+import { sheetRows, wheelText } from "../../src/app/show/sheet/sheetRows.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
-import { checkClearance } from "../../src/studies/check.ts";
+import { NOTHING_YET } from "../../src/app/work/answerStore.ts";
 import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
 import { type SteerLimits, steerLimits } from "../../src/studies/map/steerLimits.ts";
+import { checkClearance } from "../../src/studies/reports/check.ts";
 import { steerText } from "../../src/studies/wording/sheetTexts.ts";
 import { exampleText } from "./exampleText.ts";
 import { memoryBox } from "./memoryBox.ts";

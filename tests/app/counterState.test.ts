@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { answerCounter } from "../../src/app/counter/answerCounter.ts";
-import { type Answerer, answerStoreOf } from "../../src/app/counter/answerStore.ts";
-import type { CounterAnswer, CounterRequest } from "../../src/app/counter/counterMessages.ts";
-import { chosenPair } from "../../src/app/counter/counterStore.ts";
-import { hubFaceRange, withHubFace } from "../../src/app/counter/whatIf.ts";
+import { chosenPair } from "../../src/app/show/counter/counterStore.ts";
+import { hubFaceRange, withHubFace } from "../../src/app/show/counter/whatIf.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
+import { answerCounter } from "../../src/app/work/answerCounter.ts";
+import { type Answerer, answerStoreOf } from "../../src/app/work/answerStore.ts";
+import type { CounterAnswer, CounterRequest } from "../../src/app/work/counterMessages.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { exampleText } from "./exampleText.ts";
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { gapLabel } from "../../src/app/counter/gapLabel.ts";
+import { gapLabel } from "../../src/app/show/counter/gapLabel.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
-import type { CheckEntry, CheckReport, Verdict } from "../../src/studies/check.ts";
 import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
 import type { SteerLimits } from "../../src/studies/map/steerLimits.ts";
+import type { CheckEntry, CheckReport, Verdict } from "../../src/studies/reports/check.ts";
 import {
   outSentence,
   rangeClause,

@@ -10,8 +10,8 @@ import {
 } from "../../src/app/state/selectors.ts";
 import { shownIssues } from "../../src/app/state/shownIssues.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
-import type { KeyPath } from "../../src/setup/keyPath.ts";
-import { valueAt } from "../../src/setup/keyPath.ts";
+import type { KeyPath } from "../../src/setup/types/keyPath.ts";
+import { valueAt } from "../../src/setup/types/keyPath.ts";
 import { exampleDocument, exampleText } from "./exampleText.ts";
 
 const HUB_FACE = ["knuckle", "hubFace"];

@@ -5,9 +5,9 @@ import {
   nearestOnLine,
   nearestPoint,
   sidePoint,
-} from "../../src/app/editing/body/archGeometry.ts";
-import { movedPoint, pointInMm } from "../../src/app/editing/body/lengthPoint.ts";
-import { between } from "../../src/app/editing/points/between.ts";
+} from "../../src/app/measure/body/archGeometry.ts";
+import { movedPoint, pointInMm } from "../../src/app/measure/body/lengthPoint.ts";
+import { between } from "../../src/app/measure/points/between.ts";
 
 const seed = 1955;
 const place = fc.record({

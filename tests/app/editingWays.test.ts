@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { newBox, newPath } from "../../src/app/editing/body/newPart.ts";
-import { wheelGivenBy } from "../../src/app/editing/groups/seatWay.ts";
-import { startCaliper } from "../../src/app/editing/groups/startCaliper.ts";
-import { steeringOfType } from "../../src/app/editing/groups/steeringWay.ts";
-import { tireGivenBy } from "../../src/app/editing/groups/tireWay.ts";
+import { newBox, newPath } from "../../src/app/measure/body/newPart.ts";
+import { wheelGivenBy } from "../../src/app/measure/groups/seatWay.ts";
+import { startCaliper } from "../../src/app/measure/groups/startCaliper.ts";
+import { steeringOfType } from "../../src/app/measure/groups/steeringWay.ts";
+import { tireGivenBy } from "../../src/app/measure/groups/tireWay.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
-import { type KeyPath, valueAt } from "../../src/setup/keyPath.ts";
-import { gapsAt } from "../../src/studies/gapsAt.ts";
+import { type KeyPath, valueAt } from "../../src/setup/types/keyPath.ts";
+import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { exampleText } from "./exampleText.ts";
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { bandEdges } from "../../src/app/envelope/bandEdges.ts";
-import { bandLines } from "../../src/app/envelope/bandLines.ts";
-import { drawnEnvelopeOf } from "../../src/app/envelope/drawnEnvelope.ts";
-import { drawnSectionOf } from "../../src/app/envelope/drawnSection.ts";
-import { hatchLines } from "../../src/app/envelope/hatchLines.ts";
 import { truckOf } from "../../src/app/state/truck.ts";
+import { bandEdges } from "../../src/app/work/bandEdges.ts";
+import { bandLines } from "../../src/app/work/bandLines.ts";
+import { drawnEnvelopeOf } from "../../src/app/work/drawnEnvelope.ts";
+import { drawnSectionOf } from "../../src/app/work/drawnSection.ts";
+import { hatchLines } from "../../src/app/work/hatchLines.ts";
 import { exampleText } from "./exampleText.ts";
 
 const made = truckOf(exampleText, "example.json", null);

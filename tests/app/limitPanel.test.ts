@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { limitToAdd } from "../../src/app/limits/addLimit.ts";
-import { leastText, marginText } from "../../src/app/limits/leastText.ts";
-import { placeOf } from "../../src/app/limits/limitPlaces.ts";
-import { limitRows } from "../../src/app/limits/limitRows.ts";
-import type { ReportAnswer, ReportRequest } from "../../src/app/reports/reportMessages.ts";
-import { reportStoreOf } from "../../src/app/reports/reportStore.ts";
+import { limitToAdd } from "../../src/app/clear/limits/addLimit.ts";
+import { leastText, marginText } from "../../src/app/clear/limits/leastText.ts";
+import { placeOf } from "../../src/app/clear/limits/limitPlaces.ts";
+import { limitRows } from "../../src/app/clear/limits/limitRows.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
+import type { ReportAnswer, ReportRequest } from "../../src/app/work/reportMessages.ts";
+import { reportStoreOf } from "../../src/app/work/reportStore.ts";
 import { limitMargins } from "../../src/studies/limits/limitsOf.ts";
 import { notChecked } from "../../src/studies/limits/limitsOn.ts";
 import { limitsOverRange } from "../../src/studies/limits/limitsPassed.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { isOpen } from "../../src/app/map/isOpen.ts";
-import { Budget } from "../../src/studies/budget.ts";
+import { isOpen } from "../../src/app/clear/map/isOpen.ts";
 import { mapOf } from "../../src/studies/map/clearanceMap.ts";
+import { Budget } from "../../src/studies/numeric/budget.ts";
 import { demoModel } from "../studies/demoModel.ts";
 
 describe("cells of a map that its budget left", () => {

@@ -1,6 +1,6 @@
-import type { Box } from "../../src/app/storage/box.ts";
-import { cachedJson } from "../../src/app/storage/cachedJson.ts";
-import type { LastWords } from "../../src/app/storage/lastWords.ts";
+import type { Box } from "../../src/app/shell/storage/box.ts";
+import { cachedJson } from "../../src/app/shell/storage/cachedJson.ts";
+import type { LastWords } from "../../src/app/shell/storage/lastWords.ts";
 
 /** A box that forgets when the test ends; values go through a structured clone, as in the browser. */
 export function memoryBox(): Box & { readonly held: Map<string, unknown>; writes: number } {

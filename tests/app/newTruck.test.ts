@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { keepWork } from "../../src/app/shell/storage/keepWork.ts";
+import { restoreWork } from "../../src/app/shell/storage/restoreWork.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
-import { keepWork } from "../../src/app/storage/keepWork.ts";
-import { restoreWork } from "../../src/app/storage/restoreWork.ts";
-import { type KeyPath, valueAt } from "../../src/setup/keyPath.ts";
 import { emptySteering, newTruckDocument } from "../../src/setup/newTruck.ts";
+import { type KeyPath, valueAt } from "../../src/setup/types/keyPath.ts";
 import { fieldName } from "../../src/studies/wording/fieldName.ts";
 import { exampleDocument, exampleText } from "./exampleText.ts";
 import { memoryBox, memoryLastWords } from "./memoryBox.ts";

@@ -2,10 +2,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { scaleLinear } from "d3-scale";
 import { describe, expect, it } from "vitest";
-import { gapOverSteer, gapOverTravel } from "../../src/app/plots/gapPlots.ts";
-import { labelSpots } from "../../src/app/plots/labelSpots.ts";
-import { plotRange } from "../../src/app/plots/plotRange.ts";
-import type { PlotSpec } from "../../src/app/plots/plotTypes.ts";
+import { gapOverSteer, gapOverTravel } from "../../src/app/clear/plots/gapPlots.ts";
+import { labelSpots } from "../../src/app/clear/plots/labelSpots.ts";
+import { plotRange } from "../../src/app/clear/plots/plotRange.ts";
+import type { PlotSpec } from "../../src/app/parts/plotTypes.ts";
 import { truckOf } from "../../src/app/state/truck.ts";
 
 const ROOM = { left: 46, right: 340, top: 10, bottom: 186 };

@@ -4,8 +4,8 @@ import {
   dimensionsAt,
   type LinearDimension,
   trackOf,
-} from "../../src/app/stage/dimensions.ts";
-import { layOutDimension, type Projection } from "../../src/app/stage/layOutDimension.ts";
+} from "../../src/app/stage/overlay/dimensions.ts";
+import { layOutDimension, type Projection } from "../../src/app/stage/overlay/layOutDimension.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { dot, length, sub, type Vec3 } from "../../src/geometry/vec.ts";
 import { type SolvedPose, solvePose } from "../../src/suspension/solvePose.ts";

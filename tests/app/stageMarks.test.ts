@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { gapMarks } from "../../src/app/stage/gapMarks.ts";
 import { sweepValue } from "../../src/app/stage/sweepValue.ts";
 import { isAtEntry } from "../../src/app/stage/worstOf.ts";
-import type { CheckEntry } from "../../src/studies/check.ts";
-import type { GapEntry } from "../../src/studies/gapsAt.ts";
+import type { CheckEntry } from "../../src/studies/reports/check.ts";
+import type { GapEntry } from "../../src/studies/reports/gapsAt.ts";
 
 const IN = { units: "in" } as const;
 const gap = (part: string, side: "left" | "right", mm: number): GapEntry => ({

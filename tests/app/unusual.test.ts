@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { doubtsOf, unusualAt } from "../../src/app/state/doubtsOf.ts";
 import { lengthFormat } from "../../src/app/state/selectors.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
-import { valueAt } from "../../src/setup/keyPath.ts";
+import { valueAt } from "../../src/setup/types/keyPath.ts";
 import { exampleDocument } from "./exampleText.ts";
 
 const HUB_FACE = ["knuckle", "hubFace"];

@@ -7,7 +7,7 @@ import {
   wholeRange,
 } from "../../src/studies/envelope/envelopeRange.ts";
 import { proveContainment } from "../../src/studies/envelope/proveContainment.ts";
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
 import type { Job } from "./job.ts";
 
 /** mm of travel. */

@@ -1,8 +1,8 @@
 import type { Matrix4 } from "three";
 import { GAP_ROW } from "../../src/gaps/partGap.ts";
 import { vecAt } from "../../src/geometry/vec.ts";
-import type { Model } from "../../src/studies/model.ts";
-import { type BodyPair, pairGapTo } from "../../src/studies/pairs.ts";
+import type { Model } from "../../src/studies/model/model.ts";
+import { type BodyPair, pairGapTo } from "../../src/studies/model/pairs.ts";
 import { POSE } from "../../src/suspension/poseRow.ts";
 import { type SolvedPose, solvePose } from "../../src/suspension/solvePose.ts";
 import type { Job } from "./job.ts";

@@ -1,11 +1,11 @@
 import { readMesh } from "../../src/files/readMesh.ts";
 import type { Vec3 } from "../../src/geometry/vec.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
-import type { MeshPart, PathPart, Setup } from "../../src/setup/types.ts";
-import { checkClearance } from "../../src/studies/check.ts";
-import { gapsAt } from "../../src/studies/gapsAt.ts";
+import type { MeshPart, PathPart, Setup } from "../../src/setup/types/types.ts";
 import { mapOf } from "../../src/studies/map/clearanceMap.ts";
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
+import { checkClearance } from "../../src/studies/reports/check.ts";
+import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
 import { type SolvedPose, solvePose } from "../../src/suspension/solvePose.ts";
 import { brokenMeshes } from "../fuzz/brokenMeshes.ts";
 import { brokenSetups } from "../fuzz/brokenSetups.ts";

@@ -1,5 +1,5 @@
-import { checkClearance } from "../../src/studies/check.ts";
-import { gapsAt } from "../../src/studies/gapsAt.ts";
+import { checkClearance } from "../../src/studies/reports/check.ts";
+import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup, exampleSetup } from "../reference/demoModel.ts";
 import { envelopeJobs } from "./envelopeJobs.ts";

@@ -1,7 +1,7 @@
 import { type ClearanceMap, MAP_CELLS, mapOf } from "../../src/studies/map/clearanceMap.ts";
 import { lowestTravels } from "../../src/studies/map/lowestTravels.ts";
 import { steerLimits } from "../../src/studies/map/steerLimits.ts";
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
 import type { Job } from "./job.ts";
 
 /** The full map of both sides, and both curves at its rows and columns. */

@@ -1,4 +1,4 @@
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
 import { POSE, POSE_ROW } from "../../src/suspension/poseRow.ts";
 import type { Comparison } from "./comparison.ts";
 import type { ClockedJob, Job } from "./job.ts";

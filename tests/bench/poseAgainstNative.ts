@@ -1,4 +1,4 @@
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
 import type { Comparison } from "./comparison.ts";
 import type { ClockedJob } from "./job.ts";
 import { measure, measureInTurn, type Timing, timesAsLong } from "./measure.ts";

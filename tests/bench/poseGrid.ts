@@ -1,4 +1,4 @@
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
 import { armAngleFor } from "../../src/suspension/armAngle.ts";
 import type { Side } from "../../src/suspension/frontEnd.ts";
 import { PoseStatus } from "../../src/suspension/poseStatus.ts";

@@ -1,5 +1,5 @@
 import { length, sub } from "../../src/geometry/vec.ts";
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
 import { type SolvedPose, solvePose } from "../../src/suspension/solvePose.ts";
 import type { DrawnTruck } from "../reference/mujoco/drawnTruck.ts";
 import { EngineMechanism } from "../reference/mujoco/engine.ts";

@@ -1,6 +1,6 @@
-import { Budget } from "../../src/studies/budget.ts";
-import { checkClearance, DEFAULT_TOLERANCE } from "../../src/studies/check.ts";
-import { toleranceAt } from "../../src/studies/worst/deepTolerance.ts";
+import { Budget } from "../../src/studies/numeric/budget.ts";
+import { checkClearance, DEFAULT_TOLERANCE } from "../../src/studies/reports/check.ts";
+import { toleranceAt } from "../../src/studies/search/deepTolerance.ts";
 import { wholeTrucks } from "../reference/wholeTrucks.ts";
 import { processorTime } from "./processorTime.ts";
 

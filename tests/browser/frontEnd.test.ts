@@ -11,7 +11,7 @@ import { wheelTravelsInRoll } from "../../src/studies/floor/wheelTravelsInRoll.t
 import { turningCircle } from "../../src/studies/geometry/turningCircle.ts";
 import { limitMargins } from "../../src/studies/limits/limitsOf.ts";
 import { limitsOverRange } from "../../src/studies/limits/limitsPassed.ts";
-import { type Model, modelOf } from "../../src/studies/model.ts";
+import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import { formatAngle, radFromDeg } from "../../src/units/angle.ts";
 import { formatLength } from "../../src/units/formatLength.ts";
 import { MPA_PER_PSI } from "../../src/units/quantity.ts";

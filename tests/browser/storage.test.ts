@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { shareLink } from "../../src/app/share/shareLink.ts";
+import { shareLink } from "../../src/app/shell/share/shareLink.ts";
 import { serveFolder } from "../../src/serve/staticServer.ts";
 import { openWorkbench } from "./harness/workbench.ts";
 

@@ -1,4 +1,4 @@
-import type { Setup } from "../../src/setup/types.ts";
+import type { Setup } from "../../src/setup/types/types.ts";
 
 const degrees = (rad: number) => (rad / Math.PI) * 180;
 

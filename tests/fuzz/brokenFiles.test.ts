@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readMesh } from "../../src/files/readMesh.ts";
-import { MAX_ISSUES } from "../../src/setup/limits.ts";
+import { MAX_ISSUES } from "../../src/setup/reading/limits.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
 import { captured } from "../cli/captured.ts";
 import { brokenMeshes } from "./brokenMeshes.ts";

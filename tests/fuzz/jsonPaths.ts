@@ -1,4 +1,4 @@
-import type { KeyPath } from "../../src/setup/keyPath.ts";
+import type { KeyPath } from "../../src/setup/types/keyPath.ts";
 
 /** Any JSON value. */
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };

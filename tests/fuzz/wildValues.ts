@@ -1,4 +1,4 @@
-import type { KeyPath } from "../../src/setup/keyPath.ts";
+import type { KeyPath } from "../../src/setup/types/keyPath.ts";
 import type { SetupJson } from "./exampleDocuments.ts";
 import { type Json, pathsIn, valueIn, withValue } from "./jsonPaths.ts";
 

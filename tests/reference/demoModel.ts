@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { readSetup } from "../../src/setup/readSetup.ts";
-import type { Setup } from "../../src/setup/types.ts";
-import { type Model, modelOf } from "../../src/studies/model.ts";
+import type { Setup } from "../../src/setup/types/types.ts";
+import { type Model, modelOf } from "../../src/studies/model/model.ts";
 
 const SHARED = new URL("../../shared/", import.meta.url);
 

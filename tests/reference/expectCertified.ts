@@ -1,7 +1,7 @@
 import { expect } from "vitest";
-import type { CheckReport } from "../../src/studies/check.ts";
-import { gapsAt } from "../../src/studies/gapsAt.ts";
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
+import type { CheckReport } from "../../src/studies/reports/check.ts";
+import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { type Grid, type SampledWorst, sampledWorst } from "./sampledCheck.ts";
 

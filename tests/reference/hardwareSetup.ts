@@ -1,4 +1,4 @@
-import type { HardwareSetup } from "../../src/setup/types.ts";
+import type { HardwareSetup } from "../../src/setup/types/types.ts";
 
 /** Moving parts of an invented truck, mm; rotor and caliper too. */
 export function hardwareSetup(change: Partial<HardwareSetup> = {}): HardwareSetup {

@@ -1,7 +1,7 @@
 import { GAP_ROW } from "../../src/gaps/partGap.ts";
-import type { CheckEntry } from "../../src/studies/check.ts";
-import type { Model } from "../../src/studies/model.ts";
-import { pairGapTo } from "../../src/studies/pairs.ts";
+import type { Model } from "../../src/studies/model/model.ts";
+import { pairGapTo } from "../../src/studies/model/pairs.ts";
+import type { CheckEntry } from "../../src/studies/reports/check.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 
 /** The least gap that sampling finds: never less than the true one. */

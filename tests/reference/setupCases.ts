@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { addScaled, type Vec3 } from "../../src/geometry/vec.ts";
-import type { BodyPart, PartSide, Setup } from "../../src/setup/types.ts";
-import { type Model, modelOf } from "../../src/studies/model.ts";
+import type { BodyPart, PartSide, Setup } from "../../src/setup/types/types.ts";
+import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import type { SteeringInput } from "../../src/suspension/inputs.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { type GeneratedTruck, plausibleTrucks } from "../suspension/plausibleTrucks.ts";

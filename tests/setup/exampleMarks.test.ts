@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { asExample, exampleFields } from "../../src/setup/exampleMarks.ts";
 import { fieldAt } from "../../src/setup/fieldCatalogue.ts";
-import { keyText } from "../../src/setup/keyPath.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
+import { keyText } from "../../src/setup/types/keyPath.ts";
 import { exampleDocument } from "../app/exampleText.ts";
 
 const SHARED = ["half-ton-limits", "long-bed-steering-box", "compact-front-steer", "flatbed-long-arms"];

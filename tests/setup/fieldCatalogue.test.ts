@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readTyped } from "../../src/setup/editing/readTyped.ts";
 import { fieldAt, setupFields } from "../../src/setup/fieldCatalogue.ts";
-import type { KeyPath } from "../../src/setup/keyPath.ts";
+import type { KeyPath } from "../../src/setup/types/keyPath.ts";
 
 const demo: unknown = JSON.parse(
   readFileSync(new URL("../../shared/half-ton-on-air.json", import.meta.url), "utf8"),

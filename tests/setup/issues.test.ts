@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { formatIssue } from "../../src/setup/formatIssue.ts";
-import { MAX_DEPTH, MAX_FILE_CHARACTERS, MAX_ISSUES } from "../../src/setup/limits.ts";
+import { formatIssue } from "../../src/setup/reading/formatIssue.ts";
+import { MAX_DEPTH, MAX_FILE_CHARACTERS, MAX_ISSUES } from "../../src/setup/reading/limits.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";
-import type { SetupIssue } from "../../src/setup/types.ts";
+import type { SetupIssue } from "../../src/setup/types/types.ts";
 import { exampleDocument, pitmanSteering } from "./fixtures.ts";
 
 function issuesOf(document: unknown): readonly SetupIssue[] {

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { Matrix4, Vector3 } from "three";
 import { describe, expect, it } from "vitest";
-import type { LoadedMesh, LoadedMeshes } from "../../src/setup/blockReading.ts";
-import { formatIssue } from "../../src/setup/formatIssue.ts";
+import type { LoadedMesh, LoadedMeshes } from "../../src/setup/reading/blockReading.ts";
+import { formatIssue } from "../../src/setup/reading/formatIssue.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";
-import type { Point } from "../../src/setup/types.ts";
+import type { Point } from "../../src/setup/types/types.ts";
 import { flatMesh } from "../reference/flatMesh.ts";
 import { exampleDocument } from "./fixtures.ts";
 

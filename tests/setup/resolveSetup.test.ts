@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { SetupDocument } from "../../src/setup/document.ts";
-import { formatIssue } from "../../src/setup/formatIssue.ts";
+import { formatIssue } from "../../src/setup/reading/formatIssue.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";
-import type { Setup } from "../../src/setup/types.ts";
+import type { Setup } from "../../src/setup/types/types.ts";
 import { barestDocument, exampleDocument, pitmanSteering } from "./fixtures.ts";
 
 function resolved(document: unknown, variant: string | null = null): Setup {

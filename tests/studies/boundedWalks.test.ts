@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
-import type { Setup } from "../../src/setup/types.ts";
-import { checkClearance } from "../../src/studies/check.ts";
-import { rootBetween } from "../../src/studies/floor/rootBetween.ts";
-import { worstLegGap } from "../../src/studies/hardware/worstLegGap.ts";
-import { worstStrutGap } from "../../src/studies/hardware/worstStrutGap.ts";
+import type { Setup } from "../../src/setup/types/types.ts";
 import { LimitBorders } from "../../src/studies/limits/limitBorders.ts";
-import { march } from "../../src/studies/map/march.ts";
-import { modelOf } from "../../src/studies/model.ts";
-import { worstGap } from "../../src/studies/worstGap.ts";
+import { modelOf } from "../../src/studies/model/model.ts";
+import { march } from "../../src/studies/numeric/march.ts";
+import { rootBetween } from "../../src/studies/numeric/rootBetween.ts";
+import { checkClearance } from "../../src/studies/reports/check.ts";
+import { worstGap } from "../../src/studies/search/worstGap.ts";
+import { worstLegGap } from "../../src/studies/search/worstLegGap.ts";
+import { worstStrutGap } from "../../src/studies/search/worstStrutGap.ts";
 import { demoModel, lipAlone } from "./demoModel.ts";
 
 const model = demoModel(lipAlone());

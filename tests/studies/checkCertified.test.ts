@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
-import { type CheckReport, checkClearance } from "../../src/studies/check.ts";
-import type { Model } from "../../src/studies/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
+import { type CheckReport, checkClearance } from "../../src/studies/reports/check.ts";
 import { assembledModel, demoSetup } from "../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../reference/expectCertified.ts";
 import { setupCases } from "../reference/setupCases.ts";

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Vec3 } from "../../src/geometry/vec.ts";
-import type { BodyPart, Setup } from "../../src/setup/types.ts";
-import { type CheckEntry, checkClearance } from "../../src/studies/check.ts";
-import { gapsAt } from "../../src/studies/gapsAt.ts";
-import type { Model } from "../../src/studies/model.ts";
+import type { BodyPart, Setup } from "../../src/setup/types/types.ts";
+import type { Model } from "../../src/studies/model/model.ts";
+import { type CheckEntry, checkClearance } from "../../src/studies/reports/check.ts";
+import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { demoSetup, demoWith } from "../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../reference/expectCertified.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkClearance, DEFAULT_TOLERANCE, verdictOf } from "../../src/studies/check.ts";
+import { checkClearance, DEFAULT_TOLERANCE, verdictOf } from "../../src/studies/reports/check.ts";
 import { assembledModel, demoSetup, demoWith } from "../reference/demoModel.ts";
 
 const model = assembledModel(demoSetup());

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import { mergePatch } from "../../src/setup/mergePatch.ts";
+import { mergePatch } from "../../src/setup/reading/mergePatch.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";
-import { type Model, modelOf } from "../../src/studies/model.ts";
+import { type Model, modelOf } from "../../src/studies/model/model.ts";
 
 const DEMO = new URL("../../shared/half-ton-on-air.json", import.meta.url);
 

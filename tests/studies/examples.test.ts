@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readSetup } from "../../src/setup/readSetup.ts";
-import { checkClearance } from "../../src/studies/check.ts";
 import { floorReport } from "../../src/studies/floor/floorReport.ts";
 import { bumpSteer } from "../../src/studies/geometry/bumpSteer.ts";
-import { type Model, modelOf } from "../../src/studies/model.ts";
+import { type Model, modelOf } from "../../src/studies/model/model.ts";
+import { checkClearance } from "../../src/studies/reports/check.ts";
 
 // Each example truck is a case with something to find. What is to be found is told here in words and held to.
 

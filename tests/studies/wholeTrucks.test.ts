@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { checkClearance, DEFAULT_TOLERANCE } from "../../src/studies/check.ts";
-import { toleranceAt } from "../../src/studies/worst/deepTolerance.ts";
+import { checkClearance, DEFAULT_TOLERANCE } from "../../src/studies/reports/check.ts";
+import { toleranceAt } from "../../src/studies/search/deepTolerance.ts";
 import { stepBudget } from "../reference/stepBudget.ts";
 import { wholeTrucks } from "../reference/wholeTrucks.ts";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { length, sub, type Vec3, vecAt } from "../../src/geometry/vec.ts";
-import type { BodyPart } from "../../src/setup/types.ts";
-import { checkClearance } from "../../src/studies/check.ts";
+import type { BodyPart } from "../../src/setup/types/types.ts";
+import { checkClearance } from "../../src/studies/reports/check.ts";
 import { AxisReach, axisCell, axisCellTo } from "../../src/suspension/axisCell.ts";
 import type { SideModel } from "../../src/suspension/frontEnd.ts";
 import { Border, borderCell, borderCellTo } from "../../src/suspension/outOfReach.ts";

@@ -1,6 +1,6 @@
 import { useCallback, useRef } from "react";
 import type { LineSegments, Mesh } from "three";
-import type { BodyPart } from "../../setup/types.ts";
+import type { BodyPart } from "../../setup/types/types.ts";
 import { gapWord } from "../../studies/wording/gapWord.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { shownGaps } from "../state/shown.ts";

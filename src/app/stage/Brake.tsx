@@ -1,4 +1,4 @@
-import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types.ts";
+import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types/types.ts";
 import { caliperGeometry, rotorGeometry } from "./hardwareGeometry.ts";
 import { Solid } from "./Solid.tsx";
 import { useGeometry } from "./useGeometry.ts";

@@ -1,11 +1,11 @@
 import { useThree } from "@react-three/fiber";
 import { useLayoutEffect } from "react";
 import { BufferAttribute, BufferGeometry } from "three";
-import type { DrawnSide } from "../envelope/envelopeMessages.ts";
-import { useEnvelope } from "../envelope/useEnvelope.ts";
+import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
+import type { DrawnSide } from "../work/envelopeMessages.ts";
 import { useInk } from "./InkProvider.tsx";
-import { useStage } from "./stageSettings.ts";
+import { useEnvelope } from "./useEnvelope.ts";
 import { useGeometry } from "./useGeometry.ts";
 
 export type EnvelopeViewProps = {

@@ -1,6 +1,6 @@
 import { useCallback, useRef } from "react";
 import { BufferGeometry, Float32BufferAttribute, type Group, type Matrix4, Vector3 } from "three";
-import type { FloorPlane } from "../../studies/floor/floorPose.ts";
+import type { FloorPlane } from "../../studies/stances/floorPose.ts";
 import { floorOf } from "../../studies/wording/floorOf.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";

@@ -1,6 +1,6 @@
 import { useId } from "react";
+import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
-import { setStage, useStage } from "./stageSettings.ts";
 
 export type GhostFieldProps = {
   /** The truck shown: it is not its own ghost. */

@@ -4,12 +4,12 @@ import { addScaled, dot, scale, sub, type Vec3 } from "../../geometry/vec.ts";
 import { type JointCone, jointConesAt } from "../../studies/limits/jointCones.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
+import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { coneGeometry, coneLines } from "./coneGeometry.ts";
 import { frameTo } from "./frameTo.ts";
 import { useInk } from "./InkProvider.tsx";
 import { moveTo } from "./moveTo.ts";
-import { useStage } from "./stageSettings.ts";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 

@@ -3,16 +3,16 @@ import { type RefObject, useEffect, useRef } from "react";
 import { Vector3 } from "three";
 import type { Vec3 } from "../../geometry/vec.ts";
 import { lengthFormatOf } from "../state/preferences.ts";
+import { stageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
 import { axesSketch } from "./axesSketch.ts";
 import { dimensionLayer } from "./dimensionLayer.ts";
 import { gapLayer } from "./gapLayer.ts";
-import type { ScreenPoint } from "./gapMark.ts";
 import { jointLayer } from "./jointLayer.ts";
+import type { ScreenPoint } from "./overlay/gapMark.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { sectionLayer } from "./sectionLayer.ts";
-import { stageSettings } from "./stageSettings.ts";
 import { wipeLayer } from "./wipeLayer.ts";
 
 export type OverlayWriterProps = {

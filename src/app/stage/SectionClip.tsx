@@ -1,8 +1,8 @@
 import { useFrame, useThree } from "@react-three/fiber";
 import { useEffect } from "react";
 import { Plane, Vector3 } from "three";
-import { section } from "../envelope/useSection.ts";
-import { stageSettings } from "./stageSettings.ts";
+import { stageSettings } from "../state/stageSettings.ts";
+import { section } from "./useSection.ts";
 
 /** mm kept on the cut-away side, so that what lies in the plane itself is still drawn. */
 const HAIR = 0.3;

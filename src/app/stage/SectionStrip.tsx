@@ -1,11 +1,11 @@
 import { useId } from "react";
 import { amountText } from "../../studies/wording/amountText.ts";
 import { lengthText } from "../../studies/wording/lengthText.ts";
-import { useSection } from "../envelope/useSection.ts";
+import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { SECTION_AXES, sectionRange } from "./sectionRange.ts";
-import { setStage, useStage } from "./stageSettings.ts";
+import { useSection } from "./useSection.ts";
 
 export type SectionStripProps = {
   truck: Truck;

@@ -1,11 +1,11 @@
 import { useEffect, useId, useRef, useState } from "react";
-import { showEnvelope } from "../envelope/useEnvelope.ts";
+import { type EnvelopeChoice, setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { ENVELOPES } from "./envelopeNames.ts";
 import { GhostField } from "./GhostField.tsx";
 import { SECTION_AXES, sectionRange } from "./sectionRange.ts";
-import { type EnvelopeChoice, setStage, useStage } from "./stageSettings.ts";
+import { showEnvelope } from "./useEnvelope.ts";
 
 export type ShowMenuProps = {
   truck: Truck;

@@ -1,18 +1,18 @@
 import { useCallback, useMemo, useRef } from "react";
 import { type Group, LatheGeometry, Vector2, Vector3 } from "three";
 import { addScaled, length, sub, type Vec3, vecAt } from "../../geometry/vec.ts";
-import type { AirSpringSetup } from "../../setup/airTypes.ts";
-import type { ShockLimit } from "../../setup/limitsTypes.ts";
-import { lowerMountTo, type Strut, strutOnKnuckle, strutOnLowerArm } from "../../studies/hardware/strut.ts";
+import type { AirSpringSetup } from "../../setup/types/airTypes.ts";
+import type { ShockLimit } from "../../setup/types/limitsTypes.ts";
+import { lowerMountTo, type Strut, strutOnKnuckle, strutOnLowerArm } from "../../studies/model/strut.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
+import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { frameTo } from "./frameTo.ts";
 import { MirroredSide } from "./MirroredSide.tsx";
 import { moveTo } from "./moveTo.ts";
 import { rodGeometry } from "./rodGeometry.ts";
 import { Solid } from "./Solid.tsx";
-import { useStage } from "./stageSettings.ts";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 

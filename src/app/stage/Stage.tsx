@@ -1,6 +1,7 @@
 import "./stage.css";
 import { Canvas } from "@react-three/fiber";
 import { useRef } from "react";
+import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
 import { PictureFollower } from "./handles/PictureFollower.tsx";
@@ -11,7 +12,6 @@ import { quietClock } from "./quietClock.ts";
 import { RedrawOnRestore } from "./RedrawOnRestore.tsx";
 import { StageKeys } from "./StageKeys.tsx";
 import { StageScene } from "./StageScene.tsx";
-import { useStage } from "./stageSettings.ts";
 import { worstOf } from "./worstOf.ts";
 
 quietClock();

@@ -1,7 +1,7 @@
 import { useState } from "react";
-import { saveAs } from "../plots/saveAs.ts";
+import { saveAs } from "../parts/saveAs.ts";
+import { type Play, setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
-import { type Play, setStage, useStage } from "./stageSettings.ts";
 import { takePicture } from "./takePicture.ts";
 import { usePlay } from "./usePlay.ts";
 

@@ -2,11 +2,11 @@ import { OrbitControls } from "@react-three/drei/core/OrbitControls.js";
 import { useThree } from "@react-three/fiber";
 import { type ComponentRef, useLayoutEffect, useRef } from "react";
 import type { OrthographicCamera } from "three";
+import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { type Extent, extentOf } from "./extent.ts";
 import { fitZoom } from "./fitZoom.ts";
-import { useStage } from "./stageSettings.ts";
 import { viewDirection } from "./viewDirections.ts";
 import { wellExtent } from "./wellExtent.ts";
 

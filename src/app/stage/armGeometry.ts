@@ -1,7 +1,7 @@
 import { type BufferGeometry, CylinderGeometry, Matrix4 } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { ArmSetup } from "../../setup/types.ts";
+import type { ArmSetup } from "../../setup/types/types.ts";
 import { frameTo } from "./frameTo.ts";
 import { rodGeometry } from "./rodGeometry.ts";
 import { transformed } from "./transformed.ts";

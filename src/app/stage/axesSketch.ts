@@ -1,5 +1,5 @@
 import { type Camera, Quaternion, Vector3 } from "three";
-import { svgElement } from "./svgElement.ts";
+import { svgElement } from "./overlay/svgElement.ts";
 
 /** Pixels: length of an axis that lies in the picture, and how much of one must be seen to be worth a label. */
 const LENGTH = 30;

@@ -1,11 +1,11 @@
 import { shownPose } from "../state/shown.ts";
-import { type DimensionMark, dimensionMark } from "./dimensionMark.ts";
-import { type DimensionInputs, dimensionsAt } from "./dimensions.ts";
-import type { ScreenPoint } from "./gapMark.ts";
-import { layOutDimension } from "./layOutDimension.ts";
 import { otherPose, otherTruck } from "./otherTruck.ts";
+import { type DimensionMark, dimensionMark } from "./overlay/dimensionMark.ts";
+import { type DimensionInputs, dimensionsAt } from "./overlay/dimensions.ts";
+import type { ScreenPoint } from "./overlay/gapMark.ts";
+import { layOutDimension } from "./overlay/layOutDimension.ts";
+import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
-import { svgElement } from "./svgElement.ts";
 import { worstDimension } from "./worstDimension.ts";
 
 /** Pixels. In a picture no wider, small dimensions would lie on each other; their numbers stand in the tables. */

@@ -1,5 +1,5 @@
 import type { RootState } from "@react-three/fiber";
-import { stageSettings } from "./stageSettings.ts";
+import { stageSettings } from "../state/stageSettings.ts";
 
 /** Names of the groups that a wipe parts: what belongs to the truck shown, and to the other one. */
 export const SHOWN = "shown";

@@ -1,4 +1,4 @@
-import type { EnvelopeChoice } from "./stageSettings.ts";
+import type { EnvelopeChoice } from "../state/stageSettings.ts";
 
 /** What an envelope can be swept over, as a person picks it. */
 export const ENVELOPES: readonly { readonly choice: EnvelopeChoice; readonly label: string }[] = [

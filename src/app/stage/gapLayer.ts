@@ -1,10 +1,10 @@
 import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import { shownGaps } from "../state/shown.ts";
-import { type GapMark, gapMark } from "./gapMark.ts";
 import { gapMarks, type MarkedGap } from "./gapMarks.ts";
+import { type GapMark, gapMark } from "./overlay/gapMark.ts";
+import { placeLabels } from "./overlay/placeLabels.ts";
+import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
-import { placeLabels } from "./placeLabels.ts";
-import { svgElement } from "./svgElement.ts";
 import { isAtEntry, worstOf } from "./worstOf.ts";
 
 /**

@@ -1,6 +1,6 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { CheckEntry } from "../../studies/check.ts";
-import type { GapEntry } from "../../studies/gapsAt.ts";
+import type { CheckEntry } from "../../studies/reports/check.ts";
+import type { GapEntry } from "../../studies/reports/gapsAt.ts";
 import { type GapWord, gapWord } from "../../studies/wording/gapWord.ts";
 import { markText } from "../../studies/wording/markText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";

@@ -1,6 +1,6 @@
 import { BufferGeometry, Float32BufferAttribute } from "three";
 import type { TireRing } from "../../gaps/tire/tireOf.ts";
-import type { KnuckleSetup } from "../../setup/types.ts";
+import type { KnuckleSetup } from "../../setup/types/types.ts";
 import { ringCircles } from "./circlesGeometry.ts";
 import { hubToKnuckle } from "./hardwareGeometry.ts";
 

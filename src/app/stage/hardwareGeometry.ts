@@ -1,7 +1,7 @@
 import { BoxGeometry, type BufferGeometry, Matrix4, Vector3 } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types.ts";
+import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types/types.ts";
 import { latheGeometry } from "./ringGeometry.ts";
 import { ballGeometry, rodGeometry } from "./rodGeometry.ts";
 

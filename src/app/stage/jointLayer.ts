@@ -4,9 +4,9 @@ import { angleText } from "../../studies/wording/angleText.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";
+import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { stagePose } from "./stagePose.ts";
-import { svgElement } from "./svgElement.ts";
 
 /** Pixels that a label is high, with what it keeps free. */
 const LINE = 19;

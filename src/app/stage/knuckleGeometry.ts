@@ -1,7 +1,7 @@
 import type { BufferGeometry } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { KnuckleSetup } from "../../setup/types.ts";
+import type { KnuckleSetup } from "../../setup/types/types.ts";
 import { ballGeometry, rodGeometry } from "./rodGeometry.ts";
 
 const BALL_RADIUS = 22;

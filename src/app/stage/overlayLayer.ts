@@ -1,9 +1,9 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
+import type { StageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
-import type { ScreenPoint } from "./gapMark.ts";
-import type { Projection } from "./layOutDimension.ts";
-import type { StageSettings } from "./stageSettings.ts";
+import type { ScreenPoint } from "./overlay/gapMark.ts";
+import type { Projection } from "./overlay/layOutDimension.ts";
 
 /** A label that stands on the picture already: its middle and width, pixels. */
 export type PlacedLabel = ScreenPoint & { readonly width: number };

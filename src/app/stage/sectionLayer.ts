@@ -1,9 +1,9 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import { type SectionPlane, sheetAxes } from "../../studies/section/sectionPlane.ts";
-import type { DrawnSection } from "../envelope/sectionMessages.ts";
-import { section } from "../envelope/useSection.ts";
+import type { DrawnSection } from "../work/sectionMessages.ts";
+import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
-import { svgElement } from "./svgElement.ts";
+import { section } from "./useSection.ts";
 
 /** mm. Long enough that rounding on the picture does not turn the sheet. */
 const UNIT = 1000;

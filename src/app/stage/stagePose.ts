@@ -1,12 +1,12 @@
 import { floorAt } from "../../studies/floor/floorAt.ts";
-import type { FloorPose } from "../../studies/floor/floorPose.ts";
 import { wheelTravelsInRoll } from "../../studies/floor/wheelTravelsInRoll.ts";
+import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import { type PoseResult, type SolvedPose, solveApart } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import { shownPose } from "../state/shown.ts";
+import { stageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
-import { stageSettings } from "./stageSettings.ts";
 
 type PoseInputs = Pick<WorkbenchState, "truck" | "travel" | "steer">;
 

@@ -1,9 +1,9 @@
 import { useMemo } from "react";
+import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { otherTruck } from "./otherTruck.ts";
-import { useStage } from "./stageSettings.ts";
 
 /** The truck chosen as a ghost; null where none is, it cannot be put together, or it is the very truck shown. */
 export function useGhostTruck(truck: Truck): Truck | null {

@@ -1,6 +1,6 @@
 import { useEffect } from "react";
+import { setStage, useStage } from "../state/stageSettings.ts";
 import { workbench } from "../state/workbench.ts";
-import { setStage, useStage } from "./stageSettings.ts";
 import { sweepValue } from "./sweepValue.ts";
 
 /** ms from one end to the other; where motion is to be reduced it goes in steps instead, so many a way. */

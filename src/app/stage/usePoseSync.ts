@@ -1,12 +1,12 @@
 import { useThree } from "@react-three/fiber";
 import { useContext, useLayoutEffect } from "react";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
+import { stageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
 import { IsGhost } from "./isGhost.ts";
 import { otherPose } from "./otherTruck.ts";
 import { stagePose } from "./stagePose.ts";
-import { stageSettings } from "./stageSettings.ts";
 
 /**
  * Calls `apply` with the pose on the stage, now and whenever it changes, and asks for a frame. `apply` writes

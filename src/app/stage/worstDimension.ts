@@ -4,7 +4,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownGaps } from "../state/shown.ts";
 import { isSamePart } from "../state/viewActions.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
-import type { LinearDimension } from "./dimensions.ts";
+import type { LinearDimension } from "./overlay/dimensions.ts";
 import { worstOf } from "./worstOf.ts";
 
 /** The gap now of the part that comes nearest of all, as a dimension; null where a mark tells it already. */

@@ -1,4 +1,4 @@
-import type { CheckEntry } from "../../studies/check.ts";
+import type { CheckEntry } from "../../studies/reports/check.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
 
 /** mm and share of lock within which a pose is the one meant: it was gone to. */

@@ -1,10 +1,10 @@
 import { editShown } from "../../setup/editing/editShown.ts";
 import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
 import { readTyped } from "../../setup/editing/readTyped.ts";
-import { removeAt, setAt } from "../../setup/editing/setAt.ts";
 import { withChangesMine, withMine } from "../../setup/exampleMarks.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
-import { isWithin, type KeyPath, valueAt } from "../../setup/keyPath.ts";
+import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { stepLength } from "../../units/stepLength.ts";
 import type { ActionContext } from "./actionContext.ts";

@@ -1,4 +1,4 @@
-import { isWithin, type KeyPath } from "../../setup/keyPath.ts";
+import { isWithin, type KeyPath } from "../../setup/types/keyPath.ts";
 import type { Doubt, UnusualDoubt } from "../../studies/doubts/doubt.ts";
 import { exampleDoubts } from "../../studies/wording/exampleWords.ts";
 import { unusualDoubts } from "../../studies/wording/unusualReport.ts";

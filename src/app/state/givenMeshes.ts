@@ -1,5 +1,5 @@
-import type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../../setup/blockReading.ts";
-import type { SetupIssue } from "../../setup/types.ts";
+import type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../../setup/reading/blockReading.ts";
+import type { SetupIssue } from "../../setup/types/types.ts";
 
 /** Mesh files by their names, without folders. */
 export type MeshFiles = ReadonlyMap<string, LoadedMesh | RefusedMesh>;

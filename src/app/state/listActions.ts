@@ -1,7 +1,7 @@
 import { editShown } from "../../setup/editing/editShown.ts";
-import { setAt } from "../../setup/editing/setAt.ts";
 import { withMarksMoved, withMine } from "../../setup/exampleMarks.ts";
-import { isWithin, type KeyPath, valueAt } from "../../setup/keyPath.ts";
+import { setAt } from "../../setup/reading/setAt.ts";
+import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { ActionContext } from "./actionContext.ts";
 import { targetOf } from "./documentActions.ts";
 import { type DocumentSlice, mapDrafts, type TypedDocument } from "./typedDocument.ts";

@@ -1,4 +1,4 @@
-import { valueAt } from "../../setup/keyPath.ts";
+import { valueAt } from "../../setup/types/keyPath.ts";
 
 /** Names, without folders, of the mesh files that a document's body parts ask for, in the setup itself or any variant. */
 export function meshNamesIn(document: unknown): ReadonlySet<string> {

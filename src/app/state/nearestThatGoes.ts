@@ -1,8 +1,8 @@
 import { isSameJson } from "../../setup/editing/isSameJson.ts";
-import { removeAt, setAt } from "../../setup/editing/setAt.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
-import { type KeyPath, valueAt } from "../../setup/keyPath.ts";
-import type { SetupIssue } from "../../setup/types.ts";
+import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+import type { SetupIssue } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { type FileUnits, MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { parseAngle } from "../../units/parseAngle.ts";

@@ -1,8 +1,8 @@
 import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
 import { variantNames } from "../../setup/editing/resolveShown.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
-import { isWithin, type KeyPath, keyText, valueAt } from "../../setup/keyPath.ts";
-import type { SetupIssue } from "../../setup/types.ts";
+import { isWithin, type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
+import type { SetupIssue } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";

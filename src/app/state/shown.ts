@@ -1,4 +1,4 @@
-import { type GapEntry, gapsAt } from "../../studies/gapsAt.ts";
+import { type GapEntry, gapsAt } from "../../studies/reports/gapsAt.ts";
 import { type PoseResult, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { memoLast } from "./memoLast.ts";
 import type { Truck } from "./truck.ts";

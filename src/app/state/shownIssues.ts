@@ -1,7 +1,7 @@
 import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
-import type { KeyPath } from "../../setup/keyPath.ts";
-import { parseKeyText } from "../../setup/parseKeyText.ts";
-import type { SetupIssue } from "../../setup/types.ts";
+import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { SetupIssue } from "../../setup/types/types.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 import { memoLast } from "./memoLast.ts";
 import { nearestThatGoes } from "./nearestThatGoes.ts";

@@ -1,4 +1,4 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
 
 /** A value that would mend an issue. */
 export interface Suggestion {

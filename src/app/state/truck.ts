@@ -1,10 +1,10 @@
-import type { LoadedMeshes } from "../../setup/blockReading.ts";
 import { resolveShown } from "../../setup/editing/resolveShown.ts";
-import { KnownParts } from "../../setup/knownParts.ts";
+import type { LoadedMeshes } from "../../setup/reading/blockReading.ts";
 import { readSetup } from "../../setup/readSetup.ts";
-import type { Result, Setup } from "../../setup/types.ts";
+import { KnownParts } from "../../setup/types/knownParts.ts";
+import type { Result, Setup } from "../../setup/types/types.ts";
 import { alignedFrom, type ModelAsk } from "../../studies/alignment/modelAsked.ts";
-import { type Model, modelOf } from "../../studies/model.ts";
+import { type Model, modelOf } from "../../studies/model/model.ts";
 import { GivenMeshes } from "./givenMeshes.ts";
 import type { TypedDocument } from "./typedDocument.ts";
 

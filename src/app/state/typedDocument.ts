@@ -1,4 +1,4 @@
-import { type KeyPath, keyText, valueAt } from "../../setup/keyPath.ts";
+import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 

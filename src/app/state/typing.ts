@@ -1,5 +1,5 @@
 import { createStore } from "zustand/vanilla";
-import type { KeyPath } from "../../setup/keyPath.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
 
 /** What is being typed into a field and is not yet put into the document. */
 export interface Typed {

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
-import { type KeyPath, keyText } from "../../setup/keyPath.ts";
-import type { SetupField } from "../../setup/setupField.ts";
-import type { SetupIssue } from "../../setup/types.ts";
+import type { SetupField } from "../../setup/fields/setupField.ts";
+import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
+import type { SetupIssue } from "../../setup/types/types.ts";
 import { fieldDraft, fieldIssue, fieldText, isOfVariant, shownDocument } from "./selectors.ts";
 import type { Draft } from "./typedDocument.ts";
 import { useWorkbench } from "./useWorkbench.ts";

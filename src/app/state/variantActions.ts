@@ -1,7 +1,7 @@
 import { variantIndex } from "../../setup/editing/effectiveDocument.ts";
 import { variantNames } from "../../setup/editing/resolveShown.ts";
-import { removeAt, setAt } from "../../setup/editing/setAt.ts";
-import { valueAt } from "../../setup/keyPath.ts";
+import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { valueAt } from "../../setup/types/keyPath.ts";
 import type { ActionContext } from "./actionContext.ts";
 import { mapDrafts, type TypedDocument, withDraft } from "./typedDocument.ts";
 import type { VariantActions } from "./workbenchActions.ts";

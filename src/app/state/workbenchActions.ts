@@ -1,5 +1,5 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
-import type { LengthUnit, SetupIssue } from "../../setup/types.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { LengthUnit, SetupIssue } from "../../setup/types/types.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 import type { LengthDisplay, Preferences, Theme } from "./preferences.ts";
 import type { Suggestion } from "./suggestion.ts";

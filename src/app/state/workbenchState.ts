@@ -1,6 +1,6 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
-import type { SetupIssue } from "../../setup/types.ts";
-import type { CheckReport } from "../../studies/check.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { SetupIssue } from "../../setup/types/types.ts";
+import type { CheckReport } from "../../studies/reports/check.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Preferences } from "./preferences.ts";
 import type { Truck } from "./truck.ts";

@@ -1,4 +1,4 @@
-import { fieldLabel } from "../../setup/fieldLabels.ts";
+import { fieldLabel } from "../../setup/fields/fieldLabels.ts";
 
 /** A key that is more than one word, with the blocks it is named in: `rimWidth`, `wheel.barrelDiameter`. */
 const KEY = /\b(?:[a-z]\w*\.)*[a-z]+[A-Z]\w*\b/g;

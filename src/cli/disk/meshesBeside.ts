@@ -7,7 +7,7 @@ import {
   type LoadedMeshes,
   leavesFolder,
   type RefusedMesh,
-} from "../../setup/blockReading.ts";
+} from "../../setup/reading/blockReading.ts";
 import { MESH_OUTSIDE, meshLinkMend, NO_MESH_FILE, openMend } from "../../studies/wording/fileMends.ts";
 import type { InputFiles } from "./inputFiles.ts";
 import { ReadRefused } from "./readBytes.ts";

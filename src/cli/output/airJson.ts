@@ -1,4 +1,4 @@
-import type { LengthUnit } from "../../setup/types.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import type { AirEquilibrium } from "../../studies/air/airEquilibrium.ts";
 import type { AirReport } from "../../studies/air/airOf.ts";
 import type { AirState } from "../../studies/air/airState.ts";

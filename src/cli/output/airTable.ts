@@ -1,7 +1,7 @@
 import type { AirEquilibrium } from "../../studies/air/airEquilibrium.ts";
 import type { AirReport, AirStance } from "../../studies/air/airOf.ts";
 import type { AirState } from "../../studies/air/airState.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";

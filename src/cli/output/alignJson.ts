@@ -1,4 +1,4 @@
-import type { LengthUnit } from "../../setup/types.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import type { SideAlignment, WheelReading } from "../../studies/alignment/alignSide.ts";
 import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
 import { degFromRad } from "../../units/angle.ts";

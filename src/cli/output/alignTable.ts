@@ -1,6 +1,6 @@
 import type { SideAlignment } from "../../studies/alignment/alignSide.ts";
 import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { alignSentence } from "../../studies/wording/alignSentence.ts";
 import { shimFormat } from "../../studies/wording/formatOf.ts";
 import { formatLength } from "../../units/formatLength.ts";

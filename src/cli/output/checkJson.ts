@@ -1,7 +1,7 @@
-import type { LengthUnit } from "../../setup/types.ts";
-import type { CheckEntry, CheckReport } from "../../studies/check.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
-import type { ReachLimit } from "../../studies/reachLimits.ts";
+import type { CheckEntry, CheckReport } from "../../studies/reports/check.ts";
+import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { rollJson } from "./floorJson.ts";
 import { limitOverRangeJson } from "./limitsJson.ts";

@@ -1,8 +1,8 @@
-import type { LengthUnit } from "../../setup/types.ts";
-import type { CheckReport } from "../../studies/check.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import { answerState, type Doubt } from "../../studies/doubts/doubt.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
+import type { CheckReport } from "../../studies/reports/check.ts";
 import { amountWords } from "../../studies/wording/amountWords.ts";
 import { answerSentence } from "../../studies/wording/answerWords.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";

@@ -1,4 +1,4 @@
-import type { Truck } from "../readTruck.ts";
+import type { Truck } from "../asked/readTruck.ts";
 import { jsonText } from "./jsonText.ts";
 import { withStanding } from "./withStanding.ts";
 

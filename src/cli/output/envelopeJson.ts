@@ -1,7 +1,7 @@
-import type { LengthUnit } from "../../setup/types.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import { meshBounds, meshVolume } from "../../studies/section/meshMeasures.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { isDrawing } from "../askedEnvelope.ts";
+import { isDrawing } from "../asked/askedEnvelope.ts";
 import { limitJson } from "./checkJson.ts";
 import type { EnvelopeReport } from "./envelopeReport.ts";
 import { pointFromMm } from "./outputUnits.ts";

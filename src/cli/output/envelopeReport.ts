@@ -1,8 +1,8 @@
 import type { Envelope } from "../../studies/envelope/envelopeOf.ts";
 import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
-import type { ReachLimit } from "../../studies/reachLimits.ts";
+import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
-import type { OutFormat } from "../askedEnvelope.ts";
+import type { OutFormat } from "../asked/askedEnvelope.ts";
 
 /** A file that was written. */
 export interface WrittenFile {

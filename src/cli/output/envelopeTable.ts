@@ -1,10 +1,10 @@
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { rangeWords } from "../../studies/wording/rangeWords.ts";
 import { limitSentence } from "../../studies/wording/reachSentence.ts";
 import { formatLength } from "../../units/formatLength.ts";
-import { isDrawing } from "../askedEnvelope.ts";
+import { isDrawing } from "../asked/askedEnvelope.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { gapCell } from "./cells.ts";
 import { cutShortLine } from "./cutShortLine.ts";

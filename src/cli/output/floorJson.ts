@@ -1,4 +1,4 @@
-import type { LengthUnit, Setup } from "../../setup/types.ts";
+import type { LengthUnit, Setup } from "../../setup/types/types.ts";
 import type { FloorReport, FloorStance } from "../../studies/floor/floorReport.ts";
 import type { RollCase } from "../../studies/floor/rollCase.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";

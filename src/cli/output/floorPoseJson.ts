@@ -1,5 +1,5 @@
-import type { LengthUnit } from "../../setup/types.ts";
-import type { FloorClearance, FloorPose, FloorWheel } from "../../studies/floor/floorPose.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
+import type { FloorClearance, FloorPose, FloorWheel } from "../../studies/stances/floorPose.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { pointFromMm } from "./outputUnits.ts";

@@ -1,4 +1,4 @@
-import type { FloorPose } from "../../studies/floor/floorPose.ts";
+import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { degreesCell, lengthCell, pointCell } from "./cells.ts";

@@ -1,6 +1,6 @@
 import type { FloorReport, FloorStance } from "../../studies/floor/floorReport.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { floorSentences } from "../../studies/wording/floorWords.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { askedWords, rollSentences } from "../../studies/wording/rollWords.ts";

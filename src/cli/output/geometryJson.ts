@@ -1,7 +1,6 @@
-import type { LengthUnit } from "../../setup/types.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import type { BumpSteer } from "../../studies/geometry/bumpSteer.ts";
 import type { FlatTieRod } from "../../studies/geometry/flatTieRod.ts";
-import type { FrontViewPlace } from "../../studies/geometry/frontView.ts";
 import type {
   GeometryReport,
   SteerRow,
@@ -9,6 +8,7 @@ import type {
   TravelSide,
 } from "../../studies/geometry/geometryReport.ts";
 import type { TurningCircle } from "../../studies/geometry/turningCircle.ts";
+import type { FrontViewPlace } from "../../suspension/frontView.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { mmFromUnits, unitsFromMm } from "../../units/lengthUnits.ts";
 

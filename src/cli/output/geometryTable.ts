@@ -1,6 +1,6 @@
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { GeometryReport, SteerRow, TravelRow } from "../../studies/geometry/geometryReport.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { geometrySentences } from "../../studies/wording/geometrySentences.ts";
 import type { Side } from "../../suspension/frontEnd.ts";

@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import { standingWords } from "../../studies/wording/standingWords.ts";
 
 /** Which setup a printed result is of, and whether as bolted on or aligned where that can differ. */

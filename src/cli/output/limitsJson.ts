@@ -1,4 +1,4 @@
-import type { LengthUnit } from "../../setup/types.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import type { LimitMargin, LimitPose, LimitStance, LimitsReport } from "../../studies/limits/limitsOf.ts";
 import type { LimitOverRange, SteerStart } from "../../studies/limits/limitsPassed.ts";

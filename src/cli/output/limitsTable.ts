@@ -2,7 +2,7 @@ import { KEPT } from "../../studies/limits/frontEndLimit.ts";
 import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import type { LimitPose, LimitStance, LimitsReport, ReachableRegion } from "../../studies/limits/limitsOf.ts";
 import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { limitsPassedSentences, marginWords } from "../../studies/wording/limitSentences.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";

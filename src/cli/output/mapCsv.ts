@@ -1,6 +1,6 @@
 import type { ClearanceMap } from "../../studies/map/clearanceMap.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { withStandingColumn } from "./withStandingColumn.ts";

@@ -1,11 +1,11 @@
-import type { LengthUnit } from "../../setup/types.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import type { MapSide } from "../../studies/map/clearanceMap.ts";
 import type { Contour } from "../../studies/map/contours.ts";
 import type { Limit, WheelLimits } from "../../studies/map/limit.ts";
 import type { LowestTravels, WayDown } from "../../studies/map/lowestTravels.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { NoLimits, SteerLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { pointFromMm } from "./outputUnits.ts";

@@ -1,7 +1,7 @@
 import type { ClearanceMap } from "../../studies/map/clearanceMap.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { NoLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { mapSentence } from "../../studies/wording/mapSentence.ts";
 import { limitSentence } from "../../studies/wording/reachSentence.ts";

@@ -1,4 +1,4 @@
-import type { LengthUnit } from "../../setup/types.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 
 /** A point in the file's units, full precision. @param point mm */

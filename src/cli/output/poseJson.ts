@@ -1,8 +1,8 @@
-import type { LengthUnit } from "../../setup/types.ts";
-import type { FloorPose } from "../../studies/floor/floorPose.ts";
-import type { GapEntry } from "../../studies/gapsAt.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import { limitsAtPose, limitsPastAt } from "../../studies/limits/limitsPastAt.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
+import type { GapEntry } from "../../studies/reports/gapsAt.ts";
+import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";

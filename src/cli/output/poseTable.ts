@@ -1,7 +1,7 @@
-import { verdictOf } from "../../studies/check.ts";
-import type { FloorPose } from "../../studies/floor/floorPose.ts";
-import type { GapEntry } from "../../studies/gapsAt.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
+import { verdictOf } from "../../studies/reports/check.ts";
+import type { GapEntry } from "../../studies/reports/gapsAt.ts";
+import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { poseSentence } from "../../studies/wording/poseSentence.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";

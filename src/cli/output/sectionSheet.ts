@@ -1,6 +1,6 @@
 import type { SectionDrawing } from "../../files/sectionDrawing.ts";
 import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
 import { sheetAxes } from "../../studies/section/sectionPlane.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";

@@ -1,5 +1,5 @@
-import type { Model } from "../../studies/model.ts";
-import type { Sweep, SweepRow } from "../../studies/sweep.ts";
+import type { Model } from "../../studies/model/model.ts";
+import type { Sweep, SweepRow } from "../../studies/reports/sweep.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { withStandingColumn } from "./withStandingColumn.ts";

@@ -1,5 +1,5 @@
-import type { LengthUnit } from "../../setup/types.ts";
-import type { Sweep, SweepRow, SweepSide } from "../../studies/sweep.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
+import type { Sweep, SweepRow, SweepSide } from "../../studies/reports/sweep.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { pointFromMm } from "./outputUnits.ts";

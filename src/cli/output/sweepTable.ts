@@ -1,5 +1,5 @@
-import type { Model } from "../../studies/model.ts";
-import type { ReachedRow, Sweep, SweepRow } from "../../studies/sweep.ts";
+import type { Model } from "../../studies/model/model.ts";
+import type { ReachedRow, Sweep, SweepRow } from "../../studies/reports/sweep.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";

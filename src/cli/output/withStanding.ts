@@ -1,5 +1,5 @@
-import { keyText } from "../../setup/keyPath.ts";
-import type { Setup } from "../../setup/types.ts";
+import { keyText } from "../../setup/types/keyPath.ts";
+import type { Setup } from "../../setup/types/types.ts";
 
 /**
  * A document for `--json`, and of an aligned truck what it was aligned to: `reached` false = as near as its adjusters go.

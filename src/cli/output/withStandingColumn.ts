@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import { standingWords } from "../../studies/wording/standingWords.ts";
 
 /** Rows of a table for a spreadsheet, the first its header; of an aligned truck with a last column that says so. */

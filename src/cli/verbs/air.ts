@@ -1,15 +1,15 @@
 import type { Command } from "commander";
 import { airOf } from "../../studies/air/airOf.ts";
 import { parseQuantity } from "../../units/quantity.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
-import { InputError } from "../inputError.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { InputError } from "../asked/inputError.ts";
+import { readTruck, type Truck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { airJson } from "../output/airJson.ts";
 import { airTable } from "../output/airTable.ts";
 import { documentText } from "../output/documentText.ts";
-import { readTruck, type Truck } from "../readTruck.ts";
-import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
-import type { Terminal } from "../terminal.ts";
 
 interface AirOptions extends AlignedOptions {
   readonly pressure?: string;

@@ -1,14 +1,14 @@
 import type { Command } from "commander";
 import { alignTruck } from "../../studies/alignment/alignTruck.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { readTruck } from "../asked/readTruck.ts";
+import { type SharedOptions, withShared } from "../asked/sharedOptions.ts";
+import { stanceError } from "../asked/stanceError.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { alignJson } from "../output/alignJson.ts";
 import { alignTable } from "../output/alignTable.ts";
 import { documentText } from "../output/documentText.ts";
-import { readTruck } from "../readTruck.ts";
-import { type SharedOptions, withShared } from "../sharedOptions.ts";
-import { stanceError } from "../stanceError.ts";
-import type { Terminal } from "../terminal.ts";
 
 const EXAMPLES = `
 Examples:

@@ -1,16 +1,16 @@
 import type { Command } from "commander";
-import { type CheckReport, checkClearance, DEFAULT_TOLERANCE } from "../../studies/check.ts";
 import { rollCoverage } from "../../studies/floor/rollCoverage.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
-import { InputError } from "../inputError.ts";
+import { type CheckReport, checkClearance, DEFAULT_TOLERANCE } from "../../studies/reports/check.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { InputError } from "../asked/inputError.ts";
+import { readLength } from "../asked/readNumbers.ts";
+import { readTruck, type Truck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { checkJson } from "../output/checkJson.ts";
 import { checkTable } from "../output/checkTable.ts";
 import { documentText } from "../output/documentText.ts";
-import { readLength } from "../readNumbers.ts";
-import { readTruck, type Truck } from "../readTruck.ts";
-import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
-import type { Terminal } from "../terminal.ts";
 
 interface CheckOptions extends AlignedOptions {
   readonly tolerance?: string;

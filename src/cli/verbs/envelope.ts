@@ -5,7 +5,7 @@ import { stlBytes } from "../../files/writeStl.ts";
 import { svgText } from "../../files/writeSvg.ts";
 import type { Envelope } from "../../studies/envelope/envelopeOf.ts";
 import { reachableTravel } from "../../studies/envelope/envelopeRange.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
 import { type EnvelopeSection, envelopeSection } from "../../studies/section/envelopeSection.ts";
 import { meshBounds } from "../../studies/section/meshMeasures.ts";
 import { segmentCount } from "../../studies/section/outline.ts";
@@ -13,16 +13,21 @@ import { formatOf } from "../../studies/wording/formatOf.ts";
 import { rangeWords } from "../../studies/wording/rangeWords.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { askedBudget } from "../askedBudget.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
 import {
   type AskedEnvelope,
   askedEnvelope,
   type EnvelopeOptions,
   type OutFormat,
   writeAsked,
-} from "../askedEnvelope.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
-import { InputError } from "../inputError.ts";
+} from "../asked/askedEnvelope.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { InputError } from "../asked/inputError.ts";
+import { rangeLimits } from "../asked/rangeLimits.ts";
+import { readTruck, type Truck } from "../asked/readTruck.ts";
+import { withAligned } from "../asked/sharedOptions.ts";
+import { sweptEnvelopes } from "../asked/sweptEnvelopes.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { CAUTIONS } from "../output/cautions.ts";
 import { documentText } from "../output/documentText.ts";
 import { envelopeJson } from "../output/envelopeJson.ts";
@@ -30,11 +35,6 @@ import type { WrittenFile } from "../output/envelopeReport.ts";
 import { envelopeTable } from "../output/envelopeTable.ts";
 import { heading } from "../output/heading.ts";
 import { sectionSheet } from "../output/sectionSheet.ts";
-import { rangeLimits } from "../rangeLimits.ts";
-import { readTruck, type Truck } from "../readTruck.ts";
-import { withAligned } from "../sharedOptions.ts";
-import { sweptEnvelopes } from "../sweptEnvelopes.ts";
-import type { Terminal } from "../terminal.ts";
 
 const EXAMPLES = `
 Examples:

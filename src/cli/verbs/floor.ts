@@ -1,17 +1,17 @@
 import type { Command } from "commander";
-import type { RollSetup } from "../../setup/floorTypes.ts";
+import type { RollSetup } from "../../setup/types/floorTypes.ts";
 import { floorReport } from "../../studies/floor/floorReport.ts";
 import { radFromDeg } from "../../units/angle.ts";
 import { parseAngle } from "../../units/parseAngle.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
-import { InputError } from "../inputError.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { InputError } from "../asked/inputError.ts";
+import { readTruck, type Truck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { documentText } from "../output/documentText.ts";
 import { floorJson } from "../output/floorJson.ts";
 import { floorTable } from "../output/floorTable.ts";
-import { readTruck, type Truck } from "../readTruck.ts";
-import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
-import type { Terminal } from "../terminal.ts";
 
 interface FloorOptions extends AlignedOptions {
   readonly roll?: string;

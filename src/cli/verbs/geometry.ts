@@ -1,15 +1,15 @@
 import type { Command } from "commander";
 import { geometryReport } from "../../studies/geometry/geometryReport.ts";
-import { reachLimits } from "../../studies/reachLimits.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
+import { reachLimits } from "../../studies/reports/reachLimits.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { readWhole } from "../asked/readNumbers.ts";
+import { readTruck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { documentText } from "../output/documentText.ts";
 import { geometryJson } from "../output/geometryJson.ts";
 import { geometryTable } from "../output/geometryTable.ts";
-import { readWhole } from "../readNumbers.ts";
-import { readTruck } from "../readTruck.ts";
-import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
-import type { Terminal } from "../terminal.ts";
 
 interface GeometryOptions extends AlignedOptions {
   readonly steps: string;

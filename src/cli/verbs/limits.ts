@@ -1,13 +1,13 @@
 import type { Command } from "commander";
 import { limitsOf } from "../../studies/limits/limitsOf.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { readTruck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { documentText } from "../output/documentText.ts";
 import { limitsJson } from "../output/limitsJson.ts";
 import { limitsTable } from "../output/limitsTable.ts";
-import { readTruck } from "../readTruck.ts";
-import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
-import type { Terminal } from "../terminal.ts";
 
 const EXAMPLES = `
 Examples:

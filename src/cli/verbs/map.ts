@@ -1,16 +1,16 @@
 import type { Command } from "commander";
 import { type MapReport, mapReportOf } from "../../studies/map/mapReport.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
-import { InputError } from "../inputError.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { InputError } from "../asked/inputError.ts";
+import { readWhole } from "../asked/readNumbers.ts";
+import { readTruck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { documentText } from "../output/documentText.ts";
 import { mapCsv } from "../output/mapCsv.ts";
 import { mapJson } from "../output/mapJson.ts";
 import { mapTable } from "../output/mapTable.ts";
-import { readWhole } from "../readNumbers.ts";
-import { readTruck } from "../readTruck.ts";
-import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
-import type { Terminal } from "../terminal.ts";
 
 interface MapVerbOptions extends AlignedOptions {
   readonly rows: string;

@@ -1,10 +1,10 @@
 import type { Command } from "commander";
-import type { LengthUnit } from "../../setup/types.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import { floorAt } from "../../studies/floor/floorAt.ts";
-import type { FloorPose } from "../../studies/floor/floorPose.ts";
-import { gapsAt } from "../../studies/gapsAt.ts";
 import { limitsAtPose, limitsPastAt } from "../../studies/limits/limitsPastAt.ts";
-import type { Model } from "../../studies/model.ts";
+import type { Model } from "../../studies/model/model.ts";
+import { gapsAt } from "../../studies/reports/gapsAt.ts";
+import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import {
   type ApartPose,
@@ -14,19 +14,19 @@ import {
   solvePose,
 } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
-import { InputError } from "../inputError.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { InputError } from "../asked/inputError.ts";
+import { type OptionPlace, readLength, readSteer } from "../asked/readNumbers.ts";
+import { readTruck, type Truck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { CAUTIONS, FLOOR_CAUTIONS } from "../output/cautions.ts";
 import { cutShortLine } from "../output/cutShortLine.ts";
 import { documentText } from "../output/documentText.ts";
 import { heading } from "../output/heading.ts";
 import { poseJson } from "../output/poseJson.ts";
 import { poseTable } from "../output/poseTable.ts";
-import { type OptionPlace, readLength, readSteer } from "../readNumbers.ts";
-import { readTruck, type Truck } from "../readTruck.ts";
-import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
-import type { Terminal } from "../terminal.ts";
 
 interface PoseOptions extends AlignedOptions {
   readonly travel?: string;

@@ -1,16 +1,16 @@
 import type { Command } from "commander";
-import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/sweep.ts";
-import { askedBudget } from "../askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../exitCode.ts";
-import { InputError } from "../inputError.ts";
+import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/reports/sweep.ts";
+import { askedBudget } from "../asked/askedBudget.ts";
+import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { InputError } from "../asked/inputError.ts";
+import { readWhole } from "../asked/readNumbers.ts";
+import { readTruck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import type { Terminal } from "../asked/terminal.ts";
 import { documentText } from "../output/documentText.ts";
 import { sweepCsv } from "../output/sweepCsv.ts";
 import { sweepJson } from "../output/sweepJson.ts";
 import { sweepTable } from "../output/sweepTable.ts";
-import { readWhole } from "../readNumbers.ts";
-import { readTruck } from "../readTruck.ts";
-import { type AlignedOptions, withAligned } from "../sharedOptions.ts";
-import type { Terminal } from "../terminal.ts";
 
 interface SweepOptions extends AlignedOptions {
   readonly steps: string;

@@ -1,7 +1,7 @@
-import { boundCell, cellBound } from "../cellBound.ts";
-import { slackAt } from "../cellSearch.ts";
-import { CELL_ROW, CellKind } from "../cells.ts";
-import { GAP } from "../gapRow.ts";
+import { boundCell, cellBound } from "../cells/cellBound.ts";
+import { slackAt } from "../cells/cellSearch.ts";
+import { CELL_ROW, CellKind } from "../cells/cells.ts";
+import { GAP } from "../cells/gapRow.ts";
 import type { Crown } from "../ring/crown.ts";
 import type { RingShape } from "../ring/ringShape.ts";
 import { SEEN, SEEN_ROW, seeCrown } from "./seeCrown.ts";

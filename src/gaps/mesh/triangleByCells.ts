@@ -1,5 +1,5 @@
-import { searchCellTo } from "../cellSearch.ts";
-import { CELL_ROW, CellKind } from "../cells.ts";
+import { searchCellTo } from "../cells/cellSearch.ts";
+import { CELL_ROW, CellKind } from "../cells/cells.ts";
 import type { RingShape } from "../ring/ringShape.ts";
 import { TRIANGLE_ROW } from "./triangleTree.ts";
 

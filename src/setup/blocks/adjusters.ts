@@ -1,15 +1,15 @@
 import * as z from "zod";
-import { block, oneOfBlocks } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
+import { block, oneOfBlocks } from "../fields/blockFields.ts";
+import { choiceField, lengthField, numbersField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { unitOf } from "../reading/pointMath.ts";
 import {
   DEFAULT_ARM_STEP,
   DEFAULT_ECCENTRIC_DIRECTION,
   DEFAULT_SHIM_DIRECTION,
   DEFAULT_SHIM_STEP,
-} from "../defaults.ts";
-import { choiceField, lengthField, numbersField } from "../fields.ts";
-import { unitOf } from "../pointMath.ts";
-import type { AdjustersSetup, Point } from "../types.ts";
+} from "../types/defaults.ts";
+import type { AdjustersSetup, Point } from "../types/types.ts";
 
 const DIRECTION = "a direction of three numbers, [x, y, z]";
 

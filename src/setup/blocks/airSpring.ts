@@ -1,9 +1,9 @@
 import * as z from "zod";
-import type { AirSpringSetup } from "../airTypes.ts";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_AIR_EXPONENT, DEFAULT_ATMOSPHERE } from "../defaults.ts";
-import { lengthField, pointField, quantityField } from "../fields.ts";
+import { block } from "../fields/blockFields.ts";
+import { lengthField, pointField, quantityField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import type { AirSpringSetup } from "../types/airTypes.ts";
+import { DEFAULT_AIR_EXPONENT, DEFAULT_ATMOSPHERE } from "../types/defaults.ts";
 import { airCurveField, resolveAirCurve } from "./airSpringCurve.ts";
 
 /** The air spring, as typed. Height is mount to mount; pressures are gauge but for the atmosphere. */

@@ -1,9 +1,9 @@
 import * as z from "zod";
-import type { AirCurve } from "../airTypes.ts";
-import { block, list, oneOfBlocks } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { lengthField, quantityField } from "../fields.ts";
-import { MAX_CHART } from "../limits.ts";
+import { block, list, oneOfBlocks } from "../fields/blockFields.ts";
+import { lengthField, quantityField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { MAX_CHART } from "../reading/limits.ts";
+import type { AirCurve } from "../types/airTypes.ts";
 
 const loadsField = block(
   "the maker's chart: load by height and gauge pressure, straight between its points",

@@ -1,10 +1,10 @@
 import type * as z from "zod";
 import { nearestWord } from "../../units/nearestWord.ts";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_TOE } from "../defaults.ts";
-import { angleField, textField } from "../fields.ts";
-import type { AlignmentTargets, Setup, WheelTargets } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { angleField, textField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { DEFAULT_TOE } from "../types/defaults.ts";
+import type { AlignmentTargets, Setup, WheelTargets } from "../types/types.ts";
 
 const LEANS = { above: -45, below: 45 };
 

@@ -1,10 +1,10 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { pointField } from "../fields.ts";
-import { MIN_SEPARATION } from "../limits.ts";
-import { difference, distanceToLine, norm } from "../pointMath.ts";
-import type { ArmSetup } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { pointField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { MIN_SEPARATION } from "../reading/limits.ts";
+import { difference, distanceToLine, norm } from "../reading/pointMath.ts";
+import type { ArmSetup } from "../types/types.ts";
 
 /** A control arm of the left side, as typed. */
 export function armField(name: "upper" | "lower") {

@@ -1,7 +1,7 @@
 import type * as z from "zod";
-import { list, oneOfBlocks } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import type { BodyPart } from "../types.ts";
+import { list, oneOfBlocks } from "../fields/blockFields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import type { BodyPart } from "../types/types.ts";
 import { boxField, resolveBox } from "./bodyBox.ts";
 import { meshField, resolveMesh } from "./bodyMesh.ts";
 import { pathField, resolvePath } from "./bodyPath.ts";

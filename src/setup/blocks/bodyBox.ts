@@ -1,8 +1,8 @@
 import * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { pointField } from "../fields.ts";
-import type { BoxPart } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { pointField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import type { BoxPart } from "../types/types.ts";
 import { bodyPartFields, resolvePartNaming } from "./bodyPartNaming.ts";
 
 /** A box, as typed. */

@@ -1,9 +1,9 @@
 import * as z from "zod";
-import { block, list } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { choiceField, pointField, textField, tupleMend } from "../fields.ts";
-import { MAX_LENGTH, MAX_MISTAKES, MAX_TRIANGLES } from "../limits.ts";
-import type { MeshPart } from "../types.ts";
+import { block, list } from "../fields/blockFields.ts";
+import { choiceField, pointField, textField, tupleMend } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { MAX_LENGTH, MAX_MISTAKES, MAX_TRIANGLES } from "../reading/limits.ts";
+import type { MeshPart } from "../types/types.ts";
 import { bodyPartFields, resolvePartNaming } from "./bodyPartNaming.ts";
 import { MESH_UNITS, placedPositions, placeField } from "./meshPlace.ts";
 

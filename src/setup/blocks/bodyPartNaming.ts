@@ -1,6 +1,6 @@
-import { DEFAULT_SIDE } from "../defaults.ts";
-import { choiceField, textField } from "../fields.ts";
-import type { PartSide } from "../types.ts";
+import { choiceField, textField } from "../fields/fields.ts";
+import { DEFAULT_SIDE } from "../types/defaults.ts";
+import type { PartSide } from "../types/types.ts";
 
 /** What every body part has. */
 export const bodyPartFields = {

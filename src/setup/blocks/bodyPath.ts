@@ -1,10 +1,10 @@
 import * as z from "zod";
-import { block, list } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { lengthField, pointField } from "../fields.ts";
-import { SAME_POINT } from "../limits.ts";
-import { difference, norm } from "../pointMath.ts";
-import type { PathPart, Point } from "../types.ts";
+import { block, list } from "../fields/blockFields.ts";
+import { lengthField, pointField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { SAME_POINT } from "../reading/limits.ts";
+import { difference, norm } from "../reading/pointMath.ts";
+import type { PathPart, Point } from "../types/types.ts";
 import { bodyPartFields, resolvePartNaming } from "./bodyPartNaming.ts";
 
 /** A path, as typed. */

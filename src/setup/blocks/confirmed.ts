@@ -1,9 +1,9 @@
 import type * as z from "zod";
-import { block, list } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { angleField, choiceField, lengthField, textField } from "../fields.ts";
-import type { Confirmed } from "../types.ts";
-import { UNUSUAL_CHECKS } from "../unusualChecks.ts";
+import { block, list } from "../fields/blockFields.ts";
+import { angleField, choiceField, lengthField, textField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import type { Confirmed } from "../types/types.ts";
+import { UNUSUAL_CHECKS } from "../types/unusualChecks.ts";
 
 /** What somebody said is so, as typed. */
 export const confirmedField = list(

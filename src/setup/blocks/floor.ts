@@ -1,9 +1,9 @@
 import type * as z from "zod";
-import { block, list } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_REAR, DEFAULT_SIDE } from "../defaults.ts";
-import { choiceField, pointField, textField } from "../fields.ts";
-import type { FloorSetup } from "../floorTypes.ts";
+import { block, list } from "../fields/blockFields.ts";
+import { choiceField, pointField, textField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { DEFAULT_REAR, DEFAULT_SIDE } from "../types/defaults.ts";
+import type { FloorSetup } from "../types/floorTypes.ts";
 import { refuseRepeatedNames } from "./repeatedNames.ts";
 
 /** How the truck is measured to the floor, as typed. */

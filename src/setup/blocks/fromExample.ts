@@ -1,6 +1,6 @@
 import * as z from "zod";
-import { block } from "../blockFields.ts";
-import { textField } from "../fields.ts";
+import { block } from "../fields/blockFields.ts";
+import { textField } from "../fields/fields.ts";
 
 /** Marks the numbers of a setup that began as an example: all of them, but those that somebody has said are the truck's. */
 export const fromExampleField = block(

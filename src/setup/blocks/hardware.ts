@@ -1,15 +1,15 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
+import { block } from "../fields/blockFields.ts";
+import { choiceField, lengthField, pointField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
 import {
   DEFAULT_CALIPER_FRAME,
   DEFAULT_RADII,
   DEFAULT_ROTOR_DIAMETER,
   DEFAULT_ROTOR_INBOARD,
   DEFAULT_ROTOR_THICKNESS,
-} from "../defaults.ts";
-import { choiceField, lengthField, pointField } from "../fields.ts";
-import type { CaliperSetup, HardwareSetup, RotorSetup } from "../types.ts";
+} from "../types/defaults.ts";
+import type { CaliperSetup, HardwareSetup, RotorSetup } from "../types/types.ts";
 
 /** Something round, given by its radius. `size` is its default, in words. */
 function roundField(description: string, size: string) {

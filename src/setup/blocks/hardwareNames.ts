@@ -1,7 +1,7 @@
-import type { AirSpringSetup } from "../airTypes.ts";
-import type { BlockReading } from "../blockReading.ts";
-import type { LimitsSetup } from "../limitsTypes.ts";
-import type { HardwareSetup } from "../types.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import type { AirSpringSetup } from "../types/airTypes.ts";
+import type { LimitsSetup } from "../types/limitsTypes.ts";
+import type { HardwareSetup } from "../types/types.ts";
 
 /** Names of what is measured of moving parts: with them answers and tables tell of it. */
 export const HARDWARE_NAMES = [

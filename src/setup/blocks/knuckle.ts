@@ -1,10 +1,10 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_PIN_LEAD } from "../defaults.ts";
-import { angleField, lengthField, pointField } from "../fields.ts";
-import { MIN_SEPARATION } from "../limits.ts";
-import type { KnuckleSetup } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { angleField, lengthField, pointField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { MIN_SEPARATION } from "../reading/limits.ts";
+import { DEFAULT_PIN_LEAD } from "../types/defaults.ts";
+import type { KnuckleSetup } from "../types/types.ts";
 
 /** The knuckle, as typed, in its own frame. */
 export const knuckleField = block(

@@ -1,10 +1,10 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_TIE_ROD_END_MISALIGNMENT } from "../defaults.ts";
-import { angleField, lengthField, numbersField } from "../fields.ts";
-import type { LimitsSetup, RodEndLimit } from "../limitsTypes.ts";
-import type { SteeringSetup } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { angleField, lengthField, numbersField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { DEFAULT_TIE_ROD_END_MISALIGNMENT } from "../types/defaults.ts";
+import type { LimitsSetup, RodEndLimit } from "../types/limitsTypes.ts";
+import type { SteeringSetup } from "../types/types.ts";
 import { ballJointLimitField, limitDirection, resolveBallJointLimit } from "./limitsBallJoint.ts";
 import { resolveShockLimit, shockLimitField } from "./limitsShock.ts";
 

@@ -1,11 +1,11 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_BALL_JOINT_CONE } from "../defaults.ts";
-import { angleField, numbersField } from "../fields.ts";
-import type { BallJointLimit } from "../limitsTypes.ts";
-import { unitOf } from "../pointMath.ts";
-import type { Point } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { angleField, numbersField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { unitOf } from "../reading/pointMath.ts";
+import { DEFAULT_BALL_JOINT_CONE } from "../types/defaults.ts";
+import type { BallJointLimit } from "../types/limitsTypes.ts";
+import type { Point } from "../types/types.ts";
 
 const SWING = { above: 0, below: 90 } as const;
 

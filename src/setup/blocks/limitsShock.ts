@@ -1,9 +1,9 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_SHOCK_MOUNT } from "../defaults.ts";
-import { choiceField, lengthField, pointField } from "../fields.ts";
-import type { ShockLimit } from "../limitsTypes.ts";
+import { block } from "../fields/blockFields.ts";
+import { choiceField, lengthField, pointField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { DEFAULT_SHOCK_MOUNT } from "../types/defaults.ts";
+import type { ShockLimit } from "../types/limitsTypes.ts";
 
 /** The shock, as typed. */
 export const shockLimitField = block("the shock by its mounts and its shortest and longest length", {

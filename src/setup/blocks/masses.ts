@@ -1,8 +1,8 @@
 import type * as z from "zod";
-import type { MassesSetup } from "../airTypes.ts";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { quantityField } from "../fields.ts";
+import { block } from "../fields/blockFields.ts";
+import { quantityField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import type { MassesSetup } from "../types/airTypes.ts";
 
 /** Weights at the front wheels, as typed. */
 export const massesField = block("weights at the front wheels", {

@@ -1,11 +1,11 @@
 import * as z from "zod";
 import { formatLength } from "../../units/formatLength.ts";
 import { mmFromUnits } from "../../units/lengthUnits.ts";
-import { block } from "../blockFields.ts";
-import type { BlockReading, LoadedMesh } from "../blockReading.ts";
-import { numbersField, pointField, tupleMend } from "../fields.ts";
-import { scaled } from "../pointMath.ts";
-import type { LengthUnit, MeshUnit, Point } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { numbersField, pointField, tupleMend } from "../fields/fields.ts";
+import type { BlockReading, LoadedMesh } from "../reading/blockReading.ts";
+import { scaled } from "../reading/pointMath.ts";
+import type { LengthUnit, MeshUnit, Point } from "../types/types.ts";
 import {
   areNearlyInLine,
   type ThreePoints,

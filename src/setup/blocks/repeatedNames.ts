@@ -1,4 +1,4 @@
-import type { BlockReading } from "../blockReading.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
 
 /** Adds an issue for every name of a list that stood before. Entries whose shape is wrong are passed over. */
 export function refuseRepeatedNames(entries: readonly unknown[], reading: BlockReading): void {

@@ -1,8 +1,8 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { angleField, lengthField } from "../fields.ts";
-import type { RollSetup } from "../floorTypes.ts";
+import { block } from "../fields/blockFields.ts";
+import { angleField, lengthField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import type { RollSetup } from "../types/floorTypes.ts";
 
 /** What the body does over its front wheels, as typed. */
 export const rollField = block("body roll and one wheel over a curb, to be checked at every stance", {

@@ -1,10 +1,10 @@
 import type * as z from "zod";
-import { block, list } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { angleField, lengthField, textField } from "../fields.ts";
-import type { MeasuredStance, StanceMeasure } from "../floorTypes.ts";
-import { MAX_STANCES } from "../limits.ts";
-import type { Setup, StanceSetup } from "../types.ts";
+import { block, list } from "../fields/blockFields.ts";
+import { angleField, lengthField, textField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { MAX_STANCES } from "../reading/limits.ts";
+import type { MeasuredStance, StanceMeasure } from "../types/floorTypes.ts";
+import type { Setup, StanceSetup } from "../types/types.ts";
 import { refuseRepeatedNames } from "./repeatedNames.ts";
 
 /** Named heights, as typed. */

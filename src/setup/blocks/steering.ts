@@ -1,9 +1,9 @@
 import * as z from "zod";
-import { block, oneOfBlocks } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { defaultInnerEndRight } from "../defaults.ts";
-import { angleField, lengthField, pointField } from "../fields.ts";
-import type { SteeringSetup } from "../types.ts";
+import { block, oneOfBlocks } from "../fields/blockFields.ts";
+import { angleField, lengthField, pointField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { defaultInnerEndRight } from "../types/defaults.ts";
+import type { SteeringSetup } from "../types/types.ts";
 import { resolveTurningArm, turningArmField } from "./turningArm.ts";
 
 const rackField = block("rack steering: inner tie rod ends slide along Y", {

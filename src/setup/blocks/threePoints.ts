@@ -1,6 +1,6 @@
-import { MATCHED_SIDE_TOLERANCE, MIN_MATCHED_HEIGHT } from "../limits.ts";
-import { cross, difference, distanceToLine, dot, norm, scaled } from "../pointMath.ts";
-import type { Point } from "../types.ts";
+import { MATCHED_SIDE_TOLERANCE, MIN_MATCHED_HEIGHT } from "../reading/limits.ts";
+import { cross, difference, distanceToLine, dot, norm, scaled } from "../reading/pointMath.ts";
+import type { Point } from "../types/types.ts";
 
 export type ThreePoints = readonly [Point, Point, Point];
 

@@ -1,11 +1,11 @@
 import type * as z from "zod";
 import { mmFromInches } from "../../units/lengthUnits.ts";
 import { describeTireSizeForms, parseTireSize, type TireSize } from "../../units/tireSize.ts";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { lengthField, textField } from "../fields.ts";
-import { RIM_FIT } from "../limits.ts";
-import type { TireSetup, WheelSetup } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { lengthField, textField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { RIM_FIT } from "../reading/limits.ts";
+import type { TireSetup, WheelSetup } from "../types/types.ts";
 import { profileField, resolveProfile } from "./tireProfile.ts";
 
 /** The tire, as typed. */

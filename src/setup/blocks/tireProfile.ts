@@ -1,10 +1,10 @@
 import * as z from "zod";
-import { list } from "../blockFields.ts";
-import type { BlockReading, LengthAsTyped } from "../blockReading.ts";
-import { lengthField, tupleMend } from "../fields.ts";
-import { firstCrossing } from "../firstCrossing.ts";
-import { MAX_PROFILE_POINTS, SAME_POINT } from "../limits.ts";
-import type { ProfilePoint, WheelSetup } from "../types.ts";
+import { list } from "../fields/blockFields.ts";
+import { lengthField, tupleMend } from "../fields/fields.ts";
+import type { BlockReading, LengthAsTyped } from "../reading/blockReading.ts";
+import { firstCrossing } from "../reading/firstCrossing.ts";
+import { MAX_PROFILE_POINTS, SAME_POINT } from "../reading/limits.ts";
+import type { ProfilePoint, WheelSetup } from "../types/types.ts";
 
 /** A measured tire profile, as typed. */
 export const profileField = list(

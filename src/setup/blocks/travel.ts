@@ -1,8 +1,8 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { lengthField } from "../fields.ts";
-import type { Setup } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { lengthField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import type { Setup } from "../types/types.ts";
 
 /** The range of wheel travel, as typed. */
 export const travelField = block(

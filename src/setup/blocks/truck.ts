@@ -1,9 +1,9 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_WHEELBASE } from "../defaults.ts";
-import { lengthField } from "../fields.ts";
-import type { Setup } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { lengthField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { DEFAULT_WHEELBASE } from "../types/defaults.ts";
+import type { Setup } from "../types/types.ts";
 import { armField, resolveArm } from "./arm.ts";
 import { bodyField, resolveBody } from "./body.ts";
 import { resolveSteering, steeringField } from "./steering.ts";

@@ -1,11 +1,11 @@
 import type * as z from "zod";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { DEFAULT_TURNING_AXIS } from "../defaults.ts";
-import { numbersField, pointField } from "../fields.ts";
-import { MIN_SEPARATION } from "../limits.ts";
-import { distanceToLine, unitOf } from "../pointMath.ts";
-import type { TurningArmSetup } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { numbersField, pointField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { MIN_SEPARATION } from "../reading/limits.ts";
+import { distanceToLine, unitOf } from "../reading/pointMath.ts";
+import { DEFAULT_TURNING_AXIS } from "../types/defaults.ts";
+import type { TurningArmSetup } from "../types/types.ts";
 
 /** A pitman or idler arm, as typed. Where it is, not mirrored. */
 export function turningArmField(name: "pitman" | "idler") {

@@ -1,7 +1,7 @@
 import * as z from "zod";
-import { block, list } from "../blockFields.ts";
-import { textField } from "../fields.ts";
-import { MAX_VARIANTS } from "../limits.ts";
+import { block, list } from "../fields/blockFields.ts";
+import { textField } from "../fields/fields.ts";
+import { MAX_VARIANTS } from "../reading/limits.ts";
 
 /** Named changes to the setup, as typed. */
 export const variantsField = list(

@@ -1,12 +1,12 @@
 import type * as z from "zod";
 import { mmFromInches } from "../../units/lengthUnits.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
-import { block } from "../blockFields.ts";
-import type { BlockReading } from "../blockReading.ts";
-import { defaultBarrelDiameter } from "../defaults.ts";
-import { lengthField } from "../fields.ts";
-import { RIM_DIAMETER_RANGE } from "../limits.ts";
-import type { WheelSetup } from "../types.ts";
+import { block } from "../fields/blockFields.ts";
+import { lengthField } from "../fields/fields.ts";
+import type { BlockReading } from "../reading/blockReading.ts";
+import { RIM_DIAMETER_RANGE } from "../reading/limits.ts";
+import { defaultBarrelDiameter } from "../types/defaults.ts";
+import type { WheelSetup } from "../types/types.ts";
 import { resolveWheelCenter, wheelCenterField } from "./wheelCenter.ts";
 
 /** The wheel, as typed. */

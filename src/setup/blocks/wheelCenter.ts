@@ -1,9 +1,9 @@
 import * as z from "zod";
-import { list } from "../blockFields.ts";
-import type { BlockReading, LengthAsTyped } from "../blockReading.ts";
-import { lengthField, tupleMend } from "../fields.ts";
-import { MAX_PROFILE_POINTS, SAME_POINT } from "../limits.ts";
-import type { ProfilePoint } from "../types.ts";
+import { list } from "../fields/blockFields.ts";
+import { lengthField, tupleMend } from "../fields/fields.ts";
+import type { BlockReading, LengthAsTyped } from "../reading/blockReading.ts";
+import { MAX_PROFILE_POINTS, SAME_POINT } from "../reading/limits.ts";
+import type { ProfilePoint } from "../types/types.ts";
 
 /** Inner surface of the wheel's center, as typed. */
 export const wheelCenterField = list(

@@ -1,6 +1,6 @@
+import { setAt } from "../reading/setAt.ts";
 import { effectiveDocument, variantIndex, withoutVariants } from "./effectiveDocument.ts";
 import { patchBetween } from "./patchBetween.ts";
-import { setAt } from "./setAt.ts";
 
 /**
  * A copy of a document in which a change was made: to the document itself (`variant` null), or to what a variant makes of

@@ -1,5 +1,5 @@
-import { valueAt } from "../keyPath.ts";
-import { mergePatch } from "../mergePatch.ts";
+import { mergePatch } from "../reading/mergePatch.ts";
+import { valueAt } from "../types/keyPath.ts";
 
 /**
  * A document with one of its variants applied and without its variants; null = there is no such variant, or its patch is

@@ -3,7 +3,7 @@ import type { FileUnits } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { parseNumber } from "../../units/parseNumber.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
-import type { SetupField } from "../setupField.ts";
+import type { SetupField } from "../fields/setupField.ts";
 
 /** A value fit for the file, or what is wrong with what was typed (one sentence without a full stop). */
 export type ReadTyped =

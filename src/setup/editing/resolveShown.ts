@@ -1,11 +1,11 @@
-import type { LoadedMeshes } from "../blockReading.ts";
-import { capIssues, IssueList } from "../issueList.ts";
-import { type KeyPath, valueAt } from "../keyPath.ts";
-import type { KnownParts } from "../knownParts.ts";
-import { REFUSED_KEY_MEND, refusedKeys } from "../mergePatch.ts";
+import type { LoadedMeshes } from "../reading/blockReading.ts";
+import { capIssues, IssueList } from "../reading/issueList.ts";
+import { REFUSED_KEY_MEND, refusedKeys } from "../reading/mergePatch.ts";
+import { tooMuch } from "../reading/tooMuch.ts";
 import { resolveDocument } from "../resolveDocument.ts";
-import { tooMuch } from "../tooMuch.ts";
-import type { Result, Setup } from "../types.ts";
+import { type KeyPath, valueAt } from "../types/keyPath.ts";
+import type { KnownParts } from "../types/knownParts.ts";
+import type { Result, Setup } from "../types/types.ts";
 import { effectiveDocument } from "./effectiveDocument.ts";
 
 /**

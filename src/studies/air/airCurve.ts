@@ -1,4 +1,4 @@
-import type { AirSpringSetup } from "../../setup/airTypes.ts";
+import type { AirSpringSetup } from "../../setup/types/airTypes.ts";
 
 /**
  * What an air spring carries, by its curve: N, mm, MPa gauge. NaN outside the curve: nothing is guessed past its ends.

@@ -1,6 +1,6 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { airLoad } from "./airCurve.ts";
 import { motionOf, springLoad } from "./airState.ts";
 

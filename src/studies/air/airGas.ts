@@ -1,4 +1,4 @@
-import type { AirSpringSetup } from "../../setup/airTypes.ts";
+import type { AirSpringSetup } from "../../setup/types/airTypes.ts";
 import { effective } from "./airCurve.ts";
 
 /**

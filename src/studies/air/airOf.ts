@@ -1,6 +1,6 @@
 import { limitTravel } from "../limits/limitsPassed.ts";
-import { evenly } from "../map/evenly.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import { evenly } from "../numeric/evenly.ts";
 import { type AirEquilibrium, airEquilibrium } from "./airEquilibrium.ts";
 import { type AirState, airStateAt, within } from "./airState.ts";
 

@@ -1,10 +1,10 @@
-import type { AirSpringSetup, MassesSetup } from "../../setup/airTypes.ts";
+import type { AirSpringSetup, MassesSetup } from "../../setup/types/airTypes.ts";
+import { type AirMotion, airMotion } from "../../suspension/airMotion.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { GRAVITY } from "../../units/quantity.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { airPressureFor } from "./airCurve.ts";
 import { airRate, airVolume } from "./airGas.ts";
-import { type AirMotion, airMotion } from "./airMotion.ts";
 
 /** Whether a value keeps its limits. */
 export type Within = "within" | "below" | "above";

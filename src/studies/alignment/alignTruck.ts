@@ -1,4 +1,4 @@
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { alignSide, type SideAlignment } from "./alignSide.ts";
 import { type BothSides, type BothSidesResult, bothSides } from "./bothSides.ts";
 

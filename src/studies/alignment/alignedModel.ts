@@ -1,5 +1,5 @@
-import type { AdjustersSetup, AlignedStanding, Setup } from "../../setup/types.ts";
-import { type Model, type ModelResult, modelOf } from "../model.ts";
+import type { AdjustersSetup, AlignedStanding, Setup } from "../../setup/types/types.ts";
+import { type Model, type ModelResult, modelOf } from "../model/model.ts";
 import type { BothSides } from "./bothSides.ts";
 import type { SideSettings } from "./setSide.ts";
 

@@ -1,7 +1,7 @@
-import type { Setup, WheelTargets } from "../../setup/types.ts";
+import type { Setup, WheelTargets } from "../../setup/types/types.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { mmFromInches } from "../../units/lengthUnits.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import type { SideSettings } from "./setSide.ts";
 import type { SideJob } from "./sideJob.ts";
 

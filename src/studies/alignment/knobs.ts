@@ -1,5 +1,5 @@
 import { scale } from "../../geometry/vec.ts";
-import type { AdjustersSetup } from "../../setup/types.ts";
+import type { AdjustersSetup } from "../../setup/types/types.ts";
 import type { FrontEndInput } from "../../suspension/inputs.ts";
 import { lengthenedArm, lowerArmAt, movedArm } from "./movedArm.ts";
 

@@ -1,5 +1,5 @@
-import type { Setup } from "../../setup/types.ts";
-import { type Model, type ModelResult, modelOf } from "../model.ts";
+import type { Setup } from "../../setup/types/types.ts";
+import { type Model, type ModelResult, modelOf } from "../model/model.ts";
 import { alignedModel } from "./alignedModel.ts";
 import { bothSides } from "./bothSides.ts";
 import { setSide } from "./setSide.ts";

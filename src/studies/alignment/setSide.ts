@@ -1,4 +1,4 @@
-import type { WheelTargets } from "../../setup/types.ts";
+import type { WheelTargets } from "../../setup/types/types.ts";
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../suspension/inputs.ts";
 import { adjustedInput, type Knob, knobsOf } from "./knobs.ts";

@@ -1,5 +1,5 @@
+import { leastStep } from "../numeric/leastStep.ts";
 import type { Knob } from "./knobs.ts";
-import { leastStep } from "./leastStep.ts";
 
 /** What is left over of each thing asked for at some settings, rad; null = that cannot be set. */
 export type LeftOver = (settings: readonly number[]) => readonly number[] | null;

@@ -1,4 +1,4 @@
-import type { AdjustersSetup, WheelTargets } from "../../setup/types.ts";
+import type { AdjustersSetup, WheelTargets } from "../../setup/types/types.ts";
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 
 /** What an alignment of one wheel starts from. */

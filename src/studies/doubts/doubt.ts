@@ -1,6 +1,6 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
-import type { Verdict } from "../check.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Confirmation } from "../plausibility/confirmation.ts";
+import type { Verdict } from "../reports/check.ts";
 
 /** What can be doubted of an input: it is plausibly a slip; nobody has measured it on this truck. */
 export type DoubtKind = "unusual" | "fromExample";

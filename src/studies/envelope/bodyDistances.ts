@@ -1,9 +1,9 @@
-import { CELL, CELL_ROW, CellKind } from "../../gaps/cells.ts";
+import { CELL, CELL_ROW, CellKind } from "../../gaps/cells/cells.ts";
 import { BOX_ROW, DEEPEST_NODE, TRIANGLE_ROW, type TriangleTree } from "../../gaps/mesh/triangleTree.ts";
 import type { PartShape } from "../../gaps/partShape.ts";
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 
 const stack = new Int32Array(2 * DEEPEST_NODE);
 

@@ -1,7 +1,7 @@
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { Budget } from "../budget.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
 import { closeSurface } from "./closeSurface.ts";
 import { dualSurface } from "./dualSurface.ts";
 import type { EnvelopeRange } from "./envelopeRange.ts";

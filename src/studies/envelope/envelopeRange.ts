@@ -1,4 +1,4 @@
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 
 /** The poses an envelope is swept over: travel in mm (+ = bump), steer −1 … +1; low = high is one value. */
 export interface EnvelopeRange {

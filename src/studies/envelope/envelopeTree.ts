@@ -1,5 +1,5 @@
 import { requireFinite, requirePositive } from "../../geometry/requireFinite.ts";
-import type { Budget } from "../budget.ts";
+import type { Budget } from "../numeric/budget.ts";
 import { LATTICE_MOST, LatticeValues } from "./latticeValues.ts";
 import type { SweptDistance } from "./sweptDistance.ts";
 import { WHEEL_ROW } from "./wheelTable.ts";

@@ -1,14 +1,14 @@
-import { boundCell, cellBound } from "../../gaps/cellBound.ts";
+import { boundCell, cellBound } from "../../gaps/cells/cellBound.ts";
 import { type TriangleTree, triangleTree } from "../../gaps/mesh/triangleTree.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { Budget } from "../budget.ts";
-import type { Model } from "../model.ts";
-import { Cut, NODE, NODE_ROW, Nodes } from "../worst/nodes.ts";
-import { OtherWheel } from "../worst/otherWheel.ts";
-import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells } from "../worst/poseCells.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
+import { Cut, NODE, NODE_ROW, Nodes } from "../search/nodes.ts";
+import { OtherWheel } from "../search/otherWheel.ts";
+import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells } from "../search/poseCells.ts";
 import { type EnvelopeRange, reachableTravel } from "./envelopeRange.ts";
 
 /** What is proven of a surface. */

@@ -5,7 +5,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { type EnvelopeRange, reachableTravel } from "./envelopeRange.ts";
 
 /** Wheel center and unit axis of one pose. */

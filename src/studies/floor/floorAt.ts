@@ -1,10 +1,10 @@
 import { cross, dot, normalize, sub, type Vec3 } from "../../geometry/vec.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import { rollCenter, type WheelTravels } from "../../suspension/rollCenter.ts";
 import { solveApart } from "../../suspension/solvePose.ts";
-import { rollCenter, type WheelTravels } from "../geometry/rollCenter.ts";
-import { floorPlane, heightOver, loadedRadii } from "./floorPlane.ts";
+import { floorPlane, heightOver, loadedRadii } from "../stances/floorPlane.ts";
+import type { FloorPlane, FloorPose, StandingTruck } from "../stances/floorPose.ts";
 import { floorPoints, onSide } from "./floorPoints.ts";
-import type { FloorPlane, FloorPose, StandingTruck } from "./floorPose.ts";
 
 /**
  * The floor under a truck whose wheels stand at travels of their own (mm, + = bump), at a steer (−1 … +1, + = left):

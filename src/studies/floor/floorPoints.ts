@@ -1,7 +1,7 @@
 import { mirrorY, type Vec3 } from "../../geometry/vec.ts";
-import type { FloorSetup } from "../../setup/floorTypes.ts";
+import type { FloorSetup } from "../../setup/types/floorTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import type { FloorClearance } from "./floorPose.ts";
+import type { FloorClearance } from "../stances/floorPose.ts";
 
 /** Every named point that may drag, on each side it has: left side first, in the setup's order. Vehicle axes, mm. */
 export function floorPoints(floor: FloorSetup | null): Omit<FloorClearance, "clearance">[] {

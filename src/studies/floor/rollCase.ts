@@ -1,13 +1,13 @@
 import { armAngleFor, travelStatus } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
-import type { WheelTravels } from "../geometry/rollCenter.ts";
+import type { WheelTravels } from "../../suspension/rollCenter.ts";
 import { KEPT } from "../limits/frontEndLimit.ts";
 import { LimitBorders } from "../limits/limitBorders.ts";
 import { LimitCell } from "../limits/limitCell.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import type { FloorPose } from "../stances/floorPose.ts";
 import { floorAt } from "./floorAt.ts";
-import type { FloorPose } from "./floorPose.ts";
 import { wheelTravelsInRoll } from "./wheelTravelsInRoll.ts";
 
 /** What is asked of both wheels: the body rolled (radians, + = left side up), or one wheel over a curb (mm). */

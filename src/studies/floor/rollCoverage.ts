@@ -1,5 +1,5 @@
-import type { RollSetup } from "../../setup/floorTypes.ts";
-import type { Model } from "../model.ts";
+import type { RollSetup } from "../../setup/types/floorTypes.ts";
+import type { Model } from "../model/model.ts";
 import { type RollAsked, type RollCase, RollCases } from "./rollCase.ts";
 
 /** Roll and curb at one stance. */

@@ -1,8 +1,8 @@
 import { rimFlangeRadius } from "../../gaps/tire/rimFlange.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import { loadedRadii } from "../stances/floorPlane.ts";
+import type { FloorClearance, FloorPose, StandingTruck } from "../stances/floorPose.ts";
 import { floorOn } from "./floorAt.ts";
-import { loadedRadii } from "./floorPlane.ts";
-import type { FloorClearance, FloorPose, StandingTruck } from "./floorPose.ts";
 
 /** The truck with one front tire flat, down on its rim. */
 export interface ScrubLine {

@@ -1,9 +1,9 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
-import type { WheelTravels } from "../geometry/rollCenter.ts";
+import type { WheelTravels } from "../../suspension/rollCenter.ts";
+import { rootBetween } from "../numeric/rootBetween.ts";
+import type { StandingTruck } from "../stances/floorPose.ts";
 import { floorAt } from "./floorAt.ts";
-import type { StandingTruck } from "./floorPose.ts";
-import { rootBetween } from "./rootBetween.ts";
 
 /** The travels that roll the body so far, or how far it rolls before a wheel is out of reach. mm, radians. */
 export type RollTravels =

@@ -1,5 +1,5 @@
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 
 /** How near a linkage comes to Ackermann steering at one steer. Radians, all angles 0 or more. */
 export interface Ackermann {

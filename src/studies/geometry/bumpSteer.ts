@@ -2,7 +2,7 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
-import { evenly } from "../map/evenly.ts";
+import { evenly } from "../numeric/evenly.ts";
 
 /** Toe change of one wheel over travel, steering straight ahead. mm and radians. */
 export interface BumpSteer {

@@ -1,16 +1,16 @@
 import type { Side } from "../../suspension/frontEnd.ts";
+import { type FrontViewPlace, instantCenter } from "../../suspension/frontView.ts";
+import { type RollCenter, rollCenter } from "../../suspension/rollCenter.ts";
 import { type SidePose, solvePose } from "../../suspension/solvePose.ts";
-import { evenly } from "../map/evenly.ts";
-import type { Model } from "../model.ts";
+import { wheelMotion } from "../../suspension/wheelMotion.ts";
+import type { Model } from "../model/model.ts";
+import { evenly } from "../numeric/evenly.ts";
 import { type Ackermann, ackermannAt } from "./ackermannAt.ts";
 import { type BumpSteer, bumpSteer, type TravelRange } from "./bumpSteer.ts";
 import { type FlatTieRod, flatTieRod } from "./flatTieRod.ts";
-import { type FrontViewPlace, instantCenter } from "./frontView.ts";
 import { type Jacking, jackingAt } from "./jacking.ts";
-import { type RollCenter, rollCenter } from "./rollCenter.ts";
 import { type SteeringRatio, steeringRatio } from "./steeringRatio.ts";
 import { type TurningCircle, turningCircle } from "./turningCircle.ts";
-import { wheelMotion } from "./wheelMotion.ts";
 
 /** One wheel at one travel, steering straight ahead; mm and radians, vehicle axes. */
 export interface TravelSide {

@@ -1,5 +1,5 @@
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
-import { wheelMotion } from "./wheelMotion.ts";
+import { wheelMotion } from "../../suspension/wheelMotion.ts";
 
 /** How far the road wheels turn for what goes into the linkage, at one pose. */
 export interface SteeringRatio {

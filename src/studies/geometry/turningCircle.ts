@@ -1,6 +1,6 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { type SidePose, solvePose } from "../../suspension/solvePose.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { bodyDistance, tireDistance } from "./outermost.ts";
 
 /** A turn at full lock. mm, diameters of circles about the center of the turn. */

@@ -1,8 +1,8 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
-import { Budget } from "../budget.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { limitBordersOf } from "./limitBorders.ts";
 import { limitMargins } from "./limitsOf.ts";

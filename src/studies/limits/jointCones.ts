@@ -2,9 +2,9 @@ import { mirrorY, type Vec3, vecAt } from "../../geometry/vec.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
-import type { Model } from "../model.ts";
-import { knuckleDirectionTo } from "./carried.ts";
-import { carriedByArmTo, LOWER_ARM, UPPER_ARM } from "./carriedByArm.ts";
+import { knuckleDirectionTo } from "../model/carried.ts";
+import { carriedByArmTo, LOWER_ARM, UPPER_ARM } from "../model/carriedByArm.ts";
+import type { Model } from "../model/model.ts";
 import { jointAxesOf } from "./jointLimits.ts";
 
 /** A ball joint's cone at a pose, for who draws it; vehicle axes, mm, radians. */

@@ -1,7 +1,7 @@
 import { MOTION } from "../../geometry/motionRow.ts";
 import { addScaled, cross, dot, normalize, type Vec3, vecAt } from "../../geometry/vec.ts";
-import type { BallJointLimit } from "../../setup/limitsTypes.ts";
-import { carriedPathTo, knuckleDirectionTo } from "./carried.ts";
+import type { BallJointLimit } from "../../setup/types/limitsTypes.ts";
+import { carriedPathTo, knuckleDirectionTo } from "../model/carried.ts";
 import {
   type ArmAt,
   armAxisOf,
@@ -10,8 +10,8 @@ import {
   carriedByArmTo,
   LOWER_ARM,
   UPPER_ARM,
-} from "./carriedByArm.ts";
-import type { CellMotion } from "./cellMotion.ts";
+} from "../model/carriedByArm.ts";
+import type { CellMotion } from "../model/cellMotion.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
 
 // Leaf scratch.

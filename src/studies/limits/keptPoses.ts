@@ -1,7 +1,7 @@
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { CellState, LimitCell } from "./limitCell.ts";
 

@@ -1,8 +1,8 @@
 import { sub, type Vec3, vecAt } from "../../geometry/vec.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
-import { carriedPointPathTo, knuckleDirectionTo } from "./carried.ts";
-import { type CarriedByArm, carriedByArm, carriedByArmTo, LOWER_ARM } from "./carriedByArm.ts";
-import type { CellMotion } from "./cellMotion.ts";
+import { carriedPointPathTo, knuckleDirectionTo } from "../model/carried.ts";
+import { type CarriedByArm, carriedByArm, carriedByArmTo, LOWER_ARM } from "../model/carriedByArm.ts";
+import type { CellMotion } from "../model/cellMotion.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
 
 // Leaf scratch.

@@ -1,9 +1,9 @@
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
-import { Budget } from "../budget.ts";
-import { Look, march } from "../map/march.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
+import { Look, march } from "../numeric/march.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { CellState, LimitCell } from "./limitCell.ts";
 import { limitsOn } from "./limitsOn.ts";

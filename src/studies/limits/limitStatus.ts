@@ -1,6 +1,6 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE_ROW } from "../../suspension/poseRow.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { type FrontEndLimit, KEPT, type LimitPlace } from "./frontEndLimit.ts";
 import { otherInnerTo } from "./limitCell.ts";
 import { limitsOn } from "./limitsOn.ts";

@@ -1,9 +1,9 @@
 import { mirrorY, sub } from "../../geometry/vec.ts";
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import type { FrontEndLimit } from "./frontEndLimit.ts";
 import { ballJointLimits } from "./jointLimits.ts";
 import { strutLimits, strutOnArm, strutOnKnuckle } from "./lengthLimits.ts";

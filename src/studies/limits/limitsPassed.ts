@@ -1,7 +1,7 @@
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { Budget } from "../budget.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { LimitBorders } from "./limitBorders.ts";
 import { LimitCell } from "./limitCell.ts";

@@ -1,5 +1,5 @@
 import type { ApartPose, SolvedPose } from "../../suspension/solvePose.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { type LimitMargin, type LimitPose, limitMargins } from "./limitsOf.ts";
 import { marginsApart } from "./marginsApart.ts";

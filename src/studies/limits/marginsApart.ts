@@ -1,6 +1,6 @@
 import type { ApartPose } from "../../suspension/solvePose.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { LimitStatus } from "./limitStatus.ts";
 import type { LimitMargin, LimitPose } from "./limitsOf.ts";
 

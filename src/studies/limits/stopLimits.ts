@@ -1,5 +1,5 @@
 import { POSE } from "../../suspension/poseRow.ts";
-import { carriedPathTo } from "./carried.ts";
+import { carriedPathTo } from "../model/carried.ts";
 import type { FrontEndLimit } from "./frontEndLimit.ts";
 
 // Leaf scratch.

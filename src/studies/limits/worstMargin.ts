@@ -1,7 +1,7 @@
 import { requireFinite, requirePositive } from "../../geometry/requireFinite.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
-import { Budget } from "../budget.ts";
-import { MinHeap } from "../minHeap.ts";
+import { Budget } from "../numeric/budget.ts";
+import { MinHeap } from "../numeric/minHeap.ts";
 import { CellState, type LimitCell } from "./limitCell.ts";
 
 /** The least margin of a limit over a range of poses. */

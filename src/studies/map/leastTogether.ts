@@ -1,6 +1,6 @@
 import { GAP } from "../../gaps/partGap.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 
 /** What rides together and stands nearest on one side: its place in `model.pairs` and its gap, mm; −1 and +Infinity without any. */
 export function leastTogether(model: Model, side: Side): { readonly pair: number; readonly gap: number } {

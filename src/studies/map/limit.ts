@@ -1,10 +1,10 @@
 import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
 import type { Vec3 } from "../../geometry/vec.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { onTruck } from "../gapsAt.ts";
 import type { LimitBorder } from "../limits/limitBorders.ts";
-import type { Model } from "../model.ts";
-import { pairGapTo } from "../pairs.ts";
+import type { Model } from "../model/model.ts";
+import { pairGapTo } from "../model/pairs.ts";
+import { onTruck } from "../reports/gapsAt.ts";
 import { leastTogether } from "./leastTogether.ts";
 import type { PoseCell } from "./poseCell.ts";
 

@@ -2,7 +2,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE_ROW } from "../../suspension/poseRow.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
 import { LimitStatus } from "../limits/limitStatus.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 
 /** Which limit is passed where, of those of both wheels. */
 export interface MapPastLimit {

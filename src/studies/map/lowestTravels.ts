@@ -3,11 +3,11 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
-import { Budget } from "../budget.ts";
 import { type LimitBorder, type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
+import { Look, march } from "../numeric/march.ts";
 import { type Limit, limitedEnd, togetherTouch, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
-import { Look, march } from "./march.ts";
 import { PoseCell } from "./poseCell.ts";
 import type { NoLimits } from "./steerLimits.ts";
 

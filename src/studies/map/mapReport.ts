@@ -1,8 +1,8 @@
 import { GAP } from "../../gaps/partGap.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { Budget } from "../budget.ts";
-import type { Model } from "../model.ts";
-import { type ReachLimit, reachLimits } from "../reachLimits.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
+import { type ReachLimit, reachLimits } from "../reports/reachLimits.ts";
 import { type ClearanceMap, type MapOptions, mapOf } from "./clearanceMap.ts";
 import { type Contour, contoursOf, limitBorderOf } from "./contours.ts";
 import type { Limit } from "./limit.ts";

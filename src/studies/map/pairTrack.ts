@@ -1,8 +1,8 @@
 import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE_ROW } from "../../suspension/poseRow.ts";
-import type { Model } from "../model.ts";
-import { type Pair, pairGapTo, pairMotion } from "../pairs.ts";
+import type { Model } from "../model/model.ts";
+import { type Pair, pairGapTo, pairMotion } from "../model/pairs.ts";
 
 /**
  * mm. A pair is asked for its gap even where it is farther than the worst by this much: it costs little more than to

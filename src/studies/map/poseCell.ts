@@ -1,4 +1,4 @@
-import { GAP_TOLERANCE } from "../../gaps/tolerances.ts";
+import { GAP_TOLERANCE } from "../../gaps/cells/tolerances.ts";
 import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { Side, SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
@@ -6,11 +6,11 @@ import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
-import { legMotionTo } from "../hardware/legMotion.ts";
-import { strutPath } from "../hardware/strut.ts";
-import type { Model } from "../model.ts";
-import type { Pair } from "../pairs.ts";
-import { Look } from "./march.ts";
+import type { Model } from "../model/model.ts";
+import type { Pair } from "../model/pairs.ts";
+import { strutPath } from "../model/strut.ts";
+import { Look } from "../numeric/march.ts";
+import { legMotionTo } from "../search/legMotion.ts";
 import { PairTrack } from "./pairTrack.ts";
 
 const motion = new Float64Array(MOTION_ROW);

@@ -2,11 +2,11 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf, PoseStatus } from "../../suspension/poseStatus.ts";
 import { type OutOfReach, solvePose } from "../../suspension/solvePose.ts";
-import { Budget } from "../budget.ts";
 import { type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
+import { Look, type March, march } from "../numeric/march.ts";
 import { type Limit, limitedEnd, togetherTouch, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
-import { Look, type March, march } from "./march.ts";
 import { PoseCell } from "./poseCell.ts";
 
 /** How far the wheels can be steered one way from straight ahead. `at` of a limit is steer, −1 … +1. */

@@ -1,5 +1,5 @@
-import type { UnusualCheck } from "../../setup/unusualChecks.ts";
-import type { Model } from "../model.ts";
+import type { UnusualCheck } from "../../setup/types/unusualChecks.ts";
+import type { Model } from "../model/model.ts";
 import { mixedFileUnits } from "./fileUnits.ts";
 import { farAwayPoints, mixedSides } from "./points.ts";
 import { unusualHubFace, unusualSizes } from "./sizes.ts";

@@ -1,6 +1,6 @@
-import { keyText } from "../../setup/keyPath.ts";
-import type { LengthUnit } from "../../setup/types.ts";
-import type { UnusualCheck } from "../../setup/unusualChecks.ts";
+import { keyText } from "../../setup/types/keyPath.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
+import type { UnusualCheck } from "../../setup/types/unusualChecks.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { Unusual } from "./unusual.ts";

@@ -1,5 +1,5 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
-import type { Point, Setup } from "../../setup/types.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { Point, Setup } from "../../setup/types/types.ts";
 
 /** A point somebody measured. */
 export interface MeasuredPoint {

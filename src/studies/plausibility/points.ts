@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { type MeasuredPoint, measuredPoints } from "./measuredPoints.ts";
 import { isUsual, meantBy, type Unusual, type UsualRange } from "./unusual.ts";

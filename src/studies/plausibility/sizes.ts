@@ -1,6 +1,6 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
-import type { KeyPath } from "../../setup/keyPath.ts";
-import type { Setup } from "../../setup/types.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { isUsual, meantBy, type Unusual, type UsualRange } from "./unusual.ts";
 

@@ -1,5 +1,5 @@
 import { length, sub } from "../../geometry/vec.ts";
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import { armCircleOf } from "../../suspension/armCircle.ts";
 import { assembleFrontEnd, type FrontEnd } from "../../suspension/frontEnd.ts";
 import type { ArmInput } from "../../suspension/inputs.ts";

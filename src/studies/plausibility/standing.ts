@@ -1,6 +1,6 @@
 import { solvePose } from "../../suspension/solvePose.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { armLean, spanEffect } from "./spanEffect.ts";
 import { isUsual, type Unusual, type UsualRange } from "./unusual.ts";
 

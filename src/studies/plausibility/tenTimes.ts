@@ -1,5 +1,5 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
-import type { Point, Setup } from "../../setup/types.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { Point, Setup } from "../../setup/types/types.ts";
 import type { Meant, Unusual } from "./unusual.ts";
 
 /** A number this many times its neighbors', or this share of them, has its decimal point one place off. */

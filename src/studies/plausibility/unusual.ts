@@ -1,6 +1,6 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
-import type { LengthUnit } from "../../setup/types.ts";
-import type { UnusualCheck } from "../../setup/unusualChecks.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
+import type { UnusualCheck } from "../../setup/types/unusualChecks.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 
 /** What an unusual number may have been meant to be: another sign, a decimal place off, or the number in the other unit. */

@@ -1,6 +1,6 @@
-import { isWithin, keyText } from "../../setup/keyPath.ts";
-import type { Confirmed } from "../../setup/types.ts";
-import type { Model } from "../model.ts";
+import { isWithin, keyText } from "../../setup/types/keyPath.ts";
+import type { Confirmed } from "../../setup/types/types.ts";
+import type { Model } from "../model/model.ts";
 import { CHECKS, type PlausibilityCheck } from "./checks.ts";
 import type { Unusual } from "./unusual.ts";
 

@@ -1,10 +1,10 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
-import type { BodyPart, Setup } from "../../setup/types.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { BodyPart, Setup } from "../../setup/types/types.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { backspacingFromOffset } from "../../units/wheelOffset.ts";
-import { gapsAt } from "../gapsAt.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import { gapsAt } from "../reports/gapsAt.ts";
 import { isUsual, meantBy, type Unusual, type UsualRange } from "./unusual.ts";
 
 /** Rim width between the flanges to overall width: half an inch of flange a side. */

@@ -1,8 +1,8 @@
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
-import type { BodyPart } from "../../setup/types.ts";
+import type { BodyPart } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { type Outline, outlineArea } from "./outline.ts";
 import { outlineDistance } from "./outlineDistance.ts";
 import { placedBody } from "./placedBody.ts";

@@ -1,4 +1,4 @@
-import type { BodyPart, Point } from "../../setup/types.ts";
+import type { BodyPart, Point } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 
 /** A body part as it stands on one side of the truck, in vehicle axes. */

@@ -3,7 +3,7 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { SideAlignment } from "../alignment/alignSide.ts";
 import type { TruckAlignment } from "../alignment/alignTruck.ts";
 import type { KnobSetting } from "../alignment/setSide.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { amountWords } from "./amountWords.ts";
 import { shimFormat } from "./formatOf.ts";
 import { heightWords } from "./poseWords.ts";

@@ -1,6 +1,6 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { AlwaysNear } from "../map/mapReport.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { amountWords } from "./amountWords.ts";
 import { partWords, surfaceOfPair } from "./nearestSurface.ts";
 

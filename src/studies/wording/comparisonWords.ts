@@ -1,9 +1,9 @@
 import { solvePose } from "../../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import type { CheckReport } from "../check.ts";
 import type { HeightStop } from "../limits/heightWay.ts";
 import type { NoLimits, SteerLimits } from "../map/steerLimits.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import type { CheckReport } from "../reports/check.ts";
 import { amountWords, finestLength } from "./amountWords.ts";
 import { firstStop } from "./firstStop.ts";
 import { type HeightFacts, heightClause, heightFacts } from "./heightWords.ts";

@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { Doubt } from "../doubts/doubt.ts";
 
 /** What of a setup nobody has measured, as one doubt; none where every number is the truck's own. */

@@ -1,5 +1,5 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
-import { type KeyPath, valueAt } from "../../setup/keyPath.ts";
+import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 
 /**
  * What a place of a setup is called on a form: `Hub face`, `Body parts “fender lip”: point 3, y`, `Upper ball joint`. A key

@@ -1,8 +1,8 @@
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import type { FloorClearance } from "../floor/floorPose.ts";
 import type { FloorReport, FloorStance } from "../floor/floorReport.ts";
 import { AT_END } from "../floor/rollCase.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import type { FloorClearance } from "../stances/floorPose.ts";
 import { amountWords } from "./amountWords.ts";
 
 /**

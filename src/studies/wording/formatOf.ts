@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 
 /** How a person is shown lengths: to the nearest 1/16 in, or to a tenth of a millimeter. */

@@ -1,4 +1,4 @@
-import { type Verdict, verdictOf } from "../check.ts";
+import { type Verdict, verdictOf } from "../reports/check.ts";
 
 /** What a gap means to the shop: it touches, it is nearer than the allowance, or it is neither. */
 export type GapWord = Verdict;

@@ -4,7 +4,7 @@ import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import type { FlatTieRod } from "../geometry/flatTieRod.ts";
 import type { GeometryReport } from "../geometry/geometryReport.ts";
 import { CURB_HEIGHT } from "../geometry/turningCircle.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { amountWords } from "./amountWords.ts";
 import { formatOf } from "./formatOf.ts";
 import { travelWords } from "./poseWords.ts";

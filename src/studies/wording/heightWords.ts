@@ -1,6 +1,6 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { HeightStop } from "../limits/heightWay.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { limitStopper, limitThing } from "./limitThing.ts";
 import { nameOfHeight, travelWords } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";

@@ -1,7 +1,7 @@
 import { degFromRad, formatAngle, radFromDeg } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { LimitOverRange, SteerStart } from "../limits/limitsPassed.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { amountWords, finestLength } from "./amountWords.ts";
 import { heightWords, lockWords, safeTravelWords } from "./poseWords.ts";
 import { onSafeSide, safeLength } from "./safeSide.ts";

@@ -1,7 +1,7 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Limit } from "../map/limit.ts";
 import type { MapReport } from "../map/mapReport.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { alwaysWords } from "./alwaysWords.ts";
 import { heightWords, isStraight, lockWords, travelWords } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";

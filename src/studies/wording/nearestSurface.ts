@@ -2,8 +2,8 @@ import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
-import type { Model } from "../model.ts";
-import { type Pair, pairGapTo } from "../pairs.ts";
+import type { Model } from "../model/model.ts";
+import { type Pair, pairGapTo } from "../model/pairs.ts";
 
 /** mm. Slack for a point that lies on the bead itself. */
 const ON_BEAD = 0.5;

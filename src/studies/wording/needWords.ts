@@ -1,4 +1,4 @@
-import type { KeyPath } from "../../setup/keyPath.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
 
 /** How much is to be measured before there is an answer. */
 export function needCount(needs: readonly KeyPath[]): string {

@@ -1,9 +1,9 @@
 import type { ApartPose, SolvedPose } from "../../suspension/solvePose.ts";
-import type { Verdict } from "../check.ts";
-import type { GapEntry } from "../gapsAt.ts";
 import type { LimitMargin } from "../limits/limitsOf.ts";
 import { limitsAtPose, limitsPastAt } from "../limits/limitsPastAt.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import type { Verdict } from "../reports/check.ts";
+import type { GapEntry } from "../reports/gapsAt.ts";
 import { gapWord } from "./gapWord.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 

@@ -1,8 +1,8 @@
 import { jointOf } from "../../suspension/poseStatus.ts";
 import type { ApartPose, OutOfReach, SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import type { GapEntry } from "../gapsAt.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import type { GapEntry } from "../reports/gapsAt.ts";
 import { amountWords } from "./amountWords.ts";
 import { floorOf } from "./floorOf.ts";
 import { pastSentence } from "./pastLimitSentence.ts";

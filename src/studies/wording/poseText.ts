@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { amountText } from "./amountText.ts";
 import { isStraight, wayOf } from "./poseWords.ts";

@@ -3,7 +3,7 @@ import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { amountWords, finestLength } from "./amountWords.ts";
 import { safeLength, safePercent, steerDecimals } from "./safeSide.ts";
 

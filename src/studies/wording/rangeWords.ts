@@ -1,6 +1,6 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { EnvelopeRange } from "../envelope/envelopeRange.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { heightWords, isStraight, lockWords } from "./poseWords.ts";
 
 /** `over all travel, lock to lock`; `at the "aired out" stance, wheels straight ahead`. */

@@ -1,6 +1,6 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
-import type { Model } from "../model.ts";
-import type { ReachLimit } from "../reachLimits.ts";
+import type { Model } from "../model/model.ts";
+import type { ReachLimit } from "../reports/reachLimits.ts";
 import { heightWords, lockWords, safeTravelWords } from "./poseWords.ts";
 
 /** Where one joint cannot follow, in one plain sentence. */

@@ -1,8 +1,8 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
-import type { CheckReport } from "../check.ts";
 import type { HeightStop } from "../limits/heightWay.ts";
 import type { NoLimits, SteerLimits } from "../map/steerLimits.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import type { CheckReport } from "../reports/check.ts";
 import { amountText } from "./amountText.ts";
 import { heightClause, heightFacts } from "./heightWords.ts";
 import { heightWords, reportedPose, steerWords } from "./poseWords.ts";

@@ -1,4 +1,4 @@
-import type { Setup } from "../../setup/types.ts";
+import type { Setup } from "../../setup/types/types.ts";
 
 /** As what a truck is shown, of its model's setup; null = it has no targets, so there is but one way it can stand. */
 export function standingWords({ alignment }: Setup): string | null {

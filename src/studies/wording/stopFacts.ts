@@ -3,7 +3,7 @@ import { solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Limit } from "../map/limit.ts";
 import type { WayDown } from "../map/lowestTravels.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 import { isStraight } from "./poseWords.ts";
 import { safeAngle, safeLength, safePercent } from "./safeSide.ts";

@@ -1,5 +1,5 @@
-import type { Model } from "../model.ts";
-import type { Sweep, SweepRow } from "../sweep.ts";
+import type { Model } from "../model/model.ts";
+import type { Sweep, SweepRow } from "../reports/sweep.ts";
 import { amountWords } from "./amountWords.ts";
 import { formatOf } from "./formatOf.ts";
 import { heightWords, lockWords } from "./poseWords.ts";

@@ -1,7 +1,7 @@
-import { keyText } from "../../setup/keyPath.ts";
+import { keyText } from "../../setup/types/keyPath.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { UnusualDoubt } from "../doubts/doubt.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { confirmationOf } from "../plausibility/confirmation.ts";
 import { unusualIn } from "../plausibility/unusualIn.ts";
 import { unusualSubject, unusualText } from "./unusualWords.ts";

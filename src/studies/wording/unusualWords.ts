@@ -1,8 +1,8 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
-import { type KeyPath, keyText } from "../../setup/keyPath.ts";
-import type { Setup } from "../../setup/types.ts";
+import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
 import { CHECKS } from "../plausibility/checks.ts";
 import { spanEffect } from "../plausibility/spanEffect.ts";
 import type { Meant, Unusual } from "../plausibility/unusual.ts";

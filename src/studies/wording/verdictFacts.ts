@@ -1,5 +1,5 @@
-import type { CheckEntry, CheckReport, Verdict } from "../check.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import type { CheckEntry, CheckReport, Verdict } from "../reports/check.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 import { reportedPose } from "./poseWords.ts";
 

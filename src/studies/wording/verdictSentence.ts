@@ -1,7 +1,7 @@
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import type { CheckEntry, CheckReport } from "../check.ts";
-import type { Model } from "../model.ts";
+import type { Model } from "../model/model.ts";
+import type { CheckEntry, CheckReport } from "../reports/check.ts";
 import { amountWords } from "./amountWords.ts";
 import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./poseWords.ts";
 import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";

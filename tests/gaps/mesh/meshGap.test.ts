@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { GAP, GAP_ROW } from "../../../src/gaps/gapRow.ts";
+import { GAP, GAP_ROW } from "../../../src/gaps/cells/gapRow.ts";
 import { meshGapTo, meshHint } from "../../../src/gaps/mesh/meshGap.ts";
 import { triangleByCells } from "../../../src/gaps/mesh/triangleByCells.ts";
 import { TRIANGLE_ROW, type TriangleTree, triangleTree } from "../../../src/gaps/mesh/triangleTree.ts";

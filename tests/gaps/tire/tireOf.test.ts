@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, expectTypeOf, it, test } from "vitest";
 import { type TireInput, tireRing, type WheelInput } from "../../../src/gaps/tire/tireOf.ts";
-import type { TireSetup, WheelSetup } from "../../../src/setup/types.ts";
+import type { TireSetup, WheelSetup } from "../../../src/setup/types/types.ts";
 
 const INCH = 25.4;
 const wheel: WheelInput = { rimDiameter: 15 * INCH, rimWidth: 8 * INCH, barrelDiameter: 13.75 * INCH };

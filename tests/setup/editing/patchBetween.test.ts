@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { editShown } from "../../../src/setup/editing/editShown.ts";
 import { isSameJson } from "../../../src/setup/editing/isSameJson.ts";
 import { patchBetween } from "../../../src/setup/editing/patchBetween.ts";
-import { setAt } from "../../../src/setup/editing/setAt.ts";
-import { mergePatch } from "../../../src/setup/mergePatch.ts";
+import { mergePatch } from "../../../src/setup/reading/mergePatch.ts";
+import { setAt } from "../../../src/setup/reading/setAt.ts";
 
 /** Objects as setups are: no null, since a merge patch cannot set one. */
 const object = fc.letrec<{ object: Record<string, unknown>; value: unknown }>((tie) => ({

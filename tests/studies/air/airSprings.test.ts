@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { AirSpringSetup } from "../../../src/setup/airTypes.ts";
+import type { AirSpringSetup } from "../../../src/setup/types/airTypes.ts";
 import { airLoad, airPressureFor } from "../../../src/studies/air/airCurve.ts";
 import { airEquilibrium } from "../../../src/studies/air/airEquilibrium.ts";
 import { airRate, airVolume, closedPressure } from "../../../src/studies/air/airGas.ts";
-import { airMotion } from "../../../src/studies/air/airMotion.ts";
 import { airOf } from "../../../src/studies/air/airOf.ts";
 import { airStateAt } from "../../../src/studies/air/airState.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
+import { airMotion } from "../../../src/suspension/airMotion.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { GRAVITY, MPA_PER_PSI, NEWTONS_PER_POUND } from "../../../src/units/quantity.ts";
 import { planarFrontEnd } from "../../suspension/planarWishbone.ts";

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { AdjustersSetup, Setup, WheelTargets } from "../../../src/setup/types.ts";
+import type { AdjustersSetup, Setup, WheelTargets } from "../../../src/setup/types/types.ts";
 import { alignedModel } from "../../../src/studies/alignment/alignedModel.ts";
 import { alignSide } from "../../../src/studies/alignment/alignSide.ts";
 import { alignTruck, type TruckAlignment } from "../../../src/studies/alignment/alignTruck.ts";
 import { adjustedInput } from "../../../src/studies/alignment/knobs.ts";
 import { straightAhead, withToe } from "../../../src/studies/alignment/straightAhead.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
 import type { FrontEndInput } from "../../../src/suspension/inputs.ts";
 import { SIDE } from "../../../src/suspension/sideRow.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";

@@ -8,7 +8,7 @@ import {
   straightRange,
   wholeRange,
 } from "../../../src/studies/envelope/envelopeRange.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
 import type { Side } from "../../../src/suspension/frontEnd.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { surfaceQuery } from "../../reference/mesh/surfaceQuery.ts";

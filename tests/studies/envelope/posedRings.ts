@@ -1,6 +1,6 @@
 import type { TriangleMesh } from "../../../src/geometry/triangleMesh.ts";
 import type { EnvelopeRange } from "../../../src/studies/envelope/envelopeRange.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { surfaceQuery } from "../../reference/mesh/surfaceQuery.ts";
 import { aboutAxis, type WheelCase } from "../../reference/referenceRing.ts";

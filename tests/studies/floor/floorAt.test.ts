@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addScaled, cross, dot, normalize, sub, type Vec3 } from "../../../src/geometry/vec.ts";
-import type { FloorSetup } from "../../../src/setup/floorTypes.ts";
+import type { FloorSetup } from "../../../src/setup/types/floorTypes.ts";
 import { floorAt } from "../../../src/studies/floor/floorAt.ts";
-import type { FloorPose } from "../../../src/studies/floor/floorPose.ts";
 import { wheelTravelsInRoll } from "../../../src/studies/floor/wheelTravelsInRoll.ts";
+import type { FloorPose } from "../../../src/studies/stances/floorPose.ts";
 import { solveApart, solvePose } from "../../../src/suspension/solvePose.ts";
 import { drawnTrucks, inputOf } from "../../suspension/drawnTrucks.ts";
 import { type PlanarWishbone, planarFrontEnd } from "../../suspension/planarWishbone.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { LimitsSetup } from "../../../src/setup/limitsTypes.ts";
-import type { Setup } from "../../../src/setup/types.ts";
+import type { LimitsSetup } from "../../../src/setup/types/limitsTypes.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
 import { rollCoverage } from "../../../src/studies/floor/rollCoverage.ts";
 import { rollSentences } from "../../../src/studies/wording/rollWords.ts";
 import { planarFrontEnd } from "../../suspension/planarWishbone.ts";

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import type { FloorSetup } from "../../../src/setup/floorTypes.ts";
+import type { FloorSetup } from "../../../src/setup/types/floorTypes.ts";
 import { floorAt } from "../../../src/studies/floor/floorAt.ts";
 import { scrubLine } from "../../../src/studies/floor/scrubLine.ts";
 import { planarFrontEnd } from "../../suspension/planarWishbone.ts";

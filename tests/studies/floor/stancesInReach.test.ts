@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { modelOf } from "../../../src/studies/model.ts";
+import { modelOf } from "../../../src/studies/model/model.ts";
 import { parseLength } from "../../../src/units/parseLength.ts";
 import { captured } from "../../cli/captured.ts";
 import { exampleDocuments, type SetupJson } from "../../fuzz/exampleDocuments.ts";

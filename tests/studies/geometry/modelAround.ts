@@ -1,5 +1,5 @@
-import type { Setup } from "../../../src/setup/types.ts";
-import { type Model, modelOf } from "../../../src/studies/model.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
+import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import type { FrontEndInput } from "../../../src/suspension/inputs.ts";
 import { demoModel } from "../demoModel.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { PartInput } from "../../../src/gaps/partShape.ts";
 import { mirrorY, type Vec3 } from "../../../src/geometry/vec.ts";
-import { gapsAt } from "../../../src/studies/gapsAt.ts";
+import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { hardwareSetup } from "../../reference/hardwareSetup.ts";

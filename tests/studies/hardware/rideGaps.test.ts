@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Setup } from "../../../src/setup/types.ts";
-import { type GapEntry, gapsAt } from "../../../src/studies/gapsAt.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
+import { type GapEntry, gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { hardwareSetup } from "../../reference/hardwareSetup.ts";

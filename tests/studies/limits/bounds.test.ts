@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { normalize } from "../../../src/geometry/vec.ts";
-import type { LimitsSetup } from "../../../src/setup/limitsTypes.ts";
+import type { LimitsSetup } from "../../../src/setup/types/limitsTypes.ts";
 import { LimitBorders } from "../../../src/studies/limits/limitBorders.ts";
 import { CellState, LimitCell } from "../../../src/studies/limits/limitCell.ts";
 import { LimitStatus } from "../../../src/studies/limits/limitStatus.ts";
 import { limitMargins } from "../../../src/studies/limits/limitsOf.ts";
 import { limitsOverRange } from "../../../src/studies/limits/limitsPassed.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
 import { armAngleFor } from "../../../src/suspension/armAngle.ts";
 import type { Side } from "../../../src/suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../../src/suspension/inputs.ts";

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { GAP_ROW } from "../../../src/gaps/partGap.ts";
-import { type CheckEntry, checkClearance } from "../../../src/studies/check.ts";
 import { KEPT } from "../../../src/studies/limits/frontEndLimit.ts";
 import { Keeps, KeptPoses, type PassedLimit } from "../../../src/studies/limits/keptPoses.ts";
 import { LimitBorders } from "../../../src/studies/limits/limitBorders.ts";
 import { LimitCell } from "../../../src/studies/limits/limitCell.ts";
 import { limitsPassed } from "../../../src/studies/limits/limitsPassed.ts";
-import type { Model } from "../../../src/studies/model.ts";
-import { pairGapTo } from "../../../src/studies/pairs.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
+import { pairGapTo } from "../../../src/studies/model/pairs.ts";
+import { type CheckEntry, checkClearance } from "../../../src/studies/reports/check.ts";
 import { armAngleFor } from "../../../src/suspension/armAngle.ts";
 import type { Side } from "../../../src/suspension/frontEnd.ts";
 import { PoseStatus } from "../../../src/suspension/poseStatus.ts";

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { cross, dot, length, mirrorY, normalize, scale, sub, type Vec3 } from "../../../src/geometry/vec.ts";
-import type { BallJointLimit } from "../../../src/setup/limitsTypes.ts";
+import type { BallJointLimit } from "../../../src/setup/types/limitsTypes.ts";
 import { jointConesAt } from "../../../src/studies/limits/jointCones.ts";
 import { limitMargins } from "../../../src/studies/limits/limitsOf.ts";
 import { limitsOverRange, limitsPassed } from "../../../src/studies/limits/limitsPassed.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { planarFrontEnd } from "../../suspension/planarWishbone.ts";
 import { wishbone } from "../../suspension/trucks.ts";

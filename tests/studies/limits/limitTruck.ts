@@ -1,7 +1,7 @@
-import type { AirSpringSetup } from "../../../src/setup/airTypes.ts";
-import type { LimitsSetup } from "../../../src/setup/limitsTypes.ts";
-import type { Setup } from "../../../src/setup/types.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { AirSpringSetup } from "../../../src/setup/types/airTypes.ts";
+import type { LimitsSetup } from "../../../src/setup/types/limitsTypes.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
 import { assembleFrontEnd } from "../../../src/suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../../src/suspension/inputs.ts";
 import { demoModel } from "../demoModel.ts";

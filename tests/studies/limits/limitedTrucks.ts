@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import type { LimitsSetup } from "../../../src/setup/limitsTypes.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { LimitsSetup } from "../../../src/setup/types/limitsTypes.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
 import type { SteeringInput } from "../../../src/suspension/inputs.ts";
 import { between } from "../../reference/gapCases.ts";
 import { setupCases } from "../../reference/setupCases.ts";

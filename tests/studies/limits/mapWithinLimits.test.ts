@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { LimitsSetup } from "../../../src/setup/limitsTypes.ts";
-import { gapsAt } from "../../../src/studies/gapsAt.ts";
+import type { LimitsSetup } from "../../../src/setup/types/limitsTypes.ts";
 import { LimitBorders } from "../../../src/studies/limits/limitBorders.ts";
 import { limitMargins } from "../../../src/studies/limits/limitsOf.ts";
 import { mapOf } from "../../../src/studies/map/clearanceMap.ts";
 import { limitBorderOf } from "../../../src/studies/map/contours.ts";
 import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
 import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
-import type { Model } from "../../../src/studies/model.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
+import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { demoModel, lipAlone } from "../demoModel.ts";
 import { limitedTrucks } from "./limitedTrucks.ts";

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { GAP_ROW } from "../../../src/gaps/partGap.ts";
-import { checkClearance } from "../../../src/studies/check.ts";
 import { KEPT } from "../../../src/studies/limits/frontEndLimit.ts";
 import { KeptPoses, type PassedLimit } from "../../../src/studies/limits/keptPoses.ts";
 import { LimitCell } from "../../../src/studies/limits/limitCell.ts";
-import type { Model } from "../../../src/studies/model.ts";
-import { pairGapTo } from "../../../src/studies/pairs.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
+import { pairGapTo } from "../../../src/studies/model/pairs.ts";
+import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { armAngleFor } from "../../../src/suspension/armAngle.ts";
 import { PoseStatus } from "../../../src/suspension/poseStatus.ts";
 import { type SolvedPose, solvePose } from "../../../src/suspension/solvePose.ts";

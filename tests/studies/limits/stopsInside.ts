@@ -1,7 +1,7 @@
 import fc from "fast-check";
-import type { LimitsSetup } from "../../../src/setup/limitsTypes.ts";
-import type { Setup } from "../../../src/setup/types.ts";
-import { type Model, modelOf } from "../../../src/studies/model.ts";
+import type { LimitsSetup } from "../../../src/setup/types/limitsTypes.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
+import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import type { SteeringInput } from "../../../src/suspension/inputs.ts";
 import { demoSetup, exampleSetup } from "../../reference/demoModel.ts";
 import { between } from "../../reference/gapCases.ts";

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Model, modelOf } from "../../../src/studies/model.ts";
+import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { unusualIn } from "../../../src/studies/plausibility/unusualIn.ts";
 import { assembleFrontEnd } from "../../../src/suspension/frontEnd.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";

@@ -1,4 +1,4 @@
-import type { UnusualCheck } from "../../../src/setup/unusualChecks.ts";
+import type { UnusualCheck } from "../../../src/setup/types/unusualChecks.ts";
 import { type Change, changed, compact, halfTon, scaled } from "./trucks.ts";
 
 /** A truck that a check finds unusual, and one just inside what is usual. */

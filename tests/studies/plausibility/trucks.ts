@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { setAt } from "../../../src/setup/editing/setAt.ts";
-import type { KeyPath } from "../../../src/setup/keyPath.ts";
+import { setAt } from "../../../src/setup/reading/setAt.ts";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
-import { type Model, modelOf } from "../../../src/studies/model.ts";
+import type { KeyPath } from "../../../src/setup/types/keyPath.ts";
+import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 
 /** What no check looks at, and stances, which a slip can put out of reach. */
 const LEFT_OUT = new Set(["variants", "hardware", "stances", "alignment", "adjusters", "fromExample"]);

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { UNUSUAL_CHECKS } from "../../../src/setup/unusualChecks.ts";
+import { UNUSUAL_CHECKS } from "../../../src/setup/types/unusualChecks.ts";
 import { CHECKS } from "../../../src/studies/plausibility/checks.ts";
 import { unusualIn } from "../../../src/studies/plausibility/unusualIn.ts";
 import { formatOf } from "../../../src/studies/wording/formatOf.ts";

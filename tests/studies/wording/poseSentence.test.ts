@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type Truck, truckOf } from "../../../src/app/state/truck.ts";
 import { keepTogether } from "../../../src/app/words/keepTogether.ts";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
-import type { GapEntry } from "../../../src/studies/gapsAt.ts";
+import type { GapEntry } from "../../../src/studies/reports/gapsAt.ts";
 import { amountText } from "../../../src/studies/wording/amountText.ts";
 import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
 import { type SolvedPose, solvePose } from "../../../src/suspension/solvePose.ts";

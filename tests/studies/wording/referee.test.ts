@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkClearance } from "../../../src/studies/check.ts";
+import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { exampleTrucks, randomTrucks } from "./referee/cases.ts";
 import { Judge } from "./referee/judge.ts";
 

@@ -4,8 +4,8 @@ import {
   type CheckReport,
   checkClearance,
   type Verdict,
-} from "../../../src/studies/check.ts";
-import { gapsAt } from "../../../src/studies/gapsAt.ts";
+} from "../../../src/studies/reports/check.ts";
+import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { amountWords } from "../../../src/studies/wording/amountWords.ts";
 import { nearestSurface } from "../../../src/studies/wording/nearestSurface.ts";
 import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";

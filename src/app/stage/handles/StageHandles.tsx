@@ -2,7 +2,7 @@ import "./handles.css";
 import { type KeyboardEvent, useRef } from "react";
 import { useFormat } from "../../state/useFormat.ts";
 import { workbench } from "../../state/workbench.ts";
-import type { ScreenPoint } from "../gapMark.ts";
+import type { ScreenPoint } from "../overlay/gapMark.ts";
 import { coordinateText } from "./coordinateText.ts";
 import { focusHandle } from "./focusHandle.ts";
 import { handleStore } from "./handleStore.ts";

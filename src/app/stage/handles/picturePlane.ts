@@ -1,5 +1,5 @@
 import type { Vec3 } from "../../../geometry/vec.ts";
-import type { ScreenPoint } from "../gapMark.ts";
+import type { ScreenPoint } from "../overlay/gapMark.ts";
 
 /** Where vehicle axes fall on the picture: pixels of the origin, and pixels that each axis goes by in one mm. */
 export interface Picture {

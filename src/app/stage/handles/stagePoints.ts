@@ -1,7 +1,7 @@
 import type { Vec3 } from "../../../geometry/vec.ts";
-import { type KeyPath, keyText, valueAt } from "../../../setup/keyPath.ts";
+import { type KeyPath, keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
-import { pointInMm } from "../../editing/body/lengthPoint.ts";
+import { pointInMm } from "../../measure/body/lengthPoint.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import type { PicturePlane } from "./picturePlane.ts";

@@ -1,6 +1,6 @@
 import type { MouseEvent, PointerEvent } from "react";
-import { useHeldDrag } from "../../editing/useHeldDrag.ts";
-import type { ScreenPoint } from "../gapMark.ts";
+import { useHeldDrag } from "../../parts/useHeldDrag.ts";
+import type { ScreenPoint } from "../overlay/gapMark.ts";
 import { focusHandle } from "./focusHandle.ts";
 import { handleStore } from "./handleStore.ts";
 import { carryStagePoint } from "./moveStagePoint.ts";

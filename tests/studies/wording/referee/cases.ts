@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { boltedTruck, type Truck, truckOf } from "../../../../src/app/state/truck.ts";
-import type { Setup } from "../../../../src/setup/types.ts";
+import type { Setup } from "../../../../src/setup/types/types.ts";
 
 const FOLDER = new URL("../../../../shared/", import.meta.url);
 

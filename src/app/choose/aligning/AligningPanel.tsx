@@ -1,0 +1,108 @@
+import "./aligning.css";
+import { useDeferredValue } from "react";
+import type { Setup } from "../../../setup/types/types.ts";
+import type { TruckAlignment } from "../../../studies/alignment/alignTruck.ts";
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { StandingSwitch } from "../../parts/StandingSwitch.tsx";
+import { StateMark } from "../../parts/StateMark.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { isAlike } from "./isAlike.ts";
+import { PrintCard } from "./PrintCard.tsx";
+import { ReadingTable } from "./ReadingTable.tsx";
+import { SensitivityTable } from "./SensitivityTable.tsx";
+import { SettingFigures } from "./SettingFigures.tsx";
+import { StartAligning } from "./StartAligning.tsx";
+import { settingFormat } from "./settingFormat.ts";
+import { truckAlignment } from "./truckAlignment.ts";
+
+export type AligningPanelProps = {
+  truck: Truck;
+};
+
+const SET = { shims: "shim", eccentric: "of the eccentric", adjustableUpperArm: "of leg" } as const;
+
+/** The alignment card: what is wanted, what is read, what is set so, and what a little more of it does. */
+export function AligningPanel({ truck }: AligningPanelProps) {
+  // A drag makes a truck an event; the card follows when there is time.
+  const of = useDeferredValue(truck);
+  const format = settingFormat(useFormat());
+  const { setup } = of.bolted;
+  const result = truckAlignment(of);
+  const alignment = result.ok ? result.alignment : null;
+  const asked = setup.alignment.targets !== null;
+  const stance = setup.alignment.targets?.stance ?? "as measured";
+  return (
+    <section className="aligning" aria-labelledby="aligning-title">
+      <header className="aligning-head">
+        <h2 id="aligning-title" className="label">
+          Alignment card{asked && `: ${stance}`}
+        </h2>
+        {asked && alignment && <PrintCard />}
+      </header>
+      <p className="aligning-of">
+        {setup.name}
+        {setup.variant !== null && `, variant ${setup.variant}`}
+      </p>
+      <StandingSwitch />
+      {!result.ok && (
+        <p>
+          The front end does not stand at travel {lengthText(result.travel, format)} with the wheels straight
+          ahead and that toe: choose a stance it reaches, or less toe.
+        </p>
+      )}
+      {asked && alignment && (
+        <>
+          <Outcome alignment={alignment} setup={setup} />
+          {(isAlike(alignment) ? [alignment.left] : [alignment.left, alignment.right]).map((side) => (
+            <ReadingTable
+              key={side.side}
+              side={side}
+              caption={
+                isAlike(alignment) ? "Either wheel" : `${side.side === "left" ? "Left" : "Right"} wheel`
+              }
+              shown={of.ask.isAligned ? "aligned" : "bolted"}
+            />
+          ))}
+          <p className="aligning-note">
+            Wanted is the true caster of the steering axis; a sweep reads a little high, and more so with much
+            kingpin inclination.
+          </p>
+          <SettingFigures alignment={alignment} setup={setup} format={format} />
+          {setup.adjusters && (
+            <SensitivityTable
+              sensitivities={alignment.left.sensitivities}
+              what={SET[setup.adjusters.kind]}
+              format={format}
+            />
+          )}
+          <p className="aligning-note">
+            Set by this, then read on the truck with gauges: links here are rigid, bushings are not. Every nut
+            keeps full thread, every lock nut is tight.
+          </p>
+        </>
+      )}
+      <StartAligning truck={of} alignment={alignment} />
+    </section>
+  );
+}
+
+/** Whether the targets are met, in one sentence. */
+function Outcome({
+  alignment: { reached, left, right },
+  setup,
+}: {
+  alignment: TruckAlignment;
+  setup: Setup;
+}) {
+  const who = left.reached ? "the right wheel" : right.reached ? "the left wheel" : "neither wheel";
+  const means = setup.adjusters === null ? "with the tie rods alone" : "within the adjusters’ range";
+  return (
+    <p className="aligning-outcome" data-reached={reached}>
+      <StateMark word={reached ? "clear" : "rubs"} />{" "}
+      {reached
+        ? "In range: both wheels meet their targets, but for what whole steps leave over."
+        : `Out of range: ${who} ${who === "neither wheel" ? "meets its" : "does not meet its"} targets ${means}. This is the nearest there is.`}
+    </p>
+  );
+}

@@ -1,0 +1,48 @@
+import type { Sensitivity } from "../../../studies/alignment/sensitivities.ts";
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
+import { sensitivityPer } from "./sensitivityPer.ts";
+import { signedAngle } from "./signedAngle.ts";
+
+export type SensitivityTableProps = {
+  sensitivities: readonly Sensitivity[];
+  /** What is set: "shim", "eccentric travel", "leg". */
+  what: string;
+  format: LengthFormat;
+};
+
+/** What a little more of each setting does to camber and caster, and to toe until the tie rod is set again. */
+export function SensitivityTable({ sensitivities, what, format }: SensitivityTableProps) {
+  const lengths = useWorkbench((s) => s.preferences.lengths);
+  const [first] = sensitivities;
+  if (!first) return null;
+  const per = sensitivityPer(lengths, first.per);
+  const change = (rad: number) => signedAngle((rad / first.per) * per);
+  return (
+    <table>
+      <caption>
+        What {keepTogether(lengthText(per, format))} more {what} does, from where it is set
+      </caption>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">Camber</th>
+          <th scope="col">Caster</th>
+          <th scope="col">Toe, until set again</th>
+        </tr>
+      </thead>
+      <tbody>
+        {sensitivities.map(({ name, camber, caster, toeUntilSet }) => (
+          <tr key={name}>
+            <th scope="row">{name === "both legs" ? name : `at the ${name}`}</th>
+            <td>{change(camber)}</td>
+            <td>{change(caster)}</td>
+            <td>{change(toeUntilSet)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

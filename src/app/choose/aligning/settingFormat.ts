@@ -1,0 +1,10 @@
+import type { LengthFormat } from "../../../units/formatLength.ts";
+
+/**
+ * Shims and tie rods are set finer than a tape reads: fractions to 1/64 in, decimals to a thousandth, millimeters to a
+ * hundredth. @param format in which lengths are shown
+ */
+export function settingFormat({ units, fraction }: LengthFormat): LengthFormat {
+  if (units === "mm") return { units, decimals: 2 };
+  return fraction === "decimal" ? { units, fraction, decimals: 3 } : { units, fraction: 64 };
+}

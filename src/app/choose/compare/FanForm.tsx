@@ -1,0 +1,90 @@
+import { useId } from "react";
+import type { SetupField } from "../../../setup/fields/setupField.ts";
+import { keyText } from "../../../setup/types/keyPath.ts";
+import { FAN_PLOTS } from "./fanPlot.ts";
+
+export type FanFormProps = {
+  fields: readonly SetupField[];
+  field: SetupField | undefined;
+  from: string;
+  to: string;
+  /** Whether each end is understood. */
+  isRead: readonly [boolean, boolean];
+  count: number;
+  plotId: string;
+  onField: (key: string) => void;
+  onEnds: (ends: readonly [from: string, to: string]) => void;
+  onCount: (count: number) => void;
+  onPlot: (id: string) => void;
+};
+
+const COUNTS = [3, 5, 7, 9] as const;
+
+/** Which field fans over what, and which curve is drawn. */
+export function FanForm(props: FanFormProps) {
+  const { fields, field, from, to, isRead, count, plotId } = props;
+  const id = useId();
+  return (
+    <div className="fan-form">
+      <label>
+        Field{" "}
+        <select
+          value={field ? keyText(field.pattern) : ""}
+          onChange={(event) => props.onField(event.target.value)}
+        >
+          {fields.map(({ pattern, label }) => (
+            <option key={keyText(pattern)} value={keyText(pattern)}>
+              {label}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        from{" "}
+        <input
+          value={from}
+          size={8}
+          aria-invalid={!isRead[0]}
+          aria-describedby={isRead[0] ? undefined : `${id}-mend`}
+          onChange={(event) => props.onEnds([event.target.value, to])}
+        />
+      </label>
+      <label>
+        to{" "}
+        <input
+          value={to}
+          size={8}
+          aria-invalid={!isRead[1]}
+          aria-describedby={isRead[1] ? undefined : `${id}-mend`}
+          onChange={(event) => props.onEnds([from, event.target.value])}
+        />
+      </label>
+      <label>
+        in{" "}
+        <select value={count} onChange={(event) => props.onCount(Number(event.target.value))}>
+          {COUNTS.map((steps) => (
+            <option key={steps} value={steps}>
+              {steps} values
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        Curve{" "}
+        <select value={plotId} onChange={(event) => props.onPlot(event.target.value)}>
+          {FAN_PLOTS.map(({ id: plot, name }) => (
+            <option key={plot} value={plot}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      {!(isRead[0] && isRead[1]) && (
+        <p id={`${id}-mend`} className="fan-mend">
+          Write {field?.kind === "angle" ? "an angle such as 8.4" : "a length such as 5 5/8 or 143 mm"} at
+          both ends.
+        </p>
+      )}
+    </div>
+  );
+}

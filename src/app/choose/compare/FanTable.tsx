@@ -1,0 +1,70 @@
+import type { CheckReport } from "../../../studies/reports/check.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { ScrollTable } from "../../parts/ScrollTable.tsx";
+import { readText } from "../../parts/toRead.ts";
+import type { FanStep } from "./fan.ts";
+import { NUMBERS } from "./numbers.ts";
+import { WorstCell } from "./WorstCell.tsx";
+
+export type FanTableProps = {
+  /** What the field is called. */
+  label: string;
+  steps: readonly FanStep[];
+  /** One a step: undefined = being worked out, null = could not be finished or does not go together. */
+  reports: readonly (CheckReport | null | undefined)[];
+  format: LengthFormat;
+  onKeep: (step: FanStep) => void;
+};
+
+const SHOWN = ["Half track", "Camber", "Scrub radius", "Mechanical trail"];
+
+/** Each value of a fan with what follows from it, and a button that keeps it as a variant. */
+export function FanTable({ label, steps, reports, format, onKeep }: FanTableProps) {
+  const numbers = NUMBERS.filter(({ name }) => SHOWN.includes(name));
+  return (
+    <ScrollTable label="Table of the fan">
+      <thead>
+        <tr>
+          <th scope="col">{label}</th>
+          <th scope="col">Worst gap of all</th>
+          {numbers.map(({ name }) => (
+            <th key={name} scope="col">
+              {name}
+            </th>
+          ))}
+          <td />
+        </tr>
+      </thead>
+      <tbody>
+        {steps.map((step, i) => (
+          <tr key={step.text}>
+            <th scope="row">{step.text}</th>
+            <td>
+              {step.truck ? (
+                <WorstCell truck={step.truck} report={reports[i]} format={format} />
+              ) : (
+                "does not go together"
+              )}
+            </td>
+            {numbers.map(({ name, measure, read }) => {
+              const value = step.truck && read(step.truck);
+              return <td key={name}>{value === null ? "–" : readText(value, measure, format)}</td>;
+            })}
+            <td>
+              {step.truck && (
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={`Keep ${label} ${step.text} as a variant`}
+                  onClick={() => onKeep(step)}
+                >
+                  Keep
+                </button>
+              )}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </ScrollTable>
+  );
+}

@@ -1,0 +1,125 @@
+import "./compare.css";
+import { useMemo, useState } from "react";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { ScrollTable } from "../../parts/ScrollTable.tsx";
+import { standingText } from "../../parts/standingText.ts";
+import { readText } from "../../parts/toRead.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useReports } from "../../work/useReports.ts";
+import { type ComparedNumber, differs, NUMBERS } from "./numbers.ts";
+import type { NamedTruck } from "./otherTrucks.ts";
+import { VariantHead } from "./VariantHead.tsx";
+import { WorstCell } from "./WorstCell.tsx";
+
+export type VariantsPanelProps = {
+  /** The setup as it stands, then its variants; the same list until one changes. */
+  columns: readonly NamedTruck[];
+};
+
+/** Variants side by side: every number that differs, with how much, and what each comes nearest to. */
+export function VariantsPanel({ columns }: VariantsPanelProps) {
+  const variant = useWorkbench((s) => s.variant);
+  const duplicate = useWorkbench((s) => s.duplicateAsVariant);
+  const isAligned = useWorkbench((s) => s.isAligned);
+  const format = useFormat();
+  const [name, setName] = useState("");
+  const trucks = useMemo(() => columns.flatMap(({ truck }) => (truck ? [truck] : [])), [columns]);
+  const reports = useReports(trucks, true);
+  const base = columns[0]?.truck ?? null;
+  const rows = NUMBERS.map((number) => ({
+    number,
+    values: columns.map(({ truck }) => truck && number.read(truck)),
+  }));
+  const standings = columns.map(({ truck }) => truck && standingText(truck, isAligned));
+  const shown = rows.filter(({ values }, i) => i === 0 || differs(values));
+  return (
+    <section className="variants" aria-labelledby="variants-title">
+      <h2 id="variants-title" className="label">
+        Variants side by side: what differs
+      </h2>
+      <ScrollTable label="Table of variants">
+        <thead>
+          <tr>
+            <td />
+            {columns.map((column) => (
+              <VariantHead
+                key={column.variant ?? ""}
+                variant={column.variant}
+                isShown={column.variant === variant}
+              />
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {standings.some((text) => text !== null) && (
+            <tr>
+              <th scope="row">Shown</th>
+              {columns.map(({ variant: key }, i) => (
+                <td key={key ?? ""}>{standings[i] ?? "as bolted on"}</td>
+              ))}
+            </tr>
+          )}
+          <tr>
+            <th scope="row">Worst gap of all</th>
+            {columns.map(({ variant: key, truck }) => (
+              <td key={key ?? ""}>
+                {truck ? (
+                  <WorstCell truck={truck} report={reports[trucks.indexOf(truck)]} format={format} />
+                ) : (
+                  "has issues: show it to mend them"
+                )}
+              </td>
+            ))}
+          </tr>
+          {shown.map(({ number, values }) => (
+            <tr key={number.name}>
+              <th scope="row">{number.name}</th>
+              {values.map((value, i) => (
+                <td key={columns[i]?.variant ?? ""}>
+                  {numberText(value, number, format)}
+                  {i > 0 && <small>{differenceText(value, base, number, format)}</small>}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </ScrollTable>
+      <form
+        className="variants-new"
+        onSubmit={(event) => {
+          event.preventDefault();
+          duplicate(name);
+          setName("");
+        }}
+      >
+        <label>
+          Keep what is shown as a variant called{" "}
+          <input value={name} placeholder="variant" onChange={(event) => setName(event.target.value)} />
+        </label>
+        <button type="submit" className="button">
+          Keep
+        </button>
+      </form>
+    </section>
+  );
+}
+
+function numberText(value: number | null, { measure }: ComparedNumber, format: LengthFormat): string {
+  return value === null ? "–" : readText(value, measure, format);
+}
+
+function differenceText(
+  value: number | null,
+  base: Truck | null,
+  number: ComparedNumber,
+  format: LengthFormat,
+): string {
+  const first = base && number.read(base);
+  if (value === null || first === null || !differs([first, value])) return "";
+  const text = readText(value - first, number.measure, format);
+  // What reads as nothing is nothing.
+  if (/^−?0(\.0+)?(°| )/.test(text)) return "";
+  return ` (${value > first ? "+" : ""}${text})`;
+}

@@ -1,0 +1,63 @@
+import type { Setup } from "../../setup/types/types.ts";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { amountWord, gapWord } from "../../studies/wording/gapWord.ts";
+import { heightText, lockText } from "../../studies/wording/poseText.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { StateMark } from "../parts/StateMark.tsx";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import type { PartRow } from "./partRows.ts";
+
+export type GapRowProps = {
+  row: PartRow;
+  setup: Setup;
+  format: LengthFormat;
+};
+
+/** One part: its worst gap and where that is, its gap now. Pressing it goes there and points the part out. */
+export function GapRow({ row, setup, format }: GapRowProps) {
+  const { part, now, worst, isAlike } = row;
+  const isSelected = useWorkbench((s) => s.selection?.part === part);
+  const setPose = useWorkbench((s) => s.setPose);
+  const select = useWorkbench((s) => s.select);
+  const shown = worst ?? now;
+  if (shown === null) return null;
+  const word = gapWord(shown.gap, setup.allowance);
+  const where =
+    worst === null
+      ? "at the pose shown"
+      : worst.together
+        ? "at every pose"
+        : `${heightText(worst.travel, setup, format)}, ${lockText(worst.steer)}`;
+  return (
+    <li>
+      <button
+        type="button"
+        className={`gap-row gap-${word}`}
+        aria-pressed={isSelected}
+        onClick={() => {
+          if (worst !== null && !worst.together) setPose(worst.travel, worst.steer);
+          if (!isSelected) select({ part, side: shown.side });
+        }}
+      >
+        <StateMark word={word} />
+        <span className="gap-part">
+          {part} {!isAlike && <span className="gap-side">{shown.side}</span>}
+          <span className="gap-where">{where}</span>
+        </span>
+        <span className="gap-amount">
+          <span className="gap-word">{amountWord(word)}</span> {amountText(shown.gap, format, true)}
+        </span>
+        <span className="gap-now">
+          <span className="sr-only">now </span>
+          {now === null ? "–" : nowText(now.gap, format)}
+        </span>
+      </button>
+    </li>
+  );
+}
+
+/** A gap now: a rub says so in words, however light it is. */
+function nowText(gap: number, format: LengthFormat): string {
+  const amount = amountText(gap, format, true);
+  return gap < 0 ? `rubs ${amount}` : amount;
+}

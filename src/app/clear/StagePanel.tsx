@@ -1,0 +1,61 @@
+import "./stagePanel.css";
+import { lazy, memo, Suspense, useDeferredValue, useState } from "react";
+import { canDraw } from "../stage/canDraw.ts";
+import { EnvelopeStrip } from "../stage/EnvelopeStrip.tsx";
+import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
+import { SectionStrip } from "../stage/SectionStrip.tsx";
+import { ShowMenu } from "../stage/ShowMenu.tsx";
+import { StageTools } from "../stage/StageTools.tsx";
+import { WipeStrip } from "../stage/WipeStrip.tsx";
+import { useStage } from "../state/stageSettings.ts";
+import type { Truck } from "../state/truck.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { StageBoundary } from "./StageBoundary.tsx";
+import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
+
+// Its own chunk: three.js is most of the page's weight, and the answers in words need none of it.
+const Stage = memo(lazy(() => import("../stage/Stage.tsx")));
+
+export type StagePanelProps = {
+  truck: Truck;
+};
+
+/** The picture of the truck, or why there is none. Everything beside it works without. */
+export function StagePanel({ truck }: StagePanelProps) {
+  const [isDrawable] = useState(canDraw);
+  // Drawn when keys and answers have had their turn: building its solids takes long.
+  const drawn = useDeferredValue(truck);
+  const isWell = useWorkbench((s) => s.view === "well");
+  const hasDimensions = useStage((s) => s.hasDimensions);
+  return (
+    <section className="stage-panel" aria-label="The truck">
+      {isDrawable ? (
+        <>
+          <div className="stage-bar">
+            <ViewButtons />
+            <ShowMenu truck={truck} />
+            <StageTools truck={truck} />
+          </div>
+          <div className="stage-frame">
+            <StageBoundary>
+              <Suspense fallback={<p className="stage-message">Setting up the drawing…</p>}>
+                <Stage truck={drawn} />
+              </Suspense>
+            </StageBoundary>
+            {(isWell || hasDimensions) && <WheelButtons />}
+            <p className="stage-hint">drag to turn, scroll to zoom</p>
+          </div>
+          <HandleStrip />
+          <WipeStrip truck={truck} />
+          <EnvelopeStrip truck={truck} />
+          <SectionStrip truck={truck} />
+        </>
+      ) : (
+        <p className="stage-message">
+          This browser cannot draw in three dimensions (WebGL 2 is missing or switched off), so there is no
+          picture. The answers, gaps and numbers do not need it and are complete.
+        </p>
+      )}
+    </section>
+  );
+}

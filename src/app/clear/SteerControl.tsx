@@ -1,0 +1,40 @@
+import { angleText } from "../../studies/wording/angleText.ts";
+import { lockText } from "../../studies/wording/poseText.ts";
+import { Scale, type ScaleMark } from "../parts/Scale.tsx";
+import { shownPose } from "../state/shown.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+
+const MARKS: readonly ScaleMark[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1].map((at) => ({
+  at,
+  isLong: at === 0,
+}));
+
+/** The steering input. Its left end is left lock, although + is left: the control moves the way the wheels do. */
+export function SteerControl() {
+  const steer = useWorkbench((s) => s.steer);
+  const setSteer = useWorkbench((s) => s.setSteer);
+  const pose = useWorkbench(shownPose);
+  const [left, right] = pose?.ok
+    ? [pose.left, pose.right].map((side) => angleText(Math.abs(side.steerAngle)))
+    : [];
+  return (
+    <Scale
+      label="Steering"
+      value={steer}
+      min={-1}
+      max={1}
+      step={0.01}
+      pageSteps={10}
+      isReversed
+      readout={lockText(steer)}
+      note={left === undefined || steer === 0 ? "" : `L ${left} · R ${right}`}
+      spoken={
+        left === undefined ? lockText(steer) : `${lockText(steer)}, wheels: left ${left}, right ${right}`
+      }
+      marks={MARKS}
+      home={{ name: "Straight", value: 0 }}
+      ends={["left", "right"]}
+      onChange={setSteer}
+    />
+  );
+}

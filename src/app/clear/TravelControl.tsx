@@ -1,0 +1,42 @@
+import type { Setup } from "../../setup/types/types.ts";
+import { heightText, stanceAt, travelText } from "../../studies/wording/poseText.ts";
+import { MM_PER_INCH, mmFromUnits } from "../../units/lengthUnits.ts";
+import { Scale, type ScaleMark } from "../parts/Scale.tsx";
+import { lengthFormatOf, lengthStepOf } from "../state/preferences.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+
+export type TravelControlProps = {
+  /** Its units decide the steps: sixteenths of an inch, or millimeters. */
+  setup: Setup;
+};
+
+/** The height of the wheels against the body: droop at the left end, bump at the right. */
+export function TravelControl({ setup }: TravelControlProps) {
+  const travel = useWorkbench((s) => s.travel);
+  const setTravel = useWorkbench((s) => s.setTravel);
+  const lengths = useWorkbench((s) => s.preferences.lengths);
+  const format = lengthFormatOf(lengths, setup.units);
+  const { size, units } = lengthStepOf(lengths, setup.units);
+  const { droop, bump } = setup.travel;
+  const unit = format.units === "in" ? MM_PER_INCH : 10;
+  const marks: ScaleMark[] = [];
+  for (let i = Math.ceil(droop / unit); i <= bump / unit; i++) {
+    marks.push({ at: i * unit, isLong: i === 0 });
+  }
+  return (
+    <Scale
+      label="Travel"
+      value={travel}
+      min={droop}
+      max={bump}
+      step={mmFromUnits(size, units)}
+      pageSteps={format.units === "in" ? 8 : 10}
+      readout={travelText(travel, format)}
+      note={stanceAt(travel, setup) ?? ""}
+      spoken={heightText(travel, setup, format)}
+      marks={marks}
+      ends={["droop", "bump"]}
+      onChange={setTravel}
+    />
+  );
+}

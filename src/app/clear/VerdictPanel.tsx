@@ -1,0 +1,76 @@
+import "./verdictPanel.css";
+import { answerState } from "../../studies/doubts/doubt.ts";
+import { answerHeadline, answerSentence } from "../../studies/wording/answerWords.ts";
+import { countedSentence } from "../../studies/wording/limitSentences.ts";
+import { toldEntry } from "../../studies/wording/verdictFacts.ts";
+import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
+import { ExampleFields } from "../measure/ExampleFields.tsx";
+import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
+import { DoubtNotes } from "../parts/DoubtNotes.tsx";
+import { StandingSwitch } from "../parts/StandingSwitch.tsx";
+import { StandingTag } from "../parts/StandingTag.tsx";
+import { StateMark } from "../parts/StateMark.tsx";
+import { useDoubts } from "../state/useDoubts.ts";
+import { useFormat } from "../state/useFormat.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { keepTogether } from "../words/keepTogether.ts";
+import { ReachLimits } from "./ReachLimits.tsx";
+
+/** The answer over the whole range of travel and steering, and the way to its worst pose. */
+export function VerdictPanel() {
+  const truck = useWorkbench((s) => s.truck);
+  const check = useWorkbench((s) => s.check);
+  const format = useFormat();
+  const setPose = useWorkbench((s) => s.setPose);
+  const doubtsOf = useDoubts();
+  if (!truck) return null;
+  const doubts = doubtsOf(truck);
+  const report = check.status === "done" ? check.report : null;
+  const state = report ? answerState(report.verdict, doubts) : null;
+  const worst = report && toldEntry(report);
+  return (
+    <section className="verdict" data-verdict={state ?? check.status} aria-labelledby="verdict-title">
+      <div className="verdict-head">
+        <h2 id="verdict-title" className="label">
+          Over the whole range of travel and steering
+        </h2>
+        {truck.bolted.setup.alignment.targets && <StandingSwitch />}
+        <StandingTag />
+      </div>
+      <div className="verdict-row" role="status" aria-busy={check.status === "checking"}>
+        {state && (
+          <p className="verdict-word">
+            <StateMark word={state} />
+            {answerHeadline(state)}
+          </p>
+        )}
+        <p className="verdict-sentence">
+          {report &&
+            state &&
+            keepTogether(answerSentence(verdictSentence(report, truck.model, format), state, doubts))}
+          {check.status === "checking" && "Checking every height and steering angle…"}
+          {check.status === "failed" && `The check could not be finished: ${check.message}`}
+        </p>
+      </div>
+      <DoubtNotes doubts={doubts} canConfirm />
+      <ConfirmedNotes truck={truck} />
+      <ExampleFields truck={truck} />
+      {report && (
+        <ReachLimits
+          truck={truck}
+          limits={report.limits}
+          counted={countedSentence(report.limitsPassed, report.limitedBy)}
+        />
+      )}
+      {worst && !worst.together && (
+        <button
+          type="button"
+          className="button verdict-go"
+          onClick={() => setPose(worst.travel, worst.steer)}
+        >
+          Go there
+        </button>
+      )}
+    </section>
+  );
+}

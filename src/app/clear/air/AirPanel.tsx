@@ -1,0 +1,121 @@
+import "./airPanel.css";
+import { useDeferredValue, useMemo } from "react";
+import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
+import type { LengthUnit } from "../../../setup/types/types.ts";
+import { type AirState, airStateAt } from "../../../studies/air/airState.ts";
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { Fold } from "../../parts/Fold.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { type AirRow, AirTable } from "./AirTable.tsx";
+import { AtPressure } from "./AtPressure.tsx";
+import { beyondText, quantityText, rateText } from "./airText.ts";
+
+export type AirPanelProps = {
+  truck: Truck;
+};
+
+/** The air springs: height, load, pressure and ride at the height shown and at each stance, and where a pressure puts it. */
+export function AirPanel({ truck }: AirPanelProps) {
+  const travel = useWorkbench((s) => s.travel);
+  const shown = useDeferredValue(travel);
+  const { setup } = truck;
+  const { airSpring } = setup;
+  const left = useMemo(() => airStateAt(truck.model, "left", shown), [truck, shown]);
+  if (airSpring === null)
+    return (
+      <Fold id="air" title="Air springs" note="none given">
+        <p className="fold-fine">
+          Add an air spring to the setup, by its two mounts, to see its height at each stance; with its load
+          curve and the truck’s weights also pressure, ride frequency and where a pressure puts the truck.
+        </p>
+      </Fold>
+    );
+  return (
+    <Fold id="air" title="Air springs" note={noteText(left, setup.units)}>
+      <AirAnswers truck={truck} spring={airSpring} travel={shown} left={left} />
+    </Fold>
+  );
+}
+
+type AirAnswersProps = { truck: Truck; spring: AirSpringSetup; travel: number; left: AirState | null };
+
+function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
+  const format = useFormat();
+  const { setup, model } = truck;
+  const { units, masses } = setup;
+  const right = useMemo(() => airStateAt(model, "right", travel), [model, travel]);
+  const stances = useMemo(
+    () =>
+      setup.stances.map(
+        ({ name, travel: at }): AirRow => ({ name, travel: at, state: airStateAt(model, "left", at) }),
+      ),
+    [model, setup],
+  );
+  const isAlike = left !== null && right !== null && sameAir(left, right);
+  const now: AirRow[] = isAlike
+    ? [{ name: "Now", travel: null, state: left }]
+    : [
+        { name: "Now, left", travel: null, state: left },
+        { name: "Now, right", travel: null, state: right },
+      ];
+  return (
+    <>
+      <AirTable
+        caption="Air spring now and at each stance, left side"
+        rows={[...now, ...stances]}
+        units={units}
+        format={format}
+      />
+      {left && (
+        <p className="fold-fine">
+          Now: motion ratio {left.motionRatio.toFixed(2)}, spring rate {rateText(left.springRate, units)}, at
+          the wheel {rateText(left.wheelRate, units)}, air closed in
+          {left.volumeIsEstimate ? ", its volume estimated" : ""}. Ride is the body’s natural frequency on the
+          spring.
+        </p>
+      )}
+      <p className="fold-fine">{allowedText(spring, units, format)}</p>
+      {masses === null || spring.curve === null ? (
+        <p className="fold-fine">
+          No pressures: the setup has no {masses === null ? "weights (masses)" : "load curve of the spring"}.
+        </p>
+      ) : (
+        <AtPressure truck={truck} format={format} />
+      )}
+      <p className="fold-fine air-caution">
+        <strong>Air under pressure can kill.</strong> Never go past the limits the makers give for spring,
+        tank, valves and lines. Let the air out before working on any of it, and never trust air alone to hold
+        a truck up while somebody is under it.
+      </p>
+    </>
+  );
+}
+
+/** mm and N. Two sides this alike are one row. */
+function sameAir(a: AirState, b: AirState): boolean {
+  return Math.abs(a.height - b.height) < 0.05 && Math.abs((a.load ?? 0) - (b.load ?? 0)) < 0.5;
+}
+
+function noteText(state: AirState | null, units: LengthUnit) {
+  if (state === null) return "out of reach";
+  const beyond = beyondText(state.heightWithin, "height") || beyondText(state.pressureWithin, "pressure");
+  const pressure = state.pressure === null ? "" : `${quantityText(state.pressure, "pressure", units)} now`;
+  return beyond === "" ? pressure : <span className="fold-passed">{beyond}</span>;
+}
+
+function allowedText(spring: AirSpringSetup, units: LengthUnit, format: LengthFormat): string {
+  const range = (what: string, least: string | null, most: string | null) =>
+    least !== null && most !== null
+      ? `${what} ${least} to ${most}`
+      : least !== null
+        ? `${what} from ${least}`
+        : most !== null
+          ? `${what} up to ${most}`
+          : `any ${what} (not checked)`;
+  const length = (mm: number | null) => (mm === null ? null : lengthText(mm, format));
+  const pressure = (value: number | null) => (value === null ? null : quantityText(value, "pressure", units));
+  return `The setup allows ${range("heights", length(spring.leastHeight), length(spring.greatestHeight))} and ${range("pressures", pressure(spring.leastPressure), pressure(spring.greatestPressure))}.`;
+}

@@ -1,0 +1,82 @@
+import type { LengthUnit } from "../../../setup/types/types.ts";
+import type { AirState } from "../../../studies/air/airState.ts";
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { StateMark } from "../../parts/StateMark.tsx";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { beyondText, frequencyText, quantityText } from "./airText.ts";
+
+/** The spring at one height. */
+export interface AirRow {
+  readonly name: string;
+  /** mm; null = the pose shown, to which nobody has to go. */
+  readonly travel: number | null;
+  /** null = the wheel cannot stand there. */
+  readonly state: AirState | null;
+}
+
+export type AirTableProps = {
+  caption: string;
+  rows: readonly AirRow[];
+  units: LengthUnit;
+  format: LengthFormat;
+};
+
+/** Height, load, pressure and ride of the spring, a row a height; each name goes there. */
+export function AirTable({ caption, rows, units, format }: AirTableProps) {
+  const setTravel = useWorkbench((s) => s.setTravel);
+  return (
+    <table>
+      <caption className="sr-only">{caption}</caption>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">Height</th>
+          <th scope="col">Load</th>
+          <th scope="col">Pressure</th>
+          <th scope="col">Ride</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ name, travel, state }) => (
+          <tr key={name}>
+            <th scope="row">
+              {travel === null ? (
+                name
+              ) : (
+                <button type="button" className="fold-link" onClick={() => setTravel(travel)}>
+                  {name}
+                </button>
+              )}
+            </th>
+            {state === null ? (
+              <td colSpan={4}>out of reach</td>
+            ) : (
+              <>
+                <td>
+                  {lengthText(state.height, format)}
+                  <Beyond text={beyondText(state.heightWithin, "height")} />
+                </td>
+                <td>{quantityText(state.load, "load", units)}</td>
+                <td>
+                  {quantityText(state.pressure, "pressure", units)}
+                  <Beyond text={beyondText(state.pressureWithin, "pressure")} />
+                </td>
+                <td>{frequencyText(state)}</td>
+              </>
+            )}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Beyond({ text }: { text: string }) {
+  if (text === "") return null;
+  return (
+    <span className="air-beyond">
+      <StateMark word="rubs" size={0.8} /> {text}
+    </span>
+  );
+}

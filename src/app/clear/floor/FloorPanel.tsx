@@ -1,0 +1,146 @@
+import "./floorPanel.css";
+import { useDeferredValue, useMemo } from "react";
+import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
+import { floorAt } from "../../../studies/floor/floorAt.ts";
+import { scrubLine } from "../../../studies/floor/scrubLine.ts";
+import type { FloorClearance } from "../../../studies/stances/floorPose.ts";
+import { stanceMeasures } from "../../../studies/stances/stanceMeasures.ts";
+import { amountText } from "../../../studies/wording/amountText.ts";
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { Fold } from "../../parts/Fold.tsx";
+import { StateMark } from "../../parts/StateMark.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { MeasureField } from "./MeasureField.tsx";
+import { RollPart } from "./RollPart.tsx";
+
+export type FloorPanelProps = {
+  truck: Truck;
+};
+
+interface Measure {
+  readonly measure: StanceMeasure;
+  readonly label: string;
+  readonly isGiven: (truck: Truck) => boolean;
+}
+
+const MEASURES: readonly Measure[] = [
+  { measure: "travel", label: "Wheel travel, + bump", isGiven: () => true },
+  { measure: "lowerArmAngle", label: "Lower arm, + joint below pivots", isGiven: () => true },
+  {
+    measure: "airSpringHeight",
+    label: "Air spring height",
+    isGiven: ({ setup }) => setup.airSpring !== null,
+  },
+  { measure: "lipHeight", label: "Floor to fender lip", isGiven: ({ setup }) => !!setup.floor?.lip },
+  { measure: "frameHeight", label: "Floor to frame", isGiven: ({ setup }) => !!setup.floor?.frame },
+];
+
+/** The stance by everything a shop reads it by, each a control; what is how far off the floor; the body rolled. */
+export function FloorPanel({ truck }: FloorPanelProps) {
+  const format = useFormat();
+  const travel = useDeferredValue(useWorkbench((s) => s.travel));
+  const floor = useMemo(() => floorAt(truck.model, { left: travel, right: travel }, 0), [truck, travel]);
+  const lip = floor?.lip ?? null;
+  const frame = floor?.frame ?? null;
+  const note =
+    lip !== null
+      ? `lip ${lengthText(lip.left, format)}`
+      : frame !== null
+        ? `frame ${lengthText(frame.left, format)}`
+        : undefined;
+  return (
+    <Fold id="floor" title="Stance and floor" note={note}>
+      <FloorAnswers truck={truck} travel={travel} clearances={floor?.clearances ?? []} format={format} />
+    </Fold>
+  );
+}
+
+type FloorAnswersProps = {
+  truck: Truck;
+  travel: number;
+  clearances: readonly FloorClearance[];
+  format: LengthFormat;
+};
+
+function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) {
+  const measures = useMemo(() => stanceMeasures(truck.model, travel), [truck, travel]);
+  const given = MEASURES.filter(({ isGiven }) => isGiven(truck));
+  const missing = given.length < MEASURES.length;
+  return (
+    <>
+      <p className="fold-fine">Type any of these to put the truck there.</p>
+      <div className="floor-measures">
+        {given.map(({ measure, label }) => (
+          <MeasureField
+            key={measure}
+            truck={truck}
+            measure={measure}
+            label={label}
+            value={measures?.[measure] ?? null}
+            format={format}
+          />
+        ))}
+      </div>
+      {missing && (
+        <p className="fold-fine">
+          More can be read here when the setup says where: air spring, fender lip and frame (its floor block).
+        </p>
+      )}
+      <Clearances truck={truck} travel={travel} clearances={clearances} format={format} />
+      <h3>Body roll</h3>
+      <RollPart truck={truck} travel={travel} format={format} />
+      <p className="fold-fine">
+        Worked out on a flat floor with rigid tires. How low a truck may be, and what may hang below the scrub
+        line, is law in many places: the codes that hold where it is driven rule. Never reach under a truck
+        that air or a jack alone holds up.
+      </p>
+    </>
+  );
+}
+
+function Clearances({ truck, travel, clearances, format }: FloorAnswersProps) {
+  const scrub = useMemo(
+    () => (["left", "right"] as const).flatMap((flat) => scrubLine(truck.model, travel, flat) ?? []),
+    [truck, travel],
+  );
+  if (clearances.length === 0)
+    return <p className="fold-fine">No points that may drag are named in the setup’s floor block.</p>;
+  const lowest = [...clearances].sort((a, b) => a.clearance - b.clearance);
+  return (
+    <>
+      <h3>Off the floor, the lowest first</h3>
+      <ul className="floor-points">
+        {lowest.map(({ name, side, clearance }) => {
+          const drags = clearance < 0;
+          const flat = scrub.filter(({ dragging }) =>
+            dragging.some((one) => one.name === name && one.side === side),
+          );
+          return (
+            <li key={`${side} ${name}`} className={drags ? "fold-passed" : ""}>
+              <StateMark word={drags ? "rubs" : flat.length > 0 ? "close" : "clear"} />
+              <span>
+                {name} {side}
+                {!drags && flat.length > 0 && (
+                  <span className="floor-drags">
+                    drags with the {flat.map((one) => one.flat).join(" or ")} tire flat
+                  </span>
+                )}
+              </span>
+              <span className="floor-amount">
+                {drags ? `in the floor by ${amountText(clearance, format)}` : lengthText(clearance, format)}
+              </span>
+            </li>
+          );
+        })}
+      </ul>
+      <p className="fold-fine">
+        {scrub.every(({ dragging }) => dragging.length === 0)
+          ? "With either front tire flat, down on its rim, none of them reaches the scrub line."
+          : "Scrub line: from the flat tire’s rim to the other tire’s patch; what hangs to it drags."}
+      </p>
+    </>
+  );
+}

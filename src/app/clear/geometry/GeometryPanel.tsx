@@ -1,0 +1,131 @@
+import "./geometryPanel.css";
+import { useDeferredValue, useMemo } from "react";
+import { ackermannAt } from "../../../studies/geometry/ackermannAt.ts";
+import type { GeometryReport } from "../../../studies/geometry/geometryReport.ts";
+import { jackingAt } from "../../../studies/geometry/jacking.ts";
+import { steeringRatio } from "../../../studies/geometry/steeringRatio.ts";
+import { angleText } from "../../../studies/wording/angleText.ts";
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { instantCenter } from "../../../suspension/frontView.ts";
+import { rollCenter } from "../../../suspension/rollCenter.ts";
+import { wheelMotion } from "../../../suspension/wheelMotion.ts";
+import { Fold } from "../../parts/Fold.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
+import { useReport } from "../../work/useReport.ts";
+import { bumpSteerText, circleText, farText, flatText, ratioText } from "./geometryText.ts";
+
+export type GeometryPanelProps = {
+  truck: Truck;
+};
+
+/** What steering and suspension geometry come to, at the pose shown and over the whole range. */
+export function GeometryPanel({ truck }: GeometryPanelProps) {
+  return (
+    <Fold id="geometry" title="Steering and geometry">
+      <Now truck={truck} />
+      <Whole truck={truck} />
+      <p className="fold-fine">
+        Roll center, instant center and jacking are those of rigid tires and bushings, by geometry alone;
+        forces and body motion on the road are another matter.
+      </p>
+    </Fold>
+  );
+}
+
+function Now({ truck }: GeometryPanelProps) {
+  const format = useFormat();
+  const travel = useDeferredValue(useWorkbench((s) => s.travel));
+  const steer = useDeferredValue(useWorkbench((s) => s.steer));
+  const { model, setup } = truck;
+  const now = useMemo(() => {
+    const { frontEnd } = model;
+    const motion = wheelMotion(frontEnd, "left", travel, 0);
+    return {
+      center: rollCenter(frontEnd, { left: travel, right: travel }, 0),
+      instant: motion && instantCenter(motion),
+      ackermann: ackermannAt(model, travel, steer),
+      ratio: steeringRatio(frontEnd, travel, steer),
+      jacking: jackingAt(frontEnd, travel, steer),
+    };
+  }, [model, travel, steer]);
+  const { center, instant, ackermann, ratio, jacking } = now;
+  return (
+    <dl className="facts">
+      <Fact name="Roll center height" plus="+ above the floor">
+        {farText(center?.height, format)}
+      </Fact>
+      <Fact name="Instant center, left wheel" plus="from the centerline, + left; height in the setup’s axes">
+        {instant ? `${farText(instant.y, format)}; ${farText(instant.z, format)} high` : "far"}
+      </Fact>
+      <Fact name="Ackermann" plus="100% = no scrub">
+        {setup.truck.wheelbase === null
+          ? "needs the wheelbase"
+          : ackermann
+            ? `${Math.round(ackermann.percent)}%, outer wheel off by ${angleText(ackermann.error)}`
+            : "steer to see it"}
+      </Fact>
+      <Fact name="Steering ratio here">{ratio ? ratioText(ratio, format.units) : "–"}</Fact>
+      <Fact name="Jacking by this steer" plus="+ body rises">
+        {jacking ? `${lengthText(jacking.rise, format)}, roll ${angleText(jacking.roll, 2)}` : "–"}
+      </Fact>
+    </dl>
+  );
+}
+
+function Whole({ truck }: GeometryPanelProps) {
+  const reported = useReport("geometry", truck);
+  if (reported === null)
+    return (
+      <p className="fold-fine" role="status">
+        Working out bump steer and turning circles…
+      </p>
+    );
+  if (!reported.ok) return <p role="alert">The geometry could not be worked out: {reported.message}</p>;
+  return <WholeRange truck={truck} report={reported.report} />;
+}
+
+function WholeRange({ truck, report }: { truck: Truck; report: GeometryReport }) {
+  const format = useFormat();
+  const { bumpSteer, flatInner, flatOuter, turning } = report;
+  const circles = [turning.left, turning.right].flatMap((one) => one ?? []);
+  const largest = (of: (one: (typeof circles)[number]) => number) => Math.max(...circles.map(of));
+  return (
+    <dl className="facts">
+      <Fact name="Bump steer over travel">{bumpSteerText([bumpSteer.left, bumpSteer.right], format)}</Fact>
+      <Fact name="Flattest: inner tie rod end">{flatText(flatInner, format)}</Fact>
+      <Fact name="Flattest: outer tie rod end">{flatText(flatOuter, format)}</Fact>
+      <Fact name="Turning circle, curb to curb">
+        {truck.setup.truck.wheelbase === null
+          ? "needs the wheelbase"
+          : circles.length === 0
+            ? "full lock is out of reach"
+            : circleText(
+                largest((one) => one.curbToCurb),
+                format,
+              )}
+      </Fact>
+      {circles.length > 0 && (
+        <Fact name="Wall to wall, at least" plus="of what is in the setup">
+          {circleText(
+            largest((one) => one.wallToWall),
+            format,
+          )}
+        </Fact>
+      )}
+    </dl>
+  );
+}
+
+function Fact({ name, plus, children }: { name: string; plus?: string; children: string }) {
+  return (
+    <div>
+      <dt>
+        {name} {plus !== undefined && <small>{plus}</small>}
+      </dt>
+      <dd>{keepTogether(children)}</dd>
+    </div>
+  );
+}

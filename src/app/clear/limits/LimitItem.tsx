@@ -1,0 +1,77 @@
+import type { Setup } from "../../../setup/types/types.ts";
+import { isPassed } from "../../../studies/limits/limitsPassed.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { StateMark } from "../../parts/StateMark.tsx";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { marginText } from "./leastText.ts";
+import { placeOf } from "./limitPlaces.ts";
+import type { LimitRow } from "./limitRows.ts";
+
+export type LimitItemProps = {
+  row: LimitRow;
+  setup: Setup;
+  format: LengthFormat;
+};
+
+/** One limit: the least that is left of it and where that is, and what is left at the pose shown. Pressing it goes there. */
+export function LimitItem({ row, setup, format }: LimitItemProps) {
+  const setPose = useWorkbench((s) => s.setPose);
+  const { name, now, isAlike, overall } = row;
+  const place = overall && placeOf(overall, setup, format);
+  const isAnywhere = overall !== null && isPassed(overall);
+  const word = row.isPassed ? "rubs" : isAnywhere ? "close" : "clear";
+  const side = overall !== null && !row.isLeastAlike ? overall.side : null;
+  return (
+    <li>
+      <button
+        type="button"
+        className="limit-row"
+        disabled={place === null}
+        onClick={() => place && setPose(place.travel, place.steer)}
+      >
+        <StateMark word={word} />
+        <span className="limit-name">
+          {name} {side && <span className="limit-side">{side}</span>}
+          <span className="limit-where">{place ? place.words : "over the range: working it out"}</span>
+        </span>
+        <span className={`limit-amount${isAnywhere ? " limit-passed" : ""}`}>
+          <span className="sr-only">least: </span>
+          {overall === null ? "…" : <Amount text={marginText(overall, format)} />}
+        </span>
+        <span className={`limit-now${row.isPassed ? " limit-passed" : ""}`}>
+          <span className="sr-only">now: </span>
+          {now === null ? "out of reach" : <Amount text={marginText(now, format)} />}
+          {now !== null && !isAlike && <span className="limit-side"> {now.side}</span>}
+        </span>
+        <ShareBar
+          share={overall === null ? (now?.share ?? 0) : overall.margin / overall.range}
+          isPassed={isAnywhere}
+        />
+      </button>
+    </li>
+  );
+}
+
+/** The word light, the amount heavy. */
+function Amount({ text }: { text: string }) {
+  const [word = "", ...amount] = text.split(" by ");
+  if (amount.length === 0) return word;
+  return (
+    <>
+      <span className="limit-word">{word} by</span> {amount.join(" by ")}
+    </>
+  );
+}
+
+/** How much of a limit is left, as a bar; past the limit it is hatched and grows the other way. */
+function ShareBar({ share, isPassed: past }: { share: number; isPassed: boolean }) {
+  const size = 100 * Math.min(1, Math.abs(share));
+  return (
+    <span className="limit-bar" aria-hidden="true">
+      <span
+        className={past ? "limit-over" : "limit-left"}
+        style={{ width: `${Math.max(size, past ? 3 : 0).toFixed(1)}%` }}
+      />
+    </span>
+  );
+}

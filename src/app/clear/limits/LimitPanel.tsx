@@ -1,0 +1,104 @@
+import "./limitPanel.css";
+import { useDeferredValue, useMemo, useState } from "react";
+import { KEPT } from "../../../studies/limits/frontEndLimit.ts";
+import { type LimitPose, limitMargins } from "../../../studies/limits/limitsOf.ts";
+import { isPassed } from "../../../studies/limits/limitsPassed.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { Fold } from "../../parts/Fold.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useReport } from "../../work/useReport.ts";
+import { LimitItem } from "./LimitItem.tsx";
+import { LimitStances } from "./LimitStances.tsx";
+import { leastText } from "./leastText.ts";
+import { limitRows } from "./limitRows.ts";
+import { NotChecked } from "./NotChecked.tsx";
+
+export type LimitPanelProps = {
+  truck: Truck;
+};
+
+/** So many limits are listed before the rest has to be asked for. */
+const FIRST_ROWS = 5;
+
+/** What joints, stops, shocks and air springs allow: what is left at the pose shown, what binds first, what is not checked. */
+export function LimitPanel({ truck }: LimitPanelProps) {
+  const { limits, airSpring } = truck.setup;
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
+  const format = useFormat();
+  const pose = useMemo(() => limitMargins(truck.model, travel, steer), [truck, travel, steer]);
+  const isGiven = limits !== null || airSpring !== null;
+  return (
+    <Fold
+      id="limits"
+      title="Limits, what binds first"
+      isOpen={isGiven}
+      note={isGiven ? firstText(pose, format) : "none given"}
+    >
+      {isGiven ? (
+        <GivenLimits truck={truck} pose={pose} />
+      ) : (
+        <p className="fold-fine">
+          The setup says nothing of what joints, stops and shocks allow, so poses are shown and checked that
+          the truck may not be able to take.
+        </p>
+      )}
+      <NotChecked truck={truck} />
+      <p className="fold-fine">
+        A limit kept here says something about angles and lengths in the setup, not that any part is fit for
+        the road. What a joint, rod end, shock or air spring allows is for its maker to say.
+      </p>
+    </Fold>
+  );
+}
+
+function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
+  const format = useFormat();
+  const reported = useReport("limits", truck);
+  const report = reported?.ok ? reported.report : null;
+  const shown = useDeferredValue(pose);
+  const rows = useMemo(() => limitRows(shown, report?.overall ?? null), [shown, report]);
+  const [isWhole, setWhole] = useState(false);
+  const passed = report ? report.overall.filter(isPassed).length : 0;
+  return (
+    <section className="limits" aria-label="Limits" aria-busy={reported === null}>
+      {reported?.ok === false && (
+        <p role="alert">The limits over the range could not be worked out: {reported.message}</p>
+      )}
+      <p className="fold-fine" role="status">
+        {reported === null
+          ? "Working out all travel and both locks…"
+          : report && (passed === 0 ? "Every limit given is kept over all travel and both locks." : "")}
+      </p>
+      <div className="limit-head" aria-hidden="true">
+        <span className="label">limit, the least in hand first</span>
+        <span className="label">least</span>
+        <span className="label">now</span>
+      </div>
+      <ol className="limit-list">
+        {(isWhole ? rows : rows.slice(0, FIRST_ROWS)).map((row) => (
+          <LimitItem key={row.name} row={row} setup={truck.setup} format={format} />
+        ))}
+      </ol>
+      {rows.length > FIRST_ROWS && (
+        <button
+          type="button"
+          className="button limit-more"
+          aria-expanded={isWhole}
+          onClick={() => setWhole(!isWhole)}
+        >
+          {isWhole ? "Only the least" : `All ${rows.length} limits`}
+        </button>
+      )}
+      {report && <LimitStances stances={report.stances} format={format} />}
+    </section>
+  );
+}
+
+function firstText(pose: LimitPose, format: LengthFormat) {
+  if (!pose.ok) return "out of reach";
+  const isBeyond = pose.margins.some(({ margin }) => margin < -KEPT);
+  return <span className={isBeyond ? "fold-passed" : ""}>{leastText(pose.margins, format)}</span>;
+}

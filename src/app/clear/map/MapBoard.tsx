@@ -1,0 +1,122 @@
+import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from "react";
+import { mmFromUnits } from "../../../units/lengthUnits.ts";
+import { lengthFormatOf, lengthStepOf } from "../../state/preferences.ts";
+import { stepTo } from "../../state/stepTo.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import type { MapSideName } from "../../work/mapMessages.ts";
+import { useMap } from "../../work/useMap.ts";
+import { MapDot } from "./MapDot.tsx";
+import { MapPast, type PointedPose } from "./MapPast.tsx";
+import { MapPicture } from "./MapPicture.tsx";
+import { MapScales } from "./MapScales.tsx";
+import { MapWorst } from "./MapWorst.tsx";
+import { MAP_BOX, mapFrameOf } from "./mapFrame.ts";
+import { snapped } from "./snapped.ts";
+
+export type MapBoardProps = {
+  truck: Truck;
+  side: MapSideName;
+  /** The pose in words, for whoever cannot see the dot. */
+  spoken: string;
+  /** The limit that the pose shown passes most, named; "" when all are kept. */
+  past: string;
+};
+
+/** One step of an arrow key across the map: a hundredth of full lock. */
+const STEER_STEP = 0.01;
+
+/** What the arrow keys do: height, steer. The dot moves the way the key points; left is a left turn. */
+const MOVES: Readonly<Record<string, readonly [up: 0 | 1 | -1, turn: 0 | 1 | -1]>> = {
+  ArrowUp: [1, 0],
+  ArrowDown: [-1, 0],
+  ArrowLeft: [0, 1],
+  ArrowRight: [0, -1],
+};
+
+/** The map as a control: press or drag to put the truck there, or use the arrow keys. */
+export function MapBoard({ truck, side, spoken, past }: MapBoardProps) {
+  const svg = useRef<SVGSVGElement>(null);
+  const [pointed, setPointed] = useState<PointedPose | null>(null);
+  const drawn = useMap((s) => s.drawn);
+  const isStale = useMap((s) => s.of !== truck);
+  const lengths = useWorkbench((s) => s.preferences.lengths);
+  const setPose = useWorkbench((s) => s.setPose);
+  const { setup } = truck;
+  const { droop, bump } = setup.travel;
+  const frame = useMemo(() => mapFrameOf(droop, bump), [droop, bump]);
+  const format = lengthFormatOf(lengths, setup.units);
+  const step = lengthStepOf(lengths, setup.units);
+  const travelStep = mmFromUnits(step.size, step.units);
+
+  const pointedAt = (event: PointerEvent<SVGSVGElement>): PointedPose => {
+    const box = svg.current!.getBoundingClientRect();
+    const x = ((event.clientX - box.left) / box.width) * MAP_BOX.width;
+    const y = ((event.clientY - box.top) / box.height) * MAP_BOX.height;
+    return { travel: frame.travelAt(y), steer: frame.steerAt(x) };
+  };
+  const go = (event: PointerEvent<SVGSVGElement>) => {
+    const at = pointedAt(event);
+    const [travel, steer] = snapped(at.travel, at.steer, setup, travelStep);
+    setPose(travel, steer);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const { travel, steer } = workbench.getState();
+    const count = event.shiftKey ? 8 : 1;
+    const [up, turn] = MOVES[event.key] ?? [0, 0];
+    if (event.key === "Home") setPose(travel, 0);
+    else if (up !== 0) setPose(stepTo(travel, travelStep, up, count), steer);
+    else if (turn !== 0) setPose(travel, stepTo(steer, STEER_STEP, turn, count));
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <div
+      className="map-board"
+      role="application"
+      aria-roledescription="map of height and steering"
+      aria-label={`Pose: ${spoken}. Arrow up and down change the height, left and right steer.`}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: an application is interactive
+      tabIndex={0}
+      onKeyDown={onKeyDown}
+      aria-busy={isStale}
+    >
+      <svg
+        ref={svg}
+        viewBox={`0 0 ${MAP_BOX.width} ${MAP_BOX.height}`}
+        aria-hidden="true"
+        onPointerDown={(event) => {
+          event.currentTarget.setPointerCapture(event.pointerId);
+          go(event);
+        }}
+        onPointerMove={(event) => {
+          setPointed(pointedAt(event));
+          if (event.currentTarget.hasPointerCapture(event.pointerId)) go(event);
+        }}
+        onPointerLeave={() => setPointed(null)}
+      >
+        <defs>
+          <pattern id="map-hatch-rubs" width="9" height="9" patternUnits="userSpaceOnUse">
+            <path className="map-hatch-rubs" d="M0 0L9 9M9 0L0 9" />
+          </pattern>
+          <pattern id="map-hatch-reach" width="6" height="6" patternUnits="userSpaceOnUse">
+            <path className="map-hatch-reach" d="M0 6L6 0" />
+          </pattern>
+          <pattern id="map-hatch-open" width="10" height="10" patternUnits="userSpaceOnUse">
+            <circle className="map-hatch-open" cx="5" cy="5" r="1.3" />
+          </pattern>
+          <pattern id="map-hatch-limit" width="8" height="8" patternUnits="userSpaceOnUse">
+            <path className="map-hatch-limit" d="M0 0L8 8M-1 7L1 9M7 -1L9 1" />
+          </pattern>
+        </defs>
+        {drawn && <MapPicture drawn={drawn} side={side} frame={frame} allowance={setup.allowance} />}
+        <MapScales setup={setup} frame={frame} format={format} />
+        <MapWorst frame={frame} side={side} />
+        <MapPast drawn={drawn} pointed={pointed} past={past} />
+        <MapDot frame={frame} />
+      </svg>
+    </div>
+  );
+}

@@ -1,0 +1,39 @@
+import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
+import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useMap } from "../../work/useMap.ts";
+
+export type MapLimitsProps = {
+  truck: Truck;
+};
+
+/** No pose to start from. */
+const UNREACHED = "the linkage cannot go there";
+
+/** The two answers people ask of a map, at the pose shown: how far it steers at this height, how low at this steer. */
+export function MapLimits({ truck }: MapLimitsProps) {
+  const limits = useMap((s) => (s.of === truck ? s.limits : null));
+  const format = useFormat();
+  // What is shown may be of the pose before, until the new one's is worked out.
+  const isCurrent = useWorkbench(
+    (s) => limits !== null && limits.travel === s.travel && limits.steer === s.steer,
+  );
+  const { model } = truck;
+  const { steering, lowering } = limits ?? {};
+  const steers = (turn: "leftTurn" | "rightTurn") =>
+    steering?.ok ? steerPanelText(steerStop(steering[turn].touch.either, steering.travel, model)) : UNREACHED;
+  const low = () =>
+    lowering?.ok ? lowPanelText(lowStop(lowering.touch, lowering.steer, model, format), format) : UNREACHED;
+  return (
+    <dl className="map-limits" aria-busy={!isCurrent}>
+      <dt>Here it steers left to</dt>
+      <dd>{steering ? steers("leftTurn") : "…"}</dd>
+      <dt>right to</dt>
+      <dd>{steering ? steers("rightTurn") : "…"}</dd>
+      <dt>goes down to</dt>
+      <dd>{lowering ? low() : "…"}</dd>
+    </dl>
+  );
+}

@@ -1,0 +1,66 @@
+import "./mapPanel.css";
+import { useMemo, useState } from "react";
+import { limitMargins } from "../../../studies/limits/limitsOf.ts";
+import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
+import { heightText, lockText } from "../../../studies/wording/poseText.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import type { MapSideName } from "../../work/mapMessages.ts";
+import { useMap } from "../../work/useMap.ts";
+import { MapBoard } from "./MapBoard.tsx";
+import { MapKey } from "./MapKey.tsx";
+import { MapLimits } from "./MapLimits.tsx";
+
+export type MapPanelProps = {
+  truck: Truck;
+};
+
+const SIDES: readonly { readonly name: MapSideName; readonly label: string }[] = [
+  { name: "both", label: "Worse wheel" },
+  { name: "left", label: "Left" },
+  { name: "right", label: "Right" },
+];
+
+/** Every height against every steering angle: where it clears, where it rubs, and the pose shown as a dot to drag. */
+export function MapPanel({ truck }: MapPanelProps) {
+  const [side, setSide] = useState<MapSideName>("both");
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
+  const failure = useMap((s) => s.failure);
+  const pose = useMemo(() => limitMargins(truck.model, travel, steer), [truck, travel, steer]);
+  const [worst] = limitsPastAt(pose);
+  const past = worst === undefined ? "" : `past ${worst.side} ${worst.name}`;
+  const at = `${heightText(travel, truck.setup, useFormat())}, ${lockText(steer)}`;
+  const spoken = past === "" ? at : `${at}, ${past}`;
+  return (
+    <section className="map" aria-labelledby="map-title">
+      <header className="map-head">
+        <h2 id="map-title" className="label">
+          Height and steering: drag the dot
+        </h2>
+        <fieldset className="map-sides">
+          <legend className="sr-only">Whose gaps</legend>
+          {SIDES.map(({ name, label }) => (
+            <button
+              key={name}
+              type="button"
+              className="map-side"
+              aria-pressed={side === name}
+              onClick={() => setSide(name)}
+            >
+              {label}
+            </button>
+          ))}
+        </fieldset>
+      </header>
+      {failure ? (
+        <p role="alert">The map could not be worked out: {failure}</p>
+      ) : (
+        <MapBoard truck={truck} side={side} spoken={spoken} past={past} />
+      )}
+      <MapKey truck={truck} />
+      <MapLimits truck={truck} />
+    </section>
+  );
+}

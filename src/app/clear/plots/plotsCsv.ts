@@ -1,0 +1,41 @@
+import { degFromRad } from "../../../units/angle.ts";
+import { type FileUnits, unitsFromMm } from "../../../units/lengthUnits.ts";
+import type { Measure, PlotSpec } from "../../parts/plotTypes.ts";
+
+/** What the plots show as CSV in long form: one line a point; lengths in `units`, angles in degrees, lock −1 … +1. */
+export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {
+  const lines = ["plot,curve,x,x unit,y,y unit"];
+  for (const { title, x, y, series } of plots) {
+    for (const { name, points } of series) {
+      for (const point of points) {
+        const value = point.y === null ? "" : bare(point.y, y.measure, units);
+        lines.push(
+          [
+            quoted(title),
+            quoted(name),
+            bare(point.x, x.measure, units),
+            unitOf(x.measure, units),
+            value,
+            unitOf(y.measure, units),
+          ].join(","),
+        );
+      }
+    }
+  }
+  return `${lines.join("\r\n")}\r\n`;
+}
+
+function bare(value: number, measure: Measure, units: FileUnits): number {
+  if (measure === "angle") return degFromRad(value);
+  return measure === "length" ? unitsFromMm(value, units) : value;
+}
+
+function unitOf(measure: Measure, units: FileUnits): string {
+  if (measure === "angle") return "deg";
+  return measure === "length" ? units : "of lock";
+}
+
+/** RFC 4180: quotes doubled, and quotes around what holds a comma, a quote or a line's end. */
+function quoted(text: string): string {
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}

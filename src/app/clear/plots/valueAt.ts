@@ -1,0 +1,12 @@
+import type { Series } from "../../parts/plotTypes.ts";
+
+/** A curve's value at x, straight between its points; null in its holes and beyond its ends. */
+export function valueAt({ points }: Series, x: number): number | null {
+  const after = points.findIndex((p) => p.x >= x);
+  if (after < 0) return null;
+  const b = points[after]!;
+  const a = points[after - 1];
+  if (b.x === x || a === undefined) return b.x === x ? b.y : null;
+  if (a.y === null || b.y === null) return null;
+  return a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
+}

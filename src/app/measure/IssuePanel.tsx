@@ -1,0 +1,59 @@
+import "./issuePanel.css";
+import type { SetupIssue } from "../../setup/types/types.ts";
+import { shownDocument } from "../state/selectors.ts";
+import { shownIssues } from "../state/shownIssues.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { IssueItem } from "./IssueItem.tsx";
+
+/** The first of a document's issues in one line; the fields in the setup say the rest. */
+function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
+  const [first, ...others] = issues;
+  const hasTruck = useWorkbench((s) => s.truck !== null);
+  const document = useWorkbench(shownDocument);
+  return (
+    <section className="issue-bar" role="alert" aria-label="Issues">
+      <ul>{first && <IssueItem issue={first} document={document} />}</ul>
+      <p>
+        {others.length > 0 && `And ${others.length} more, at their fields. `}
+        {hasTruck && "The board still shows the last setup that went together."}
+      </p>
+    </section>
+  );
+}
+
+/** What keeps a setup from being shown: every issue with its place and its mend. The last good truck stays. */
+export function IssuePanel() {
+  const refusal = useWorkbench((s) => s.refusal);
+  const ofDocument = useWorkbench(shownIssues);
+  const hasTruck = useWorkbench((s) => s.truck !== null);
+  const document = useWorkbench((s) => (s.refusal ? s.refusal.document : shownDocument(s)));
+  const dismiss = useWorkbench((s) => s.dismissRefusal);
+  const issues = refusal?.issues ?? ofDocument;
+  if (issues.length === 0) return null;
+  const file = issues[0]?.file ?? "";
+  // While something is typed its field says what is wrong: here one line tells, off the page's flow.
+  if (refusal === null) return <IssueBar issues={issues} />;
+  return (
+    <section className="issues" role="alert" aria-labelledby="issues-title">
+      <h2 id="issues-title">
+        {file} {issues.length === 1 ? "needs one thing mended" : `needs ${issues.length} things mended`}
+      </h2>
+      <ul>
+        {issues.map((issue, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two issues may read the same; the list is replaced whole
+          <IssueItem key={i} issue={issue} document={document} />
+        ))}
+      </ul>
+      {hasTruck && (
+        <p className="issues-foot">
+          The board still shows the last setup that went together.
+          {refusal && (
+            <button type="button" className="button" onClick={dismiss}>
+              Put this note away
+            </button>
+          )}
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,108 @@
+import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { shownDocument } from "../../state/selectors.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { FieldRow } from "../fields/FieldRow.tsx";
+import { OptionalBlock } from "../fields/OptionalBlock.tsx";
+import { WaySwitch } from "../fields/WaySwitch.tsx";
+import { PointFields } from "../points/PointFields.tsx";
+import { PointList } from "../points/PointList.tsx";
+
+export type MeshFieldsProps = { path: KeyPath };
+
+const CORNERS = ["1st", "2nd", "3rd"] as const;
+const WAYS = [
+  { way: "numbers", label: "by turn and move" },
+  { way: "points", label: "by three points" },
+] as const;
+
+/** A surface: points and triangles in the setup itself, or a mesh file and where it stands. */
+export function MeshFields({ path }: MeshFieldsProps) {
+  const isFile = useWorkbench((s) => valueAt(shownDocument(s), [...path, "file"]) !== undefined);
+  if (isFile) return <MeshFileFields path={path} />;
+  return (
+    <>
+      <h5>Corners of the triangles</h5>
+      <PointList path={[...path, "vertices"]} caption="Corners of the triangles" least={3} />
+      <h5>Triangles, by numbers of corners counted from 0</h5>
+      <PointList
+        path={[...path, "triangles"]}
+        caption="Triangles, by numbers of corners counted from 0"
+        columns={CORNERS}
+        least={1}
+        copies
+      />
+    </>
+  );
+}
+
+function MeshFileFields({ path }: MeshFieldsProps) {
+  const place = [...path, "place"];
+  const way = useWorkbench((s) => {
+    const there = valueAt(shownDocument(s), place);
+    return valueAt(there, ["from"]) === undefined && valueAt(there, ["to"]) === undefined
+      ? "numbers"
+      : "points";
+  });
+  const { editField, removeField } = workbench.getState();
+  const give = (wanted: "numbers" | "points") => {
+    if (wanted === "numbers") removeField(place);
+    else editField(place, { from: THREE_POINTS, to: THREE_POINTS });
+  };
+  return (
+    <>
+      <FieldRow path={[...path, "file"]} />
+      <FieldRow path={[...path, "unit"]} label="Its unit" />
+      <WaySwitch label="Where it stands" ways={WAYS} way={way} onChange={give} />
+      {way === "points" ? (
+        <>
+          <PointFields
+            caption="Three points of the mesh"
+            rowHead="in mesh"
+            rows={[0, 1, 2].map((i) => ({ label: `point ${i + 1}`, path: [...place, "from", i] }))}
+          />
+          <PointFields
+            caption="The same points on the truck"
+            rowHead="on truck"
+            rows={[0, 1, 2].map((i) => ({ label: `point ${i + 1}`, path: [...place, "to", i] }))}
+          />
+        </>
+      ) : (
+        <>
+          <FieldRow path={[...place, "scale"]} />
+          <OptionalBlock
+            path={[...place, "turn"]}
+            title="Turn"
+            note="Degrees about X, then Y, then Z. 90, 0, 0 stands a Y-up file upright."
+            start={() => [0, 0, 0]}
+          >
+            <PointFields
+              caption="Turned by"
+              rowHead=""
+              rows={[{ label: "degrees", path: [...place, "turn"] }]}
+            />
+          </OptionalBlock>
+          <OptionalBlock
+            path={[...place, "move"]}
+            title="Move"
+            note="Where the file's origin goes on the truck."
+            start={() => [0, 0, 0]}
+          >
+            <PointFields
+              caption="Moved by"
+              rowHead=""
+              rows={[{ label: "moved", path: [...place, "move"] }]}
+            />
+          </OptionalBlock>
+        </>
+      )}
+    </>
+  );
+}
+
+/** Three points not in line, to be put right. */
+const THREE_POINTS = [
+  [0, 0, 0],
+  [10, 0, 0],
+  [0, 0, 10],
+];

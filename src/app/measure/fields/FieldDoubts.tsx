@@ -1,0 +1,21 @@
+import type { KeyPath } from "../../../setup/types/keyPath.ts";
+import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
+import { unusualAt } from "../../state/doubtsOf.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+
+export type FieldDoubtsProps = {
+  path: KeyPath;
+};
+
+/** What is unusual of a field, with a button to say that it is so; nothing where all is usual. */
+export function FieldDoubts({ path }: FieldDoubtsProps) {
+  // One text for all, so that a change elsewhere draws nothing here anew.
+  const texts = useWorkbench((s) =>
+    unusualAt(s, path)
+      .map(({ text }) => text)
+      .join("\n"),
+  );
+  if (texts === "") return null;
+  return <DoubtNotes doubts={unusualAt(workbench.getState(), path)} canConfirm />;
+}

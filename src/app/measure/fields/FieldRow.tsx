@@ -1,0 +1,113 @@
+import { useId, useState } from "react";
+import type { KeyPath } from "../../../setup/types/keyPath.ts";
+import { lengthFormat } from "../../state/selectors.ts";
+import { useField } from "../../state/useField.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { EntryInput } from "./EntryInput.tsx";
+import { ExampleMark } from "./ExampleMark.tsx";
+import { FieldChoice } from "./FieldChoice.tsx";
+import { FieldDoubts } from "./FieldDoubts.tsx";
+import { FieldFault } from "./FieldFault.tsx";
+import { FieldHelp } from "./FieldHelp.tsx";
+import { heldWords } from "./heldWords.ts";
+import { mayBeLeftOut } from "./mayBeLeftOut.ts";
+import { unitHint } from "./unitHint.ts";
+import { useIsFromExample } from "./useIsFromExample.ts";
+import { useScrub } from "./useScrub.ts";
+
+export type FieldRowProps = {
+  path: KeyPath;
+  /** Default the field's own. */
+  label?: string;
+};
+
+/** One field: its name, which can be dragged to change it, its value and unit, what is wrong with it, and help. */
+export function FieldRow({ path, label }: FieldRowProps) {
+  const id = useId();
+  const { field, text, draft, issue, isOfVariant } = useField(path);
+  const units = useWorkbench((s) => lengthFormat(s).units);
+  const placeholder = useWorkbench((s) => (text === "" ? heldWords(s, path) : ""));
+  const scrub = useScrub(path);
+  const [isHelpOpen, setIsHelpOpen] = useState(false);
+  const isExample = useIsFromExample(path);
+  if (!field) return null;
+  const name = label ?? field.label;
+  const mend = draft?.mend ?? issue?.mend ?? null;
+  const isScrubbed = field.step !== null || field.kind === "length" || field.kind === "signedLength";
+  const unit = unitHint(field, units);
+  const describedBy = [
+    unit && `${id}-unit`,
+    mend !== null && `${id}-fault`,
+    isOfVariant && `${id}-own`,
+    isExample && `${id}-example`,
+  ]
+    .filter(Boolean)
+    .join(" ");
+  return (
+    <div className={isExample ? "field field-example" : "field"} data-field={path.join(".")}>
+      <div className="field-line">
+        <label
+          htmlFor={id}
+          className={isScrubbed ? "field-label field-scrub" : "field-label"}
+          {...(isScrubbed ? scrub : {})}
+        >
+          {name}
+        </label>
+        {field.kind === "choice" ? (
+          <FieldChoice
+            id={id}
+            path={path}
+            field={field}
+            value={text}
+            describedBy={describedBy || undefined}
+          />
+        ) : (
+          <span className={field.kind === "text" ? "field-value field-value-text" : "field-value"}>
+            <EntryInput
+              id={id}
+              path={path}
+              text={text}
+              placeholder={placeholder}
+              isOptional={mayBeLeftOut(field)}
+              isStepped={isScrubbed}
+              isInvalid={mend !== null}
+              describedBy={describedBy || undefined}
+            />
+            {unit !== "" && (
+              <span id={`${id}-unit`} className="field-unit">
+                {unit}
+              </span>
+            )}
+          </span>
+        )}
+        <button
+          type="button"
+          className="field-ask"
+          aria-expanded={isHelpOpen}
+          aria-controls={`${id}-help`}
+          aria-label={`What is ${name}?`}
+          onClick={() => setIsHelpOpen(!isHelpOpen)}
+        >
+          ?
+        </button>
+      </div>
+      {isExample && <ExampleMark id={`${id}-example`} path={path} />}
+      {isOfVariant && <VariantMark id={`${id}-own`} />}
+      {mend !== null && <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={draft !== null} />}
+      <FieldDoubts path={path} />
+      <div id={`${id}-help`} hidden={!isHelpOpen}>
+        {isHelpOpen && <FieldHelp path={path} field={field} isOfVariant={isOfVariant} />}
+      </div>
+    </div>
+  );
+}
+
+function VariantMark({ id }: { id: string }) {
+  const variant = useWorkbench((s) => s.variant);
+  return (
+    <p id={id} className="field-own">
+      <span aria-hidden="true">◆ </span>
+      own value of “{variant}”
+    </p>
+  );
+}

@@ -1,0 +1,43 @@
+import { createStore } from "zustand/vanilla";
+import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
+
+/** The field that somebody asked to be shown: its group opens. */
+export const fieldAsked = createStore<{ readonly path: KeyPath | null; readonly asked: number }>()(() => ({
+  path: null,
+  asked: 0,
+}));
+
+/** Frames to wait for a group to open and draw its fields. */
+const PATIENCE = 30;
+
+/** Goes to a field: opens its group, scrolls to it and gives it the focus. */
+export function goToField(path: KeyPath): void {
+  fieldAsked.setState((s) => ({ path, asked: s.asked + 1 }));
+  let left = PATIENCE;
+  const look = () => {
+    const input = inputOf(path);
+    left -= 1;
+    if (input) {
+      input.scrollIntoView({ block: "center" });
+      input.focus({ preventScroll: true });
+    } else if (left > 0) requestAnimationFrame(look);
+  };
+  requestAnimationFrame(look);
+}
+
+/** The first input at a path or inside it; lists that are folded away are opened on the way. */
+function inputOf(path: KeyPath): HTMLElement | null {
+  const key = path.join(".");
+  const inside = (one: Element) =>
+    one.getAttribute("data-field") === key || one.getAttribute("data-field")?.startsWith(`${key}.`);
+  for (const field of document.querySelectorAll(".setup [data-field]")) {
+    if (!inside(field)) continue;
+    const input = field.querySelector<HTMLElement>("input, select");
+    if (input) return input;
+  }
+  const name = keyText(path.slice(0, 3));
+  document
+    .querySelector<HTMLDetailsElement>(`.setup details[data-part="${CSS.escape(name)}"]:not([open])`)
+    ?.setAttribute("open", "");
+  return null;
+}

@@ -1,0 +1,53 @@
+import { fieldAt } from "../../../setup/fieldCatalogue.ts";
+import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { stepLength } from "../../../units/stepLength.ts";
+import { fieldValue, lengthStep, shownDocument } from "../../state/selectors.ts";
+import { stepTo } from "../../state/stepTo.ts";
+import { fileUnitsOf } from "../../state/typedDocument.ts";
+import { workbench } from "../../state/workbench.ts";
+import { heldValue } from "./heldValue.ts";
+
+/**
+ * The value so many steps away from another, as text or number for `editField`; null when it does not step. A length goes
+ * by the fraction shown, from between two to a whole one; other numbers by the field's own step.
+ */
+function stepped(path: KeyPath, from: unknown, steps: number): string | number | null {
+  const state = workbench.getState();
+  const document = shownDocument(state);
+  const field = fieldAt(path, document);
+  if (!field || steps === 0 || (typeof from !== "number" && typeof from !== "string")) return null;
+  const way = steps > 0 ? 1 : -1;
+  if (field.kind === "length" || field.kind === "signedLength") {
+    const units = fileUnitsOf(document);
+    const step = lengthStep(state);
+    const text = stepLength(from, way, step, units, Math.abs(steps));
+    // Text with its unit says the same whatever bare text means.
+    return text === null || /[a-z]$/.test(text) ? text : `${text} ${units}`;
+  }
+  const value = Number(from);
+  if (field.step === null || !Number.isFinite(value)) return null;
+  return Number(stepTo(value, field.step, way, Math.abs(steps)).toFixed(9));
+}
+
+/** What steps start from: the value that stands there, or the one that holds while none does. */
+export function stepStart(path: KeyPath): unknown {
+  const state = workbench.getState();
+  return fieldValue(state, path) ?? heldValue(state.truck, path, fileUnitsOf(state.document));
+}
+
+/** Moves a field by steps, + = up. What the field cannot hold stays a draft with its mend. */
+export function stepBy(path: KeyPath, steps: number): void {
+  const value = stepped(path, stepStart(path), steps);
+  if (value !== null) workbench.getState().editField(path, value);
+}
+
+/** Puts a field so many steps from where it started, if it can hold that. */
+export function stepFrom(path: KeyPath, start: unknown, steps: number): void {
+  const state = workbench.getState();
+  const value = steps === 0 ? start : stepped(path, start, steps);
+  if (value === null || value === undefined) return;
+  const document = shownDocument(state);
+  const field = fieldAt(path, document);
+  if (valueAt(document, path) !== value && field?.schema.safeParse(value).success)
+    state.editField(path, value);
+}

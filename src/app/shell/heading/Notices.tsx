@@ -1,0 +1,69 @@
+import { useState } from "react";
+import { useStore } from "zustand";
+import { notice, putAway } from "../../state/notice.ts";
+import { applyUpdate } from "../offline/offline.ts";
+import { useOffline } from "../offline/useOffline.ts";
+import { useStorage } from "../storage/useStorage.ts";
+import { MeshReadings } from "./MeshReadings.tsx";
+
+/** What the page has to tell: an answer to what was asked, a newer build, a browser that keeps nothing. */
+export function Notices() {
+  const shown = useStore(notice, (s) => s.shown);
+  const updateReady = useOffline((s) => s.updateReady);
+  const isOff = useStorage((s) => s.status === "off");
+  const [isOffSeen, setOffSeen] = useState(false);
+  return (
+    <div className="notices" role="status">
+      {shown && (
+        <div className="notice">
+          <p>{shown.text}</p>
+          {shown.link !== null && <CopyLink link={shown.link} />}
+          <button type="button" className="button" onClick={putAway}>
+            Close
+          </button>
+        </div>
+      )}
+      <MeshReadings />
+      {updateReady && (
+        <div className="notice">
+          <p>A newer build of Wellsweep is here. What is on the board is kept.</p>
+          <button type="button" className="button" onClick={() => void applyUpdate()}>
+            Use it now
+          </button>
+        </div>
+      )}
+      {isOff && !isOffSeen && (
+        <div className="notice">
+          <p>
+            This browser keeps nothing between visits (a private window?). Save to a file before you close the
+            page.
+          </p>
+          <button type="button" className="button" onClick={() => setOffSeen(true)}>
+            Close
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function CopyLink({ link }: { link: string }) {
+  const [isCopied, setCopied] = useState(false);
+  return (
+    <>
+      <input
+        readOnly
+        aria-label="Link to this setup"
+        value={link}
+        onFocus={(event) => event.target.select()}
+      />
+      <button
+        type="button"
+        className="button"
+        onClick={() => void navigator.clipboard.writeText(link).then(() => setCopied(true))}
+      >
+        {isCopied ? "Copied" : "Copy"}
+      </button>
+    </>
+  );
+}

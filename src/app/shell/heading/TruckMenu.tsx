@@ -1,0 +1,88 @@
+import { useRef } from "react";
+import { exampleText } from "../../state/exampleText.ts";
+import { tell } from "../../state/notice.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { forgetRecent, reopenRecent } from "../storage/pageStorage.ts";
+import { useStorage } from "../storage/useStorage.ts";
+import { EXAMPLE_TRUCKS, type ExampleTruck } from "./exampleTrucks.ts";
+
+/** Setups worked on before, kept in this browser, and the trucks that come with the workbench. */
+export function TruckMenu() {
+  const recents = useStorage((s) => s.recents);
+  const shownId = useWorkbench((s) => s.documentId);
+  const details = useRef<HTMLDetailsElement>(null);
+  const others = recents.filter(({ documentId }) => documentId !== shownId);
+  const close = () => {
+    if (details.current) details.current.open = false;
+  };
+  const reopen = async (documentId: string) => {
+    close();
+    if (!(await reopenRecent(documentId))) tell("That setup could not be found in this browser any more.");
+  };
+  const openExample = async ({ file, name, text }: ExampleTruck) => {
+    close();
+    const read = await text().catch(() => null);
+    if (read) workbench.getState().openText(exampleText(read.default), file);
+    else tell(`${name} could not be fetched; try again when this machine is connected.`);
+  };
+  return (
+    <details className="menu" ref={details}>
+      <summary className="button">Trucks</summary>
+      <div className="menu-sheet menu-sheet-left">
+        <h2 className="label">New truck, every number empty</h2>
+        <ul>
+          {(["in", "mm"] as const).map((units) => (
+            <li key={units}>
+              <button
+                type="button"
+                className="menu-item"
+                onClick={() => {
+                  close();
+                  workbench.getState().newTruck(units);
+                }}
+              >
+                New truck <small>measured in {units === "in" ? "inches" : "millimeters"}</small>
+              </button>
+            </li>
+          ))}
+        </ul>
+        {others.length > 0 && (
+          <>
+            <h2 className="label">Worked on before</h2>
+            <ul>
+              {others.map(({ documentId, name, changedAt, summary }) => (
+                <li key={documentId}>
+                  <button type="button" className="menu-item" onClick={() => void reopen(documentId)}>
+                    {name}{" "}
+                    <small>
+                      {new Date(changedAt).toLocaleString()}: {summary}
+                    </small>
+                  </button>
+                  <button
+                    type="button"
+                    className="menu-drop"
+                    aria-label={`Forget ${name}`}
+                    onClick={() => void forgetRecent(documentId)}
+                  >
+                    ✕
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+        <h2 className="label">Examples, invented</h2>
+        <ul>
+          {EXAMPLE_TRUCKS.map((example) => (
+            <li key={example.file}>
+              <button type="button" className="menu-item" onClick={() => void openExample(example)}>
+                {example.name} <small>{example.about}</small>
+              </button>
+            </li>
+          ))}
+        </ul>
+      </div>
+    </details>
+  );
+}

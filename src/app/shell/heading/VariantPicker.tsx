@@ -1,0 +1,35 @@
+import { useId } from "react";
+import type { Truck } from "../../state/truck.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+
+export type VariantPickerProps = {
+  /** Its setup names the variants. */
+  truck: Truck;
+};
+
+/** Picks one of the setup's variants, or the setup as it stands. Draws nothing when there are none. */
+export function VariantPicker({ truck }: VariantPickerProps) {
+  const id = useId();
+  const variant = useWorkbench((s) => s.variant);
+  const chooseVariant = useWorkbench((s) => s.chooseVariant);
+  const names = truck.setup.variantNames;
+  if (names.length === 0) return null;
+  return (
+    <div className="variant-picker">
+      <label htmlFor={id}>Variant</label>
+      {/* Values are positions: a variant may have any name, also an empty-looking one. */}
+      <select
+        id={id}
+        value={variant === null ? -1 : names.indexOf(variant)}
+        onChange={(event) => chooseVariant(names[Number(event.target.value)] ?? null)}
+      >
+        <option value={-1}>as it stands</option>
+        {names.map((name, i) => (
+          <option key={name} value={i}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+/** A truck that comes with the workbench, fetched when it is asked for. */
+export interface ExampleTruck {
+  readonly file: string;
+  readonly name: string;
+  /** What there is to find. */
+  readonly about: string;
+  readonly text: () => Promise<{ readonly default: string }>;
+}
+
+export const EXAMPLE_TRUCKS: readonly ExampleTruck[] = [
+  {
+    file: "half-ton-on-air.json",
+    name: "Half-ton on air",
+    about: "rack behind the axle; a fender lip in the tire’s way",
+    text: () => import("../../../../shared/half-ton-on-air.json?raw"),
+  },
+  {
+    file: "half-ton-limits.json",
+    name: "Half-ton, aligned and on bags",
+    about: "the same with shims, joints, stops, air springs and the floor",
+    text: () => import("../../../../shared/half-ton-limits.json?raw"),
+  },
+  {
+    file: "long-bed-steering-box.json",
+    name: "Long bed with a steering box",
+    about: "a hose near the tire, an idler bracket mounted low, a shock too short",
+    text: () => import("../../../../shared/long-bed-steering-box.json?raw"),
+  },
+  {
+    file: "compact-front-steer.json",
+    name: "Compact, rack ahead of the axle",
+    about: "short arms, millimeters; what a narrow hub face runs into",
+    text: () => import("../../../../shared/compact-front-steer.json?raw"),
+  },
+  {
+    file: "flatbed-long-arms.json",
+    name: "Flatbed, long arms, steering box ahead",
+    about: "a tie rod end in the barrel, a crossmember under the scrub line",
+    text: () => import("../../../../shared/flatbed-long-arms.json?raw"),
+  },
+];

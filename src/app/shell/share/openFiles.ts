@@ -1,0 +1,43 @@
+import { isMeshName } from "../../../files/readMesh.ts";
+import { MAX_FILE_CHARACTERS } from "../../../setup/reading/limits.ts";
+import { GivenMeshes } from "../../state/givenMeshes.ts";
+import type { WorkbenchStore } from "../../state/workbenchStore.ts";
+import { readMeshFile, UNREADABLE } from "../../work/readMeshFile.ts";
+
+/**
+ * Opens the files that a person picked or dropped together: a setup with its mesh files, or mesh files alone for
+ * the setup opened before. What cannot be read is refused with its reason.
+ */
+export async function openFiles(store: WorkbenchStore, files: readonly File[]): Promise<void> {
+  const { openText, addMeshes, refuse } = store.getState();
+  const meshFiles = files.filter((file) => isMeshName(file.name));
+  const [setup, another] = files.filter((file) => !isMeshName(file.name));
+  const refuseFile = (file: File, value: string, mend: string) =>
+    refuse({ file: file.name, key: "", value, mend });
+  if (another) {
+    refuseFile(
+      another,
+      "",
+      `only one setup can be opened, and ${setup?.name} is another; pick one, with its mesh files`,
+    );
+    return;
+  }
+  // UTF-8 takes at most 3 bytes for each UTF-16 character: more bytes than that is more characters than allowed.
+  if (setup && setup.size > 3 * MAX_FILE_CHARACTERS) {
+    refuseFile(setup, `${setup.size} bytes`, "this is too large to be a setup; pick a setup file");
+    return;
+  }
+  const meshes = await readMeshFiles(meshFiles);
+  if (!setup) {
+    if (meshFiles.length > 0) addMeshes(meshes);
+    return;
+  }
+  const text = await setup.text().catch(() => null);
+  if (text === null) refuseFile(setup, "", UNREADABLE);
+  else openText(text, setup.name, meshes);
+}
+
+/** Reads mesh files; one that cannot be read is among them, refused with its reason. */
+export async function readMeshFiles(files: readonly File[]): Promise<GivenMeshes> {
+  return new GivenMeshes(new Map(await Promise.all(files.map(readMeshFile))));
+}

@@ -1,0 +1,16 @@
+import type { WorkbenchStore } from "../../state/workbenchStore.ts";
+import { readShareLink } from "./shareLink.ts";
+
+/**
+ * Puts the setup that a link's hash holds on the board, as a new one: what was there stays in the list, and undo brings
+ * it back. A link that cannot be read is refused with its reason.
+ * @returns whether the hash was a shared setup, readable or not
+ */
+export async function openSharedLink(store: WorkbenchStore, hash: string): Promise<boolean> {
+  const read = await readShareLink(hash);
+  if (read === null) return false;
+  const { openDocument, refuse } = store.getState();
+  if (read.ok) openDocument(read.shared);
+  else refuse({ file: "shared link", key: "", value: "", mend: read.mend });
+  return true;
+}

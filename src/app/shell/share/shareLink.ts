@@ -1,0 +1,117 @@
+import { documentText } from "../../../setup/documentText.ts";
+import type { TypedDocument } from "../../state/typedDocument.ts";
+
+/** Before the packed setup in a link's hash: what it is and the version of the packing. */
+const PREFIX = "setup=1.";
+
+/** Characters. Mail and chat programs cut or refuse longer links; browsers take more. */
+export const MAX_LINK_CHARACTERS = 32_000;
+
+/** Characters unpacked. A short link must not unpack to something that stalls the page. */
+const MAX_TEXT_CHARACTERS = 8 * 1024 * 1024;
+
+/** A link, or why there is none (one sentence without a full stop). */
+export type ShareLink =
+  | { readonly ok: true; readonly url: string }
+  | { readonly ok: false; readonly mend: string };
+
+/** What is shared. */
+export interface Shared {
+  readonly document: TypedDocument;
+  readonly file: string;
+}
+
+/**
+ * A link that holds the whole setup, variants and all, after its `#`: no server ever sees it. Meshes typed into the setup
+ * are in it; mesh files are not, and a setup that needs some is refused.
+ * @param page the page's address, whatever its own hash
+ * @param meshNames mesh files the setup asks for
+ */
+export async function shareLink(
+  shared: Shared,
+  page: string,
+  meshNames: ReadonlySet<string>,
+): Promise<ShareLink> {
+  if (meshNames.size > 0) {
+    const names = [...meshNames].map((name) => JSON.stringify(name)).join(", ");
+    return {
+      ok: false,
+      mend: `a link cannot hold mesh files (${names}); send the setup file with them instead`,
+    };
+  }
+  // The same writing whatever the spaces of the file; it packs better than one line.
+  const text = documentText({ file: shared.file, setup: shared.document });
+  const packed = await through(new TextEncoder().encode(text), new CompressionStream("deflate-raw"));
+  const url = `${page.split("#", 1)[0]}#${PREFIX}${base64UrlOf(packed)}`;
+  if (url.length > MAX_LINK_CHARACTERS) {
+    const mend = `the link would be ${url.length} characters long, and many programs cut links past ${MAX_LINK_CHARACTERS}; send the setup file instead`;
+    return { ok: false, mend };
+  }
+  return { ok: true, url };
+}
+
+/** What a hash held; `null` = it is no shared setup at all. */
+export type ReadLink =
+  | { readonly ok: true; readonly shared: Shared }
+  | { readonly ok: false; readonly mend: string };
+
+/** Unpacks a hash, with or without its `#`. Never rejects. */
+export async function readShareLink(hash: string): Promise<ReadLink | null> {
+  const text = hash.replace(/^#/, "");
+  if (!text.startsWith("setup=")) return null;
+  if (!text.startsWith(PREFIX)) {
+    return {
+      ok: false,
+      mend: "this link was made by a newer version; reload the page to get it, then open it again",
+    };
+  }
+  try {
+    const bytes = bytesOfBase64Url(text.slice(PREFIX.length));
+    const unpacked = await through(bytes, new DecompressionStream("deflate-raw"), MAX_TEXT_CHARACTERS);
+    const read = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(unpacked)) as unknown;
+    if (!isObject(read) || !isObject(read.setup) || typeof read.file !== "string") return CUT;
+    return { ok: true, shared: { document: read.setup, file: read.file } };
+  } catch {
+    return CUT;
+  }
+}
+
+const CUT: ReadLink = {
+  ok: false,
+  mend: "this link holds no setup that can be read; it may have been cut off on its way, so copy all of it again",
+};
+
+async function through(
+  bytes: Uint8Array<ArrayBuffer>,
+  stream: GenericTransformStream,
+  most = Number.POSITIVE_INFINITY,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const reader = new Blob([bytes])
+    .stream()
+    .pipeThrough(stream as ReadableWritablePair<Uint8Array<ArrayBuffer>>)
+    .getReader();
+  const chunks: Uint8Array<ArrayBuffer>[] = [];
+  let length = 0;
+  for (let read = await reader.read(); !read.done; read = await reader.read()) {
+    length += read.value.length;
+    if (length > most) throw new RangeError("shareLink: unpacks to too much");
+    chunks.push(read.value);
+  }
+  return new Uint8Array(await new Blob(chunks).arrayBuffer());
+}
+
+/** RFC 4648, section 5, without padding. */
+function base64UrlOf(bytes: Uint8Array): string {
+  let binary = "";
+  for (const byte of bytes) binary += String.fromCharCode(byte);
+  return btoa(binary).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
+}
+
+function bytesOfBase64Url(text: string): Uint8Array<ArrayBuffer> {
+  const binary = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
+  return Uint8Array.from(binary, (character) => character.charCodeAt(0));
+}
+
+function isObject(value: unknown): value is TypedDocument {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}

@@ -1,0 +1,52 @@
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
+import { counter } from "./counterStore.ts";
+import type { Comparison } from "./useComparison.ts";
+
+export type HubFaceSliderProps = {
+  comparison: Comparison;
+};
+
+/** Tries another hub face distance on the second truck; nothing of the setup changes with it. */
+export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
+  const { slider, second, secondOwn, isWhatIf, format, chosen } = comparison;
+  if (!slider || !secondOwn) return null;
+  const { least, most, step } = slider;
+  const own = secondOwn.setup.knuckle.hubFace;
+  const shown = second?.truck.setup.knuckle.hubFace ?? own;
+  const text = (mm: number) => lengthText(mm, format);
+  return (
+    <div className="counter-slider">
+      <div className="counter-slider-head">
+        <label htmlFor="counter-hub-face">
+          What if B had another hub face? <strong>{keepTogether(text(shown))}</strong>
+        </label>
+        <button
+          type="button"
+          className="button"
+          disabled={!isWhatIf}
+          onClick={() => counter.setState({ hubFace: null })}
+        >
+          Back to {chosen[1] ?? "as it stands"}
+        </button>
+      </div>
+      <div className="counter-slider-ends">
+        <span>{text(least * step)}</span>
+        <input
+          id="counter-hub-face"
+          type="range"
+          min={least}
+          max={most}
+          step={1}
+          value={Math.round(shown / step)}
+          aria-valuetext={text(shown)}
+          onChange={(event) => {
+            const hubFace = Number(event.target.value) * step;
+            counter.setState({ hubFace: Math.abs(hubFace - own) < 1e-6 ? null : hubFace });
+          }}
+        />
+        <span>{text(most * step)}</span>
+      </div>
+    </div>
+  );
+}

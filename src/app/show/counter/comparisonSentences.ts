@@ -1,0 +1,67 @@
+import { conditionedSentence } from "../../../studies/wording/answerWords.ts";
+import {
+  halfTrack,
+  outSentence,
+  rangeClause,
+  rangeSentence,
+  type SteeringFacts,
+  steerClause,
+  steeringFacts,
+  steerSentence,
+} from "../../../studies/wording/comparisonWords.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import type { TruckAnswer } from "../../work/answerStore.ts";
+import type { Comparison, Contender } from "./useComparison.ts";
+
+/** What is said of a comparison, in order; null = not known yet. */
+export interface ComparisonSentences {
+  readonly out: string | null;
+  readonly steer: string | null;
+  readonly range: string | null;
+}
+
+/** The three sentences of a comparison. Two that are one and the same truck are told of once. */
+export function comparisonSentences(comparison: Comparison): ComparisonSentences {
+  const { first, second, stances, travel, format } = comparison;
+  const told = toldOf(comparison);
+  const at = stances.findIndex((stance) => stance.travel === travel);
+  const [a, b] = told.map(({ truck }) => halfTrack(truck.model));
+  const doubts = told.map((one) => one.doubts);
+  const steers = told.flatMap((one) => {
+    const facts = steeringFactsOf(one, at, format);
+    return facts ? [steerClause(one.name, facts, one.truck.model, format)] : [];
+  });
+  const ranges = told.flatMap(({ name, truck, answer }) =>
+    answer.report ? [rangeClause(name, answer.report, truck.model, format)] : [],
+  );
+  const model = told[0]?.truck.model;
+  const isAll = (clauses: readonly string[]) => told.length > 0 && clauses.length === told.length;
+  return {
+    out:
+      first && second && told.length === 2 && typeof a === "number" && typeof b === "number"
+        ? outSentence([first.name, second.name], [a, b], format)
+        : null,
+    steer:
+      model && isAll(steers)
+        ? conditionedSentence(steers, doubts, (clauses) => steerSentence(travel, model, clauses, format))
+        : null,
+    range: isAll(ranges) ? conditionedSentence(ranges, doubts, rangeSentence) : null,
+  };
+}
+
+/** What is told of one truck's steering at a height, by its place among those asked for; null = not known yet. */
+function steeringFactsOf(
+  { truck, answer }: { readonly truck: Contender["truck"]; readonly answer: TruckAnswer },
+  at: number,
+  format: LengthFormat,
+): SteeringFacts | null {
+  const steering = answer.steering?.[at];
+  const height = answer.heights?.[at];
+  return steering && height !== undefined ? steeringFacts(steering, height, truck.model, format) : null;
+}
+
+/** The trucks to tell of: both, or the one that both are. */
+export function toldOf({ first, second }: Comparison): readonly Contender[] {
+  const both = [first, second].filter((one) => one !== null);
+  return first && second && first.truck === second.truck ? [first] : both;
+}

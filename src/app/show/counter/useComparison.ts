@@ -1,0 +1,124 @@
+import { useMemo } from "react";
+import { useStore } from "zustand";
+import { variantNames } from "../../../setup/editing/resolveShown.ts";
+import { formatIssue } from "../../../setup/reading/formatIssue.ts";
+import type { Result } from "../../../setup/types/types.ts";
+import type { Doubt } from "../../../studies/doubts/doubt.ts";
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { standingText } from "../../parts/standingText.ts";
+import { memoLast } from "../../state/memoLast.ts";
+import { type Truck, truckMaker } from "../../state/truck.ts";
+import { useDoubts } from "../../state/useDoubts.ts";
+import { useFormat } from "../../state/useFormat.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import type { TruckAnswer } from "../../work/answerStore.ts";
+import { useAnswers } from "../../work/useAnswers.ts";
+import { chosenPair, counter } from "./counterStore.ts";
+import { type HubFaceRange, hubFaceRange, withHubFace } from "./whatIf.ts";
+
+/** One of the two trucks compared. */
+export interface Contender {
+  readonly letter: "A" | "B";
+  /** What it is called in a sentence. */
+  readonly name: string;
+  readonly truck: Truck;
+  readonly answer: TruckAnswer;
+  /** What keeps its answer from being told as clear; empty = nothing. */
+  readonly doubts: readonly Doubt[];
+}
+
+/** A height that can be asked for. */
+export interface NamedTravel {
+  readonly name: string;
+  readonly travel: number;
+}
+
+export interface Comparison {
+  readonly setupName: string;
+  /** As what the trucks are shown, aligned or as bolted on, in words; null = there is no difference. */
+  readonly standing: string | null;
+  readonly names: readonly string[];
+  readonly chosen: readonly [string | null, string | null];
+  readonly stances: readonly NamedTravel[];
+  readonly travel: number;
+  readonly format: LengthFormat;
+  /** null where it cannot be put together; then `trouble` says why. */
+  readonly first: Contender | null;
+  /** With the slider's hub face where that was moved. */
+  readonly second: Contender | null;
+  /** The second as its variant has it. */
+  readonly secondOwn: Truck | null;
+  readonly isWhatIf: boolean;
+  readonly slider: HubFaceRange | null;
+  readonly trouble: readonly string[];
+}
+
+export const AS_IT_STANDS = "as it stands";
+
+const trucks = truckMaker();
+const whatIf = memoLast(withHubFace);
+
+/** What the counter and the customer's sheet compare, with all that is known of both so far; null without a truck. */
+export function useComparison(): Comparison | null {
+  const good = useWorkbench((s) => s.good);
+  const file = useWorkbench((s) => s.file);
+  const meshes = useWorkbench((s) => s.meshes);
+  const isAligned = useWorkbench((s) => s.isAligned);
+  const format = useFormat();
+  const doubtsOf = useDoubts();
+  const choice = useStore(counter);
+  const names = useMemo(() => variantNames(good?.document), [good]);
+  const chosen = chosenPair(choice, names, good?.variant ?? null);
+  const made = chosen.map((variant) => good && trucks.make(good.document, file, variant, meshes, isAligned));
+  const first = truckOf(made[0]);
+  const secondOwn = truckOf(made[1]);
+  const changed = secondOwn && choice.hubFace !== null ? whatIf(secondOwn, choice.hubFace) : null;
+  const second = changed ? truckOf(changed) : secondOwn;
+  const setup = (first ?? second)?.setup;
+  const stances = useMemo(
+    () => (setup && setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }]),
+    [setup],
+  );
+  const travels = useMemo(() => stances.map(({ travel }) => travel), [stances]);
+  const answers = useAnswers(first, second, travels);
+  if (!good || !setup) return null;
+
+  const step = format.units === "mm" ? 1 : 25.4 / 16;
+  const nameOf = (variant: string | null) => variant ?? AS_IT_STANDS;
+  // A variant tried with another hub face keeps its name: its other changes are still on the truck.
+  const hubFaceName = choice.hubFace === null ? "" : `hub face ${lengthText(choice.hubFace, format)}`;
+  const whatIfName = [chosen[1], hubFaceName].filter(Boolean).join(", ");
+  return {
+    setupName: setup.name,
+    standing: standingOfBoth([first, second], isAligned),
+    ...{ names, chosen, stances, format, secondOwn },
+    travel: travels.find((travel) => travel === choice.travel) ?? travels[0]!,
+    first: first && {
+      ...{ letter: "A", name: nameOf(chosen[0]), truck: first, answer: answers[0] },
+      doubts: doubtsOf(first),
+    },
+    second: second && {
+      ...{ letter: "B", truck: second, answer: answers[1], doubts: doubtsOf(second) },
+      name: changed ? whatIfName : nameOf(chosen[1]),
+    },
+    isWhatIf: changed !== null,
+    slider:
+      first && secondOwn
+        ? hubFaceRange(first.setup.knuckle.hubFace, secondOwn.setup.knuckle.hubFace, step)
+        : null,
+    trouble: [...made, changed].flatMap((result) =>
+      result && !result.ok ? result.issues.map(formatIssue) : [],
+    ),
+  };
+}
+
+function truckOf(result: Result<Truck> | null | undefined): Truck | null {
+  return result?.ok ? result.value : null;
+}
+
+function standingOfBoth(trucks: readonly (Truck | null)[], isAligned: boolean): string | null {
+  const [a, b] = trucks.flatMap((truck) => (truck ? [standingText(truck, isAligned)] : []));
+  if (b === undefined || a === b) return a ?? null;
+  return `A ${a ?? "as bolted on"}, B ${b ?? "as bolted on"}`;
+}

@@ -1,0 +1,117 @@
+import { useMemo, useRef } from "react";
+import { answerState } from "../../../studies/doubts/doubt.ts";
+import { answerSentence } from "../../../studies/wording/answerWords.ts";
+import { verdictSentence } from "../../../studies/wording/verdictSentence.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { Cautions } from "../../parts/Cautions.tsx";
+import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
+import { keepTogether } from "../../words/keepTogether.ts";
+import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
+import { nameWords } from "../counter/nameWords.ts";
+import { picturesOf } from "../counter/pictures.ts";
+import { aboveTitle, frontTitle, gapNote } from "../counter/pictureTitles.ts";
+import type { Comparison, Contender } from "../counter/useComparison.ts";
+import { WheelPicture } from "../counter/WheelPicture.tsx";
+import { SheetTable } from "./SheetTable.tsx";
+import { useFit } from "./useFit.ts";
+import { useSheetFields } from "./useSheetFields.ts";
+
+export type SheetPageProps = {
+  comparison: Comparison;
+};
+
+/** Width that a picture's letters are sized for, px. Less than it gets, since its height is what there is little of. */
+const PICTURE_WIDTH = 250;
+
+/** The one page a customer takes along: who, when, pictures, answers, numbers, cautions. */
+export function SheetPage({ comparison }: SheetPageProps) {
+  const { format } = comparison;
+  const { shop, customer, truck, logo } = useSheetFields();
+  const { front, above, telling } = useMemo(() => picturesOf(comparison), [comparison]);
+  const page = useRef<HTMLElement>(null);
+  useFit(page);
+  const told = toldOf(comparison);
+  const isDoubted = told.some(({ doubts }) => doubts.length > 0);
+  const { out, steer } = comparisonSentences(comparison);
+  const today = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
+  return (
+    <article
+      ref={page}
+      className="sheet-page"
+      data-doubted={isDoubted ? "" : undefined}
+      aria-label="The sheet"
+    >
+      <header className="sheet-head">
+        {logo !== "" && <img src={logo} alt={shop === "" ? "Shop logo" : `${shop} logo`} />}
+        <div>
+          <p className="sheet-shop">{shop === "" ? "Will these wheels and tires clear?" : shop}</p>
+          <p>{nameWords(comparison)}</p>
+        </div>
+        <dl>
+          {customer !== "" && <Entry name="Customer" text={customer} />}
+          {truck !== "" && <Entry name="Truck" text={truck} />}
+          <Entry name="Date" text={today} />
+        </dl>
+      </header>
+      <section className="sheet-answers" aria-label="Answers">
+        {told.map((contender) => (
+          <SheetAnswer key={contender.letter} contender={contender} format={format} />
+        ))}
+        {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}
+      </section>
+      <div className="sheet-pictures">
+        {(
+          [
+            ["front", front, frontTitle(comparison)],
+            ["above", above, aboveTitle(telling, comparison)],
+          ] as const
+        ).map(([view, { pictured, body }, title]) => (
+          <figure key={view}>
+            <WheelPicture {...{ view, title, pictured, body, format }} width={PICTURE_WIDTH} />
+            <figcaption>
+              {title} {gapNote({ pictured, body })}
+            </figcaption>
+          </figure>
+        ))}
+      </div>
+      <SheetTable told={told} stances={comparison.stances} format={format} />
+      <p className="sheet-key">
+        A is drawn solid, B dashed; below the front view are their hub face distances. Ride height is the
+        height the truck was measured at.
+      </p>
+      <Cautions />
+      <p className="sheet-codes">
+        Local codes and licensed practice decide what may be built and driven; this sheet does not.
+      </p>
+    </article>
+  );
+}
+
+/** One truck's answer in words, under its conditions, with what is in doubt of it. */
+function SheetAnswer({ contender, format }: { contender: Contender; format: LengthFormat }) {
+  const { letter, name, answer, doubts, truck } = contender;
+  const { report } = answer;
+  const state = report && answerState(report.verdict, doubts);
+  return (
+    <>
+      <p>
+        <strong>
+          {letter} · {name}:
+        </strong>{" "}
+        {report && state
+          ? keepTogether(answerSentence(verdictSentence(report, truck.model, format), state, doubts))
+          : "checking…"}
+      </p>
+      <DoubtNotes doubts={doubts} />
+    </>
+  );
+}
+
+function Entry({ name, text }: { name: string; text: string }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{text}</dd>
+    </div>
+  );
+}

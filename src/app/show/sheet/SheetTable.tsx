@@ -1,0 +1,45 @@
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { StateMark } from "../../parts/StateMark.tsx";
+import { keepTogether } from "../../words/keepTogether.ts";
+import type { Contender, NamedTravel } from "../counter/useComparison.ts";
+import { sheetRows } from "./sheetRows.ts";
+
+export type SheetTableProps = {
+  told: readonly Contender[];
+  stances: readonly NamedTravel[];
+  format: LengthFormat;
+};
+
+/** The sheet's numbers, a column a truck. */
+export function SheetTable({ told, stances, format }: SheetTableProps) {
+  return (
+    <table className="sheet-table">
+      <thead>
+        <tr>
+          <th scope="col">
+            <span className="sr-only">What</span>
+          </th>
+          {told.map(({ letter, name }) => (
+            <th key={letter} scope="col">
+              {letter} · {name}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {sheetRows(told, stances, format).map(({ label, plus, cells }) => (
+          <tr key={label}>
+            <th scope="row">
+              {label} {plus !== "" && <small>{plus}</small>}
+            </th>
+            {cells.map(({ text, word }, i) => (
+              <td key={told[i]!.letter}>
+                {word && <StateMark word={word} />} {keepTogether(text)}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

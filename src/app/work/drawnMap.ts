@@ -1,0 +1,44 @@
+import { type ClearanceMap, type MapSide, mapOf } from "../../studies/map/clearanceMap.ts";
+import { contoursOf, limitBorderOf } from "../../studies/map/contours.ts";
+import type { Model } from "../../studies/model/model.ts";
+import type { Budget } from "../../studies/numeric/budget.ts";
+import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
+import type { DrawnMap, MapLines } from "./mapMessages.ts";
+
+/** The map of a truck with its lines, for each choice of side. @param budget for its cells */
+export function drawnMapOf(model: Model, budget: Budget): DrawnMap {
+  const map = mapOf(model, { budget });
+  const both = worseOf(map.left, map.right);
+  const { allowance } = model.setup;
+  const lines = (side: MapSide): MapLines => ({
+    touch: contoursOf(map, side, 0),
+    allowance: contoursOf(map, side, allowance),
+  });
+  return {
+    map,
+    gap: { both: both.gap, left: map.left.gap, right: map.right.gap },
+    lines: { both: lines(both), left: lines(map.left), right: lines(map.right) },
+    borders: bordersOf(map),
+    limitBorder: limitBorderOf(map),
+  };
+}
+
+function worseOf(left: MapSide, right: MapSide): MapSide {
+  const least = (a: Float64Array, b: Float64Array) => a.map((v, i) => Math.min(v, b[i]!));
+  return {
+    ...left,
+    gap: least(left.gap, right.gap),
+    moving: least(left.moving, right.moving),
+    together: Math.min(left.together, right.together),
+  };
+}
+
+/** The joints that end the reach somewhere in the map. */
+function bordersOf({ reach }: ClearanceMap): string[] {
+  const names = new Set<string>();
+  reach.startsAt.forEach((start, cell) => {
+    if (Number.isNaN(start)) return;
+    names.add(`${reach.side[cell] === 0 ? "left" : "right"} ${jointOf(reach.status[cell] as PoseStatus)}`);
+  });
+  return [...names];
+}

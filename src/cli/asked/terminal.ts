@@ -1,0 +1,17 @@
+import type { ReadBytes } from "../disk/readBytes.ts";
+
+/** What a run of the command line reads from and writes to; tests hand in their own. */
+export interface Terminal {
+  /** Whole texts: a document comes in one. @throws StreamFailure when it is not all out */
+  readonly writeOut: (text: string) => void;
+  /** @throws StreamFailure */
+  readonly writeError: (text: string) => void;
+  /** All of standard input, for `-` in place of a file. @throws ReadRefused for more than `mostBytes`, or the system's error */
+  readonly readInput: (mostBytes: number) => ReadBytes;
+  /** A line for standard error that goes with an answer, once that is out. */
+  readonly remark?: (line: string) => void;
+  /** Milliseconds, for `--budget`; default: the processor time of this process. */
+  readonly clock?: () => number;
+  /** Shows how far a long job is, in place of what it showed before; "" clears it. Only where a person watches. */
+  readonly showProgress?: (text: string) => void;
+}

@@ -1,0 +1,109 @@
+import { radFromDeg } from "../../units/angle.ts";
+import { mmFromInches } from "../../units/lengthUnits.ts";
+import type { RearMotion } from "./floorTypes.ts";
+import type { ShockMount } from "./limitsTypes.ts";
+import type { CaliperFrame, PartSide, Point } from "./types.ts";
+
+/** Every value a setup may leave out, in one place, with the reason it is a fair guess. mm and radians. */
+
+/** A setup without a name still has to be called something in a list. */
+export const DEFAULT_NAME = "Untitled setup";
+
+/** Only the turning circle needs the wheelbase, so it is not asked for: null. */
+export const DEFAULT_WHEELBASE = null;
+
+/** Most knuckles carry the pin in the plane of the ball joints (common practice, no source). */
+export const DEFAULT_PIN_LEAD = 0;
+
+/** A setup is usually measured with the toe set; toe-in of a fraction of a degree moves the tire by less than a tape reads. */
+export const DEFAULT_TOE = 0;
+
+/** A shop keeps about a quarter inch between tire and sheet metal (common practice, no source). */
+export const DEFAULT_ALLOWANCE = mmFromInches(0.25);
+
+/** Fenders, rails and brackets come in pairs. */
+export const DEFAULT_SIDE: PartSide = "both";
+
+/** Pitman and idler shafts stand about upright (common practice, no source). */
+export const DEFAULT_TURNING_AXIS: Point = [0, 0, 1];
+
+/**
+ * The barrel is where the rim is hollow inside; a drop-center rim is about 5/8 in under its bead seat all
+ * round the widest part of the brake side (common practice, no source).
+ */
+export function defaultBarrelDiameter(rimDiameter: number): number {
+  return rimDiameter - mmFromInches(1.25);
+}
+
+/** A steering linkage is symmetric straight ahead: the right inner end mirrors the left. */
+export function defaultInnerEndRight(innerEnd: Point): Point {
+  return [innerEnd[0], -innerEnd[1], innerEnd[2]];
+}
+
+/**
+ * Radii of what moves, for a setup that has a `hardware` block and leaves them out. All are common practice, no
+ * source: measure what is on the truck.
+ */
+export const DEFAULT_RADII = {
+  /** Upper arms are mostly 1 1/4 in tube, or a stamping about as deep. */
+  upperArm: mmFromInches(0.625),
+  /** Lower arms carry the truck: 1 1/2 in tube, or a stamping about as deep. */
+  lowerArm: mmFromInches(0.75),
+  /** Upper housings are about 2 in across. */
+  upperBallJoint: mmFromInches(1),
+  /** Lower housings, which carry the load, are about 2 1/4 in across. */
+  lowerBallJoint: mmFromInches(1.125),
+  /** Steering arms are about 1 in bar. */
+  steeringArm: mmFromInches(0.5),
+  /** Tie rods are about 7/8 in tube or sleeve. */
+  tieRod: mmFromInches(0.4375),
+  /** Outer ends are about 1 1/2 in across with their boot. */
+  tieRodEnd: mmFromInches(0.75),
+  /** The body between the ball joints is about 1 1/2 in thick. */
+  knuckle: mmFromInches(0.75),
+} as const;
+
+/** A rotor that fits inside a 15 in wheel (common practice, no source). */
+export const DEFAULT_ROTOR_DIAMETER = mmFromInches(11);
+
+/** Vented rotors are about an inch thick (common practice, no source). */
+export const DEFAULT_ROTOR_THICKNESS = mmFromInches(1);
+
+/** A rotor's hat is about 1 3/4 in deep to the outboard face (common practice, no source). */
+export const DEFAULT_ROTOR_INBOARD = mmFromInches(1.75);
+
+/** Knuckles are drawn and measured in their own frame. */
+export const DEFAULT_CALIPER_FRAME: CaliperFrame = "knuckle";
+
+/** Most cross shafts stand inboard of their bracket, so a shim between them moves the pivot inboard (common practice, no source). */
+export const DEFAULT_SHIM_DIRECTION: Point = [0, -1, 0];
+
+/** The thinnest shim commonly on the shelf is 1/32 in (common practice, no source). */
+export const DEFAULT_SHIM_STEP = mmFromInches(1 / 32);
+
+/** Outboard is what adds camber at an upper pivot, so + on the eccentric is + in camber there. */
+export const DEFAULT_ECCENTRIC_DIRECTION: Point = [0, 1, 0];
+
+/** Half a turn of a 3/4-16 thread, the least that puts a rod end's bolt hole in line again (common practice, no source). */
+export const DEFAULT_ARM_STEP = mmFromInches(1 / 32);
+
+/** Suspension ball joints swing 15 to 25 degrees off the middle (common practice, no source): ask the joint's maker. */
+export const DEFAULT_BALL_JOINT_CONE = radFromDeg(20);
+
+/** Tie rod ends swing 20 to 30 degrees off the middle (common practice, no source): ask the maker. */
+export const DEFAULT_TIE_ROD_END_MISALIGNMENT = radFromDeg(25);
+
+/** Bags or blocks at the rear bring it down about as far as the front (common practice, no source). */
+export const DEFAULT_REAR: RearMotion = "follows";
+
+/** Most shocks stand on the lower arm. */
+export const DEFAULT_SHOCK_MOUNT: ShockMount = "lowerArm";
+
+/**
+ * Between no change of temperature (1) and no heat lost (1.4, the ratio of specific heats of air): at about one stroke
+ * a second almost no heat is lost. 1.38 is what air spring engineers use (SAE HS-1576, from memory).
+ */
+export const DEFAULT_AIR_EXPONENT = 1.38;
+
+/** MPa absolute: the standard atmosphere at sea level, 101.325 kPa (10th CGPM, 1954). */
+export const DEFAULT_ATMOSPHERE = 0.101325;

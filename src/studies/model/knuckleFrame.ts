@@ -1,0 +1,36 @@
+import { GAP, GAP_ROW, partGapTo } from "../../gaps/partGap.ts";
+import { type PartInput, partShapeOf } from "../../gaps/partShape.ts";
+import type { RingShape } from "../../gaps/ring/ringShape.ts";
+import type { CaliperFrame, KnuckleSetup } from "../../setup/types/types.ts";
+
+/**
+ * The gap between a solid about the wheel axis and a part that rides with it, once and for all: a `GAP` row in
+ * the knuckle frame. @param part in the frame named. @param wheelOffset + = mounting face outboard of center.
+ */
+export function rideGap(
+  ring: RingShape,
+  part: PartInput,
+  frame: CaliperFrame,
+  knuckle: KnuckleSetup,
+  wheelOffset: number,
+): Float64Array {
+  const { pinLead, pinHeight, pinAngle, hubFace } = knuckle;
+  const cos = Math.cos(pinAngle);
+  const sin = Math.sin(pinAngle);
+  const along = hubFace - wheelOffset;
+  const wheel =
+    frame === "hub"
+      ? [0, -wheelOffset, 0, 0, 1, 0]
+      : [pinLead, along * cos, pinHeight - along * sin, 0, cos, -sin];
+  const row = new Float64Array(GAP_ROW);
+  partGapTo(row, 0, ring, Float64Array.from(wheel), 0, partShapeOf(part, false));
+  if (frame === "knuckle") return row;
+  for (let at = GAP.point; at < GAP_ROW; at += 3) {
+    const y = hubFace + row[at + 1]!;
+    const z = row[at + 2]!;
+    row[at] = row[at]! + pinLead;
+    row[at + 1] = y * cos + z * sin;
+    row[at + 2] = pinHeight - y * sin + z * cos;
+  }
+  return row;
+}

@@ -1,0 +1,79 @@
+import { GAP, GAP_ROW } from "../../gaps/cells/gapRow.ts";
+import { MinHeap } from "../numeric/minHeap.ts";
+import { type Cut, NODE, NODE_ROW, Nodes } from "./nodes.ts";
+
+/** What a search knows: the worst pose found, the nodes that could hold a worse one, and what was settled or given up. */
+export class Frontier {
+  readonly nodes = new Nodes();
+  private readonly heap = new MinHeap();
+  best = Number.POSITIVE_INFINITY;
+  bestArm = 0;
+  bestSteer = 0;
+  /** On the part, then on the ring. */
+  readonly bestPoint = new Float64Array(6);
+  /** How many nodes were looked at. */
+  cells = 0;
+  /** Whether nodes of which nothing is known were given up. */
+  gaveUp = false;
+  /** Least bound of nodes settled at the border of reach, within the tolerance asked for. */
+  private settled = Number.POSITIVE_INFINITY;
+  /** Bound of the node taken last. */
+  private parentBound = Number.NEGATIVE_INFINITY;
+
+  /** @param floor no gap can be below this, mm. */
+  constructor(readonly floor: number) {}
+
+  get size(): number {
+    return this.heap.size;
+  }
+
+  /** No node has less. */
+  leastBound(): number {
+    return Math.max(this.heap.leastKey(), this.floor);
+  }
+
+  /** No pose of the range has less. What was given up leaves only the depth that no gap can pass. */
+  bound(): number {
+    const least = this.gaveUp ? this.floor : Math.min(this.heap.leastKey(), this.settled);
+    return Math.min(this.best, Math.max(least, this.floor));
+  }
+
+  /** Takes a gap found at a pose of the range, a `GAP` row, if it is less. */
+  offer(gap: Float64Array, arm: number, steer: number): void {
+    if (!(gap[GAP.gap]! < this.best)) return;
+    this.best = gap[GAP.gap]!;
+    this.bestArm = arm;
+    this.bestSteer = steer;
+    for (let i = GAP.point; i < GAP_ROW; i++) this.bestPoint[i - GAP.point] = gap[i]!;
+  }
+
+  /** Keeps a node with its bound, or with that of the node taken last, which it is a part of, where that is better. */
+  push(node: number, bound: number, cut: Cut): void {
+    this.nodes.rows[node * NODE_ROW + NODE.cut] = cut;
+    this.heap.push(bound > this.parentBound ? bound : this.parentBound, node);
+  }
+
+  /** Makes a node that is part of no other one: nothing is known of it yet. */
+  claimRoot(): number {
+    this.parentBound = Number.NEGATIVE_INFINITY;
+    return this.nodes.claim();
+  }
+
+  /** Takes the node with the least bound. */
+  pop(): number {
+    this.parentBound = this.heap.leastKey();
+    return this.heap.pop();
+  }
+
+  /** Leaves a node as it is: the answer will not be below its bound. */
+  settle(node: number, bound: number): void {
+    const known = bound > this.parentBound ? bound : this.parentBound;
+    if (known < this.settled) this.settled = known;
+    this.nodes.drop(node);
+  }
+
+  giveUp(node: number): void {
+    this.gaveUp = true;
+    this.nodes.drop(node);
+  }
+}

@@ -1,0 +1,51 @@
+import { armAngleFor } from "../../suspension/armAngle.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import { KeptPoses, type PassedLimit } from "../limits/keptPoses.ts";
+import { limitTravel } from "../limits/limitsPassed.ts";
+import type { Model } from "../model/model.ts";
+import { OtherWheel } from "./otherWheel.ts";
+import type { PoseRange, PoseToStart } from "./worstGap.ts";
+
+/** One side's poses to be searched. */
+export interface SideRange extends PoseRange {
+  /** Null = the other wheel takes no pose away. */
+  readonly other: OtherWheel | null;
+  /** Travel, mm. */
+  readonly low: number;
+  readonly high: number;
+  /** None when no limit is passed anywhere, or when no pose looked at keeps them all. */
+  readonly limits?: KeptPoses;
+  /** A pose that keeps all limits, where there are limits. */
+  readonly start: PoseToStart | null;
+}
+
+/**
+ * The poses to be searched of each side: both locks, and the travel that the setup asks for as far as both wheels, or
+ * this one alone, can follow it with the steering straight ahead; less the poses that pass one of these limits.
+ * @param passed limits that some pose passes.
+ */
+export function rangesOf(
+  model: Model,
+  passed: readonly PassedLimit[],
+  aloneSides: boolean,
+): Readonly<Record<Side, SideRange>> {
+  const rangeOf = (side: Side): SideRange => {
+    const { frontEnd } = model;
+    const { low, high } = limitTravel(model, aloneSides ? side : null);
+    const armLow = armAngleFor(frontEnd[side], low);
+    const armHigh = armAngleFor(frontEnd[side], high);
+    const other = aloneSides ? null : otherOf(model, side, low, high);
+    const range = { armLow, armHigh, steerLow: -1, steerHigh: 1, other, low, high, start: null };
+    if (!passed.some((limit) => !aloneSides || limit.side === side)) return range;
+    const limits = new KeptPoses(model, side, passed, aloneSides);
+    const start = limits.start(armLow, armHigh);
+    return start === null ? range : { ...range, limits, start };
+  };
+  return { left: rangeOf("left"), right: rangeOf("right") };
+}
+
+/** The other wheel, where it cannot stand everywhere between two travels. */
+function otherOf({ frontEnd, mirrored }: Model, side: Side, low: number, high: number): OtherWheel | null {
+  const other = new OtherWheel(frontEnd, side, mirrored);
+  return other.standsAllOver(low, high) ? null : other;
+}

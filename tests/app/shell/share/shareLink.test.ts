@@ -1,0 +1,127 @@
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { openSharedLink } from "../../../../src/app/shell/share/openSharedLink.ts";
+import { shareBoard } from "../../../../src/app/shell/share/shareBoard.ts";
+import { MAX_LINK_CHARACTERS, readShareLink, shareLink } from "../../../../src/app/shell/share/shareLink.ts";
+import { createWorkbenchStore } from "../../../../src/app/state/workbenchStore.ts";
+import { exampleText } from "../../exampleText.ts";
+
+const PAGE = "https://example.org/wellsweep/?x=1#old";
+const demo = JSON.parse(
+  readFileSync(new URL("../../../../shared/half-ton-on-air.json", import.meta.url), "utf8"),
+);
+const none = new Set<string>();
+
+async function linkOf(document: Record<string, unknown>): Promise<string> {
+  const link = await shareLink({ document, file: "f.json" }, PAGE, none);
+  if (!link.ok) throw new Error(link.mend);
+  return link.url;
+}
+const hashOf = (url: string) => url.slice(url.indexOf("#"));
+
+describe("a share link", () => {
+  it("holds the whole example, after the page's own address, in letters that any program leaves alone", async () => {
+    const url = await linkOf(demo);
+    expect(url).toMatch(/^https:\/\/example\.org\/wellsweep\/\?x=1#setup=1\.[\w-]+$/);
+    expect(url.length).toBeLessThan(2500);
+    expect(await readShareLink(hashOf(url))).toEqual({
+      ok: true,
+      shared: { document: demo, file: "f.json" },
+    });
+  });
+
+  it("gives back any document", async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.dictionary(fc.string(), fc.jsonValue()), async (typed) => {
+        const document = JSON.parse(JSON.stringify(typed));
+        const read = await readShareLink(hashOf(await linkOf(document)));
+        expect(read?.ok && read.shared.document).toEqual(document);
+      }),
+      { seed: 1955, numRuns: 200 },
+    );
+  });
+
+  it("that would be too long says so", async () => {
+    // Digits of an irrational number: nothing packs them.
+    const vertices = Array.from({ length: 9000 }, (_, i) =>
+      [0, 1, 2].map((k) => (Math.sqrt(i + 2) * 10 ** k) % 1),
+    );
+    const link = await shareLink({ document: { vertices }, file: "f.json" }, PAGE, none);
+    expect(link).toMatchObject({ ok: false, mend: expect.stringContaining(String(MAX_LINK_CHARACTERS)) });
+  });
+
+  it("cannot hold mesh files, and names them", async () => {
+    const link = await shareLink({ document: demo, file: "f.json" }, PAGE, new Set(["fender.stl"]));
+    expect(link).toMatchObject({ ok: false, mend: expect.stringContaining('"fender.stl"') });
+  });
+
+  it("that was cut off, mistyped or made by a newer version is refused with its reason", async () => {
+    const hash = hashOf(await linkOf(demo));
+    for (const cut of [9, 12, 100, hash.length - 30]) {
+      expect(await readShareLink(hash.slice(0, cut))).toMatchObject({
+        ok: false,
+        mend: expect.stringContaining("cut off"),
+      });
+    }
+    expect(await readShareLink("#setup=1.!!!")).toMatchObject({ ok: false });
+    expect(await readShareLink("#setup=2.abc")).toMatchObject({
+      ok: false,
+      mend: expect.stringContaining("newer"),
+    });
+    expect(await readShareLink("#definitions")).toBeNull();
+    expect(await readShareLink("")).toBeNull();
+  });
+
+  it("that unpacks to far more than any setup is refused, not unpacked", async () => {
+    const link = await shareLink(
+      { document: { a: "x".repeat(9 * 1024 * 1024) }, file: "f.json" },
+      PAGE,
+      none,
+    );
+    if (!link.ok) throw new Error(link.mend);
+    expect(await readShareLink(hashOf(link.url))).toMatchObject({ ok: false });
+  });
+
+  it("opens as another setup, and undo brings back the one before", async () => {
+    const store = createWorkbenchStore(exampleText, "test.json");
+    const before = store.getState();
+    expect(await openSharedLink(store, hashOf(await linkOf(demo)))).toBe(true);
+    expect(store.getState().truck?.setup.name).toBe(demo.name);
+    expect(store.getState().documentId).not.toBe(before.documentId);
+    store.getState().undo();
+    expect(store.getState().document).toBe(before.document);
+  });
+
+  it("that cannot be read leaves the board as it is and says why", async () => {
+    const store = createWorkbenchStore(exampleText, "test.json");
+    const { document } = store.getState();
+    expect(await openSharedLink(store, "#setup=1.zzz")).toBe(true);
+    expect(store.getState().document).toBe(document);
+    expect(store.getState().refusal?.issues[0]).toMatchObject({ file: "shared link" });
+    expect(await openSharedLink(store, "#top")).toBe(false);
+  });
+});
+
+describe("sharing the board", () => {
+  it("gives a link to the document as it is, edits and all", async () => {
+    const store = createWorkbenchStore(exampleText, "test.json");
+    store.getState().editField(["knuckle", "hubFace"], "6 1/2");
+    const link = await shareBoard(store, PAGE);
+    if (!link.ok) throw new Error(link.mend);
+    const read = await readShareLink(hashOf(link.url));
+    expect(read?.ok && read.shared.document).toEqual(store.getState().document);
+  });
+
+  it("is refused for a setup with mesh files, and without a setup", async () => {
+    const store = createWorkbenchStore(exampleText, "test.json");
+    store
+      .getState()
+      .insertItem(["truck", "body"], 0, { name: "scan", kind: "mesh", file: "scans/fender.stl" });
+    expect(await shareBoard(store, PAGE)).toMatchObject({
+      ok: false,
+      mend: expect.stringContaining("fender.stl"),
+    });
+    expect(await shareBoard(createWorkbenchStore("{", "none.json"), PAGE)).toMatchObject({ ok: false });
+  });
+});

@@ -1,0 +1,168 @@
+import { describe, expect, it } from "vitest";
+import { demoDocument, lipAlone } from "../../studies/demoModel.ts";
+import { captured, capturedJson } from "../captured.ts";
+import { setupFolder } from "../setupFolder.ts";
+
+const folder = setupFolder();
+const lip = folder.write("lip.json", demoDocument(lipAlone()));
+const high = folder.write("high.json", demoDocument({ truck: { body: [] }, travel: { bump: 16 } }));
+const SIDE_KEYS = [
+  "camber",
+  "steerAngle",
+  "toe",
+  "caster",
+  "kingpinInclination",
+  "scrubRadius",
+  "mechanicalTrail",
+  "halfTrack",
+  "wheelCenter",
+];
+
+/** Cells of comma-separated values as RFC 4180 reads them. */
+function cellsOf(csv: string): string[][] {
+  return csv
+    .trimEnd()
+    .split("\n")
+    .map((line) => [...`${line},`.matchAll(/("(?:[^"]|"")*"|[^,]*),/g)].map((found) => found[1] ?? ""))
+    .map((cells) => cells.map((cell) => cell.replace(/^"|"$/g, "").replaceAll('""', '"')));
+}
+
+describe("sweep --json", () => {
+  const { code, document } = capturedJson(["sweep", lip, "--steps", "5"]);
+
+  it("has two tables of as many rows as steps, both ends included, in the file's units", () => {
+    expect(code).toBe(0);
+    expect(Object.keys(document)).toEqual(["units", "byTravel", "bySteer"]);
+    expect(document.byTravel.map((row: { travel: number }) => row.travel)).toEqual([
+      expect.closeTo(-3.75, 12),
+      expect.closeTo(-1.9375, 12),
+      expect.closeTo(-0.125, 12),
+      expect.closeTo(1.6875, 12),
+      expect.closeTo(3.5, 12),
+    ]);
+    expect(document.bySteer.map((row: { steer: number }) => row.steer)).toEqual([-1, -0.5, 0, 0.5, 1]);
+    expect(capturedJson(["sweep", high]).document.bySteer).toHaveLength(25);
+  });
+
+  it("has exactly the keys it promises in a row", () => {
+    for (const row of [...document.byTravel, ...document.bySteer]) {
+      expect(Object.keys(row)).toEqual(["travel", "steer", "status", "left", "right", "gaps"]);
+      expect(row.status).toBe("ok");
+      for (const side of ["left", "right"]) expect(Object.keys(row[side])).toEqual(SIDE_KEYS);
+      expect(row.gaps.map((gap: object) => Object.keys(gap))).toEqual(
+        new Array(2).fill(["part", "side", "gap"]),
+      );
+    }
+  });
+
+  it("agrees with `pose` at the same poses", () => {
+    const row = document.bySteer[3];
+    const { document: pose } = capturedJson(["pose", lip, "--steer", "0.5"]);
+    const { halfTrack, ...same } = row.right;
+    expect(pose.right).toMatchObject(same);
+    expect(halfTrack).toBe(-pose.right.contactPatch[1]);
+    expect(row.gaps.map((g: { gap: number }) => g.gap)).toEqual(pose.gaps.map((g: { gap: number }) => g.gap));
+  });
+
+  it("gives rows out of reach their joint and no numbers, exit 1", () => {
+    const { code, document } = capturedJson(["sweep", high, "--steps", "9"]);
+    expect(code).toBe(1);
+    const out = document.byTravel.filter((row: { status: string }) => row.status !== "ok");
+    expect(out.length).toBeGreaterThan(0);
+    for (const row of out) {
+      expect(row).toEqual({
+        travel: expect.any(Number),
+        steer: 0,
+        status: "out of reach",
+        side: "left",
+        joint: "lower ball joint",
+        along: "travel",
+        startsAt: expect.any(Number),
+      });
+      expect(row.startsAt).toBeLessThan(row.travel);
+      expect(row.startsAt).toBeGreaterThan(10);
+    }
+    expect(document.bySteer.every((row: { status: string }) => row.status === "ok")).toBe(true);
+  });
+});
+
+describe("sweep --csv", () => {
+  const quotedName = folder.write(
+    "quoted.json",
+    demoDocument({
+      truck: { body: [{ name: 'lip, "front"', kind: "path", radius: 0.1, points: [[0, 36, 30]] }] },
+    }),
+  );
+
+  it("names units in its header and has every number of the tables", () => {
+    const { code, out } = captured(["sweep", lip, "--steps", "3", "--csv"]);
+    expect(code).toBe(0);
+    const [header, ...rows] = cellsOf(out);
+    if (!header) throw new Error("no header");
+    expect(header.slice(0, 4)).toEqual(["along", "travel (in)", "steer (share of lock)", "status"]);
+    for (const name of [
+      "left camber (deg)",
+      "right halfTrack (in)",
+      "left wheelCenter Z (in)",
+      "right gap to fender lip (in)",
+    ]) {
+      expect(header).toContain(name);
+    }
+    expect(rows).toHaveLength(6);
+    for (const row of rows) expect(row).toHaveLength(header.length);
+    const { document } = capturedJson(["sweep", lip, "--steps", "3"]);
+    const last = rows[5] ?? [];
+    const cell = (name: string) => Number(last[header.indexOf(name)]);
+    expect(last.slice(0, 4)).toEqual(["steer", "0", "1", "ok"]);
+    expect(cell("left camber (deg)")).toBe(document.bySteer[2].left.camber);
+    expect(cell("right wheelCenter Y (in)")).toBe(document.bySteer[2].right.wheelCenter[1]);
+    expect(cell("right gap to fender lip (in)")).toBe(document.bySteer[2].gaps[1].gap);
+  });
+
+  it("quotes names that hold commas and quotes", () => {
+    const [header, row] = cellsOf(captured(["sweep", quotedName, "--steps", "2", "--csv"]).out);
+    expect(header).toContain('left gap to lip, "front" (in)');
+    expect(row).toHaveLength(header?.length ?? 0);
+  });
+
+  it("leaves the numbers of a row out of reach empty and names the joint", () => {
+    const { code, out } = captured(["sweep", high, "--steps", "9", "--csv"]);
+    expect(code).toBe(1);
+    const [header, ...rows] = cellsOf(out);
+    const bad = rows.find((row) => row[3] !== "ok");
+    expect(bad?.[3]).toBe("left lower ball joint out of reach");
+    expect(bad?.slice(4).every((cell) => cell === "")).toBe(true);
+    expect(bad).toHaveLength(header?.length ?? 0);
+    expect(out).not.toMatch(/NaN|undefined|Infinity|null/);
+  });
+});
+
+describe("sweep for a person", () => {
+  it("shows both tables with units, one by travel for both sides of a mirrored truck", () => {
+    const { code, out } = captured(["sweep", lip, "--steps", "3"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^By travel, steering straight ahead, either side\n *Travel \(in\) +Camber \(deg\)/m);
+    expect(out).toMatch(
+      /^By steering at travel 0, \+ = left turn, left side\n *Steer \(lock\) +Camber \(deg\)/m,
+    );
+    expect(out).toMatch(/^By steering at travel 0, \+ = left turn, right side$/m);
+    expect(out.split("\n")[1]).toMatch(/^Closest in these rows: the fender lip on the (left|right) is /);
+  });
+
+  it("shows dashes and says why where rows cannot be reached", () => {
+    const { code, out } = captured(["sweep", high, "--steps", "9"]);
+    expect(code).toBe(1);
+    expect(out).toMatch(/\d of 18 rows cannot be reached \(left lower ball joint\)/);
+    expect(out).toMatch(/^ +16 +- +-/m);
+  });
+
+  it("says with its exit code that a row rubs", () => {
+    const rubbing = folder.write(
+      "rubbing.json",
+      demoDocument({ truck: { body: [{ name: "peg", kind: "path", radius: 1, points: [[0, 32, 27]] }] } }),
+    );
+    const { code, out } = captured(["sweep", rubbing, "--steps", "3"]);
+    expect(code).toBe(1);
+    expect(out).toMatch(/the peg on the left rubs by/);
+  });
+});
