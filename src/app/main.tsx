@@ -9,6 +9,7 @@ import { openSharedLink } from "./shell/share/openSharedLink.ts";
 import { saveFile } from "./shell/share/saveFile.ts";
 import { shortcutKeys } from "./shell/shortcutKeys.ts";
 import { startStorage } from "./shell/storage/pageStorage.ts";
+import { hashOf, tellAddress } from "./state/address.ts";
 import { workbench } from "./state/workbench.ts";
 import { runChecks } from "./work/runChecks.ts";
 import { workerChecker } from "./work/workerChecker.ts";
@@ -18,9 +19,10 @@ if (!root) throw new Error("main: the page has no #root to put the workbench in"
 
 /** A link's setup is put on the board once; then the hash goes, or a reload would put it over what was done to it. */
 async function openLink(): Promise<void> {
-  if (await openSharedLink(workbench, location.hash)) {
-    history.replaceState(history.state, "", location.pathname + location.search);
-  }
+  const station = await openSharedLink(workbench, location.hash);
+  if (station === null) return;
+  history.replaceState(history.state, "", hashOf({ station, layer: null }));
+  tellAddress();
 }
 
 applyTheme(workbench, document.documentElement);

@@ -18,37 +18,43 @@ const Stage = memo(lazy(() => import("../stage/Stage.tsx")));
 
 export type StagePanelProps = {
   truck: Truck;
+  /** One knuckle is drawn alone, for who builds it. */
+  isAlone: boolean;
 };
 
 /** The picture of the truck, or why there is none. Everything beside it works without. */
-export function StagePanel({ truck }: StagePanelProps) {
+export function StagePanel({ truck, isAlone }: StagePanelProps) {
   const [isDrawable] = useState(canDraw);
   // Drawn when keys and answers have had their turn: building its solids takes long.
   const drawn = useDeferredValue(truck);
   const isWell = useWorkbench((s) => s.view === "well");
   const hasDimensions = useStage((s) => s.hasDimensions);
   return (
-    <section className="stage-panel" aria-label="The truck">
+    <section className="stage-panel" aria-label={isAlone ? "The knuckle" : "The truck"}>
       {isDrawable ? (
         <>
           <div className="stage-bar">
-            <ViewButtons />
-            <ShowMenu truck={truck} />
-            <StageTools truck={truck} />
+            <ViewButtons isAlone={isAlone} />
+            {!isAlone && <ShowMenu truck={truck} />}
+            <StageTools truck={truck} isAlone={isAlone} />
           </div>
           <div className="stage-frame">
             <StageBoundary>
               <Suspense fallback={<p className="stage-message">Setting up the drawing…</p>}>
-                <Stage truck={drawn} />
+                <Stage truck={drawn} isAlone={isAlone} />
               </Suspense>
             </StageBoundary>
-            {(isWell || hasDimensions) && <WheelButtons />}
+            {(isWell || hasDimensions || isAlone) && <WheelButtons />}
             <p className="stage-hint">drag to turn, scroll to zoom</p>
           </div>
-          <HandleStrip />
-          <WipeStrip truck={truck} />
-          <EnvelopeStrip truck={truck} />
-          <SectionStrip truck={truck} />
+          {!isAlone && (
+            <>
+              <HandleStrip />
+              <WipeStrip truck={truck} />
+              <EnvelopeStrip truck={truck} />
+              <SectionStrip truck={truck} />
+            </>
+          )}
         </>
       ) : (
         <p className="stage-message">

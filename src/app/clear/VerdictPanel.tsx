@@ -52,9 +52,11 @@ export function VerdictPanel() {
           {check.status === "failed" && `The check could not be finished: ${check.message}`}
         </p>
       </div>
-      <DoubtNotes doubts={doubts} canConfirm />
-      <ConfirmedNotes truck={truck} />
-      <ExampleFields truck={truck} />
+      <div className="verdict-notes">
+        <DoubtNotes doubts={doubts} canConfirm />
+        <ConfirmedNotes truck={truck} />
+        <ExampleFields truck={truck} />
+      </div>
       {report && (
         <ReachLimits
           truck={truck}

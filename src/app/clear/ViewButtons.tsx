@@ -10,14 +10,19 @@ const VIEWS: readonly { readonly name: ViewName; readonly label: string; readonl
   { name: "well", label: "Wheel well", short: "Well" },
 ];
 
+export type ViewButtonsProps = {
+  /** Only a knuckle is drawn: it has no wheel well. */
+  isAlone: boolean;
+};
+
 /** From where the truck is looked at. Pressing the one in use sets it straight again after turning it by hand. */
-export function ViewButtons() {
+export function ViewButtons({ isAlone }: ViewButtonsProps) {
   const view = useWorkbench((s) => s.view);
   const setView = useWorkbench((s) => s.setView);
   return (
     <fieldset className="views">
       <legend className="sr-only">View</legend>
-      {VIEWS.map(({ name, label, short }) => (
+      {VIEWS.filter(({ name }) => !isAlone || name !== "well").map(({ name, label, short }) => (
         <button
           key={name}
           type="button"

@@ -1,4 +1,5 @@
-import { closeLayer, type LayerName } from "./layer.ts";
+import type { LayerName } from "../state/address.ts";
+import { closeLayer } from "./layer.ts";
 
 export type CloseButtonProps = {
   name: LayerName;

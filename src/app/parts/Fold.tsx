@@ -20,6 +20,7 @@ export function Fold({ id, title, note, isOpen = false, children }: FoldProps) {
   return (
     <details
       className="fold"
+      data-fold={id}
       open={open}
       onToggle={(event) => {
         const now = event.currentTarget.open;

@@ -1,7 +1,8 @@
 import "./layerDialog.css";
 import { type ReactNode, useLayoutEffect, useRef } from "react";
 import { createPortal } from "react-dom";
-import { closeLayer, type LayerName, returnFocus } from "./layer.ts";
+import type { LayerName } from "../state/address.ts";
+import { closeLayer, returnFocus } from "./layer.ts";
 
 export type LayerDialogProps = {
   name: LayerName;

@@ -1,35 +1,18 @@
 import "./jumpBar.css";
 
-interface Place {
-  readonly label: string;
-  /** Its heading, or what opens it. */
-  readonly selector: string;
-  /** Only where it is not in sight anyway: on a phone, or on any screen too narrow for three columns. */
-  readonly on?: "phone" | "narrow";
-}
+export type JumpBarProps = {
+  /** What each place is called, and its heading or what opens it (a selector). */
+  places: readonly (readonly [name: string, selector: string])[];
+};
 
-const PLACES: readonly Place[] = [
-  { label: "Truck", selector: "#verdict-title", on: "phone" },
-  { label: "Map", selector: "#map-title", on: "phone" },
-  { label: "Setup", selector: "#setup-title", on: "narrow" },
-  { label: "Plots", selector: "#plots-title" },
-  { label: "Variants", selector: "#variants-title" },
-  { label: "Fan a field", selector: ".fan > summary" },
-];
-
-/** Ways to what lies below the screen. On a phone it stays at the thumb, with every part of the page. */
-export function JumpBar() {
+/** Ways to what lies below the screen at a station. */
+export function JumpBar({ places }: JumpBarProps) {
   return (
-    <nav className="jump-bar" aria-label="Parts of the page">
-      <span className="jump-word">Below:</span>
-      {PLACES.map(({ label, selector, on }) => (
-        <button
-          key={label}
-          type="button"
-          className={on ? `jump jump-${on}` : "jump"}
-          onClick={() => goTo(selector)}
-        >
-          {label}
+    <nav className="jump-bar" aria-label="On this page">
+      <span className="jump-word">On this page:</span>
+      {places.map(([name, selector]) => (
+        <button key={name} type="button" className="jump" onClick={() => goTo(selector)}>
+          {name}
         </button>
       ))}
     </nav>

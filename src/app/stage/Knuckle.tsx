@@ -16,13 +16,18 @@ import { usePoseSync } from "./usePoseSync.ts";
 export type KnuckleProps = {
   truck: Truck;
   side: Side;
+  /** No wheel stands on it: the steering axis is drawn no farther than the part. Default false. */
+  isAlone?: boolean;
 };
+
+/** mm below the lower ball joint that the axis of a knuckle drawn alone goes. */
+const REACH_ALONE = 90;
 
 /**
  * The knuckle with what rides on it, and the steering axis as a center line. In its true size where the setup gives
  * hardware; else a likeness of one.
  */
-export function Knuckle({ truck, side }: KnuckleProps) {
+export function Knuckle({ truck, side, isAlone = false }: KnuckleProps) {
   const { knuckle, hardware } = truck.setup;
   const geometry = useGeometry(
     () => (hardware ? knuckleBodyGeometry(knuckle, hardware) : knuckleGeometry(knuckle)),
@@ -38,7 +43,7 @@ export function Knuckle({ truck, side }: KnuckleProps) {
     <group ref={group} matrixAutoUpdate={false}>
       <Solid geometry={geometry} tone="knuckle" />
       {hardware && <Brake knuckle={knuckle} hardware={hardware} />}
-      <SteeringAxis span={knuckle.span} reach={truck.model.tire.loadedRadius} />
+      <SteeringAxis span={knuckle.span} reach={isAlone ? REACH_ALONE : truck.model.tire.loadedRadius} />
     </group>
   );
 }

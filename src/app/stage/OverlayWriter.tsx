@@ -17,6 +17,8 @@ import { wipeLayer } from "./wipeLayer.ts";
 
 export type OverlayWriterProps = {
   truck: Truck;
+  /** The knuckle is drawn alone: nothing of the truck around it is written. */
+  isAlone: boolean;
   /** The drawing laid over the canvas; this component owns what is in it. */
   overlay: RefObject<SVGSVGElement | null>;
   /** The button that goes to the worst pose; it is placed and named here. */
@@ -38,7 +40,7 @@ const NARROW = 480;
 const projected = new Vector3();
 
 /** Writes on the picture, with each frame that is drawn: the section, dimensions, marks of gaps, and the axes. */
-export function OverlayWriter({ truck, overlay, toWorst }: OverlayWriterProps) {
+export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWriterProps) {
   const invalidate = useThree((s) => s.invalidate);
   const written = useRef<Layers | null>(null);
 
@@ -49,20 +51,23 @@ export function OverlayWriter({ truck, overlay, toWorst }: OverlayWriterProps) {
     const axes = axesSketch(svg);
     written.current = {
       axes,
-      layers: [
-        sectionLayer(svg),
-        wipeLayer(svg),
-        dimensionLayer(svg),
-        jointLayer(svg),
-        gapLayer(svg, button),
-      ],
+      layers: isAlone
+        ? [dimensionLayer(svg, true)]
+        : [
+            sectionLayer(svg),
+            wipeLayer(svg),
+            dimensionLayer(svg, false),
+            jointLayer(svg),
+            gapLayer(svg, button),
+          ],
     };
     invalidate();
     return () => {
       svg.replaceChildren();
+      button.hidden = true;
       written.current = null;
     };
-  }, [overlay, toWorst, invalidate]);
+  }, [overlay, toWorst, isAlone, invalidate]);
 
   // The pose asks for its own frames; these have none but what is asked for here.
   useEffect(() => {

@@ -18,20 +18,22 @@ quietClock();
 
 export type StageProps = {
   truck: Truck;
+  /** One knuckle is drawn alone. */
+  isAlone: boolean;
 };
 
 /** The truck in three dimensions, with what is written on the picture laid over it. Draws only when something changed. */
-export default function Stage({ truck }: StageProps) {
+export default function Stage({ truck, isAlone }: StageProps) {
   const frame = useRef<HTMLDivElement>(null);
   const overlay = useRef<SVGSVGElement>(null);
   const toWorst = useRef<HTMLButtonElement>(null);
-  const hasHandles = useStage((s) => s.hasHandles);
+  const hasHandles = useStage((s) => s.hasHandles) && !isAlone;
   return (
     <div
       ref={frame}
       className="stage"
       role="application"
-      aria-label="Picture of the truck: arrow keys turn it, plus and minus zoom"
+      aria-label={`Picture of the ${isAlone ? "knuckle" : "truck"}: arrow keys turn it, plus and minus zoom, F fills the window`}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned and zoomed by keys
       tabIndex={0}
     >
@@ -41,8 +43,8 @@ export default function Stage({ truck }: StageProps) {
         dpr={[1, 2]}
         camera={{ up: [0, 0, 1], position: [4000, 3000, 2000], near: 10, far: 14000 }}
       >
-        <StageScene truck={truck} />
-        <OverlayWriter truck={truck} overlay={overlay} toWorst={toWorst} />
+        <StageScene truck={truck} isAlone={isAlone} />
+        <OverlayWriter truck={truck} isAlone={isAlone} overlay={overlay} toWorst={toWorst} />
         <PictureTaker truck={truck} overlay={overlay} />
         <StageKeys target={frame} />
         <RedrawOnRestore />

@@ -1,6 +1,7 @@
 import type { OrbitControls } from "@react-three/drei/core/OrbitControls.js";
 import { useThree } from "@react-three/fiber";
 import { type ComponentRef, type RefObject, useEffect } from "react";
+import { setStage } from "../state/stageSettings.ts";
 
 export type StageKeysProps = {
   /** The element that has the focus when the keys are meant for the picture. */
@@ -11,7 +12,7 @@ export type StageKeysProps = {
 const TURN = Math.PI / 24;
 const ZOOM = 1.15;
 
-/** Turns and zooms the picture by keys: arrows turn, plus and minus zoom. */
+/** Turns and zooms the picture by keys: arrows turn, plus and minus zoom, F fills the window with it. */
 export function StageKeys({ target }: StageKeysProps) {
   const get = useThree((s) => s.get);
   useEffect(() => {
@@ -34,6 +35,7 @@ export function StageKeys({ target }: StageKeysProps) {
       else if (event.key === "ArrowDown") controls.setPolarAngle(Math.min(Math.PI, polar + TURN));
       else if (event.key === "+" || event.key === "=") zoomBy(ZOOM);
       else if (event.key === "-") zoomBy(1 / ZOOM);
+      else if (event.key === "f") setStage(({ isFilled }) => ({ isFilled: !isFilled }));
       else return;
       event.preventDefault();
       invalidate();

@@ -1,3 +1,4 @@
+import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { BodySide } from "./BodySide.tsx";
 import { SHOWN } from "./drawStage.ts";
@@ -7,6 +8,8 @@ import { FrontEndSide } from "./FrontEndSide.tsx";
 import { Ghost } from "./Ghost.tsx";
 import { InkProvider } from "./InkProvider.tsx";
 import { JointCones } from "./JointCones.tsx";
+import { Knuckle } from "./Knuckle.tsx";
+import { MirroredSide } from "./MirroredSide.tsx";
 import { SectionClip } from "./SectionClip.tsx";
 import { Springs } from "./Springs.tsx";
 import { SteeringLink } from "./SteeringLink.tsx";
@@ -14,15 +17,34 @@ import { ViewCamera } from "./ViewCamera.tsx";
 
 export type StageSceneProps = {
   truck: Truck;
+  /** One knuckle alone, with what rides on it, for who builds it. */
+  isAlone: boolean;
 };
 
 /** Everything on the stage, in vehicle axes and mm. */
-export function StageScene({ truck }: StageSceneProps) {
+export function StageScene({ truck, isAlone }: StageSceneProps) {
+  const side = useStage((s) => s.side);
   return (
     <InkProvider>
-      <ViewCamera truck={truck} />
+      <ViewCamera truck={truck} isAlone={isAlone} />
       <hemisphereLight position={[0, 0, 1]} args={["#ffffff", "#b9b4a8", 2.4]} />
       <directionalLight position={[2000, 3000, 4000]} intensity={0.9} />
+      {isAlone ? (
+        <group name={SHOWN}>
+          <MirroredSide side={side}>
+            <Knuckle truck={truck} side={side} isAlone />
+          </MirroredSide>
+        </group>
+      ) : (
+        <WholeTruck truck={truck} />
+      )}
+    </InkProvider>
+  );
+}
+
+function WholeTruck({ truck }: { truck: Truck }) {
+  return (
+    <>
       <Floor truck={truck} />
       <group name={SHOWN}>
         <SteeringLink truck={truck} />
@@ -36,6 +58,6 @@ export function StageScene({ truck }: StageSceneProps) {
       <BodySide truck={truck} side="right" />
       <Ghost truck={truck} />
       <SectionClip />
-    </InkProvider>
+    </>
   );
 }

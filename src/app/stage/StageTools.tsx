@@ -7,6 +7,8 @@ import { usePlay } from "./usePlay.ts";
 
 export type StageToolsProps = {
   truck: Truck;
+  /** Only a knuckle is drawn, which looks the same at any height. */
+  isAlone: boolean;
 };
 
 const PLAYS: readonly { readonly play: Play; readonly label: string; readonly name: string }[] = [
@@ -15,8 +17,9 @@ const PLAYS: readonly { readonly play: Play; readonly label: string; readonly na
 ];
 
 /** Plays the truck through its height or its steering, and takes the stage's picture. */
-export function StageTools({ truck }: StageToolsProps) {
+export function StageTools({ truck, isAlone }: StageToolsProps) {
   const playing = useStage((s) => s.play);
+  const isFilled = useStage((s) => s.isFilled);
   const [failure, setFailure] = useState<string | null>(null);
   usePlay();
   const picture = async () => {
@@ -30,7 +33,7 @@ export function StageTools({ truck }: StageToolsProps) {
   };
   return (
     <div className="stage-tools">
-      {PLAYS.map(({ play, label, name }) => {
+      {(isAlone ? [] : PLAYS).map(({ play, label, name }) => {
         const isOn = playing === play;
         return (
           <button
@@ -49,6 +52,15 @@ export function StageTools({ truck }: StageToolsProps) {
       })}
       <button type="button" className="stage-tool" aria-label="Save the picture as PNG" onClick={picture}>
         PNG
+      </button>
+      <button
+        type="button"
+        className="stage-tool"
+        aria-pressed={isFilled}
+        title={isFilled ? "Escape gives the page back" : "F, while the picture has the focus"}
+        onClick={() => setStage({ isFilled: !isFilled })}
+      >
+        {isFilled ? "Back to the page" : "Fill window"}
       </button>
       {failure && <p role="alert">The picture could not be saved: {failure}</p>}
     </div>

@@ -7,6 +7,7 @@ import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { type Extent, extentOf } from "./extent.ts";
 import { fitZoom } from "./fitZoom.ts";
+import { knuckleExtent } from "./knuckleExtent.ts";
 import { viewDirection } from "./viewDirections.ts";
 import { wellExtent } from "./wellExtent.ts";
 
@@ -15,6 +16,8 @@ const DIMENSION_WIDTH = 120;
 
 export type ViewCameraProps = {
   truck: Truck;
+  /** Only one knuckle is drawn, always with its dimensions. */
+  isAlone: boolean;
 };
 
 /** mm from the truck's middle to the eye. The projection is parallel: only what is cut off depends on it. */
@@ -24,14 +27,14 @@ const DISTANCE = 6000;
 const WELL_DISTANCE = 1.3;
 
 /** Stands where the chosen view is taken from, holds the whole truck, and lets a hand turn it from there. */
-export function ViewCamera({ truck }: ViewCameraProps) {
+export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
   const camera = useThree((s) => s.camera) as OrthographicCamera;
   const size = useThree((s) => s.size);
   const invalidate = useThree((s) => s.invalidate);
   const view = useWorkbench((s) => s.view);
   const viewsAsked = useWorkbench((s) => s.viewsAsked);
   const side = useStage((s) => s.side);
-  const hasDimensions = useStage((s) => s.hasDimensions);
+  const hasDimensions = useStage((s) => s.hasDimensions) || isAlone;
   const room = hasDimensions ? Math.max(0.6, 1 - DIMENSION_WIDTH / size.width) : 1;
   const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
   const fitted = useRef<{ readonly extent: Extent; readonly zoom: number } | null>(null);
@@ -41,8 +44,12 @@ export function ViewCamera({ truck }: ViewCameraProps) {
   // A variant is looked at from where the truck it varies was; another file is looked at afresh.
   // biome-ignore lint/correctness/useExhaustiveDependencies: asking again, or opening another file, sets the view anew
   useLayoutEffect(() => {
-    const isWell = view === "well";
-    const extent = isWell ? wellExtent(shown.current, side) : extentOf(shown.current);
+    const isWell = view === "well" && !isAlone;
+    const extent = isAlone
+      ? knuckleExtent(shown.current, side)
+      : isWell
+        ? wellExtent(shown.current, side)
+        : extentOf(shown.current);
     const { min, max } = extent;
     const [x, y, z] = viewDirection(view, side);
     const distance = isWell ? WELL_DISTANCE * shown.current.model.tire.freeRadius : DISTANCE;
@@ -58,7 +65,7 @@ export function ViewCamera({ truck }: ViewCameraProps) {
     controls.current?.target.set(...middle);
     controls.current?.update();
     invalidate();
-  }, [camera, invalidate, view, viewsAsked, side, truck.file]);
+  }, [camera, invalidate, view, viewsAsked, side, truck.file, isAlone]);
 
   // A new size, or room for dimensions, keeps the direction and how far in a hand has zoomed.
   useLayoutEffect(() => {

@@ -1,8 +1,9 @@
 import { shownPose } from "../state/shown.ts";
 import { otherPose, otherTruck } from "./otherTruck.ts";
 import { type DimensionMark, dimensionMark } from "./overlay/dimensionMark.ts";
-import { type DimensionInputs, dimensionsAt } from "./overlay/dimensions.ts";
+import { type Dimension, type DimensionInputs, dimensionsAt } from "./overlay/dimensions.ts";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
+import { knuckleDimensions } from "./overlay/knuckleDimensions.ts";
 import { layOutDimension } from "./overlay/layOutDimension.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
@@ -11,13 +12,17 @@ import { worstDimension } from "./worstDimension.ts";
 /** Pixels. In a picture no wider, small dimensions would lie on each other; their numbers stand in the tables. */
 const NARROW = 480;
 
-/** The truck's dimensions, drawn as a drawing has them. */
-export function dimensionLayer(svg: SVGSVGElement): OverlayLayer {
+/** Dimensions of the truck, or of its knuckle alone, drawn as a drawing has them. */
+export function dimensionLayer(svg: SVGSVGElement, isAlone: boolean): OverlayLayer {
   const group = svgElement(svg, "g");
   const marks: DimensionMark[] = [];
   return {
     write(view) {
-      const dimensions = view.settings.hasDimensions && view.settings.roll === 0 ? shownDimensions(view) : [];
+      const dimensions = isAlone
+        ? dimensionsAlone(view)
+        : view.settings.hasDimensions && view.settings.roll === 0
+          ? shownDimensions(view)
+          : [];
       while (marks.length < dimensions.length) marks.push(dimensionMark(group));
       for (const [i, mark] of marks.entries()) {
         const dimension = dimensions[i];
@@ -31,6 +36,11 @@ export function dimensionLayer(svg: SVGSVGElement): OverlayLayer {
       }
     },
   };
+}
+
+function dimensionsAlone({ truck, state, settings, format }: OverlayView): Dimension[] {
+  const pose = shownPose(state);
+  return pose?.ok ? knuckleDimensions({ truck, pose, side: settings.side, format }) : [];
 }
 
 function shownDimensions({ truck, state, settings, format, width }: OverlayView) {

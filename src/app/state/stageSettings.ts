@@ -35,6 +35,8 @@ export interface StageSettings {
   /** Cuts the truck; what stands before it, as seen by the eye, is left out. */
   readonly section: SectionPlane | null;
   readonly play: Play | null;
+  /** The picture and what moves it fill the window. */
+  readonly isFilled: boolean;
 }
 
 export const stageSettings = createStore<StageSettings>()(() => ({
@@ -50,6 +52,7 @@ export const stageSettings = createStore<StageSettings>()(() => ({
   envelope: null,
   section: null,
   play: null,
+  isFilled: false,
 }));
 
 /** Changes some of them. */

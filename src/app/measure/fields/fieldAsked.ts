@@ -1,5 +1,6 @@
 import { createStore } from "zustand/vanilla";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
+import { goToStation } from "../../state/address.ts";
 
 /** The field that somebody asked to be shown: its group opens. */
 export const fieldAsked = createStore<{ readonly path: KeyPath | null; readonly asked: number }>()(() => ({
@@ -7,11 +8,12 @@ export const fieldAsked = createStore<{ readonly path: KeyPath | null; readonly 
   asked: 0,
 }));
 
-/** Frames to wait for a group to open and draw its fields. */
-const PATIENCE = 30;
+/** Frames to wait for the station and its group to open and draw their fields. */
+const PATIENCE = 120;
 
-/** Goes to a field: opens its group, scrolls to it and gives it the focus. */
+/** Goes to a field: to where it is measured, opens its group, scrolls to it and gives it the focus. */
 export function goToField(path: KeyPath): void {
+  goToStation("measure");
   fieldAsked.setState((s) => ({ path, asked: s.asked + 1 }));
   let left = PATIENCE;
   const look = () => {

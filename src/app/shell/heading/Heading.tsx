@@ -1,6 +1,4 @@
 import "./heading.css";
-import { CounterButton } from "../../show/counter/CounterButton.tsx";
-import { SheetButton } from "../../show/counter/SheetButton.tsx";
 import { isDirty } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { FileButtons } from "./FileButtons.tsx";
@@ -31,8 +29,6 @@ export function Heading() {
         <StepButtons />
         <div className="heading-acts">
           <FileButtons />
-          {truck && <CounterButton />}
-          {truck && <SheetButton />}
           <Preferences />
         </div>
       </header>

@@ -1,8 +1,12 @@
 import { documentText } from "../../../setup/documentText.ts";
+import { addressOf, hashOf, type Station } from "../../state/address.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
 
 /** Before the packed setup in a link's hash: what it is and the version of the packing. */
 const PREFIX = "setup=1.";
+
+/** After it, where in the page it was shared. */
+const AT = "&at=";
 
 /** Characters. Mail and chat programs cut or refuse longer links; browsers take more. */
 export const MAX_LINK_CHARACTERS = 32_000;
@@ -24,7 +28,7 @@ export interface Shared {
 /**
  * A link that holds the whole setup, variants and all, after its `#`: no server ever sees it. Meshes typed into the setup
  * are in it; mesh files are not, and a setup that needs some is refused.
- * @param page the page's address, whatever its own hash
+ * @param page the page's address; its hash says from which station it is shared
  * @param meshNames mesh files the setup asks for
  */
 export async function shareLink(
@@ -42,7 +46,9 @@ export async function shareLink(
   // The same writing whatever the spaces of the file; it packs better than one line.
   const text = documentText({ file: shared.file, setup: shared.document });
   const packed = await through(new TextEncoder().encode(text), new CompressionStream("deflate-raw"));
-  const url = `${page.split("#", 1)[0]}#${PREFIX}${base64UrlOf(packed)}`;
+  const [below = "", hash = ""] = page.split("#", 2);
+  const at = hashOf({ station: addressOf(hash).station, layer: null }).slice(1);
+  const url = `${below}#${PREFIX}${base64UrlOf(packed)}${AT}${at}`;
   if (url.length > MAX_LINK_CHARACTERS) {
     const mend = `the link would be ${url.length} characters long, and many programs cut links past ${MAX_LINK_CHARACTERS}; send the setup file instead`;
     return { ok: false, mend };
@@ -51,17 +57,20 @@ export async function shareLink(
 }
 
 /** What a hash held; `null` = it is no shared setup at all. */
-export type ReadLink =
+export type ReadLink = { readonly station: Station } & (
   | { readonly ok: true; readonly shared: Shared }
-  | { readonly ok: false; readonly mend: string };
+  | { readonly ok: false; readonly mend: string }
+);
 
 /** Unpacks a hash, with or without its `#`. Never rejects. */
 export async function readShareLink(hash: string): Promise<ReadLink | null> {
-  const text = hash.replace(/^#/, "");
+  const [text = "", at = ""] = hash.replace(/^#/, "").split(AT, 2);
   if (!text.startsWith("setup=")) return null;
+  const { station } = addressOf(at);
   if (!text.startsWith(PREFIX)) {
     return {
       ok: false,
+      station,
       mend: "this link was made by a newer version; reload the page to get it, then open it again",
     };
   }
@@ -69,17 +78,17 @@ export async function readShareLink(hash: string): Promise<ReadLink | null> {
     const bytes = bytesOfBase64Url(text.slice(PREFIX.length));
     const unpacked = await through(bytes, new DecompressionStream("deflate-raw"), MAX_TEXT_CHARACTERS);
     const read = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(unpacked)) as unknown;
-    if (!isObject(read) || !isObject(read.setup) || typeof read.file !== "string") return CUT;
-    return { ok: true, shared: { document: read.setup, file: read.file } };
+    if (!isObject(read) || !isObject(read.setup) || typeof read.file !== "string") return { ...CUT, station };
+    return { ok: true, station, shared: { document: read.setup, file: read.file } };
   } catch {
-    return CUT;
+    return { ...CUT, station };
   }
 }
 
-const CUT: ReadLink = {
+const CUT = {
   ok: false,
   mend: "this link holds no setup that can be read; it may have been cut off on its way, so copy all of it again",
-};
+} as const;
 
 async function through(
   bytes: Uint8Array<ArrayBuffer>,

@@ -1,5 +1,5 @@
 import { lazy, Suspense } from "react";
-import { useLayer } from "../../parts/layer.ts";
+import { useLayer } from "../../state/address.ts";
 
 const CounterView = lazy(async () => ({ default: (await import("./CounterView.tsx")).CounterView }));
 

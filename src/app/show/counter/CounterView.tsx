@@ -1,19 +1,9 @@
-import "./counter.css";
 import { CloseButton } from "../../parts/CloseButton.tsx";
-import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
 import { LayerDialog } from "../../parts/LayerDialog.tsx";
-import { keepTogether } from "../../words/keepTogether.ts";
-import { CounterFigure } from "./CounterFigure.tsx";
-import { comparisonSentences, toldOf } from "./comparisonSentences.ts";
-import { counter } from "./counterStore.ts";
-import { HubFaceSlider } from "./HubFaceSlider.tsx";
+import { CounterBoard } from "./CounterBoard.tsx";
 import { nameWords } from "./nameWords.ts";
-import { picturesOf } from "./pictures.ts";
-import { aboveTitle, frontTitle, gapNote } from "./pictureTitles.ts";
 import { SheetButton } from "./SheetButton.tsx";
-import { type Comparison, useComparison } from "./useComparison.ts";
-import { VariantChoices } from "./VariantChoices.tsx";
-import { VerdictTag } from "./VerdictTag.tsx";
+import { useComparison } from "./useComparison.ts";
 
 /** Two trucks side by side for whoever stands at the counter: pictures, plain words, and one thing to try. */
 export function CounterView() {
@@ -24,79 +14,10 @@ export function CounterView() {
         <h2 id="counter-title" className="layer-title">
           Side by side <small>{comparison ? nameWords(comparison) : "no setup yet"}</small>
         </h2>
+        <SheetButton />
         <CloseButton name="counter" />
       </header>
       {comparison && <CounterBoard comparison={comparison} />}
     </LayerDialog>
-  );
-}
-
-function CounterBoard({ comparison }: { comparison: Comparison }) {
-  const { stances, travel, format, trouble, slider } = comparison;
-  const { front, above, telling } = picturesOf(comparison);
-  const sentences = comparisonSentences(comparison);
-  const told = toldOf(comparison);
-  const at = stances.findIndex((stance) => stance.travel === travel);
-  const failure = told.find(({ answer }) => answer.failure !== null)?.answer.failure;
-  const isDoubted = told.some(({ doubts }) => doubts.length > 0);
-  const slack = slider ? 12.7 : 0;
-  return (
-    <div className="counter-board" data-doubted={isDoubted ? "" : undefined}>
-      <div className="counter-bar">
-        <VariantChoices comparison={comparison} />
-        <fieldset className="counter-stances">
-          <legend className="sr-only">Height</legend>
-          {stances.map((stance) => (
-            <button
-              key={stance.name}
-              type="button"
-              className="button"
-              aria-pressed={stance.travel === travel}
-              onClick={() => counter.setState({ travel: stance.travel })}
-            >
-              {stance.name}
-            </button>
-          ))}
-        </fieldset>
-      </div>
-      <div className="counter-pictures">
-        <CounterFigure
-          {...{ view: "front", content: front, title: frontTitle(comparison), format, slack }}
-          note={`A solid, B dashed; below, their hub faces. ${gapNote(front)}`}
-        />
-        <CounterFigure
-          {...{ view: "above", content: above, title: aboveTitle(telling, comparison), format, slack }}
-          note={`The front of the truck is at the foot. ${gapNote(above)}`}
-        />
-      </div>
-      <HubFaceSlider comparison={comparison} />
-      <section className="counter-words" aria-labelledby="counter-words-title">
-        <h3 id="counter-words-title" className="sr-only">
-          In words
-        </h3>
-        <div className="counter-tags">
-          {told.map((contender) => (
-            <div key={contender.letter} className="counter-told">
-              <VerdictTag {...{ contender, at, travel, format }} />
-              <DoubtNotes doubts={contender.doubts} />
-            </div>
-          ))}
-        </div>
-        <div className="counter-sentences" role="status">
-          {trouble.map((text) => (
-            <p key={text}>This cannot be put together: {text}.</p>
-          ))}
-          {sentences.out && <p>{keepTogether(sentences.out)}</p>}
-          <p>{keepTogether(sentences.steer ?? "Looking how far it steers…")}</p>
-          <p>{keepTogether(sentences.range ?? "Checking every height and steering angle…")}</p>
-          {failure && <p>The check could not be finished: {failure}</p>}
-        </div>
-        <p className="counter-caution">
-          As good as the measurements in the setup. A check that clears does not say that a part or a truck is
-          safe.
-        </p>
-        <SheetButton />
-      </section>
-    </div>
   );
 }

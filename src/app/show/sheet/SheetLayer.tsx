@@ -1,5 +1,5 @@
 import { lazy, Suspense } from "react";
-import { useLayer } from "../../parts/layer.ts";
+import { useLayer } from "../../state/address.ts";
 
 const CustomerSheet = lazy(async () => ({ default: (await import("./CustomerSheet.tsx")).CustomerSheet }));
 

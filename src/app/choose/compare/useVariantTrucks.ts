@@ -1,24 +1,20 @@
-import { memo, useDeferredValue, useMemo } from "react";
+import { useDeferredValue, useMemo } from "react";
 import { variantNames } from "../../../setup/editing/resolveShown.ts";
-import { PlotsPanel } from "../../clear/plots/PlotsPanel.tsx";
-import type { Truck } from "../../state/truck.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useFormat } from "../../state/useFormat.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { FanPanel } from "./FanPanel.tsx";
-import { namedTrucks } from "./otherTrucks.ts";
-import { VariantsPanel } from "./VariantsPanel.tsx";
+import { type NamedTruck, namedTrucks } from "./otherTrucks.ts";
 
-export type ComparisonsProps = {
-  truck: Truck;
-};
+export interface VariantTrucks {
+  /** The setup as it stands, then its variants; the same list until one changes. */
+  readonly columns: readonly NamedTruck[];
+  /** Those of them that stand and are not shown. */
+  readonly others: readonly { readonly name: string; readonly truck: NonNullable<NamedTruck["truck"]> }[];
+  readonly format: LengthFormat;
+}
 
-const Plots = memo(PlotsPanel);
-const Variants = memo(VariantsPanel);
-const Fan = memo(FanPanel);
-
-/** Below the picture, when what is above it has had its turn: plots, variants side by side, and a field fanned over a range. */
-export function Comparisons(props: ComparisonsProps) {
-  const truck = useDeferredValue(props.truck);
+/** The setup and its variants as trucks, made when what is shown has had its turn. */
+export function useVariantTrucks(): VariantTrucks {
   const document = useDeferredValue(useWorkbench((s) => s.document));
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
@@ -39,11 +35,5 @@ export function Comparisons(props: ComparisonsProps) {
       ),
     [columns, variant],
   );
-  return (
-    <>
-      <Plots truck={truck} variants={others} format={format} />
-      <Variants columns={columns} />
-      <Fan truck={truck} />
-    </>
-  );
+  return { columns, others, format };
 }

@@ -1,0 +1,136 @@
+import { lazy, memo, Suspense, useDeferredValue } from "react";
+import { KnucklePanel } from "../build/KnucklePanel.tsx";
+import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
+import { FanPanel } from "../choose/compare/FanPanel.tsx";
+import { useVariantTrucks } from "../choose/compare/useVariantTrucks.ts";
+import { VariantsPanel } from "../choose/compare/VariantsPanel.tsx";
+import { AlignmentPanel } from "../clear/AlignmentPanel.tsx";
+import { AirPanel } from "../clear/air/AirPanel.tsx";
+import { FloorPanel } from "../clear/floor/FloorPanel.tsx";
+import { GapPanel } from "../clear/GapPanel.tsx";
+import { GeometryPanel } from "../clear/geometry/GeometryPanel.tsx";
+import { LimitPanel } from "../clear/limits/LimitPanel.tsx";
+import { MapPanel } from "../clear/map/MapPanel.tsx";
+import { PoseControls } from "../clear/PoseControls.tsx";
+import { PoseSentence } from "../clear/PoseSentence.tsx";
+import { PlotsPanel } from "../clear/plots/PlotsPanel.tsx";
+import { SetupPanel } from "../measure/SetupPanel.tsx";
+import type { Station } from "../state/address.ts";
+import type { Truck } from "../state/truck.ts";
+import { JumpBar } from "./JumpBar.tsx";
+
+// What a customer sees draws its own pictures: loaded where it is asked for.
+const CounterPanel = lazy(async () => ({
+  default: (await import("../show/counter/CounterPanel.tsx")).CounterPanel,
+}));
+
+// These follow when what is above them has had its turn.
+const Plots = memo(PlotsPanel);
+const Variants = memo(VariantsPanel);
+const Fan = memo(FanPanel);
+
+export type StationRoomsProps = {
+  station: Station;
+  truck: Truck;
+};
+
+/** What stands beside the stage at each step of the job. */
+export function StationRooms({ station, truck }: StationRoomsProps) {
+  switch (station) {
+    case "measure":
+      return (
+        <>
+          <SetupPanel truck={truck} />
+          <Controls truck={truck} />
+          <div className="answers">
+            <PoseSentence truck={truck} />
+            <GapPanel truck={truck} />
+            <AlignmentPanel truck={truck} />
+          </div>
+        </>
+      );
+    case "clear":
+      return <ClearRooms truck={truck} />;
+    case "choose":
+      return <ChooseRooms truck={truck} />;
+    case "build":
+      return <KnucklePanel truck={truck} />;
+    case "show":
+      return (
+        <Suspense fallback={<p className="station-wait">Setting up the pictures…</p>}>
+          <CounterPanel />
+        </Suspense>
+      );
+  }
+}
+
+function Controls({ truck }: { truck: Truck }) {
+  return (
+    <div className="controls">
+      <PoseControls truck={truck} />
+    </div>
+  );
+}
+
+function ClearRooms({ truck }: { truck: Truck }) {
+  return (
+    <>
+      <Controls truck={truck} />
+      <div className="answers">
+        <JumpBar
+          places={[
+            ["Map", "#map-title"],
+            ["Nearest", "#gaps-title"],
+            ["Limits", "[data-fold='limits'] > summary"],
+            ["Floor", "[data-fold='floor'] > summary"],
+            ["Air", "[data-fold='air'] > summary"],
+            ["Geometry", "[data-fold='geometry'] > summary"],
+            ["Plots", "#plots-title"],
+          ]}
+        />
+        <PoseSentence truck={truck} />
+        <MapPanel truck={truck} />
+        <GapPanel truck={truck} />
+        <AlignmentPanel truck={truck} />
+        <div className="folds">
+          <LimitPanel truck={truck} />
+          <FloorPanel truck={truck} />
+          <AirPanel truck={truck} />
+          <GeometryPanel truck={truck} />
+        </div>
+      </div>
+    </>
+  );
+}
+
+function ChooseRooms({ truck }: { truck: Truck }) {
+  const { columns } = useVariantTrucks();
+  const later = useDeferredValue(truck);
+  return (
+    <>
+      <Controls truck={truck} />
+      <div className="choices">
+        <JumpBar
+          places={[
+            ["Variants", "#variants-title"],
+            ["Fan a field", ".fan > summary"],
+            ["Alignment card", "#aligning-title"],
+          ]}
+        />
+        <Variants columns={columns} />
+        <Fan truck={later} />
+        <AligningPanel truck={truck} />
+      </div>
+    </>
+  );
+}
+
+/** What is too wide to stand beside the stage; below it. */
+export function RoomsBelow({ station, truck }: StationRoomsProps) {
+  return station === "clear" ? <PlotsBelow truck={truck} /> : null;
+}
+
+function PlotsBelow({ truck }: { truck: Truck }) {
+  const { others, format } = useVariantTrucks();
+  return <Plots truck={useDeferredValue(truck)} variants={others} format={format} />;
+}

@@ -1,0 +1,23 @@
+import "../../parts/layerDialog.css";
+import { CounterBoard } from "./CounterBoard.tsx";
+import { CounterButton } from "./CounterButton.tsx";
+import { nameWords } from "./nameWords.ts";
+import { SheetButton } from "./SheetButton.tsx";
+import { useComparison } from "./useComparison.ts";
+
+/** The station for a customer: two trucks side by side, with the ways to fill the window and to the sheet. */
+export function CounterPanel() {
+  const comparison = useComparison();
+  return (
+    <section className="counter-panel" aria-labelledby="counter-panel-title">
+      <header className="counter-panel-head">
+        <h2 id="counter-panel-title" className="layer-title">
+          Side by side <small>{comparison ? nameWords(comparison) : "no setup yet"}</small>
+        </h2>
+        <CounterButton />
+        <SheetButton />
+      </header>
+      {comparison && <CounterBoard comparison={comparison} />}
+    </section>
+  );
+}

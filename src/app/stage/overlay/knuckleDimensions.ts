@@ -1,0 +1,75 @@
+import { addScaled, mirrorY, scale, type Vec3, vecAt } from "../../../geometry/vec.ts";
+import { angleText } from "../../../studies/wording/angleText.ts";
+import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { POSE } from "../../../suspension/poseRow.ts";
+import type { Dimension, DimensionInputs } from "./dimensions.ts";
+
+/** mm that the rows of dimension lines stand off the part. */
+const ROW = 70;
+
+/** The knuckle's own dimensions, each between what it is measured from: for the part drawn alone. */
+export function knuckleDimensions({
+  truck,
+  pose,
+  side,
+  format,
+}: Pick<DimensionInputs, "truck" | "pose" | "side" | "format">): Dimension[] {
+  const { span, pinHeight, pinLead, hubFace, pinAngle, steeringArm } = truck.setup.knuckle;
+  const { row } = pose[side];
+  const turned = (v: Vec3): Vec3 => (side === "left" ? v : mirrorY(v));
+  const [x, y, z] = [POSE.knuckleX, POSE.knuckleY, POSE.knuckleZ].map((at) => turned(vecAt(row, at))) as [
+    Vec3,
+    Vec3,
+    Vec3,
+  ];
+  const origin = turned(vecAt(row, POSE.lowerBallJoint));
+  /** A point of the knuckle's own axes: forward, outboard, up the steering axis. */
+  const at = (forward: number, out: number, up: number): Vec3 =>
+    addScaled(addScaled(addScaled(origin, x, forward), y, out), z, up);
+  const along = (out: number): Vec3 =>
+    at(pinLead, out * Math.cos(pinAngle), pinHeight - out * Math.sin(pinAngle));
+  const [arm, , armUp] = steeringArm;
+  const inward = (far: number) => scale(y, -far);
+  return [
+    linear(
+      at(0, 0, 0),
+      at(0, 0, span),
+      `span ${lengthText(span, format)}`,
+      inward(2.2 * ROW),
+      scale(x, 2.2 * ROW),
+    ),
+    linear(
+      at(0, 0, 0),
+      at(0, 0, pinHeight),
+      `pin height ${lengthText(pinHeight, format)}`,
+      inward(ROW),
+      scale(x, ROW),
+    ),
+    linear(
+      along(0),
+      along(hubFace),
+      `hub face ${lengthText(hubFace, format)}`,
+      scale(z, span - pinHeight + 1.2 * ROW),
+      scale(x, 2 * ROW),
+    ),
+    linear(
+      at(0, steeringArm[1], armUp),
+      at(arm, steeringArm[1], armUp),
+      `steering arm ${lengthText(Math.abs(arm), format)} ${arm < 0 ? "back" : "forward"}`,
+      scale(z, -(armUp + 0.8 * ROW)),
+      inward(ROW),
+    ),
+    {
+      kind: "angle",
+      vertex: along(0),
+      from: y,
+      to: addScaled(scale(y, Math.cos(pinAngle)), z, -Math.sin(pinAngle)),
+      radius: hubFace + ROW,
+      text: `pin ${angleText(pinAngle)}`,
+    },
+  ];
+}
+
+function linear(from: Vec3, to: Vec3, text: string, ...asides: Vec3[]): Dimension {
+  return { kind: "linear", from, to, asides, text };
+}
