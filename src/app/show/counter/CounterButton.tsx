@@ -4,7 +4,7 @@ import { openLayer } from "../../parts/layer.ts";
 export function CounterButton() {
   return (
     <button type="button" className="button" onClick={() => openLayer("counter")}>
-      Fill the window
+      Counter view
     </button>
   );
 }

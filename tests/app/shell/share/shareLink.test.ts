@@ -7,7 +7,7 @@ import { MAX_LINK_CHARACTERS, readShareLink, shareLink } from "../../../../src/a
 import { createWorkbenchStore } from "../../../../src/app/state/workbenchStore.ts";
 import { exampleText } from "../../exampleText.ts";
 
-const PAGE = "https://example.org/wellsweep/?x=1#old";
+const PAGE = "https://example.org/wellsweep/?x=1#choose";
 const demo = JSON.parse(
   readFileSync(new URL("../../../../shared/half-ton-on-air.json", import.meta.url), "utf8"),
 );
@@ -23,10 +23,11 @@ const hashOf = (url: string) => url.slice(url.indexOf("#"));
 describe("a share link", () => {
   it("holds the whole example, after the page's own address, in letters that any program leaves alone", async () => {
     const url = await linkOf(demo);
-    expect(url).toMatch(/^https:\/\/example\.org\/wellsweep\/\?x=1#setup=1\.[\w-]+$/);
+    expect(url).toMatch(/^https:\/\/example\.org\/wellsweep\/\?x=1#setup=1\.[\w-]+&at=choose$/);
     expect(url.length).toBeLessThan(2500);
     expect(await readShareLink(hashOf(url))).toEqual({
       ok: true,
+      station: "choose",
       shared: { document: demo, file: "f.json" },
     });
   });
@@ -86,7 +87,7 @@ describe("a share link", () => {
   it("opens as another setup, and undo brings back the one before", async () => {
     const store = createWorkbenchStore(exampleText, "test.json");
     const before = store.getState();
-    expect(await openSharedLink(store, hashOf(await linkOf(demo)))).toBe(true);
+    expect(await openSharedLink(store, hashOf(await linkOf(demo)))).toBe("choose");
     expect(store.getState().truck?.setup.name).toBe(demo.name);
     expect(store.getState().documentId).not.toBe(before.documentId);
     store.getState().undo();
@@ -96,10 +97,10 @@ describe("a share link", () => {
   it("that cannot be read leaves the board as it is and says why", async () => {
     const store = createWorkbenchStore(exampleText, "test.json");
     const { document } = store.getState();
-    expect(await openSharedLink(store, "#setup=1.zzz")).toBe(true);
+    expect(await openSharedLink(store, "#setup=1.zzz")).toBe("clear");
     expect(store.getState().document).toBe(document);
     expect(store.getState().refusal?.issues[0]).toMatchObject({ file: "shared link" });
-    expect(await openSharedLink(store, "#top")).toBe(false);
+    expect(await openSharedLink(store, "#top")).toBeNull();
   });
 });
 
