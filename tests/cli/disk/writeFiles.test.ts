@@ -8,6 +8,7 @@ import {
   realpathSync,
   statSync,
   symlinkSync,
+  unlinkSync,
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
@@ -183,23 +184,31 @@ describe("of several files", () => {
     );
   });
 
-  it("where the last step fails after another's, says which are written and which are not", () => {
-    const blocks = {
-      file: at("b.stl"),
-      get bytes() {
-        mkdirSync(at("b.stl/full"), { recursive: true }); // after it was looked at
-        return Buffer.from("new");
-      },
-    };
-    const outs = [
-      { file: at("a.stl"), bytes: Buffer.from("new") },
-      blocks,
-      { file: at("c.stl"), bytes: blocks.bytes },
-    ];
-    put("a.stl", OURS);
-    expect(statSync(at("b.stl")).isDirectory()).toBe(true);
-    expect(writtenAs(outs)).toBe("b.stl: is a folder; name a file inside it");
-  });
+  it.each([
+    ["first", "a.stl", "nothing was written, and what was there stays as it was"],
+    ["second", "b.stl", 'written: "a.stl"; not written: "b.stl", "c.stl"'],
+  ])(
+    "where the %s renaming fails, says which are written and which are not, and leaves no parts",
+    (_, name, told) => {
+      put("a.stl", OURS);
+      const outs: readonly OutFile[] = ["a.stl", "b.stl", "c.stl"].map((file) => ({
+        file: at(file),
+        get bytes() {
+          // The last is asked for its bytes once the others lie beside their places: looked at for the last time.
+          if (file === "c.stl") {
+            if (existsSync(at(name))) unlinkSync(at(name));
+            mkdirSync(at(`${name}/full`), { recursive: true });
+          }
+          return Buffer.from("new");
+        },
+      }));
+      const said = writtenAs(outs).replaceAll(`${folder}/`, "");
+      expect(said).toBe(`${name}: is a folder; name a file inside it; ${told}`);
+      // The folder in the way, and what came before it: no part lies beside.
+      expect(readdirSync(folder).sort()).toEqual(name === "a.stl" ? ["a.stl"] : ["a.stl", "b.stl"]);
+      if (name === "b.stl") expect(content("a.stl")).toBe("new");
+    },
+  );
 });
 
 describe("a name that cannot be written to is refused with the reason", () => {
