@@ -24,13 +24,20 @@ export function drawnMapOf(model: Model, budget: Budget): DrawnMap {
 }
 
 function worseOf(left: MapSide, right: MapSide): MapSide {
-  const least = (a: Float64Array, b: Float64Array) => a.map((v, i) => Math.min(v, b[i]!));
+  const least = (a: Float64Array, b: Float64Array) => a.map((v, i) => worseGap(v, b[i]!));
   return {
     ...left,
     gap: least(left.gap, right.gap),
     moving: least(left.moving, right.moving),
     together: Math.min(left.together, right.together),
   };
+}
+
+/** The lesser of two gaps. Where one is not known (NaN), the other's rub stands; that the other clears says nothing of both. */
+function worseGap(a: number, b: number): number {
+  if (Number.isNaN(a)) return b < 0 ? b : a;
+  if (Number.isNaN(b)) return a < 0 ? a : b;
+  return Math.min(a, b);
 }
 
 /** The joints that end the reach somewhere in the map. */
