@@ -17,9 +17,13 @@ describe("an example's numbers on the page", () => {
     const all = await left(page);
     const hubFace = page.locator('[data-field="knuckle.hubFace"]');
     expect(await hubFace.getByText("from the example").count()).toBe(1);
+    const height = async () => (await hubFace.boundingBox())!.height;
+    const before = await height();
     await hubFace.locator("input").fill("6 1/2");
     await expect.poll(() => left(page), SOON).toBe(all - 1);
     expect(await hubFace.getByText("from the example").count()).toBe(0);
+    // Or whatever is pressed next would move away under the pointer.
+    expect([await hubFace.getByText("your own").count(), await height()]).toEqual([1, before]);
     await page.getByText(`${all - 1} numbers are still the example's`, { exact: false }).waitFor();
     await page.locator(".example-fields summary").click();
     await page.getByRole("button", { name: "Lower ball joint", exact: true }).click();

@@ -4,21 +4,28 @@ import { workbench } from "../../state/workbench.ts";
 export type ExampleMarkProps = {
   id: string;
   path: KeyPath;
+  /** Whether the number still is the example's. */
+  isExample: boolean;
 };
 
-/** Under a field that holds an example's number: that it does, and the way to say that it is right. */
-export function ExampleMark({ id, path }: ExampleMarkProps) {
+/**
+ * Under a field that holds an example's number: that it does, and the way to say that it is right. Once it is the truck's
+ * own it says that, in a line as high: what is being pressed below it stays under the pointer.
+ */
+export function ExampleMark({ id, path, isExample }: ExampleMarkProps) {
   return (
     <p className="example-mark">
-      <span id={id}>⋯ from the example</span>{" "}
-      <button
-        type="button"
-        className="link-button"
-        title="It is right as it stands: I measured it"
-        onClick={() => workbench.getState().claimFields([path])}
-      >
-        I measured it
-      </button>
+      <span id={id}>{isExample ? "⋯ from the example" : "✓ your own"}</span>
+      {isExample && (
+        <button
+          type="button"
+          className="link-button"
+          title="It is right as it stands: I measured it"
+          onClick={() => workbench.getState().claimFields([path])}
+        >
+          I measured it
+        </button>
+      )}
     </p>
   );
 }

@@ -30,6 +30,10 @@ export function FieldRow({ path, label }: FieldRowProps) {
   const scrub = useScrub(path);
   const [isHelpOpen, setIsHelpOpen] = useState(false);
   const isExample = useIsFromExample(path);
+  // The line under the field stays as long as the field does, also when the number becomes the truck's own.
+  const [wasExample, setWasExample] = useState(isExample);
+  if (isExample && !wasExample) setWasExample(true);
+  const isMarked = useWorkbench((s) => (s.truck?.setup.fromExample ?? null) !== null) && wasExample;
   if (!field) return null;
   const name = label ?? field.label;
   const mend = draft?.mend ?? issue?.mend ?? null;
@@ -39,7 +43,7 @@ export function FieldRow({ path, label }: FieldRowProps) {
     unit && `${id}-unit`,
     mend !== null && `${id}-fault`,
     isOfVariant && `${id}-own`,
-    isExample && `${id}-example`,
+    isMarked && `${id}-example`,
   ]
     .filter(Boolean)
     .join(" ");
@@ -91,7 +95,7 @@ export function FieldRow({ path, label }: FieldRowProps) {
           ?
         </button>
       </div>
-      {isExample && <ExampleMark id={`${id}-example`} path={path} />}
+      {isMarked && <ExampleMark id={`${id}-example`} path={path} isExample={isExample} />}
       {isOfVariant && <VariantMark id={`${id}-own`} />}
       {mend !== null && <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={draft !== null} />}
       <FieldDoubts path={path} />
