@@ -11,8 +11,6 @@ import { shortcutKeys } from "./shell/shortcutKeys.ts";
 import { startStorage } from "./shell/storage/pageStorage.ts";
 import { hashOf, tellAddress } from "./state/address.ts";
 import { workbench } from "./state/workbench.ts";
-import { runChecks } from "./work/runChecks.ts";
-import { workerChecker } from "./work/workerChecker.ts";
 
 const root = document.getElementById("root");
 if (!root) throw new Error("main: the page has no #root to put the workbench in");
@@ -30,7 +28,6 @@ await startStorage();
 await openLink();
 addEventListener("hashchange", () => void openLink());
 shortcutKeys(workbench, window, () => void saveFile(workbench));
-runChecks(workbench, workerChecker());
 createRoot(root).render(
   <StrictMode>
     <App />

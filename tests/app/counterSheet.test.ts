@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { truckAnswer } from "../../src/app/show/counter/truckAnswer.ts";
 import { readSheetFields, sheetFieldsIn } from "../../src/app/show/sheet/sheetFields.ts";
 import { sheetRows, wheelText } from "../../src/app/show/sheet/sheetRows.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
-import { NOTHING_YET } from "../../src/app/work/answerStore.ts";
 import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
 import { type SteerLimits, steerLimits } from "../../src/studies/map/steerLimits.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
@@ -26,7 +26,7 @@ describe("the sheet's table", () => {
 
   it("says the change from the first truck, and what is still being worked out", () => {
     const rows = sheetRows(
-      both.map((one) => ({ truck: one, answer: NOTHING_YET, doubts: [] })),
+      both.map((one) => ({ truck: one, answer: truckAnswer(null, null), doubts: [] })),
       stances,
       FORMAT,
     );

@@ -5,6 +5,7 @@ import { bandLines } from "../../src/app/work/bandLines.ts";
 import { drawnEnvelopeOf } from "../../src/app/work/drawnEnvelope.ts";
 import { drawnSectionOf } from "../../src/app/work/drawnSection.ts";
 import { hatchLines } from "../../src/app/work/hatchLines.ts";
+import { Budget } from "../../src/studies/numeric/budget.ts";
 import { exampleText } from "./exampleText.ts";
 
 const made = truckOf(exampleText, "example.json", null);
@@ -60,10 +61,15 @@ describe("hatching", () => {
   });
 });
 
+const CUT = { plane: { axis: "x", at: 0 }, travel: 0, steer: 0 } as const;
+
 describe("an envelope to look at", () => {
   const shares: number[] = [];
-  const drawn = drawnEnvelopeOf(model, { choice: "straight", travel: 0 }, [6.35, 25.4], (share) =>
-    shares.push(share),
+  const drawn = drawnEnvelopeOf(
+    model,
+    { choice: "straight", travel: 0, edges: [6.35, 25.4] },
+    Budget.endless(),
+    (share) => shares.push(share),
   );
 
   it("tells how far it has come, up to the end", () => {
@@ -84,11 +90,7 @@ describe("an envelope to look at", () => {
   });
 
   it("is cut with the ring inside it", () => {
-    const sides = drawn!.sides.map(({ side, positions, triangles }) => ({
-      side,
-      mesh: { positions: Float64Array.from(positions), triangles },
-    }));
-    const section = drawnSectionOf(model, sides, { plane: { axis: "x", at: 0 }, travel: 0, steer: 0 });
+    const section = drawnSectionOf(model, drawn!.sides, CUT, Budget.endless());
     const kinds = section.figures.map(({ kind }) => kind);
     expect(kinds).toContain("envelope");
     expect(kinds.filter((kind) => kind === "ring")).toHaveLength(2);
@@ -99,7 +101,7 @@ describe("an envelope to look at", () => {
   });
 
   it("is cut without it too, where none was asked for", () => {
-    const section = drawnSectionOf(model, [], { plane: { axis: "x", at: 0 }, travel: 0, steer: 0 });
+    const section = drawnSectionOf(model, [], CUT, Budget.endless());
     expect(section.figures.map(({ kind }) => kind).sort()).toEqual([
       "part",
       "part",

@@ -5,8 +5,6 @@ import { leastText, marginText } from "../../src/app/clear/limits/leastText.ts";
 import { placeOf } from "../../src/app/clear/limits/limitPlaces.ts";
 import { limitRows } from "../../src/app/clear/limits/limitRows.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
-import type { ReportAnswer, ReportRequest } from "../../src/app/work/reportMessages.ts";
-import { reportStoreOf } from "../../src/app/work/reportStore.ts";
 import { limitMargins } from "../../src/studies/limits/limitsOf.ts";
 import { notChecked } from "../../src/studies/limits/limitsOn.ts";
 import { limitsOverRange } from "../../src/studies/limits/limitsPassed.ts";
@@ -101,35 +99,5 @@ describe("adding a limit that is not checked", () => {
     expect(notChecked(store.getState().truck!.setup)).toEqual([
       ...["shock length", "air spring compression", "air spring extension"],
     ]);
-  });
-});
-
-describe("reports", () => {
-  it("one question at a time; of trucks that are gone by then none is asked for; a truck is asked for once", () => {
-    const asked: ReportRequest[] = [];
-    let answer: (answer: ReportAnswer) => void = () => {};
-    const reports = reportStoreOf({
-      ask: (request) => asked.push(request),
-      onAnswer: (listener) => {
-        answer = listener;
-      },
-    });
-    const [first, second, third] = [20, 21, 22].map(
-      (cone) => opened({ lowerBallJoint: { cone } }).getState().truck!,
-    );
-    reports.want("limits", first!);
-    reports.want("limits", second!);
-    reports.want("limits", third!);
-    expect(asked.map(({ setup }) => setup)).toEqual([first!.setup]);
-    // An answer to nothing that was asked changes nothing.
-    answer({ id: 99, ok: false, message: "late" });
-    expect(reports.of(first!, "limits")).toBeNull();
-    answer({ id: asked[0]!.id, ok: false, message: "no" });
-    expect(reports.of(first!, "limits")).toEqual({ ok: false, message: "no" });
-    expect(asked.map(({ setup }) => setup)).toEqual([first!.setup, third!.setup]);
-    answer({ id: asked[1]!.id, ok: false, message: "no" });
-    reports.want("limits", third!);
-    expect(asked).toHaveLength(2);
-    expect(reports.of(second!, "limits")).toBeNull();
   });
 });

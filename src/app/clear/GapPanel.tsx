@@ -4,6 +4,7 @@ import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { useAnswer } from "../work/useAnswer.ts";
 import { GapRow } from "./GapRow.tsx";
 import { partRows } from "./partRows.ts";
 
@@ -17,7 +18,7 @@ const FIRST_ROWS = 7;
 /** Every part, the worst first: its worst gap over the whole range and its gap at the pose shown. */
 export function GapPanel({ truck }: GapPanelProps) {
   const gaps = useWorkbench(shownGaps);
-  const report = useWorkbench((s) => (s.check.status === "done" ? s.check.report : null));
+  const report = useAnswer("check", truck)?.answer ?? null;
   const format = useFormat();
   const [isWhole, setWhole] = useState(false);
   const rows = useMemo(() => partRows(gaps, report), [gaps, report]);

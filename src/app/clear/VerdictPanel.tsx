@@ -14,22 +14,24 @@ import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
+import { useAnswer } from "../work/useAnswer.ts";
 import { ReachLimits } from "./ReachLimits.tsx";
 
 /** The answer over the whole range of travel and steering, and the way to its worst pose. */
 export function VerdictPanel() {
   const truck = useWorkbench((s) => s.truck);
-  const check = useWorkbench((s) => s.check);
+  const check = useAnswer("check", truck);
   const format = useFormat();
   const setPose = useWorkbench((s) => s.setPose);
   const doubtsOf = useDoubts();
-  if (!truck) return null;
+  if (!truck || !check) return null;
   const doubts = doubtsOf(truck);
-  const report = check.status === "done" ? check.report : null;
+  const { answer: report, failure } = check;
+  const isFirst = report === null && failure === null;
   const state = report ? answerState(report.verdict, doubts) : null;
   const worst = report && toldEntry(report);
   return (
-    <section className="verdict" data-verdict={state ?? check.status} aria-labelledby="verdict-title">
+    <section className="verdict" data-verdict={state ?? undefined} aria-labelledby="verdict-title">
       <div className="verdict-head">
         <h2 id="verdict-title" className="label">
           Over the whole range of travel and steering
@@ -37,7 +39,7 @@ export function VerdictPanel() {
         {truck.bolted.setup.alignment.targets && <StandingSwitch />}
         <StandingTag />
       </div>
-      <div className="verdict-row" role="status" aria-busy={check.status === "checking"}>
+      <div className="verdict-row" role="status" aria-busy={isFirst}>
         {state && (
           <p className="verdict-word">
             <StateMark word={state} />
@@ -48,8 +50,8 @@ export function VerdictPanel() {
           {report &&
             state &&
             keepTogether(answerSentence(verdictSentence(report, truck.model, format), state, doubts))}
-          {check.status === "checking" && "Checking every height and steering angle…"}
-          {check.status === "failed" && `The check could not be finished: ${check.message}`}
+          {isFirst && "Checking every height and steering angle…"}
+          {report === null && failure !== null && `The check could not be finished: ${failure}`}
         </p>
       </div>
       <div className="verdict-notes">

@@ -1,11 +1,11 @@
 import { ENVELOPE_PRESETS } from "../../studies/envelope/presets.ts";
 import { lengthText } from "../../studies/wording/lengthText.ts";
 import { heightText } from "../../studies/wording/poseText.ts";
+import { CutShort } from "../parts/CutShort.tsx";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import type { EnvelopeAsk } from "../work/envelopeMessages.ts";
 import { BandKey } from "./BandKey.tsx";
 import { ENVELOPES } from "./envelopeNames.ts";
 import { showEnvelope, useEnvelope } from "./useEnvelope.ts";
@@ -21,37 +21,40 @@ const SAME_HEIGHT = 0.05;
 
 /** How far the envelope on the stage has come, then what its colors mean. */
 export function EnvelopeStrip({ truck }: EnvelopeStripProps) {
-  const choice = useStage((s) => s.envelope);
-  const state = useEnvelope((s) => s);
+  const asked = useStage((s) => s.envelope);
+  const envelope = useEnvelope(truck);
   const travel = useWorkbench((s) => s.travel);
   const format = useFormat();
-  if (choice === null) return null;
-  const title = ({ choice, travel }: EnvelopeAsk) =>
-    choice === "stance"
-      ? `${heightText(travel, truck.setup, format)}, all steering`
-      : ENVELOPES.find((one) => one.choice === choice)?.label;
+  if (asked === null) return null;
+  const title =
+    asked.choice === "stance"
+      ? `${heightText(asked.travel, truck.setup, format)}, all steering`
+      : ENVELOPES.find(({ choice }) => choice === asked.choice)?.label;
+  const drawn = envelope?.answer;
+  const isFirst = envelope !== null && !drawn && !envelope.isCut && envelope.failure === null;
   return (
     <section className="stage-strip" aria-label="Envelope">
-      {state.status === "none" && <p role="status">The envelope follows when the change is done.</p>}
-      {state.status === "working" && (
+      {envelope === null && <p role="status">The envelope follows when the change is done.</p>}
+      {isFirst && (
         <>
-          <p role="status">Sweeping the tires: {title(state.ask)}</p>
-          <progress aria-label="Envelope" max={1} value={state.share} />
+          <p role="status">Sweeping the tires: {title}</p>
+          <progress aria-label="Envelope" max={1} value={envelope.underWay?.share ?? 0} />
           <button type="button" className="stage-tool" onClick={() => showEnvelope(null)}>
             Cancel
           </button>
         </>
       )}
-      {state.status === "failed" && (
-        <p role="alert">The envelope could not be worked out: {state.message}.</p>
+      {envelope && !drawn && envelope.failure !== null && (
+        <p role="alert">The envelope could not be worked out: {envelope.failure}.</p>
       )}
-      {state.status === "done" && (
+      {envelope && <CutShort study="noEnvelope" of={[envelope]} />}
+      {drawn && (
         <>
           <p role="status">
-            Envelope, {title(state.drawn)}: distance to the body, within {lengthText(WITHIN, format)}
+            Envelope, {title}: distance to the body, within {lengthText(WITHIN, format)}
           </p>
-          <BandKey edges={state.drawn.edges} format={format} />
-          {choice === "stance" && Math.abs(state.drawn.travel - travel) > SAME_HEIGHT && (
+          <BandKey edges={drawn.edges} format={format} />
+          {asked.choice === "stance" && Math.abs(asked.travel - travel) > SAME_HEIGHT && (
             <button type="button" className="stage-tool" onClick={() => showEnvelope("stance")}>
               Sweep at this height
             </button>

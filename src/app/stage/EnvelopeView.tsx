@@ -3,7 +3,7 @@ import { useLayoutEffect } from "react";
 import { BufferAttribute, BufferGeometry } from "three";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
-import type { DrawnSide } from "../work/envelopeMessages.ts";
+import type { DrawnSide } from "../work/drawnEnvelope.ts";
 import { useInk } from "./InkProvider.tsx";
 import { useEnvelope } from "./useEnvelope.ts";
 import { useGeometry } from "./useGeometry.ts";
@@ -19,7 +19,7 @@ const BEYOND = 1e9;
 export function EnvelopeView({ truck }: EnvelopeViewProps) {
   const ink = useInk();
   const dpr = useThree((s) => s.viewport.dpr);
-  const drawn = useEnvelope((s) => (s.status === "done" ? s.drawn : null));
+  const drawn = useEnvelope(truck)?.answer ?? null;
   const edges = drawn?.edges ?? null;
   useLayoutEffect(() => {
     if (edges === null) return;

@@ -6,14 +6,16 @@ import { lengthFormatOf } from "../state/preferences.ts";
 import { stageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
+import { work } from "../work/work.ts";
 import { axesSketch } from "./axesSketch.ts";
 import { dimensionLayer } from "./dimensionLayer.ts";
 import { gapLayer } from "./gapLayer.ts";
 import { jointLayer } from "./jointLayer.ts";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
-import { sectionLayer } from "./sectionLayer.ts";
+import { sectionLayer, sectionOf } from "./sectionLayer.ts";
 import { wipeLayer } from "./wipeLayer.ts";
+import { worstOf } from "./worstOf.ts";
 
 export type OverlayWriterProps = {
   truck: Truck;
@@ -72,15 +74,22 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWrite
   // The pose asks for its own frames; these have none but what is asked for here.
   useEffect(() => {
     const unfollow = workbench.subscribe((now, before) => {
-      const { selection, check, preferences } = before;
-      if (now.selection !== selection || now.check !== check || now.preferences !== preferences) invalidate();
+      const { selection, preferences } = before;
+      if (now.selection !== selection || now.preferences !== preferences) invalidate();
+    });
+    let seen: readonly unknown[] = [];
+    const unfollowWork = work.subscribe(() => {
+      const now = [worstOf(truck), sectionOf(truck, stageSettings.getState())];
+      if (now.some((one, i) => one !== seen[i])) invalidate();
+      seen = now;
     });
     const unfollowStage = stageSettings.subscribe(() => invalidate());
     return () => {
       unfollow();
+      unfollowWork();
       unfollowStage();
     };
-  }, [invalidate]);
+  }, [invalidate, truck]);
 
   useFrame(({ camera, size }) => {
     if (!written.current) return;

@@ -2,7 +2,6 @@ import { useFrame, useThree } from "@react-three/fiber";
 import { useEffect } from "react";
 import { Plane, Vector3 } from "three";
 import { stageSettings } from "../state/stageSettings.ts";
-import { section } from "./useSection.ts";
 
 /** mm kept on the cut-away side, so that what lies in the plane itself is still drawn. */
 const HAIR = 0.3;
@@ -15,8 +14,6 @@ const NO_PLANES: Plane[] = [];
 /** Leaves out what stands before the section plane, as seen by the eye. */
 export function SectionClip() {
   const gl = useThree((s) => s.gl);
-  const invalidate = useThree((s) => s.invalidate);
-  useEffect(() => section.subscribe(() => invalidate()), [invalidate]);
   useEffect(() => {
     return () => {
       gl.clippingPlanes = NO_PLANES;

@@ -4,8 +4,10 @@ import { lengthText } from "../../studies/wording/lengthText.ts";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useFormat.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
+import { useAnswer } from "../work/useAnswer.ts";
 import { SECTION_AXES, sectionRange } from "./sectionRange.ts";
-import { useSection } from "./useSection.ts";
+import { useEnvelope } from "./useEnvelope.ts";
 
 export type SectionStripProps = {
   truck: Truck;
@@ -14,14 +16,23 @@ export type SectionStripProps = {
 /** mm that the slider moves in one step: an eighth of an inch, or 2 mm. */
 const STEP = { in: 3.175, mm: 2 } as const;
 
+/** Asked of no truck. */
+const NO_PLANE = { axis: "x", at: 0 } as const;
+
 /** Moves the section plane, and says what comes nearest in it. */
 export function SectionStrip({ truck }: SectionStripProps) {
   const id = useId();
   const plane = useStage((s) => s.section);
-  const nearest = useSection((s) => s.drawn?.nearest ?? null);
-  const failure = useSection((s) => s.failure);
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
+  const section = useAnswer("section", plane && truck, {
+    question: { plane: plane ?? NO_PLANE, travel, steer },
+    given: useEnvelope(truck)?.answer ?? null,
+  });
   const format = useFormat();
   if (plane === null) return null;
+  const failure = section?.failure;
+  const nearest = section?.answer?.nearest;
   const { low, high } = sectionRange(truck, plane.axis, "left");
   const place = `${plane.axis} = ${lengthText(plane.at, format)}`;
   const short = SECTION_AXES.find(({ axis }) => axis === plane.axis)?.short;

@@ -66,7 +66,7 @@ function ShowFields({ truck }: ShowMenuProps) {
   const hasSprings = useStage((s) => s.hasSprings);
   const { limits, airSpring } = truck.setup;
   const isFlatView = useWorkbench((s) => s.view === "front" || s.view === "side" || s.view === "top");
-  const envelope = useStage((s) => s.envelope);
+  const envelope = useStage((s) => s.envelope?.choice ?? "");
   const axis = useStage((s) => s.section?.axis ?? null);
   const side = useStage((s) => s.side);
   const setView = useWorkbench((s) => s.setView);
@@ -123,7 +123,7 @@ function ShowFields({ truck }: ShowMenuProps) {
       <label htmlFor={`${id}-envelope`}>Envelope</label>
       <select
         id={`${id}-envelope`}
-        value={envelope ?? ""}
+        value={envelope}
         onChange={(event) => showEnvelope((event.target.value || null) as EnvelopeChoice | null)}
       >
         <option value="">none</option>

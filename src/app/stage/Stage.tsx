@@ -58,7 +58,7 @@ export default function Stage({ truck, isAlone }: StageProps) {
 }
 
 function goToWorst(): void {
-  const { setPose, ...state } = workbench.getState();
-  const worst = worstOf(state);
+  const { setPose, truck } = workbench.getState();
+  const worst = truck && worstOf(truck);
   if (worst) setPose(worst.travel, worst.steer);
 }

@@ -17,7 +17,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
   return {
     write(view) {
       const { state, settings, truck, format, toScreen, width, height } = view;
-      const worst = worstOf(state);
+      const worst = worstOf(truck);
       const isWorstPose = worst !== null && isAtEntry(worst, state);
       const isSeen = ({ onPart }: MarkedGap) => {
         const { x, y } = toScreen(onPart);

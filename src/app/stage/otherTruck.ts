@@ -1,17 +1,14 @@
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
-import { type Truck, type TruckMaker, truckMaker } from "../state/truck.ts";
+import { type Truck, trucks } from "../state/truck.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
-
-let maker: TruckMaker | null = null;
 
 /** Another variant of the setup on the board (null = the setup below them); null when it cannot be put together. */
 export function otherTruck(state: WorkbenchState, variant: string | null): Truck | null {
   // The document that the truck shown was made of: what is being typed may not go together.
   const document = state.good?.document ?? state.document;
   if (document === null) return null;
-  maker ??= truckMaker();
-  const made = maker.make(document, state.file, variant, state.meshes, state.isAligned);
+  const made = trucks.make(document, state.file, variant, state.meshes, state.isAligned);
   return made.ok ? made.value : null;
 }
 

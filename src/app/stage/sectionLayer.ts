@@ -1,9 +1,11 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import { type SectionPlane, sheetAxes } from "../../studies/section/sectionPlane.ts";
-import type { DrawnSection } from "../work/sectionMessages.ts";
+import type { StageSettings } from "../state/stageSettings.ts";
+import type { Truck } from "../state/truck.ts";
+import type { DrawnSection } from "../work/drawnSection.ts";
+import { work } from "../work/work.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
-import { section } from "./useSection.ts";
 
 /** mm. Long enough that rounding on the picture does not turn the sheet. */
 const UNIT = 1000;
@@ -14,8 +16,9 @@ export function sectionLayer(svg: SVGSVGElement): OverlayLayer {
   let drawn: DrawnSection | null = null;
   let hidden: readonly string[] = [];
   return {
-    write({ toScreen, state }) {
-      const now = section.getState().drawn;
+    write({ toScreen, state, truck, settings }) {
+      // Of another truck the section before stays until its own is there.
+      const now = settings.section && (sectionOf(truck, settings) ?? drawn);
       if (now !== drawn || state.hiddenParts !== hidden) {
         drawn = now;
         hidden = state.hiddenParts;
@@ -34,6 +37,12 @@ export function sectionLayer(svg: SVGSVGElement): OverlayLayer {
       group.setAttribute("transform", `matrix(${matrix.join(" ")} ${o.x} ${o.y})`);
     },
   };
+}
+
+/** The section asked for of a truck, as far as it is there: perhaps of the pose before. */
+export function sectionOf(truck: Truck, { section: plane }: StageSettings): DrawnSection | null {
+  if (plane === null) return null;
+  return work.of({ job: "section", truck, question: { plane, travel: 0, steer: 0 }, given: null }).answer;
 }
 
 function line(parent: SVGElement, className: string, d: string): void {

@@ -13,7 +13,7 @@ export function worstDimension(
   allowance: number,
   format: LengthFormat,
 ): LinearDimension | null {
-  const worst = worstOf(state);
+  const worst = state.truck && worstOf(state.truck);
   const entry = worst && shownGaps(state).find((gap) => isSamePart(gap, worst));
   if (!entry || gapWord(entry.gap, allowance) !== "clear" || isSamePart(entry, state.selection)) return null;
   return {

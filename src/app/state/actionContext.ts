@@ -1,4 +1,3 @@
-import type { TruckMaker } from "./truck.ts";
 import type { WorkbenchActions } from "./workbenchActions.ts";
 import type { WorkbenchState } from "./workbenchState.ts";
 
@@ -9,5 +8,4 @@ export type Workbench = WorkbenchState & WorkbenchActions;
 export interface ActionContext {
   readonly set: (change: Partial<WorkbenchState> | ((state: Workbench) => Partial<WorkbenchState>)) => void;
   readonly get: () => Workbench;
-  readonly trucks: TruckMaker;
 }

@@ -3,11 +3,12 @@ import { readSetup } from "../../setup/readSetup.ts";
 import type { ActionContext } from "./actionContext.ts";
 import { GivenMeshes } from "./givenMeshes.ts";
 import { meshNamesIn } from "./meshNamesIn.ts";
+import { trucks } from "./truck.ts";
 import { type DocumentSlice, newDocumentId, type TypedDocument } from "./typedDocument.ts";
 import type { OpenedDocument, OpeningActions } from "./workbenchActions.ts";
 import type { Refusal } from "./workbenchState.ts";
 
-export function openingActions({ set, get, trucks }: ActionContext, onOpened: () => void): OpeningActions {
+export function openingActions({ set, get }: ActionContext, onOpened: () => void): OpeningActions {
   const open = (slice: DocumentSlice, opened: Partial<OpenedDocument>) => {
     get().endGesture();
     const { documentId, document } = slice;

@@ -11,7 +11,7 @@ import type { LengthStep } from "../../units/stepLength.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 import { memoLast } from "./memoLast.ts";
 import { lengthFormatOf, lengthStepOf } from "./preferences.ts";
-import { type TruckMaker, truckMaker } from "./truck.ts";
+import { trucks } from "./truck.ts";
 import {
   type DocumentSlice,
   type Draft,
@@ -104,13 +104,10 @@ export function hasDraftIn(state: DocumentSlice, path: KeyPath): boolean {
   );
 }
 
-let trucks: TruckMaker | null = null;
 const faults = memoLast((document: TypedDocument, file: string, meshes: GivenMeshes) => {
-  trucks ??= truckMaker();
-  const maker = trucks;
   return new Map(
     variantNames(document).flatMap((name): [string, readonly SetupIssue[]][] => {
-      const made = maker.make(document, file, name, meshes);
+      const made = trucks.make(document, file, name, meshes);
       return made.ok ? [] : [[name, made.issues]];
     }),
   );

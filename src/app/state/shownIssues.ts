@@ -7,7 +7,7 @@ import { memoLast } from "./memoLast.ts";
 import { nearestThatGoes } from "./nearestThatGoes.ts";
 import { lengthFormatOf } from "./preferences.ts";
 import type { Suggestion } from "./suggestion.ts";
-import { truckMaker } from "./truck.ts";
+import { trucks } from "./truck.ts";
 import { fileUnitsOf, type TypedDocument } from "./typedDocument.ts";
 import type { GoodDocument, WorkbenchState } from "./workbenchState.ts";
 
@@ -20,7 +20,6 @@ export interface ShownIssue extends SetupIssue {
 }
 
 const NO_ISSUES: readonly ShownIssue[] = [];
-const trucks = truckMaker();
 
 /**
  * The issues of the document on the board. Suggestions take some trucks to be tried, so they come when no gesture is going

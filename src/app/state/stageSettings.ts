@@ -31,7 +31,8 @@ export interface StageSettings {
   readonly ghost: GhostChoice | null;
   /** Share of the picture's width, from its left, in which the ghost stands instead of the truck; null = an outline over it. */
   readonly wipe: number | null;
-  readonly envelope: EnvelopeChoice | null;
+  /** What is swept, and the height there was when it was asked for, mm. */
+  readonly envelope: { readonly choice: EnvelopeChoice; readonly travel: number } | null;
   /** Cuts the truck; what stands before it, as seen by the eye, is left out. */
   readonly section: SectionPlane | null;
   readonly play: Play | null;

@@ -59,7 +59,7 @@ interface Made {
 }
 
 /** A maker that remembers what it made as long as the document is kept somewhere, and body parts across documents. */
-export function truckMaker(): TruckMaker {
+function truckMaker(): TruckMaker {
   const known = new KnownParts();
   const made = new WeakMap<TypedDocument, Map<string | null, Made>>();
   return {
@@ -80,6 +80,9 @@ export function truckMaker(): TruckMaker {
     },
   };
 }
+
+/** The page's one maker: a truck that two places show is one and the same, and worked out once. */
+export const trucks = truckMaker();
 
 /** A setup put together as bolted on. */
 export function boltedTruck(setup: Setup, file: string): Result<Truck> {

@@ -21,7 +21,6 @@ export function viewActions({ set }: ActionContext): ViewActions {
     setLengths: (lengths) => set((s) => ({ preferences: { ...s.preferences, lengths } })),
     setTheme: (theme) => set((s) => ({ preferences: { ...s.preferences, theme } })),
     setPreferences: (preferences) => set({ preferences }),
-    setCheck: (truck, check) => set((s) => (s.truck === truck ? { check } : s)),
   };
 }
 

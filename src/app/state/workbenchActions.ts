@@ -3,9 +3,8 @@ import type { LengthUnit, SetupIssue } from "../../setup/types/types.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 import type { LengthDisplay, Preferences, Theme } from "./preferences.ts";
 import type { Suggestion } from "./suggestion.ts";
-import type { Truck } from "./truck.ts";
 import type { DocumentSlice, TypedDocument } from "./typedDocument.ts";
-import type { CheckState, PartOnSide, ViewName } from "./workbenchState.ts";
+import type { PartOnSide, ViewName } from "./workbenchState.ts";
 
 /** How a document comes back to the board. */
 export interface OpenedDocument {
@@ -105,8 +104,6 @@ export interface ViewActions {
   setLengths(lengths: LengthDisplay): void;
   setTheme(theme: Theme): void;
   setPreferences(preferences: Preferences): void;
-  /** Only for whoever runs the check: the answer for `truck`; dropped when another truck is shown by now. */
-  setCheck(truck: Truck, check: CheckState): void;
 }
 
 export interface HistoryActions {

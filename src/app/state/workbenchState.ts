@@ -1,6 +1,5 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
-import type { CheckReport } from "../../studies/reports/check.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Preferences } from "./preferences.ts";
 import type { Truck } from "./truck.ts";
@@ -14,12 +13,6 @@ export interface PartOnSide {
   readonly part: string;
   readonly side: Side;
 }
-
-/** The answer over the whole range of travel and steering, which takes a moment. */
-export type CheckState =
-  | { readonly status: "checking" }
-  | { readonly status: "done"; readonly report: CheckReport }
-  | { readonly status: "failed"; readonly message: string };
 
 /** A file or link that could not be put on the board. */
 export interface Refusal {
@@ -62,8 +55,6 @@ export interface WorkbenchState extends DocumentSlice {
   readonly truck: Truck | null;
   /** What `truck` was made of. */
   readonly good: GoodDocument | null;
-  /** The answer for `truck`. */
-  readonly check: CheckState;
   /** Between the begin and the end of a gesture, such as a drag: what takes long can wait. */
   readonly isGesturing: boolean;
   /** Documents as last read from or written to a file, by `documentId`. */

@@ -8,7 +8,7 @@ import { listActions } from "./listActions.ts";
 import { openingActions, readOpening } from "./openingActions.ts";
 import { DEFAULT_PREFERENCES } from "./preferences.ts";
 import { shownDocument } from "./selectors.ts";
-import { type TruckMaker, truckMaker } from "./truck.ts";
+import { trucks } from "./truck.ts";
 import { documentSlice } from "./typedDocument.ts";
 import { commitTyped } from "./typing.ts";
 import { variantActions } from "./variantActions.ts";
@@ -18,15 +18,14 @@ import type { WorkbenchState } from "./workbenchState.ts";
 export type WorkbenchStore = ReturnType<typeof createWorkbenchStore>;
 
 /**
- * The workbench's store, without React: the document and its history, inputs, the truck made from them, and a handle to
- * the check's answer. Whatever changes the document or the variant changes the truck or the issues in the same step.
+ * The workbench's store, without React: the document and its history, inputs, and the truck made from them.
+ * Whatever changes the document or the variant changes the truck or the issues in the same step.
  */
 export function createWorkbenchStore(text: string, file: string) {
-  const trucks = truckMaker();
   const history: { store: HistoryStore | null } = { store: null };
 
   const creator: StateCreator<Workbench, [["temporal", unknown]]> = (set, get) => {
-    const context: ActionContext = { set, get, trucks };
+    const context: ActionContext = { set, get };
     return {
       ...firstState(text, file),
       ...afterTyping(openingActions(context, () => history.store && forgetOldOpenings(history.store))),
@@ -55,7 +54,7 @@ export function createWorkbenchStore(text: string, file: string) {
     };
   };
   const { creatorWithHistory, gesturesOf } = withHistory<Workbench>(creator);
-  const store = createStore<Workbench>()(withTruck(creatorWithHistory, trucks));
+  const store = createStore<Workbench>()(withTruck(creatorWithHistory));
   history.store = store.temporal;
   const gestures = gesturesOf(store);
   const step = (way: "undo" | "redo") => {
@@ -90,7 +89,7 @@ function firstState(text: string, file: string): WorkbenchState {
       needs: [],
       refusal: opening.ok ? null : opening.refusal,
     },
-    ...{ isAligned: false, truck: null, good: null, check: { status: "checking" }, isGesturing: false },
+    ...{ isAligned: false, truck: null, good: null, isGesturing: false },
     saved: slice.document ? { [slice.documentId]: slice.document } : {},
   };
 }
@@ -98,7 +97,6 @@ function firstState(text: string, file: string): WorkbenchState {
 /** Has every change of the document bring its truck, or its issues, with it: nobody ever sees one without the other. */
 function withTruck<Mutators extends [StoreMutatorIdentifier, unknown][]>(
   creator: StateCreator<Workbench, [], Mutators>,
-  trucks: TruckMaker,
 ): StateCreator<Workbench, [], Mutators> {
   return ((set, get, api) => {
     const setWithTruck: typeof api.setState = (change) =>
@@ -106,19 +104,15 @@ function withTruck<Mutators extends [StoreMutatorIdentifier, unknown][]>(
         const changed = typeof change === "function" ? change(before) : change;
         if (changed === before) return before;
         const after = { ...before, ...changed };
-        return { ...changed, ...truckChange(after, before, trucks) };
+        return { ...changed, ...truckChange(after, before) };
       });
     api.setState = setWithTruck;
     const first = creator(setWithTruck as typeof set, get, api as never);
-    return { ...first, ...truckChange(first, null, trucks) };
+    return { ...first, ...truckChange(first, null) };
   }) as StateCreator<Workbench, [], Mutators>;
 }
 
-function truckChange(
-  now: WorkbenchState,
-  before: WorkbenchState | null,
-  trucks: TruckMaker,
-): Partial<WorkbenchState> {
+function truckChange(now: WorkbenchState, before: WorkbenchState | null): Partial<WorkbenchState> {
   const { document, documentId, file, variant, meshes, isAligned } = now;
   if (document === null) return {};
   const isSame =
@@ -145,6 +139,5 @@ function truckChange(
     good,
     truck,
     travel: clampTravel(truck, now.travel),
-    check: { status: "checking" },
   };
 }

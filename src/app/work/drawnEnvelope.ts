@@ -8,38 +8,63 @@ import {
   wholeRange,
 } from "../../studies/envelope/envelopeRange.ts";
 import type { Model } from "../../studies/model/model.ts";
+import type { Budget } from "../../studies/numeric/budget.ts";
 import { mirroredMesh } from "../../studies/section/placedBody.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import type { EnvelopeChoice } from "../state/stageSettings.ts";
 import { bandLines } from "./bandLines.ts";
-import type { DrawnEnvelope, DrawnSide, EnvelopeAsk } from "./envelopeMessages.ts";
+
+/** Which poses are swept, and how the surface is told. */
+export interface EnvelopeAsk {
+  readonly choice: EnvelopeChoice;
+  /** mm; the height of `stance`. */
+  readonly travel: number;
+  /** Where bands of distance end, mm, rising. */
+  readonly edges: readonly number[];
+}
+
+/** One side's envelope ready to be drawn; vehicle axes, mm. */
+export interface DrawnSide {
+  readonly side: Side;
+  readonly positions: Float32Array;
+  readonly triangles: Uint32Array;
+  /** From each vertex to the nearest body part. */
+  readonly distances: Float32Array;
+  /** Where the distance is an edge of a band: segments for each edge. */
+  readonly lines: readonly Float32Array[];
+}
+
+export interface DrawnEnvelope extends EnvelopeAsk {
+  readonly sides: readonly DrawnSide[];
+}
 
 /**
- * Both sides' envelopes to look at, with their distances to the body; null where no pose of the range can be reached.
- * @param edges where bands of distance end, mm; @param onProgress the share done, 0 … 1
+ * Both sides' envelopes to look at, with their distances to the body; null where the budget was spent first.
+ * @param onProgress the share done, 0 … 1
+ * @throws Error where no pose of the range can be reached
  */
 export function drawnEnvelopeOf(
   model: Model,
   ask: EnvelopeAsk,
-  edges: readonly number[],
+  budget: Budget,
   onProgress: (share: number) => void,
 ): DrawnEnvelope | null {
   const range = rangeOf(model, ask);
   const sweep = (side: Side, from: number, to: number): TriangleMesh | null => {
     const swept = envelopeOf(model, side, range, {
-      preset: "preview",
+      ...{ preset: "preview", budget },
       onProgress: (share) => onProgress(from + share * (to - from)),
     });
-    return swept.ok ? swept.envelope.mesh : null;
+    if (swept.ok) return swept.envelope.mesh;
+    if (swept.reason === "outOfReach") throw new Error("no pose of this range can be reached");
+    return null;
   };
   // Each range goes as far to one lock as to the other: where the sides are mirror images, so are their envelopes.
   const left = sweep("left", 0, model.mirrored ? 1 : 0.5);
-  const right = model.mirrored ? left && mirroredMesh(left) : sweep("right", 0.5, 1);
+  const right = left && (model.mirrored ? mirroredMesh(left) : sweep("right", 0.5, 1));
   if (left === null || right === null) return null;
-  return {
-    ...ask,
-    edges,
-    sides: [drawnSide(model, "left", left, edges), drawnSide(model, "right", right, edges)],
-  };
+  const sides = [drawnSide(model, "left", left, ask.edges), drawnSide(model, "right", right, ask.edges)];
+  return { ...ask, sides };
 }
 
 function rangeOf(model: Model, { choice, travel }: EnvelopeAsk): EnvelopeRange {

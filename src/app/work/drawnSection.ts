@@ -1,11 +1,37 @@
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import type { Model } from "../../studies/model/model.ts";
-import { envelopeSection } from "../../studies/section/envelopeSection.ts";
+import type { Budget } from "../../studies/numeric/budget.ts";
+import {
+  envelopeSection,
+  type SectionClearance,
+  type SectionFigure,
+} from "../../studies/section/envelopeSection.ts";
 import type { Outline } from "../../studies/section/outline.ts";
-import type { Side } from "../../suspension/frontEnd.ts";
+import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
+import type { DrawnSide } from "./drawnEnvelope.ts";
 import { hatchLines } from "./hatchLines.ts";
-import type { DrawnSection, SectionCut } from "./sectionMessages.ts";
+
+export interface SectionCut {
+  readonly plane: SectionPlane;
+  readonly travel: number;
+  readonly steer: number;
+}
+
+/** One thing cut, as SVG paths in sheet coordinates (see `sheetAxes`), mm. */
+export interface DrawnFigure {
+  readonly kind: SectionFigure["kind"];
+  readonly name: string;
+  readonly outline: string;
+  readonly hatch: string;
+}
+
+export interface DrawnSection {
+  readonly plane: SectionPlane;
+  readonly figures: readonly DrawnFigure[];
+  /** The part nearest to the envelope in the plane; null where there is none. */
+  readonly nearest: SectionClearance | null;
+}
 
 /** mm between lines, and their way: what is cut of the truck leans to the right, tire and rim to the left. */
 const HATCH = {
@@ -13,20 +39,22 @@ const HATCH = {
   ring: { spacing: 20, angle: -Math.PI / 4 },
 } as const;
 
-/** Cuts the truck at a pose, and its envelopes, ready to be drawn. */
+/** Cuts the truck at a pose, and its envelopes, ready to be drawn. @param budget once it is spent, parts are left out */
 export function drawnSectionOf(
   model: Model,
-  envelopes: readonly { readonly side: Side; readonly mesh: TriangleMesh }[],
+  swept: readonly DrawnSide[],
   { plane, travel, steer }: SectionCut,
+  budget: Budget,
 ): DrawnSection {
   const pose = solvePose(model.frontEnd, travel, steer);
-  const none = (["left", "right"] as const).map((side) => ({ side, mesh: NO_MESH }));
-  const section = envelopeSection(
-    model,
-    envelopes.length > 0 ? envelopes : none,
-    plane,
-    pose.ok ? pose : null,
-  );
+  const envelopes = SIDES.map((side) => {
+    const drawn = swept.find((one) => one.side === side);
+    return {
+      side,
+      mesh: drawn ? { positions: Float64Array.from(drawn.positions), triangles: drawn.triangles } : NO_MESH,
+    };
+  });
+  const section = envelopeSection(model, envelopes, plane, pose.ok ? pose : null, budget);
   return {
     plane,
     figures: section.figures.map(({ kind, name, outlines }) => ({
@@ -40,6 +68,7 @@ export function drawnSectionOf(
   };
 }
 
+const SIDES = ["left", "right"] as const;
 const NO_MESH: TriangleMesh = { positions: new Float64Array(0), triangles: new Uint32Array(0) };
 
 function outlinePath({ points, closed }: Outline): string {

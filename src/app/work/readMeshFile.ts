@@ -1,7 +1,8 @@
 import { createStore } from "zustand/vanilla";
-import { readMesh, tooLargeMend } from "../../files/readMesh.ts";
+import { type MeshResult, readMesh, tooLargeMend } from "../../files/readMesh.ts";
 import type { LoadedMesh, RefusedMesh } from "../../setup/reading/blockReading.ts";
-import type { MeshAnswer, MeshQuestion } from "./meshMessages.ts";
+import { startWorker } from "./work.ts";
+import { WorkClient } from "./workClient.ts";
 
 /** A large mesh file that is being read. */
 export interface MeshReading {
@@ -32,9 +33,9 @@ export async function readMeshFile(file: File): Promise<readonly [string, Loaded
 
 function inWorker(file: File): Promise<LoadedMesh | RefusedMesh> {
   return new Promise((resolve) => {
-    let worker: Worker | null = null;
+    const client = new WorkClient(startWorker);
     const end = (answer: LoadedMesh | RefusedMesh) => {
-      worker?.terminate();
+      client.stop();
       meshReadings.setState(({ under }) => ({ under: under.filter((one) => one !== reading) }));
       resolve(answer);
     };
@@ -47,18 +48,21 @@ function inWorker(file: File): Promise<LoadedMesh | RefusedMesh> {
     void file.arrayBuffer().then(
       (bytes) => {
         if (!meshReadings.getState().under.includes(reading)) return;
-        worker = new Worker(new URL("./mesh.worker.ts", import.meta.url), { type: "module" });
-        worker.addEventListener("message", ({ data }: MessageEvent<MeshAnswer>) => end(meshOf(data)));
-        worker.addEventListener("error", ({ message }) =>
-          end({ refused: `could not be read: ${message || "its reader could not be started"}; reduce it` }),
-        );
-        worker.postMessage({ name: file.name, bytes } satisfies MeshQuestion, [bytes]);
+        client.run({
+          ...{ job: "mesh", truck: null, question: { name: file.name, bytes }, given: null, seconds: null },
+          handOver: [bytes],
+          onProgress() {},
+          onEnd: (ended) =>
+            end(
+              ended.ok ? meshOf(ended.answer) : { refused: `could not be read: ${ended.message}; reduce it` },
+            ),
+        });
       },
       () => end({ refused: UNREADABLE }),
     );
   });
 }
 
-function meshOf(read: MeshAnswer): LoadedMesh | RefusedMesh {
+function meshOf(read: MeshResult): LoadedMesh | RefusedMesh {
   return read.ok ? read.mesh : { refused: read.mend };
 }

@@ -3,6 +3,7 @@ import type { BodyPart } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
 import { type Outline, outlineArea } from "./outline.ts";
 import { outlineDistance } from "./outlineDistance.ts";
 import { placedBody } from "./placedBody.ts";
@@ -41,13 +42,14 @@ export interface EnvelopeSection {
 /**
  * Cuts envelopes, the body parts of their sides and, where `pose` is given, tire and rim there, by a plane. Arms and
  * brakes are not in it.
- * @param envelopes in vehicle axes
+ * @param envelopes in vehicle axes. @param budget once it is spent, parts left are not cut
  */
 export function envelopeSection(
   model: Model,
   envelopes: readonly { readonly side: Side; readonly mesh: TriangleMesh }[],
   plane: SectionPlane,
   pose: SolvedPose | null,
+  budget: Budget = Budget.endless(),
 ): EnvelopeSection {
   const figures: SectionFigure[] = [];
   const clearances: SectionClearance[] = [];
@@ -60,15 +62,29 @@ export function envelopeSection(
     add("envelope", `envelope ${side}`, side, swept);
     envelopeArea += swept.reduce((sum, outline) => sum + outlineArea(outline), 0);
     if (pose !== null) add("ring", `tire and rim ${side}`, side, slicedRing(model, pose, side, plane));
+    const around = pointsOf(swept);
     for (const { part } of placedBody(model.setup.truck.body, side)) {
+      if (budget.isSpent(0)) break;
       const outlines = slicedPart(part, plane);
       add("part", part.name, side, outlines);
       const distance = outlineDistance(swept, outlines);
       if (distance !== null) clearances.push({ part: part.name, side, distanceInPlane: distance });
+      budget.isSpent(PIECE_WORK * (sizeOf(part) + around * pointsOf(outlines)));
     }
   }
   clearances.sort((a, b) => a.distanceInPlane - b.distanceInPlane);
   return { plane, figures, envelopeArea, clearances };
+}
+
+/** Microseconds, about, for a triangle of a part, or for two pieces of outlines held against each other. */
+const PIECE_WORK = 0.02;
+
+function sizeOf(part: BodyPart): number {
+  return part.kind === "mesh" ? part.triangles.length / 3 : 0;
+}
+
+function pointsOf(outlines: readonly Outline[]): number {
+  return outlines.reduce((sum, { points }) => sum + points.length / 2, 0);
 }
 
 /** A body part where the plane cuts it. */

@@ -7,10 +7,9 @@ const opened = () => createWorkbenchStore(exampleText, "test.json");
 
 describe("the workbench's store", () => {
   it("opens with a truck, at rest, and nothing to mend", () => {
-    const { truck, issues, travel, steer, check } = opened().getState();
+    const { truck, issues, travel, steer } = opened().getState();
     expect(truck?.setup.name).toBe("Test truck");
     expect([issues, travel, steer]).toEqual([[], 0, 0]);
-    expect(check.status).toBe("checking");
   });
 
   it("keeps the last good truck, its file and its pose when a text cannot be shown, and says what to mend", () => {

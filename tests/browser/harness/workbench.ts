@@ -7,6 +7,8 @@ export type OpenOptions = BrowserContextOptions & {
   readonly path?: string;
   /** Without its 3D picture, which has tests of its own and takes most of the time of a software renderer. */
   readonly isBare?: boolean;
+  /** Seconds the page gives a search; default more than any takes, so that no answer depends on how busy the machine is. */
+  readonly seconds?: number;
 };
 
 /** The built workbench in a page of its own (own storage, own permissions). */
@@ -16,6 +18,9 @@ export interface Workbench {
   problems(): readonly string[];
   close(): Promise<void>;
 }
+
+/** Seconds. */
+const PLENTY = 100;
 
 let connection: Promise<Browser> | undefined;
 afterAll(async () => {
@@ -30,7 +35,7 @@ afterAll(async () => {
 export async function openWorkbench(options: OpenOptions = {}): Promise<Workbench> {
   const bench = inject("bench");
   if (!bench.ready) throw new Error(bench.why);
-  const { path = "", isBare = false, ...contextOptions } = options;
+  const { path = "", isBare = false, seconds = PLENTY, ...contextOptions } = options;
   connection ??= chromium.connect(bench.browserEndpoint);
   const context = await (await connection).newContext({
     viewport: { width: 1280, height: 800 },
@@ -38,6 +43,9 @@ export async function openWorkbench(options: OpenOptions = {}): Promise<Workbenc
   });
   onTestFinished(() => context.close());
   const page = await context.newPage();
+  await page.addInitScript((given) => {
+    globalThis.wellsweepSeconds = given;
+  }, seconds);
   if (isBare) {
     await page.addInitScript(() => {
       const getContext = HTMLCanvasElement.prototype.getContext;

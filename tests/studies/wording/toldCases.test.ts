@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { limitRows } from "../../../src/app/clear/limits/limitRows.ts";
 import { gapOverSteer } from "../../../src/app/clear/plots/gapPlots.ts";
 import { tagState } from "../../../src/app/show/counter/tagState.ts";
+import { truckAnswer } from "../../../src/app/show/counter/truckAnswer.ts";
 import { wheelDrawing } from "../../../src/app/show/counter/wheelDrawing.ts";
-import { NOTHING_YET } from "../../../src/app/work/answerStore.ts";
 import { drawnMapOf } from "../../../src/app/work/drawnMap.ts";
 import { gapCell } from "../../../src/cli/output/cells.ts";
 import { canStand, heightStop } from "../../../src/studies/limits/heightWay.ts";
@@ -58,7 +58,7 @@ describe("a truck that rubs at every pose", () => {
       const [down] = lowestTravels(model, [0])!;
       if (!down?.ok) throw new TypeError("it stands straight ahead");
       expect(lowStop(down.touch, 0, model, format)).toMatchObject({ isAlways: true, isNowhere: true });
-      expect(tagState({ ...NOTHING_YET, heights: [null], report }, 0)).toBe("rubs");
+      expect(tagState({ ...truckAnswer(null, null), heights: [null], report }, 0)).toBe("rubs");
       const drawn = drawnMapOf(model, Budget.endless());
       expect(drawn.gap.both.every((gap) => Number.isNaN(gap) || gap < 0)).toBe(true);
       expect(drawn.lines.both.touch).toEqual([]);
@@ -92,7 +92,7 @@ describe("a truck that cannot come down to a stance", () => {
     expect(wheelDrawing(model, pose, "left", "front", null, canStand(model, aired, 0)).gap).toBeNull();
     const report = checkClearance(model);
     expect(report!.verdict).toBe("clear");
-    expect(tagState({ ...NOTHING_YET, heights: [stop], report }, 0)).toBe("barred");
+    expect(tagState({ ...truckAnswer(null, null), heights: [stop], report }, 0)).toBe("barred");
   });
 });
 

@@ -7,7 +7,7 @@ import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf, type TypedDocument } from "../../state/typedDocument.ts";
 import { useFormat } from "../../state/useFormat.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { useReports } from "../../work/useReports.ts";
+import { useAnswers } from "../../work/useAnswer.ts";
 import { FanForm } from "./FanForm.tsx";
 import { FanTable } from "./FanTable.tsx";
 import { type FanStep, fanDocument, fanFields, fanValues, fileValue } from "./fan.ts";
@@ -55,7 +55,7 @@ export function FanPanel({ truck }: { truck: Truck }) {
     }
   }, [isReady, document, variant, field, low, high, count, file, meshes, isAligned, format]);
   const trucks = useMemo(() => steps.flatMap((step) => (step.truck ? [step.truck] : [])), [steps]);
-  const reports = useReports(trucks, isReady);
+  const checks = useAnswers("check", trucks);
   const plot = useMemo(() => fanPlot(steps, plotId), [steps, plotId]);
 
   const standing = standingText(trucks[0] ?? truck, isAligned);
@@ -86,7 +86,7 @@ export function FanPanel({ truck }: { truck: Truck }) {
           <FanTable
             label={field.label}
             steps={steps}
-            reports={steps.map((step) => (step.truck ? reports[trucks.indexOf(step.truck)] : null))}
+            checks={steps.map((step) => (step.truck ? checks[trucks.indexOf(step.truck)]! : null))}
             format={format}
             onKeep={(step) =>
               duplicate(`${field.label.toLowerCase()} ${step.text}`, [

@@ -1,7 +1,7 @@
-import type { CheckReport } from "../../../studies/reports/check.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import { readText } from "../../parts/toRead.ts";
+import type { Answered } from "../../work/answerCache.ts";
 import type { FanStep } from "./fan.ts";
 import { NUMBERS } from "./numbers.ts";
 import { WorstCell } from "./WorstCell.tsx";
@@ -10,8 +10,8 @@ export type FanTableProps = {
   /** What the field is called. */
   label: string;
   steps: readonly FanStep[];
-  /** One a step: undefined = being worked out, null = could not be finished or does not go together. */
-  reports: readonly (CheckReport | null | undefined)[];
+  /** One a step: null = it does not go together. */
+  checks: readonly (Answered<"check"> | null)[];
   format: LengthFormat;
   onKeep: (step: FanStep) => void;
 };
@@ -19,7 +19,7 @@ export type FanTableProps = {
 const SHOWN = ["Half track", "Camber", "Scrub radius", "Mechanical trail"];
 
 /** Each value of a fan with what follows from it, and a button that keeps it as a variant. */
-export function FanTable({ label, steps, reports, format, onKeep }: FanTableProps) {
+export function FanTable({ label, steps, checks, format, onKeep }: FanTableProps) {
   const numbers = NUMBERS.filter(({ name }) => SHOWN.includes(name));
   return (
     <ScrollTable label="Table of the fan">
@@ -39,13 +39,7 @@ export function FanTable({ label, steps, reports, format, onKeep }: FanTableProp
         {steps.map((step, i) => (
           <tr key={step.text}>
             <th scope="row">{step.text}</th>
-            <td>
-              {step.truck ? (
-                <WorstCell truck={step.truck} report={reports[i]} format={format} />
-              ) : (
-                "does not go together"
-              )}
-            </td>
+            <td>{checks[i] ? <WorstCell check={checks[i]} format={format} /> : "does not go together"}</td>
             {numbers.map(({ name, measure, read }) => {
               const value = step.truck && read(step.truck);
               return <td key={name}>{value === null ? "–" : readText(value, measure, format)}</td>;

@@ -7,7 +7,7 @@ import { readText } from "../../parts/toRead.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useFormat.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { useReports } from "../../work/useReports.ts";
+import { useAnswers } from "../../work/useAnswer.ts";
 import { type ComparedNumber, differs, NUMBERS } from "./numbers.ts";
 import type { NamedTruck } from "./otherTrucks.ts";
 import { VariantHead } from "./VariantHead.tsx";
@@ -26,7 +26,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
   const format = useFormat();
   const [name, setName] = useState("");
   const trucks = useMemo(() => columns.flatMap(({ truck }) => (truck ? [truck] : [])), [columns]);
-  const reports = useReports(trucks, true);
+  const checks = useAnswers("check", trucks);
   const base = columns[0]?.truck ?? null;
   const rows = NUMBERS.map((number) => ({
     number,
@@ -66,7 +66,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
             {columns.map(({ variant: key, truck }) => (
               <td key={key ?? ""}>
                 {truck ? (
-                  <WorstCell truck={truck} report={reports[trucks.indexOf(truck)]} format={format} />
+                  <WorstCell check={checks[trucks.indexOf(truck)]!} format={format} />
                 ) : (
                   "has issues: show it to mend them"
                 )}

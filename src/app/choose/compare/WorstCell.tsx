@@ -1,26 +1,24 @@
 import { answerState } from "../../../studies/doubts/doubt.ts";
-import type { CheckReport } from "../../../studies/reports/check.ts";
 import { amountText } from "../../../studies/wording/amountText.ts";
 import { answerWord } from "../../../studies/wording/answerWords.ts";
 import { partWords } from "../../../studies/wording/nearestSurface.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
-import type { Truck } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
+import type { Answered } from "../../work/answerCache.ts";
 
 export type WorstCellProps = {
-  truck: Truck;
-  /** undefined = being worked out, null = could not be finished. */
-  report: CheckReport | null | undefined;
+  check: Answered<"check">;
   format: LengthFormat;
 };
 
 /** What a truck comes nearest to over the whole range: a mark, a word, how much, what. */
-export function WorstCell({ truck, report, format }: WorstCellProps) {
+export function WorstCell({ check, format }: WorstCellProps) {
   const doubtsOf = useDoubts();
-  if (report === undefined) return <span aria-busy="true">checking…</span>;
-  if (report === null) return <>could not be checked</>;
-  const { worst, verdict } = report;
+  if (check.answer === null)
+    return check.failure === null ? <span aria-busy="true">checking…</span> : <>could not be checked</>;
+  const { truck } = check.wish;
+  const { worst, verdict } = check.answer;
   if (worst === null) return <>nothing is measured</>;
   const state = answerState(verdict, doubtsOf(truck));
   return (

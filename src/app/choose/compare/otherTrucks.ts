@@ -1,6 +1,6 @@
 import type { GivenMeshes } from "../../state/givenMeshes.ts";
 import { memoLast } from "../../state/memoLast.ts";
-import { type Truck, truckMaker } from "../../state/truck.ts";
+import { type Truck, trucks } from "../../state/truck.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
 
 /** One variant of the document put together; null where it has issues. */
@@ -9,8 +9,6 @@ export interface NamedTruck {
   readonly variant: string | null;
   readonly truck: Truck | null;
 }
-
-const trucks = truckMaker();
 
 /** The setup as it stands, then each of its variants; the same list until the document, its meshes or whether they are aligned change. */
 export const namedTrucks = memoLast(

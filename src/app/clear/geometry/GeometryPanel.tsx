@@ -14,7 +14,7 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useFormat.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
-import { useReport } from "../../work/useReport.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
 import { bumpSteerText, circleText, farText, flatText, ratioText } from "./geometryText.ts";
 
 export type GeometryPanelProps = {
@@ -76,15 +76,16 @@ function Now({ truck }: GeometryPanelProps) {
 }
 
 function Whole({ truck }: GeometryPanelProps) {
-  const reported = useReport("geometry", truck);
-  if (reported === null)
+  const geometry = useAnswer("geometry", truck);
+  if (geometry?.failure != null)
+    return <p role="alert">The geometry could not be worked out: {geometry.failure}</p>;
+  if (geometry?.answer == null)
     return (
       <p className="fold-fine" role="status">
         Working out bump steer and turning circles…
       </p>
     );
-  if (!reported.ok) return <p role="alert">The geometry could not be worked out: {reported.message}</p>;
-  return <WholeRange truck={truck} report={reported.report} />;
+  return <WholeRange truck={truck} report={geometry.answer} />;
 }
 
 function WholeRange({ truck, report }: { truck: Truck; report: GeometryReport }) {

@@ -8,7 +8,7 @@ import { Fold } from "../../parts/Fold.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useFormat.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { useReport } from "../../work/useReport.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
 import { LimitItem } from "./LimitItem.tsx";
 import { LimitStances } from "./LimitStances.tsx";
 import { leastText } from "./leastText.ts";
@@ -56,19 +56,21 @@ export function LimitPanel({ truck }: LimitPanelProps) {
 
 function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
   const format = useFormat();
-  const reported = useReport("limits", truck);
-  const report = reported?.ok ? reported.report : null;
+  const limits = useAnswer("limits", truck);
+  const report = limits?.answer ?? null;
+  const failure = limits?.failure ?? null;
+  const isFirst = report === null && failure === null;
   const shown = useDeferredValue(pose);
   const rows = useMemo(() => limitRows(shown, report?.overall ?? null), [shown, report]);
   const [isWhole, setWhole] = useState(false);
   const passed = report ? report.overall.filter(isPassed).length : 0;
   return (
-    <section className="limits" aria-label="Limits" aria-busy={reported === null}>
-      {reported?.ok === false && (
-        <p role="alert">The limits over the range could not be worked out: {reported.message}</p>
+    <section className="limits" aria-label="Limits" aria-busy={isFirst}>
+      {report === null && failure !== null && (
+        <p role="alert">The limits over the range could not be worked out: {failure}</p>
       )}
       <p className="fold-fine" role="status">
-        {reported === null
+        {isFirst
           ? "Working out all travel and both locks…"
           : report && (passed === 0 ? "Every limit given is kept over all travel and both locks." : "")}
       </p>

@@ -5,8 +5,7 @@ import { stepTo } from "../../state/stepTo.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
-import type { MapSideName } from "../../work/mapMessages.ts";
-import { useMap } from "../../work/useMap.ts";
+import type { DrawnMap, MapSideName } from "../../work/drawnMap.ts";
 import { MapDot } from "./MapDot.tsx";
 import { MapPast, type PointedPose } from "./MapPast.tsx";
 import { MapPicture } from "./MapPicture.tsx";
@@ -17,6 +16,10 @@ import { snapped } from "./snapped.ts";
 
 export type MapBoardProps = {
   truck: Truck;
+  /** null = not known yet. */
+  drawn: DrawnMap | null;
+  /** What is drawn is another truck's: this one's is on the way. */
+  isStale: boolean;
   side: MapSideName;
   /** The pose in words, for whoever cannot see the dot. */
   spoken: string;
@@ -36,11 +39,9 @@ const MOVES: Readonly<Record<string, readonly [up: 0 | 1 | -1, turn: 0 | 1 | -1]
 };
 
 /** The map as a control: press or drag to put the truck there, or use the arrow keys. */
-export function MapBoard({ truck, side, spoken, past }: MapBoardProps) {
+export function MapBoard({ truck, drawn, isStale, side, spoken, past }: MapBoardProps) {
   const svg = useRef<SVGSVGElement>(null);
   const [pointed, setPointed] = useState<PointedPose | null>(null);
-  const drawn = useMap((s) => s.drawn);
-  const isStale = useMap((s) => s.of !== truck);
   const lengths = useWorkbench((s) => s.preferences.lengths);
   const setPose = useWorkbench((s) => s.setPose);
   const { setup } = truck;
@@ -113,7 +114,7 @@ export function MapBoard({ truck, side, spoken, past }: MapBoardProps) {
         </defs>
         {drawn && <MapPicture drawn={drawn} side={side} frame={frame} allowance={setup.allowance} />}
         <MapScales setup={setup} frame={frame} format={format} />
-        <MapWorst frame={frame} side={side} />
+        <MapWorst truck={truck} frame={frame} side={side} />
         <MapPast drawn={drawn} pointed={pointed} past={past} />
         <MapDot frame={frame} />
       </svg>

@@ -1,10 +1,11 @@
 import { amountText } from "../../../studies/wording/amountText.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useFormat.ts";
-import { useMap } from "../../work/useMap.ts";
+import type { DrawnMap } from "../../work/drawnMap.ts";
 
 export type MapKeyProps = {
   truck: Truck;
+  drawn: DrawnMap | null;
 };
 
 /** Limits named in the key before the rest is counted. */
@@ -18,10 +19,10 @@ function limitNames(limits: readonly { readonly name: string }[]): string {
 }
 
 /** What the map's tones, lines and hatchings mean. */
-export function MapKey({ truck }: MapKeyProps) {
-  const borders = useMap((s) => s.drawn?.borders);
-  const limits = useMap((s) => s.drawn?.map.pastLimit?.limits);
-  const isCutShort = useMap((s) => s.drawn?.map.cutShort === true);
+export function MapKey({ truck, drawn }: MapKeyProps) {
+  const borders = drawn?.borders;
+  const limits = drawn?.map.pastLimit?.limits;
+  const isCutShort = drawn?.map.cutShort === true;
   const allowance = amountText(truck.setup.allowance, useFormat());
   return (
     <ul className="map-key">

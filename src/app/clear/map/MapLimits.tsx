@@ -3,7 +3,7 @@ import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useFormat.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { useMap } from "../../work/useMap.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
 
 export type MapLimitsProps = {
   truck: Truck;
@@ -14,14 +14,14 @@ const UNREACHED = "the linkage cannot go there";
 
 /** The two answers people ask of a map, at the pose shown: how far it steers at this height, how low at this steer. */
 export function MapLimits({ truck }: MapLimitsProps) {
-  const limits = useMap((s) => (s.of === truck ? s.limits : null));
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
+  const limits = useAnswer("poseLimits", truck, { question: { travel, steer } });
   const format = useFormat();
   // What is shown may be of the pose before, until the new one's is worked out.
-  const isCurrent = useWorkbench(
-    (s) => limits !== null && limits.travel === s.travel && limits.steer === s.steer,
-  );
+  const isCurrent = limits?.question?.travel === travel && limits.question.steer === steer;
   const { model } = truck;
-  const { steering, lowering } = limits ?? {};
+  const { steering, lowering } = limits?.answer ?? {};
   const steers = (turn: "leftTurn" | "rightTurn") =>
     steering?.ok ? steerPanelText(steerStop(steering[turn].touch.either, steering.travel, model)) : UNREACHED;
   const low = () =>

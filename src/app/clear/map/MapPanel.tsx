@@ -6,8 +6,8 @@ import { heightText, lockText } from "../../../studies/wording/poseText.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useFormat.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import type { MapSideName } from "../../work/mapMessages.ts";
-import { useMap } from "../../work/useMap.ts";
+import type { MapSideName } from "../../work/drawnMap.ts";
+import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
 import { MapBoard } from "./MapBoard.tsx";
 import { MapKey } from "./MapKey.tsx";
 import { MapLimits } from "./MapLimits.tsx";
@@ -27,7 +27,8 @@ export function MapPanel({ truck }: MapPanelProps) {
   const [side, setSide] = useState<MapSideName>("both");
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
-  const failure = useMap((s) => s.failure);
+  const map = useAnswer("map", truck);
+  const drawn = useLastAnswer(map);
   const pose = useMemo(() => limitMargins(truck.model, travel, steer), [truck, travel, steer]);
   const [worst] = limitsPastAt(pose);
   const past = worst === undefined ? "" : `past ${worst.side} ${worst.name}`;
@@ -54,12 +55,19 @@ export function MapPanel({ truck }: MapPanelProps) {
           ))}
         </fieldset>
       </header>
-      {failure ? (
-        <p role="alert">The map could not be worked out: {failure}</p>
+      {map?.failure ? (
+        <p role="alert">The map could not be worked out: {map.failure}</p>
       ) : (
-        <MapBoard truck={truck} side={side} spoken={spoken} past={past} />
+        <MapBoard
+          truck={truck}
+          drawn={drawn}
+          isStale={map?.answer === null}
+          side={side}
+          spoken={spoken}
+          past={past}
+        />
       )}
-      <MapKey truck={truck} />
+      <MapKey truck={truck} drawn={drawn} />
       <MapLimits truck={truck} />
     </section>
   );

@@ -1,5 +1,5 @@
 import type { ClearanceMap } from "../../../studies/map/clearanceMap.ts";
-import type { DrawnMap } from "../../work/mapMessages.ts";
+import type { DrawnMap } from "../../work/drawnMap.ts";
 import { MAP_BOX } from "./mapFrame.ts";
 
 /** A place of the map under the pointer: travel, mm, and steer. */

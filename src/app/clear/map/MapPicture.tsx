@@ -1,6 +1,6 @@
 import { memo } from "react";
 import type { Contour } from "../../../studies/map/contours.ts";
-import type { DrawnMap, MapSideName } from "../../work/mapMessages.ts";
+import type { DrawnMap, MapSideName } from "../../work/drawnMap.ts";
 import { MAP_BOX, type MapFrame } from "./mapFrame.ts";
 import { mapRegions } from "./mapRegions.ts";
 

@@ -1,15 +1,17 @@
-import { useWorkbench } from "../../state/useWorkbench.ts";
-import type { MapSideName } from "../../work/mapMessages.ts";
+import type { Truck } from "../../state/truck.ts";
+import type { MapSideName } from "../../work/drawnMap.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
 import type { MapFrame } from "./mapFrame.ts";
 
 export type MapWorstProps = {
+  truck: Truck;
   frame: MapFrame;
   side: MapSideName;
 };
 
 /** A cross at the worst pose of all, as the check proved it. */
-export function MapWorst({ frame, side }: MapWorstProps) {
-  const report = useWorkbench((s) => (s.check.status === "done" ? s.check.report : null));
+export function MapWorst({ truck, frame, side }: MapWorstProps) {
+  const report = useAnswer("check", truck)?.answer;
   const entries = report?.parts.filter((entry) => side === "both" || entry.side === side) ?? [];
   const first = entries[0];
   if (first === undefined) return null;

@@ -1,4 +1,4 @@
-import type { DrawnMap, MapSideName } from "../../work/mapMessages.ts";
+import type { DrawnMap, MapSideName } from "../../work/drawnMap.ts";
 import { bandPaths } from "./bandPaths.ts";
 import { isOpen } from "./isOpen.ts";
 import type { MapFrame } from "./mapFrame.ts";

@@ -10,7 +10,7 @@ import {
   steerSentence,
 } from "../../../studies/wording/comparisonWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { TruckAnswer } from "../../work/answerStore.ts";
+import type { TruckAnswer } from "./truckAnswer.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
 
 /** What is said of a comparison, in order; null = not known yet. */

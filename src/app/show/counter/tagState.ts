@@ -1,5 +1,5 @@
 import type { Verdict } from "../../../studies/reports/check.ts";
-import type { TruckAnswer } from "../../work/answerStore.ts";
+import type { TruckAnswer } from "./truckAnswer.ts";
 
 /** What a truck's card says: its verdict over the whole range; `barred` = it cannot come to the height shown. */
 export type TagState = Verdict | "checking" | "failed" | "barred";

@@ -8,13 +8,13 @@ import { lengthText } from "../../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { standingText } from "../../parts/standingText.ts";
 import { memoLast } from "../../state/memoLast.ts";
-import { type Truck, truckMaker } from "../../state/truck.ts";
+import { type Truck, trucks } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat } from "../../state/useFormat.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import type { TruckAnswer } from "../../work/answerStore.ts";
-import { useAnswers } from "../../work/useAnswers.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
 import { chosenPair, counter } from "./counterStore.ts";
+import { type TruckAnswer, truckAnswer } from "./truckAnswer.ts";
 import { type HubFaceRange, hubFaceRange, withHubFace } from "./whatIf.ts";
 
 /** One of the two trucks compared. */
@@ -56,7 +56,6 @@ export interface Comparison {
 
 export const AS_IT_STANDS = "as it stands";
 
-const trucks = truckMaker();
 const whatIf = memoLast(withHubFace);
 
 /** What the counter and the customer's sheet compare, with all that is known of both so far; null without a truck. */
@@ -81,7 +80,10 @@ export function useComparison(): Comparison | null {
     [setup],
   );
   const travels = useMemo(() => stances.map(({ travel }) => travel), [stances]);
-  const answers = useAnswers(first, second, travels);
+  const asked = { question: { travels } };
+  // In this order: what is asked for first is answered first.
+  const heights = [useAnswer("heights", first, asked), useAnswer("heights", second, asked)] as const;
+  const checks = [useAnswer("check", first), useAnswer("check", second)] as const;
   if (!good || !setup) return null;
 
   const step = format.units === "mm" ? 1 : 25.4 / 16;
@@ -95,11 +97,11 @@ export function useComparison(): Comparison | null {
     ...{ names, chosen, stances, format, secondOwn },
     travel: travels.find((travel) => travel === choice.travel) ?? travels[0]!,
     first: first && {
-      ...{ letter: "A", name: nameOf(chosen[0]), truck: first, answer: answers[0] },
+      ...{ letter: "A", name: nameOf(chosen[0]), truck: first, answer: truckAnswer(checks[0], heights[0]) },
       doubts: doubtsOf(first),
     },
     second: second && {
-      ...{ letter: "B", truck: second, answer: answers[1], doubts: doubtsOf(second) },
+      ...{ letter: "B", truck: second, answer: truckAnswer(checks[1], heights[1]), doubts: doubtsOf(second) },
       name: changed ? whatIfName : nameOf(chosen[1]),
     },
     isWhatIf: changed !== null,

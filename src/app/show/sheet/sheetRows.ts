@@ -9,7 +9,7 @@ import { solvePose } from "../../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { backspacingFromOffset } from "../../../units/wheelOffset.ts";
 import type { Truck } from "../../state/truck.ts";
-import type { TruckAnswer } from "../../work/answerStore.ts";
+import type { TruckAnswer } from "../counter/truckAnswer.ts";
 import type { NamedTravel } from "../counter/useComparison.ts";
 
 /** One number of the sheet, of one truck. */

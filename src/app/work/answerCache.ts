@@ -1,0 +1,103 @@
+import type { Truck } from "../state/truck.ts";
+import type { Answer, Given, JobName, Question } from "./jobs.ts";
+
+/** A question about a truck that somebody on the page wants answered. */
+export interface Wish<J extends JobName> {
+  readonly job: J;
+  readonly truck: Truck;
+  readonly question: Question<J>;
+  readonly given: Given<J>;
+}
+
+/** What is known of a wish; the same object until something of it changes. */
+export interface Answered<J extends JobName> {
+  readonly wish: Wish<J>;
+  /** null = none yet. */
+  readonly answer: Answer<J> | null;
+  /** What `answer` is an answer to: of what follows the pose perhaps the pose before. */
+  readonly question: Question<J> | null;
+  /** Why there will be no more; null = all is well. */
+  readonly failure: string | null;
+  /** The time given was spent before the answer was all of it. */
+  readonly isCut: boolean;
+  /** Given for the answer. */
+  readonly seconds: number;
+  /** A search is under way, or waits for its turn (`since` null, else of `performance.now`). */
+  readonly underWay: {
+    readonly seconds: number;
+    readonly since: number | null;
+    /** Where the job itself tells how far it is. */
+    readonly share: number | null;
+  } | null;
+}
+
+/** Jobs about the pose shown: worked out anew with every move, so only the last answer is kept. */
+export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits", "section"]);
+
+/** Jobs whose answers are large: kept of the trucks asked about last. */
+const LARGE: ReadonlySet<JobName> = new Set<JobName>(["map", "envelope", "section"]);
+const LARGE_KEPT = 4;
+
+/** One place of the cache. */
+export interface Entry<J extends JobName = JobName> {
+  /** What is wanted there now. */
+  wish: Wish<J>;
+  /** Of `wish`: alike for the same question. */
+  key: string;
+  /** The key that was answered, or failed; null = none. */
+  answeredKey: string | null;
+  /** Seconds that somebody wants spent on it. */
+  asked: number;
+  shown: Answered<J>;
+}
+
+/** Answers by truck and job, for as long as the truck is kept somewhere. */
+export class AnswerCache {
+  readonly #places = new WeakMap<Truck, Map<string, Entry>>();
+  readonly #numbers = new WeakMap<object, number>();
+  #lastNumber = 0;
+  /** Trucks with large answers, the one answered last at the end. */
+  readonly #large: Truck[] = [];
+
+  constructor(private readonly seconds: number) {}
+
+  /** The entry that answers a wish, or will. */
+  entry<J extends JobName>(wish: Wish<J>): Entry<J> {
+    const ofTruck = this.#places.get(wish.truck) ?? new Map<string, Entry>();
+    this.#places.set(wish.truck, ofTruck);
+    const key = this.keyOf(wish);
+    const place = FOLLOWS_POSE.has(wish.job) ? wish.job : key;
+    const known = ofTruck.get(place);
+    if (known !== undefined) return known as unknown as Entry<J>;
+    const shown: Answered<J> = {
+      ...{ wish, answer: null, question: null, failure: null, isCut: false },
+      ...{ seconds: this.seconds, underWay: null },
+    };
+    const made: Entry<J> = { wish, key, answeredKey: null, asked: this.seconds, shown };
+    ofTruck.set(place, made as unknown as Entry);
+    return made;
+  }
+
+  keyOf({ job, question, given }: Wish<JobName>): string {
+    return `${job} ${JSON.stringify(question)} ${given === null ? "" : this.#numberOf(given)}`;
+  }
+
+  /** Forgets large answers of trucks that were answered long ago. @param isWanted keeps what somebody looks at */
+  forgetOld({ wish }: Entry, isWanted: (entry: Entry) => boolean): void {
+    if (!LARGE.has(wish.job)) return;
+    const before = this.#large.indexOf(wish.truck);
+    if (before >= 0) this.#large.splice(before, 1);
+    this.#large.push(wish.truck);
+    if (this.#large.length <= LARGE_KEPT) return;
+    const places = this.#places.get(this.#large.shift()!);
+    for (const [place, entry] of places ?? [])
+      if (LARGE.has(entry.wish.job) && !isWanted(entry)) places?.delete(place);
+  }
+
+  #numberOf(thing: object): number {
+    const known = this.#numbers.get(thing);
+    if (known !== undefined) return known;
+    this.#numbers.set(thing, ++this.#lastNumber);
+    return this.#lastNumber;
+  }
+}

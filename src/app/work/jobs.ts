@@ -1,0 +1,101 @@
+import { type MeshResult, readMesh } from "../../files/readMesh.ts";
+import { type GeometryReport, geometryReport } from "../../studies/geometry/geometryReport.ts";
+import { type HeightStop, heightStop } from "../../studies/limits/heightWay.ts";
+import { type LimitsReport, limitsOf } from "../../studies/limits/limitsOf.ts";
+import { lowestTravels } from "../../studies/map/lowestTravels.ts";
+import { type NoLimits, type SteerLimits, steerLimits } from "../../studies/map/steerLimits.ts";
+import type { Model } from "../../studies/model/model.ts";
+import type { Budget } from "../../studies/numeric/budget.ts";
+import { type CheckReport, checkClearance } from "../../studies/reports/check.ts";
+
+import { type DrawnEnvelope, drawnEnvelopeOf, type EnvelopeAsk } from "./drawnEnvelope.ts";
+import { type DrawnMap, drawnMapOf, type PoseLimits } from "./drawnMap.ts";
+import { type DrawnSection, drawnSectionOf, type SectionCut } from "./drawnSection.ts";
+
+/** How far a truck steers at each of some heights, in their order. */
+export interface HeightAnswers {
+  readonly steering: readonly (SteerLimits | NoLimits)[];
+  /** What keeps the truck from each height; null = it stands there. */
+  readonly heights: readonly (HeightStop | null)[];
+}
+
+/** What each job is asked and answers: plain data. `given` is handed to a worker once, however often it is asked about. */
+export interface Jobs {
+  readonly check: { question: null; given: null; answer: CheckReport };
+  readonly map: { question: null; given: null; answer: DrawnMap };
+  readonly limits: { question: null; given: null; answer: LimitsReport };
+  readonly geometry: { question: null; given: null; answer: GeometryReport };
+  /** How far it steers and how low it goes from a pose. */
+  readonly poseLimits: { question: { travel: number; steer: number }; given: null; answer: PoseLimits };
+  /** Heights, mm. */
+  readonly heights: { question: { travels: readonly number[] }; given: null; answer: HeightAnswers };
+  /** null = the time did not do for a surface. */
+  readonly envelope: { question: EnvelopeAsk; given: null; answer: DrawnEnvelope | null };
+  readonly section: { question: SectionCut; given: DrawnEnvelope | null; answer: DrawnSection };
+  readonly mesh: { question: { name: string; bytes: ArrayBuffer }; given: null; answer: MeshResult };
+}
+export type JobName = keyof Jobs;
+export type Question<J extends JobName> = Jobs[J]["question"];
+export type Answer<J extends JobName> = Jobs[J]["answer"];
+export type Given<J extends JobName> = Jobs[J]["given"];
+
+/** What a job works with. */
+export interface Job<J extends JobName> {
+  /** The truck asked about. @throws Error where it does not go together */
+  readonly model: () => Model;
+  readonly question: Question<J>;
+  readonly given: Given<J>;
+  readonly budget: Budget;
+  /** Tells the share done, 0 … 1. */
+  readonly onProgress: (share: number) => void;
+}
+
+/** An answer, and whether the budget was spent before it was all of it. */
+export interface Outcome<J extends JobName> {
+  readonly answer: Answer<J>;
+  readonly isCut: boolean;
+}
+
+/** Rows of the geometry's tables. */
+const ROWS = 33;
+
+/** Every long job of the page, as a worker does it. */
+export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
+  check({ model, budget }) {
+    const answer = checkClearance(model(), { budget });
+    return { answer, isCut: answer.cutShort === true };
+  },
+  map({ model, budget }) {
+    const answer = drawnMapOf(model(), budget);
+    return { answer, isCut: answer.map.cutShort === true };
+  },
+  limits({ model, budget }) {
+    const answer = limitsOf(model(), budget);
+    return { answer, isCut: answer.cutShort === true };
+  },
+  // A fixed number of poses, a fraction of a second: never cut short.
+  geometry: ({ model }) => ({ answer: geometryReport(model(), ROWS), isCut: false }),
+  poseLimits({ model, question: { travel, steer }, budget }) {
+    const [steering] = steerLimits(model(), [travel], budget.share(2));
+    const [lowering] = lowestTravels(model(), [steer], budget.share(1));
+    return { answer: { travel, steer, steering: steering!, lowering: lowering! }, isCut: budget.cut };
+  },
+  heights({ model, question: { travels }, budget }) {
+    const half = budget.share(2);
+    const heights = travels.map((travel, i) => heightStop(model(), travel, half.share(travels.length - i)));
+    const steering = steerLimits(model(), travels, budget.share(1));
+    return { answer: { steering, heights }, isCut: budget.cut };
+  },
+  envelope({ model, question, budget, onProgress }) {
+    const answer = drawnEnvelopeOf(model(), question, budget, onProgress);
+    return { answer, isCut: answer === null };
+  },
+  section({ model, question, given, budget }) {
+    const answer = drawnSectionOf(model(), given?.sides ?? [], question, budget);
+    return { answer, isCut: budget.cut };
+  },
+  mesh: ({ question: { name, bytes } }) => ({
+    answer: readMesh(new Uint8Array(bytes), name),
+    isCut: false,
+  }),
+};

@@ -1,0 +1,152 @@
+import { AnswerCache, type Answered, type Entry, FOLLOWS_POSE, type Wish } from "./answerCache.ts";
+import type { JobName } from "./jobs.ts";
+import { type Ended, WorkClient, type WorkerLike } from "./workClient.ts";
+
+export interface WorkRoomOptions {
+  readonly startWorker: () => WorkerLike;
+  /** Workers for what takes long; what follows the pose has one of its own. */
+  readonly workers: number;
+  /** Given to a search unless somebody asks for a longer one. */
+  readonly seconds: number;
+}
+
+/** ms that a search may go on once nobody wants it any more: what is nearly done is kept for later. */
+const GRACE = 500;
+
+/** How many times the seconds before a longer search is given. */
+const LONGER = 5;
+
+/** A search under way. */
+interface Running {
+  readonly entry: Entry;
+  /** What was wanted when it began. */
+  readonly wish: Wish<JobName>;
+  readonly key: string;
+  readonly seconds: number;
+  readonly since: number;
+  readonly client: WorkClient;
+}
+
+/**
+ * The one place where the page has long work done. Whoever shows an answer says what it wants, for as long as it does; each
+ * question of a truck is worked out once, whoever wants it, and kept. What nobody wants any more is ended, so of the many
+ * trucks and poses of a drag only those are worked out for which there is time.
+ */
+export class WorkRoom {
+  readonly #seconds: number;
+  readonly #cache: AnswerCache;
+  /** For what follows the pose; for the rest. */
+  readonly #quick: readonly WorkClient[];
+  readonly #long: readonly WorkClient[];
+  readonly #wanted = new Map<object, readonly Entry[]>();
+  readonly #listeners = new Set<() => void>();
+  #running: readonly Running[] = [];
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor({ startWorker, workers, seconds }: WorkRoomOptions) {
+    this.#seconds = seconds;
+    this.#cache = new AnswerCache(seconds);
+    this.#quick = [new WorkClient(startWorker)];
+    this.#long = Array.from({ length: workers }, () => new WorkClient(startWorker));
+  }
+
+  /** Tells of every change of any answer. @returns ends that */
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => void this.#listeners.delete(listener);
+  };
+
+  /** What is known of a question so far. Asks for nothing. */
+  of<J extends JobName>(wish: Wish<J>): Answered<J> {
+    return this.#cache.entry(wish).shown;
+  }
+
+  /** Has these answered, the first first, until the same one wants others; what it wanted before it wants no more. */
+  want(who: object, wishes: readonly Wish<JobName>[]): void {
+    const entries = wishes.map((wish) => {
+      const entry = this.#cache.entry(wish);
+      const key = this.#cache.keyOf(wish);
+      if (entry.key !== key) Object.assign(entry, { wish, key, asked: this.#seconds });
+      return entry;
+    });
+    if (entries.length > 0) this.#wanted.set(who, entries);
+    else this.#wanted.delete(who);
+    this.#schedule();
+  }
+
+  /** Searches again with more time. The answer there is stays until the new one comes. */
+  searchLonger({ wish, seconds }: Answered<JobName>): void {
+    const entry = this.#cache.entry(wish);
+    entry.asked = LONGER * seconds;
+    this.#show(entry, { underWay: { seconds: entry.asked, since: null, share: null } });
+    this.#schedule();
+  }
+
+  /** Ends a longer search at once. */
+  cancel({ wish, seconds }: Answered<JobName>): void {
+    const entry = this.#cache.entry(wish);
+    entry.asked = seconds;
+    for (const one of this.#running) if (one.entry === entry) this.#stop(one);
+    this.#show(entry, { underWay: null });
+    this.#schedule();
+  }
+
+  #schedule(): void {
+    clearTimeout(this.#timer);
+    const wanted = new Set([...this.#wanted.values()].flat());
+    const now = performance.now();
+    for (const one of this.#running) {
+      if (wanted.has(one.entry) && one.entry.key === one.key) continue;
+      if (now - one.since >= GRACE) this.#stop(one);
+      else this.#timer = setTimeout(() => this.#schedule(), GRACE);
+    }
+    for (const entry of wanted) {
+      if (!isOpen(entry) || this.#running.some((one) => one.entry === entry)) continue;
+      const clients = FOLLOWS_POSE.has(entry.wish.job) ? this.#quick : this.#long;
+      const client = clients.find(({ isFree }) => isFree);
+      if (client !== undefined) this.#begin(entry, client);
+    }
+  }
+
+  #begin(entry: Entry, client: WorkClient): void {
+    const { wish, key, asked: seconds } = entry;
+    const since = performance.now();
+    const one: Running = { entry, wish, key, seconds, since, client };
+    this.#running = [...this.#running, one];
+    const show = (share: number | null) => this.#show(entry, { underWay: { seconds, since, share } });
+    show(null);
+    client.run({ ...wish, seconds, onProgress: show, onEnd: (ended) => this.#end(one, ended) });
+  }
+
+  #end(one: Running, ended: Ended<JobName>): void {
+    const { entry, wish, key, seconds } = one;
+    this.#running = this.#running.filter((each) => each !== one);
+    const isLonger = entry.answeredKey === key;
+    entry.answeredKey = key;
+    if (ended.ok) {
+      const { answer, isCut } = ended;
+      this.#show(entry, { answer, question: wish.question, isCut, seconds, failure: null, underWay: null });
+    } else {
+      // Of a longer search that failed the answer before stands.
+      const gone = isLonger ? {} : { answer: null, question: null, isCut: false };
+      this.#show(entry, { ...gone, failure: ended.message, underWay: null });
+    }
+    this.#cache.forgetOld(entry, (each) => [...this.#wanted.values()].some((all) => all.includes(each)));
+    this.#schedule();
+  }
+
+  #stop(one: Running): void {
+    one.client.stop();
+    this.#running = this.#running.filter((each) => each !== one);
+    this.#show(one.entry, { underWay: null });
+  }
+
+  #show(entry: Entry, change: Partial<Answered<JobName>>): void {
+    entry.shown = { ...entry.shown, wish: entry.wish, ...change };
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+function isOpen({ key, answeredKey, asked, shown }: Entry): boolean {
+  return answeredKey !== key || (shown.isCut && shown.failure === null && shown.seconds < asked);
+}

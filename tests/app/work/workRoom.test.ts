@@ -1,0 +1,253 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { createWorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
+import type { Wish } from "../../../src/app/work/answerCache.ts";
+import { answererOf } from "../../../src/app/work/answerer.ts";
+import type { JobName } from "../../../src/app/work/jobs.ts";
+import { WorkRoom } from "../../../src/app/work/workRoom.ts";
+import { checkClearance } from "../../../src/studies/reports/check.ts";
+import { exampleText } from "../exampleText.ts";
+import { fakeWorkers } from "./fakeWorkers.ts";
+
+const store = createWorkbenchStore(exampleText, "test.json");
+const [one, two, three, ...more] = [6, 6.1, 6.2, 6.3, 6.4, 6.5].map((hubFace) => {
+  store.getState().editField(["knuckle", "hubFace"], hubFace);
+  return store.getState().truck!;
+});
+if (!one || !two || !three) throw new Error("the test's trucks go together");
+
+const check = (truck = one): Wish<"check"> => ({ job: "check", truck, question: null, given: null });
+const map = (truck = one): Wish<"map"> => ({ job: "map", truck, question: null, given: null });
+const pose = (travel: number): Wish<"poseLimits"> => ({
+  ...{ job: "poseLimits", truck: one, given: null },
+  question: { travel, steer: 0 },
+});
+
+/** A room with as many workers for long jobs; the one for the pose is not counted. */
+function opened(workers = 1) {
+  const fakes = fakeWorkers();
+  const room = new WorkRoom({ startWorker: fakes.startWorker, workers, seconds: 2 });
+  const asked = (job: JobName) =>
+    fakes.workers.flatMap(({ requests }) => requests).filter((each) => each.job === job);
+  return { ...fakes, room, asked };
+}
+
+const me = {};
+const other = {};
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+describe("the work room", () => {
+  it("asks once, with what survives the way to a worker, and gets what the study answers", () => {
+    const { room, workers } = opened();
+    room.want(me, [check()]);
+    room.want(other, [check()]);
+    expect(room.of(check()).underWay).toMatchObject({ seconds: 2, share: null });
+    answererOf((reply) => workers[0]!.say(reply))({ ...workers[0]!.requests[0]!, seconds: null });
+    const { answer, isCut, underWay, seconds } = room.of(check());
+    expect(answer).toEqual(checkClearance(one.model));
+    expect([isCut, underWay, seconds]).toEqual([false, null, 2]);
+    room.want(me, []);
+    room.want(me, [check()]);
+    expect(workers[0]!.requests).toHaveLength(1);
+  });
+
+  it("tells of each change, and keeps what it told the same object until one comes", () => {
+    const { room, workers } = opened();
+    const heard = vi.fn();
+    const unfollow = room.subscribe(heard);
+    room.want(me, [check()]);
+    const before = room.of(check());
+    expect(room.of(check())).toBe(before);
+    workers[0]!.progress(0.4);
+    expect(room.of(check()).underWay).toMatchObject({ share: 0.4 });
+    expect(heard).toHaveBeenCalledTimes(2);
+    unfollow();
+    workers[0]!.done({});
+    expect(heard).toHaveBeenCalledTimes(2);
+  });
+
+  it("answers what was wanted first first, beside each other as far as there are workers", () => {
+    const { room, workers, asked } = opened(2);
+    room.want(me, [map(), map(two), map(three)]);
+    expect(asked("map")).toHaveLength(2);
+    workers[1]!.done({});
+    expect(asked("map")).toHaveLength(3);
+    expect(workers[1]!.requests.map(({ truck }) => truck?.setup)).toEqual([two.setup, three.setup]);
+  });
+
+  it("passes over the trucks of a drag that are gone when a worker is free", () => {
+    const { room, workers } = opened();
+    for (const truck of [one, two, three]) room.want(me, [map(truck)]);
+    expect(workers).toHaveLength(1);
+    workers[0]!.done({ of: 1 });
+    expect(workers[0]!.requests.map(({ truck }) => truck?.setup)).toEqual([one.setup, three.setup]);
+    // What came of a truck that nobody looks at is there when it is looked at again.
+    expect(room.of(map()).answer).toEqual({ of: 1 });
+    expect(room.of(map(three)).answer).toBeNull();
+  });
+
+  it("ends what nobody wants any more, and begins the newer question with a new worker", () => {
+    const { room, workers } = opened();
+    room.want(me, [check()]);
+    vi.advanceTimersByTime(2000);
+    room.want(me, [check(two)]);
+    expect(workers[0]!.isEnded).toBe(true);
+    expect(workers[1]!.requests.map(({ truck }) => truck?.setup)).toEqual([two.setup]);
+    workers[0]!.done({});
+    expect([room.of(check()).answer, room.of(check(two)).answer]).toEqual([null, null]);
+  });
+
+  it("gives it a moment to finish first", () => {
+    const { room, workers } = opened();
+    room.want(me, [check()]);
+    vi.advanceTimersByTime(100);
+    room.want(me, [check(two)]);
+    vi.advanceTimersByTime(300);
+    expect(workers).toHaveLength(1);
+    vi.advanceTimersByTime(300);
+    expect(workers.map(({ isEnded }) => isEnded)).toEqual([true, false]);
+    expect(workers[1]!.requests).toHaveLength(1);
+  });
+
+  it("takes no reply twice, and none to another question", () => {
+    const { room, workers } = opened();
+    room.want(me, [map(), map(two)]);
+    const { id } = workers[0]!.requests[0]!;
+    workers[0]!.say({ kind: "done", id: id + 7, answer: null, isCut: false });
+    expect(room.of(map()).underWay).not.toBeNull();
+    workers[0]!.done({});
+    workers[0]!.say({ kind: "done", id, answer: null, isCut: false });
+    expect(room.of(map(two)).underWay).not.toBeNull();
+  });
+
+  it("says why there is no answer, does not ask again, and goes on with the next", () => {
+    const { room, workers } = opened();
+    room.want(me, [map(), map(two)]);
+    workers[0]!.crash("out of memory");
+    expect(room.of(map())).toMatchObject({ answer: null, failure: "out of memory" });
+    expect(workers[1]!.requests[0]!.truck?.setup).toEqual(two.setup);
+    workers[1]!.say({ kind: "failed", id: workers[1]!.requests[0]!.id, message: "no" });
+    room.want(me, [map(), map(two)]);
+    expect(workers.flatMap(({ requests }) => requests)).toHaveLength(2);
+  });
+});
+
+describe("an answer that was cut short", () => {
+  function cutShort() {
+    const it = opened();
+    it.room.want(me, [map()]);
+    it.workers[0]!.done({ of: 2 }, true);
+    return it;
+  }
+
+  it("is not searched again unasked", () => {
+    const { room, asked } = cutShort();
+    expect(room.of(map())).toMatchObject({ isCut: true, seconds: 2, underWay: null });
+    room.want(me, [map()]);
+    expect(asked("map")).toHaveLength(1);
+  });
+
+  it("is searched longer when asked, stays until the better one comes, and then has no more to ask", () => {
+    const { room, workers, asked } = cutShort();
+    room.searchLonger(room.of(map()));
+    expect(asked("map").map(({ seconds }) => seconds)).toEqual([2, 10]);
+    expect(room.of(map())).toMatchObject({ answer: { of: 2 }, underWay: { seconds: 10 } });
+    workers[0]!.done({ of: 10 });
+    expect(room.of(map())).toMatchObject({ answer: { of: 10 }, isCut: false, seconds: 10 });
+    expect(asked("map")).toHaveLength(2);
+  });
+
+  it("is given more each time", () => {
+    const { room, workers, asked } = cutShort();
+    room.searchLonger(room.of(map()));
+    workers[0]!.done({}, true);
+    room.searchLonger(room.of(map()));
+    expect(asked("map").map(({ seconds }) => seconds)).toEqual([2, 10, 50]);
+  });
+
+  it("can have its longer search cancelled at once, which a worker that does not yield cannot hold up", () => {
+    const { room, workers, asked } = cutShort();
+    room.searchLonger(room.of(map()));
+    room.cancel(room.of(map()));
+    expect(workers[0]!.isEnded).toBe(true);
+    expect(room.of(map())).toMatchObject({ answer: { of: 2 }, isCut: true, underWay: null });
+    expect(asked("map")).toHaveLength(2);
+    room.searchLonger(room.of(map()));
+    expect(workers[1]!.requests[0]!.truck?.setup).toEqual(one.setup);
+  });
+
+  it("stands when the longer search fails", () => {
+    const { room, workers } = cutShort();
+    room.searchLonger(room.of(map()));
+    workers[0]!.crash("gave up");
+    expect(room.of(map())).toMatchObject({
+      ...{ answer: { of: 2 }, isCut: true, failure: "gave up", underWay: null },
+    });
+  });
+
+  it("waits for its turn, and says so", () => {
+    const { room, workers } = cutShort();
+    room.want(other, [map(two)]);
+    room.searchLonger(room.of(map()));
+    expect(room.of(map()).underWay).toEqual({ seconds: 10, since: null, share: null });
+    workers[0]!.done({});
+    expect(room.of(map()).underWay?.since).not.toBeNull();
+  });
+});
+
+describe("what follows the pose", () => {
+  it("is asked one at a time, the last of what a drag went through, beside a long search", () => {
+    const { room, workers, asked } = opened();
+    room.want(other, [check()]);
+    for (const travel of [1, 2, 3]) room.want(me, [pose(travel)]);
+    expect(asked("poseLimits")).toHaveLength(1);
+    workers[1]!.done({ travel: 1 });
+    // The pose before stays to be shown, and says what it is of.
+    expect(room.of(pose(3))).toMatchObject({ answer: { travel: 1 }, question: { travel: 1 } });
+    expect(asked("poseLimits").map(({ question }) => question)).toEqual([
+      { travel: 1, steer: 0 },
+      { travel: 3, steer: 0 },
+    ]);
+    workers[1]!.done({ travel: 3 });
+    expect(room.of(pose(3))).toMatchObject({ answer: { travel: 3 }, question: { travel: 3 } });
+    expect(asked("poseLimits")).toHaveLength(2);
+  });
+
+  it("hands the truck and what else is given over once", () => {
+    const { room, workers } = opened();
+    const envelope = { choice: "whole", travel: 0, edges: [], sides: [] } as const;
+    const section = (at: number, given: typeof envelope | null): Wish<"section"> => ({
+      ...{ job: "section", truck: one, given },
+      question: { plane: { axis: "x", at }, travel: 0, steer: 0 },
+    });
+    for (const wish of [
+      ...[section(1, null), section(1, envelope), section(2, envelope), section(2, null)],
+    ]) {
+      room.want(me, [wish]);
+      workers[0]!.done({});
+    }
+    expect(workers[0]!.requests.map((each) => ["truck" in each, "given" in each])).toEqual([
+      [true, false],
+      [false, true],
+      [false, false],
+      [false, true],
+    ]);
+  });
+});
+
+describe("large answers", () => {
+  it("are kept of the trucks asked about last; small ones of all", () => {
+    const { room, workers } = opened();
+    const trucks = [one, two, three, ...more];
+    for (const truck of trucks) {
+      room.want(me, [check(truck), map(truck)]);
+      workers[0]!.done({});
+      workers[0]!.done({});
+    }
+    expect(trucks.map((truck) => room.of(map(truck)).answer !== null)).toEqual([
+      ...[false, false, true, true, true, true],
+    ]);
+    expect(trucks.every((truck) => room.of(check(truck)).answer !== null)).toBe(true);
+  });
+});
