@@ -7,7 +7,7 @@ export { GAP, GAP_ROW, partGapTo } from "./gaps/partGap.ts";
 export { type PartInput, type PartShape, partShapeOf } from "./gaps/partShape.ts";
 export { type RingShape, ringShapeOf } from "./gaps/ring/ringShape.ts";
 export { type TireInput, type TireRing, tireRing, type WheelInput } from "./gaps/tire/tireOf.ts";
-export { setupJsonSchema } from "./setup/jsonSchema.ts";
+export { setupJsonSchema } from "./setup/documentText.ts";
 // Reading a setup.
 export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "./setup/reading/blockReading.ts";
 export { formatIssue } from "./setup/reading/formatIssue.ts";
@@ -30,11 +30,10 @@ export {
   wholeRange,
 } from "./studies/envelope/envelopeRange.ts";
 export { type ContainmentProof, proveContainment } from "./studies/envelope/proveContainment.ts";
-export { floorAt } from "./studies/floor/floorAt.ts";
+export { floorAt, type ScrubLine, scrubLine } from "./studies/floor/floorAt.ts";
 export { type FloorReport, type FloorStance, floorReport } from "./studies/floor/floorReport.ts";
 export type { RollCase } from "./studies/floor/rollCase.ts";
 export { type RollCoverage, type RollStance, rollCoverage } from "./studies/floor/rollCoverage.ts";
-export { type ScrubLine, scrubLine } from "./studies/floor/scrubLine.ts";
 export { type RollTravels, wheelTravelsInRoll } from "./studies/floor/wheelTravelsInRoll.ts";
 export { type GeometryReport, geometryReport } from "./studies/geometry/geometryReport.ts";
 export { type JointCone, jointConesAt } from "./studies/limits/jointCones.ts";
@@ -79,7 +78,7 @@ export {
   type UnreachedRow,
 } from "./studies/reports/sweep.ts";
 export { type EnvelopeSection, envelopeSection } from "./studies/section/envelopeSection.ts";
-export type { SectionPlane } from "./studies/section/sectionPlane.ts";
+export type { SectionPlane } from "./studies/section/outline.ts";
 export type { FloorClearance, FloorPlane, FloorPose, FloorWheel } from "./studies/stances/floorPose.ts";
 export { type StanceMeasures, stanceMeasures } from "./studies/stances/stanceMeasures.ts";
 export { type TravelFound, travelForMeasure } from "./studies/stances/travelForMeasure.ts";
@@ -112,11 +111,9 @@ export {
   solvePose,
 } from "./suspension/solvePose.ts";
 export { INNER_ENDS_ROW, type Steering } from "./suspension/steering.ts";
-
 // Units and notation, for the edges.
-export { degFromRad, formatAngle, radFromDeg } from "./units/angle.ts";
+export { degFromRad, formatAngle, type ParsedAngle, parseAngle, radFromDeg } from "./units/angle.ts";
 export { formatLength, type LengthFormat } from "./units/formatLength.ts";
 export { type FileUnits, mmFromUnits, unitsFromMm } from "./units/lengthUnits.ts";
-export { type ParsedAngle, parseAngle } from "./units/parseAngle.ts";
 export { type ParsedLength, parseLength } from "./units/parseLength.ts";
 export { parseTireSize, type TireSize } from "./units/tireSize.ts";

@@ -1,5 +1,5 @@
 import { Command } from "commander";
-import { type ExitCode, NO_ANSWER } from "./asked/exitCode.ts";
+import { type ExitCode, NO_ANSWER } from "./asked/inputError.ts";
 import type { Terminal } from "./asked/terminal.ts";
 import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";

@@ -1,13 +1,54 @@
 import { type Command, CommanderError } from "commander";
-import { visibleText } from "../units/visibleText.ts";
-import { ExitCode } from "./asked/exitCode.ts";
-import { InputError } from "./asked/inputError.ts";
+import { visibleLines, visibleText } from "../units/words.ts";
+import { ExitCode, InputError } from "./asked/inputError.ts";
 import type { Terminal } from "./asked/terminal.ts";
 import { StreamFailure } from "./disk/outStream.ts";
-import { helpAsOption } from "./helpAsOption.ts";
 import { makeProgram } from "./program.ts";
-import { usageLine } from "./usageLine.ts";
-import { visibleTerminal } from "./visibleTerminal.ts";
+
+/**
+ * A command line with `help [VERB]` as `[VERB] --help`. What is no verb stays alone, to be refused: not even with --help
+ * behind it does it mean the program. @throws CommanderError for more than one word after help
+ */
+function helpAsOption(args: readonly string[], verbs: readonly string[]): readonly string[] {
+  const [first, second, ...rest] = args;
+  if (first === undefined || first.startsWith("-")) return args;
+  if (first !== "help") return verbs.includes(first) ? args : [first];
+  if (rest.length > 0) throw new CommanderError(2, "wellsweep.help", "help takes one verb");
+  if (second === undefined || second === "help") return ["--help"];
+  return verbs.includes(second) ? [second, "--help"] : [second];
+}
+
+/** A mistake in the command line itself, on one line with its mend. */
+function usageLine(error: CommanderError, verbs: readonly string[], args: readonly string[]): string {
+  const verb = args[0] !== undefined && verbs.includes(args[0]) ? ` ${args[0]}` : "";
+  const help = `see wellsweep${verb} --help`;
+  const said = error.message
+    .replace(/^error: /, "")
+    .replace(/\s+/g, " ")
+    .trim()
+    .replace(/\.$/, "");
+  switch (error.code) {
+    case "commander.help":
+      return `wellsweep: no verb given: say ${verbs.join(", ")}; ${help}`;
+    case "commander.unknownCommand":
+      return `wellsweep: ${said}: the verbs are ${verbs.join(", ")}; ${help}`;
+    case "commander.excessArguments":
+      return `wellsweep${verb}: ${said}: name one setup file, and quote lengths with spaces, like "-3 3/4"; ${help}`;
+    case "commander.missingArgument":
+      return `wellsweep${verb}: ${said}: name a setup file; ${help}`;
+    default:
+      return `wellsweep${verb}: ${said}; ${help}`;
+  }
+}
+
+/** A terminal to which nothing out of a file or the command line gets that would act on it instead of being read. */
+function visibleTerminal(terminal: Terminal): Terminal {
+  return {
+    ...terminal,
+    writeOut: (text) => terminal.writeOut(visibleLines(text)),
+    writeError: (text) => terminal.writeError(visibleLines(text)),
+  };
+}
 
 /**
  * Runs one command line. Never throws: whatever keeps it from an answer is one line on standard error.

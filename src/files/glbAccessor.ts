@@ -1,5 +1,5 @@
 import { type GlbDocument, listAt, numberAt, objectAt } from "./glbDocument.ts";
-import { MeshFault } from "./meshFault.ts";
+import { MeshFault } from "./meshBuilder.ts";
 
 /** Numbers of an accessor, row by row. */
 export interface AccessorReader {

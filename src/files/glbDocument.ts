@@ -1,5 +1,5 @@
 import { MAX_GLB_JSON } from "./limits.ts";
-import { MeshFault } from "./meshFault.ts";
+import { MeshFault } from "./meshBuilder.ts";
 import { found } from "./textScanner.ts";
 
 /** A JSON object of a file, not checked yet. */

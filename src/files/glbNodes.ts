@@ -1,5 +1,5 @@
 import { type Loose, listAt, numberAt, numbersAt, objectAt } from "./glbDocument.ts";
-import { MeshFault } from "./meshFault.ts";
+import { MeshFault } from "./meshBuilder.ts";
 
 /** A mesh where a node of the scene puts it. */
 export interface PlacedMesh {

@@ -1,6 +1,18 @@
 import type { LoadedMesh } from "../setup/reading/blockReading.ts";
 import { MAX_TRIANGLES } from "../setup/reading/limits.ts";
-import { MeshFault } from "./meshFault.ts";
+
+/** What keeps a file from being a mesh. Thrown by the readers of this room and caught in `readMesh`: it never leaves. */
+export class MeshFault extends Error {
+  override readonly name = "MeshFault";
+
+  /**
+   * @param where in the file: `line 12`, `triangle 7`; "" = the file as a whole
+   * @param mend what is wrong and what would be right, without a full stop
+   */
+  constructor(where: string, mend: string) {
+    super(where === "" ? mend : `${where}: ${mend}`);
+  }
+}
 
 /** A mesh read from a file, and how many of its triangles had no area and were left out. */
 export interface FileMesh extends LoadedMesh {
@@ -141,4 +153,31 @@ function grown<Row extends Float64Array | Uint32Array>(row: Row, Kind: new (leng
   const larger = new Kind(2 * row.length);
   larger.set(row);
   return larger;
+}
+
+/** A list of points that grows as it is read, 24 bytes each. */
+export class Coordinates {
+  #values = new Float64Array(3 * 1024);
+  #count = 0;
+
+  get count(): number {
+    return this.#count;
+  }
+
+  add(x: number, y: number, z: number): void {
+    const at = 3 * this.#count++;
+    if (at + 3 > this.#values.length) {
+      const larger = new Float64Array(2 * this.#values.length);
+      larger.set(this.#values);
+      this.#values = larger;
+    }
+    this.#values[at] = x;
+    this.#values[at + 1] = y;
+    this.#values[at + 2] = z;
+  }
+
+  /** One coordinate of a point that was added. */
+  at(point: number, axis: 0 | 1 | 2): number {
+    return this.#values[3 * point + axis]!;
+  }
 }

@@ -1,4 +1,4 @@
-import { MeshFault } from "./meshFault.ts";
+import { MeshFault } from "./meshBuilder.ts";
 import { found, TextScanner } from "./textScanner.ts";
 
 /** Types of numbers, in both spellings in use. */

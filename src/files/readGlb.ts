@@ -2,8 +2,7 @@ import { MAX_TRIANGLES } from "../setup/reading/limits.ts";
 import { accessorReader } from "./glbAccessor.ts";
 import { type GlbDocument, type Loose, listAt, numberAt, objectAt, readGlbDocument } from "./glbDocument.ts";
 import { placedNodes } from "./glbNodes.ts";
-import { type FileMesh, MeshBuilder } from "./meshBuilder.ts";
-import { MeshFault } from "./meshFault.ts";
+import { type FileMesh, MeshBuilder, MeshFault } from "./meshBuilder.ts";
 
 /** Primitive modes that are surfaces. */
 const TRIANGLES = 4;

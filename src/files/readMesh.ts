@@ -1,6 +1,6 @@
 import { MAX_MESH_BYTES } from "./limits.ts";
 import type { FileMesh } from "./meshBuilder.ts";
-import { MeshFault } from "./meshFault.ts";
+import { MeshFault } from "./meshBuilder.ts";
 import { readGlb } from "./readGlb.ts";
 import { readObj } from "./readObj.ts";
 import { readPly } from "./readPly.ts";

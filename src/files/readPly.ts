@@ -1,7 +1,5 @@
-import { Coordinates } from "./coordinates.ts";
 import { MAX_POLYGON_CORNERS } from "./limits.ts";
-import { type FileMesh, MeshBuilder } from "./meshBuilder.ts";
-import { MeshFault } from "./meshFault.ts";
+import { Coordinates, type FileMesh, MeshBuilder, MeshFault } from "./meshBuilder.ts";
 import {
   type PlyElement,
   type PlyProperty,

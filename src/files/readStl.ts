@@ -1,5 +1,4 @@
-import { type FileMesh, MeshBuilder } from "./meshBuilder.ts";
-import { MeshFault } from "./meshFault.ts";
+import { type FileMesh, MeshBuilder, MeshFault } from "./meshBuilder.ts";
 import { found, TextScanner } from "./textScanner.ts";
 
 /** Bytes before the count of triangles, its own, and of one triangle (normal, three corners, attribute). */

@@ -1,5 +1,5 @@
 import { CORNER_LOOKS, EAR_LOOKS, MAX_POLYGON_CORNERS } from "./limits.ts";
-import { MeshFault } from "./meshFault.ts";
+import { MeshFault } from "./meshBuilder.ts";
 
 /** How many more corners may be looked at in a file. */
 export interface CutWork {

@@ -1,5 +1,5 @@
 import { MAX_SHOWN } from "./limits.ts";
-import { MeshFault } from "./meshFault.ts";
+import { MeshFault } from "./meshBuilder.ts";
 
 const NEWLINE = 10;
 const RETURN = 13;

@@ -1,3 +1,6 @@
+import * as z from "zod";
+import { setupDocument } from "./document.ts";
+
 const MAX_LINE = 100;
 
 /**
@@ -43,4 +46,15 @@ function lineOf(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(lineOf).join(", ")}]`;
   const entries = Object.entries(value as object).filter(([, item]) => item !== undefined);
   return `{ ${entries.map(([key, item]) => `${JSON.stringify(key)}: ${lineOf(item)}`).join(", ")} }`;
+}
+
+/** The JSON Schema (2020-12) of a setup file, made from the same source as the checks. */
+export function setupJsonSchema(): object {
+  const { $schema, ...schema } = z.toJSONSchema(setupDocument, { target: "draft-2020-12" });
+  return { $schema, title: "Wellsweep setup", ...schema };
+}
+
+/** The text of the published schema file. */
+export function setupJsonSchemaText(): string {
+  return `${JSON.stringify(setupJsonSchema(), null, 2)}\n`;
 }

@@ -1,4 +1,4 @@
-import { nearestWord } from "../units/nearestWord.ts";
+import { nearestWord } from "../units/words.ts";
 import type { VariantsAsTyped } from "./blocks/variants.ts";
 import type { SetupDocument } from "./document.ts";
 import type { LoadedMeshes } from "./reading/blockReading.ts";

@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { nearestWord } from "../units/nearestWord.ts";
+import { nearestWord } from "../units/words.ts";
 import { KNOWN_KEYS_SEPARATOR } from "./fields/blockFields.ts";
 import type { IssueList } from "./reading/issueList.ts";
 import { MAX_ISSUES } from "./reading/limits.ts";

@@ -1,7 +1,7 @@
-import { withDecimalPoints } from "./decimalComma.ts";
 import { type FileUnits, findLengthUnit, MM_PER_INCH, mmFromUnits } from "./lengthUnits.ts";
 import { plainMeasureText } from "./measureText.ts";
 import { type ParsedLength, parseLength, readLengthTerm } from "./parseLength.ts";
+import { withDecimalPoints } from "./parseNumber.ts";
 
 /** Longest text worked out; a sum of a dozen tape readings is shorter. */
 const MAX_EXPRESSION_TEXT = 200;

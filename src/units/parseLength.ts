@@ -1,4 +1,3 @@
-import { withDecimalPoints } from "./decimalComma.ts";
 import {
   type FileUnits,
   findLengthUnit,
@@ -8,7 +7,8 @@ import {
   mmFromUnits,
 } from "./lengthUnits.ts";
 import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
-import { nearestWord } from "./nearestWord.ts";
+import { withDecimalPoints } from "./parseNumber.ts";
+import { nearestWord } from "./words.ts";
 
 /** A length in mm, or what is wrong with the text and what would be right (no full stop). */
 export type ParsedLength =

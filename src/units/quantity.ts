@@ -1,7 +1,7 @@
-import { withDecimalPoints } from "./decimalComma.ts";
 import type { FileUnits } from "./lengthUnits.ts";
 import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
-import { nearestWord } from "./nearestWord.ts";
+import { withDecimalPoints } from "./parseNumber.ts";
+import { nearestWord } from "./words.ts";
 
 /** What a number that is neither length nor angle measures. */
 export type Quantity = "weight" | "load" | "pressure" | "area" | "volume";

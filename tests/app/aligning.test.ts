@@ -6,7 +6,7 @@ import { shimPieces } from "../../src/app/choose/aligning/shimPieces.ts";
 import { startShims, startTargets } from "../../src/app/choose/aligning/startTargets.ts";
 import { truckAlignment } from "../../src/app/choose/aligning/truckAlignment.ts";
 import { namedTrucks } from "../../src/app/choose/compare/otherTrucks.ts";
-import { standingText } from "../../src/app/parts/standingText.ts";
+import { standingText } from "../../src/app/parts/standing.tsx";
 import { readRecord, recordOf } from "../../src/app/shell/storage/records.ts";
 import { withHubFace } from "../../src/app/show/counter/whatIf.ts";
 import { otherTruck } from "../../src/app/stage/otherTruck.ts";

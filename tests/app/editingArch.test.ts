@@ -2,11 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   archFrame,
+  movedPoint,
   nearestOnLine,
   nearestPoint,
+  pointInMm,
   sidePoint,
 } from "../../src/app/measure/body/archGeometry.ts";
-import { movedPoint, pointInMm } from "../../src/app/measure/body/lengthPoint.ts";
 import { between } from "../../src/app/measure/points/between.ts";
 
 const seed = 1955;

@@ -1,7 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { pastedBlock } from "../../src/app/measure/points/pastedBlock.ts";
-import { pasteInto } from "../../src/app/measure/points/pasteInto.ts";
-import { pasteNote } from "../../src/app/measure/points/pasteNote.ts";
+import { pastedBlock, pasteInto, pasteNote } from "../../src/app/measure/points/pasteInto.ts";
 import { fieldAt } from "../../src/setup/fieldCatalogue.ts";
 import { exampleDocument } from "./exampleText.ts";
 

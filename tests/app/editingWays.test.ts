@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { newBox, newPath } from "../../src/app/measure/body/newPart.ts";
-import { wheelGivenBy } from "../../src/app/measure/groups/seatWay.ts";
-import { startCaliper } from "../../src/app/measure/groups/startCaliper.ts";
-import { steeringOfType } from "../../src/app/measure/groups/steeringWay.ts";
-import { tireGivenBy } from "../../src/app/measure/groups/tireWay.ts";
+import {
+  startCaliper,
+  steeringOfType,
+  tireGivenBy,
+  wheelGivenBy,
+} from "../../src/app/measure/groups/ways.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { type KeyPath, valueAt } from "../../src/setup/types/keyPath.ts";
 import { gapsAt } from "../../src/studies/reports/gapsAt.ts";

@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { gapOverSteer, gapOverTravel } from "../../src/app/clear/plots/gapPlots.ts";
 import { labelSpots } from "../../src/app/clear/plots/labelSpots.ts";
 import { plotRange } from "../../src/app/clear/plots/plotRange.ts";
-import type { PlotSpec } from "../../src/app/parts/plotTypes.ts";
+import type { PlotSpec } from "../../src/app/parts/plotNumbers.ts";
 import { truckOf } from "../../src/app/state/truck.ts";
 
 const ROOM = { left: 46, right: 340, top: 10, bottom: 186 };

@@ -1,7 +1,7 @@
 import { Matrix4, Vector3 } from "three";
 import { describe, expect, it } from "vitest";
+import { knuckleFrameTo, wheelFrameTo } from "../../src/app/stage/frames.ts";
 import { frameTo } from "../../src/app/stage/frameTo.ts";
-import { knuckleFrameTo, wheelFrameTo } from "../../src/app/stage/rowFrameTo.ts";
 import { mirrorY, type Vec3 } from "../../src/geometry/vec.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { assembled, wishbone } from "../suspension/trucks.ts";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { gapMarks } from "../../src/app/stage/gapMarks.ts";
-import { sweepValue } from "../../src/app/stage/sweepValue.ts";
-import { isAtEntry } from "../../src/app/stage/worstOf.ts";
+import { sweepValue } from "../../src/app/stage/usePlay.ts";
+import { isAtEntry } from "../../src/app/stage/worst.ts";
 import type { CheckEntry } from "../../src/studies/reports/check.ts";
 import type { GapEntry } from "../../src/studies/reports/gapsAt.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { doubtsOf, unusualAt } from "../../src/app/state/doubtsOf.ts";
 import { lengthFormat } from "../../src/app/state/selectors.ts";
+import { doubtsOf, unusualAt } from "../../src/app/state/useDoubts.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { valueAt } from "../../src/setup/types/keyPath.ts";
 import { exampleDocument } from "./exampleText.ts";

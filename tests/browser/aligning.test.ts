@@ -4,7 +4,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { readSetup } from "../../src/setup/readSetup.ts";
-import { alignTruck, type TruckAlignment } from "../../src/studies/alignment/alignTruck.ts";
+import { alignTruck, type TruckAlignment } from "../../src/studies/alignment/alignSide.ts";
 import { modelAsked } from "../../src/studies/alignment/modelAsked.ts";
 import { modelOf } from "../../src/studies/model/model.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";

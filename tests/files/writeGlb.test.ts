@@ -2,7 +2,7 @@ import type { Mesh } from "three";
 import { GLTFLoader } from "three/addons/loaders/GLTFLoader.js";
 import { describe, expect, it } from "vitest";
 import { glbBytes } from "../../src/files/writeGlb.ts";
-import { meshVolume } from "../../src/studies/section/meshMeasures.ts";
+import { meshVolume } from "../../src/studies/section/outline.ts";
 import { cornersVolume, crookedRing } from "./meshCases.ts";
 
 const left = crookedRing();

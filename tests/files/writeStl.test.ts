@@ -2,7 +2,7 @@ import { STLLoader } from "three/addons/loaders/STLLoader.js";
 import { describe, expect, it } from "vitest";
 import { readStl } from "../../src/files/readStl.ts";
 import { stlBytes } from "../../src/files/writeStl.ts";
-import { meshVolume } from "../../src/studies/section/meshMeasures.ts";
+import { meshVolume } from "../../src/studies/section/outline.ts";
 import { cornersOf, cornersVolume, crookedRing } from "./meshCases.ts";
 
 describe("binary STL", () => {

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { svgText } from "../../src/files/writeSvg.ts";
-import { xmlText } from "../../src/files/xmlText.ts";
+import { svgText, xmlText } from "../../src/files/writeSvg.ts";
 import { drawingCase } from "./drawingCase.ts";
 
 interface Tag {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import { setupJsonSchema, setupJsonSchemaText } from "../../src/setup/jsonSchema.ts";
+import { setupJsonSchema, setupJsonSchemaText } from "../../src/setup/documentText.ts";
 import { barestDocument, exampleDocument, pitmanSteering } from "./fixtures.ts";
 
 const published = new URL("../../public/wellsweep-setup.schema.json", import.meta.url);

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { forceLine, instantCenter } from "../../src/suspension/frontView.ts";
-import { rollCenter } from "../../src/suspension/rollCenter.ts";
+import { forceLine, instantCenter, rollCenter } from "../../src/suspension/rollCenter.ts";
 import { type SidePose, solvePose } from "../../src/suspension/solvePose.ts";
 import { wheelMotion } from "../../src/suspension/wheelMotion.ts";
 import { drawnTrucks, inputOf } from "./drawnTrucks.ts";

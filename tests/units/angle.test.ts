@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { degFromRad, formatAngle, radFromDeg } from "../../src/units/angle.ts";
-import { parseAngle } from "../../src/units/parseAngle.ts";
+import { degFromRad, formatAngle, parseAngle, radFromDeg } from "../../src/units/angle.ts";
 
 describe("angles", () => {
   it("turns multiples of 90 degrees into the same multiple of π/2, and back", () => {

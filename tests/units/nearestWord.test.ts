@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { nearestWord } from "../../src/units/nearestWord.ts";
+import { nearestWord } from "../../src/units/words.ts";
 
 describe("nearestWord", () => {
   const keys = ["span", "pinHeight", "pinLead", "pinAngle", "hubFace", "steeringArm"];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { parseAngle } from "../../src/units/parseAngle.ts";
+import { parseAngle } from "../../src/units/angle.ts";
 import { parseNumber } from "../../src/units/parseNumber.ts";
 import { parseQuantity } from "../../src/units/quantity.ts";
 

@@ -1,8 +1,7 @@
 import "./knucklePanel.css";
-import { readText } from "../parts/toRead.ts";
+import { readText } from "../parts/plotNumbers.ts";
 import type { Truck } from "../state/truck.ts";
-import { useFormat } from "../state/useFormat.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { knuckleNumbers, type NumberGroup } from "./knuckleNumbers.ts";
 
 /** The knuckle's numbers: what it is built to, and what the truck makes of it. */

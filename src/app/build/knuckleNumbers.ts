@@ -1,5 +1,5 @@
 import { solvePose } from "../../suspension/solvePose.ts";
-import type { Measure } from "../parts/plotTypes.ts";
+import type { Measure } from "../parts/plotNumbers.ts";
 import type { Truck } from "../state/truck.ts";
 
 /** A number of the knuckle; mm or rad. null = the truck does not stand. */

@@ -6,8 +6,7 @@ import { type SidePose, type SolvedPose, solvePose } from "../../suspension/solv
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
-import { useFormat } from "../state/useFormat.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 
 export type AlignmentPanelProps = {
   truck: Truck;

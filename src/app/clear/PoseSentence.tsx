@@ -2,8 +2,7 @@ import "./poseSentence.css";
 import { poseSentence } from "../../studies/wording/poseSentence.ts";
 import { shownGaps, shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
-import { useFormat } from "../state/useFormat.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
 
 export type PoseSentenceProps = {

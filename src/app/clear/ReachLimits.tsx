@@ -1,7 +1,7 @@
 import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { limitSentence } from "../../studies/wording/reachSentence.ts";
 import type { Truck } from "../state/truck.ts";
-import { useFormat } from "../state/useFormat.ts";
+import { useFormat } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
 
 export type ReachLimitsProps = {

@@ -7,7 +7,7 @@ import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { goToField } from "./fields/fieldAsked.ts";
-import { valueWords } from "./fields/valueWords.ts";
+import { valueWords } from "./fields/fieldWords.ts";
 
 export type ExampleFieldsProps = {
   truck: Truck;

@@ -1,9 +1,8 @@
 import { spanEffect } from "../../studies/plausibility/spanEffect.ts";
 import { spanSentence } from "../../studies/wording/spanWords.ts";
-import { unusualAt } from "../state/doubtsOf.ts";
 import type { Truck } from "../state/truck.ts";
-import { useFormat } from "../state/useFormat.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
+import { unusualAt } from "../state/useDoubts.ts";
+import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 
 export type SpanNoteProps = { truck: Truck };
 

@@ -1,7 +1,7 @@
 import "./doubtNotes.css";
 import { confirmedNotes } from "../../studies/wording/unusualReport.ts";
 import type { Truck } from "../state/truck.ts";
-import { useFormat } from "../state/useFormat.ts";
+import { useFormat } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 
 export type ConfirmedNotesProps = { truck: Truck };

@@ -8,7 +8,7 @@ import { Cautions } from "../parts/Cautions.tsx";
 import { CounterLayer } from "../show/counter/CounterLayer.tsx";
 import { SheetLayer } from "../show/sheet/SheetLayer.tsx";
 import { useStation } from "../state/address.ts";
-import { useDoubtedRoot } from "../state/useDoubtedRoot.ts";
+import { useDoubtedRoot } from "../state/useDoubts.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { DropTarget } from "./DropTarget.tsx";
 import { Heading } from "./heading/Heading.tsx";

@@ -5,10 +5,10 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
-import { armGeometry } from "./armGeometry.ts";
+import { moveTo } from "./frames.ts";
 import { frameTo } from "./frameTo.ts";
-import { moveTo } from "./moveTo.ts";
 import { Solid } from "./Solid.tsx";
+import { armGeometry } from "./solidGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 

@@ -3,7 +3,7 @@ import type { Truck } from "../state/truck.ts";
 import { ControlArm } from "./ControlArm.tsx";
 import { Knuckle } from "./Knuckle.tsx";
 import { MirroredSide } from "./MirroredSide.tsx";
-import { TieRod } from "./TieRod.tsx";
+import { TieRod } from "./Steering.tsx";
 import { Wheel } from "./Wheel.tsx";
 
 export type FrontEndSideProps = {

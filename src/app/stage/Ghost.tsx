@@ -5,14 +5,12 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
+import { knuckleFrameTo, moveTo, wheelFrameTo } from "./frames.ts";
 import { ghostKnuckleGeometry, ghostWheelGeometry } from "./ghostGeometry.ts";
 import { useInk } from "./InkProvider.tsx";
 import { MirroredSide } from "./MirroredSide.tsx";
-import { moveTo } from "./moveTo.ts";
-import { otherPose } from "./otherTruck.ts";
-import { knuckleFrameTo, wheelFrameTo } from "./rowFrameTo.ts";
+import { otherPose, useGhostTruck } from "./otherTruck.ts";
 import { useGeometry } from "./useGeometry.ts";
-import { useGhostTruck } from "./useGhostTruck.ts";
 import { Wipe } from "./Wipe.tsx";
 
 export type GhostProps = {

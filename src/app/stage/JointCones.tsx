@@ -6,10 +6,10 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
-import { coneGeometry, coneLines } from "./coneGeometry.ts";
+import { moveTo } from "./frames.ts";
 import { frameTo } from "./frameTo.ts";
 import { useInk } from "./InkProvider.tsx";
-import { moveTo } from "./moveTo.ts";
+import { coneGeometry, coneLines } from "./solidGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 

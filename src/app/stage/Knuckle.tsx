@@ -1,15 +1,14 @@
 import { useCallback, useRef } from "react";
 import type { Group } from "three";
+import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
-import { Brake } from "./Brake.tsx";
-import { knuckleBodyGeometry } from "./hardwareGeometry.ts";
-import { knuckleGeometry } from "./knuckleGeometry.ts";
-import { moveTo } from "./moveTo.ts";
-import { knuckleFrameTo } from "./rowFrameTo.ts";
+import { knuckleFrameTo, moveTo } from "./frames.ts";
+import { useInk } from "./InkProvider.tsx";
+import { caliperGeometry, knuckleBodyGeometry, knuckleGeometry, rotorGeometry } from "./knuckleGeometry.ts";
+import { dashesGeometry } from "./lineGeometry.ts";
 import { Solid } from "./Solid.tsx";
-import { SteeringAxis } from "./SteeringAxis.tsx";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 
@@ -46,4 +45,52 @@ export function Knuckle({ truck, side, isAlone = false }: KnuckleProps) {
       <SteeringAxis span={knuckle.span} reach={isAlone ? REACH_ALONE : truck.model.tire.loadedRadius} />
     </group>
   );
+}
+
+export type BrakeProps = {
+  knuckle: KnuckleSetup;
+  hardware: HardwareSetup;
+};
+
+/** Rotor and caliper, as far as the setup gives them. Knuckle frame. */
+function Brake({ knuckle, hardware: { rotor, caliper } }: BrakeProps) {
+  return (
+    <>
+      {rotor && <Rotor knuckle={knuckle} rotor={rotor} />}
+      {caliper && <Caliper knuckle={knuckle} caliper={caliper} />}
+    </>
+  );
+}
+
+function Rotor({ knuckle, rotor }: { knuckle: KnuckleSetup; rotor: RotorSetup }) {
+  const geometry = useGeometry(() => rotorGeometry(knuckle, rotor), [knuckle, rotor]);
+  return <Solid geometry={geometry} tone="rod" />;
+}
+
+function Caliper({ knuckle, caliper }: { knuckle: KnuckleSetup; caliper: CaliperSetup }) {
+  const geometry = useGeometry(() => caliperGeometry(knuckle, caliper), [knuckle, caliper]);
+  return <Solid geometry={geometry} tone="arm" />;
+}
+
+export type SteeringAxisProps = {
+  /** Lower to upper ball joint, mm. */
+  span: number;
+  /** How far it is drawn below the lower ball joint, mm. */
+  reach: number;
+};
+
+/** The steering axis, drawn as a center line through both ball joints and toward the floor. Knuckle frame. */
+function SteeringAxis({ span, reach }: SteeringAxisProps) {
+  const ink = useInk();
+  const geometry = useGeometry(
+    () =>
+      dashesGeometry([
+        [
+          [0, 0, -reach],
+          [0, 0, span + 120],
+        ],
+      ]),
+    [span, reach],
+  );
+  return <lineSegments geometry={geometry} material={ink.centerLine} />;
 }

@@ -15,7 +15,7 @@ import type { ScreenPoint } from "./overlay/gapMark.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { sectionLayer, sectionOf } from "./sectionLayer.ts";
 import { wipeLayer } from "./wipeLayer.ts";
-import { worstOf } from "./worstOf.ts";
+import { worstOf } from "./worst.ts";
 
 export type OverlayWriterProps = {
   truck: Truck;

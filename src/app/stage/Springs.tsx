@@ -8,11 +8,11 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
+import { moveTo } from "./frames.ts";
 import { frameTo } from "./frameTo.ts";
 import { MirroredSide } from "./MirroredSide.tsx";
-import { moveTo } from "./moveTo.ts";
-import { rodGeometry } from "./rodGeometry.ts";
 import { Solid } from "./Solid.tsx";
+import { rodGeometry } from "./solidGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 

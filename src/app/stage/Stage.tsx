@@ -8,11 +8,10 @@ import { PictureFollower } from "./handles/PictureFollower.tsx";
 import { StageHandles } from "./handles/StageHandles.tsx";
 import { OverlayWriter } from "./OverlayWriter.tsx";
 import { PictureTaker } from "./PictureTaker.tsx";
-import { quietClock } from "./quietClock.ts";
-import { RedrawOnRestore } from "./RedrawOnRestore.tsx";
+import { quietClock, RedrawOnRestore } from "./redraw.tsx";
 import { StageKeys } from "./StageKeys.tsx";
 import { StageScene } from "./StageScene.tsx";
-import { worstOf } from "./worstOf.ts";
+import { worstOf } from "./worst.ts";
 
 quietClock();
 

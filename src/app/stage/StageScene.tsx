@@ -1,6 +1,6 @@
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
-import { BodySide } from "./BodySide.tsx";
+import { BodySide } from "./Body.tsx";
 import { SHOWN } from "./drawStage.ts";
 import { EnvelopeView } from "./EnvelopeView.tsx";
 import { Floor } from "./Floor.tsx";
@@ -12,7 +12,7 @@ import { Knuckle } from "./Knuckle.tsx";
 import { MirroredSide } from "./MirroredSide.tsx";
 import { SectionClip } from "./SectionClip.tsx";
 import { Springs } from "./Springs.tsx";
-import { SteeringLink } from "./SteeringLink.tsx";
+import { SteeringLink } from "./Steering.tsx";
 import { ViewCamera } from "./ViewCamera.tsx";
 
 export type StageSceneProps = {

@@ -5,11 +5,8 @@ import type { OrthographicCamera } from "three";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { type Extent, extentOf } from "./extent.ts";
-import { fitZoom } from "./fitZoom.ts";
-import { knuckleExtent } from "./knuckleExtent.ts";
-import { viewDirection } from "./viewDirections.ts";
-import { wellExtent } from "./wellExtent.ts";
+import { type Extent, extentOf, knuckleExtent, wellExtent } from "./extents.ts";
+import { fitZoom, viewDirection } from "./viewFit.ts";
 
 /** Pixels of the picture's width that dimensions take around the truck. */
 const DIMENSION_WIDTH = 120;

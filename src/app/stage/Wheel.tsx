@@ -3,12 +3,11 @@ import type { Group } from "three";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
-import { circlesGeometry, ringCircles } from "./circlesGeometry.ts";
+import { moveTo, wheelFrameTo } from "./frames.ts";
 import { useInk } from "./InkProvider.tsx";
-import { moveTo } from "./moveTo.ts";
-import { discOutline, latheGeometry, rimOutline } from "./ringGeometry.ts";
-import { wheelFrameTo } from "./rowFrameTo.ts";
+import { circlesGeometry, ringCircles } from "./lineGeometry.ts";
 import { Solid } from "./Solid.tsx";
+import { discOutline, latheGeometry, rimOutline } from "./solidGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 

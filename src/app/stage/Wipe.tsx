@@ -2,8 +2,8 @@ import { useFrame } from "@react-three/fiber";
 import type { Truck } from "../state/truck.ts";
 import { BESIDE, drawStage } from "./drawStage.ts";
 import { FrontEndSide } from "./FrontEndSide.tsx";
-import { IsGhost } from "./isGhost.ts";
-import { SteeringLink } from "./SteeringLink.tsx";
+import { IsGhost } from "./otherTruck.ts";
+import { SteeringLink } from "./Steering.tsx";
 
 export type WipeProps = {
   /** The truck laid beside the one shown. */

@@ -1,8 +1,7 @@
 import { useId } from "react";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
-import { useGhostTruck } from "./useGhostTruck.ts";
-import { variantLabel } from "./variantLabel.ts";
+import { useGhostTruck, variantLabel } from "./otherTruck.ts";
 
 export type WipeStripProps = {
   truck: Truck;

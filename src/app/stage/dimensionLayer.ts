@@ -7,7 +7,7 @@ import { knuckleDimensions } from "./overlay/knuckleDimensions.ts";
 import { layOutDimension } from "./overlay/layOutDimension.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
-import { worstDimension } from "./worstDimension.ts";
+import { worstDimension } from "./worst.ts";
 
 /** Pixels. In a picture no wider, small dimensions would lie on each other; their numbers stand in the tables. */
 const NARROW = 480;

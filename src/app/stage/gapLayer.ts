@@ -1,11 +1,10 @@
 import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import { shownGaps } from "../state/shown.ts";
 import { gapMarks, type MarkedGap } from "./gapMarks.ts";
-import { type GapMark, gapMark } from "./overlay/gapMark.ts";
-import { placeLabels } from "./overlay/placeLabels.ts";
+import { type GapMark, gapMark, placeLabels } from "./overlay/gapMark.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
-import { isAtEntry, worstOf } from "./worstOf.ts";
+import { isAtEntry, worstOf } from "./worst.ts";
 
 /**
  * Marks of gaps, with their labels. @param toWorst a button laid over the worst place's label while it is at another

@@ -1,8 +1,8 @@
 import { BufferGeometry, Float32BufferAttribute } from "three";
 import type { TireRing } from "../../gaps/tire/tireOf.ts";
 import type { KnuckleSetup } from "../../setup/types/types.ts";
-import { ringCircles } from "./circlesGeometry.ts";
-import { hubToKnuckle } from "./hardwareGeometry.ts";
+import { hubToKnuckle } from "./knuckleGeometry.ts";
+import { ringCircles } from "./lineGeometry.ts";
 
 /** A polyline, x, y, z one after another. */
 type Line = number[];

@@ -1,8 +1,71 @@
-import type { BufferGeometry } from "three";
+import { BoxGeometry, type BufferGeometry, Matrix4, Vector3 } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { KnuckleSetup } from "../../setup/types/types.ts";
-import { ballGeometry, rodGeometry } from "./rodGeometry.ts";
+import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types/types.ts";
+import { ballGeometry, latheGeometry, rodGeometry } from "./solidGeometry.ts";
+
+/** Not measured, drawn so that the wheel has something to sit on: pin, flange at the mounting face, hub. */
+const PIN_RADIUS = 28;
+const FLANGE = { radius: 76, thickness: 10, hub: 32, snout: 34 } as const;
+
+/** From the hub frame (middle of the hub face, y along the pin) to the knuckle frame. */
+export function hubToKnuckle({ pinLead, pinHeight, pinAngle, hubFace }: KnuckleSetup): Matrix4 {
+  const cos = Math.cos(pinAngle);
+  const sin = Math.sin(pinAngle);
+  return new Matrix4()
+    .makeBasis(new Vector3(1, 0, 0), new Vector3(0, cos, -sin), new Vector3(0, sin, cos))
+    .setPosition(pinLead, hubFace * cos, pinHeight - hubFace * sin);
+}
+
+/** The knuckle as its gaps are measured: housings, body, steering arm and rod end at their radii. Knuckle frame. */
+export function knuckleBodyGeometry(knuckle: KnuckleSetup, hardware: HardwareSetup): BufferGeometry {
+  const lower: Vec3 = [0, 0, 0];
+  const upper: Vec3 = [0, 0, knuckle.span];
+  const end = knuckle.steeringArm;
+  const root: Vec3 = [0, 0, Math.min(Math.max(end[2], 0), knuckle.span)];
+  const bar = (from: Vec3, to: Vec3, radius: number) => [
+    rodGeometry(from, to, radius),
+    ballGeometry(to, radius),
+  ];
+  return mergeGeometries([
+    ballGeometry(lower, hardware.lowerBallJoint.radius),
+    ballGeometry(upper, hardware.upperBallJoint.radius),
+    rodGeometry(lower, upper, hardware.knuckle.radius),
+    ...bar(root, end, hardware.steeringArm.radius),
+    ballGeometry(end, hardware.tieRodEnd.radius),
+    pinGeometry(knuckle),
+  ]);
+}
+
+/** The brake disk. Knuckle frame. */
+export function rotorGeometry(
+  knuckle: KnuckleSetup,
+  { diameter, thickness, inboard }: RotorSetup,
+): BufferGeometry {
+  const [outer, inner] = [-inboard, -inboard - thickness];
+  const radius = 0.5 * diameter;
+  return latheGeometry([inner, 0, inner, radius, outer, radius, outer, 0]).applyMatrix4(
+    hubToKnuckle(knuckle),
+  );
+}
+
+/** The caliper's box. Knuckle frame. */
+export function caliperGeometry(knuckle: KnuckleSetup, { frame, min, max }: CaliperSetup): BufferGeometry {
+  const size = [0, 1, 2].map((axis) => max[axis]! - min[axis]!) as [number, number, number];
+  const middle = [0, 1, 2].map((axis) => 0.5 * (max[axis]! + min[axis]!)) as [number, number, number];
+  const box = new BoxGeometry(...size).translate(...middle);
+  return frame === "hub" ? box.applyMatrix4(hubToKnuckle(knuckle)) : box;
+}
+
+function pinGeometry(knuckle: KnuckleSetup): BufferGeometry {
+  const { hubFace } = knuckle;
+  const { radius, thickness, hub, snout } = FLANGE;
+  return mergeGeometries([
+    rodGeometry([0, -hubFace, 0], [0, -thickness, 0], PIN_RADIUS),
+    rodGeometry([0, -thickness, 0], [0, 0, 0], radius),
+    rodGeometry([0, 0, 0], [0, snout, 0], hub, 0.85 * hub),
+  ]).applyMatrix4(hubToKnuckle(knuckle));
+}
 
 const BALL_RADIUS = 22;
 const FLANGE_RADIUS = 82;

@@ -1,5 +1,5 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import { type SectionPlane, sheetAxes } from "../../studies/section/sectionPlane.ts";
+import { type SectionPlane, sheetAxes } from "../../studies/section/outline.ts";
 import type { StageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import type { DrawnSection } from "../work/drawnSection.ts";

@@ -1,10 +1,10 @@
-import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
+import type { SectionPlane } from "../../studies/section/outline.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";
 import type { ViewName } from "../state/workbenchState.ts";
-import { extentOf } from "./extent.ts";
+import { extentOf } from "./extents.ts";
 
 type Axis = SectionPlane["axis"];
 

@@ -4,8 +4,7 @@ import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { stageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
-import { IsGhost } from "./isGhost.ts";
-import { otherPose } from "./otherTruck.ts";
+import { IsGhost, otherPose } from "./otherTruck.ts";
 import { stagePose } from "./stagePose.ts";
 
 /**

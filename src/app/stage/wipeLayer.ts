@@ -1,7 +1,6 @@
-import { otherTruck } from "./otherTruck.ts";
+import { otherTruck, variantLabel } from "./otherTruck.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
-import { variantLabel } from "./variantLabel.ts";
 
 /** Pixels between the wipe's line and the names on either side of it. */
 const OFF = 8;

@@ -1,4 +1,5 @@
 import type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../../setup/reading/blockReading.ts";
+import { valueAt } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 
 /** Mesh files by their names, without folders. */
@@ -43,4 +44,17 @@ export class GivenMeshes implements LoadedMeshes {
     const mend = `no part of ${setup} is in this file; name it in the setup, as "file" of a part of kind "mesh"`;
     return [...this.files.keys()].map((file) => ({ file, key: "", value: "", mend }));
   }
+}
+
+/** Names, without folders, of the mesh files that a document's body parts ask for, in the setup itself or any variant. */
+export function meshNamesIn(document: unknown): ReadonlySet<string> {
+  const variants = valueAt(document, ["variants"]);
+  const patches = Array.isArray(variants) ? variants.map((entry) => valueAt(entry, ["patch"])) : [];
+  const bodies = [document, ...patches].map((one) => valueAt(one, ["truck", "body"]));
+  const files = bodies.flatMap((body) =>
+    Array.isArray(body) ? body.map((part) => valueAt(part, ["file"])) : [],
+  );
+  return new Set(
+    files.flatMap((file) => (typeof file === "string" ? [file.slice(file.lastIndexOf("/") + 1)] : [])),
+  );
 }

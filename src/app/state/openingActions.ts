@@ -1,8 +1,7 @@
 import { newTruckDocument } from "../../setup/newTruck.ts";
 import { readSetup } from "../../setup/readSetup.ts";
 import type { ActionContext } from "./actionContext.ts";
-import { GivenMeshes } from "./givenMeshes.ts";
-import { meshNamesIn } from "./meshNamesIn.ts";
+import { GivenMeshes, meshNamesIn } from "./givenMeshes.ts";
 import { trucks } from "./truck.ts";
 import { type DocumentSlice, newDocumentId, type TypedDocument } from "./typedDocument.ts";
 import type { OpenedDocument, OpeningActions } from "./workbenchActions.ts";

@@ -1,6 +1,6 @@
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
-import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
+import type { SectionPlane } from "../../studies/section/outline.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 
 /** Which poses the envelope on the stage is swept over. */

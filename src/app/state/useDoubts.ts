@@ -1,11 +1,58 @@
-import { useCallback } from "react";
-import type { Doubt } from "../../studies/doubts/doubt.ts";
-import { doubtsOf } from "./doubtsOf.ts";
+import { useCallback, useEffect } from "react";
+import { isWithin, type KeyPath } from "../../setup/types/keyPath.ts";
+import type { Doubt, UnusualDoubt } from "../../studies/doubts/doubt.ts";
+import { exampleDoubts } from "../../studies/wording/exampleWords.ts";
+import { unusualDoubts } from "../../studies/wording/unusualReport.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { memoLast } from "./memoLast.ts";
+import { lengthFormat } from "./selectors.ts";
 import type { Truck } from "./truck.ts";
-import { useFormat } from "./useFormat.ts";
+import { useFormat } from "./useWorkbench.ts";
+import type { WorkbenchState } from "./workbenchState.ts";
 
 /** What is in doubt of any truck, in the units shown. */
 export function useDoubts(): (truck: Truck) => readonly Doubt[] {
   const format = useFormat();
   return useCallback((truck) => doubtsOf(truck, format), [format]);
+}
+
+/** Marks the page's root with `data-doubted` while something of the truck shown is in doubt: nothing is then drawn green. */
+export function useDoubtedRoot(truck: Truck | null): void {
+  const doubtsOf = useDoubts();
+  const isDoubted = truck !== null && doubtsOf(truck).length > 0;
+  useEffect(() => {
+    document.documentElement.toggleAttribute("data-doubted", isDoubted);
+  }, [isDoubted]);
+}
+
+const NONE: readonly UnusualDoubt[] = [];
+const doubts = new WeakMap<Truck, (format: LengthFormat) => readonly Doubt[]>();
+const told = new WeakMap<Truck, (format: LengthFormat) => readonly UnusualDoubt[]>();
+
+/** What is unusual of a truck as it was measured; the same list until it or the format changes. */
+function unusualOf(truck: Truck, format: LengthFormat): readonly UnusualDoubt[] {
+  const tell = told.get(truck) ?? memoLast((as: LengthFormat) => unusualDoubts(truck.bolted, as));
+  told.set(truck, tell);
+  return tell(format);
+}
+
+/** What is in doubt of a truck, of every kind: the one place that says so, for every screen. */
+export function doubtsOf(truck: Truck, format: LengthFormat): readonly Doubt[] {
+  const tell = doubts.get(truck) ?? memoLast((as: LengthFormat) => allOf(truck, as));
+  doubts.set(truck, tell);
+  return tell(format);
+}
+
+function allOf(truck: Truck, format: LengthFormat): readonly Doubt[] {
+  return [...unusualOf(truck, format), ...exampleDoubts(truck.setup)];
+}
+
+/** What is unusual of the truck shown at a field, inside it, or with it having part in it. A new list each time. */
+export function unusualAt(
+  state: Pick<WorkbenchState, "truck" | "document" | "preferences">,
+  path: KeyPath,
+): readonly UnusualDoubt[] {
+  const all = state.truck ? unusualOf(state.truck, lengthFormat(state)) : NONE;
+  if (all.length === 0) return NONE;
+  return all.filter((doubt) => [doubt.path, ...doubt.also].some((at) => isWithin(at, path)));
 }

@@ -6,8 +6,7 @@ import {
   type SectionClearance,
   type SectionFigure,
 } from "../../studies/section/envelopeSection.ts";
-import type { Outline } from "../../studies/section/outline.ts";
-import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
+import type { Outline, SectionPlane } from "../../studies/section/outline.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { DrawnSide } from "./drawnEnvelope.ts";
 import { hatchLines } from "./hatchLines.ts";

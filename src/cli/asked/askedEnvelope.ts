@@ -1,8 +1,8 @@
 import { extname } from "node:path";
 import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
-import type { SectionPlane } from "../../studies/section/sectionPlane.ts";
+import type { SectionPlane } from "../../studies/section/outline.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { nearestWord } from "../../units/nearestWord.ts";
+import { nearestWord } from "../../units/words.ts";
 import type { OutRules } from "../disk/outTarget.ts";
 import { checkOutFiles, writeFiles } from "../disk/writeFiles.ts";
 import { InputError } from "./inputError.ts";

@@ -1,7 +1,10 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
+import { Budget } from "../../studies/numeric/budget.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { parseNumber } from "../../units/parseNumber.ts";
 import { InputError } from "./inputError.ts";
+import type { SharedOptions } from "./sharedOptions.ts";
+import type { Terminal } from "./terminal.ts";
 
 /** Where an option stands, for the error: its file, its name and its whole value. */
 export interface OptionPlace {
@@ -18,7 +21,7 @@ export function readLength(text: string, units: LengthUnit, place: OptionPlace):
 }
 
 /** A number without a unit; NaN for anything else. */
-export function readPlainNumber(text: string): number {
+function readPlainNumber(text: string): number {
   const read = parseNumber(text);
   return read.ok ? read.value : Number.NaN;
 }
@@ -43,4 +46,18 @@ export function readWhole(text: string, least: number, most: number, place: Opti
 
 function refused({ file, option, value }: OptionPlace, mend: string): InputError {
   return InputError.ofOption(file, option, value, mend);
+}
+
+/** What a verb may spend from now on, as `--budget` says. @throws InputError */
+export function askedBudget(file: string, { budget }: SharedOptions, { clock }: Terminal): Budget {
+  const seconds = readPlainNumber(budget);
+  if (seconds > 0 && seconds < Number.POSITIVE_INFINITY) return Budget.of(seconds, clock ?? processorMs);
+  const mend = "must be a number of seconds above 0, such as 10 or 0.5";
+  throw InputError.ofOption(file, "--budget", budget, mend);
+}
+
+/** Milliseconds this process has had of a processor: what others on the machine do does not count. */
+function processorMs(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
 }

@@ -13,9 +13,8 @@ import { unusualDoubts, unusualLines } from "../../studies/wording/unusualReport
 import { InputFiles } from "../disk/inputFiles.ts";
 import { meshesBeside } from "../disk/meshesBeside.ts";
 import { ReadRefused } from "../disk/readBytes.ts";
-import { InputError } from "./inputError.ts";
+import { InputError, stanceError } from "./inputError.ts";
 import type { AlignedOptions } from "./sharedOptions.ts";
-import { stanceError } from "./stanceError.ts";
 import type { Terminal } from "./terminal.ts";
 
 /** A setup file read and put together. */

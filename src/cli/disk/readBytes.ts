@@ -1,5 +1,5 @@
 import { closeSync, constants, fstatSync, openSync, readSync, statSync } from "node:fs";
-import { waitForReady } from "./waitForReady.ts";
+import { waitForReady } from "./writeAll.ts";
 
 /** Bytes read and, of a file, which one they came from, whatever it is called. */
 export interface ReadBytes {

@@ -7,9 +7,7 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, quantityInUnits } from "../../units/quantity.ts";
 import { AIR_CAUTIONS } from "./cautions.ts";
-import { lengthCell } from "./cells.ts";
-import { heading } from "./heading.ts";
-import { type Column, textTable } from "./textTable.ts";
+import { type Column, heading, lengthCell, textTable } from "./textTable.ts";
 
 /** The air springs as a person reads them: where a limit is passed, each stance, and over travel. */
 export function airTable(report: AirReport, model: Model): string {

@@ -1,6 +1,5 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { SideAlignment, WheelReading } from "../../studies/alignment/alignSide.ts";
-import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
+import type { SideAlignment, TruckAlignment, WheelReading } from "../../studies/alignment/alignSide.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 

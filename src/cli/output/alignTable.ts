@@ -1,13 +1,10 @@
-import type { SideAlignment } from "../../studies/alignment/alignSide.ts";
-import type { TruckAlignment } from "../../studies/alignment/alignTruck.ts";
+import type { SideAlignment, TruckAlignment } from "../../studies/alignment/alignSide.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { alignSentence } from "../../studies/wording/alignSentence.ts";
 import { shimFormat } from "../../studies/wording/formatOf.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { degreesCell, lengthCell } from "./cells.ts";
-import { heading } from "./heading.ts";
-import { type Column, textTable } from "./textTable.ts";
+import { type Column, degreesCell, heading, lengthCell, textTable } from "./textTable.ts";
 
 /** An alignment as a person reads it: the sentence, then what is read, what is set, and what a little more of it does. */
 export function alignTable(alignment: TruckAlignment, model: Model): string {

@@ -5,7 +5,7 @@ import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { rollJson } from "./floorJson.ts";
 import { limitOverRangeJson } from "./limitsJson.ts";
-import { pointFromMm } from "./outputUnits.ts";
+import { pointFromMm } from "./textTable.ts";
 
 /**
  * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed; `cutShort` only when

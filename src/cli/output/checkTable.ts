@@ -13,10 +13,8 @@ import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { gapCell, lengthCell, pointCell, steerCell } from "./cells.ts";
 import { cutShortLine } from "./cutShortLine.ts";
-import { heading } from "./heading.ts";
-import { type Column, textTable } from "./textTable.ts";
+import { type Column, gapCell, heading, lengthCell, pointCell, steerCell, textTable } from "./textTable.ts";
 
 /** A check as a person reads it: the sentence first, under its conditions where inputs are in doubt, then every part. */
 export function checkTable(

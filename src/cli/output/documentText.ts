@@ -1,6 +1,8 @@
+import { keyText } from "../../setup/types/keyPath.ts";
+import type { Setup } from "../../setup/types/types.ts";
+import { standingWords } from "../../studies/wording/standingWords.ts";
 import type { Truck } from "../asked/readTruck.ts";
-import { jsonText } from "./jsonText.ts";
-import { withStanding } from "./withStanding.ts";
+import { jsonText } from "./textTable.ts";
 
 /**
  * The document of a verb for `--json`, with what it was aligned to and with `unusual`: what of the setup is plausibly a slip
@@ -12,4 +14,23 @@ export function documentText(document: object, { model, unusual }: Truck): strin
     ...withStanding(document, model.setup),
     ...(told.length > 0 ? { unusual: told } : {}),
   });
+}
+
+/**
+ * A document for `--json`, and of an aligned truck what it was aligned to: `reached` false = as near as its adjusters go.
+ * `fromExample` names the fields that hold an example's numbers, where there are any.
+ */
+function withStanding(document: object, { alignment, fromExample }: Setup): object {
+  const { targets, standing } = alignment;
+  const told = fromExample ? { ...document, fromExample: fromExample.fields.map(keyText) } : document;
+  if (standing === undefined || targets === null) return told;
+  const { stance } = targets;
+  return { ...told, alignment: { shown: "aligned", stance, reached: standing.reached } };
+}
+
+/** Rows of a table for a spreadsheet, the first its header; of an aligned truck with a last column that says so. */
+export function withStandingColumn(rows: readonly string[][], setup: Setup): readonly string[][] {
+  if (setup.alignment.standing === undefined) return rows;
+  const words = standingWords(setup) ?? "";
+  return rows.map((row, i) => [...row, i === 0 ? "shown" : words]);
 }

@@ -6,11 +6,9 @@ import { limitSentence } from "../../studies/wording/reachSentence.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { isDrawing } from "../asked/askedEnvelope.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { gapCell } from "./cells.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import type { EnvelopeReport } from "./envelopeReport.ts";
-import { heading } from "./heading.ts";
-import { textTable } from "./textTable.ts";
+import { gapCell, heading, textTable } from "./textTable.ts";
 
 /** What was written, as a person reads it. */
 export function envelopeTable(report: EnvelopeReport, model: Model): string {

@@ -4,7 +4,7 @@ import type { RollCase } from "../../studies/floor/rollCase.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { clearanceJson, floorPoseJson } from "./floorPoseJson.ts";
+import { clearanceJson, floorPoseJson } from "./floorPose.ts";
 
 /** The stances on the floor as `floor --json` prints them: the file's units, degrees. `roll` null = none asked for. */
 export function floorJson({ stances, roll, below }: FloorReport, { units, floor }: Setup) {

@@ -6,9 +6,7 @@ import { formatOf } from "../../studies/wording/formatOf.ts";
 import { askedWords, rollSentences } from "../../studies/wording/rollWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { FLOOR_CAUTIONS } from "./cautions.ts";
-import { degreesCell, lengthCell } from "./cells.ts";
-import { heading } from "./heading.ts";
-import { type Column, textTable } from "./textTable.ts";
+import { type Column, degreesCell, heading, lengthCell, textTable } from "./textTable.ts";
 
 /** The stances on the floor as a person reads them: what is below or drags first, then measures, clearances, roll. */
 export function floorTable(report: FloorReport, model: Model): string {

@@ -8,7 +8,7 @@ import type {
   TravelSide,
 } from "../../studies/geometry/geometryReport.ts";
 import type { TurningCircle } from "../../studies/geometry/turningCircle.ts";
-import type { FrontViewPlace } from "../../suspension/frontView.ts";
+import type { FrontViewPlace } from "../../suspension/rollCenter.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { mmFromUnits, unitsFromMm } from "../../units/lengthUnits.ts";
 

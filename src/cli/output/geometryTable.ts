@@ -8,9 +8,7 @@ import { degFromRad } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { degreesCell, lengthCell, steerCell } from "./cells.ts";
-import { heading } from "./heading.ts";
-import { textTable } from "./textTable.ts";
+import { degreesCell, heading, lengthCell, steerCell, textTable } from "./textTable.ts";
 
 /** The geometry as a person reads it: sentences first, then by travel and by steer. */
 export function geometryTable(report: GeometryReport, model: Model): string {

@@ -7,10 +7,8 @@ import { formatOf } from "../../studies/wording/formatOf.ts";
 import { limitsPassedSentences, marginWords } from "../../studies/wording/limitSentences.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { LIMIT_CAUTIONS } from "./cautions.ts";
-import { lengthCell, steerCell } from "./cells.ts";
 import { cutShortLine } from "./cutShortLine.ts";
-import { heading } from "./heading.ts";
-import { textTable } from "./textTable.ts";
+import { heading, lengthCell, steerCell, textTable } from "./textTable.ts";
 
 /** Limits listed at each stance and steer: the rest have more in hand. */
 const MOST_RANKED = 4;

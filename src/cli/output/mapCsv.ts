@@ -3,7 +3,7 @@ import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { withStandingColumn } from "./withStandingColumn.ts";
+import { withStandingColumn } from "./documentText.ts";
 
 /**
  * A map in comma-separated values (RFC 4180, but lines end with a line feed alone), one line a side and cell. The

@@ -8,7 +8,7 @@ import type { NoLimits, SteerLimits, TurnLimits } from "../../studies/map/steerL
 import type { Model } from "../../studies/model/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { pointFromMm } from "./outputUnits.ts";
+import { pointFromMm } from "./textTable.ts";
 
 /**
  * A map as `map --json` prints it, lengths in the file's units: rows by travel, columns by steer. A cell out of reach

@@ -11,10 +11,8 @@ import { jointOf } from "../../suspension/poseStatus.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { gapCell, lengthCell } from "./cells.ts";
 import { cutShortLine } from "./cutShortLine.ts";
-import { heading } from "./heading.ts";
-import { type Column, textTable } from "./textTable.ts";
+import { type Column, gapCell, heading, lengthCell, textTable } from "./textTable.ts";
 
 /** A map as a person reads it: the sentence first, then the map of the worse wheel, then both curves. */
 export function mapTable(report: MapReport, model: Model): string {

@@ -6,9 +6,9 @@ import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { floorPoseJson } from "./floorPoseJson.ts";
+import { floorPoseJson } from "./floorPose.ts";
 import { limitMarginJson } from "./limitsJson.ts";
-import { pointFromMm } from "./outputUnits.ts";
+import { pointFromMm } from "./textTable.ts";
 
 /**
  * A pose and its gaps as `pose --json` prints them: lengths in the file's units, angles in degrees; with wheels at

@@ -5,9 +5,8 @@ import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { poseSentence } from "../../studies/wording/poseSentence.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
-import { degreesCell, gapCell, lengthCell, pointCell } from "./cells.ts";
-import { floorPoseTable } from "./floorPoseTable.ts";
-import { textTable } from "./textTable.ts";
+import { floorPoseTable } from "./floorPose.ts";
+import { degreesCell, gapCell, lengthCell, pointCell, textTable } from "./textTable.ts";
 
 /** Points of a side, in the order a person looks for them. */
 const POINTS = [

@@ -2,14 +2,14 @@ import type { SectionDrawing } from "../../files/sectionDrawing.ts";
 import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
-import { sheetAxes } from "../../studies/section/sectionPlane.ts";
+import { sheetAxes } from "../../studies/section/outline.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { heightWords, isStraight, lockWords } from "../../studies/wording/poseWords.ts";
 import { rangeWords } from "../../studies/wording/rangeWords.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { heading } from "./heading.ts";
+import { heading } from "./textTable.ts";
 
 const AXIS_WORDS = ["X (forward)", "Y (left)", "Z (up)"] as const;
 

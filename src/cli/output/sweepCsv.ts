@@ -2,7 +2,7 @@ import type { Model } from "../../studies/model/model.ts";
 import type { Sweep, SweepRow } from "../../studies/reports/sweep.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { withStandingColumn } from "./withStandingColumn.ts";
+import { withStandingColumn } from "./documentText.ts";
 
 const ANGLES = ["camber", "steerAngle", "toe", "caster", "kingpinInclination"] as const;
 const LENGTHS = ["scrubRadius", "mechanicalTrail", "halfTrack"] as const;

@@ -2,7 +2,7 @@ import type { LengthUnit } from "../../setup/types/types.ts";
 import type { Sweep, SweepRow, SweepSide } from "../../studies/reports/sweep.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { pointFromMm } from "./outputUnits.ts";
+import { pointFromMm } from "./textTable.ts";
 
 /** A sweep as `sweep --json` prints it: lengths in the file's units, angles in degrees. */
 export function sweepJson(sweep: Sweep, units: LengthUnit) {

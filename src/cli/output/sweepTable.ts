@@ -4,10 +4,8 @@ import { formatOf } from "../../studies/wording/formatOf.ts";
 import { sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { degreesCell, gapCell, lengthCell, steerCell } from "./cells.ts";
 import { cutShortLine } from "./cutShortLine.ts";
-import { heading } from "./heading.ts";
-import { textTable } from "./textTable.ts";
+import { degreesCell, gapCell, heading, lengthCell, steerCell, textTable } from "./textTable.ts";
 
 /** A sweep as a person reads it: by travel and by steer, each for both sides. */
 export function sweepTable(sweep: Sweep, model: Model): string {

@@ -1,3 +1,10 @@
+import type { LengthUnit, Setup } from "../../setup/types/types.ts";
+import { finestLength } from "../../studies/wording/amountWords.ts";
+import { standingWords } from "../../studies/wording/standingWords.ts";
+import { degFromRad } from "../../units/angle.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+
 /** A column of a table: its header, and the side its cells are lined up on. */
 export interface Column {
   readonly header: string;
@@ -18,4 +25,60 @@ export function textTable(columns: readonly Column[], rows: readonly (readonly s
       .trimEnd();
   const rule = widths.map((width) => "-".repeat(width)).join("  ");
   return `${[line(columns.map((c) => c.header)), rule, ...rows.map(line)].join("\n")}\n`;
+}
+
+/** Which setup a printed result is of, and whether as bolted on or aligned where that can differ. */
+export function heading(setup: Setup): string {
+  const standing = standingWords(setup);
+  const name = setup.variant === null ? setup.name : `${setup.name}, variant "${setup.variant}"`;
+  return standing === null ? name : `${name}, ${standing}`;
+}
+
+/** One JSON document, ready to print. @throws RangeError for a number JSON cannot hold, so that none turns into null. */
+export function jsonText(document: unknown): string {
+  const text = JSON.stringify(
+    document,
+    (key, value: unknown) => {
+      if (typeof value === "number" && !Number.isFinite(value)) throw new RangeError(`${key} is ${value}`);
+      return value;
+    },
+    2,
+  );
+  return `${text}\n`;
+}
+
+/** A point in the file's units, full precision. @param point mm */
+export function pointFromMm(
+  point: readonly [number, number, number],
+  units: LengthUnit,
+): [number, number, number] {
+  return [unitsFromMm(point[0], units), unitsFromMm(point[1], units), unitsFromMm(point[2], units)];
+}
+
+/** A length for a column whose header names the unit: `5 5/8`, `-3/16`. @param mm */
+export function lengthCell(mm: number, format: LengthFormat): string {
+  return formatLength(mm, format).replace(/ (?:in|mm)$/, "");
+}
+
+/** A gap, mm: as a length, but what is not nothing does not read 0: `<1/16`, and `rubs <1/16` for a light rub. */
+export function gapCell(mm: number, format: LengthFormat): string {
+  const finest = finestLength(format);
+  if (mm === 0 || Math.abs(mm) >= 0.5 * finest) return lengthCell(mm, format);
+  return `${mm < 0 ? "rubs " : ""}<${lengthCell(finest, format)}`;
+}
+
+/** A point: `-1 3/4, 36 1/16, 30 1/16`. @param point mm */
+export function pointCell(point: readonly [number, number, number], format: LengthFormat): string {
+  return point.map((value) => lengthCell(value, format)).join(", ");
+}
+
+/** An angle in degrees to 2 decimals, without the sign of a zero. @param rad */
+export function degreesCell(rad: number): string {
+  const text = degFromRad(rad).toFixed(2);
+  return Number(text) === 0 ? text.replace("-", "") : text;
+}
+
+/** A steering input in percent of full lock: `-90%`, `0%`. */
+export function steerCell(steer: number): string {
+  return `${Math.round(100 * steer) + 0}%`;
 }

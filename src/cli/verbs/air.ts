@@ -1,9 +1,8 @@
 import type { Command } from "commander";
 import { airOf } from "../../studies/air/airOf.ts";
 import { parseQuantity } from "../../units/quantity.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
-import { InputError } from "../asked/inputError.ts";
+import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
+import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";

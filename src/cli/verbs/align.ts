@@ -1,10 +1,9 @@
 import type { Command } from "commander";
-import { alignTruck } from "../../studies/alignment/alignTruck.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { alignTruck } from "../../studies/alignment/alignSide.ts";
+import { ExitCode, NO_ANSWER, stanceError } from "../asked/inputError.ts";
+import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type SharedOptions, withShared } from "../asked/sharedOptions.ts";
-import { stanceError } from "../asked/stanceError.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { alignJson } from "../output/alignJson.ts";
 import { alignTable } from "../output/alignTable.ts";

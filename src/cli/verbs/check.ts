@@ -1,10 +1,8 @@
 import type { Command } from "commander";
 import { rollCoverage } from "../../studies/floor/rollCoverage.ts";
 import { type CheckReport, checkClearance, DEFAULT_TOLERANCE } from "../../studies/reports/check.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
-import { InputError } from "../asked/inputError.ts";
-import { readLength } from "../asked/readNumbers.ts";
+import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
+import { askedBudget, readLength } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";

@@ -7,13 +7,11 @@ import type { Envelope } from "../../studies/envelope/envelopeOf.ts";
 import { reachableTravel } from "../../studies/envelope/envelopeRange.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { type EnvelopeSection, envelopeSection } from "../../studies/section/envelopeSection.ts";
-import { meshBounds } from "../../studies/section/meshMeasures.ts";
-import { segmentCount } from "../../studies/section/outline.ts";
+import { meshBounds, segmentCount } from "../../studies/section/outline.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { rangeWords } from "../../studies/wording/rangeWords.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
 import {
   type AskedEnvelope,
   askedEnvelope,
@@ -21,9 +19,9 @@ import {
   type OutFormat,
   writeAsked,
 } from "../asked/askedEnvelope.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
-import { InputError } from "../asked/inputError.ts";
+import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { rangeLimits } from "../asked/rangeLimits.ts";
+import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { withAligned } from "../asked/sharedOptions.ts";
 import { sweptEnvelopes } from "../asked/sweptEnvelopes.ts";
@@ -33,8 +31,8 @@ import { documentText } from "../output/documentText.ts";
 import { envelopeJson } from "../output/envelopeJson.ts";
 import type { WrittenFile } from "../output/envelopeReport.ts";
 import { envelopeTable } from "../output/envelopeTable.ts";
-import { heading } from "../output/heading.ts";
 import { sectionSheet } from "../output/sectionSheet.ts";
+import { heading } from "../output/textTable.ts";
 
 const EXAMPLES = `
 Examples:

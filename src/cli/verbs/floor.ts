@@ -1,11 +1,9 @@
 import type { Command } from "commander";
 import type { RollSetup } from "../../setup/types/floorTypes.ts";
 import { floorReport } from "../../studies/floor/floorReport.ts";
-import { radFromDeg } from "../../units/angle.ts";
-import { parseAngle } from "../../units/parseAngle.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
-import { InputError } from "../asked/inputError.ts";
+import { parseAngle, radFromDeg } from "../../units/angle.ts";
+import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
+import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";

@@ -1,9 +1,8 @@
 import type { Command } from "commander";
 import { geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { reachLimits } from "../../studies/reports/reachLimits.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
-import { readWhole } from "../asked/readNumbers.ts";
+import { ExitCode, NO_ANSWER } from "../asked/inputError.ts";
+import { askedBudget, readWhole } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";

@@ -1,7 +1,7 @@
 import type { Command } from "commander";
 import { limitsOf } from "../../studies/limits/limitsOf.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
+import { ExitCode, NO_ANSWER } from "../asked/inputError.ts";
+import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";

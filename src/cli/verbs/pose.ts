@@ -14,19 +14,17 @@ import {
   solvePose,
 } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
-import { InputError } from "../asked/inputError.ts";
-import { type OptionPlace, readLength, readSteer } from "../asked/readNumbers.ts";
+import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
+import { askedBudget, type OptionPlace, readLength, readSteer } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { CAUTIONS, FLOOR_CAUTIONS } from "../output/cautions.ts";
 import { cutShortLine } from "../output/cutShortLine.ts";
 import { documentText } from "../output/documentText.ts";
-import { heading } from "../output/heading.ts";
 import { poseJson } from "../output/poseJson.ts";
 import { poseTable } from "../output/poseTable.ts";
+import { heading } from "../output/textTable.ts";
 
 interface PoseOptions extends AlignedOptions {
   readonly travel?: string;

@@ -1,9 +1,7 @@
 import type { Command } from "commander";
 import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/reports/sweep.ts";
-import { askedBudget } from "../asked/askedBudget.ts";
-import { ExitCode, NO_ANSWER } from "../asked/exitCode.ts";
-import { InputError } from "../asked/inputError.ts";
-import { readWhole } from "../asked/readNumbers.ts";
+import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
+import { askedBudget, readWhole } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";

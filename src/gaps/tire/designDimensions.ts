@@ -91,3 +91,36 @@ export function tireDesignDimensions(size: TireSize, rimWidth: number): TireDesi
   }
   return size.kind === "metric" ? metricDimensions(size, rimWidth) : flotationDimensions(size, rimWidth);
 }
+
+/** Share by which a new tire's section height and section width may pass the design value. */
+const GROWTH = 1.04;
+
+/** Largest overall diameter and section width, mm, that a new tire may have and still be of its size. */
+export interface LargestNewTire {
+  readonly diameter: number;
+  readonly sectionWidth: number;
+}
+
+/**
+ * The largest radial tire sold as this size: section height and section width 4 % over design, on the
+ * measuring rim (UN R30 par. 6.1.4 and 6.1.5, from memory; a US design guide is quoted with 3 % in height).
+ * A protective rib may add 8 mm more. Worn tires are smaller; service growth is not counted.
+ */
+export function largestNewTire(design: TireDesignDimensions): LargestNewTire {
+  const twiceSectionHeight = design.diameter - design.rimDiameterNominal;
+  return {
+    diameter: design.rimDiameterNominal + GROWTH * twiceSectionHeight,
+    sectionWidth: GROWTH * design.measuringSectionWidth,
+  };
+}
+
+/** A user's mistake in the tire or wheel: which key, and what would be right, one sentence without a full stop. */
+export interface TireIssue {
+  readonly key: string;
+  readonly mend: string;
+}
+
+/** A length for a mend, in both units, for the reader's file may be in either. */
+export function lengthInBoth(length: number): string {
+  return `${length.toFixed(1)} mm (${(length / 25.4).toFixed(2)} in)`;
+}

@@ -1,4 +1,4 @@
-import { lengthInBoth, type TireIssue } from "./tireIssue.ts";
+import { lengthInBoth, type TireIssue } from "./designDimensions.ts";
 
 /** One point of a tire profile, mm: x from the center plane, + outboard; r from the axis. */
 export type MeasuredPoint = readonly [x: number, r: number];

@@ -1,4 +1,4 @@
-import { lengthInBoth, type TireIssue } from "./tireIssue.ts";
+import { lengthInBoth, type TireIssue } from "./designDimensions.ts";
 import { tireOutline } from "./tireOutline.ts";
 
 /** Main dimensions of a tire on its rim, mm. */

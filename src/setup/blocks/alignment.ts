@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { nearestWord } from "../../units/nearestWord.ts";
+import { nearestWord } from "../../units/words.ts";
 import { block } from "../fields/blockFields.ts";
 import { angleField, textField } from "../fields/fields.ts";
 import type { BlockReading } from "../reading/blockReading.ts";

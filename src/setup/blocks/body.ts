@@ -2,10 +2,9 @@ import type * as z from "zod";
 import { list, oneOfBlocks } from "../fields/blockFields.ts";
 import type { BlockReading } from "../reading/blockReading.ts";
 import type { BodyPart } from "../types/types.ts";
-import { boxField, resolveBox } from "./bodyBox.ts";
 import { meshField, resolveMesh } from "./bodyMesh.ts";
-import { pathField, resolvePath } from "./bodyPath.ts";
-import { refuseRepeatedNames } from "./repeatedNames.ts";
+import { boxField, pathField, resolveBox, resolvePath } from "./bodyParts.ts";
+import { refuseRepeatedNames } from "./variants.ts";
 
 const partField = oneOfBlocks(
   "a part of the body that the tire might touch",

@@ -4,7 +4,7 @@ import { choiceField, pointField, textField, tupleMend } from "../fields/fields.
 import type { BlockReading } from "../reading/blockReading.ts";
 import { MAX_LENGTH, MAX_MISTAKES, MAX_TRIANGLES } from "../reading/limits.ts";
 import type { MeshPart } from "../types/types.ts";
-import { bodyPartFields, resolvePartNaming } from "./bodyPartNaming.ts";
+import { bodyPartFields, resolvePartNaming } from "./bodyParts.ts";
 import { MESH_UNITS, placedPositions, placeField } from "./meshPlace.ts";
 
 const vertexNumber = z

@@ -1,12 +1,91 @@
 import type * as z from "zod";
 import { block } from "../fields/blockFields.ts";
-import { angleField, lengthField, numbersField } from "../fields/fields.ts";
+import { angleField, choiceField, lengthField, numbersField, pointField } from "../fields/fields.ts";
 import type { BlockReading } from "../reading/blockReading.ts";
-import { DEFAULT_TIE_ROD_END_MISALIGNMENT } from "../types/defaults.ts";
-import type { LimitsSetup, RodEndLimit } from "../types/limitsTypes.ts";
-import type { SteeringSetup } from "../types/types.ts";
-import { ballJointLimitField, limitDirection, resolveBallJointLimit } from "./limitsBallJoint.ts";
-import { resolveShockLimit, shockLimitField } from "./limitsShock.ts";
+import { unitOf } from "../reading/pointMath.ts";
+import {
+  DEFAULT_BALL_JOINT_CONE,
+  DEFAULT_SHOCK_MOUNT,
+  DEFAULT_TIE_ROD_END_MISALIGNMENT,
+} from "../types/defaults.ts";
+import type { BallJointLimit, LimitsSetup, RodEndLimit, ShockLimit } from "../types/limitsTypes.ts";
+import type { Point, SteeringSetup } from "../types/types.ts";
+
+const SWING = { above: 0, below: 90 } as const;
+
+/** How far a ball joint may lean, as typed; `{}` = the default cone, centered at travel 0. */
+export function ballJointLimitField(name: "upper" | "lower") {
+  return block(`how far the ${name} ball joint may lean: its stud off the housing's axis`, {
+    cone: angleField("half angle of the cone the stud may lean in, degrees; default 20", SWING).optional(),
+    inOut: angleField(
+      "the same seen along the arm's pivot line, where the stud swings in and out as the arm does, degrees; not checked without it",
+      SWING,
+    ).optional(),
+    foreAft: angleField(
+      "the same seen square to that, where the stud leans forward and back, degrees; not checked without it",
+      SWING,
+    ).optional(),
+    stud: numbersField(
+      "direction of the stud in the knuckle frame, any length; default along the steering axis, [0, 0, 1]",
+      "a direction of three numbers, [x, y, z]",
+    ).optional(),
+    housing: numbersField(
+      "direction of the housing's axis, vehicle axes, with the arm as measured, any length; default centered on the stud at travel 0, straight ahead",
+      "a direction of three numbers, [x, y, z]",
+    ).optional(),
+  });
+}
+
+export type BallJointLimitAsTyped = z.infer<ReturnType<typeof ballJointLimitField>>;
+
+/** The limit in radians, directions of unit length. */
+function resolveBallJointLimit(typed: BallJointLimitAsTyped, reading: BlockReading): BallJointLimit {
+  return {
+    cone: typed.cone === undefined ? DEFAULT_BALL_JOINT_CONE : reading.angle(typed.cone),
+    inOut: typed.inOut === undefined ? null : reading.angle(typed.inOut),
+    foreAft: typed.foreAft === undefined ? null : reading.angle(typed.foreAft),
+    stud: limitDirection(typed.stud, "stud", reading),
+    housing: limitDirection(typed.housing, "housing", reading),
+  };
+}
+
+/** A typed direction with length 1; null when none was typed. */
+function limitDirection(typed: Point | undefined, key: string, reading: BlockReading): Point | null {
+  if (typed === undefined) return null;
+  const unit = unitOf(typed);
+  if (unit === null) reading.issue([key], typed, "has no direction; write such as [0, 0, 1]");
+  return unit;
+}
+
+/** The shock, as typed. */
+const shockLimitField = block("the shock by its mounts and its shortest and longest length", {
+  bodyMount: pointField("center of the mount on the body, vehicle axes"),
+  lowerMount: pointField(
+    "center of the lower mount: on the lower arm in vehicle axes as measured, on the knuckle in the knuckle frame",
+  ),
+  on: choiceField("what the lower mount is on; default lowerArm", ["lowerArm", "knuckle"]).optional(),
+  compressed: lengthField("shortest length, mount center to mount center", "positive"),
+  extended: lengthField("longest length, mount center to mount center", "positive"),
+  diameter: lengthField(
+    "diameter at its widest; measured against the wheel as a round body about the line between its mounts, its ends rounded beyond them; not measured without it",
+    "positive",
+  ).optional(),
+});
+
+/** The shock in mm. */
+function resolveShockLimit(typed: z.infer<typeof shockLimitField>, reading: BlockReading): ShockLimit {
+  const compressed = reading.length(typed.compressed, "compressed");
+  const extended = reading.length(typed.extended, "extended");
+  if (!(extended > compressed)) reading.issue(["extended"], typed.extended, "must be more than compressed");
+  return {
+    bodyMount: reading.point(typed.bodyMount, "bodyMount"),
+    lowerMount: reading.point(typed.lowerMount, "lowerMount"),
+    on: typed.on ?? DEFAULT_SHOCK_MOUNT,
+    compressed,
+    extended,
+    diameter: reading.lengthOr(null, typed.diameter, "diameter"),
+  };
+}
 
 function rodEndField(description: string, stud: string) {
   return block(description, {

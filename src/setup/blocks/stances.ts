@@ -5,7 +5,7 @@ import type { BlockReading } from "../reading/blockReading.ts";
 import { MAX_STANCES } from "../reading/limits.ts";
 import type { MeasuredStance, StanceMeasure } from "../types/floorTypes.ts";
 import type { Setup, StanceSetup } from "../types/types.ts";
-import { refuseRepeatedNames } from "./repeatedNames.ts";
+import { refuseRepeatedNames } from "./variants.ts";
 
 /** Named heights, as typed. */
 export const stancesField = list(

@@ -1,8 +1,8 @@
 import * as z from "zod";
-import { nearestWord } from "../../units/nearestWord.ts";
-import { parseAngle } from "../../units/parseAngle.ts";
+import { parseAngle } from "../../units/angle.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { parseQuantity, type Quantity } from "../../units/quantity.ts";
+import { nearestWord } from "../../units/words.ts";
 import { MAX_NAME, MAX_QUANTITY } from "../reading/limits.ts";
 import { type DegreeRange, fieldKinds, type Sign } from "./fieldKinds.ts";
 

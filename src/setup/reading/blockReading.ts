@@ -1,4 +1,4 @@
-import { parseAngle } from "../../units/parseAngle.ts";
+import { parseAngle } from "../../units/angle.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { parseQuantity, type Quantity } from "../../units/quantity.ts";
 import type { KeyPath } from "../types/keyPath.ts";

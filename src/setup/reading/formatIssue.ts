@@ -1,4 +1,4 @@
-import { visibleText } from "../../units/visibleText.ts";
+import { visibleText } from "../../units/words.ts";
 import type { SetupIssue } from "../types/types.ts";
 
 /** An issue on one line: `FILE: KEY: VALUE: mend`; the key or value is left out where there is none. */

@@ -1,5 +1,7 @@
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
+import type { Model } from "../model/model.ts";
+import { type BothSides, type BothSidesResult, bothSides } from "./bothSides.ts";
 import { type CasterSweep, casterSweep } from "./casterSweep.ts";
 import { type Sensitivity, sensitivitiesOf } from "./sensitivities.ts";
 import { type SideSettings, setSide } from "./setSide.ts";
@@ -62,4 +64,14 @@ function readingOf(frontEnd: FrontEnd, side: Side, travel: number): WheelReading
   if (read === null) return null;
   const { camber, caster, toe, kingpinInclination } = read;
   return { camber, caster, toe, kingpinInclination, casterSweep: casterSweep(frontEnd, side, travel) };
+}
+
+/** A truck aligned at one stance, with what is read and left over. mm and radians. */
+export type TruckAlignment = BothSides<SideAlignment>;
+
+export type AlignmentResult = BothSidesResult<SideAlignment>;
+
+/** Solves both wheels for the setup's `alignment.targets`; without targets the toe as bolted on is all that is asked. */
+export function alignTruck(model: Model): AlignmentResult {
+  return bothSides(model, alignSide);
 }

@@ -1,5 +1,5 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
-import type { Confirmation } from "../plausibility/confirmation.ts";
+import type { Confirmation } from "../plausibility/unusual.ts";
 import type { Verdict } from "../reports/check.ts";
 
 /** What can be doubted of an input: it is plausibly a slip; nobody has measured it on this truck. */

@@ -1,10 +1,11 @@
-import { cross, dot, normalize, sub, type Vec3 } from "../../geometry/vec.ts";
+import { rimFlangeRadius } from "../../gaps/tire/tireOutline.ts";
+import { cross, dot, mirrorY, normalize, sub, type Vec3 } from "../../geometry/vec.ts";
+import type { FloorSetup } from "../../setup/types/floorTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { rollCenter, type WheelTravels } from "../../suspension/rollCenter.ts";
 import { solveApart } from "../../suspension/solvePose.ts";
 import { floorPlane, heightOver, loadedRadii } from "../stances/floorPlane.ts";
-import type { FloorPlane, FloorPose, StandingTruck } from "../stances/floorPose.ts";
-import { floorPoints, onSide } from "./floorPoints.ts";
+import type { FloorClearance, FloorPlane, FloorPose, StandingTruck } from "../stances/floorPose.ts";
 
 /**
  * The floor under a truck whose wheels stand at travels of their own (mm, + = bump), at a steer (−1 … +1, + = left):
@@ -18,7 +19,7 @@ export function floorAt(truck: StandingTruck, travels: WheelTravels, steer: numb
 }
 
 /** As `floorAt`, on radii of its own: wheel center to floor, mm. */
-export function floorOn(
+function floorOn(
   { setup, frontEnd }: StandingTruck,
   travels: WheelTravels,
   steer: number,
@@ -59,4 +60,43 @@ function attitude({ normal: [x, y, z] }: FloorPlane): { readonly roll: number; r
 /** Unit, to the left along the floor, square to the truck's own X. */
 function across({ normal }: FloorPlane): Vec3 {
   return normalize(cross(normal, [1, 0, 0]));
+}
+
+/** Every named point that may drag, on each side it has: left side first, in the setup's order. Vehicle axes, mm. */
+function floorPoints(floor: FloorSetup | null): Omit<FloorClearance, "clearance">[] {
+  return (["left", "right"] as const).flatMap((side) =>
+    (floor?.points ?? [])
+      .filter((point) => point.side === "both" || point.side === side)
+      .map(({ name, at }) => ({ name, side, at: onSide(at, side) })),
+  );
+}
+
+/** A point given for the left side, on a side; one typed where it stands on the right (y < 0) stays there. */
+function onSide(point: Vec3, side: Side): Vec3 {
+  return side === "right" && point[1] > 0 ? mirrorY(point) : point;
+}
+
+/** The truck with one front tire flat, down on its rim. */
+export interface ScrubLine {
+  readonly flat: Side;
+  /** On the flat side `contactPatch` is the rim flange's lowest place. */
+  readonly floor: FloorPose;
+  /** Named points at or below the line, the lowest first. */
+  readonly dragging: readonly FloorClearance[];
+}
+
+/**
+ * The scrub line at a stance: the wheels keep their place on the truck (mm of travel, straight ahead), the flat side
+ * stands on its rim flange, the other on its loaded radius, and no part should hang to or below the line between
+ * (common practice, no source; local codes rule). @returns null out of reach
+ */
+export function scrubLine(truck: StandingTruck, travel: number, flat: Side): ScrubLine | null {
+  const rim = rimFlangeRadius(truck.setup.wheel.rimDiameter);
+  const radii = { ...loadedRadii(truck.frontEnd), [flat]: rim };
+  const floor = floorOn(truck, { left: travel, right: travel }, 0, radii);
+  if (floor === null) return null;
+  const dragging = floor.clearances
+    .filter(({ clearance }) => clearance <= 0)
+    .sort((a, b) => a.clearance - b.clearance);
+  return { flat, floor, dragging };
 }

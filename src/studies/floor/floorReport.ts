@@ -2,9 +2,8 @@ import type { RollSetup } from "../../setup/types/floorTypes.ts";
 import type { Model } from "../model/model.ts";
 import type { FloorPose } from "../stances/floorPose.ts";
 import { type StanceMeasures, stanceMeasures } from "../stances/stanceMeasures.ts";
-import { floorAt } from "./floorAt.ts";
+import { floorAt, type ScrubLine, scrubLine } from "./floorAt.ts";
 import { type RollCoverage, rollCoverage } from "./rollCoverage.ts";
-import { type ScrubLine, scrubLine } from "./scrubLine.ts";
 
 /** A stance on the floor, straight ahead; null = a wheel is out of reach there. */
 export interface FloorStance {

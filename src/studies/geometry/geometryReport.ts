@@ -1,6 +1,10 @@
 import type { Side } from "../../suspension/frontEnd.ts";
-import { type FrontViewPlace, instantCenter } from "../../suspension/frontView.ts";
-import { type RollCenter, rollCenter } from "../../suspension/rollCenter.ts";
+import {
+  type FrontViewPlace,
+  instantCenter,
+  type RollCenter,
+  rollCenter,
+} from "../../suspension/rollCenter.ts";
 import { type SidePose, solvePose } from "../../suspension/solvePose.ts";
 import { wheelMotion } from "../../suspension/wheelMotion.ts";
 import type { Model } from "../model/model.ts";
@@ -8,8 +12,7 @@ import { evenly } from "../numeric/evenly.ts";
 import { type Ackermann, ackermannAt } from "./ackermannAt.ts";
 import { type BumpSteer, bumpSteer, type TravelRange } from "./bumpSteer.ts";
 import { type FlatTieRod, flatTieRod } from "./flatTieRod.ts";
-import { type Jacking, jackingAt } from "./jacking.ts";
-import { type SteeringRatio, steeringRatio } from "./steeringRatio.ts";
+import { type Jacking, jackingAt, type SteeringRatio, steeringRatio } from "./steeringRatio.ts";
 import { type TurningCircle, turningCircle } from "./turningCircle.ts";
 
 /** One wheel at one travel, steering straight ahead; mm and radians, vehicle axes. */

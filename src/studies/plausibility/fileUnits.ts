@@ -1,4 +1,5 @@
-import type { Setup } from "../../setup/types/types.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { Point, Setup } from "../../setup/types/types.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { isUsual, type Unusual, type UsualRange } from "./unusual.ts";
 
@@ -23,4 +24,49 @@ export function mixedFileUnits(setup: Setup): readonly Unusual[] {
       meant: [{ slip: "unit", value: halfWidth * factor }],
     },
   ];
+}
+
+/** A point somebody measured. */
+export interface MeasuredPoint {
+  readonly path: KeyPath;
+  readonly at: Point;
+  /** `front`: arms and steering; `body`: parts of the body and points over the floor. */
+  readonly of: "front" | "body";
+  /** +1: given for the left side; −1: for the right; 0: for neither, or for both. */
+  readonly side: 1 | -1 | 0;
+}
+
+/** Every measured point of a setup but those of meshes, which are not typed. */
+export function measuredPoints({ truck, floor }: Setup): readonly MeasuredPoint[] {
+  const { steering } = truck;
+  const front = (path: KeyPath, at: Point, side: 1 | -1 | 0): MeasuredPoint => ({
+    ...{ path: ["truck", ...path], at, side },
+    of: "front",
+  });
+  const arms = (["upperArm", "lowerArm"] as const).flatMap((arm) =>
+    (["frontPivot", "rearPivot", "ballJoint"] as const).map((key) => front([arm, key], truck[arm][key], 1)),
+  );
+  const link =
+    steering.type === "rack"
+      ? [front(["steering", "innerEnd"], steering.innerEnd, 1)]
+      : [
+          front(["steering", "innerEnd"], steering.innerEnd, 1),
+          front(["steering", "innerEndRight"], steering.innerEndRight, -1),
+          ...(["pitman", "idler"] as const).flatMap((arm) =>
+            (["pivot", "end"] as const).map((key) => front(["steering", arm, key], steering[arm][key], 0)),
+          ),
+        ];
+  const body = truck.body.flatMap((part, i): readonly MeasuredPoint[] => {
+    const ofPart = (key: KeyPath, at: Point): MeasuredPoint => ({
+      ...{ path: ["truck", "body", i, ...key], at, side: 0 },
+      of: "body",
+    });
+    if (part.kind === "path") return part.points.map((at, n) => ofPart(["points", n], at));
+    return part.kind === "box" ? [ofPart(["min"], part.min), ofPart(["max"], part.max)] : [];
+  });
+  const overFloor = (["lip", "frame"] as const).flatMap((key): readonly MeasuredPoint[] => {
+    const at = floor?.[key];
+    return at ? [{ path: ["floor", key], at, of: "body", side: 1 }] : [];
+  });
+  return [...arms, ...link, ...body, ...overFloor];
 }

@@ -1,6 +1,6 @@
 import type { Setup } from "../../setup/types/types.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import { type MeasuredPoint, measuredPoints } from "./measuredPoints.ts";
+import { type MeasuredPoint, measuredPoints } from "./fileUnits.ts";
 import { isUsual, meantBy, type Unusual, type UsualRange } from "./unusual.ts";
 
 const inches = (least: number, most: number): UsualRange => ({

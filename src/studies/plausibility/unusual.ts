@@ -1,7 +1,8 @@
-import type { KeyPath } from "../../setup/types/keyPath.ts";
+import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import type { UnusualCheck } from "../../setup/types/unusualChecks.ts";
-import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import { degFromRad } from "../../units/angle.ts";
+import { MM_PER_INCH, unitsFromMm } from "../../units/lengthUnits.ts";
 
 /** What an unusual number may have been meant to be: another sign, a decimal place off, or the number in the other unit. */
 export interface Meant {
@@ -61,4 +62,24 @@ export function meantBy(
   const usual = all.filter((one) => isUsual(one.value, range));
   // One of a sort: the nearest decimal place is the likeliest.
   return usual.filter((one, i) => usual.findIndex(({ slip }) => slip === one.slip) === i);
+}
+
+/** An entry of the setup's `confirmed`, as the file writes it: lengths in its units, angles in degrees. */
+export interface Confirmation {
+  readonly check: UnusualCheck;
+  readonly at: string;
+  readonly length?: number;
+  readonly angle?: number;
+}
+
+/** What a setup says when somebody has looked at an unusual value again and it is so. */
+export function confirmationOf({ check, paths, kind, value }: Unusual, units: LengthUnit): Confirmation {
+  const at = keyText(paths[0]);
+  return kind === "length"
+    ? { check, at, length: rounded(unitsFromMm(value, units), units === "in" ? 4 : 3) }
+    : { check, at, angle: rounded(degFromRad(value), 3) };
+}
+
+function rounded(value: number, digits: number): number {
+  return Number(value.toFixed(digits));
 }

@@ -4,14 +4,12 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
+import type { SectionPlane } from "./outline.ts";
 import { type Outline, outlineArea } from "./outline.ts";
 import { outlineDistance } from "./outlineDistance.ts";
-import { placedBody } from "./placedBody.ts";
-import { ringMesh } from "./ringMesh.ts";
-import type { SectionPlane } from "./sectionPlane.ts";
-import { sliceBox } from "./sliceBox.ts";
+import { placedBody, ringMesh } from "./placedBody.ts";
 import { sliceMesh } from "./sliceMesh.ts";
-import { sliceTube } from "./sliceTube.ts";
+import { sliceBox, sliceTube } from "./slicePart.ts";
 
 /** What the plane cuts of one thing. */
 export interface SectionFigure {

@@ -1,7 +1,7 @@
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import { joinPieces, type Piece } from "./joinPieces.ts";
 import type { Outline } from "./outline.ts";
-import { type SectionPlane, sheetAxes } from "./sectionPlane.ts";
+import { type SectionPlane, sheetAxes } from "./outline.ts";
 
 /**
  * Cuts a mesh by a plane. A vertex exactly on the plane counts as above it (symbolic perturbation: the plane is

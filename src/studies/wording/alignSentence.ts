@@ -1,7 +1,6 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import type { SideAlignment } from "../alignment/alignSide.ts";
-import type { TruckAlignment } from "../alignment/alignTruck.ts";
+import type { SideAlignment, TruckAlignment } from "../alignment/alignSide.ts";
 import type { KnobSetting } from "../alignment/setSide.ts";
 import type { Model } from "../model/model.ts";
 import { amountWords } from "./amountWords.ts";

@@ -2,7 +2,7 @@ import { keyText } from "../../setup/types/keyPath.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { UnusualDoubt } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
-import { confirmationOf } from "../plausibility/confirmation.ts";
+import { confirmationOf } from "../plausibility/unusual.ts";
 import { unusualIn } from "../plausibility/unusualIn.ts";
 import { unusualSubject, unusualText } from "./unusualWords.ts";
 

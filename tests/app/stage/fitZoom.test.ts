@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { OrthographicCamera, Vector3 } from "three";
 import { expect, it } from "vitest";
-import { fitZoom } from "../../../src/app/stage/fitZoom.ts";
+import { fitZoom } from "../../../src/app/stage/viewFit.ts";
 
 const EXTENT = { min: [-450, -1000, 0], max: [450, 1000, 800] } as const;
 

@@ -1,7 +1,6 @@
 import { describe, expect, it, test } from "vitest";
 import reference from "../../../shared/tire-sizes.json" with { type: "json" };
-import { tireDesignDimensions } from "../../../src/gaps/tire/designDimensions.ts";
-import { largestNewTire } from "../../../src/gaps/tire/largestNewTire.ts";
+import { largestNewTire, tireDesignDimensions } from "../../../src/gaps/tire/designDimensions.ts";
 import { parseTireSize } from "../../../src/units/tireSize.ts";
 
 const INCH = 25.4;

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { defaultLoadedRadius } from "../../../src/gaps/tire/loadedRadius.ts";
+import { defaultLoadedRadius } from "../../../src/gaps/tire/tireOf.ts";
 
 // Common practice, no source: 0.91 to 0.96 of the free radius at rated load, not to be held closer than ±3 %.
 it("lies in the range the trade quotes", () => {

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { envelopeOf } from "../../../src/studies/envelope/envelopeOf.ts";
 import { type EnvelopeRange, stanceRange } from "../../../src/studies/envelope/envelopeRange.ts";
-import { meshVolume } from "../../../src/studies/section/meshMeasures.ts";
+import { meshVolume } from "../../../src/studies/section/outline.ts";
 import { solidModeler } from "../../reference/mesh/solids.ts";
 import { setupCases } from "../../reference/setupCases.ts";
 import { openEdges, welded } from "./closedEdges.ts";

@@ -2,7 +2,7 @@ import type { Manifold } from "manifold-3d";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type Envelope, envelopeOf } from "../../../src/studies/envelope/envelopeOf.ts";
 import { stanceRange } from "../../../src/studies/envelope/envelopeRange.ts";
-import { meshVolume } from "../../../src/studies/section/meshMeasures.ts";
+import { meshVolume } from "../../../src/studies/section/outline.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { ringSolid, solidModeler } from "../../reference/mesh/solids.ts";
 import { tessellationError } from "../../reference/mesh/tessellatedRing.ts";

@@ -1,7 +1,6 @@
 import { expect, it } from "vitest";
 import type { FloorSetup } from "../../../src/setup/types/floorTypes.ts";
-import { floorAt } from "../../../src/studies/floor/floorAt.ts";
-import { scrubLine } from "../../../src/studies/floor/scrubLine.ts";
+import { floorAt, scrubLine } from "../../../src/studies/floor/floorAt.ts";
 import { planarFrontEnd } from "../../suspension/planarWishbone.ts";
 import { modelAround } from "../geometry/modelAround.ts";
 

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { addScaled, cross, dot, normalize, scale, sub, type Vec3 } from "../../../src/geometry/vec.ts";
 import { ackermannAt } from "../../../src/studies/geometry/ackermannAt.ts";
-import { jackingAt } from "../../../src/studies/geometry/jacking.ts";
-import { steeringRatio } from "../../../src/studies/geometry/steeringRatio.ts";
+import { jackingAt, steeringRatio } from "../../../src/studies/geometry/steeringRatio.ts";
 import { CURB_HEIGHT, turningCircle } from "../../../src/studies/geometry/turningCircle.ts";
 import type { FrontEndInput } from "../../../src/suspension/inputs.ts";
 import { type SidePose, solvePose } from "../../../src/suspension/solvePose.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
-import { confirmationOf } from "../../../src/studies/plausibility/confirmation.ts";
+import { confirmationOf } from "../../../src/studies/plausibility/unusual.ts";
 import { unusualIn } from "../../../src/studies/plausibility/unusualIn.ts";
 import { ROWS } from "./rows.ts";
 import { changed, halfTon, modelFrom } from "./trucks.ts";

@@ -1,10 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { TriangleMesh } from "../../../src/geometry/triangleMesh.ts";
 import { envelopeSection, type SectionFigure } from "../../../src/studies/section/envelopeSection.ts";
-import { meshBounds, meshVolume } from "../../../src/studies/section/meshMeasures.ts";
-import { outlineArea } from "../../../src/studies/section/outline.ts";
-import { mirroredMesh, placedBody } from "../../../src/studies/section/placedBody.ts";
-import { ringMesh } from "../../../src/studies/section/ringMesh.ts";
+import { meshBounds, meshVolume, outlineArea } from "../../../src/studies/section/outline.ts";
+import { mirroredMesh, placedBody, ringMesh } from "../../../src/studies/section/placedBody.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { demoSetup, demoWith } from "../../reference/demoModel.ts";
 import { boxMesh } from "./solidMeshes.ts";

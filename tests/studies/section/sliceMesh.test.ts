@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { TriangleMesh } from "../../../src/geometry/triangleMesh.ts";
+import type { SectionPlane } from "../../../src/studies/section/outline.ts";
 import { type Outline, outlineArea } from "../../../src/studies/section/outline.ts";
-import type { SectionPlane } from "../../../src/studies/section/sectionPlane.ts";
 import { sliceMesh } from "../../../src/studies/section/sliceMesh.ts";
 import { solidModeler } from "../../reference/mesh/solids.ts";
 import { ball, boxMesh, meshOf, meshVolume, torus } from "./solidMeshes.ts";

@@ -1,9 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
-import { type Outline, outlineArea } from "../../../src/studies/section/outline.ts";
-import { type SectionPlane, sheetAxes } from "../../../src/studies/section/sectionPlane.ts";
-import { sliceTube } from "../../../src/studies/section/sliceTube.ts";
+import {
+  type Outline,
+  outlineArea,
+  type SectionPlane,
+  sheetAxes,
+} from "../../../src/studies/section/outline.ts";
+import { sliceTube } from "../../../src/studies/section/slicePart.ts";
 import { partSolid, solidModeler } from "../../reference/mesh/solids.ts";
 
 const area = (outlines: readonly Outline[]) =>

@@ -5,7 +5,7 @@ import { tagState } from "../../../src/app/show/counter/tagState.ts";
 import { truckAnswer } from "../../../src/app/show/counter/truckAnswer.ts";
 import { wheelDrawing } from "../../../src/app/show/counter/wheelDrawing.ts";
 import { drawnMapOf } from "../../../src/app/work/drawnMap.ts";
-import { gapCell } from "../../../src/cli/output/cells.ts";
+import { gapCell } from "../../../src/cli/output/textTable.ts";
 import { canStand, heightStop } from "../../../src/studies/limits/heightWay.ts";
 import { limitMargins } from "../../../src/studies/limits/limitsOf.ts";
 import { limitsOverRange } from "../../../src/studies/limits/limitsPassed.ts";

@@ -1,12 +1,12 @@
 import "./aligning.css";
 import { useDeferredValue } from "react";
 import type { Setup } from "../../../setup/types/types.ts";
-import type { TruckAlignment } from "../../../studies/alignment/alignTruck.ts";
+import type { TruckAlignment } from "../../../studies/alignment/alignSide.ts";
 import { lengthText } from "../../../studies/wording/lengthText.ts";
-import { StandingSwitch } from "../../parts/StandingSwitch.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
+import { StandingSwitch } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { useFormat } from "../../state/useFormat.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
 import { isAlike } from "./isAlike.ts";
 import { PrintCard } from "./PrintCard.tsx";
 import { ReadingTable } from "./ReadingTable.tsx";

@@ -1,7 +1,6 @@
 import { length, sub } from "../../../geometry/vec.ts";
 import type { Setup } from "../../../setup/types/types.ts";
-import type { SideAlignment } from "../../../studies/alignment/alignSide.ts";
-import type { TruckAlignment } from "../../../studies/alignment/alignTruck.ts";
+import type { SideAlignment, TruckAlignment } from "../../../studies/alignment/alignSide.ts";
 import { lengthText } from "../../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { keepTogether } from "../../words/keepTogether.ts";

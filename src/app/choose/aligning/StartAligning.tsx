@@ -1,4 +1,4 @@
-import type { TruckAlignment } from "../../../studies/alignment/alignTruck.ts";
+import type { TruckAlignment } from "../../../studies/alignment/alignSide.ts";
 import type { Truck } from "../../state/truck.ts";
 import { workbench } from "../../state/workbench.ts";
 import { startShims, startTargets } from "./startTargets.ts";

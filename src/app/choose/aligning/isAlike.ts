@@ -1,4 +1,4 @@
-import type { TruckAlignment } from "../../../studies/alignment/alignTruck.ts";
+import type { TruckAlignment } from "../../../studies/alignment/alignSide.ts";
 
 /** rad, mm. Far below what is shown. */
 const SAME = 1e-9;

@@ -1,5 +1,5 @@
 import type { LengthUnit, Setup } from "../../../setup/types/types.ts";
-import type { TruckAlignment } from "../../../studies/alignment/alignTruck.ts";
+import type { TruckAlignment } from "../../../studies/alignment/alignSide.ts";
 import { degFromRad } from "../../../units/angle.ts";
 
 /** Targets to start from, as the file holds them: what it reads as bolted on, to the nearest quarter of a degree. */

@@ -1,4 +1,4 @@
-import { type AlignmentResult, alignTruck } from "../../../studies/alignment/alignTruck.ts";
+import { type AlignmentResult, alignTruck } from "../../../studies/alignment/alignSide.ts";
 import type { Model } from "../../../studies/model/model.ts";
 import type { Truck } from "../../state/truck.ts";
 

@@ -1,6 +1,6 @@
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { readText } from "../../parts/plotNumbers.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
-import { readText } from "../../parts/toRead.ts";
 import type { Answered } from "../../work/answerCache.ts";
 import type { FanStep } from "./fan.ts";
 import { NUMBERS } from "./numbers.ts";

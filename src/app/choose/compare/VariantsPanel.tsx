@@ -1,12 +1,11 @@
 import "./compare.css";
 import { useMemo, useState } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { readText } from "../../parts/plotNumbers.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
-import { standingText } from "../../parts/standingText.ts";
-import { readText } from "../../parts/toRead.ts";
+import { standingText } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { useFormat } from "../../state/useFormat.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
 import { type ComparedNumber, differs, NUMBERS } from "./numbers.ts";
 import type { NamedTruck } from "./otherTrucks.ts";

@@ -1,5 +1,5 @@
 import { alignmentPlots } from "../../clear/plots/alignmentPlots.ts";
-import type { PlotSpec, Series } from "../../parts/plotTypes.ts";
+import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import type { FanStep } from "./fan.ts";
 
 /** Quantities a fan can be drawn for: plots over travel. */

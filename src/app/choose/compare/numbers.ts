@@ -1,5 +1,5 @@
 import { type SidePose, solvePose } from "../../../suspension/solvePose.ts";
-import type { Measure } from "../../parts/plotTypes.ts";
+import type { Measure } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
 
 /** A number of a truck that variants are compared by; mm or rad. null = it has none. */

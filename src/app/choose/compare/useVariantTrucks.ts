@@ -1,8 +1,7 @@
 import { useDeferredValue, useMemo } from "react";
 import { variantNames } from "../../../setup/editing/resolveShown.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { useFormat } from "../../state/useFormat.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { type NamedTruck, namedTrucks } from "./otherTrucks.ts";
 
 export interface VariantTrucks {

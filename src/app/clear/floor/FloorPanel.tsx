@@ -1,8 +1,7 @@
 import "./floorPanel.css";
 import { useDeferredValue, useMemo } from "react";
 import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
-import { floorAt } from "../../../studies/floor/floorAt.ts";
-import { scrubLine } from "../../../studies/floor/scrubLine.ts";
+import { floorAt, scrubLine } from "../../../studies/floor/floorAt.ts";
 import type { FloorClearance } from "../../../studies/stances/floorPose.ts";
 import { stanceMeasures } from "../../../studies/stances/stanceMeasures.ts";
 import { amountText } from "../../../studies/wording/amountText.ts";
@@ -11,8 +10,7 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { useFormat } from "../../state/useFormat.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { MeasureField } from "./MeasureField.tsx";
 import { RollPart } from "./RollPart.tsx";
 

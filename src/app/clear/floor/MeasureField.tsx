@@ -1,8 +1,8 @@
 import { useId, useState } from "react";
 import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
 import { travelForMeasure } from "../../../studies/stances/travelForMeasure.ts";
+import { parseAngle } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { parseAngle } from "../../../units/parseAngle.ts";
 import { parseLength } from "../../../units/parseLength.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";

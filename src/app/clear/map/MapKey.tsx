@@ -1,6 +1,6 @@
 import { amountText } from "../../../studies/wording/amountText.ts";
 import type { Truck } from "../../state/truck.ts";
-import { useFormat } from "../../state/useFormat.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
 import type { DrawnMap } from "../../work/drawnMap.ts";
 
 export type MapKeyProps = {

@@ -1,8 +1,7 @@
 import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
 import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import type { Truck } from "../../state/truck.ts";
-import { useFormat } from "../../state/useFormat.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 
 export type MapLimitsProps = {

@@ -1,8 +1,7 @@
 import { memo } from "react";
 import type { Setup } from "../../../setup/types/types.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { ticksOf } from "../../parts/ticks.ts";
-import { tickText } from "../../parts/toRead.ts";
+import { ticksOf, tickText } from "../../parts/plotNumbers.ts";
 import { MAP_BOX, type MapFrame } from "./mapFrame.ts";
 
 export type MapScalesProps = {

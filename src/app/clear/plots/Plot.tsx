@@ -1,8 +1,8 @@
 import "./plot.css";
 import { type KeyboardEvent, type PointerEvent, useId, useRef, useState } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { PlotSpec } from "../../parts/plotTypes.ts";
-import { readText } from "../../parts/toRead.ts";
+import type { PlotSpec } from "../../parts/plotNumbers.ts";
+import { readText } from "../../parts/plotNumbers.ts";
 import { nearestIndex } from "./nearestIndex.ts";
 import { PLOT_BOX, PlotPicture, plotX } from "./PlotPicture.tsx";
 import { PlotValues } from "./PlotValues.tsx";

@@ -2,9 +2,8 @@ import { scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
 import { memo } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { PlotSpec, Series } from "../../parts/plotTypes.ts";
-import { ticksOf } from "../../parts/ticks.ts";
-import { tickText, unitText } from "../../parts/toRead.ts";
+import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
+import { ticksOf, tickText, unitText } from "../../parts/plotNumbers.ts";
 import { labelSpots } from "./labelSpots.ts";
 import { plotRange } from "./plotRange.ts";
 

@@ -1,6 +1,6 @@
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { PlotSpec } from "../../parts/plotTypes.ts";
-import { readText } from "../../parts/toRead.ts";
+import type { PlotSpec } from "../../parts/plotNumbers.ts";
+import { readText } from "../../parts/plotNumbers.ts";
 import { valueAt } from "./valueAt.ts";
 
 export type PlotValuesProps = {

@@ -1,9 +1,9 @@
 import "./plotsPanel.css";
 import { memo, useDeferredValue, useMemo, useRef, useState } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { PlotSpec } from "../../parts/plotTypes.ts";
-import { StandingTag } from "../../parts/StandingTag.tsx";
+import type { PlotSpec } from "../../parts/plotNumbers.ts";
 import { saveAs } from "../../parts/saveAs.ts";
+import { StandingTag } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { alignmentPlots, type NamedTruck } from "./alignmentPlots.ts";

@@ -1,7 +1,7 @@
 import { ackermannAt } from "../../../studies/geometry/ackermannAt.ts";
 import { rollCenter } from "../../../suspension/rollCenter.ts";
 import { type SolvedPose, solvePose } from "../../../suspension/solvePose.ts";
-import type { Measure, PlotSpec, Series } from "../../parts/plotTypes.ts";
+import type { Measure, PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
 
 /** Points of a curve: enough that it looks drawn, few enough to be there at once. */

@@ -1,6 +1,6 @@
 import { type GapEntry, gapsAt } from "../../../studies/reports/gapsAt.ts";
 import { solvePose } from "../../../suspension/solvePose.ts";
-import type { PlotSpec, Series } from "../../parts/plotTypes.ts";
+import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { memoLast } from "../../state/memoLast.ts";
 import type { Truck } from "../../state/truck.ts";
 import { spread } from "./alignmentPlots.ts";

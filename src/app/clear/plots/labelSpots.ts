@@ -1,4 +1,4 @@
-import type { Series } from "../../parts/plotTypes.ts";
+import type { Series } from "../../parts/plotNumbers.ts";
 import { valueAt } from "./valueAt.ts";
 
 /** Middle of a name's base line, pixels. */

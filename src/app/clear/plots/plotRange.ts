@@ -1,4 +1,4 @@
-import type { PlotSpec } from "../../parts/plotTypes.ts";
+import type { PlotSpec } from "../../parts/plotNumbers.ts";
 
 /** Room above and below the curves, as a share of what they span. */
 const MARGIN = 0.08;

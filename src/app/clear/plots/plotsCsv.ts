@@ -1,6 +1,6 @@
 import { degFromRad } from "../../../units/angle.ts";
 import { type FileUnits, unitsFromMm } from "../../../units/lengthUnits.ts";
-import type { Measure, PlotSpec } from "../../parts/plotTypes.ts";
+import type { Measure, PlotSpec } from "../../parts/plotNumbers.ts";
 
 /** What the plots show as CSV in long form: one line a point; lengths in `units`, angles in degrees, lock −1 … +1. */
 export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {

@@ -1,4 +1,4 @@
-import type { Series } from "../../parts/plotTypes.ts";
+import type { Series } from "../../parts/plotNumbers.ts";
 
 /** A curve's value at x, straight between its points; null in its holes and beyond its ends. */
 export function valueAt({ points }: Series, x: number): number | null {

@@ -8,9 +8,7 @@ import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { ArchHandle } from "./ArchHandle.tsx";
-import { type ArchFrame, archFrame } from "./archGeometry.ts";
-import { pointInMm } from "./lengthPoint.ts";
-import { tireCircle } from "./tireCircle.ts";
+import { type ArchFrame, archFrame, pointInMm, tireCircle } from "./archGeometry.ts";
 import { useArchDrag } from "./useArchDrag.ts";
 
 export type ArchDrawingProps = {

@@ -1,8 +1,8 @@
 import { useState } from "react";
 import { type KeyPath, keyText, valueAt } from "../../../setup/types/keyPath.ts";
-import { unusualAt } from "../../state/doubtsOf.ts";
 import { fieldIssue, hasDraftIn, isOfVariant, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
+import { unusualAt } from "../../state/useDoubts.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldDoubts } from "../fields/FieldDoubts.tsx";

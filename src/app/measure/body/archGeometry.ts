@@ -1,3 +1,10 @@
+import { solvePose } from "../../../suspension/solvePose.ts";
+import { type FileUnits, MM_PER_INCH } from "../../../units/lengthUnits.ts";
+import { parseLength } from "../../../units/parseLength.ts";
+import { plainLengthText } from "../../../units/plainLengthText.ts";
+import type { LengthStep } from "../../../units/stepLength.ts";
+import type { Truck } from "../../state/truck.ts";
+
 /** A point of the side view, mm: x forward, z up. */
 export interface SidePoint {
   readonly x: number;
@@ -76,4 +83,49 @@ export function nearestOnLine(
     nearest = { after: i, share };
   }
   return nearest;
+}
+
+/** The left tire seen from the side: its center in vehicle axes and its radius without load, mm. */
+export interface TireCircle {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly radius: number;
+}
+
+/** The left tire at a height, steered straight ahead; where the linkage cannot go there, as the truck was measured. */
+export function tireCircle(truck: Truck, travel = 0): TireCircle {
+  const radius = truck.model.tire.freeRadius;
+  const pose = solvePose(truck.model.frontEnd, travel, 0);
+  if (!pose.ok)
+    return travel === 0 ? { x: 0, y: 0, z: truck.model.tire.loadedRadius, radius } : tireCircle(truck);
+  const [x, y, z] = pose.left.wheelCenter;
+  return { x, y, z, radius };
+}
+
+/** A point as the file holds it, in mm; null where a coordinate is none. */
+export function pointInMm(typed: unknown, units: FileUnits): readonly [number, number, number] | null {
+  if (!Array.isArray(typed)) return null;
+  const [x, y, z] = typed.map((value: unknown) => {
+    const length = typeof value === "number" || typeof value === "string" ? parseLength(value, units) : null;
+    return length?.ok ? length.mm : null;
+  });
+  return x == null || y == null || z == null ? null : [x, y, z];
+}
+
+/** A point as the file holds it, put elsewhere in the side view: to whole steps, its y as typed. */
+export function movedPoint(
+  typed: unknown,
+  to: SidePoint,
+  step: LengthStep,
+  units: FileUnits,
+): readonly unknown[] {
+  const y = Array.isArray(typed) ? typed[1] : 0;
+  return [steppedText(to.x, step, units), y, steppedText(to.z, step, units)];
+}
+
+/** A length to the nearest whole step, as the file may hold it. */
+export function steppedText(mm: number, step: LengthStep, units: FileUnits): string {
+  const size = step.units === "in" ? step.size * MM_PER_INCH : step.size;
+  return plainLengthText(Math.round(mm / size) * size, units, step.units);
 }

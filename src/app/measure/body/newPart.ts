@@ -2,7 +2,7 @@ import { type FileUnits, MM_PER_INCH, mmFromInches } from "../../../units/length
 import { plainLengthText } from "../../../units/plainLengthText.ts";
 import type { Truck } from "../../state/truck.ts";
 import { freeName } from "../fields/freeName.ts";
-import { tireCircle } from "./tireCircle.ts";
+import { tireCircle } from "./archGeometry.ts";
 
 /** mm. Room between the tire and an arch to start from: clear of it straight ahead, and near enough to be seen. */
 const ARCH_ROOM = mmFromInches(2.5);

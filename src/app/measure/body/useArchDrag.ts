@@ -6,8 +6,7 @@ import { lengthStep, shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { workbench } from "../../state/workbench.ts";
 import { between } from "../points/between.ts";
-import { nearestOnLine, nearestPoint, type SidePoint, sidePoint } from "./archGeometry.ts";
-import { movedPoint } from "./lengthPoint.ts";
+import { movedPoint, nearestOnLine, nearestPoint, type SidePoint, sidePoint } from "./archGeometry.ts";
 
 /** CSS pixels within which a press takes a point, or else the line. */
 const REACH = { mouse: { point: 16, line: 12 }, touch: { point: 24, line: 16 } } as const;

@@ -1,7 +1,7 @@
 import type { SetupField } from "../../../setup/fields/setupField.ts";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { workbench } from "../../state/workbench.ts";
-import { choiceWords } from "./choiceWords.ts";
+import { choiceWords } from "./fieldWords.ts";
 
 export type FieldChoiceProps = {
   id: string;

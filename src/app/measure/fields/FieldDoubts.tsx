@@ -1,6 +1,6 @@
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
-import { unusualAt } from "../../state/doubtsOf.ts";
+import { unusualAt } from "../../state/useDoubts.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 

@@ -4,7 +4,7 @@ import type { Suggestion } from "../../state/suggestion.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
-import { suggestionWords } from "./suggestionWords.ts";
+import { suggestionWords } from "./fieldWords.ts";
 
 export type FieldFaultProps = {
   id: string;

@@ -6,9 +6,8 @@ import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
 import { FieldSketch } from "../sketches/FieldSketch.tsx";
+import { rangeWords, valueWords } from "./fieldWords.ts";
 import { mayBeLeftOut } from "./mayBeLeftOut.ts";
-import { rangeWords } from "./rangeWords.ts";
-import { valueWords } from "./valueWords.ts";
 
 export type FieldHelpProps = {
   path: KeyPath;

@@ -1,7 +1,7 @@
 import { useId, useState } from "react";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
+import { useField } from "../../state/documentUse.ts";
 import { lengthFormat } from "../../state/selectors.ts";
-import { useField } from "../../state/useField.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { EntryInput } from "./EntryInput.tsx";
 import { ExampleMark } from "./ExampleMark.tsx";
@@ -9,9 +9,8 @@ import { FieldChoice } from "./FieldChoice.tsx";
 import { FieldDoubts } from "./FieldDoubts.tsx";
 import { FieldFault } from "./FieldFault.tsx";
 import { FieldHelp } from "./FieldHelp.tsx";
-import { heldWords } from "./heldWords.ts";
+import { heldWords, unitHint } from "./fieldWords.ts";
 import { mayBeLeftOut } from "./mayBeLeftOut.ts";
-import { unitHint } from "./unitHint.ts";
 import { useIsFromExample } from "./useIsFromExample.ts";
 import { useScrub } from "./useScrub.ts";
 

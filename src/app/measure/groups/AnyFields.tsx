@@ -1,4 +1,4 @@
-import { fieldAt } from "../../../setup/fieldCatalogue.ts";
+import { fieldAt, setupFields } from "../../../setup/fieldCatalogue.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -8,7 +8,25 @@ import { OptionalBlock } from "../fields/OptionalBlock.tsx";
 import { CoordinateTable } from "../points/CoordinateTable.tsx";
 import { PointFields } from "../points/PointFields.tsx";
 import { PointList } from "../points/PointList.tsx";
-import { keysOf } from "./keysOf.ts";
+
+/**
+ * The keys a block of the setup may have, in the schema's order. Where there are several sorts of the block, those of the
+ * sort that the document says.
+ */
+export function keysOf(path: KeyPath, document: unknown): readonly string[] {
+  const pattern = path.map((key) => (typeof key === "number" ? "*" : key));
+  const keys = new Set<string>();
+  for (const field of setupFields()) {
+    const isInside = pattern.every((key, i) => field.pattern[i] === key);
+    const key = field.pattern[pattern.length];
+    if (!isInside || key === undefined || key === "*") continue;
+    const isOwn = field.pattern.length === pattern.length + 1;
+    const { when } = field;
+    if (isOwn && when && valueAt(document, [...path, when.key]) !== when.is) continue;
+    keys.add(key);
+  }
+  return [...keys];
+}
 
 // A block holds fields, a field may be a list, a list may hold blocks: the three call one another and live together.
 

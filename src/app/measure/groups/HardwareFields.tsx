@@ -7,7 +7,7 @@ import { OptionalBlock } from "../fields/OptionalBlock.tsx";
 import { PointFields } from "../points/PointFields.tsx";
 import { AnyFields } from "./AnyFields.tsx";
 import { FieldRows } from "./FieldRows.tsx";
-import { startCaliper } from "./startCaliper.ts";
+import { startCaliper } from "./ways.ts";
 
 export type HardwareFieldsProps = { truck: Truck };
 

@@ -11,7 +11,7 @@ import { OptionalBlock } from "../fields/OptionalBlock.tsx";
 import { WaySwitch } from "../fields/WaySwitch.tsx";
 import { PointFields } from "../points/PointFields.tsx";
 import { AnyFields } from "./AnyFields.tsx";
-import { steeringOfType } from "./steeringWay.ts";
+import { steeringOfType } from "./ways.ts";
 
 export type SteeringFieldsProps = { truck: Truck };
 

@@ -9,7 +9,7 @@ import { WaySwitch } from "../fields/WaySwitch.tsx";
 import { PointList } from "../points/PointList.tsx";
 import { AnyFields } from "./AnyFields.tsx";
 import { FieldRows } from "./FieldRows.tsx";
-import { type TireWay, tireGivenBy } from "./tireWay.ts";
+import { type TireWay, tireGivenBy } from "./ways.ts";
 
 export type TireFieldsProps = { truck: Truck };
 

@@ -10,7 +10,7 @@ import { WaySwitch } from "../fields/WaySwitch.tsx";
 import { PointList } from "../points/PointList.tsx";
 import { AnyFields } from "./AnyFields.tsx";
 import { FieldRows } from "./FieldRows.tsx";
-import { flatCenter, type SeatWay, wheelGivenBy } from "./seatWay.ts";
+import { flatCenter, type SeatWay, wheelGivenBy } from "./ways.ts";
 
 export type WheelFieldsProps = { truck: Truck };
 

@@ -1,8 +1,8 @@
 import { type ClipboardEvent, useId } from "react";
 import { parseKeyText } from "../../../setup/reading/parseKeyText.ts";
 import { isWithin, type KeyPath } from "../../../setup/types/keyPath.ts";
-import { unusualAt } from "../../state/doubtsOf.ts";
 import { fieldDraft, fieldText, isOfVariant } from "../../state/selectors.ts";
+import { unusualAt } from "../../state/useDoubts.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { EntryInput } from "../fields/EntryInput.tsx";
 import { FieldDoubts } from "../fields/FieldDoubts.tsx";

@@ -6,9 +6,7 @@ import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { CoordinateRow } from "./CoordinateRow.tsx";
-import { pastedBlock } from "./pastedBlock.ts";
-import { type Pasted, pasteInto } from "./pasteInto.ts";
-import { pasteNote } from "./pasteNote.ts";
+import { type Pasted, pastedBlock, pasteInto, pasteNote } from "./pasteInto.ts";
 
 export interface TableRow {
   readonly label: string;

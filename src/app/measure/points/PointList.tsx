@@ -3,8 +3,8 @@ import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { pointAfter } from "./between.ts";
 import { CoordinateTable } from "./CoordinateTable.tsx";
-import { pointAfter } from "./pointAfter.ts";
 
 export type PointListProps = {
   path: KeyPath;

@@ -1,6 +1,9 @@
 import { type FileUnits, MM_PER_INCH } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";
 import { plainLengthText } from "../../../units/plainLengthText.ts";
+import { shownDocument } from "../../state/selectors.ts";
+import { fileUnitsOf } from "../../state/typedDocument.ts";
+import { workbench } from "../../state/workbench.ts";
 
 /**
  * A point on the line through two, as the file holds points: at `share` 0 the first, at 1 the second. Rounded to 1/16 in,
@@ -23,4 +26,18 @@ export function between(
 function lengthOf(value: unknown, units: FileUnits): number | null {
   const length = typeof value === "number" || typeof value === "string" ? parseLength(value, units) : null;
   return length?.ok ? length.mm : null;
+}
+
+/**
+ * A new point of a list after one of its points, as the file holds it: halfway to the next, or past the last as far as the
+ * last two are apart; a list without points gets one of zeros.
+ */
+export function pointAfter(list: readonly unknown[], index: number, columns: number): readonly unknown[] {
+  const units = fileUnitsOf(shownDocument(workbench.getState()));
+  const here = list[index];
+  if (!Array.isArray(here)) return Array.from({ length: columns }, () => 0);
+  const next = list[index + 1];
+  if (Array.isArray(next)) return between(here, next, 0.5, units);
+  const before = list[index - 1];
+  return Array.isArray(before) ? between(before, here, 2, units) : here;
 }

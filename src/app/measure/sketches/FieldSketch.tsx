@@ -1,23 +1,10 @@
 import "./sketches.css";
 import type { ReactNode } from "react";
-import { ArmSketch } from "./ArmSketch.tsx";
-import { BoxSketch } from "./BoxSketch.tsx";
-import { CamberSketch } from "./CamberSketch.tsx";
-import { CasterSketch } from "./CasterSketch.tsx";
-import { GapSketch } from "./GapSketch.tsx";
-import { KnuckleSketch } from "./KnuckleSketch.tsx";
-import { LinkageSketch } from "./LinkageSketch.tsx";
-import { PinLeadSketch } from "./PinLeadSketch.tsx";
-import { PivotsSketch } from "./PivotsSketch.tsx";
-import { RotorSketch } from "./RotorSketch.tsx";
-import { RoundSketch } from "./RoundSketch.tsx";
-import { ShimSketch } from "./ShimSketch.tsx";
-import { SteeringArmSketch } from "./SteeringArmSketch.tsx";
-import { TireSketch } from "./TireSketch.tsx";
-import { ToeSketch } from "./ToeSketch.tsx";
-import { TravelSketch } from "./TravelSketch.tsx";
-import { WheelbaseSketch } from "./WheelbaseSketch.tsx";
-import { WheelSketch } from "./WheelSketch.tsx";
+import { CamberSketch, CasterSketch, ShimSketch, ToeSketch } from "./alignmentSketches.tsx";
+import { KnuckleSketch, PinLeadSketch, SteeringArmSketch } from "./knuckleSketches.tsx";
+import { ArmSketch, LinkageSketch, PivotsSketch } from "./linkSketches.tsx";
+import { BoxSketch, GapSketch, TravelSketch, WheelbaseSketch } from "./truckSketches.tsx";
+import { RotorSketch, RoundSketch, TireSketch, WheelSketch } from "./wheelSketches.tsx";
 
 export type FieldSketchProps = {
   /** Of the field, as the catalogue has it. */

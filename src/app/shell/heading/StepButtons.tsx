@@ -1,4 +1,4 @@
-import { useCanRedo, useCanUndo } from "../../state/useHistory.ts";
+import { useCanRedo, useCanUndo } from "../../state/documentUse.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 
 /** Takes steps back and forth: Ctrl+Z and Ctrl+Shift+Z do the same. */

@@ -1,8 +1,7 @@
 import { useRef } from "react";
-import { exampleText } from "../../state/exampleText.ts";
 import { tell } from "../../state/notice.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { workbench } from "../../state/workbench.ts";
+import { exampleText, workbench } from "../../state/workbench.ts";
 import { forgetRecent, reopenRecent } from "../storage/pageStorage.ts";
 import { useStorage } from "../storage/useStorage.ts";
 import { EXAMPLE_TRUCKS, type ExampleTruck } from "./exampleTrucks.ts";

@@ -1,4 +1,4 @@
-import { meshNamesIn } from "../../state/meshNamesIn.ts";
+import { meshNamesIn } from "../../state/givenMeshes.ts";
 import { commitTyped } from "../../state/typing.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
 import { type ShareLink, shareLink } from "./shareLink.ts";

@@ -1,13 +1,12 @@
 import { useId } from "react";
 import { lengthStep } from "../../state/selectors.ts";
 import { setStage, useStage } from "../../state/stageSettings.ts";
-import { useFormat } from "../../state/useFormat.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import type { ViewName } from "../../state/workbenchState.ts";
 import { coordinateText } from "./coordinateText.ts";
 import { handleStore } from "./handleStore.ts";
-import { useStagePoints } from "./useStagePoints.ts";
+import { useStagePoints } from "./stagePoints.ts";
 
 const FLAT: readonly { readonly view: ViewName; readonly label: string }[] = [
   { view: "front", label: "Front" },

@@ -1,16 +1,15 @@
 import "./handles.css";
 import { type KeyboardEvent, useRef } from "react";
-import { useFormat } from "../../state/useFormat.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import type { ScreenPoint } from "../overlay/gapMark.ts";
 import { coordinateText } from "./coordinateText.ts";
-import { focusHandle } from "./focusHandle.ts";
-import { handleStore } from "./handleStore.ts";
+import { focusHandle, handleStore } from "./handleStore.ts";
 import { nudgeStagePoint } from "./moveStagePoint.ts";
 import { onPicture } from "./picturePlane.ts";
 import type { StagePoint } from "./stagePoints.ts";
+import { useStagePoints } from "./stagePoints.ts";
 import { useHandleDrag } from "./useHandleDrag.ts";
-import { useStagePoints } from "./useStagePoints.ts";
 
 /** Ways on the picture: right and up. */
 const WAYS: Readonly<Record<string, readonly [number, number]>> = {

@@ -16,3 +16,11 @@ export const handleStore = createStore<HandleState>()(() => ({ picture: null, cu
 export function useHandles<T>(selector: (state: HandleState) => T): T {
   return useStore(handleStore, selector);
 }
+
+/** Gives a point's mark the focus. @param inside anything in the drawing that holds the marks */
+export function focusHandle(inside: Element, key: string): void {
+  inside
+    .closest("svg")
+    ?.querySelector<SVGGElement>(`[data-point="${CSS.escape(key)}"]`)
+    ?.focus();
+}

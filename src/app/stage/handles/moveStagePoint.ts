@@ -2,7 +2,7 @@ import { type KeyPath, keyText, valueAt } from "../../../setup/types/keyPath.ts"
 import { MM_PER_INCH } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";
 import { type LengthStep, stepLength } from "../../../units/stepLength.ts";
-import { steppedText } from "../../measure/body/lengthPoint.ts";
+import { steppedText } from "../../measure/body/archGeometry.ts";
 import { lengthStep, shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { workbench } from "../../state/workbench.ts";

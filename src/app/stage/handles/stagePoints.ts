@@ -1,10 +1,13 @@
+import { useMemo } from "react";
 import type { Vec3 } from "../../../geometry/vec.ts";
 import { type KeyPath, keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
-import { pointInMm } from "../../measure/body/lengthPoint.ts";
-import type { TypedDocument } from "../../state/typedDocument.ts";
-import { fileUnitsOf } from "../../state/typedDocument.ts";
-import type { PicturePlane } from "./picturePlane.ts";
+import { pointInMm } from "../../measure/body/archGeometry.ts";
+import { shownDocument } from "../../state/selectors.ts";
+import { fileUnitsOf, type TypedDocument } from "../../state/typedDocument.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useHandles } from "./handleStore.ts";
+import { type Picture, type PicturePlane, planeSeen } from "./picturePlane.ts";
 
 /** A point of the setup that can be moved in the picture. */
 export interface StagePoint {
@@ -122,4 +125,28 @@ function isMirrored(part: unknown, units: FileUnits): boolean {
     ? points
     : [valueAt(part, ["min"]), valueAt(part, ["max"])];
   return typed.reduce<number>((sum, point) => sum + (pointInMm(point, units)?.[1] ?? 0), 0) >= 0;
+}
+
+interface SeenPoints {
+  readonly picture: Picture | null;
+  /** null where the truck is turned: there is no plane to move a point in. */
+  readonly plane: PicturePlane | null;
+  readonly points: readonly StagePoint[];
+  /** The one pointed out. */
+  readonly current: StagePoint | undefined;
+}
+
+/** The points of the setup that can be moved in the picture as it is seen now. */
+export function useStagePoints(): SeenPoints {
+  const picture = useHandles((s) => s.picture);
+  const key = useHandles((s) => s.current);
+  const document = useWorkbench(shownDocument);
+  const hidden = useWorkbench((s) => s.hiddenParts);
+  const plane = picture && planeSeen(picture);
+  const points = useMemo(
+    () => (plane ? stagePoints(document, plane, hidden) : []),
+    [document, plane, hidden],
+  );
+  const current = points.find((point) => point.key === key) ?? points[0];
+  return { picture, plane, points, current };
 }

@@ -1,8 +1,7 @@
 import type { MouseEvent, PointerEvent } from "react";
 import { useHeldDrag } from "../../parts/useHeldDrag.ts";
 import type { ScreenPoint } from "../overlay/gapMark.ts";
-import { focusHandle } from "./focusHandle.ts";
-import { handleStore } from "./handleStore.ts";
+import { focusHandle, handleStore } from "./handleStore.ts";
 import { carryStagePoint } from "./moveStagePoint.ts";
 import { onPicture, type Picture, type PicturePlane } from "./picturePlane.ts";
 import type { StagePoint } from "./stagePoints.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { placeLabels } from "../../../../src/app/stage/overlay/placeLabels.ts";
+import { placeLabels } from "../../../../src/app/stage/overlay/gapMark.ts";
 
 const HEIGHT = 20;
 

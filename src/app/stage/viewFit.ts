@@ -1,0 +1,46 @@
+import { type OrthographicCamera, Vector3 } from "three";
+import type { Vec3 } from "../../geometry/vec.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { ViewName } from "../state/workbenchState.ts";
+import type { Extent } from "./extents.ts";
+
+/**
+ * From the truck toward the eye. Up on the screen is Z; the top view leans back by a hair, so that forward is up.
+ * The truck's left side is nearer in the side view, and faces left. In the wheel well the eye is inboard of the tire,
+ * ahead of the axle and below its middle: it looks out and up into the arch.
+ */
+const DIRECTIONS: Readonly<Record<ViewName, Vec3>> = {
+  "three-quarter": [1.15, 0.85, 0.55],
+  front: [1, 0, 0],
+  side: [0, 1, 0],
+  top: [-1e-4, 0, 1],
+  well: [0.55, -1, -0.22],
+};
+
+/** Toward the eye of a view. @param side whose wheel is looked at, where it makes a difference */
+export function viewDirection(view: ViewName, side: Side): Vec3 {
+  const [x, y, z] = DIRECTIONS[view];
+  return (view === "well" || view === "side") && side === "right" ? [x, -y, z] : [x, y, z];
+}
+
+/** Share of the picture that is left free around what it must hold. */
+const MARGIN = 0.05;
+
+// Leaf scratch.
+const corner = new Vector3();
+
+/** Pixels per mm at which a camera that looks at the extent's center holds all of it. Needs the camera's matrices. */
+export function fitZoom(camera: OrthographicCamera, extent: Extent, width: number, height: number): number {
+  let halfWidth = 1;
+  let halfHeight = 1;
+  for (let i = 0; i < 8; i++) {
+    const pick = (axis: 0 | 1 | 2) =>
+      0.5 * (i & (1 << axis) ? 1 : -1) * (extent.max[axis] - extent.min[axis]);
+    corner.set(pick(0), pick(1), pick(2)).transformDirection(camera.matrixWorldInverse);
+    // transformDirection gives a unit vector; the length goes back on.
+    corner.multiplyScalar(Math.hypot(pick(0), pick(1), pick(2)));
+    halfWidth = Math.max(halfWidth, Math.abs(corner.x));
+    halfHeight = Math.max(halfHeight, Math.abs(corner.y));
+  }
+  return (1 - MARGIN) * Math.min((0.5 * width) / halfWidth, (0.5 * height) / halfHeight);
+}

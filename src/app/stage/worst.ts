@@ -1,0 +1,48 @@
+import type { CheckEntry } from "../../studies/reports/check.ts";
+import { amountText } from "../../studies/wording/amountText.ts";
+import { gapWord } from "../../studies/wording/gapWord.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { shownGaps } from "../state/shown.ts";
+import type { Truck } from "../state/truck.ts";
+import { isSamePart } from "../state/viewActions.ts";
+import type { WorkbenchState } from "../state/workbenchState.ts";
+import { work } from "../work/work.ts";
+import type { LinearDimension } from "./overlay/dimensions.ts";
+
+/** mm and share of lock within which a pose is the one meant: it was gone to. */
+const SAME_TRAVEL = 0.05;
+const SAME_STEER = 1e-3;
+
+/** The worst place of a truck over the whole range, as far as it is known. */
+export function worstOf(truck: Truck): CheckEntry | null {
+  return work.of({ job: "check", truck, question: null, given: null }).answer?.worst ?? null;
+}
+
+/** Whether the pose shown is an entry's own; one that rides with the wheel is at home everywhere. */
+export function isAtEntry(
+  entry: CheckEntry,
+  { travel, steer }: Pick<WorkbenchState, "travel" | "steer">,
+): boolean {
+  return (
+    entry.together === true ||
+    (Math.abs(entry.travel - travel) < SAME_TRAVEL && Math.abs(entry.steer - steer) < SAME_STEER)
+  );
+}
+
+/** The gap now of the part that comes nearest of all, as a dimension; null where a mark tells it already. */
+export function worstDimension(
+  state: WorkbenchState,
+  allowance: number,
+  format: LengthFormat,
+): LinearDimension | null {
+  const worst = state.truck && worstOf(state.truck);
+  const entry = worst && shownGaps(state).find((gap) => isSamePart(gap, worst));
+  if (!entry || gapWord(entry.gap, allowance) !== "clear" || isSamePart(entry, state.selection)) return null;
+  return {
+    kind: "linear",
+    from: entry.onRing,
+    to: entry.point,
+    asides: [],
+    text: `${entry.part} ${amountText(entry.gap, format, true)}`,
+  };
+}
