@@ -1,5 +1,6 @@
 import "./gapPanel.css";
 import { useMemo, useState } from "react";
+import { CutShort } from "../parts/CutShort.tsx";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
@@ -17,7 +18,8 @@ const FIRST_ROWS = 7;
 /** Every part, the worst first: its worst gap over the whole range and its gap at the pose shown. */
 export function GapPanel({ truck }: GapPanelProps) {
   const gaps = useWorkbench(shownGaps);
-  const report = useAnswer("check", truck)?.answer ?? null;
+  const check = useAnswer("check", truck);
+  const report = check?.answer ?? null;
   const format = useFormat();
   const [isWhole, setWhole] = useState(false);
   const rows = useMemo(() => partRows(gaps, report), [gaps, report]);
@@ -29,9 +31,10 @@ export function GapPanel({ truck }: GapPanelProps) {
         <h2 id="gaps-title" className="label">
           What comes nearest, worst first
         </h2>
-        <span className="label">worst</span>
+        <span className="label">{check?.isCut ? "worst so far" : "worst"}</span>
         <span className="label gaps-now">now</span>
       </header>
+      {check && <CutShort study="nearest" of={[check]} />}
       <ol>
         {shown.map((row) => (
           <GapRow key={row.part} row={row} setup={truck.setup} format={format} />

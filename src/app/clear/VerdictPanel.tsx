@@ -6,6 +6,7 @@ import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
 import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
+import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
@@ -26,7 +27,7 @@ export function VerdictPanel() {
   const doubts = doubtsOf(truck);
   const { answer: report, failure } = check;
   const isFirst = report === null && failure === null;
-  const state = report ? answerState(report.verdict, doubts) : null;
+  const state = report ? answerState(report, doubts) : null;
   const worst = report && toldEntry(report);
   return (
     <section className="verdict" data-verdict={state ?? undefined} aria-labelledby="verdict-title">
@@ -53,6 +54,7 @@ export function VerdictPanel() {
         </p>
       </div>
       <div className="verdict-notes">
+        <CutShort study="nearest" of={[check]} />
         <DoubtNotes doubts={doubts} canConfirm />
         <ConfirmedNotes truck={truck} />
         <ExampleFields truck={truck} />

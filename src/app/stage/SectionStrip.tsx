@@ -1,6 +1,7 @@
 import { useId } from "react";
 import { amountText } from "../../studies/wording/amountText.ts";
 import { lengthText } from "../../studies/wording/lengthText.ts";
+import { CutShort } from "../parts/CutShort.tsx";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
@@ -59,6 +60,7 @@ export function SectionStrip({ truck }: SectionStripProps) {
               nearest.distanceInPlane > 0 ? `is ${amountText(nearest.distanceInPlane, format)} from` : "meets"
             } the ${nearest.part}.`}
       </p>
+      {section && <CutShort study="section" of={[section]} />}
     </div>
   );
 }

@@ -26,7 +26,7 @@ export function checkTable(
   const { setup } = model;
   const format = formatOf(setup);
   const blocks = [
-    `${heading(setup)}\n${answerSentence(verdictSentence(report, model, format), answerState(report.verdict, doubts), doubts)}\n${cutShortLine("check", report)}`,
+    `${heading(setup)}\n${answerSentence(verdictSentence(report, model, format), answerState(report, doubts), doubts)}\n${cutShortLine("check", report)}`,
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
     limitsPassedSentences(report.limitsPassed ?? [], model, format)
       .concat(countedSentence(report.limitsPassed, report.limitedBy))

@@ -1,6 +1,6 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Confirmation } from "../plausibility/unusual.ts";
-import type { Verdict } from "../reports/check.ts";
+import type { CheckReport, Verdict } from "../reports/check.ts";
 
 /** What can be doubted of an input: it is plausibly a slip; nobody has measured it on this truck. */
 export type DoubtKind = "unusual" | "fromExample";
@@ -29,14 +29,26 @@ export interface ExampleDoubt extends AnyDoubt {
 /** A reason not to draw an answer green: an input that may not be this truck's. */
 export type Doubt = UnusualDoubt | ExampleDoubt;
 
+/** What a check is told as: its verdict; `unfinished` = it ended before it was through and found nothing that rubs. */
+export type ToldVerdict = Verdict | "unfinished";
+
 /** What an answer is shown as: the verdict, or what keeps it from being shown as clear. */
-export type AnswerState = Verdict | DoubtKind;
+export type AnswerState = ToldVerdict | DoubtKind;
+
+/** A rub that was found is there, however much was not looked at; all else of a check that was cut short is open. */
+export function toldVerdict({ verdict, cutShort }: Pick<CheckReport, "verdict" | "cutShort">): ToldVerdict {
+  return cutShort && verdict !== "rubs" ? "unfinished" : verdict;
+}
 
 /**
  * What a verdict is shown as while some inputs are in doubt: "clear" gives way, first to what is unusual. What rubs or is
  * close is told as it is: a doubt takes nothing off a warning.
  */
-export function answerState(verdict: Verdict, doubts: readonly Pick<Doubt, "kind">[]): AnswerState {
+export function answerState(
+  report: Pick<CheckReport, "verdict" | "cutShort">,
+  doubts: readonly Pick<Doubt, "kind">[],
+): AnswerState {
+  const verdict = toldVerdict(report);
   if (verdict !== "clear" || doubts.length === 0) return verdict;
   return doubts.some(({ kind }) => kind === "unusual") ? "unusual" : "fromExample";
 }

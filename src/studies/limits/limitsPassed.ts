@@ -99,7 +99,7 @@ export function isPassed({ margin }: LimitOverRange): boolean {
 }
 
 /** Whether some pose passes it, or the budget was spent before it was proven that none does. */
-function mayBePassed(limit: LimitOverRange): boolean {
+export function mayBePassed(limit: LimitOverRange): boolean {
   return isPassed(limit) || (limit.cutShort === true && limit.bound < -KEPT);
 }
 

@@ -4,6 +4,7 @@ const HEADLINES: Readonly<Record<AnswerState, string>> = {
   rubs: "Rubs",
   close: "Close",
   clear: "Clears",
+  unfinished: "Not finished",
   unusual: "Unusual",
   fromExample: "From the example",
 };
@@ -12,6 +13,7 @@ const WORDS: Readonly<Record<AnswerState, string>> = {
   rubs: "rubs",
   close: "close",
   clear: "clears",
+  unfinished: "not finished",
   unusual: "unusual, not confirmed",
   fromExample: "from the example",
 };

@@ -83,6 +83,8 @@ export function rangeClause(name: string, report: CheckReport, model: Model, for
       const asked = formatLength(model.setup.allowance, format);
       return `the ${surface} of ${who} comes within ${amount} of the ${part}, nearer than the ${asked} asked for`;
     }
+    case "unfinished":
+      return `the search of ${who} is not finished, the nearest so far being the ${part}, ${amount} away`;
     case "clear":
       return `${who} clears by ${amount}${scopeWords(scope)}, the ${part} being nearest`;
   }

@@ -12,7 +12,7 @@ import { type ToldEntry, verdictFacts } from "./verdictFacts.ts";
 
 /** A truck's nearest place over the whole range: `tire rubs the fender lip by 1/4 in, left side, at …`. */
 export function worstText(report: CheckReport, model: Model, format: LengthFormat): string {
-  const { told } = verdictFacts(report, model);
+  const { verdict, told } = verdictFacts(report, model);
   if (told === null) return "nothing is measured";
   const { entry, twin } = told;
   const pose = reportedPose(model, entry.travel, entry.steer);
@@ -20,7 +20,11 @@ export function worstText(report: CheckReport, model: Model, format: LengthForma
     ? "always"
     : `${heightWords(entry.travel, model, format)}, ${steerWords(entry.steer, pose, entry.side)}`;
   const side = `${entry.side} side${twin === null ? "" : ", mirrored on the other"}`;
-  return `${whatText(told, format)}, ${side}, ${when}`;
+  return `${verdict === "unfinished" ? soFarText(told, format) : whatText(told, format)}, ${side}, ${when}`;
+}
+
+function soFarText({ entry, surface, part }: ToldEntry, format: LengthFormat): string {
+  return `so far ${amountText(entry.gap, format)} from the ${surface} to the ${part}`;
 }
 
 function whatText({ entry, surface, part }: ToldEntry, format: LengthFormat): string {

@@ -1,11 +1,12 @@
+import { type ToldVerdict, toldVerdict } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
-import type { CheckEntry, CheckReport, Verdict } from "../reports/check.ts";
+import type { CheckEntry, CheckReport } from "../reports/check.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 import { reportedPose } from "./poseWords.ts";
 
 /** What the answer of a check is told by, before it is words. */
 export interface VerdictFacts {
-  readonly verdict: Verdict;
+  readonly verdict: ToldVerdict;
   /** null when nothing is measured. */
   readonly told: ToldEntry | null;
   /** How far the answer holds: over the whole range asked for, as far as the linkage reaches, or within the limits. */
@@ -30,7 +31,7 @@ export function verdictFacts(report: CheckReport, model: Model): VerdictFacts {
   const entry = toldEntry(report);
   const scope = report.limits.length > 0 ? "reach" : (report.limitedBy ?? []).length > 0 ? "limits" : "all";
   return {
-    verdict: report.verdict,
+    verdict: toldVerdict(report),
     scope,
     told: entry && {
       entry,
@@ -43,10 +44,11 @@ export function verdictFacts(report: CheckReport, model: Model): VerdictFacts {
 
 /**
  * The entry to tell of: the least gap among those that make the verdict; but what rubs at every pose before what rubs
- * at some. null when nothing is measured.
+ * at some. Of a check that is not finished the least found. null when nothing is measured.
  */
 export function toldEntry(report: CheckReport): CheckEntry | null {
-  const making = report.parts.filter(({ verdict }) => verdict === report.verdict);
+  const isOpen = toldVerdict(report) === "unfinished";
+  const making = isOpen ? report.parts : report.parts.filter(({ verdict }) => verdict === report.verdict);
   const always = report.verdict === "rubs" ? making.filter(({ together }) => together) : [];
   const from = always.length > 0 ? always : making;
   return from.reduce<CheckEntry | null>(

@@ -4,6 +4,7 @@ import type { Model } from "../model/model.ts";
 import type { CheckEntry, CheckReport } from "../reports/check.ts";
 import { amountWords } from "./amountWords.ts";
 import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./poseWords.ts";
+import { safeLength } from "./safeSide.ts";
 import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
 
 /**
@@ -11,7 +12,7 @@ import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
  * angle (that of the wheel named). Lengths as `format` shows them, to the nearest 1/16 in by default.
  */
 export function verdictSentence(report: CheckReport, model: Model, format: LengthFormat): string {
-  const { told: facts, scope } = verdictFacts(report, model);
+  const { verdict, told: facts, scope } = verdictFacts(report, model);
   if (facts === null) return "This setup has no body parts, so there is nothing to rub.";
   const { entry: told, twin, surface } = facts;
   const pose = reportedPose(model, told.travel, told.steer);
@@ -19,6 +20,8 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
   const one = twin ? `the ${surface}` : `the ${told.side} ${surface}`;
   const sides = twin ? " on both sides" : "";
   const part = withArticle(facts.part);
+  if (verdict === "unfinished")
+    return `Not finished: the nearest found so far is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}; ${settledWords(report, format)}.`;
   if (told.verdict === "rubs") {
     const rest = alsoRubs(report, told, twin);
     return capitalized(`${one} rubs ${part}${sides} by ${amountWords(told.gap, format)} ${when}${rest}.`);
@@ -30,6 +33,14 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
   }
   const clears = `Everything clears${scopeWords(scope)}`;
   return `${clears}: the closest is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}.`;
+}
+
+/** What a check that was cut short has settled all the same. */
+function settledWords({ parts }: CheckReport, format: LengthFormat): string {
+  const kept = safeLength(Math.min(...parts.map(({ bound }) => bound)), "down", format);
+  return kept > 0
+    ? `nothing comes nearer than ${formatLength(kept, format)}`
+    : "whether something touches is still open";
 }
 
 /** When, of things that ride together. */

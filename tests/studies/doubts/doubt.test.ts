@@ -10,11 +10,21 @@ const example: Doubt = { kind: "fromExample", path: ["knuckle", "span"], text: "
 
 describe("an answer with inputs in doubt", () => {
   it("is not told as clear; what rubs or is close stays told", () => {
-    expect(answerState("clear", [])).toBe("clear");
-    expect(answerState("clear", [example])).toBe("fromExample");
-    expect(answerState("clear", [example, unusual])).toBe("unusual");
+    expect(answerState({ verdict: "clear" }, [])).toBe("clear");
+    expect(answerState({ verdict: "clear" }, [example])).toBe("fromExample");
+    expect(answerState({ verdict: "clear" }, [example, unusual])).toBe("unusual");
     for (const verdict of ["rubs", "close"] as const)
-      expect(answerState(verdict, [unusual, example])).toBe(verdict);
+      expect(answerState({ verdict }, [unusual, example])).toBe(verdict);
+  });
+
+  it("and of a check that was cut short only what rubs is told as finished", () => {
+    const cutShort = true as const;
+    for (const verdict of ["close", "clear"] as const)
+      expect(answerState({ verdict, cutShort }, [unusual, example])).toBe("unfinished");
+    expect(answerState({ verdict: "rubs", cutShort }, [])).toBe("rubs");
+    expect([answerHeadline("unfinished"), answerWord("unfinished")]).toEqual([
+      ...["Not finished", "not finished"],
+    ]);
   });
 
   it("is put under its conditions in words", () => {

@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import type { SetupField } from "../../../setup/fields/setupField.ts";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
 import { Plot } from "../../clear/plots/Plot.tsx";
+import { CutShort } from "../../parts/CutShort.tsx";
 import { standingText } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf, type TypedDocument } from "../../state/typedDocument.ts";
@@ -82,6 +83,7 @@ export function FanPanel({ truck }: { truck: Truck }) {
         <div className="fan-answers">
           {standing !== null && <p className="fan-standing">Each value {standing}.</p>}
           {plot && <Plot spec={plot} at={travel} format={format} onGo={setTravel} />}
+          <CutShort study="nearest" of={checks} />
           <FanTable
             label={field.label}
             steps={steps}

@@ -1,6 +1,7 @@
 import "./compare.css";
 import { useMemo, useState } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { CutShort } from "../../parts/CutShort.tsx";
 import { readText } from "../../parts/plotNumbers.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import { standingText } from "../../parts/standing.tsx";
@@ -85,6 +86,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
           ))}
         </tbody>
       </ScrollTable>
+      <CutShort study="nearest" of={checks} />
       <form
         className="variants-new"
         onSubmit={(event) => {

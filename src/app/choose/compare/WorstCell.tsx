@@ -18,14 +18,16 @@ export function WorstCell({ check, format }: WorstCellProps) {
   if (check.answer === null)
     return check.failure === null ? <span aria-busy="true">checking…</span> : <>could not be checked</>;
   const { truck } = check.wish;
-  const { worst, verdict } = check.answer;
+  const { worst } = check.answer;
   if (worst === null) return <>nothing is measured</>;
-  const state = answerState(verdict, doubtsOf(truck));
+  const state = answerState(check.answer, doubtsOf(truck));
   return (
     <span className={`worst-cell worst-${state}`}>
       <StateMark word={state} />{" "}
       <b>
-        {answerWord(state)} {worst.gap < 0 ? "by" : ""} {amountText(worst.gap, format, true)}
+        {answerWord(state)}
+        {worst.gap < 0 ? " by" : state === "unfinished" ? ", so far" : ""}{" "}
+        {amountText(worst.gap, format, true)}
       </b>
       <small> {partWords(truck.model, worst.side, worst.part)}</small>
     </span>

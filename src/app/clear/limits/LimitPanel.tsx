@@ -1,9 +1,10 @@
 import "./limitPanel.css";
 import { useDeferredValue, useMemo, useState } from "react";
 import { KEPT } from "../../../studies/limits/frontEndLimit.ts";
-import { type LimitPose, limitMargins } from "../../../studies/limits/limitsOf.ts";
-import { isPassed } from "../../../studies/limits/limitsPassed.ts";
+import { type LimitPose, type LimitsReport, limitMargins } from "../../../studies/limits/limitsOf.ts";
+import { isPassed, mayBePassed } from "../../../studies/limits/limitsPassed.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -69,10 +70,9 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
         <p role="alert">The limits over the range could not be worked out: {failure}</p>
       )}
       <p className="fold-fine" role="status">
-        {isFirst
-          ? "Working out all travel and both locks…"
-          : report && (passed === 0 ? "Every limit given is kept over all travel and both locks." : "")}
+        {isFirst ? "Working out all travel and both locks…" : report && passed === 0 && keptSentence(report)}
       </p>
+      {limits && <CutShort study="limits" of={[limits]} />}
       <div className="limit-head" aria-hidden="true">
         <span className="label">limit, the least in hand first</span>
         <span className="label">least</span>
@@ -96,6 +96,12 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
       {report && <LimitStances stances={report.stances} format={format} />}
     </section>
   );
+}
+
+function keptSentence({ overall }: LimitsReport): string {
+  return overall.some(mayBePassed)
+    ? "Not finished: no limit was found passed so far."
+    : "Every limit given is kept over all travel and both locks.";
 }
 
 function firstText(pose: LimitPose, format: LengthFormat) {

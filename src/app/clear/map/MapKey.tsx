@@ -2,6 +2,7 @@ import { amountText } from "../../../studies/wording/amountText.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import type { DrawnMap } from "../../work/drawnMap.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
 
 export type MapKeyProps = {
   truck: Truck;
@@ -23,6 +24,7 @@ export function MapKey({ truck, drawn }: MapKeyProps) {
   const borders = drawn?.borders;
   const limits = drawn?.map.pastLimit?.limits;
   const isCutShort = drawn?.map.cutShort === true;
+  const isCheckCut = useAnswer("check", truck)?.isCut;
   const allowance = amountText(truck.setup.allowance, useFormat());
   return (
     <ul className="map-key">
@@ -51,7 +53,7 @@ export function MapKey({ truck, drawn }: MapKeyProps) {
         <svg viewBox="0 0 22 12" aria-hidden="true">
           <path className="map-worst" d="M6 1L16 11M16 1L6 11" />
         </svg>
-        worst of all
+        {isCheckCut ? "worst so far" : "worst of all"}
       </li>
       {isCutShort && (
         <li>

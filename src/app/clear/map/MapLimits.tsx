@@ -1,5 +1,6 @@
 import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
 import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
+import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
@@ -26,13 +27,16 @@ export function MapLimits({ truck }: MapLimitsProps) {
   const low = () =>
     lowering?.ok ? lowPanelText(lowStop(lowering.touch, lowering.steer, model, format), format) : UNREACHED;
   return (
-    <dl className="map-limits" aria-busy={!isCurrent}>
-      <dt>Here it steers left to</dt>
-      <dd>{steering ? steers("leftTurn") : "…"}</dd>
-      <dt>right to</dt>
-      <dd>{steering ? steers("rightTurn") : "…"}</dd>
-      <dt>goes down to</dt>
-      <dd>{lowering ? low() : "…"}</dd>
-    </dl>
+    <>
+      <dl className="map-limits" aria-busy={!isCurrent}>
+        <dt>Here it steers left to</dt>
+        <dd>{steering ? steers("leftTurn") : "…"}</dd>
+        <dt>right to</dt>
+        <dd>{steering ? steers("rightTurn") : "…"}</dd>
+        <dt>goes down to</dt>
+        <dd>{lowering ? low() : "…"}</dd>
+      </dl>
+      {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
+    </>
   );
 }

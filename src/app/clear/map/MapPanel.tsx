@@ -3,6 +3,7 @@ import { useMemo, useState } from "react";
 import { limitMargins } from "../../../studies/limits/limitsOf.ts";
 import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
 import { heightText, lockText } from "../../../studies/wording/poseText.ts";
+import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { MapSideName } from "../../work/drawnMap.ts";
@@ -66,6 +67,7 @@ export function MapPanel({ truck }: MapPanelProps) {
           past={past}
         />
       )}
+      {map && <CutShort study="picture" of={[map]} />}
       <MapKey truck={truck} drawn={drawn} />
       <MapLimits truck={truck} />
     </section>

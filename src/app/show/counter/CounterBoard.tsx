@@ -1,4 +1,5 @@
 import "./counter.css";
+import { CutShort } from "../../parts/CutShort.tsx";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { CounterFigure } from "./CounterFigure.tsx";
@@ -70,6 +71,8 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
           {sentences.out && <p>{keepTogether(sentences.out)}</p>}
           <p>{keepTogether(sentences.steer ?? "Looking how far it steers…")}</p>
           <p>{keepTogether(sentences.range ?? "Checking every height and steering angle…")}</p>
+          <CutShort study="nearest" of={told.map(({ check }) => check)} />
+          <CutShort study="ways" of={told.map(({ heights }) => heights)} />
           {failure && <p>The check could not be finished: {failure}</p>}
         </div>
         <p className="counter-caution">

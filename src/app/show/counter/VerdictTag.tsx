@@ -17,9 +17,9 @@ export type VerdictTagProps = {
 
 /** One truck's answer over the whole range, as a mark and a word; or that it cannot come to the height shown. */
 export function VerdictTag({ contender, at, travel, format }: VerdictTagProps) {
-  const { letter, name, truck, answer, doubts } = contender;
+  const { letter, name, truck, answer } = contender;
   const state = tagState(answer, at);
-  const shown = toShow(state, doubts);
+  const shown = toShow(state, contender);
   const height = nameOfHeight(travel, truck.model, format);
   return (
     <p className="counter-tag" data-verdict={shown ?? state}>
@@ -33,7 +33,7 @@ export function VerdictTag({ contender, at, travel, format }: VerdictTagProps) {
 }
 
 /** What the card is marked with; null = nothing is known yet. A height that cannot be reached is amber. */
-function toShow(state: TagState, doubts: Contender["doubts"]): AnswerState | null {
+function toShow(state: TagState, { answer, doubts }: Contender): AnswerState | null {
   switch (state) {
     case "checking":
     case "failed":
@@ -43,7 +43,8 @@ function toShow(state: TagState, doubts: Contender["doubts"]): AnswerState | nul
     case "rubs":
     case "close":
     case "clear":
-      return answerState(state, doubts);
+    case "unfinished":
+      return answer.report && answerState(answer.report, doubts);
   }
 }
 
@@ -58,6 +59,7 @@ function tagText(state: TagState, shown: AnswerState | null, height: string): st
     case "rubs":
     case "close":
     case "clear":
+    case "unfinished":
       return answerWord(shown ?? state);
   }
 }

@@ -11,6 +11,7 @@ import { memoLast } from "../../state/memoLast.ts";
 import { type Truck, trucks } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { chosenPair, counter } from "./counterStore.ts";
 import { type TruckAnswer, truckAnswer } from "./truckAnswer.ts";
@@ -23,6 +24,9 @@ export interface Contender {
   readonly name: string;
   readonly truck: Truck;
   readonly answer: TruckAnswer;
+  /** The two that `answer` is put together from. */
+  readonly check: Answered<"check">;
+  readonly heights: Answered<"heights">;
   /** What keeps its answer from being told as clear; empty = nothing. */
   readonly doubts: readonly Doubt[];
 }
@@ -96,11 +100,11 @@ export function useComparison(): Comparison | null {
     ...{ names, chosen, stances, format, secondOwn },
     travel: travels.find((travel) => travel === choice.travel) ?? travels[0]!,
     first: first && {
-      ...{ letter: "A", name: nameOf(chosen[0]), truck: first, answer: truckAnswer(checks[0], heights[0]) },
+      ...{ letter: "A", name: nameOf(chosen[0]), truck: first, ...answersOf(checks[0]!, heights[0]!) },
       doubts: doubtsOf(first),
     },
     second: second && {
-      ...{ letter: "B", truck: second, answer: truckAnswer(checks[1], heights[1]), doubts: doubtsOf(second) },
+      ...{ letter: "B", truck: second, ...answersOf(checks[1]!, heights[1]!), doubts: doubtsOf(second) },
       name: changed ? whatIfName : nameOf(chosen[1]),
     },
     isWhatIf: changed !== null,
@@ -112,6 +116,10 @@ export function useComparison(): Comparison | null {
       result && !result.ok ? result.issues.map(formatIssue) : [],
     ),
   };
+}
+
+function answersOf(check: Answered<"check">, heights: Answered<"heights">) {
+  return { check, heights, answer: truckAnswer(check, heights) };
 }
 
 function truckOf(result: Result<Truck> | null | undefined): Truck | null {

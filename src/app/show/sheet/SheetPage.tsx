@@ -4,6 +4,7 @@ import { answerSentence } from "../../../studies/wording/answerWords.ts";
 import { verdictSentence } from "../../../studies/wording/verdictSentence.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Cautions } from "../../parts/Cautions.tsx";
+import { CutShort } from "../../parts/CutShort.tsx";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
@@ -57,6 +58,8 @@ export function SheetPage({ comparison }: SheetPageProps) {
         {told.map((contender) => (
           <SheetAnswer key={contender.letter} contender={contender} format={format} />
         ))}
+        <CutShort study="nearest" of={told.map(({ check }) => check)} />
+        <CutShort study="ways" of={told.map(({ heights }) => heights)} />
         {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}
       </section>
       <div className="sheet-pictures">
@@ -91,7 +94,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
 function SheetAnswer({ contender, format }: { contender: Contender; format: LengthFormat }) {
   const { letter, name, answer, doubts, truck } = contender;
   const { report } = answer;
-  const state = report && answerState(report.verdict, doubts);
+  const state = report && answerState(report, doubts);
   return (
     <>
       <p>

@@ -83,7 +83,7 @@ function worstCell({ truck, answer, doubts }: SheetTruck, format: LengthFormat):
   const { report, failure } = answer;
   if (failure !== null) return plain(`could not be checked: ${failure}`);
   if (report === null) return plain(WAIT);
-  const state = answerState(report.verdict, doubts);
+  const state = answerState(report, doubts);
   const withheld = state === report.verdict ? "" : `${answerWord(state)}: `;
   return { text: `${withheld}${worstText(report, truck.model, format)}`, word: state };
 }
