@@ -38,6 +38,9 @@ export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits"
 const LARGE: ReadonlySet<JobName> = new Set<JobName>(["map", "envelope", "section"]);
 const LARGE_KEPT = 4;
 
+/** Of an envelope that was cut short nothing can be shown, and whoever asked for it sees how far it is: it has more. */
+const ENVELOPE_TIMES = 5;
+
 /** One place of the cache. */
 export interface Entry<J extends JobName = JobName> {
   /** What is wanted there now. */
@@ -71,11 +74,16 @@ export class AnswerCache {
     if (known !== undefined) return known as unknown as Entry<J>;
     const shown: Answered<J> = {
       ...{ wish, answer: null, question: null, failure: null, isCut: false },
-      ...{ seconds: this.seconds, underWay: null },
+      ...{ seconds: this.secondsFor(wish.job), underWay: null },
     };
-    const made: Entry<J> = { wish, key, answeredKey: null, asked: this.seconds, shown };
+    const made: Entry<J> = { wish, key, answeredKey: null, asked: shown.seconds, shown };
     ofTruck.set(place, made as unknown as Entry);
     return made;
+  }
+
+  /** Seconds that a search is given unless somebody asks for a longer one. */
+  secondsFor(job: JobName): number {
+    return job === "envelope" ? ENVELOPE_TIMES * this.seconds : this.seconds;
   }
 
   keyOf({ job, question, given }: Wish<JobName>): string {

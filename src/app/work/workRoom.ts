@@ -33,7 +33,6 @@ interface Running {
  * trucks and poses of a drag only those are worked out for which there is time.
  */
 export class WorkRoom {
-  readonly #seconds: number;
   readonly #cache: AnswerCache;
   /** For what follows the pose; for the rest. */
   readonly #quick: readonly WorkClient[];
@@ -44,7 +43,6 @@ export class WorkRoom {
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor({ startWorker, workers, seconds }: WorkRoomOptions) {
-    this.#seconds = seconds;
     this.#cache = new AnswerCache(seconds);
     this.#quick = [new WorkClient(startWorker)];
     this.#long = Array.from({ length: workers }, () => new WorkClient(startWorker));
@@ -66,7 +64,7 @@ export class WorkRoom {
     const entries = wishes.map((wish) => {
       const entry = this.#cache.entry(wish);
       const key = this.#cache.keyOf(wish);
-      if (entry.key !== key) Object.assign(entry, { wish, key, asked: this.#seconds });
+      if (entry.key !== key) Object.assign(entry, { wish, key, asked: this.#cache.secondsFor(wish.job) });
       return entry;
     });
     if (entries.length > 0) this.#wanted.set(who, entries);

@@ -10,12 +10,13 @@ const REACHED = {
   sweep: "the rows not looked at are left out",
   pose: "gaps not looked at are left out",
   envelope: "the surface is a coarser one than usual, as near as is told below",
-  noEnvelope: "there is no surface yet",
   section: "parts not looked at are left out",
 } as const;
 
 /** Says that a study ended before it was through, what that means for its answer; `more` = how to have it search longer. */
-export function cutShortSentence(study: keyof typeof REACHED, more = ""): string {
+export function cutShortSentence(study: keyof typeof REACHED | "noEnvelope", more = ""): string {
+  if (study === "noEnvelope")
+    return `The time allowed did not do for the envelope: there is no surface yet. ${more}`.trimEnd();
   return `This is what was reached in the time allowed, not all of it: ${REACHED[study]}. ${more}`.trimEnd();
 }
 

@@ -21,7 +21,7 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
   const sides = twin ? " on both sides" : "";
   const part = withArticle(facts.part);
   if (verdict === "unfinished")
-    return `Not finished: the nearest found so far is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}; ${settledWords(report, format)}.`;
+    return `So far the nearest found is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}; ${settledWords(report, format)}.`;
   if (told.verdict === "rubs") {
     const rest = alsoRubs(report, told, twin);
     return capitalized(`${one} rubs ${part}${sides} by ${amountWords(told.gap, format)} ${when}${rest}.`);

@@ -50,13 +50,13 @@ function report(verdict: Verdict, ...parts: CheckEntry[]): CheckReport {
 const mirrored = (e: CheckEntry): CheckEntry => ({ ...e, side: "right", steer: -e.steer });
 
 describe("the sentence of a check", () => {
-  it("of a check that was cut short says that it is not finished, the least found and what is settled", () => {
+  it("of a check that was cut short tells the least found so far and what is settled", () => {
     const open = entry({ verdict: "close", gap: inch(2), bound: inch(-1), part: "frame rail", steer: 0 });
     const near = entry({ verdict: "clear", gap: inch(1 / 2), bound: inch(1 / 2), steer: 0 });
     const told = (...parts: CheckEntry[]) =>
       verdictSentence({ ...report("close", ...parts), cutShort: true }, model, INCHES);
     expect(told(open, near)).toBe(
-      "Not finished: the nearest found so far is the fender lip, 1/2 in from the left tire at 1 in of bump, " +
+      "So far the nearest found is the fender lip, 1/2 in from the left tire at 1 in of bump, " +
         "with the wheels straight ahead; whether something touches is still open.",
     );
     expect(told({ ...open, bound: inch(0.2) }, near)).toMatch(/; nothing comes nearer than 3\/16 in\.$/);
