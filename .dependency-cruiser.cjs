@@ -59,10 +59,21 @@ module.exports = {
       name: "core-knows-no-node",
       comment: "the numeric core runs the same in a browser, a worker and Node",
       severity: "error",
-      from: { path: "^src/(index\\.ts$|(units|geometry|setup|suspension|gaps|studies)/)" },
+      from: { path: "^src/(units|geometry|setup|suspension|gaps|studies)/" },
       to: { dependencyTypes: ["core"] },
     },
-    forbid("index-is-the-core", "^src/index\\.ts$", "^src/(app|cli|serve|files)/", "the library is the core"),
+    forbid(
+      "library-stands-alone",
+      room("library"),
+      "^src/(app|cli|serve)/",
+      "the library is the core and its files",
+    ),
+    forbid(
+      "nobody-knows-the-library",
+      "^src/(?!library/)",
+      room("library"),
+      "it is a face, not a room to pass through",
+    ),
     forbid("cli-knows-no-serve", room("cli"), "^src/serve/", "an installed command line has no bundler"),
     forbid("serve-knows-no-cli", room("serve"), "^src/cli/", "serving needs no verbs"),
     forbid(

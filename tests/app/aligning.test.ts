@@ -69,11 +69,11 @@ describe("the truck shown aligned", () => {
     const { ask, model } = truckIn(store);
     const made = modelAsked(structuredClone(ask));
     if (!made.ok) throw new Error("it goes together");
-    expect(made.model.frontEnd.left.row).toEqual(model.frontEnd.left.row);
-    const answer = checkClearance(made.model).worst?.gap;
+    expect(made.value.frontEnd.left.row).toEqual(model.frontEnd.left.row);
+    const answer = checkClearance(made.value).worst?.gap;
     expect(answer).toBe(checkClearance(model).worst?.gap);
     const bolted = modelAsked({ ...ask, isAligned: false });
-    expect(bolted.ok && checkClearance(bolted.model).worst?.gap).not.toBe(answer);
+    expect(bolted.ok && checkClearance(bolted.value).worst?.gap).not.toBe(answer);
   });
 
   it("has every variant beside it aligned too, and the truck with another hub face", () => {

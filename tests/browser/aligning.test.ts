@@ -54,7 +54,7 @@ function setupOf(text: string) {
 function solved(): TruckAlignment {
   const made = modelOf(setupOf(EXAMPLE), NAME);
   if (!made.ok) throw new Error("the example goes together");
-  const result = alignTruck(made.model);
+  const result = alignTruck(made.value);
   if (!result.ok) throw new Error("the example can be aligned");
   return result.alignment;
 }
@@ -64,7 +64,7 @@ function sentence(isAligned: boolean): string {
   const setup = setupOf(EXAMPLE);
   const made = modelAsked({ setup, file: NAME, isAligned });
   if (!made.ok) throw new Error("the example goes together");
-  return plain(verdictSentence(checkClearance(made.model)!, made.model, { units: "in" }));
+  return plain(verdictSentence(checkClearance(made.value)!, made.value, { units: "in" }));
 }
 
 const degrees = (rad: number) =>

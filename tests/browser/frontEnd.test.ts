@@ -38,7 +38,7 @@ function exampleModel(text = EXAMPLE): Model {
   if (!reading.ok) throw new Error(reading.issues.map(({ mend }) => mend).join("; "));
   const made = modelOf(reading.value.setup, NAME);
   if (!made.ok) throw new Error("the example goes together");
-  return made.model;
+  return made.value;
 }
 
 const fold = (page: Page, title: Fold) =>

@@ -60,7 +60,7 @@ function builtModel(): Model {
   if (!reading.ok) throw new Error(reading.issues.map(({ mend }) => mend).join("; "));
   const made = modelOf(reading.value.setup, "built.json");
   if (!made.ok) throw new Error(made.issues.map(({ mend }) => mend).join("; "));
-  return made.model;
+  return made.value;
 }
 
 /** The sentences at the counter, once all is known. */

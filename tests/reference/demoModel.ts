@@ -21,7 +21,7 @@ export function exampleSetup(file: string, variant: string | null = null): Setup
 export function assembledModel(setup: Setup): Model {
   const made = modelOf(setup, "test");
   if (!made.ok) throw new TypeError(made.issues.map((i) => `${i.key}: ${i.mend}`).join("; "));
-  return made.model;
+  return made.value;
 }
 
 /** The demo truck with other body parts. */

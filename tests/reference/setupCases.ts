@@ -114,7 +114,7 @@ export function setupCases(kind: SteeringInput["type"]): fc.Arbitrary<Model> {
     .filter(({ made }) => made.ok)
     .map(({ setup, made }) => {
       if (!made.ok) throw new TypeError("filtered above");
-      return { ...made.model, [fc.toStringMethod]: () => JSON.stringify(setup) };
+      return { ...made.value, [fc.toStringMethod]: () => JSON.stringify(setup) };
     });
 }
 

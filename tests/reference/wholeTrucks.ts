@@ -158,6 +158,6 @@ export function wholeTrucks(count: number, seed = 20_26): Model[] {
     .filter((made) => made.ok);
   return fc.sample(some, { numRuns: count, seed }).map((made) => {
     if (!made.ok) throw new TypeError("filtered above");
-    return made.model;
+    return made.value;
   });
 }

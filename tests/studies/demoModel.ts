@@ -27,7 +27,7 @@ export function demoModel(patch: Record<string, unknown> = {}, variant: string |
   if (!setup.ok) throw new Error(setup.issues.map((issue) => `${issue.key}: ${issue.mend}`).join("\n"));
   const built = modelOf(setup.value, "demo.json");
   if (!built.ok) throw new Error(built.issues.map((issue) => `${issue.key}: ${issue.mend}`).join("\n"));
-  return built.model;
+  return built.value;
 }
 
 /** The demo truck's fender lip alone: the part that decides, and quick to search. */

@@ -15,7 +15,7 @@ function example(name: string, variant: string | null = null): Model {
   if (!read.ok) throw new Error(JSON.stringify(read.issues));
   const built = modelOf(read.value.setup, name);
   if (!built.ok) throw new Error(JSON.stringify(built.issues));
-  return built.model;
+  return built.value;
 }
 
 function worstOf(name: string, variant: string | null = null): string {

@@ -99,7 +99,7 @@ describe("a map's cells", () => {
         fc.property(setupCases(kind), fc.boolean(), (model, moves) => {
           const made = modelOf({ ...model.setup, hardware: moves ? hardware : null }, "generated");
           if (!made.ok) throw new TypeError(made.issues[0]?.mend);
-          out += expectUnpruned(made.model, mapped(made.model, 6, 9)).out;
+          out += expectUnpruned(made.value, mapped(made.value, 6, 9)).out;
         }),
         SEED,
       );

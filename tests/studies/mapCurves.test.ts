@@ -301,13 +301,13 @@ describe("both curves", () => {
     const { hardware } = demoModel({ hardware: {} }).setup;
     const made = modelOf({ ...model.setup, hardware, allowance: 500 }, "test");
     if (!made.ok) throw new TypeError("does not go together");
-    expect(made.model.pairs.some((pair) => pair.kind === "together")).toBe(true);
-    const [row] = steerLimits(made.model, [0]) ?? [];
-    const names = made.model.pairs.flatMap((pair) => (pair.kind === "together" ? [pair.name] : []));
+    expect(made.value.pairs.some((pair) => pair.kind === "together")).toBe(true);
+    const [row] = steerLimits(made.value, [0]) ?? [];
+    const names = made.value.pairs.flatMap((pair) => (pair.kind === "together" ? [pair.name] : []));
     if (!row?.ok || row.leftTurn.allowance.either.stop !== "touch") throw new TypeError("keeps 500 mm");
     expect(names).toContain(row.leftTurn.allowance.either.part);
     expect(row.leftTurn.allowance.either).toMatchObject({ at: 0, together: true });
-    const [low] = lowestTravels(made.model, [0]) ?? [];
+    const [low] = lowestTravels(made.value, [0]) ?? [];
     if (!low?.ok) throw new TypeError("stands straight ahead");
     expect(low.allowance.either).toMatchObject({ at: low.allowance.from, together: true });
     expect(names).toContain(low.allowance.either.stop === "touch" ? low.allowance.either.part : "");

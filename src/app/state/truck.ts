@@ -88,7 +88,7 @@ export const trucks = truckMaker();
 export function boltedTruck(setup: Setup, file: string): Result<Truck> {
   const built = modelOf(setup, file);
   if (!built.ok) return built;
-  const { model } = built;
+  const { value: model } = built;
   const ask = { setup, file, isAligned: false };
   return { ok: true, value: { file, setup: model.setup, model, bolted: model, ask } };
 }

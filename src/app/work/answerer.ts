@@ -71,7 +71,7 @@ function modelFrom(truck: ModelAsk | null): Model {
   if (truck === null) throw new Error("no truck was handed over");
   const built = modelAsked(truck);
   if (!built.ok) throw new Error(built.issues.map(formatIssue).join("; "));
-  return built.model;
+  return built.value;
 }
 
 /** Millions of triangles are handed over, not copied. */

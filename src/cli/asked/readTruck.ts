@@ -47,11 +47,11 @@ export function readTruck(
   const read = accepted(readSetup(text, name, variant ?? null, meshesBeside(file, allowOutside, inputs)));
   const built = modelOf(read.setup, name);
   if (!built.ok) throw inputError(built.issues);
-  const example = exampleLine(name, built.model.setup);
+  const example = exampleLine(name, built.value.setup);
   if (example !== null) terminal.remark?.(example);
-  const unusual = unusualDoubts(built.model, formatOf(built.model.setup));
+  const unusual = unusualDoubts(built.value, formatOf(built.value.setup));
   for (const line of unusualLines(name, unusual)) terminal.remark?.(line);
-  return { file: name, unusual, model: aligned ? alignedTruck(name, built.model) : built.model, inputs };
+  return { file: name, unusual, model: aligned ? alignedTruck(name, built.value) : built.value, inputs };
 }
 
 function alignedTruck(file: string, model: Model): Model {
@@ -64,7 +64,7 @@ function alignedTruck(file: string, model: Model): Model {
   if (!solved.ok) throw stanceError(file, model, solved.travel);
   const built = alignedModel(model, solved.alignment, file);
   if (!built.ok) throw inputError(built.issues);
-  return built.model;
+  return built.value;
 }
 
 function accepted<T>(result: Result<T>): T {

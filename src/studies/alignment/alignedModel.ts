@@ -31,11 +31,11 @@ export function alignedModel(model: Model, alignment: BothSides<SideSettings>, f
   if (!leftModel.ok || alike) return leftModel;
   const rightModel = modelOf(alignedSetup(model.setup, right, standing), file, model);
   if (!rightModel.ok) return rightModel;
-  const [ofLeft, ofRight] = [leftModel.model, rightModel.model];
+  const [ofLeft, ofRight] = [leftModel.value, rightModel.value];
   const { pairs, frontEnd } = ofLeft;
   return {
     ok: true,
-    model: {
+    value: {
       ...ofLeft,
       frontEnd: { ...frontEnd, right: ofRight.frontEnd.right },
       // Both lists have the same pairs in the same order.

@@ -21,7 +21,7 @@ export interface ModelAsk {
 export function modelAsked({ setup, file, isAligned }: ModelAsk): ModelResult {
   const built = modelOf(setup, file);
   if (!built.ok || !isAligned) return built;
-  return { ok: true, model: alignedFrom(built.model, file) ?? built.model };
+  return { ok: true, value: alignedFrom(built.value, file) ?? built.value };
 }
 
 /** A truck as bolted on, aligned; null without targets, or where it cannot stand at their stance. */
@@ -30,5 +30,5 @@ export function alignedFrom(bolted: Model, file: string): Model | null {
   const solved = bothSides(bolted, setSide);
   if (!solved.ok) return null;
   const aligned = alignedModel(bolted, solved.alignment, file);
-  return aligned.ok ? aligned.model : null;
+  return aligned.ok ? aligned.value : null;
 }

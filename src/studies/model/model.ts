@@ -1,7 +1,7 @@
 import type { PartShape } from "../../gaps/partShape.ts";
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import { type TireRing, tireRing } from "../../gaps/tire/tireOf.ts";
-import type { BodyPart, Setup, SetupIssue } from "../../setup/types/types.ts";
+import type { BodyPart, Result, Setup, SetupIssue } from "../../setup/types/types.ts";
 import { assembleFrontEnd, type FrontEnd, type Side } from "../../suspension/frontEnd.ts";
 import { placedStances } from "../stances/placedStances.ts";
 import { assemblyIssue } from "./assemblyIssue.ts";
@@ -32,9 +32,7 @@ export interface Model {
   readonly mirrored: boolean;
 }
 
-export type ModelResult =
-  | { readonly ok: true; readonly model: Model }
-  | { readonly ok: false; readonly issues: readonly SetupIssue[] };
+export type ModelResult = Result<Model>;
 
 /**
  * Assembles a setup, or says which keys do not go together, hold a number that is not finite, or ask for a stance that
@@ -88,7 +86,7 @@ export function modelOf(setup: Setup, file: string, like?: Model): ModelResult {
     ...strutPairs(setup, assembled.frontEnd, ring),
   ];
   const placed = stances === setup.stances ? setup : { ...setup, stances };
-  return { ok: true, model: { setup: placed, frontEnd, tire, ring, parts, pairs, mirrored } };
+  return { ok: true, value: { setup: placed, frontEnd, tire, ring, parts, pairs, mirrored } };
 }
 
 function tireValue(setup: Setup): string {

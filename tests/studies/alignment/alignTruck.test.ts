@@ -247,7 +247,7 @@ describe("the truck as aligned", () => {
         const alignment = aligned(model);
         const made = alignedModel(model, alignment, "made up");
         if (!made.ok) throw new Error("does not go together");
-        const pose = solvePose(made.model.frontEnd, 15, 0);
+        const pose = solvePose(made.value.frontEnd, 15, 0);
         if (!pose.ok) throw new Error("out of reach");
         for (const side of ["left", "right"] as const) {
           for (const key of ["camber", "caster", "toe"] as const) {
@@ -255,7 +255,7 @@ describe("the truck as aligned", () => {
           }
           expect(pose[side].tieRodLength).toBeCloseTo(alignment[side].tieRod.aligned, 8);
         }
-        expect(made.model.pairs.map(({ name, side }) => [name, side])).toEqual(
+        expect(made.value.pairs.map(({ name, side }) => [name, side])).toEqual(
           model.pairs.map(({ name, side }) => [name, side]),
         );
       }
@@ -269,7 +269,7 @@ describe("the truck as aligned", () => {
       const first = aligned(model);
       const made = alignedModel(model, first, "made up");
       if (!made.ok) throw new Error("does not go together");
-      const again = aligned(made.model);
+      const again = aligned(made.value);
       again.left.settings.forEach(({ setting, asBolted }) => {
         expect(setting).toBeCloseTo(asBolted, 6);
       });

@@ -27,5 +27,5 @@ export function modelAround(input: FrontEndInput, setup: Partial<Setup> = {}, wh
     "made up",
   );
   if (!built.ok) throw new Error(built.issues.map((issue) => `${issue.key}: ${issue.mend}`).join("\n"));
-  return built.model;
+  return built.value;
 }

@@ -53,7 +53,7 @@ export function trucksWithStopsInside(kind: SteeringInput["type"]): fc.Arbitrary
     .filter(({ made }) => made.ok)
     .map(({ setup, made }) => {
       if (!made.ok) throw new TypeError("filtered above");
-      return { ...made.model, [fc.toStringMethod]: () => JSON.stringify(setup) };
+      return { ...made.value, [fc.toStringMethod]: () => JSON.stringify(setup) };
     });
 }
 

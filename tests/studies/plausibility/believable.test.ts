@@ -59,7 +59,7 @@ describe("a believable truck", () => {
         );
         if (!built.ok) return;
         trucks += 1;
-        if (isAlarm(built.model)) alarms += 1;
+        if (isAlarm(built.value)) alarms += 1;
       }),
       SEED,
     );

@@ -32,7 +32,7 @@ export function modelFrom(document: object, variant: string | null = null): Mode
   if (!setup.ok) throw new Error(setup.issues.map(({ key, mend }) => `${key}: ${mend}`).join("; "));
   const built = modelOf(setup.value, "test.json");
   if (!built.ok) throw new Error(built.issues.map(({ key, mend }) => `${key}: ${mend}`).join("; "));
-  return built.model;
+  return built.value;
 }
 
 /** Every length of a document's measured blocks times a factor: the numbers as another unit would have them. */

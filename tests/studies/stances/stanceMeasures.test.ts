@@ -106,9 +106,9 @@ describe("stances typed by a measure", () => {
       { name: "by lowerArmAngle", travel: expect.closeTo(40, 7) },
       { name: "by airSpringHeight", travel: expect.closeTo(40, 7) },
     ];
-    expect(made.model.setup.stances).toEqual(wanted);
-    const again = modelOf(made.model.setup, "truck.json");
-    expect(again.ok && again.model.setup.stances).toEqual(made.model.setup.stances);
+    expect(made.value.setup.stances).toEqual(wanted);
+    const again = modelOf(made.value.setup, "truck.json");
+    expect(again.ok && again.value.setup.stances).toEqual(made.value.setup.stances);
   });
 
   it("are other travels with another knuckle: an inch more drop is at an inch less bump for the same lip height", () => {
@@ -126,7 +126,7 @@ describe("stances typed by a measure", () => {
 
   it("leave a setup whose stances are all typed by travel as it is", () => {
     const made = modelOf(base.setup, "truck.json");
-    expect(made.ok && made.model.setup).toBe(base.setup);
+    expect(made.ok && made.value.setup).toBe(base.setup);
   });
 
   it("that no travel gives are issues that name the least and the most", () => {

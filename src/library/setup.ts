@@ -1,0 +1,16 @@
+/**
+ * `wellsweep/setup`: setups as text and as data, and the notations they are written in. A setup read holds millimeters
+ * and radians in vehicle axes (X forward, Y left, Z up) unless a name says otherwise.
+ */
+
+export { setupJsonSchema } from "../setup/documentText.ts";
+export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../setup/reading/blockReading.ts";
+export { formatIssue } from "../setup/reading/formatIssue.ts";
+export { type ReadSetup, readSetup } from "../setup/readSetup.ts";
+export { resolveSetup } from "../setup/resolveSetup.ts";
+export type { BodyPart, Result, Setup, SetupIssue } from "../setup/types/types.ts";
+export { degFromRad, formatAngle, type ParsedAngle, parseAngle, radFromDeg } from "../units/angle.ts";
+export { formatLength, type LengthFormat } from "../units/formatLength.ts";
+export { type FileUnits, mmFromUnits, unitsFromMm } from "../units/lengthUnits.ts";
+export { type ParsedLength, parseLength } from "../units/parseLength.ts";
+export { parseTireSize, type TireSize } from "../units/tireSize.ts";

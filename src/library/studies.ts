@@ -1,0 +1,108 @@
+/**
+ * `wellsweep/studies`: a truck put together, and all that can be asked of it. Millimeters and radians in vehicle axes
+ * (X forward, Y left, Z up) unless a name says otherwise.
+ */
+
+export { GAP, GAP_ROW, partGapTo } from "../gaps/partGap.ts";
+export { type PartInput, type PartShape, partShapeOf } from "../gaps/partShape.ts";
+export { type RingShape, ringShapeOf } from "../gaps/ring/ringShape.ts";
+export { type TireInput, type TireRing, tireRing, type WheelInput } from "../gaps/tire/tireOf.ts";
+export { type AirBalance, type AirEquilibrium, airEquilibrium } from "../studies/air/airEquilibrium.ts";
+export { type AirReport, type AirStance, airOf } from "../studies/air/airOf.ts";
+export { type AirState, airStateAt } from "../studies/air/airState.ts";
+export {
+  type AlignmentResult,
+  alignTruck,
+  type SideAlignment,
+  type TruckAlignment,
+} from "../studies/alignment/alignSide.ts";
+export type { BothSides, BothSidesResult } from "../studies/alignment/bothSides.ts";
+export { type ModelAsk, modelAsked } from "../studies/alignment/modelAsked.ts";
+export {
+  type Envelope,
+  type EnvelopeOptions,
+  type EnvelopeResult,
+  envelopeOf,
+} from "../studies/envelope/envelopeOf.ts";
+export {
+  type EnvelopeRange,
+  stanceRange,
+  straightRange,
+  wholeRange,
+} from "../studies/envelope/envelopeRange.ts";
+export { type ContainmentProof, proveContainment } from "../studies/envelope/proveContainment.ts";
+export { floorAt, type ScrubLine, scrubLine } from "../studies/floor/floorAt.ts";
+export { type FloorReport, type FloorStance, floorReport } from "../studies/floor/floorReport.ts";
+export type { RollCase } from "../studies/floor/rollCase.ts";
+export { type RollCoverage, type RollStance, rollCoverage } from "../studies/floor/rollCoverage.ts";
+export { type RollTravels, wheelTravelsInRoll } from "../studies/floor/wheelTravelsInRoll.ts";
+export { type GeometryReport, geometryReport } from "../studies/geometry/geometryReport.ts";
+export { type JointCone, jointConesAt } from "../studies/limits/jointCones.ts";
+export type { LimitBorder } from "../studies/limits/limitBorders.ts";
+export { LimitStatus } from "../studies/limits/limitStatus.ts";
+export {
+  type LimitMargin,
+  type LimitPose,
+  type LimitStance,
+  type LimitsReport,
+  limitMargins,
+  limitsOf,
+} from "../studies/limits/limitsOf.ts";
+export { type LimitOverRange, limitsOverRange, limitsPassed } from "../studies/limits/limitsPassed.ts";
+export { type ClearanceMap, type MapOptions, type MapSide, mapOf } from "../studies/map/clearanceMap.ts";
+export type { Limit, WheelLimits } from "../studies/map/limit.ts";
+export { type LowestTravels, lowestTravels } from "../studies/map/lowestTravels.ts";
+export { type MapReport, mapReportOf } from "../studies/map/mapReport.ts";
+export { type NoLimits, type SteerLimits, steerLimits } from "../studies/map/steerLimits.ts";
+export { type Model, type ModelResult, modelOf } from "../studies/model/model.ts";
+export { type Pair, pairGapTo, pairMotion } from "../studies/model/pairs.ts";
+export { Budget } from "../studies/numeric/budget.ts";
+export {
+  type CheckEntry,
+  type CheckOptions,
+  type CheckReport,
+  checkClearance,
+  DEFAULT_TOLERANCE,
+  type Verdict,
+} from "../studies/reports/check.ts";
+export { type GapEntry, gapsAt } from "../studies/reports/gapsAt.ts";
+export { narrowestHubFace } from "../studies/reports/narrowestHubFace.ts";
+export { type ReachLimit, reachLimits } from "../studies/reports/reachLimits.ts";
+export {
+  DEFAULT_SWEEP_ROWS,
+  type ReachedRow,
+  type Sweep,
+  type SweepRow,
+  type SweepSide,
+  sweepOf,
+  sweepRow,
+  type UnreachedRow,
+} from "../studies/reports/sweep.ts";
+export { type EnvelopeSection, envelopeSection } from "../studies/section/envelopeSection.ts";
+export type { SectionPlane } from "../studies/section/outline.ts";
+export type { FloorClearance, FloorPlane, FloorPose, FloorWheel } from "../studies/stances/floorPose.ts";
+export { type StanceMeasures, stanceMeasures } from "../studies/stances/stanceMeasures.ts";
+export { type TravelFound, travelForMeasure } from "../studies/stances/travelForMeasure.ts";
+export type { Alignment } from "../suspension/alignment.ts";
+export { armAngleFor, travelStatus } from "../suspension/armAngle.ts";
+export {
+  type Assembled,
+  type AssemblyIssue,
+  assembleFrontEnd,
+  type FrontEnd,
+  type Side,
+  type SideModel,
+} from "../suspension/frontEnd.ts";
+export type { FrontEndInput } from "../suspension/inputs.ts";
+export { POSE, POSE_ROW, poseRowTo } from "../suspension/poseRow.ts";
+export { jointOf, PoseStatus } from "../suspension/poseStatus.ts";
+export {
+  type ApartPose,
+  type OutOfReach,
+  type PoseResult,
+  type SidePose,
+  type SolvedPose,
+  solveApart,
+  solvePose,
+} from "../suspension/solvePose.ts";
+export { INNER_ENDS_ROW, type Steering } from "../suspension/steering.ts";
