@@ -1,20 +1,53 @@
 import { defineConfig } from "vitest/config";
+import { SlowestFiles } from "./tests/slowestFiles.ts";
 
-/** Two projects: `core` runs in Node alone; `browser` drives the built workbench in a real browser. */
+/** Files whose samples are larger in `npm run test:long`: they ask `tests/runs.ts` how many to look at. */
+const SAMPLED = ["tests/studies/checkCertified.test.ts"];
+
+/** Where a report for a program is wanted besides: `.ci/run` counts by it. */
+const report = process.env.WELLSWEEP_TEST_REPORT;
+
+/** Referees and property tests take seconds on a busy machine; time is no part of what they assert. */
+const node = {
+  environment: "node",
+  testTimeout: 120_000,
+  hookTimeout: 300_000,
+  // One process a core for all files: what they import is read, and made quick, once.
+  isolate: false,
+  // All cores: by default one of two would stand idle.
+  maxWorkers: "100%",
+} as const;
+
+/**
+ * `core` runs in Node alone; `browser` drives the built workbench in a real browser; `long` looks at the whole samples of
+ * some files of `core`. `npm test` runs the first two, `npm run test:long` the last.
+ */
 export default defineConfig({
   test: {
+    reporters: [
+      "default",
+      new SlowestFiles(),
+      ...(report ? [["json", { outputFile: report }] as [string, object]] : []),
+    ],
     projects: [
       {
         test: {
+          ...node,
           name: "core",
-          environment: "node",
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: ["tests/browser/**"],
-          // Referees and property tests take seconds on a busy machine; time is no part of what they assert.
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          // All cores: by default one of two would stand idle.
-          maxWorkers: "100%",
+          provide: { isLong: false },
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        test: {
+          ...node,
+          name: "long",
+          include: SAMPLED,
+          provide: { isLong: true },
+          testTimeout: 900_000,
+          hookTimeout: 900_000,
           sequence: { groupOrder: 0 },
         },
       },
