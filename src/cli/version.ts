@@ -2,8 +2,15 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
+let known: string | undefined;
+
 /** The program's version, from the package it stands in: two folders up in the sources, three once built. */
 export function packageVersion(): string {
+  known ??= readVersion();
+  return known;
+}
+
+function readVersion(): string {
   const here = fileURLToPath(new URL(".", import.meta.url));
   for (const up of ["../..", "../../.."]) {
     try {
