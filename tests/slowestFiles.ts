@@ -10,7 +10,10 @@ export class SlowestFiles implements Reporter {
     if (modules.length <= TOLD) return;
     const files = modules.map((module) => {
       const { collectDuration, setupDuration, duration } = module.diagnostic();
-      return { name: relative(process.cwd(), module.moduleId), ms: collectDuration + setupDuration + duration };
+      return {
+        name: relative(process.cwd(), module.moduleId),
+        ms: collectDuration + setupDuration + duration,
+      };
     });
     const all = files.reduce((sum, { ms }) => sum + ms, 0);
     console.log(`The ${TOLD} of ${files.length} files that took most, of ${seconds(all)} s together:`);

@@ -5,9 +5,10 @@ import { type CheckReport, checkClearance } from "../../src/studies/reports/chec
 import { assembledModel, demoSetup } from "../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../reference/expectCertified.ts";
 import { setupCases } from "../reference/setupCases.ts";
+import { runs } from "../runs.ts";
 
 const SEED = 1955;
-const RUNS = 60;
+const RUNS = runs(20, 60);
 
 describe("the demo truck, its worst gaps sampled at 25 heights × 49 steers and about the worst", () => {
   it.each([null, "narrow hub face", "one inch more drop", "steeper pin"])("variant %s", (variant) => {

@@ -9,13 +9,14 @@ import { pairGapTo } from "../../src/studies/model/pairs.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { demoSetup, demoWith } from "../reference/demoModel.ts";
 import { setupCases } from "../reference/setupCases.ts";
+import { runs } from "../runs.ts";
 import { demoModel, lipAlone } from "./demoModel.ts";
 
 /** Without boxes: how deep one is pressed in is dear to know, and samples ask for it by the thousand. */
 const cases = (kind: "rack" | "pitman") =>
   setupCases(kind).filter(({ setup }) => setup.truck.body.every((part) => part.kind !== "box"));
 
-const SEED = { seed: 1955, numRuns: 15, endOnFailure: true } as const;
+const SEED = { seed: 1955, numRuns: runs(6, 15), endOnFailure: true } as const;
 const SIDES = ["left", "right"] as const;
 /** Poses looked at on each way: the slow obvious way, one-sided. */
 const SAMPLES = 80;

@@ -5,6 +5,7 @@ import { type EnvelopeRange, stanceRange } from "../../../src/studies/envelope/e
 import { meshVolume } from "../../../src/studies/section/outline.ts";
 import { solidModeler } from "../../reference/mesh/solids.ts";
 import { setupCases } from "../../reference/setupCases.ts";
+import { runs } from "../../runs.ts";
 import { openEdges, welded } from "./closedEdges.ts";
 import { deepestInRings, mostOutsideSurface, posedWheels } from "./posedRings.ts";
 
@@ -29,38 +30,41 @@ const ranges: readonly (readonly [string, number, EnvelopeRange, number, number]
   ],
 ];
 
-describe.each(ranges)(`random trucks of seed ${SEED}: %s`, (_, truck, range, rows, columns) => {
-  const model = chosen[truck]!;
-  const made = envelopeOf(model, "left", range);
-  if (!made.ok) throw new RangeError(made.reason);
-  const { mesh } = made.envelope;
-  const wheels = posedWheels(model, range, rows, columns);
+describe.each(ranges.slice(0, runs(2, 3)))(
+  `random trucks of seed ${SEED}: %s`,
+  (_, truck, range, rows, columns) => {
+    const model = chosen[truck]!;
+    const made = envelopeOf(model, "left", range);
+    if (!made.ok) throw new RangeError(made.reason);
+    const { mesh } = made.envelope;
+    const wheels = posedWheels(model, range, rows, columns);
 
-  test("no triangle lies in a posed ring, by its corners, its edges' middles and its own", () => {
-    expect(deepestInRings(model, wheels, mesh, 5)).toBeLessThanOrEqual(DEEPEST);
-  });
+    test("no triangle lies in a posed ring, by its corners, its edges' middles and its own", () => {
+      expect(deepestInRings(model, wheels, mesh, 5)).toBeLessThanOrEqual(DEEPEST);
+    });
 
-  test("no posed ring stands out of the surface by more than half a millimeter", () => {
-    const some = wheels.filter((_, i) => i % 6 === 0);
-    expect(mostOutsideSurface(model, some, mesh, 90)).toBeLessThanOrEqual(INSIDE);
-  });
+    test("no posed ring stands out of the surface by more than half a millimeter", () => {
+      const some = wheels.filter((_, i) => i % 6 === 0);
+      expect(mostOutsideSurface(model, some, mesh, 90)).toBeLessThanOrEqual(INSIDE);
+    });
 
-  test("is closed, every edge on two triangles, once equal places are joined in single precision", () => {
-    expect(openEdges(welded(mesh))).toBe(0);
-  });
+    test("is closed, every edge on two triangles, once equal places are joined in single precision", () => {
+      expect(openEdges(welded(mesh))).toBe(0);
+    });
 
-  test("the solid modeler takes what a reader of STL would make of it", async () => {
-    const top = await solidModeler();
-    const joined = welded(mesh);
-    const solid = new top.Manifold(
-      new top.Mesh({
-        numProp: 3,
-        vertProperties: Float32Array.from(joined.positions),
-        triVerts: joined.triangles,
-      }),
-    );
-    expect(solid.status()).toBe("NoError");
-    expect(solid.volume() / meshVolume(mesh)).toBeCloseTo(1, 6);
-    solid.delete();
-  });
-});
+    test("the solid modeler takes what a reader of STL would make of it", async () => {
+      const top = await solidModeler();
+      const joined = welded(mesh);
+      const solid = new top.Manifold(
+        new top.Mesh({
+          numProp: 3,
+          vertProperties: Float32Array.from(joined.positions),
+          triVerts: joined.triangles,
+        }),
+      );
+      expect(solid.status()).toBe("NoError");
+      expect(solid.volume() / meshVolume(mesh)).toBeCloseTo(1, 6);
+      solid.delete();
+    });
+  },
+);

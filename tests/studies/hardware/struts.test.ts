@@ -17,10 +17,11 @@ import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../../reference/expectCertified.ts";
 import { setupCases } from "../../reference/setupCases.ts";
+import { runs } from "../../runs.ts";
 import { bareSpring } from "../limits/limitTruck.ts";
 
 const SEED = 1979;
-const RUNS = 8;
+const RUNS = runs(5, 8);
 
 const NO_LIMITS = {
   ...{ upperBallJoint: null, lowerBallJoint: null, outerTieRodEnd: null, innerTieRodEnd: null },
