@@ -8,7 +8,7 @@ import { setupCases } from "../reference/setupCases.ts";
 import { runs } from "../runs.ts";
 
 const SEED = 1955;
-const RUNS = runs(20, 60);
+const RUNS = runs(35, 60);
 
 describe("the demo truck, its worst gaps sampled at 25 heights × 49 steers and about the worst", () => {
   it.each([null, "narrow hub face", "one inch more drop", "steeper pin"])("variant %s", (variant) => {
@@ -59,7 +59,7 @@ describe.each(["rack", "pitman"] as const)(
         expect(verdicts.filter((v) => v === verdict).length).toBeGreaterThan(0.15 * verdicts.length);
       }
       expect(verdicts).toContain("close");
-      expect(checked.filter(({ report }) => report.limits.length > 0).length).toBeGreaterThan(2);
+      expect(checked.filter(({ report }) => report.limits.length > 0).length).toBeGreaterThan(runs(0, 2));
     });
 
     it("no verdict claims more than the bound proves", () => onEach(expectHonest));
