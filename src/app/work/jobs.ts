@@ -6,7 +6,13 @@ import { lowestTravels } from "../../studies/map/lowestTravels.ts";
 import { type NoLimits, type SteerLimits, steerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
-import { type CheckReport, checkClearance } from "../../studies/reports/check.ts";
+import {
+  type CheckReport,
+  type CheckShare,
+  checkClearance,
+  checkShare,
+  type ShareOfPairs,
+} from "../../studies/reports/check.ts";
 
 import { type DrawnEnvelope, drawnEnvelopeOf, type EnvelopeAsk } from "./drawnEnvelope.ts";
 import { type DrawnMap, drawnMapOf, type PoseLimits } from "./drawnMap.ts";
@@ -22,6 +28,8 @@ export interface HeightAnswers {
 /** What each job is asked and answers: plain data. `given` is handed to a worker once, however often it is asked about. */
 export interface Jobs {
   readonly check: { question: null; given: null; answer: CheckReport };
+  /** Of some of its pairs: a check may be shared out. */
+  readonly checkShare: { question: ShareOfPairs; given: null; answer: CheckShare };
   readonly map: { question: null; given: null; answer: DrawnMap };
   readonly limits: { question: null; given: null; answer: LimitsReport };
   readonly geometry: { question: null; given: null; answer: GeometryReport };
@@ -64,6 +72,10 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
   check({ model, budget }) {
     const answer = checkClearance(model(), { budget });
     return { answer, isCut: answer.cutShort === true };
+  },
+  checkShare({ model, question, budget }) {
+    const answer = checkShare(model(), question, { budget });
+    return { answer, isCut: answer.isCut };
   },
   map({ model, budget }) {
     const answer = drawnMapOf(model(), budget);

@@ -17,11 +17,13 @@ export function startWorker(): WorkerLike {
   return new Worker(new URL("./work.worker.ts", import.meta.url), { type: "module" });
 }
 
-/** Of cores one is left to the page; two searches at least go on beside each other, so that none waits for a long one. */
-const workers = Math.min(MOST_WORKERS, Math.max(2, (globalThis.navigator?.hardwareConcurrency ?? 2) - 1));
+/** One core is left to the page. */
+const sharers = Math.min(MOST_WORKERS, Math.max(1, (globalThis.navigator?.hardwareConcurrency ?? 2) - 1));
 
 /** The page's. */
 export const work = new WorkRoom({
-  ...{ startWorker, workers },
+  ...{ startWorker, sharers },
+  // Two searches at least go on beside each other, so that none waits for a long one.
+  workers: Math.max(2, sharers),
   seconds: globalThis.wellsweepSeconds ?? PAGE_SECONDS,
 });

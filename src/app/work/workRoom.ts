@@ -1,3 +1,4 @@
+import { type CheckShare, checkOf } from "../../studies/reports/check.ts";
 import { AnswerCache, type Answered, type Entry, FOLLOWS_POSE, type Wish } from "./answerCache.ts";
 import type { JobName } from "./jobs.ts";
 import { type Ended, WorkClient, type WorkerLike } from "./workClient.ts";
@@ -6,6 +7,8 @@ export interface WorkRoomOptions {
   readonly startWorker: () => WorkerLike;
   /** Workers for what takes long; what follows the pose has one of its own. */
   readonly workers: number;
+  /** Workers at most that one check is shared out to. */
+  readonly sharers: number;
   /** Given to a search unless somebody asks for a longer one. */
   readonly seconds: number;
 }
@@ -24,7 +27,8 @@ interface Running {
   readonly key: string;
   readonly seconds: number;
   readonly since: number;
-  readonly client: WorkClient;
+  /** Those that are still at it. */
+  readonly clients: Set<WorkClient>;
 }
 
 /**
@@ -34,6 +38,7 @@ interface Running {
  */
 export class WorkRoom {
   readonly #cache: AnswerCache;
+  readonly #sharers: number;
   /** For what follows the pose; for the rest. */
   readonly #quick: readonly WorkClient[];
   readonly #long: readonly WorkClient[];
@@ -42,7 +47,8 @@ export class WorkRoom {
   #running: readonly Running[] = [];
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor({ startWorker, workers, seconds }: WorkRoomOptions) {
+  constructor({ startWorker, workers, sharers, seconds }: WorkRoomOptions) {
+    this.#sharers = sharers;
     this.#cache = new AnswerCache(seconds);
     this.#quick = [new WorkClient(startWorker)];
     this.#long = Array.from({ length: workers }, () => new WorkClient(startWorker));
@@ -101,19 +107,47 @@ export class WorkRoom {
     for (const entry of wanted) {
       if (!isOpen(entry) || this.#running.some((one) => one.entry === entry)) continue;
       const clients = FOLLOWS_POSE.has(entry.wish.job) ? this.#quick : this.#long;
-      const client = clients.find(({ isFree }) => isFree);
-      if (client !== undefined) this.#begin(entry, client);
+      const free = clients.filter(({ isFree }) => isFree);
+      if (free.length > 0) this.#begin(entry, free);
     }
   }
 
-  #begin(entry: Entry, client: WorkClient): void {
+  #begin(entry: Entry, free: readonly WorkClient[]): void {
     const { wish, key, asked: seconds } = entry;
     const since = performance.now();
-    const one: Running = { entry, wish, key, seconds, since, client };
+    const clients = free.slice(0, wish.job === "check" ? this.#sharers : 1);
+    const one: Running = { entry, wish, key, seconds, since, clients: new Set(clients) };
     this.#running = [...this.#running, one];
     const show = (share: number | null) => this.#show(entry, { underWay: { seconds, since, share } });
     show(null);
-    client.run({ ...wish, seconds, onProgress: show, onEnd: (ended) => this.#end(one, ended) });
+    if (clients.length > 1) this.#shareOut(one, clients);
+    else clients[0]!.run({ ...wish, seconds, onProgress: show, onEnd: (ended) => this.#end(one, ended) });
+  }
+
+  /** A check's pairs to several workers; the answer does not depend on how many. */
+  #shareOut(one: Running, clients: readonly WorkClient[]): void {
+    const { wish, seconds } = one;
+    const of = clients.length;
+    const shares: CheckShare[] = [];
+    for (const [at, client] of clients.entries()) {
+      const onEnd = (ended: Ended<"checkShare">) => {
+        one.clients.delete(client);
+        if (!ended.ok) {
+          for (const other of one.clients) other.stop();
+          this.#end(one, ended);
+          return;
+        }
+        shares.push(ended.answer);
+        if (shares.length < of) {
+          this.#schedule();
+          return;
+        }
+        const answer = checkOf(wish.truck.model, shares);
+        this.#end(one, { ok: true, answer, isCut: answer.cutShort === true });
+      };
+      const task = { job: "checkShare", truck: wish.truck, question: { at, of }, given: null } as const;
+      client.run({ ...task, seconds, onProgress() {}, onEnd });
+    }
   }
 
   #end(one: Running, ended: Ended<JobName>): void {
@@ -134,7 +168,7 @@ export class WorkRoom {
   }
 
   #stop(one: Running): void {
-    one.client.stop();
+    for (const client of one.clients) client.stop();
     this.#running = this.#running.filter((each) => each !== one);
     this.#show(one.entry, { underWay: null });
   }

@@ -1,47 +1,22 @@
-import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "../../gaps/cells/tolerances.ts";
-import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
 import { requirePositive } from "../../geometry/requireFinite.ts";
-import type { Vec3 } from "../../geometry/vec.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
-import { PoseStatus } from "../../suspension/poseStatus.ts";
-import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
 import { isPassed, type LimitOverRange, limitsPassed } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
-import { type Pair, pairGapTo, type TogetherPair } from "../model/pairs.ts";
+import type { Pair } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
-import { toleranceAt } from "../search/deepTolerance.ts";
-import { PartAtPose } from "../search/partAtPose.ts";
-import type { WheelToMove } from "../search/poseCells.ts";
 import { rangesOf, type SideRange } from "../search/sideRange.ts";
-import { type PoseToStart, worstGap } from "../search/worstGap.ts";
-import { worstLegGap } from "../search/worstLegGap.ts";
-import { worstStrutGap } from "../search/worstStrutGap.ts";
-import { onTruck } from "./gapsAt.ts";
 import { narrowestHubFace } from "./narrowestHubFace.ts";
+import {
+  better,
+  type CheckEntry,
+  DEFAULT_TOLERANCE,
+  mirrorEntry,
+  searchPair,
+  type Verdict,
+} from "./pairSearch.ts";
 import { type ReachLimit, reachLimits } from "./reachLimits.ts";
 
-export type Verdict = "clear" | "close" | "rubs";
-
-/** The worst gap of one pair on one side over all travel and both locks; mm, vehicle axes. */
-export interface CheckEntry {
-  /** The pair's name: the body part's, or of what moves. */
-  readonly part: string;
-  readonly side: Side;
-  /** The gap at the pose found. */
-  readonly gap: number;
-  /** Proven: no pose in range is worse; gap − bound ≤ tolerance. */
-  readonly bound: number;
-  /** What is reached: the tolerance asked for, or more when the search was cut short. */
-  readonly tolerance: number;
-  readonly travel: number;
-  readonly steer: number;
-  /** On the part. */
-  readonly point: Vec3;
-  readonly verdict: Verdict;
-  /** Both ride on the knuckle: the gap is the same at every pose, `travel` and `steer` say nothing. */
-  readonly together?: true;
-}
+export { type CheckEntry, DEFAULT_TOLERANCE, type Verdict, verdictOf } from "./pairSearch.ts";
 
 export interface CheckReport {
   readonly verdict: Verdict;
@@ -76,23 +51,26 @@ export interface CheckOptions {
   readonly aloneSides?: boolean;
 }
 
+/** Which of the pairs one of several searchers looks into: every `of`-th, from the `at`-th on. */
+export interface ShareOfPairs {
+  readonly at: number;
+  readonly of: number;
+}
+
+/** What one of several searchers found of a check: plain data, put together by `checkOf`. */
+export interface CheckShare {
+  /** One a pair of the model, in its order; null = it has no pose; undefined = another's, or a mirror image. */
+  readonly found: readonly (CheckEntry | null | undefined)[];
+  /** Told of the report. */
+  readonly range: Pick<CheckReport, "limits" | "narrowestHubFace" | "limitsPassed" | "limitedBy">;
+  readonly isCut: boolean;
+}
+
 /** Of the budget a quarter is for the limits: what they leave open only widens the range of poses that bounds cover. */
 const LIMITS_PART = 4;
 
 /** Times a pair is searched: what a share of the budget ends may have more once the others are done. */
 const ROUNDS = 2;
-
-/** mm. A tenth of a millimeter is half of the finest sixty-fourth: nobody measures a fender closer. */
-export const DEFAULT_TOLERANCE = 0.1;
-
-/** mm. Searched finer than asked, since it costs little and settles verdicts near the allowance. */
-const SEARCH_TOLERANCE = 0.01;
-
-/** Rubs: interference. Close: less than the allowance, or not proven to keep it to the search's tolerance. */
-export function verdictOf(gap: number, bound: number, allowance: number): Verdict {
-  if (gap < 0) return "rubs";
-  return gap >= allowance && bound >= allowance - SEARCH_TOLERANCE ? "clear" : "close";
-}
 
 /**
  * The worst gap of every pair over the setup's travel range and both locks, each with a proven bound; only poses that
@@ -101,6 +79,15 @@ export function verdictOf(gap: number, bound: number, allowance: number): Verdic
  * @throws RangeError for a tolerance that is not finite and more than 0
  */
 export function checkClearance(model: Model, options: CheckOptions = {}): CheckReport {
+  return checkOf(model, [checkShare(model, { at: 0, of: 1 }, options)]);
+}
+
+/**
+ * The same of some pairs alone: each is searched for itself, so where no budget ends a search the report of all shares is
+ * the same however many there are.
+ * @throws RangeError for a tolerance that is not finite and more than 0
+ */
+export function checkShare(model: Model, { at, of }: ShareOfPairs, options: CheckOptions = {}): CheckShare {
   const budget = options.budget ?? Budget.endless();
   const tolerance = options.tolerance ?? DEFAULT_TOLERANCE;
   requirePositive("checkClearance", tolerance);
@@ -110,39 +97,55 @@ export function checkClearance(model: Model, options: CheckOptions = {}): CheckR
   const searched = limitsToKeep(model, aloneSides, forLimits);
   const ranges = rangesOf(model, searched ?? [], aloneSides);
   const passed = searched?.filter(isPassed) ?? null;
-  const { entries, isCut } = searchPairs(model, ranges, tolerance, budget);
-  let worst: CheckEntry | null = null;
-  for (const entry of entries) if (worst === null || entry.gap < worst.gap) worst = entry;
-  const verdict = entries.some((e) => e.verdict === "rubs")
-    ? "rubs"
-    : entries.some((e) => e.verdict === "close")
-      ? "close"
-      : "clear";
+  const own = model.pairs.filter((pair) => twinOf(model, pair) === null).filter((_, i) => i % of === at);
+  const { found, isCut } = searchPairs(model, own, ranges, tolerance, budget);
   return {
-    verdict,
-    worst,
-    parts: entries,
-    narrowestHubFace: narrowestHubFace(model),
-    limits,
-    ...(passed === null ? {} : { limitsPassed: passed, limitedBy: limitedBy(passed, ranges) }),
-    ...(isCut || forLimits.cut ? { cutShort: true } : {}),
+    found: model.pairs.map((pair) => found.get(pair)),
+    range: {
+      ...{ limits, narrowestHubFace: narrowestHubFace(model) },
+      ...(passed === null ? {} : { limitsPassed: passed, limitedBy: limitedBy(passed, ranges) }),
+    },
+    isCut: isCut || forLimits.cut,
   };
 }
 
-/** Every pair of the model that has a pose; those that a share of the budget ended once more with what is left of it. */
+/** The report that all shares of a check make together. @param shares every one, at least one */
+export function checkOf(model: Model, shares: readonly CheckShare[]): CheckReport {
+  const { pairs } = model;
+  const foundOf = (pair: Pair): CheckEntry | null => {
+    const place = pairs.indexOf(pair);
+    return shares.map(({ found }) => found[place]).find((entry) => entry !== undefined) ?? null;
+  };
+  const parts = pairs.flatMap((pair) => {
+    const twin = twinOf(model, pair);
+    const entry = foundOf(twin ?? pair);
+    return entry === null ? [] : [twin === null ? entry : mirrorEntry(entry)];
+  });
+  let worst: CheckEntry | null = null;
+  for (const entry of parts) if (worst === null || entry.gap < worst.gap) worst = entry;
+  const verdict: Verdict = parts.some((e) => e.verdict === "rubs")
+    ? "rubs"
+    : parts.some((e) => e.verdict === "close")
+      ? "close"
+      : "clear";
+  const { limits, narrowestHubFace, ...passed } = shares[0]!.range;
+  return {
+    ...{ verdict, worst, parts, narrowestHubFace, limits },
+    ...passed,
+    ...(shares.some(({ isCut }) => isCut) ? { cutShort: true } : {}),
+  };
+}
+
+/** Every pair of a list; those that a share of the budget ended once more with what is left of it. */
 function searchPairs(
   model: Model,
+  pairs: readonly Pair[],
   ranges: Readonly<Record<Side, SideRange>>,
   tolerance: number,
   budget: Budget,
-): { readonly entries: readonly CheckEntry[]; readonly isCut: boolean } {
-  const { pairs } = model;
+): { readonly found: ReadonlyMap<Pair, CheckEntry | null>; readonly isCut: boolean } {
   const found = new Map<Pair, CheckEntry | null>();
-  const twinOf = (pair: Pair) => {
-    if (pair.side === "left" || !model.mirrored || !isMirrorImage(model, pair)) return undefined;
-    return pairs.find((left) => left.side === "left" && left.kind === pair.kind && left.name === pair.name);
-  };
-  let open = pairs.filter((pair) => twinOf(pair) === undefined);
+  let open = pairs;
   for (let round = 0; round < ROUNDS && open.length > 0; round++) {
     const cut: Pair[] = [];
     for (const [i, pair] of open.entries()) {
@@ -153,22 +156,16 @@ function searchPairs(
     }
     open = cut;
   }
-  const entries = pairs.flatMap((pair) => {
-    const twin = twinOf(pair);
-    const entry = found.get(twin ?? pair) ?? null;
-    return entry === null ? [] : [twin === undefined ? entry : mirrorEntry(entry)];
-  });
-  return { entries, isCut: open.length > 0 };
+  return { found, isCut: open.length > 0 };
 }
 
-/** Of two answers about one pair the worse pose and the closer bound: both hold. */
-function better(a: CheckEntry | null, b: CheckEntry | null, allowance: number): CheckEntry | null {
-  if (a === null || b === null) return a ?? b;
-  const worse = b.gap <= a.gap ? b : a;
-  const bound = Math.min(worse.gap, Math.max(a.bound, b.bound));
-  const asked = Math.min(a.tolerance, b.tolerance);
-  const verdict = verdictOf(worse.gap, bound, allowance);
-  return { ...worse, bound, tolerance: Math.max(asked, worse.gap - bound), verdict };
+/** The left pair whose mirror image a right one is, the steering mirrored too; null where it is none. */
+function twinOf(model: Model, pair: Pair): Pair | null {
+  if (pair.side === "left" || !model.mirrored || !isMirrorImage(model, pair)) return null;
+  return (
+    model.pairs.find((left) => left.side === "left" && left.kind === pair.kind && left.name === pair.name) ??
+    null
+  );
 }
 
 /** Those that are passed, or may be; null where the setup gives no limits. */
@@ -182,100 +179,7 @@ function limitedBy(passed: readonly LimitOverRange[], ranges: Readonly<Record<Si
   return [...new Set(names)];
 }
 
-/** The pair of the right side is the mirror image of the left one of that name, the steering mirrored too. */
+/** Whether what the right one is measured against is the mirror image of the left one of that name. */
 function isMirrorImage(model: Model, { kind, name }: Pair): boolean {
   return kind !== "body" || model.setup.truck.body.some((b) => b.name === name && b.side === "both");
-}
-
-function mirrorEntry(left: CheckEntry): CheckEntry {
-  const [x, y, z] = left.point;
-  return { ...left, side: "right", steer: left.steer === 0 ? 0 : -left.steer, point: [x, -y, z] };
-}
-
-function searchPair(
-  model: Model,
-  pair: Pair,
-  range: SideRange,
-  tolerance: number,
-  budget: Budget,
-): CheckEntry | null {
-  if (pair.kind === "together") return togetherEntry(model, pair, range, tolerance);
-  const { frontEnd } = model;
-  const side = frontEnd[pair.side];
-  const innerAt: 0 | 3 = pair.side === "left" ? 0 : 3;
-  const { other, limits, start } = range;
-  const search: WheelToMove = {
-    ...{ side, other, innerAt, steering: frontEnd.steering },
-    ...(limits === undefined ? {} : { limits }),
-  };
-  const finer = Math.min(tolerance, SEARCH_TOLERANCE);
-  const found =
-    pair.kind === "leg"
-      ? worstLegGap({ ...search, pair }, range, finer, tolerance, start, budget)
-      : pair.kind === "strut"
-        ? worstStrutGap({ ...search, pair }, range, tolerance, tolerance, start, budget)
-        : worstGap({ ...search, ring: pair.ring, part: pair.part }, range, finer, tolerance, start, budget);
-  if (found !== null) return entryOf(model, pair, range, found, tolerance);
-  return budget.cut ? entryOf(model, pair, range, unsearched(pair, start), tolerance) : null;
-}
-
-/** Of a pair whose turn did not come: the pose it would have begun with, and the depth that no gap can pass. */
-function unsearched({ ring, part }: Exclude<Pair, TogetherPair>, start: PoseToStart | null): Found {
-  const deepest = ring.deepest + new PartAtPose(ring, part).radius;
-  return { bound: -deepest, armAngle: start?.arm ?? 0, steer: start?.steer ?? 0 };
-}
-
-/** What a search found: the pose, and the bound over all of them. */
-interface Found {
-  readonly bound: number;
-  readonly armAngle: number;
-  readonly steer: number;
-}
-
-/** Reads the found pose again: its travel, and the exact gap there (the search saw one point of the part). */
-function entryOf(
-  model: Model,
-  pair: Pair,
-  { low, high }: SideRange,
-  found: Found,
-  tolerance: number,
-): CheckEntry {
-  const { name, side } = pair;
-  const sideModel = model.frontEnd[side];
-  const innerAt = side === "left" ? 0 : 3;
-  const ends = new Float64Array(INNER_ENDS_ROW);
-  const pose = new Float64Array(POSE_ROW);
-  const row = new Float64Array(GAP_ROW);
-  const cos = Math.cos(found.armAngle);
-  const sin = Math.sin(found.armAngle);
-  const place = (steer: number) =>
-    model.frontEnd.steering.innerEndsTo(ends, steer) === PoseStatus.Ok &&
-    poseRowTo(pose, 0, sideModel.row, cos, sin, ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!);
-  place(0);
-  // Rounding must not put the pose past an end of travel that the linkage cannot pass.
-  const travel = Math.min(Math.max(pose[POSE.wheelCenter + 2]! - sideModel.centerHeightAtRest, low), high);
-  place(found.steer);
-  const gap = pairGapTo(row, 0, pair, pose, 0);
-  const bound = Math.min(found.bound, gap);
-  return {
-    part: name,
-    side,
-    gap,
-    bound,
-    tolerance: Math.max(toleranceAt(gap, tolerance), gap - bound),
-    travel,
-    steer: found.steer,
-    point: onTruck(row, GAP.point, side),
-    verdict: verdictOf(gap, bound, model.setup.allowance),
-  };
-}
-
-/** A gap no pose changes: proven to what one pose's gap is searched to. Told at rest, which always exists. */
-function togetherEntry(model: Model, pair: TogetherPair, range: SideRange, tolerance: number): CheckEntry {
-  const gap = pair.row[GAP.gap]!;
-  const slack = gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE;
-  const atRest = entryOf(model, pair, range, { bound: gap - slack, armAngle: 0, steer: 0 }, tolerance);
-  // Nothing is searched: a deep one is known as well as any.
-  const reached = Math.max(tolerance, atRest.gap - atRest.bound);
-  return { ...atRest, tolerance: reached, travel: 0, steer: 0, together: true };
 }

@@ -6,7 +6,7 @@ import type { JobName } from "../../../src/app/work/jobs.ts";
 import { WorkRoom } from "../../../src/app/work/workRoom.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { exampleText } from "../exampleText.ts";
-import { fakeWorkers } from "./fakeWorkers.ts";
+import { type FakeWorker, fakeWorkers } from "./fakeWorkers.ts";
 
 const store = createWorkbenchStore(exampleText, "test.json");
 const [one, two, three, ...more] = [6, 6.1, 6.2, 6.3, 6.4, 6.5].map((hubFace) => {
@@ -25,7 +25,7 @@ const pose = (travel: number): Wish<"poseLimits"> => ({
 /** A room with as many workers for long jobs; the one for the pose is not counted. */
 function opened(workers = 1) {
   const fakes = fakeWorkers();
-  const room = new WorkRoom({ startWorker: fakes.startWorker, workers, seconds: 2 });
+  const room = new WorkRoom({ startWorker: fakes.startWorker, workers, sharers: workers, seconds: 2 });
   const asked = (job: JobName) =>
     fakes.workers.flatMap(({ requests }) => requests).filter((each) => each.job === job);
   return { ...fakes, room, asked };
@@ -130,6 +130,42 @@ describe("the work room", () => {
     workers[1]!.say({ kind: "failed", id: workers[1]!.requests[0]!.id, message: "no" });
     room.want(me, [map(), map(two)]);
     expect(workers.flatMap(({ requests }) => requests)).toHaveLength(2);
+  });
+});
+
+describe("a check shared out to several workers", () => {
+  const answerBy = (worker: FakeWorker) =>
+    answererOf((reply) => worker.say(reply))({ ...worker.requests.at(-1)!, seconds: null });
+
+  it("answers as one would", () => {
+    const { room, workers } = opened(3);
+    room.want(me, [check()]);
+    expect(workers.map(({ requests }) => requests[0]!.question)).toEqual(
+      [0, 1, 2].map((at) => ({ at, of: 3 })),
+    );
+    for (const worker of [...workers].reverse()) answerBy(worker);
+    expect(room.of(check()).answer).toEqual(checkClearance(one.model));
+    expect(room.of(check()).isCut).toBe(false);
+  });
+
+  it("lets who is done first begin with the next, and stops with all its workers", () => {
+    const { room, workers, asked } = opened(3);
+    room.want(me, [check(), map()]);
+    answerBy(workers[2]!);
+    expect(asked("map")).toHaveLength(1);
+    room.want(me, [map()]);
+    vi.advanceTimersByTime(600);
+    expect(workers.map(({ isEnded }) => isEnded)).toEqual([true, true, false]);
+    workers[2]!.done({ of: 1 });
+    expect(room.of(map()).answer).toEqual({ of: 1 });
+  });
+
+  it("fails as a whole when one of them fails", () => {
+    const { room, workers } = opened(2);
+    room.want(me, [check()]);
+    workers[0]!.crash("out of memory");
+    expect(room.of(check())).toMatchObject({ answer: null, failure: "out of memory" });
+    expect(workers[1]!.isEnded).toBe(true);
   });
 });
 
