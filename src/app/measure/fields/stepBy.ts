@@ -10,20 +10,26 @@ import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { workbench } from "../../state/workbench.ts";
 
-/** Angles among the numbers of a resolved setup, by key; the others are lengths. */
-const ANGLES: readonly string[] = ["toe", "pinAngle", "swing"];
-
 /**
- * What holds while a field is left out, as the file would write it: a number of degrees, or a length as text with its unit
- * where it is not the file's. null = nothing does, or nobody can say.
+ * What holds while a field is left out, as the file would write it: a number of degrees or of nothing, or a length as text
+ * with its unit where it is not the file's. null = nothing does, or nobody can say.
  */
 export function heldValue(truck: Truck | null, path: KeyPath, fileUnits: FileUnits): string | number | null {
   if (!truck) return null;
   const held = heldNumber(truck, path);
   if (held === null) return null;
-  if (ANGLES.includes(String(path.at(-1)))) return Number(degFromRad(held).toFixed(6));
-  // A default that follows from others is no round number: told to a tenth of a micrometer.
-  return plainLengthText(Math.round(held * 1e4) / 1e4, fileUnits);
+  switch (fieldAt(path, truck.bolted.setup)?.kind) {
+    case "angle":
+      return Number(degFromRad(held).toFixed(6));
+    case "length":
+    case "signedLength":
+      // A default that follows from others is no round number: told to a tenth of a micrometer.
+      return plainLengthText(Math.round(held * 1e4) / 1e4, fileUnits);
+    case "number":
+      return Number(held.toFixed(6));
+    default:
+      return null;
+  }
 }
 
 function heldNumber(truck: Truck, path: KeyPath): number | null {
