@@ -1,11 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { bodyDrawing } from "../../src/app/show/counter/bodyDrawing.ts";
-import { nearestBodyGap } from "../../src/app/show/counter/nearestBodyGap.ts";
-import { tellingPose } from "../../src/app/show/counter/tellingPose.ts";
 import { type SheetPoint, wheelDrawing } from "../../src/app/show/counter/wheelDrawing.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { addScaled, cross, normalize, type Vec3 } from "../../src/geometry/vec.ts";
 import { steerLimits } from "../../src/studies/map/steerLimits.ts";
+import { nearestBodyGap, pictureFacts, tellingPose } from "../../src/studies/wording/pictureFacts.ts";
 import { type SolvedPose, solvePose } from "../../src/suspension/solvePose.ts";
 import { exampleDocument, exampleText } from "./exampleText.ts";
 
@@ -81,8 +80,10 @@ describe("the wheel as drawn", () => {
   });
 
   it("draws the right wheel as the left one's mirror image", () => {
-    const left = wheelDrawing(model, poseOf(60, 0.4), "left", "above");
-    const right = wheelDrawing(model, poseOf(60, -0.4), "right", "above");
+    const drawn = (pose: SolvedPose, side: "left" | "right") =>
+      wheelDrawing(model, pose, side, "above", pictureFacts(model, pose, side, null).mark);
+    const left = drawn(poseOf(60, 0.4), "left");
+    const right = drawn(poseOf(60, -0.4), "right");
     expect(right.hubFace[0]).toBeCloseTo(left.hubFace[0], 6);
     expect(right.hubFace[1]).toBeCloseTo(left.hubFace[1], 6);
     expect(right.gap?.entry.gap).toBeCloseTo(left.gap!.entry.gap, 6);
@@ -103,7 +104,7 @@ describe("the wheel as drawn", () => {
 
   it("marks the nearest body part on that side", () => {
     const pose = poseOf(82, 0);
-    const { gap } = wheelDrawing(model, pose, "left", "front");
+    const { gap } = wheelDrawing(model, pose, "left", "front", pictureFacts(model, pose, "left", null).mark);
     expect(gap?.entry).toEqual(nearestBodyGap(model, pose, "left"));
     const apart = Math.hypot(gap!.onPart[0] - gap!.onRing[0], gap!.onPart[1] - gap!.onRing[1]);
     // Seen from the front a gap is never longer than it is.
@@ -157,23 +158,16 @@ describe("the steer worth a picture", () => {
     const travel = 0;
     const [steering] = steerLimits(model, [travel])!;
     const found = tellingPose([{ model, steering: steering! }], travel);
-    const drawing = wheelDrawing(
-      model,
-      poseOf(travel, found.steer),
-      found.side,
-      "above",
-      found.touches?.name,
-    );
+    const drawnAt = (steer: number) => {
+      const pose = poseOf(travel, steer);
+      const { mark } = pictureFacts(model, pose, found.side, found.touches?.name ?? null);
+      return wheelDrawing(model, pose, found.side, "above", mark);
+    };
+    const drawing = drawnAt(found.steer);
     expect(drawing.gap?.entry.part).toBe(found.touches?.name);
     expect(Math.abs(drawing.gap!.entry.gap)).toBeLessThan(0.05);
     // Nearer to straight ahead it does not touch.
-    const before = wheelDrawing(
-      model,
-      poseOf(travel, 0.8 * found.steer),
-      found.side,
-      "above",
-      found.touches?.name,
-    );
+    const before = drawnAt(0.8 * found.steer);
     expect(before.gap!.entry.part).toBe(found.touches?.name);
     expect(before.gap!.entry.gap).toBeGreaterThan(0.05);
   });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { truckAnswer } from "../../src/app/show/counter/truckAnswer.ts";
 import { readSheetFields, sheetFieldsIn } from "../../src/app/show/sheet/sheetFields.ts";
-import { sheetRows, wheelText } from "../../src/app/show/sheet/sheetRows.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
 import { type SteerLimits, steerLimits } from "../../src/studies/map/steerLimits.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
-import { steerText } from "../../src/studies/wording/sheetTexts.ts";
+import { sheetRows, wheelText } from "../../src/studies/wording/sheetRows.ts";
+import { steerText, turnFacts } from "../../src/studies/wording/sheetTexts.ts";
 import { exampleText } from "./exampleText.ts";
 import { memoryBox } from "./memoryBox.ts";
 
@@ -30,7 +30,7 @@ describe("the sheet's table", () => {
       stances,
       FORMAT,
     );
-    expect(rowOf(rows, "Hub face distance")).toEqual(["6 1/8 in", "5 5/8 in"]);
+    expect(rowOf(rows, "Hub-face distance")).toEqual(["6 1/8 in", "5 5/8 in"]);
     // The difference is told once, in the sentence.
     expect(rowOf(rows, "Half track")![1]).toMatch(/^[\d /]+ in$/);
     expect(rowOf(rows, "Nearest")).toEqual(["checking…", "checking…"]);
@@ -60,8 +60,10 @@ describe("the sheet's table", () => {
     const worst = rows.find(({ label }) => label.startsWith("Nearest"))!.cells[0]!;
     expect(worst.word).toBe(report.verdict);
     expect(worst.text).toContain(report.worst!.part);
-    expect(worst.text).toMatch(/side, mirrored on the other, at .*, (steered|with the wheels)/);
-    expect(rowOf(rows, "Steers, aired out")![0]).toBe(steerText(steering[0]!, null, wide!.model, FORMAT));
+    expect(worst.text).toMatch(/both sides, at .*, (steered|with the wheels)/);
+    expect(rowOf(rows, "Steers, aired out")![0]).toBe(
+      steerText(turnFacts(steering[0]!, null, wide!.model, FORMAT), wide!.model, FORMAT),
+    );
     expect(rows.flatMap(({ cells }) => cells.map(({ text }) => text)).join()).not.toMatch(/safe/i);
   });
 
@@ -79,10 +81,9 @@ describe("the sheet's table", () => {
       leftTurn: turn(end(1), end(1), 1),
       rightTurn: turn(end(-1), right, -1),
     });
-    expect(steerText(told(end(-1)), null, model, FORMAT)).toBe("both ways to the lock");
-    expect(steerText(told(lip), null, model, FORMAT)).toMatch(
-      /^left to the lock; right to \d+°, then the lip touches$/,
-    );
+    const text = (right: Limit) => steerText(turnFacts(told(right), null, model, FORMAT), model, FORMAT);
+    expect(text(end(-1))).toBe("lock to lock");
+    expect(text(lip)).toMatch(/^left to the lock; right to \d+°, where the lip touches$/);
   });
 });
 

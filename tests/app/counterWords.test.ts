@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { gapLabel } from "../../src/app/show/counter/gapLabel.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
 import type { SteerLimits } from "../../src/studies/map/steerLimits.ts";
@@ -13,6 +12,7 @@ import {
   steerSentence,
 } from "../../src/studies/wording/comparisonWords.ts";
 import { firstStop } from "../../src/studies/wording/firstStop.ts";
+import { gapLabel } from "../../src/studies/wording/pictureTexts.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { exampleText } from "./exampleText.ts";
 
@@ -91,7 +91,7 @@ describe("what is said at the counter", () => {
         model,
         FORMAT,
       ),
-    ).toMatch(/^"odd" is proven to touch nothing up to \d+° of steer; past that nothing is proven$/);
+    ).toMatch(/^"odd" touches nothing up to \d+° of steer; past that it is not known$/);
     const rod: Limit = { stop: "reach", at: -0.8, side: "right", joint: "tie rod" };
     expect(
       steerClause(
@@ -100,7 +100,9 @@ describe("what is said at the counter", () => {
         model,
         FORMAT,
       ),
-    ).toMatch(/^"long" steers to \d+°, where the right tie rod can go no farther; nothing touches before$/);
+    ).toMatch(
+      /^"long" steers to \d+°, where the right tie rod cannot follow any farther; nothing touches before$/,
+    );
     const height = { stop: "reach", side: "left", joint: "upper arm", at: 70 } as const;
     const facts = steeringFacts(free, height, model, FORMAT);
     expect(steerClause("tall", facts, model, FORMAT)).toBe(

@@ -1,13 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { limitToAdd } from "../../src/app/clear/limits/addLimit.ts";
-import { leastText, marginText } from "../../src/app/clear/limits/leastText.ts";
-import { placeOf } from "../../src/app/clear/limits/limitPlaces.ts";
-import { limitRows } from "../../src/app/clear/limits/limitRows.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { limitMargins } from "../../src/studies/limits/limitsOf.ts";
 import { notChecked } from "../../src/studies/limits/limitsOn.ts";
 import { limitsOverRange } from "../../src/studies/limits/limitsPassed.ts";
+import { limitPlace, limitRows } from "../../src/studies/wording/limitRows.ts";
+import { leastText, marginText, placeText } from "../../src/studies/wording/limitTexts.ts";
 import { borderText } from "../../src/studies/wording/stopTexts.ts";
 
 const FILE = "half-ton-limits.json";
@@ -49,13 +48,13 @@ describe("rows of limits", () => {
     const rows = limitRows(limitMargins(model, 3 * 25.4, 0), overall);
     const stop = rows.find(({ name }) => name === "bump stop")!;
     expect(stop.isPassed).toBe(true);
-    expect(marginText(stop.now!, INCHES)).toBe("passed by 1\u00a0in");
-    const place = placeOf(stop.overall!, setup, INCHES);
+    expect(marginText(stop.now!, INCHES)).toBe("passed by 1 in");
+    const place = limitPlace(stop.overall!, INCHES);
     expect(place.travel).toBeCloseTo(2 * 25.4, 3);
-    expect(place.words).toBe("passed from 2 in bump, straight ahead on");
+    expect(placeText(place, setup, INCHES)).toBe("passed from 2 in bump, straight ahead on");
     const strap = rows.find(({ name }) => name === "droop strap")!;
     expect(strap.isPassed).toBe(false);
-    expect(placeOf(strap.overall!, setup, INCHES).words).toMatch(/^least at full droop/);
+    expect(placeText(limitPlace(strap.overall!, INCHES), setup, INCHES)).toMatch(/^least at full droop/);
     const [least] = limitMargins(model, -3.75 * 25.4, 0).ok
       ? limitRows(limitMargins(model, -3.75 * 25.4, 0), null)
       : [];

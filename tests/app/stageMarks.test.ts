@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { gapMarks } from "../../src/app/stage/gapMarks.ts";
 import { sweepValue } from "../../src/app/stage/usePlay.ts";
 import { isAtEntry } from "../../src/app/stage/worst.ts";
 import type { CheckEntry } from "../../src/studies/reports/check.ts";
 import type { GapEntry } from "../../src/studies/reports/gapsAt.ts";
+import { gapMarks } from "../../src/studies/wording/gapMarks.ts";
 
 const IN = { units: "in" } as const;
 const gap = (part: string, side: "left" | "right", mm: number): GapEntry => ({

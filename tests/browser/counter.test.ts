@@ -200,7 +200,7 @@ describe("the customer's sheet", () => {
       has(new Date().toLocaleDateString("en-US", { dateStyle: "long" }));
       has("A · as it stands: The tire rubs the fender lip");
       has(rubs![0]);
-      has("Hub face distance 6 5/16 in 5 5/16 in");
+      has("Hub-face distance 6 5/16 in 5 5/16 in");
       has("At ride height, the wheels of");
       has("1 in farther out per side than those of");
       has("Steers, aired out");

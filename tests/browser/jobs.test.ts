@@ -185,7 +185,7 @@ describe("the salesperson", () => {
       "Marrow Lane Suspension",
       "A · as it stands",
       "B · steeper pin",
-      "Hub face distance 6 5/16 in 5 3/4 in",
+      "Hub-face distance 6 5/16 in 5 3/4 in",
     ]) {
       expect(text).toContain(words.replace(/\s/g, ""));
     }

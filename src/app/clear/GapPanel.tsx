@@ -1,12 +1,12 @@
 import "./gapPanel.css";
 import { useMemo, useState } from "react";
+import { partRows } from "../../studies/wording/partRows.ts";
 import { CutShort } from "../parts/CutShort.tsx";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { useAnswer } from "../work/useAnswer.ts";
 import { GapRow } from "./GapRow.tsx";
-import { partRows } from "./partRows.ts";
 
 export type GapPanelProps = {
   truck: Truck;

@@ -1,11 +1,11 @@
 import type { Setup } from "../../setup/types/types.ts";
 import { amountText } from "../../studies/wording/amountText.ts";
-import { amountWord, gapWord } from "../../studies/wording/gapWord.ts";
+import { amountWord, nowText } from "../../studies/wording/gapTexts.ts";
+import { type PartRow, partMark } from "../../studies/wording/partRows.ts";
 import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { StateMark } from "../parts/StateMark.tsx";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import type { PartRow } from "./partRows.ts";
 
 export type GapRowProps = {
   row: PartRow;
@@ -19,9 +19,9 @@ export function GapRow({ row, setup, format }: GapRowProps) {
   const isSelected = useWorkbench((s) => s.selection?.part === part);
   const setPose = useWorkbench((s) => s.setPose);
   const select = useWorkbench((s) => s.select);
-  const shown = worst ?? now;
-  if (shown === null) return null;
-  const word = gapWord(shown.gap, setup.allowance);
+  const mark = partMark(row, setup.allowance);
+  if (mark === null) return null;
+  const { word, isOpen, gap, side } = mark;
   const where =
     worst === null
       ? "at the pose shown"
@@ -36,16 +36,16 @@ export function GapRow({ row, setup, format }: GapRowProps) {
         aria-pressed={isSelected}
         onClick={() => {
           if (worst !== null && !worst.together) setPose(worst.travel, worst.steer);
-          if (!isSelected) select({ part, side: shown.side });
+          if (!isSelected) select({ part, side });
         }}
       >
         <StateMark word={word} />
         <span className="gap-part">
-          {part} {!isAlike && <span className="gap-side">{shown.side}</span>}
+          {part} {!isAlike && <span className="gap-side">{side}</span>}
           <span className="gap-where">{where}</span>
         </span>
         <span className="gap-amount">
-          <span className="gap-word">{amountWord(word)}</span> {amountText(shown.gap, format, true)}
+          <span className="gap-word">{amountWord(word, isOpen)}</span> {amountText(gap, format, true)}
         </span>
         <span className="gap-now">
           <span className="sr-only">now </span>
@@ -54,10 +54,4 @@ export function GapRow({ row, setup, format }: GapRowProps) {
       </button>
     </li>
   );
-}
-
-/** A gap now: a rub says so in words, however light it is. */
-function nowText(gap: number, format: LengthFormat): string {
-  const amount = amountText(gap, format, true);
-  return gap < 0 ? `rubs ${amount}` : amount;
 }

@@ -1,7 +1,7 @@
 import { useCallback, useRef } from "react";
 import type { LineSegments, Mesh } from "three";
 import type { BodyPart } from "../../setup/types/types.ts";
-import { gapWord } from "../../studies/wording/gapWord.ts";
+import { gapWord } from "../../studies/wording/gapTexts.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";

@@ -1,6 +1,6 @@
+import { gapMarks, type MarkedGap } from "../../studies/wording/gapMarks.ts";
 import { heightText, lockText } from "../../studies/wording/poseText.ts";
 import { shownGaps } from "../state/shown.ts";
-import { gapMarks, type MarkedGap } from "./gapMarks.ts";
 import { type GapMark, gapMark, placeLabels } from "./overlay/gapMark.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";

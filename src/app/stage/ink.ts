@@ -9,7 +9,7 @@ import {
   type ShaderMaterial,
   type Vector2,
 } from "three";
-import type { GapWord } from "../../studies/wording/gapWord.ts";
+import type { GapWord } from "../../studies/wording/gapTexts.ts";
 import { bandMaterial } from "./bandMaterial.ts";
 import { outlineMaterial } from "./outlineMaterial.ts";
 

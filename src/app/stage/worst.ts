@@ -1,10 +1,11 @@
 import type { CheckEntry } from "../../studies/reports/check.ts";
+import { isSamePart } from "../../studies/reports/gapsAt.ts";
 import { amountText } from "../../studies/wording/amountText.ts";
-import { gapWord } from "../../studies/wording/gapWord.ts";
+import { gapWord } from "../../studies/wording/gapTexts.ts";
+import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
-import { isSamePart } from "../state/viewActions.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
 import { work } from "../work/work.ts";
 import type { LinearDimension } from "./overlay/dimensions.ts";
@@ -13,9 +14,10 @@ import type { LinearDimension } from "./overlay/dimensions.ts";
 const SAME_TRAVEL = 0.05;
 const SAME_STEER = 1e-3;
 
-/** The worst place of a truck over the whole range, as far as it is known. */
+/** The place over the whole range that a truck's answer tells of, as far as it is known. */
 export function worstOf(truck: Truck): CheckEntry | null {
-  return work.of({ job: "check", truck, question: null, given: null }).answer?.worst ?? null;
+  const report = work.of({ job: "check", truck, question: null, given: null }).answer;
+  return report && toldEntry(report);
 }
 
 /** Whether the pose shown is an entry's own; one that rides with the wheel is at home everywhere. */

@@ -1,7 +1,7 @@
+import { isSamePart } from "../../studies/reports/gapsAt.ts";
 import type { ActionContext } from "./actionContext.ts";
 import type { Truck } from "./truck.ts";
 import type { ViewActions } from "./workbenchActions.ts";
-import type { PartOnSide } from "./workbenchState.ts";
 
 export function viewActions({ set }: ActionContext): ViewActions {
   return {
@@ -22,11 +22,6 @@ export function viewActions({ set }: ActionContext): ViewActions {
     setTheme: (theme) => set((s) => ({ preferences: { ...s.preferences, theme } })),
     setPreferences: (preferences) => set({ preferences }),
   };
-}
-
-/** Whether two name the same part on the same side. */
-export function isSamePart(a: PartOnSide, b: PartOnSide | null): boolean {
-  return b !== null && a.part === b.part && a.side === b.side;
 }
 
 /** The travel inside a truck's range, mm. */

@@ -1,10 +1,11 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { LengthUnit, SetupIssue } from "../../setup/types/types.ts";
+import type { PartOnSide } from "../../studies/reports/gapsAt.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 import type { LengthDisplay, Preferences, Theme } from "./preferences.ts";
 import type { Suggestion } from "./suggestion.ts";
 import type { DocumentSlice, TypedDocument } from "./typedDocument.ts";
-import type { PartOnSide, ViewName } from "./workbenchState.ts";
+import type { ViewName } from "./workbenchState.ts";
 
 /** How a document comes back to the board. */
 export interface OpenedDocument {

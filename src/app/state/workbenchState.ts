@@ -1,18 +1,12 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
-import type { Side } from "../../suspension/frontEnd.ts";
+import type { PartOnSide } from "../../studies/reports/gapsAt.ts";
 import type { Preferences } from "./preferences.ts";
 import type { Truck } from "./truck.ts";
 import type { DocumentSlice, TypedDocument } from "./typedDocument.ts";
 
 /** From where the stage is looked at; `well` = from inside the wheel well, at one tire. */
 export type ViewName = "three-quarter" | "front" | "side" | "top" | "well";
-
-/** A body part on one side of the truck. */
-export interface PartOnSide {
-  readonly part: string;
-  readonly side: Side;
-}
 
 /** A file or link that could not be put on the board. */
 export interface Refusal {

@@ -4,7 +4,10 @@ import type { LimitPose, LimitStance, LimitsReport, ReachableRegion } from "../.
 import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
+import { limitsState } from "../../studies/wording/limitRows.ts";
 import { limitsPassedSentences, marginWords } from "../../studies/wording/limitSentences.ts";
+import { limitsStateSentence } from "../../studies/wording/limitTexts.ts";
+import { borderAt, borderCell } from "../../studies/wording/stopTexts.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { LIMIT_CAUTIONS } from "./cautions.ts";
 import { cutShortLine } from "./cutShortLine.ts";
@@ -22,7 +25,7 @@ export function limitsTable(report: LimitsReport, model: Model): string {
   return [
     `${heading(model.setup)}\n${headline(report, model, format)}${cutShortLine("limits", report)}`,
     overallTable(report.overall, model, format),
-    `Each margin is the least over all travel and both locks, proven to 0.01° or 0.05 mm${provenExcept(report.overall)}.\n`,
+    provenLine(report),
     ...report.stances.map((stance) => stanceBlock(stance, model, format)),
     regionBlock(report.region, model, format),
     report.notChecked.length > 0 ? `Not checked: ${report.notChecked.join(", ")}.\n` : "",
@@ -33,14 +36,19 @@ export function limitsTable(report: LimitsReport, model: Model): string {
 }
 
 function headline(report: LimitsReport, model: Model, format: LengthFormat): string {
-  const passed = report.overall.filter(isPassed);
-  if (passed.length === 0)
-    return report.cutShort
-      ? "No limit is passed at any pose looked at.\n"
-      : "Every limit given is kept over all travel and both locks.\n";
-  return limitsPassedSentences(passed, model, format)
+  const sentence = limitsStateSentence(limitsState(report));
+  if (sentence !== "") return `${sentence}\n`;
+  return limitsPassedSentences(report.overall.filter(isPassed), model, format)
     .map((line) => `${line}\n`)
     .join("");
+}
+
+/** How far each margin is proven. */
+function provenLine({ overall }: LimitsReport): string {
+  const whole = `Each margin is the least over all travel and both locks, proven to 0.01° or 0.05 mm${provenExcept(overall)}`;
+  const open = [...new Set(overall.filter(({ cutShort }) => cutShort).map(({ name }) => name))];
+  if (open.length === 0) return `${whole}.\n`;
+  return `${whole}; but of ${open.join(", ")} it is the least found in the time allowed, and some pose may have less.\n`;
 }
 
 function provenExcept(overall: readonly LimitOverRange[]): string {
@@ -83,7 +91,7 @@ function stanceBlock(
   const met =
     first === null
       ? ""
-      : `  met first: lower, ${borderWords(first.bump, "travel", format)}; higher, ${borderWords(first.droop, "travel", format)}; steering left, ${borderWords(first.left, "steer", format)}; right, ${borderWords(first.right, "steer", format)}\n`;
+      : `  met first: lower, ${borderWords(first.bump, "travel", travel, format)}; higher, ${borderWords(first.droop, "travel", travel, format)}; steering left, ${borderWords(first.left, "steer", 0, format)}; right, ${borderWords(first.right, "steer", 0, format)}\n`;
   return `${title}\n${lines.join("\n")}\n${met}`;
 }
 
@@ -117,8 +125,8 @@ function regionBlock({ atHeights, atSteers }: ReachableRegion, model: Model, for
     ],
     atHeights.map(({ travel, blocked, left, right }) => [
       lengthCell(travel, format),
-      blocked ? `not here: ${blocked.side} ${blocked.name}` : borderWords(right, "steer", format),
-      blocked ? "" : borderWords(left, "steer", format),
+      blocked ? `not here: ${blocked.side} ${blocked.name}` : borderWords(right, "steer", 0, format),
+      blocked ? "" : borderWords(left, "steer", 0, format),
     ]),
   );
   const steers = textTable(
@@ -132,26 +140,25 @@ function regionBlock({ atHeights, atSteers }: ReachableRegion, model: Model, for
       blocked
         ? `not here: ${blocked.side} ${blocked.name}`
         : bump
-          ? borderWords(bump, "travel", format)
+          ? borderWords(bump, "travel", 0, format)
           : "out of reach",
-      droop ? borderWords(droop, "travel", format) : "",
+      droop ? borderWords(droop, "travel", 0, format) : "",
     ]),
   );
   return `What can be reached, and what sets each end (proven along each row; between rows nothing is claimed):\n${heights}\n${steers}`;
 }
 
-function borderWords(border: LimitBorder, along: "travel" | "steer", format: LengthFormat): string {
-  const at = along === "travel" ? lengthCell(border.at, format) : steerCell(border.at);
-  switch (border.stop) {
-    case "limit":
-      return `${at}, ${border.side} ${border.name}`;
-    case "reach":
-      return `${at}, out of reach of the ${border.side} ${border.joint}`;
-    case "unproven":
-      return `${at}, past which nothing is proven`;
-    default:
-      return `${at}, ${along === "travel" ? "end of travel" : "full lock"}`;
-  }
+/** @param from where the way starts, mm or steer */
+function borderWords(
+  border: LimitBorder,
+  along: "travel" | "steer",
+  from: number,
+  format: LengthFormat,
+): string {
+  const told = borderAt(border, along, from, format);
+  return along === "travel"
+    ? borderCell(border, lengthCell(told, format), "end of travel")
+    : borderCell(border, steerCell(told), "full lock");
 }
 
 function marginCell(margin: number, measure: "length" | "angle", format: LengthFormat): string {

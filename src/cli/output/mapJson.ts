@@ -146,13 +146,21 @@ function wheelsJson({ either, left, right }: WheelLimits, along: "travel" | "ste
 /** `stop` says what ends it: a touch, a limit, the end of the range, a joint's reach, or that nothing more is proven. */
 function limitJson(limit: Limit, along: "travel" | "steer", units: LengthUnit) {
   const at = along === "travel" ? { travel: unitsFromMm(limit.at, units) } : { steer: limit.at };
-  if (limit.stop === "reach") return { ...at, stop: limit.stop, side: limit.side, joint: limit.joint };
-  if (limit.stop === "limit") return { ...at, stop: limit.stop, side: limit.side, name: limit.name };
-  if (limit.stop !== "touch") return { ...at, stop: limit.stop };
-  const { stop, side, part, gap, point, together } = limit;
-  return {
-    ...at,
-    ...{ stop, side, part, gap: unitsFromMm(gap, units), point: pointFromMm(point, units) },
-    ...(together ? { ride: "together" } : {}),
-  };
+  switch (limit.stop) {
+    case "end":
+    case "unproven":
+      return { ...at, stop: limit.stop };
+    case "reach":
+      return { ...at, stop: limit.stop, side: limit.side, joint: limit.joint };
+    case "limit":
+      return { ...at, stop: limit.stop, side: limit.side, name: limit.name };
+    case "touch": {
+      const { stop, side, part, gap, point, together } = limit;
+      return {
+        ...at,
+        ...{ stop, side, part, gap: unitsFromMm(gap, units), point: pointFromMm(point, units) },
+        ...(together ? { ride: "together" } : {}),
+      };
+    }
+  }
 }

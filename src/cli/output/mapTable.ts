@@ -3,6 +3,7 @@ import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { NoLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
+import { gapWord } from "../../studies/wording/gapTexts.ts";
 import { mapSentence } from "../../studies/wording/mapSentence.ts";
 import { limitSentence } from "../../studies/wording/reachSentence.ts";
 import { lowStop, steerStop } from "../../studies/wording/stopFacts.ts";
@@ -66,7 +67,7 @@ function textMap({ map }: MapReport, model: Model): string {
       const cell = row * cols + col;
       const gap = Math.min(map.left.gap[cell]!, map.right.gap[cell]!);
       if (Number.isNaN(gap)) return `${map.reach.status[cell] === 0 ? MARKS.notLookedAt : MARKS.outOfReach} `;
-      const mark = gap < 0 ? MARKS.rubs : gap < allowance ? MARKS.close : MARKS.clear;
+      const mark = MARKS[gapWord(gap, allowance)];
       const past = (map.pastLimit?.passed[cell] ?? -1) < 0 ? "" : MARKS.pastLimit;
       return Number.isFinite(gap) ? `${past}${Math.round(gap / step) + 0}${mark}` : `${past} `;
     }),

@@ -1,8 +1,8 @@
 import type { Model } from "../../studies/model/model.ts";
-import { verdictOf } from "../../studies/reports/check.ts";
 import type { GapEntry } from "../../studies/reports/gapsAt.ts";
 import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
+import { gapWord } from "../../studies/wording/gapTexts.ts";
 import { poseSentence } from "../../studies/wording/poseSentence.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { floorPoseTable } from "./floorPose.ts";
@@ -91,7 +91,7 @@ function gapsTable(gaps: readonly GapEntry[], model: Model): string {
   const rows = gaps.map(({ part, side, gap, point }) => [
     part,
     side,
-    verdictOf(gap, gap, allowance),
+    gapWord(gap, allowance),
     gapCell(gap, format),
     pointCell(point, format),
   ]);

@@ -6,11 +6,20 @@ import type { Model } from "../model/model.ts";
 import { pairGapTo } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
 
-/** The gap of one pair at one pose; mm, vehicle axes (right side y < 0). */
-export interface GapEntry {
+/** A pair on one side of the truck. */
+export interface PartOnSide {
   /** The pair's name: the body part's, or of what moves. */
   readonly part: string;
   readonly side: Side;
+}
+
+/** Whether two name the same part on the same side. */
+export function isSamePart(a: PartOnSide, b: PartOnSide | null): boolean {
+  return b !== null && a.part === b.part && a.side === b.side;
+}
+
+/** The gap of one pair at one pose; mm, vehicle axes (right side y < 0). */
+export interface GapEntry extends PartOnSide {
   /** Signed distance, negative = depth of interference. */
   readonly gap: number;
   /** Nearest (or deepest) point on the part. */

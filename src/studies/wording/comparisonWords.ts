@@ -5,13 +5,13 @@ import type { NoLimits, SteerLimits } from "../map/steerLimits.ts";
 import type { Model } from "../model/model.ts";
 import type { CheckReport } from "../reports/check.ts";
 import { amountWords, finestLength } from "./amountWords.ts";
-import { firstStop } from "./firstStop.ts";
+import { firstStop, firstTouch } from "./firstStop.ts";
 import { type HeightFacts, heightClause, heightFacts } from "./heightWords.ts";
 import { heightWords } from "./poseWords.ts";
 import { type SteerStop, steerStop } from "./stopFacts.ts";
 import { steerClauseOf } from "./stopTexts.ts";
 import { verdictFacts } from "./verdictFacts.ts";
-import { scopeWords } from "./verdictSentence.ts";
+import { scopeWords, settledWords } from "./verdictSentence.ts";
 
 /** Center plane to the left contact patch, mm, straight ahead as measured; null where the wheels cannot stand. */
 export function halfTrack(model: Model): number | null {
@@ -36,7 +36,12 @@ export function outSentence(
 
 /** What is told of a truck's steering at a height: what stops it first, or why it cannot stand there. */
 export type SteeringFacts =
-  | { readonly stands: true; readonly first: SteerStop }
+  | {
+      readonly stands: true;
+      readonly first: SteerStop;
+      /** Where the first way ends before its end is known: the first touch of the others; else null. */
+      readonly known: SteerStop | null;
+    }
   | { readonly stands: false; readonly height: HeightFacts };
 
 /** @param height what keeps the truck from that height; null = it stands there */
@@ -49,14 +54,22 @@ export function steeringFacts(
   const { travel } = steering;
   if (height !== null) return { stands: false, height: heightFacts(travel, height, format) };
   if (!steering.ok) throw new TypeError(`steeringFacts: no steering at ${travel} mm, where the truck stands`);
-  return { stands: true, first: steerStop(firstStop(steering), travel, model) };
+  const first = firstStop(steering);
+  const touch = first.stop === "unproven" ? firstTouch(steering) : null;
+  return {
+    stands: true,
+    first: steerStop(first, travel, model),
+    known: touch && steerStop(touch, travel, model),
+  };
 }
 
 /** What stops the steering first at a height: a clause that begins with the name. */
 export function steerClause(name: string, facts: SteeringFacts, model: Model, format: LengthFormat): string {
-  return facts.stands
-    ? steerClauseOf(quoted(name), facts.first, format)
-    : `${quoted(name)} ${heightClause(facts.height, model, format)}`;
+  const who = quoted(name);
+  if (!facts.stands) return `${who} ${heightClause(facts.height, model, format)}`;
+  const { first, known } = facts;
+  const more = known === null ? "" : `, but ${steerClauseOf("it", known, format)}`;
+  return `${steerClauseOf(who, first, format)}${more}`;
 }
 
 /** Both at one height, in one sentence. @param travel mm */
@@ -84,7 +97,7 @@ export function rangeClause(name: string, report: CheckReport, model: Model, for
       return `the ${surface} of ${who} comes within ${amount} of the ${part}, nearer than the ${asked} asked for`;
     }
     case "unfinished":
-      return `the search of ${who} is not finished, the nearest so far being the ${part}, ${amount} away`;
+      return `the search of ${who} is not finished, the nearest so far being the ${part}, ${amount} away: ${settledWords(report, format)}`;
     case "clear":
       return `${who} clears by ${amount}${scopeWords(scope)}, the ${part} being nearest`;
   }

@@ -1,85 +1,132 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Limit } from "../map/limit.ts";
-import type { MapReport } from "../map/mapReport.ts";
+import type { AlwaysNear, MapReport } from "../map/mapReport.ts";
 import type { Model } from "../model/model.ts";
-import { alwaysWords } from "./alwaysWords.ts";
-import { heightWords, isStraight, lockWords, travelWords } from "./poseWords.ts";
+import { isSame } from "./alike.ts";
+import { amountWords } from "./amountWords.ts";
+import { partWords, surfaceOfPair } from "./nearestSurface.ts";
+import { heightWords, inputWords, isStraight, lockWords, travelWords } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";
+import { type StopFacts, stopFacts } from "./stopFacts.ts";
+import { stopWords } from "./stopTexts.ts";
 
-type Stop = Extract<Limit, { stop: "touch" | "limit" }>;
+/** One way of a map, with where it is told for and where it ends. */
+interface ToldWay {
+  readonly stop: StopFacts;
+  /** The travel, mm, or the steer that it is told for. */
+  readonly where: number;
+  /** The steer, or the travel, mm, at which it is stopped. */
+  readonly at: number;
+}
+
+/** What the sentence of a map is made of. */
+type MapFacts =
+  /** What rides with the wheel rubs: it leaves no way to tell of. */
+  | { readonly kind: "always"; readonly rubs: readonly AlwaysNear[] }
+  | {
+      readonly kind: "ways";
+      /** The least of the ways of steering, and of those of coming down, that a touch or a limit ends; null = none is. */
+      readonly turn: ToldWay | null;
+      readonly low: ToldWay | null;
+      /** Some way ends where no more is known. */
+      readonly isOpen: boolean;
+      readonly passesLimit: boolean;
+    };
+
+function mapFacts(report: MapReport, model: Model): MapFacts {
+  const { steerAtHeight, lowestAtSteer, passesLimit, always } = report;
+  const rubs = always.filter(({ gap }) => gap < 0);
+  if (rubs.length > 0) return { kind: "always", rubs };
+  const turns = steerAtHeight.flatMap((row) =>
+    row.ok ? [row.leftTurn, row.rightTurn].map(({ touch }) => way(touch.either, row.travel, 0, model)) : [],
+  );
+  const lows = lowestAtSteer.flatMap((row) =>
+    row.ok ? [way(row.touch.either, row.steer, row.touch.from, model)] : [],
+  );
+  return {
+    kind: "ways",
+    turn: leastOf(turns, ({ at }) => Math.abs(at)),
+    low: leastOf(lows, ({ at }) => at),
+    isOpen: [...turns, ...lows].some(({ stop }) => stop.stop === "unproven") || report.cutShort === true,
+    passesLimit,
+  };
+}
 
 /**
  * The tightest of the heights and of the steering inputs of a map, in one plain sentence: at which height it steers
  * least, and at which steering input it stays highest, before something touches or a limit is met.
  */
 export function mapSentence(report: MapReport, model: Model): string {
-  const { steerAtHeight, lowestAtSteer, passesLimit, always } = report;
   const format: LengthFormat = { units: model.setup.units };
-  // What rubs at every pose comes first, and leaves no way to tell of.
-  const rubs = always.filter(({ gap }) => gap < 0);
-  if (rubs.length > 0) return alwaysWords(rubs, model, format);
-  const turns = steerAtHeight.flatMap((row) =>
-    row.ok ? [row.leftTurn, row.rightTurn].flatMap(({ touch }) => stopping(touch.either, row.travel, 0)) : [],
-  );
-  const ways = lowestAtSteer.flatMap((row) =>
-    row.ok ? stopping(row.touch.either, row.steer, row.touch.from) : [],
-  );
-  const [turn, way] = [
-    leastOf(turns, (each) => Math.abs(each.limit.at)),
-    leastOf(ways, (each) => each.limit.at),
-  ];
-  const told = [
-    turn === null ? "" : `${heightWords(turn.where, model, format)} ${steerWords(turn.limit)}`,
-    way === null ? "" : lowWords(way, model, format),
-  ].filter((half) => half !== "");
-  if (told.length === 0)
-    return passesLimit
-      ? "Nothing touches at any height or steering input below that keeps the limits."
-      : "Nothing touches at any height or steering input below.";
-  const sentence = `${told.join("; ")}.`;
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`;
+  const facts = mapFacts(report, model);
+  switch (facts.kind) {
+    case "always":
+      return alwaysWords(facts.rubs, model, format);
+    case "ways": {
+      const { turn, low, isOpen, passesLimit } = facts;
+      const told = [
+        turn === null ? "" : `${heightWords(turn.where, model, format)} ${steerWords(turn)}`,
+        low === null ? "" : lowWords(low, model, format),
+      ].filter((half) => half !== "");
+      if (told.length > 0) return `${capitalized(told.join("; "))}.`;
+      if (isOpen) return "Nothing was found to touch, but not every way was followed to its end.";
+      const kept = passesLimit ? " that keeps the limits" : "";
+      return `Nothing touches at any height or steering input below${kept}.`;
+    }
+  }
 }
 
-interface Told {
-  readonly limit: Stop;
-  /** The travel or steer it is told for. */
-  readonly where: number;
+function way(limit: Limit, where: number, from: number, model: Model): ToldWay {
+  return { stop: stopFacts(limit, limit.at === from, null, model), where, at: limit.at };
 }
 
 /** A height or steering input that passes a limit where its way starts is nowhere to go on from: not told. */
-function stopping(limit: Limit, where: number, from: number): Told[] {
-  const told = limit.stop === "touch" || (limit.stop === "limit" && limit.at !== from);
-  return told ? [{ limit, where }] : [];
+function isTold({ stop: { stop, isNowhere } }: ToldWay): boolean {
+  switch (stop) {
+    case "touch":
+      return true;
+    case "limit":
+      return !isNowhere;
+    case "end":
+    case "reach":
+    case "unproven":
+      return false;
+  }
 }
 
-function leastOf(told: readonly Told[], size: (each: Told) => number): Told | null {
-  let least: Told | null = null;
-  for (const each of told) if (least === null || size(each) < size(least)) least = each;
+function leastOf(ways: readonly ToldWay[], size: (each: ToldWay) => number): ToldWay | null {
+  let least: ToldWay | null = null;
+  for (const each of ways.filter(isTold)) if (least === null || size(each) < size(least)) least = each;
   return least;
 }
 
-/** What happens there: `the fender lip touches on the left`, `the left steering stop is at its limit`. */
-function stopWords(limit: Stop): string {
-  return limit.stop === "touch"
-    ? `the ${limit.part} touches on the ${limit.side}`
-    : `the ${limit.side} ${limit.name} is at its limit`;
+function steerWords({ stop, at }: ToldWay): string {
+  const stops = stopWords(stop);
+  return isStraight(at) ? `${stops} straight ahead already` : `it steers to ${lockWords(at)} before ${stops}`;
 }
 
-function steerWords(limit: Stop): string {
-  const stops = stopWords(limit);
-  return isStraight(limit.at)
-    ? `${stops} straight ahead already`
-    : `it steers to ${lockWords(limit.at)} before ${stops}`;
-}
-
-function inputWords(steer: number): string {
-  return isStraight(steer) ? "straight ahead" : `at ${lockWords(steer)}`;
-}
-
-function lowWords({ where, limit }: Told, model: Model, format: LengthFormat): string {
-  const stops = stopWords(limit);
-  if (limit.at <= model.setup.travel.droop) return `${inputWords(where)} ${stops} at full droop already`;
-  const at = safeLength(limit.at, "down", format);
-  const low = at === 0 ? "the measured height" : travelWords(at, format);
+function lowWords({ stop, where, at }: ToldWay, model: Model, format: LengthFormat): string {
+  const stops = stopWords(stop);
+  if (at <= model.setup.travel.droop) return `${inputWords(where)} ${stops} at full droop already`;
+  const told = safeLength(at, "down", format);
+  const low = told === 0 ? "the measured height" : travelWords(told, format);
   return `${inputWords(where)} it comes down to ${low} before ${stops}`;
+}
+
+/** What rides with the wheel and rubs: `The tire rubs the tie rod end by 1/4 in on both sides at every height and steering angle.` */
+function alwaysWords(rubs: readonly AlwaysNear[], model: Model, format: LengthFormat): string {
+  const told = rubs.reduce((worst, one) =>
+    one.gap < worst.gap && !isSame(one.gap, worst.gap) ? one : worst,
+  );
+  const isTwin = rubs.some(
+    (one) => one.part === told.part && one.side !== told.side && isSame(one.gap, told.gap),
+  );
+  const where = isTwin ? "on both sides" : `on the ${told.side}`;
+  const surface = surfaceOfPair(model, told.side, told.part);
+  const part = partWords(model, told.side, told.part);
+  return `The ${surface} rubs the ${part} by ${amountWords(told.gap, format)} ${where} at every height and steering angle.`;
+}
+
+function capitalized(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

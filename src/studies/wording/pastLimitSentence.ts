@@ -1,14 +1,12 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { LimitMargin, LimitPose } from "../limits/limitsOf.ts";
 import { limitsPastAt } from "../limits/limitsPastAt.ts";
+import { isSame } from "./alike.ts";
 import { marginWords } from "./limitSentences.ts";
 import { limitThing } from "./limitThing.ts";
 
 /** Limits named before the rest is counted. */
 const NAMED = 2;
-
-/** mm or radians: two sides this near each other do the same. */
-const ALIKE = 1e-6;
 
 /**
  * What a pose passes, in one plain sentence: `Past the left lower ball joint's cone by 1.2°.`; the two sides that do the
@@ -21,7 +19,9 @@ export function pastLimitSentence(pose: LimitPose, format: LengthFormat): string
 /** The same of the limits that a pose passes. */
 export function pastSentence(past: readonly LimitMargin[], format: LengthFormat): string {
   const twinOf = (one: LimitMargin) =>
-    past.find((other) => other.side !== one.side && other.name === one.name && isAlike(one, other));
+    past.find(
+      (other) => other.side !== one.side && other.name === one.name && isSame(one.margin, other.margin),
+    );
   const told = past.filter((one) => one.side === "left" || twinOf(one) === undefined);
   if (told.length === 0) return "";
   const words = told.slice(0, NAMED).map((one) => {
@@ -34,8 +34,4 @@ export function pastSentence(past: readonly LimitMargin[], format: LengthFormat)
   const rest = told.length - words.length;
   if (rest > 0) words.push(`${rest} more ${rest === 1 ? "limit" : "limits"}`);
   return `Past ${words.length > 2 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words.join(" and ")}.`;
-}
-
-function isAlike(a: LimitMargin, b: LimitMargin): boolean {
-  return Math.abs(a.margin - b.margin) < ALIKE;
 }

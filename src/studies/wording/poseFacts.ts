@@ -4,7 +4,7 @@ import { limitsAtPose, limitsPastAt } from "../limits/limitsPastAt.ts";
 import type { Model } from "../model/model.ts";
 import type { Verdict } from "../reports/check.ts";
 import type { GapEntry } from "../reports/gapsAt.ts";
-import { gapWord } from "./gapWord.ts";
+import { gapWord } from "./gapTexts.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 
 /** What is told of one pose, before it is words. */

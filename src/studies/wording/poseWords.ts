@@ -72,6 +72,11 @@ export function lockWords(steer: number): string {
   return `${safePercent(steer)}% of ${wayOf(steer)} lock`;
 }
 
+/** `straight ahead`, `at 81% of right lock`. */
+export function inputWords(steer: number): string {
+  return isStraight(steer) ? "straight ahead" : `at ${lockWords(steer)}`;
+}
+
 /**
  * The pose of a found worst gap, solved again for what the report leaves out. At the border of reach
  * rounding may put it outside by a hair: it is then taken from just inside, or null.

@@ -52,7 +52,7 @@ export function steerStop(limit: Limit, travel: number, model: Model): SteerStop
   const inner = limit.at > 0 ? "left" : "right";
   const wheel = "side" in limit ? limit.side : inner;
   return {
-    ...factsOf(limit, isStraight(limit.at), pose.ok ? pose : null, model),
+    ...stopFacts(limit, isStraight(limit.at), pose.ok ? pose : null, model),
     percent: safePercent(limit.at),
     angle: pose.ok ? safeAngle(Math.abs(pose[wheel].steerAngle), "down") : null,
   };
@@ -67,14 +67,14 @@ export function lowStop(
 ): LowStop {
   const pose = solvePose(model.frontEnd, either.at, steer);
   return {
-    ...factsOf(either, either.at <= from, pose.ok ? pose : null, model),
+    ...stopFacts(either, either.at <= from, pose.ok ? pose : null, model),
     travel: safeLength(either.at, "down", format),
     from,
   };
 }
 
-/** Every kind of stop, told once. */
-function factsOf(
+/** Every kind of stop, told once. @param isAtStart the way ends where it starts @param pose there; null = not solved */
+export function stopFacts(
   limit: Limit,
   isAtStart: boolean,
   pose: Parameters<typeof nearestSurface>[1] | null,

@@ -2,10 +2,10 @@ import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { LimitBorder } from "../limits/limitBorders.ts";
 import { amountWords } from "./amountWords.ts";
-import { limitThing } from "./limitThing.ts";
+import { limitMet, limitThing } from "./limitThing.ts";
 import { lockText, travelText } from "./poseText.ts";
 import { safeLength, safePercent, steerDecimals } from "./safeSide.ts";
-import type { LowStop, SteerStop } from "./stopFacts.ts";
+import type { LowStop, SteerStop, StopFacts } from "./stopFacts.ts";
 
 /** How far it steers as an angle, where that is known, else as a share of lock: `31°`, `81% of lock`. */
 export function farText({ angle, percent }: SteerStop): string {
@@ -20,11 +20,11 @@ export function steerPanelText(stop: SteerStop): string {
     case "end":
       return "the lock";
     case "unproven":
-      return `${percent}% of lock; past it nothing is proven`;
+      return stop.isNowhere ? "not known" : `${percent}% of lock; past that it is not known`;
     case "limit":
-      return stop.isNowhere ? `nowhere: past ${name}` : `${percent}% of lock, then ${name}`;
+      return stop.isNowhere ? `nowhere: past the ${limitThing(name)}` : `${percent}% of lock, then ${name}`;
     case "reach":
-      return `${percent}% of lock${wheel}, then the ${side} ${name} ends`;
+      return `${percent}% of lock${wheel}, then the ${side} ${name} cannot follow`;
     case "touch":
       if (stop.isAlways) return `nowhere: ${name} touches at every pose, ${side} side`;
       return stop.isNowhere
@@ -41,11 +41,11 @@ export function lowPanelText(stop: LowStop, format: LengthFormat): string {
     case "end":
       return "full bump";
     case "unproven":
-      return `${low}; past it nothing is proven`;
+      return stop.isNowhere ? "not known" : `${low}; past that it is not known`;
     case "limit":
-      return stop.isNowhere ? `nowhere: past ${name}` : `${low}, then ${name}`;
+      return stop.isNowhere ? `nowhere: past the ${limitThing(name)}` : `${low}, then ${name}`;
     case "reach":
-      return `${low}, then the ${side} ${name} ends`;
+      return `${low}, then the ${side} ${name} cannot follow`;
     case "touch":
       if (stop.isAlways) return `nowhere: ${name} touches at every pose, ${side} side`;
       return stop.isNowhere && from < 0
@@ -54,24 +54,24 @@ export function lowPanelText(stop: LowStop, format: LengthFormat): string {
   }
 }
 
-/** On the sheet: `to 31°, then the fender lip touches`. */
-export function steerSheetText(stop: SteerStop): string {
+/** On the sheet: `to 31°, where the fender lip touches`. @param isBoth both ways alike: `to 31° either way, where …` */
+export function steerSheetText(stop: SteerStop, isBoth: boolean): string {
   const { part } = stop;
-  const far = farText(stop);
+  const far = `to ${farText(stop)}${isBoth ? " either way" : ""}`;
   switch (stop.stop) {
     case "end":
-      return "to the lock";
+      return isBoth ? "lock to lock" : "to the lock";
     case "unproven":
-      return `to ${far}, past it nothing is proven`;
+      return stop.isNowhere ? "how far is not known" : `${far}; past that it is not known`;
     case "limit":
-      return stop.isNowhere ? `nowhere, past the ${part}` : `to ${far}, then the ${part} is met`;
+      return stop.isNowhere ? `nowhere, past the ${limitThing(part)}` : `${far}, where ${limitMet(part)}`;
     case "reach":
-      return `to ${far}, then the ${part} ends`;
+      return `${far}, where the ${part} cannot follow any farther`;
     case "touch":
       if (stop.isAlways) return `nowhere, the ${part} touches at every pose`;
       return stop.isNowhere
         ? `nowhere, the ${part} touches straight ahead`
-        : `to ${far}, then the ${part} touches`;
+        : `${far}, where the ${part} touches`;
   }
 }
 
@@ -83,17 +83,37 @@ export function steerClauseOf(who: string, stop: SteerStop, format: LengthFormat
     case "end":
       return `${who} steers lock to lock and nothing touches`;
     case "unproven":
-      return `${who} is proven to touch nothing up to ${far} of steer; past that nothing is proven`;
+      return stop.isNowhere
+        ? `how far ${who} steers is not known`
+        : `${who} touches nothing up to ${far} of steer; past that it is not known`;
     case "limit":
-      return `${who} steers to ${far}, where the ${limitThing(part)} is met; nothing touches before`;
+      return stop.isNowhere
+        ? `${who} is past the ${limitThing(part)} straight ahead already`
+        : `${who} steers to ${far}, where ${limitMet(part)}; nothing touches before`;
     case "reach":
-      return `${who} steers to ${far}, where the ${side} ${part} can go no farther; nothing touches before`;
+      return `${who} steers to ${far}, where the ${side} ${part} cannot follow any farther; nothing touches before`;
     case "touch":
       if (stop.isAlways)
         return `the ${surface} of ${who} rubs the ${part} by ${amountWords(gap ?? 0, format)}, whichever way it is steered`;
       return stop.isNowhere
         ? `the ${surface} of ${who} touches the ${part} even straight ahead`
         : `the ${surface} of ${who} meets the ${part} at ${far} of steer`;
+  }
+}
+
+/** What stops a way, as the end of a sentence: `the fender lip touches on the left`, `the left steering stop is met`. */
+export function stopWords({ stop, name, side }: StopFacts): string {
+  switch (stop) {
+    case "end":
+      return "nothing stops it";
+    case "unproven":
+      return "it is not known what comes next";
+    case "limit":
+      return limitMet(name, side);
+    case "reach":
+      return `the ${side} ${name} cannot follow any farther`;
+    case "touch":
+      return `the ${name} touches on the ${side}`;
   }
 }
 
@@ -111,7 +131,7 @@ export function stopCell(
     case "end":
       return `- (${end})`;
     case "unproven":
-      return `- (${at}: no proof)`;
+      return `- (not known past ${at})`;
     case "limit":
       return stop.isNowhere ? `- (past ${side} ${name})` : `- (${at}: ${side} ${name})`;
     case "reach":
@@ -119,6 +139,19 @@ export function stopCell(
     case "touch":
       return stop.isAlways ? `nowhere: ${name}, ${side}, at every pose` : `${at} ${name}, ${side}`;
   }
+}
+
+/** Where a border is told: never farther than what is proven. @param from where the way starts, mm or steer */
+export function borderAt(
+  border: LimitBorder,
+  along: "travel" | "steer",
+  from: number,
+  format: LengthFormat,
+): number {
+  const way = border.at < from ? "up" : "down";
+  return along === "travel"
+    ? safeLength(border.at, way, format)
+    : (Math.sign(border.at) * safePercent(border.at)) / 100;
 }
 
 /**
@@ -131,19 +164,30 @@ export function borderText(
   from: number,
   format: LengthFormat,
 ): string {
-  const way = border.at < from ? "up" : "down";
-  const at =
-    along === "travel"
-      ? travelText(safeLength(border.at, way, format), format)
-      : lockText((Math.sign(border.at) * safePercent(border.at)) / 100);
+  const told = borderAt(border, along, from, format);
+  const at = along === "travel" ? travelText(told, format) : lockText(told);
   switch (border.stop) {
     case "limit":
       return `${border.name} (${border.side}) at ${at}`;
     case "reach":
-      return `the ${border.side} ${border.joint} ends at ${at}`;
+      return `the ${border.side} ${border.joint} cannot follow past ${at}`;
     case "unproven":
-      return `nothing is proven past ${at}`;
+      return `not known past ${at}`;
     case "end":
       return `nothing up to ${at}`;
+  }
+}
+
+/** The same in a table of the command line: `3 1/8, left bump stop`. @param at as the table writes it */
+export function borderCell(border: LimitBorder, at: string, end: string): string {
+  switch (border.stop) {
+    case "limit":
+      return `${at}, ${border.side} ${border.name}`;
+    case "reach":
+      return `${at}, out of reach of the ${border.side} ${border.joint}`;
+    case "unproven":
+      return `${at}, not known past it`;
+    case "end":
+      return `${at}, ${end}`;
   }
 }

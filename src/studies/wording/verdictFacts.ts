@@ -1,6 +1,7 @@
 import { type ToldVerdict, toldVerdict } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
-import type { CheckEntry, CheckReport } from "../reports/check.ts";
+import { type CheckEntry, type CheckReport, DEFAULT_TOLERANCE, type Verdict } from "../reports/check.ts";
+import { isSame } from "./alike.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 import { reportedPose } from "./poseWords.ts";
 
@@ -24,9 +25,6 @@ export interface ToldEntry {
   readonly part: string;
 }
 
-/** mm and share of lock within which both sides do the same. */
-const ALIKE = 1e-6;
-
 export function verdictFacts(report: CheckReport, model: Model): VerdictFacts {
   const entry = toldEntry(report);
   const scope = report.limits.length > 0 ? "reach" : (report.limitedBy ?? []).length > 0 ? "limits" : "all";
@@ -48,13 +46,27 @@ export function verdictFacts(report: CheckReport, model: Model): VerdictFacts {
  */
 export function toldEntry(report: CheckReport): CheckEntry | null {
   const isOpen = toldVerdict(report) === "unfinished";
-  const making = isOpen ? report.parts : report.parts.filter(({ verdict }) => verdict === report.verdict);
-  const always = report.verdict === "rubs" ? making.filter(({ together }) => together) : [];
-  const from = always.length > 0 ? always : making;
-  return from.reduce<CheckEntry | null>(
-    (worst, entry) => (worst === null || entry.gap < worst.gap ? entry : worst),
+  const order = isOpen ? (a: CheckEntry, b: CheckEntry) => a.gap - b.gap : compareEntries;
+  return report.parts.reduce<CheckEntry | null>(
+    (told, entry) => (told === null || order(entry, told) < 0 ? entry : told),
     null,
   );
+}
+
+const RANK: Readonly<Record<Verdict, number>> = { rubs: 0, close: 1, clear: 2 };
+
+/** The order in which entries are told: the worse verdict first, of what rubs that which does at every pose, then the least gap. */
+export function compareEntries(a: CheckEntry, b: CheckEntry): number {
+  const always = (entry: CheckEntry) => (entry.verdict === "rubs" && entry.together ? 0 : 1);
+  return RANK[a.verdict] - RANK[b.verdict] || always(a) - always(b) || a.gap - b.gap;
+}
+
+/**
+ * Close only because nothing more is proven: the gap found keeps the allowance, but the search ended with a bound that
+ * does not, and that is off by more than a tape would tell.
+ */
+export function isUnproven({ verdict, gap, bound }: CheckEntry, allowance: number): boolean {
+  return verdict === "close" && gap >= allowance && gap - bound > DEFAULT_TOLERANCE;
 }
 
 /** What the check's worst place is nearest to on the wheel. */
@@ -67,8 +79,8 @@ function twinOf(told: CheckEntry, report: CheckReport): CheckEntry | null {
   const isTwin = (entry: CheckEntry) =>
     entry.part === told.part &&
     entry.side !== told.side &&
-    Math.abs(entry.gap - told.gap) < ALIKE &&
-    Math.abs(entry.travel - told.travel) < ALIKE &&
-    Math.abs(entry.steer + told.steer) < ALIKE;
+    isSame(entry.gap, told.gap) &&
+    isSame(entry.travel, told.travel) &&
+    isSame(entry.steer, -told.steer);
   return report.parts.find(isTwin) ?? null;
 }

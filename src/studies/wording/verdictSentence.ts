@@ -20,23 +20,26 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
   const one = twin ? `the ${surface}` : `the ${told.side} ${surface}`;
   const sides = twin ? " on both sides" : "";
   const part = withArticle(facts.part);
-  if (verdict === "unfinished")
-    return `So far the nearest found is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}; ${settledWords(report, format)}.`;
-  if (told.verdict === "rubs") {
-    const rest = alsoRubs(report, told, twin);
-    return capitalized(`${one} rubs ${part}${sides} by ${amountWords(told.gap, format)} ${when}${rest}.`);
+  const amount = amountWords(told.gap, format);
+  const asked = formatLength(model.setup.allowance, format);
+  switch (verdict) {
+    case "rubs":
+      return capitalized(`${one} rubs ${part}${sides} by ${amount} ${when}${alsoRubs(report, told, twin)}.`);
+    case "close": {
+      const near = nearWords(told.gap, model.setup.allowance, format);
+      return capitalized(`${part} comes within ${near} of ${one}${sides} ${when}; you asked for ${asked}.`);
+    }
+    case "unfinished": {
+      const short = told.gap < model.setup.allowance ? `; you asked for ${asked}` : "";
+      return `So far the nearest found is ${part}, ${amount} from ${one}${sides} ${when}${short}; ${settledWords(report, format)}.`;
+    }
+    case "clear":
+      return `Everything clears${scopeWords(scope)}: the closest is ${part}, ${amount} from ${one}${sides} ${when}.`;
   }
-  if (told.verdict === "close") {
-    const asked = formatLength(model.setup.allowance, format);
-    const near = nearWords(told.gap, model.setup.allowance, format);
-    return capitalized(`${part} comes within ${near} of ${one}${sides} ${when}; you asked for ${asked}.`);
-  }
-  const clears = `Everything clears${scopeWords(scope)}`;
-  return `${clears}: the closest is ${part}, ${amountWords(told.gap, format)} from ${one}${sides} ${when}.`;
 }
 
 /** What a check that was cut short has settled all the same. */
-function settledWords({ parts }: CheckReport, format: LengthFormat): string {
+export function settledWords({ parts }: CheckReport, format: LengthFormat): string {
   const kept = safeLength(Math.min(...parts.map(({ bound }) => bound)), "down", format);
   return kept > 0
     ? `nothing comes nearer than ${formatLength(kept, format)}`

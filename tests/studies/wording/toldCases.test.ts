@@ -1,9 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { limitRows } from "../../../src/app/clear/limits/limitRows.ts";
 import { gapOverSteer } from "../../../src/app/clear/plots/gapPlots.ts";
-import { tagState } from "../../../src/app/show/counter/tagState.ts";
 import { truckAnswer } from "../../../src/app/show/counter/truckAnswer.ts";
-import { wheelDrawing } from "../../../src/app/show/counter/wheelDrawing.ts";
 import { drawnMapOf } from "../../../src/app/work/drawnMap.ts";
 import { gapCell } from "../../../src/cli/output/textTable.ts";
 import { canStand, heightStop } from "../../../src/studies/limits/heightWay.ts";
@@ -15,9 +12,12 @@ import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { rangeClause, steerClause, steeringFacts } from "../../../src/studies/wording/comparisonWords.ts";
+import { cardFacts } from "../../../src/studies/wording/counterFacts.ts";
+import { limitRows } from "../../../src/studies/wording/limitRows.ts";
+import { pictureFacts } from "../../../src/studies/wording/pictureFacts.ts";
 import { poseFacts } from "../../../src/studies/wording/poseFacts.ts";
 import { safeLength } from "../../../src/studies/wording/safeSide.ts";
-import { steerText } from "../../../src/studies/wording/sheetTexts.ts";
+import { steerText, turnFacts } from "../../../src/studies/wording/sheetTexts.ts";
 import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
 import { steerClauseOf, steerSheetText } from "../../../src/studies/wording/stopTexts.ts";
 import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
@@ -50,7 +50,7 @@ describe("a truck that rubs at every pose", () => {
         name: "tie rod end",
       });
       expect(steerClause(variant, facts, model, format)).toMatch(/rubs the tie rod end by .* whichever way/);
-      expect(steerText(steering!, null, model, format)).toBe(
+      expect(steerText(turnFacts(steering!, null, model, format), model, format)).toBe(
         "nowhere, the tie rod end touches at every pose",
       );
       expect(rangeClause(variant, report, model, format)).toMatch(/rubs the tie rod end by/);
@@ -58,13 +58,16 @@ describe("a truck that rubs at every pose", () => {
       const [down] = lowestTravels(model, [0])!;
       if (!down?.ok) throw new TypeError("it stands straight ahead");
       expect(lowStop(down.touch, 0, model, format)).toMatchObject({ isAlways: true, isNowhere: true });
-      expect(tagState({ ...truckAnswer(null, null), heights: [null], report }, 0)).toBe("rubs");
+      expect(cardFacts({ ...truckAnswer(null, null), heights: [null], report }, 0, [])).toEqual({
+        state: "rubs",
+        mark: "rubs",
+      });
       const drawn = drawnMapOf(model, Budget.endless());
       expect(drawn.gap.both.every((gap) => Number.isNaN(gap) || gap < 0)).toBe(true);
       expect(drawn.lines.both.touch).toEqual([]);
       const pose = solvePose(model.frontEnd, 0, 0);
       if (!pose.ok) throw new TypeError("it stands as measured");
-      const { entry, part } = wheelDrawing(model, pose, "left", "front").gap!;
+      const { entry, part } = pictureFacts(model, pose, "left", null).mark!;
       expect([part, entry.gap < 0]).toEqual(["tie rod end", true]);
       expect(gapOverSteer(truck, 0).series[0]!.name).toBe("tie rod end");
     });
@@ -82,17 +85,20 @@ describe("a truck that cannot come down to a stance", () => {
     expect(facts).toMatchObject({ stands: false, height: { stop: "limit", at: 1.75 * 25.4 } });
     const words = 'can\'t come down to "aired out": the air spring stops it at 1 3/4 in of bump';
     expect(steerClause("low", facts, model, INCHES)).toBe(`"low" ${words}`);
-    expect(steerText(steering!, stop, model, INCHES)).toBe(words);
+    expect(steerText(turnFacts(steering!, stop, model, INCHES), model, INCHES)).toBe(words);
   });
 
   it("has no mark on the picture and no green card there", () => {
     const pose = solvePose(model.frontEnd, aired, 0);
     if (!pose.ok) throw new TypeError("the linkage reaches it");
     expect(canStand(model, aired, 0)).toBe(false);
-    expect(wheelDrawing(model, pose, "left", "front", null, canStand(model, aired, 0)).gap).toBeNull();
+    expect(pictureFacts(model, pose, "left", null)).toEqual({ stands: false, mark: null });
     const report = checkClearance(model);
     expect(report!.verdict).toBe("clear");
-    expect(tagState({ ...truckAnswer(null, null), heights: [stop], report }, 0)).toBe("barred");
+    expect(cardFacts({ ...truckAnswer(null, null), heights: [stop], report }, 0, [])).toEqual({
+      state: "barred",
+      mark: "close",
+    });
   });
 });
 
@@ -104,7 +110,7 @@ describe("a stop that is a limit", () => {
     expect(steerClauseOf('"a"', stop, INCHES)).toMatch(
       /^"a" steers to \d+°, where the steering stop is met; nothing/,
     );
-    expect(steerSheetText(stop)).toMatch(/^to \d+°, then the steering stop is met$/);
+    expect(steerSheetText(stop, true)).toMatch(/^to \d+° either way, where the steering stop is met$/);
   });
 });
 

@@ -1,9 +1,8 @@
+import { comparedText, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { readText } from "../../parts/plotNumbers.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import type { Answered } from "../../work/answerCache.ts";
 import type { FanStep } from "./fan.ts";
-import { NUMBERS } from "./numbers.ts";
 import { WorstCell } from "./WorstCell.tsx";
 
 export type FanTableProps = {
@@ -40,10 +39,11 @@ export function FanTable({ label, steps, checks, format, onKeep }: FanTableProps
           <tr key={step.text}>
             <th scope="row">{step.text}</th>
             <td>{checks[i] ? <WorstCell check={checks[i]} format={format} /> : "does not go together"}</td>
-            {numbers.map(({ name, measure, read }) => {
-              const value = step.truck && read(step.truck);
-              return <td key={name}>{value === null ? "–" : readText(value, measure, format)}</td>;
-            })}
+            {numbers.map((number) => (
+              <td key={number.name}>
+                {comparedText(step.truck && number.read(step.truck.model), number, format)}
+              </td>
+            ))}
             <td>
               {step.truck && (
                 <button

@@ -1,14 +1,11 @@
 import "./compare.css";
 import { useMemo, useState } from "react";
-import type { LengthFormat } from "../../../units/formatLength.ts";
+import { comparedText, differenceText, differs, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
-import { readText } from "../../parts/plotNumbers.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import { standingText } from "../../parts/standing.tsx";
-import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
-import { type ComparedNumber, differs, NUMBERS } from "./numbers.ts";
 import type { NamedTruck } from "./otherTrucks.ts";
 import { VariantHead } from "./VariantHead.tsx";
 import { WorstCell } from "./WorstCell.tsx";
@@ -27,10 +24,9 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
   const [name, setName] = useState("");
   const trucks = useMemo(() => columns.flatMap(({ truck }) => (truck ? [truck] : [])), [columns]);
   const checks = useAnswers("check", trucks);
-  const base = columns[0]?.truck ?? null;
   const rows = NUMBERS.map((number) => ({
     number,
-    values: columns.map(({ truck }) => truck && number.read(truck)),
+    values: columns.map(({ truck }) => truck && number.read(truck.model)),
   }));
   const standings = columns.map(({ truck }) => truck && standingText(truck, isAligned));
   const shown = rows.filter(({ values }, i) => i === 0 || differs(values));
@@ -78,8 +74,8 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
               <th scope="row">{number.name}</th>
               {values.map((value, i) => (
                 <td key={columns[i]?.variant ?? ""}>
-                  {numberText(value, number, format)}
-                  {i > 0 && <small>{differenceText(value, base, number, format)}</small>}
+                  {comparedText(value, number, format)}
+                  {i > 0 && <small> {differenceText(value, values[0] ?? null, number, format)}</small>}
                 </td>
               ))}
             </tr>
@@ -105,22 +101,4 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
       </form>
     </section>
   );
-}
-
-function numberText(value: number | null, { measure }: ComparedNumber, format: LengthFormat): string {
-  return value === null ? "–" : readText(value, measure, format);
-}
-
-function differenceText(
-  value: number | null,
-  base: Truck | null,
-  number: ComparedNumber,
-  format: LengthFormat,
-): string {
-  const first = base && number.read(base);
-  if (value === null || first === null || !differs([first, value])) return "";
-  const text = readText(value - first, number.measure, format);
-  // What reads as nothing is nothing.
-  if (/^−?0(\.0+)?(°| )/.test(text)) return "";
-  return ` (${value > first ? "+" : ""}${text})`;
 }

@@ -1,10 +1,8 @@
-import { answerState } from "../../../studies/doubts/doubt.ts";
-import { amountText } from "../../../studies/wording/amountText.ts";
-import { answerWord } from "../../../studies/wording/answerWords.ts";
-import { partWords } from "../../../studies/wording/nearestSurface.ts";
+import { worstFacts, worstFactsText } from "../../../studies/wording/gapTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { useDoubts } from "../../state/useDoubts.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
 import type { Answered } from "../../work/answerCache.ts";
 
 export type WorstCellProps = {
@@ -18,18 +16,14 @@ export function WorstCell({ check, format }: WorstCellProps) {
   if (check.answer === null)
     return check.failure === null ? <span aria-busy="true">checking…</span> : <>could not be checked</>;
   const { truck } = check.wish;
-  const { worst } = check.answer;
-  if (worst === null) return <>nothing is measured</>;
-  const state = answerState(check.answer, doubtsOf(truck));
+  const facts = worstFacts(check.answer, truck.model, doubtsOf(truck));
+  const { state, told } = facts;
+  const text = worstFactsText(facts, format);
+  if (told === null) return <>{text}</>;
   return (
     <span className={`worst-cell worst-${state}`}>
-      <StateMark word={state} />{" "}
-      <b>
-        {answerWord(state)}
-        {worst.gap < 0 ? " by" : state === "unfinished" ? ", so far" : ""}{" "}
-        {amountText(worst.gap, format, true)}
-      </b>
-      <small> {partWords(truck.model, worst.side, worst.part)}</small>
+      <StateMark word={state} /> <b>{keepTogether(text)}</b>
+      <small> {told.part}</small>
     </span>
   );
 }

@@ -1,11 +1,11 @@
 import type { Setup } from "../../../setup/types/types.ts";
 import { isPassed } from "../../../studies/limits/limitsPassed.ts";
+import { type LimitRow, limitMark, limitPlace, shareInHand } from "../../../studies/wording/limitRows.ts";
+import { leastMarginText, marginText, placeText } from "../../../studies/wording/limitTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { marginText } from "./leastText.ts";
-import { placeOf } from "./limitPlaces.ts";
-import type { LimitRow } from "./limitRows.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
 
 export type LimitItemProps = {
   row: LimitRow;
@@ -17,9 +17,8 @@ export type LimitItemProps = {
 export function LimitItem({ row, setup, format }: LimitItemProps) {
   const setPose = useWorkbench((s) => s.setPose);
   const { name, now, isAlike, overall } = row;
-  const place = overall && placeOf(overall, setup, format);
+  const place = overall && limitPlace(overall, format);
   const isAnywhere = overall !== null && isPassed(overall);
-  const word = row.isPassed ? "rubs" : isAnywhere ? "close" : "clear";
   const side = overall !== null && !row.isLeastAlike ? overall.side : null;
   return (
     <li>
@@ -29,24 +28,23 @@ export function LimitItem({ row, setup, format }: LimitItemProps) {
         disabled={place === null}
         onClick={() => place && setPose(place.travel, place.steer)}
       >
-        <StateMark word={word} />
+        <StateMark word={limitMark(row)} />
         <span className="limit-name">
           {name} {side && <span className="limit-side">{side}</span>}
-          <span className="limit-where">{place ? place.words : "over the range: working it out"}</span>
+          <span className="limit-where">
+            {place ? placeText(place, setup, format) : "over the range: working it out"}
+          </span>
         </span>
         <span className={`limit-amount${isAnywhere ? " limit-passed" : ""}`}>
           <span className="sr-only">least: </span>
-          {overall === null ? "…" : <Amount text={marginText(overall, format)} />}
+          {overall === null ? "…" : <Amount text={leastMarginText(overall, format)} />}
         </span>
         <span className={`limit-now${row.isPassed ? " limit-passed" : ""}`}>
           <span className="sr-only">now: </span>
           {now === null ? "out of reach" : <Amount text={marginText(now, format)} />}
           {now !== null && !isAlike && <span className="limit-side"> {now.side}</span>}
         </span>
-        <ShareBar
-          share={overall === null ? (now?.share ?? 0) : overall.margin / overall.range}
-          isPassed={isAnywhere}
-        />
+        <ShareBar share={shareInHand(row)} isPassed={isAnywhere} />
       </button>
     </li>
   );
@@ -58,7 +56,7 @@ function Amount({ text }: { text: string }) {
   if (amount.length === 0) return word;
   return (
     <>
-      <span className="limit-word">{word} by</span> {amount.join(" by ")}
+      <span className="limit-word">{word} by</span> {keepTogether(amount.join(" by "))}
     </>
   );
 }

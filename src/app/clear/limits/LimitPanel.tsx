@@ -1,18 +1,18 @@
 import "./limitPanel.css";
 import { useDeferredValue, useMemo, useState } from "react";
-import { KEPT } from "../../../studies/limits/frontEndLimit.ts";
-import { type LimitPose, type LimitsReport, limitMargins } from "../../../studies/limits/limitsOf.ts";
-import { isPassed, mayBePassed } from "../../../studies/limits/limitsPassed.ts";
+import { type LimitPose, limitMargins } from "../../../studies/limits/limitsOf.ts";
+import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
+import { limitRows, limitsState } from "../../../studies/wording/limitRows.ts";
+import { bindsText, limitsStateSentence } from "../../../studies/wording/limitTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { LimitItem } from "./LimitItem.tsx";
 import { LimitStances } from "./LimitStances.tsx";
-import { leastText } from "./leastText.ts";
-import { limitRows } from "./limitRows.ts";
 import { NotChecked } from "./NotChecked.tsx";
 
 export type LimitPanelProps = {
@@ -63,14 +63,15 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
   const shown = useDeferredValue(pose);
   const rows = useMemo(() => limitRows(shown, report?.overall ?? null), [shown, report]);
   const [isWhole, setWhole] = useState(false);
-  const passed = report ? report.overall.filter(isPassed).length : 0;
   return (
     <section className="limits" aria-label="Limits" aria-busy={isFirst}>
       {report === null && failure !== null && (
         <p role="alert">The limits over the range could not be worked out: {failure}</p>
       )}
       <p className="fold-fine" role="status">
-        {isFirst ? "Working out all travel and both locks…" : report && passed === 0 && keptSentence(report)}
+        {isFirst
+          ? "Working out all travel and both locks…"
+          : report && limitsStateSentence(limitsState(report))}
       </p>
       {limits && <CutShort study="limits" of={[limits]} />}
       <div className="limit-head" aria-hidden="true">
@@ -98,14 +99,8 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
   );
 }
 
-function keptSentence({ overall }: LimitsReport): string {
-  return overall.some(mayBePassed)
-    ? "Not finished: no limit was found passed so far."
-    : "Every limit given is kept over all travel and both locks.";
-}
-
 function firstText(pose: LimitPose, format: LengthFormat) {
   if (!pose.ok) return "out of reach";
-  const isBeyond = pose.margins.some(({ margin }) => margin < -KEPT);
-  return <span className={isBeyond ? "fold-passed" : ""}>{leastText(pose.margins, format)}</span>;
+  const isBeyond = limitsPastAt(pose).length > 0;
+  return <span className={isBeyond ? "fold-passed" : ""}>{keepTogether(bindsText(pose, format))}</span>;
 }

@@ -1,9 +1,9 @@
-import type { BindsFirst, LimitStance } from "../../../studies/limits/limitsOf.ts";
+import type { LimitStance } from "../../../studies/limits/limitsOf.ts";
+import { bindsText, firstMetText } from "../../../studies/wording/limitTexts.ts";
 import { lockText } from "../../../studies/wording/poseText.ts";
-import { borderText } from "../../../studies/wording/stopTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { leastText } from "./leastText.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
 
 export type LimitStancesProps = {
   stances: readonly LimitStance[];
@@ -26,10 +26,7 @@ export function LimitStances({ stances, format }: LimitStancesProps) {
                   <button type="button" className="fold-link" onClick={() => setPose(travel, pose.steer)}>
                     {lockText(pose.steer)}
                   </button>
-                  :{" "}
-                  {pose.ok
-                    ? leastText(pose.margins, format)
-                    : `out of reach of the ${pose.side} ${pose.joint}`}
+                  : {keepTogether(bindsText(pose, format))}
                 </li>
               ))}
             </ul>
@@ -39,17 +36,4 @@ export function LimitStances({ stances, format }: LimitStancesProps) {
       </ul>
     </>
   );
-}
-
-/** What is met first on the four ways from a stance; ways on which nothing is met are not told. */
-function firstMetText(first: BindsFirst, travel: number, format: LengthFormat): string {
-  const ways = [
-    ["going lower", first.bump, "travel"],
-    ["going higher", first.droop, "travel"],
-    ["steering left", first.left, "steer"],
-    ["steering right", first.right, "steer"],
-  ] as const;
-  const met = ways.filter(([, border]) => border.stop !== "end");
-  if (met.length === 0) return "From here nothing is met up to the ends of travel and both locks.";
-  return `Met first from here: ${met.map(([way, border, along]) => `${way}, ${borderText(border, along, along === "travel" ? travel : 0, format)}`).join("; ")}.`;
 }

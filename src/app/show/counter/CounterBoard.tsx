@@ -1,4 +1,5 @@
 import "./counter.css";
+import { aboveTitle, frontTitle, gapNote } from "../../../studies/wording/pictureTexts.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
@@ -7,14 +8,14 @@ import { comparisonSentences, toldOf } from "./comparisonSentences.ts";
 import { counter } from "./counterStore.ts";
 import { HubFaceSlider } from "./HubFaceSlider.tsx";
 import { picturesOf } from "./pictures.ts";
-import { aboveTitle, frontTitle, gapNote } from "./pictureTitles.ts";
 import type { Comparison } from "./useComparison.ts";
 import { VariantChoices } from "./VariantChoices.tsx";
 import { VerdictTag } from "./VerdictTag.tsx";
 
 /** Pictures, plain words, and one thing to try. */
 export function CounterBoard({ comparison }: { comparison: Comparison }) {
-  const { stances, travel, format, trouble, slider } = comparison;
+  const { stances, travel, format, trouble, slider, first, second } = comparison;
+  const model = (first ?? second)?.truck.model ?? null;
   const { front, above, telling } = picturesOf(comparison);
   const sentences = comparisonSentences(comparison);
   const told = toldOf(comparison);
@@ -43,12 +44,12 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
       </div>
       <div className="counter-pictures">
         <CounterFigure
-          {...{ view: "front", content: front, title: frontTitle(comparison), format, slack }}
-          note={`A solid, B dashed; below, their hub faces. ${gapNote(front)}`}
+          {...{ view: "front", content: front, title: frontTitle(travel, model, format), format, slack }}
+          note={`A solid, B dashed; below, their hub faces. ${gapNote(front.pictured)}`}
         />
         <CounterFigure
-          {...{ view: "above", content: above, title: aboveTitle(telling, comparison), format, slack }}
-          note={`The front of the truck is at the foot. ${gapNote(above)}`}
+          {...{ view: "above", content: above, title: aboveTitle(telling, travel, model), format, slack }}
+          note={`The front of the truck is at the foot. ${gapNote(above.pictured)}`}
         />
       </div>
       <HubFaceSlider comparison={comparison} />

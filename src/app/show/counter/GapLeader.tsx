@@ -1,5 +1,5 @@
-import type { GapWord } from "../../../studies/wording/gapWord.ts";
-import type { GapLabel } from "./gapLabel.ts";
+import type { GapWord } from "../../../studies/wording/gapTexts.ts";
+import type { GapLabel } from "../../../studies/wording/pictureTexts.ts";
 import { pathOf } from "./pathOf.ts";
 import type { DrawnGap, SheetPoint } from "./wheelDrawing.ts";
 

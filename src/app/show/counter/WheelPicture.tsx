@@ -1,23 +1,22 @@
 import "./wheelPicture.css";
 import { useId } from "react";
 import { lengthText } from "../../../studies/wording/lengthText.ts";
+import type { PictureFacts } from "../../../studies/wording/pictureFacts.ts";
+import { gapLabel, pictureWords } from "../../../studies/wording/pictureTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { BodyLine } from "./bodyDrawing.ts";
 import { drawingFrame } from "./drawingFrame.ts";
 import { GapLeader } from "./GapLeader.tsx";
-import { type GapLabel, gapLabel } from "./gapLabel.ts";
 import { HubFaceDimension } from "./HubFaceDimension.tsx";
 import { KnuckleLines } from "./KnuckleLines.tsx";
 import { pathOf } from "./pathOf.ts";
 import type { DrawingView, WheelDrawing } from "./wheelDrawing.ts";
 
 /** One of the trucks on a picture. */
-export interface Pictured {
+export interface Pictured extends PictureFacts {
   readonly letter: "A" | "B";
   readonly name: string;
   readonly drawing: WheelDrawing;
-  /** It can come to the pose drawn: reach and limits let it. */
-  readonly stands: boolean;
   /** mm. */
   readonly hubFace: number;
   /** mm. */
@@ -56,8 +55,8 @@ export function WheelPicture({ view, title, pictured, body, width, format, slack
   );
   const { perPx, left, top, right, bottom } = frame;
   const [first] = pictured;
-  const labels = pictured.map(({ drawing, allowance }) =>
-    drawing.gap ? gapLabel(drawing.gap.entry.gap, allowance, format) : null,
+  const labels = pictured.map(({ mark, allowance }) =>
+    mark ? gapLabel(mark.entry.gap, allowance, format) : null,
   );
   const firstV = pictured[0]?.drawing.gap?.onPart[1] ?? top;
   const labelTop = Math.max(top + 26 * perPx, Math.min(firstV, bottom - 3 * LABEL_STEP * perPx));
@@ -66,7 +65,7 @@ export function WheelPicture({ view, title, pictured, body, width, format, slack
       className="wheel-picture"
       viewBox={`${left} ${top} ${right - left} ${bottom - top}`}
       role="img"
-      aria-label={`${title}. ${pictured.map((one, i) => spoken(one, labels[i], format)).join(" ")}`}
+      aria-label={`${title}. ${pictured.map((one) => pictureWords(one, format)).join(" ")}`}
       style={{ fontSize: FONT * perPx }}
     >
       <defs>
@@ -137,15 +136,4 @@ export function WheelPicture({ view, title, pictured, body, width, format, slack
 
 function bodyClass({ thickness, isClosed }: BodyLine): string {
   return thickness > 0 ? "wheel-body-path" : isClosed ? "wheel-body" : "wheel-body-edge";
-}
-
-function spoken(
-  { letter, name, drawing, hubFace, stands }: Pictured,
-  label: GapLabel | null | undefined,
-  format: LengthFormat,
-) {
-  const nearest =
-    label && drawing.gap ? `; ${drawing.gap.part}: ${label.said} ${label.amount}`.trimEnd() : "";
-  const at = stands ? nearest : "; cannot come to this pose, so nothing is marked";
-  return `${letter}, ${name}: hub face ${lengthText(hubFace, format)}${at}.`;
 }

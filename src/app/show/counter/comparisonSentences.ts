@@ -9,8 +9,8 @@ import {
   steeringFacts,
   steerSentence,
 } from "../../../studies/wording/comparisonWords.ts";
+import type { TruckAnswer } from "../../../studies/wording/counterFacts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { TruckAnswer } from "./truckAnswer.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
 
 /** What is said of a comparison, in order; null = not known yet. */

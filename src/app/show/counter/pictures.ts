@@ -1,8 +1,12 @@
 import { canStand } from "../../../studies/limits/heightWay.ts";
+import {
+  nearestBodyGap,
+  pictureFacts,
+  type TellingPose,
+  tellingPose,
+} from "../../../studies/wording/pictureFacts.ts";
 import { solvePose } from "../../../suspension/solvePose.ts";
 import { type BodyLine, bodyDrawing } from "./bodyDrawing.ts";
-import { nearestBodyGap } from "./nearestBodyGap.ts";
-import { type TellingPose, tellingPose } from "./tellingPose.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
 import type { Pictured } from "./WheelPicture.tsx";
 import { type DrawingView, wheelDrawing } from "./wheelDrawing.ts";
@@ -48,22 +52,20 @@ function contentOf(
     const pose = solvePose(model.frontEnd, travel, steer);
     if (!pose.ok) continue;
     // A truck that cannot come to this pose is drawn where it would be, and nothing is marked on it.
-    const stands = canStand(model, travel, steer);
-    const drawing = wheelDrawing(
+    const { stands, mark } = pictureFacts(
       model,
       pose,
       side,
-      view,
-      view === "above" && touches ? touches.name : null,
-      stands,
+      view === "above" ? (touches?.name ?? null) : null,
     );
+    const drawing = wheelDrawing(model, pose, side, view, mark);
     if (pictured.length === 0) {
       const nearest = nearestBodyGap(model, pose, side)?.point;
       const cut = view === "front" ? pose[side].wheelCenter[0] : (nearest?.[2] ?? pose[side].wheelCenter[2]);
       body = bodyDrawing(model, side, view, cut);
     }
     const { allowance, knuckle } = setup;
-    pictured.push({ letter, name, drawing, stands, hubFace: knuckle.hubFace, allowance });
+    pictured.push({ letter, name, drawing, stands, mark, hubFace: knuckle.hubFace, allowance });
   }
   return { pictured, body };
 }

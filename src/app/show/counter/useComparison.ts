@@ -4,6 +4,7 @@ import { variantNames } from "../../../setup/editing/resolveShown.ts";
 import { formatIssue } from "../../../setup/reading/formatIssue.ts";
 import type { Result } from "../../../setup/types/types.ts";
 import type { Doubt } from "../../../studies/doubts/doubt.ts";
+import type { TruckAnswer } from "../../../studies/wording/counterFacts.ts";
 import { lengthText } from "../../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { standingText } from "../../parts/standing.tsx";
@@ -14,7 +15,7 @@ import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { chosenPair, counter } from "./counterStore.ts";
-import { type TruckAnswer, truckAnswer } from "./truckAnswer.ts";
+import { truckAnswer } from "./truckAnswer.ts";
 import { type HubFaceRange, hubFaceRange, withHubFace } from "./whatIf.ts";
 
 /** One of the two trucks compared. */

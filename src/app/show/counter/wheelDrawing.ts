@@ -1,11 +1,9 @@
 import { convexHull } from "../../../gaps/ring/convexPieces.ts";
 import { addScaled, cross, dot, normalize, type Vec3 } from "../../../geometry/vec.ts";
 import type { Model } from "../../../studies/model/model.ts";
-import { type GapEntry, gapsAt } from "../../../studies/reports/gapsAt.ts";
-import { partWords } from "../../../studies/wording/nearestSurface.ts";
+import type { PictureMark } from "../../../studies/wording/pictureFacts.ts";
 import type { Side } from "../../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../../suspension/solvePose.ts";
-import { nearestBodyGap } from "./nearestBodyGap.ts";
 
 /** From the front, or from above with the truck's front at the foot of the sheet, as it hangs over the front view. */
 export type DrawingView = "front" | "above";
@@ -34,10 +32,7 @@ export interface WheelDrawing {
 }
 
 /** A gap with its two ends on the sheet. */
-export interface DrawnGap {
-  readonly entry: GapEntry;
-  /** What a sentence calls the part. */
-  readonly part: string;
+export interface DrawnGap extends PictureMark {
   readonly onPart: SheetPoint;
   readonly onRing: SheetPoint;
 }
@@ -54,16 +49,14 @@ const HUB_FACE_HALF = 70;
 
 /**
  * Draws one side's wheel at a pose. Costs a hull of some thousand points.
- * @param part the pair whose gap is marked; null, or one that side does not have = what rides with the wheel and rubs,
- * else the nearest body part. @param isMarked false = no gap is marked: the truck cannot come to this pose
+ * @param mark the gap that is marked, of that side at that pose; null = none
  */
 export function wheelDrawing(
   model: Model,
   pose: SolvedPose,
   side: Side,
   view: DrawingView,
-  part: string | null = null,
-  isMarked = true,
+  mark: PictureMark | null = null,
 ): WheelDrawing {
   const { wheelCenter, wheelAxis, hubFace, upperBallJoint, lowerBallJoint, contactPatch } = pose[side];
   const put = sheetOf(view, side);
@@ -76,7 +69,6 @@ export function wheelDrawing(
   };
   const circle = (x: number, r: number) =>
     Array.from({ length: SIDES_OF_CIRCLE }, (_, k) => at(x, r, (2 * Math.PI * k) / SIDES_OF_CIRCLE));
-  const marked = isMarked ? markedGap(model, pose, side, part) : null;
   const { outline } = model.ring;
   const { profile } = model.tire;
   const end = profile.length;
@@ -90,19 +82,8 @@ export function wheelDrawing(
     hubFace: put(hubFace),
     hubFaceLine: [put(addScaled(hubFace, up, HUB_FACE_HALF)), put(addScaled(hubFace, up, -HUB_FACE_HALF))],
     contactPatch: put(contactPatch),
-    gap: marked && {
-      entry: marked,
-      part: partWords(model, side, marked.part),
-      onPart: put(marked.point),
-      onRing: put(marked.onRing),
-    },
+    gap: mark && { ...mark, onPart: put(mark.entry.point), onRing: put(mark.entry.onRing) },
   };
-}
-
-function markedGap(model: Model, pose: SolvedPose, side: Side, part: string | null): GapEntry | null {
-  const gaps = gapsAt(model, pose).filter((entry) => entry.side === side);
-  const always = gaps.filter(({ together, gap }) => together && gap < 0).sort((a, b) => a.gap - b.gap);
-  return always[0] ?? gaps.find((entry) => entry.part === part) ?? nearestBodyGap(model, pose, side);
 }
 
 /** The part of a direction square to a unit axis, of length 1. */

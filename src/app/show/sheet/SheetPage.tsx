@@ -1,6 +1,7 @@
 import { useMemo, useRef } from "react";
 import { answerState } from "../../../studies/doubts/doubt.ts";
 import { answerSentence } from "../../../studies/wording/answerWords.ts";
+import { aboveTitle, frontTitle, gapNote } from "../../../studies/wording/pictureTexts.ts";
 import { verdictSentence } from "../../../studies/wording/verdictSentence.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Cautions } from "../../parts/Cautions.tsx";
@@ -10,7 +11,6 @@ import { keepTogether } from "../../words/keepTogether.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { nameWords } from "../counter/nameWords.ts";
 import { picturesOf } from "../counter/pictures.ts";
-import { aboveTitle, frontTitle, gapNote } from "../counter/pictureTitles.ts";
 import type { Comparison, Contender } from "../counter/useComparison.ts";
 import { WheelPicture } from "../counter/WheelPicture.tsx";
 import { SheetTable } from "./SheetTable.tsx";
@@ -26,7 +26,8 @@ const PICTURE_WIDTH = 250;
 
 /** The one page a customer takes along: who, when, pictures, answers, numbers, cautions. */
 export function SheetPage({ comparison }: SheetPageProps) {
-  const { format } = comparison;
+  const { format, travel, first, second } = comparison;
+  const model = (first ?? second)?.truck.model ?? null;
   const { shop, customer, truck, logo } = useSheetFields();
   const { front, above, telling } = useMemo(() => picturesOf(comparison), [comparison]);
   const page = useRef<HTMLElement>(null);
@@ -65,14 +66,14 @@ export function SheetPage({ comparison }: SheetPageProps) {
       <div className="sheet-pictures">
         {(
           [
-            ["front", front, frontTitle(comparison)],
-            ["above", above, aboveTitle(telling, comparison)],
+            ["front", front, frontTitle(travel, model, format)],
+            ["above", above, aboveTitle(telling, travel, model)],
           ] as const
         ).map(([view, { pictured, body }, title]) => (
           <figure key={view}>
             <WheelPicture {...{ view, title, pictured, body, format }} width={PICTURE_WIDTH} />
             <figcaption>
-              {title} {gapNote({ pictured, body })}
+              {title} {gapNote(pictured)}
             </figcaption>
           </figure>
         ))}

@@ -1,8 +1,8 @@
+import { sheetRows } from "../../../studies/wording/sheetRows.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
 import type { Contender, NamedTravel } from "../counter/useComparison.ts";
-import { sheetRows } from "./sheetRows.ts";
 
 export type SheetTableProps = {
   told: readonly Contender[];

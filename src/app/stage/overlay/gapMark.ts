@@ -1,4 +1,4 @@
-import type { GapWord } from "../../../studies/wording/gapWord.ts";
+import type { GapWord } from "../../../studies/wording/gapTexts.ts";
 import { svgElement } from "./svgElement.ts";
 
 /** A point on the picture, CSS pixels from its top left. */

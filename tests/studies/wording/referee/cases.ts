@@ -63,3 +63,13 @@ export function randomTrucks(count: number, seed: number): { readonly who: strin
   }
   return found;
 }
+
+/** Poses all over the range, as a share of the travel and a steer; the corners first. */
+export function spread(count: number, seed: number): (readonly [travelShare: number, steer: number])[] {
+  const next = numbersFrom(seed);
+  const corners = [0, 1].flatMap((share) => [-1, 1].map((steer) => [share, steer] as const));
+  return [
+    ...corners,
+    ...Array.from({ length: count - corners.length }, () => [next(), 2 * next() - 1] as const),
+  ];
+}

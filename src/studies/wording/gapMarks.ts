@@ -1,17 +1,17 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { CheckEntry } from "../../studies/reports/check.ts";
-import type { GapEntry } from "../../studies/reports/gapsAt.ts";
-import { type GapWord, gapWord } from "../../studies/wording/gapWord.ts";
-import { markText } from "../../studies/wording/markText.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { isSamePart } from "../state/viewActions.ts";
-import type { PartOnSide } from "../state/workbenchState.ts";
+import type { CheckEntry } from "../reports/check.ts";
+import { type GapEntry, isSamePart, type PartOnSide } from "../reports/gapsAt.ts";
+import { type GapWord, gapWord, markText } from "./gapTexts.ts";
+import { isUnproven } from "./verdictFacts.ts";
 
 /** A gap to be marked on the picture. */
 export interface MarkedGap {
   readonly kind: "now" | "worst" | "elsewhere";
   readonly word: GapWord;
   readonly text: string;
+  /** mm. */
+  readonly gap: number;
   readonly onPart: Vec3;
   readonly onRing: Vec3;
 }
@@ -30,9 +30,9 @@ export function gapMarks(
 ): MarkedGap[] {
   const marks: MarkedGap[] = [];
   if (worst && !isWorstPose) {
-    const word = gapWord(worst.gap, allowance);
-    const text = `worst: ${markText(worst.gap, word, format)}`;
-    marks.push({ kind: "elsewhere", word, text, onPart: worst.point, onRing: worst.point });
+    const word = worst.verdict;
+    const text = `worst: ${markText(worst.gap, word, format, isUnproven(worst, allowance))}`;
+    marks.push({ kind: "elsewhere", word, text, gap: worst.gap, onPart: worst.point, onRing: worst.point });
   }
   for (const entry of gaps) {
     const word = gapWord(entry.gap, allowance);
@@ -44,6 +44,7 @@ export function gapMarks(
       kind: isWorst ? "worst" : "now",
       word,
       text,
+      gap: entry.gap,
       onPart: entry.point,
       onRing: entry.onRing,
     };

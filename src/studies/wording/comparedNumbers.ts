@@ -1,0 +1,92 @@
+import { type SidePose, solvePose } from "../../suspension/solvePose.ts";
+import { formatAngle } from "../../units/angle.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { Model } from "../model/model.ts";
+import { readsAlike } from "./alike.ts";
+import { lengthText } from "./lengthText.ts";
+import { withMinus } from "./withMinus.ts";
+
+/** A number of a truck that variants are compared by; mm or rad. null = it has none. */
+export interface ComparedNumber {
+  readonly name: string;
+  readonly measure: "length" | "angle";
+  readonly read: (model: Model) => number | null;
+}
+
+const knuckle = (
+  name: string,
+  measure: ComparedNumber["measure"],
+  key: "hubFace" | "span" | "pinHeight" | "pinLead" | "pinAngle",
+): ComparedNumber => ({ name, measure, read: ({ setup }) => setup.knuckle[key] });
+
+const atRest = (
+  name: string,
+  measure: ComparedNumber["measure"],
+  read: (side: SidePose) => number,
+): ComparedNumber => ({
+  name,
+  measure,
+  read: ({ frontEnd }) => {
+    const pose = solvePose(frontEnd, 0, 0);
+    return pose.ok ? read(pose.left) : null;
+  },
+});
+
+/** What is compared: what was chosen, then what follows from it at the height as measured, wheels straight ahead. */
+export const NUMBERS: readonly ComparedNumber[] = [
+  knuckle("Hub face", "length", "hubFace"),
+  knuckle("Pin height", "length", "pinHeight"),
+  knuckle("Pin angle", "angle", "pinAngle"),
+  knuckle("Pin lead", "length", "pinLead"),
+  knuckle("Ball joint span", "length", "span"),
+  { name: "Wheel offset", measure: "length", read: ({ setup }) => setup.wheel.offset },
+  { name: "Rim width", measure: "length", read: ({ setup }) => setup.wheel.rimWidth },
+  { name: "Tire radius", measure: "length", read: ({ ring }) => ring.freeRadius },
+  atRest("Half track", "length", (side) => Math.abs(side.contactPatch[1])),
+  atRest("Wheel center above the floor as measured", "length", (side) => side.wheelCenter[2]),
+  atRest("Camber", "angle", (side) => side.camber),
+  atRest("Caster", "angle", (side) => side.caster),
+  atRest("Kingpin inclination", "angle", (side) => side.kingpinInclination),
+  atRest("Toe", "angle", (side) => side.toe),
+  atRest("Scrub radius", "length", (side) => side.scrubRadius),
+  atRest("Mechanical trail", "length", (side) => side.mechanicalTrail),
+];
+
+/** Whether any of the values differs from the first. */
+export function differs(values: readonly (number | null)[]): boolean {
+  const [first] = values;
+  return values.some(
+    (value) =>
+      (value === null) !== (first === null || first === undefined) ||
+      (value !== null && first != null && !readsAlike(value, first)),
+  );
+}
+
+/** A number as it stands in its cell; a dash where there is none. */
+export function comparedText(
+  value: number | null,
+  { measure }: Pick<ComparedNumber, "measure">,
+  format: LengthFormat,
+): string {
+  if (value === null) return "–";
+  switch (measure) {
+    case "angle":
+      return withMinus(formatAngle(value, 2));
+    case "length":
+      return lengthText(value, format);
+  }
+}
+
+/** How much it differs from the first truck's: `(+1/2 in)`; "" where both read the same, or one of them has none. */
+export function differenceText(
+  value: number | null,
+  first: number | null,
+  number: Pick<ComparedNumber, "measure">,
+  format: LengthFormat,
+): string {
+  if (value === null || first === null || !differs([first, value])) return "";
+  const text = comparedText(value - first, number, format);
+  // What reads as nothing is nothing.
+  if (/^−?0(\.0+)?(°| )/.test(text)) return "";
+  return `(${value > first ? "+" : ""}${text})`;
+}

@@ -1,0 +1,68 @@
+import type { CheckEntry, CheckReport } from "../reports/check.ts";
+import type { GapEntry } from "../reports/gapsAt.ts";
+import { isFoundAlike } from "./alike.ts";
+import { type GapWord, gapWord } from "./gapTexts.ts";
+import { compareEntries, isUnproven } from "./verdictFacts.ts";
+
+/** One part in the list of answers: its worst gap of all, and its gap at the pose shown. */
+export interface PartRow {
+  readonly part: string;
+  /** The nearer side at the pose shown; null where the pose is out of reach. */
+  readonly now: GapEntry | null;
+  /** The side to tell of over the whole range, see `compareEntries`; null while that is being worked out. */
+  readonly worst: CheckEntry | null;
+  /** Both sides' worst gaps are alike, or there is one side only to tell of. */
+  readonly isAlike: boolean;
+}
+
+/** A row a part, the worst first; by the gap now as long as the worst are not known. */
+export function partRows(gaps: readonly GapEntry[], report: CheckReport | null): PartRow[] {
+  const rows = new Map<string, { now: GapEntry | null; worst: CheckEntry | null; isAlike: boolean }>();
+  const rowOf = (part: string) => {
+    const known = rows.get(part);
+    if (known) return known;
+    const made = { now: null, worst: null, isAlike: true };
+    rows.set(part, made);
+    return made as { now: GapEntry | null; worst: CheckEntry | null; isAlike: boolean };
+  };
+  for (const entry of gaps) {
+    const row = rowOf(entry.part);
+    if (row.now === null || entry.gap < row.now.gap) row.now = entry;
+  }
+  for (const entry of report?.parts ?? []) {
+    const row = rowOf(entry.part);
+    const { worst } = row;
+    if (worst !== null && !(worst.verdict === entry.verdict && isFoundAlike(worst.gap, entry.gap, "length")))
+      row.isAlike = false;
+    if (worst === null || compareEntries(entry, worst) < 0) row.worst = entry;
+  }
+  return [...rows].map(([part, row]) => ({ part, ...row })).sort(compareRows);
+}
+
+function compareRows(a: PartRow, b: PartRow): number {
+  if (a.worst !== null && b.worst !== null) return compareEntries(a.worst, b.worst);
+  return nearest(a) - nearest(b);
+}
+
+function nearest({ worst, now }: PartRow): number {
+  return worst?.gap ?? now?.gap ?? Number.POSITIVE_INFINITY;
+}
+
+/** What a row is marked with, and tells first. */
+export interface PartMark {
+  readonly word: GapWord;
+  /** Close for want of proof alone: no gap below the allowance was found. */
+  readonly isOpen: boolean;
+  /** mm. */
+  readonly gap: number;
+  readonly side: GapEntry["side"];
+}
+
+/** Its worst gap as the check proved it, else its gap now; null where there is neither. */
+export function partMark({ worst, now }: PartRow, allowance: number): PartMark | null {
+  if (worst !== null) {
+    const { verdict, gap, side } = worst;
+    return { word: verdict, isOpen: isUnproven(worst, allowance), gap, side };
+  }
+  return now && { word: gapWord(now.gap, allowance), isOpen: false, gap: now.gap, side: now.side };
+}
