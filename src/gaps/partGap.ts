@@ -32,7 +32,7 @@ export function partGapTo(
   coarse = 0,
 ): number {
   if (part.tree !== undefined)
-    return meshGapTo(out, at, shape, wheel, wheelAt, { tree: part.tree }, beat, part.hint);
+    return meshGapTo(out, at, shape, wheel, wheelAt, { tree: part.tree }, beat, part.hint, coarse);
   let best = beat;
   if (part.skeleton !== null) {
     const settled = skeletonGapTo(out, at, shape, wheel, wheelAt, part.skeleton, beat);

@@ -29,6 +29,7 @@ export function meshHint(): MeshHint {
  * shows nothing below the best gap so far; proofs in `public/docs/certified-gaps.md`. Allocates nothing.
  *
  * @param hint a triangle to begin with; the triangle found is left in it. Any hint gives the same gap.
+ * @param coarse mm: a triangle in the ring or in the barrel's hole may be told by this much too large.
  * @returns the gap, or `beat` when none is below it (nothing is filled then).
  */
 export function meshGapTo(
@@ -40,12 +41,13 @@ export function meshGapTo(
   { tree }: { readonly tree: TriangleTree },
   beat = Number.POSITIVE_INFINITY,
   hint: MeshHint | null = null,
+  coarse = 0,
 ): number {
   const { corners, boxes, links } = tree;
   let best = beat;
   if (hint !== null && hint[0]! >= 0 && hint[0]! < tree.count)
-    best = triangleGap(out, at, shape, wheel, wheelAt, corners, hint[0]! * TRIANGLE_ROW, best);
-  let least = best - slackAt(best);
+    best = triangleGap(out, at, shape, wheel, wheelAt, corners, hint[0]! * TRIANGLE_ROW, best, coarse);
+  let least = best - slackAt(best) - coarse;
   waiting[0] = 0;
   bounds[0] = nodeBound(shape, wheel, wheelAt, boxes, 0, least);
   let depth = 1;
@@ -58,10 +60,10 @@ export function meshGapTo(
     const size = links[2 * node + 1]!;
     if (size > 0) {
       for (let i = first; i < first + size; i++) {
-        const gap = triangleGap(out, at, shape, wheel, wheelAt, corners, i * TRIANGLE_ROW, best);
+        const gap = triangleGap(out, at, shape, wheel, wheelAt, corners, i * TRIANGLE_ROW, best, coarse);
         if (!(gap < best)) continue;
         best = gap;
-        least = best - slackAt(best);
+        least = best - slackAt(best) - coarse;
         if (hint !== null) hint[0] = i;
       }
       continue;
@@ -89,13 +91,14 @@ function triangleGap(
   corners: Float64Array,
   triangleAt: number,
   beat: number,
+  coarse: number,
 ): number {
   const { crown } = shape;
   const d = triangleOnCrown(place, crown, wheel, wheelAt, corners, triangleAt, beat, crown.count >> 1);
   if (!(d < beat)) return beat;
   // Nearest to a place of the crown that is none of the ring's, or inside: convexity does not settle it.
   if (!(d > 0) || !isReal(crown, place[SEEN.edge]!))
-    return triangleByCells(out, at, shape, wheel, wheelAt, corners, triangleAt, beat);
+    return triangleByCells(out, at, shape, wheel, wheelAt, corners, triangleAt, beat, coarse);
   out[at] = d;
   for (let axis = 0; axis < 3; axis++) {
     out[at + GAP.point + axis] = place[axis]!;

@@ -45,6 +45,8 @@ export class LimitCell implements CellMotion {
   travelLow = 0;
   travelHigh = 0;
   displaced = false;
+  /** Of a displaced cell: what to halve so that the turn told falls most. */
+  loosest: "arm" | "steer" = "arm";
   readonly place: LimitPlace;
   readonly side: SideModel;
   private readonly steering: Steering;
@@ -167,6 +169,8 @@ export class LimitCell implements CellMotion {
     motion[MOTION.armTurnOff] = border.turn / armHalf;
     motion[MOTION.armTurnMost] = border.turn / armHalf;
     this.displaced = true;
+    // At the end of reach the arm's range counts by its root: halved evenly, cells would be far too narrow in steer.
+    this.loosest = border.turn > 2 * border.steerTurn ? "arm" : "steer";
     return true;
   }
 

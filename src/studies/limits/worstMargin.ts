@@ -76,17 +76,23 @@ export function worstMargin(
     let key = Number.NEGATIVE_INFINITY;
     // Across the input that narrows the bound more; while nothing is bounded, across the longer one.
     let acrossArm = armHalf / arms >= 0.5 * steerHalf;
-    if (state === CellState.Bounded) {
+    if (state === CellState.Bounded || cell.boundAtBorder()) {
       const margin = cell.margin(limit);
-      take(margin, at);
+      // At the border of reach it is no pose's, though it bounds them all.
+      if (state === CellState.Bounded) take(margin, at);
       const spread = cell.spreadOf(limit);
       const [byArm, bySteer] = [spread[0]!, spread[1]!];
       key = margin - byArm - bySteer;
-      if (Number.isFinite(key)) acrossArm = byArm >= bySteer;
-    } else if (armHalf <= BORDER_SHARE * arms && steerHalf <= BORDER_SHARE) {
+      if (state !== CellState.Bounded)
+        acrossArm = steerHalf <= BORDER_SHARE || (cell.loosest === "arm" && armHalf > BORDER_SHARE * arms);
+      else if (Number.isFinite(key)) acrossArm = byArm >= bySteer;
+    }
+    if (state !== CellState.Bounded) {
       if (cell.put(arm, at) === PoseStatus.Ok) take(cell.margin(limit), at);
-      atBorder = true;
-      return;
+      if (armHalf <= BORDER_SHARE * arms && steerHalf <= BORDER_SHARE) {
+        atBorder = true;
+        return;
+      }
     }
     heap.push(key, cells.length / CELL);
     cells.push(arm, armHalf, at, steerHalf, acrossArm ? 1 : 0);

@@ -8,3 +8,14 @@ const DEEP_TOLERANCE = 2;
 export function toleranceAt(gap: number, asked: number): number {
   return gap < -DEEP ? Math.max(asked, DEEP_TOLERANCE) : asked;
 }
+
+/** mm. A pose is offered by a gap this near the true one: the answer's own is looked at again… */
+const OFFER_COARSE = 0.001;
+
+/** mm. …and a deep one no nearer than a share of what it may be off by. */
+const DEEP_COARSE = 0.1;
+
+/** mm. How much too large a gap may be told by which a pose is offered. @param best the least found so far */
+export function coarseAt(best: number): number {
+  return best < -DEEP ? DEEP_COARSE : OFFER_COARSE;
+}

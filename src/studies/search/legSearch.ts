@@ -340,7 +340,9 @@ export class LegSearch {
     }
     if (this.isFine(armHalf, steerHalf, FINEST_SHARE)) return false;
     const cut = cutOf(fan, bound);
-    this.keep(node, cut === Cut.Leg ? cut : this.widerCut(armHalf, steerHalf), bound);
+    // At the end of reach the arm's range counts by its root: cut evenly, cells were thousands of times too narrow in steer.
+    const across = border.turn > 2 * border.steerTurn ? Cut.Arm : Cut.Steer;
+    this.keep(node, cut === Cut.Leg ? cut : across, bound);
     return true;
   }
 

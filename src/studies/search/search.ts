@@ -3,7 +3,7 @@ import { CELL, CELL_ROW, cellReach } from "../../gaps/cells/cells.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { borderCut, borderWay, leverTo, movesEvenly } from "./borderWay.ts";
-import { toleranceAt } from "./deepTolerance.ts";
+import { coarseAt, toleranceAt } from "./deepTolerance.ts";
 import { Frontier } from "./frontier.ts";
 import { Cut, NO_TREE, NODE, NODE_ROW, WHOLE } from "./nodes.ts";
 import type { PartAtPose } from "./partAtPose.ts";
@@ -27,9 +27,6 @@ const WHOLE_COST = 20;
 /** Microseconds, about: a bound; a gap of the whole part, which a solid pressed deep makes long. */
 const BOUND_WORK = 2;
 const WHOLE_WORK = 500;
-
-/** mm. A pose is offered by a gap this near the true one: the answer's own is looked at again. */
-export const OFFER_COARSE = 0.001;
 
 /** Share of the wheel's way over a cell at the border of reach that the gap in its middle may be off by. */
 const COARSE_SHARE = 0.1;
@@ -164,7 +161,7 @@ export class Search extends Frontier {
     const poseAt = poses * CELL_OF_POSES_ROW;
     const { subject } = this;
     if (known & Known.Stands && known & Known.OtherStands) {
-      const gap = subject.gap(rows, poseAt + CELL_OF_POSES.wheel, this.best, OFFER_COARSE);
+      const gap = subject.gap(rows, poseAt + CELL_OF_POSES.wheel, this.best, coarseAt(this.best));
       if (gap < this.best && this.poses.keepsMiddle(poses))
         this.offer(subject.row, rows[poseAt]!, rows[poseAt + CELL_OF_POSES.steer]!);
     }

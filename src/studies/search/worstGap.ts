@@ -8,9 +8,10 @@ import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
 import { Budget } from "../numeric/budget.ts";
+import { coarseAt } from "./deepTolerance.ts";
 import { PartAtPose } from "./partAtPose.ts";
 import { PoseCells, type WheelToMove } from "./poseCells.ts";
-import { OFFER_COARSE, Search } from "./search.ts";
+import { Search } from "./search.ts";
 
 /** The range of poses searched: lower arm angle, rad, and steer. */
 export interface PoseRange {
@@ -63,6 +64,9 @@ const END_SAMPLES = 33;
 const FIRST_ARMS = 9;
 const FIRST_STEERS = 13;
 const FIRST_ROUNDS = 24;
+
+/** mm. How much too large a gap looked at there may be told at first; it falls as the poses close in. */
+const FIRST_COARSE = 1;
 
 /** Microseconds, about, of one of these: a solid pressed deep makes it long. */
 const POSE_WORK = 250;
@@ -157,20 +161,22 @@ function lookOver(
       // Back and forth, so that one pose is near the last.
       const along = i % 2 === 0 ? j : FIRST_STEERS - 1 - j;
       if (budget.isSpent(POSE_WORK)) return;
-      lookAt(search, pair, subject, armLow + i * arm, steerLow + along * steer);
+      lookAt(search, pair, subject, armLow + i * arm, steerLow + along * steer, FIRST_COARSE);
     }
   }
+  let coarse = FIRST_COARSE;
   for (let round = 0; round < FIRST_ROUNDS; round++) {
     const before = search.best;
     const { bestArm, bestSteer } = search;
     if (budget.isSpent(2 * POSE_WORK)) return;
     for (let way = -1; way <= 1; way += 2) {
-      lookAt(search, pair, subject, clamped(bestArm + way * arm, armLow, armHigh), bestSteer);
-      lookAt(search, pair, subject, bestArm, clamped(bestSteer + way * steer, steerLow, steerHigh));
+      lookAt(search, pair, subject, clamped(bestArm + way * arm, armLow, armHigh), bestSteer, coarse);
+      lookAt(search, pair, subject, bestArm, clamped(bestSteer + way * steer, steerLow, steerHigh), coarse);
     }
     if (search.best < before) continue;
     arm *= 0.5;
     steer *= 0.5;
+    coarse *= 0.5;
   }
 }
 
@@ -200,13 +206,14 @@ function lookAt(
   subject: PartAtPose,
   arm: number,
   steer: number,
+  coarse = 0,
 ): void {
   if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return;
   const cos = Math.cos(arm);
   const sin = Math.sin(arm);
   if (other !== null && !other.stands(arm, ends)) return;
   if (!stands(side, cos, sin, innerAt)) return;
-  if (!(subject.gap(pose, POSE.wheelCenter, search.best, OFFER_COARSE) < search.best)) return;
+  if (!(subject.gap(pose, POSE.wheelCenter, search.best, Math.max(coarse, coarseAt(search.best))) < search.best)) return;
   if (limits === undefined || limits.keepsAt(arm, steer)) search.offer(subject.row, arm, steer);
 }
 

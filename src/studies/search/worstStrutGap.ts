@@ -270,6 +270,10 @@ class StrutSearch {
     const at = cell * CELL_OF_POSES_ROW;
     const armHalf = rows[at + CELL_OF_POSES.armHalf]!;
     const steerHalf = rows[at + CELL_OF_POSES.steerHalf]!;
+    if (known[cell]! & Known.Bounded) {
+      const turn = rows[at + CELL_OF_POSES.turn]!;
+      return turn > 2 * rows[at + CELL_OF_POSES.steerTurn]! ? "arm" : "steer";
+    }
     if (!(known[cell]! & Known.Moves))
       return armHalf * this.steerRange > steerHalf * this.armRange ? "arm" : "steer";
     this.motion.set(rows.subarray(at + CELL_OF_POSES.motion, at + CELL_OF_POSES.motion + MOTION_ROW));
