@@ -25,6 +25,9 @@ export interface ArmRange {
 /** Share of the range below which a cell at the border of reach is given up. */
 const BORDER_SHARE = 2 ** -10;
 
+/** Share of such a cell within which the border is found. */
+const LAST_STEP = 2 ** -16;
+
 /** Microseconds, about. */
 const TWO_LOOKS_WORK = 15;
 
@@ -70,6 +73,28 @@ export function worstMargin(
     travel = cell.place.travel;
     steer = at;
   };
+  /** Of a small cell: the last pose on the way from one of its corners that stands to each that does not. */
+  const takeAtBorder = (arm: number, armHalf: number, at: number, steerHalf: number): void => {
+    const corners = [-1, 1].flatMap((a) =>
+      [-1, 1].map((s) => [arm + a * armHalf, at + s * steerHalf] as const),
+    );
+    const stands = ([a, s]: readonly [number, number]) => cell.put(a, s) === PoseStatus.Ok;
+    const from = corners.find(stands);
+    if (from === undefined) return;
+    for (const corner of corners) {
+      let last = 0;
+      for (let step = 1; step > LAST_STEP; step *= 0.5) {
+        const part = last + step;
+        const pose = [
+          from[0] + part * (corner[0] - from[0]),
+          from[1] + part * (corner[1] - from[1]),
+        ] as const;
+        if (part > 1 || !stands(pose)) continue;
+        last = part;
+        take(cell.margin(limit), pose[1]);
+      }
+    }
+  };
   const look = (arm: number, armHalf: number, at: number, steerHalf: number): void => {
     const state = cell.look(arm, armHalf, at, steerHalf);
     if (state === CellState.Empty) return;
@@ -91,6 +116,7 @@ export function worstMargin(
       if (cell.put(arm, at) === PoseStatus.Ok) take(cell.margin(limit), at);
       if (armHalf <= BORDER_SHARE * arms && steerHalf <= BORDER_SHARE) {
         atBorder = true;
+        takeAtBorder(arm, armHalf, at, steerHalf);
         return;
       }
     }

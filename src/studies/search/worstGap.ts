@@ -213,7 +213,10 @@ function lookAt(
   const sin = Math.sin(arm);
   if (other !== null && !other.stands(arm, ends)) return;
   if (!stands(side, cos, sin, innerAt)) return;
-  if (!(subject.gap(pose, POSE.wheelCenter, search.best, Math.max(coarse, coarseAt(search.best))) < search.best)) return;
+  if (
+    !(subject.gap(pose, POSE.wheelCenter, search.best, Math.max(coarse, coarseAt(search.best))) < search.best)
+  )
+    return;
   if (limits === undefined || limits.keepsAt(arm, steer)) search.offer(subject.row, arm, steer);
 }
 
