@@ -20,7 +20,7 @@ export function triangleByCells(
   triangles: Float64Array,
   triangleAt: number,
   beat: number,
-  coarse: number,
+  coarse = 0,
 ): number {
   for (let i = 0; i < TRIANGLE_ROW; i++) cell[1 + i] = triangles[triangleAt + i]!;
   return searchCellTo(out, at, shape, wheel, wheelAt, cell, 0, beat, coarse);

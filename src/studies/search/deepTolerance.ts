@@ -10,7 +10,7 @@ export function toleranceAt(gap: number, asked: number): number {
 }
 
 /** mm. A pose is offered by a gap this near the true one: the answer's own is looked at again… */
-const OFFER_COARSE = 0.001;
+export const OFFER_COARSE = 0.001;
 
 /** mm. …and a deep one no nearer than a share of what it may be off by. */
 const DEEP_COARSE = 0.1;

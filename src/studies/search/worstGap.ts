@@ -8,7 +8,7 @@ import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
 import { Budget } from "../numeric/budget.ts";
-import { coarseAt } from "./deepTolerance.ts";
+import { OFFER_COARSE } from "./deepTolerance.ts";
 import { PartAtPose } from "./partAtPose.ts";
 import { PoseCells, type WheelToMove } from "./poseCells.ts";
 import { Search } from "./search.ts";
@@ -176,7 +176,7 @@ function lookOver(
     if (search.best < before) continue;
     arm *= 0.5;
     steer *= 0.5;
-    coarse *= 0.5;
+    coarse = Math.max(0.5 * coarse, OFFER_COARSE);
   }
 }
 
@@ -206,17 +206,14 @@ function lookAt(
   subject: PartAtPose,
   arm: number,
   steer: number,
-  coarse = 0,
+  coarse = OFFER_COARSE,
 ): void {
   if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return;
   const cos = Math.cos(arm);
   const sin = Math.sin(arm);
   if (other !== null && !other.stands(arm, ends)) return;
   if (!stands(side, cos, sin, innerAt)) return;
-  if (
-    !(subject.gap(pose, POSE.wheelCenter, search.best, Math.max(coarse, coarseAt(search.best))) < search.best)
-  )
-    return;
+  if (!(subject.gap(pose, POSE.wheelCenter, search.best, coarse) < search.best)) return;
   if (limits === undefined || limits.keepsAt(arm, steer)) search.offer(subject.row, arm, steer);
 }
 
