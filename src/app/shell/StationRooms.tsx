@@ -1,4 +1,4 @@
-import { lazy, memo, Suspense, useDeferredValue } from "react";
+import { lazy, memo, type ReactElement, Suspense, useDeferredValue } from "react";
 import { KnucklePanel } from "../build/KnucklePanel.tsx";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
@@ -35,7 +35,7 @@ export type StationRoomsProps = {
 };
 
 /** What stands beside the stage at each step of the job. */
-export function StationRooms({ station, truck }: StationRoomsProps) {
+export function StationRooms({ station, truck }: StationRoomsProps): ReactElement {
   switch (station) {
     case "measure":
       return (
