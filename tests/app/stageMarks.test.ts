@@ -36,6 +36,13 @@ describe("marks on the picture", () => {
     ]);
   });
 
+  it("say of a search that is not finished that it is the worst so far", () => {
+    const [elsewhere] = gapMarks(gaps, worst, false, null, 6.35, IN, true);
+    expect(elsewhere!.text).toBe("worst so far: rubs 3/16 in");
+    const [there] = gapMarks([gap("lip", "left", -5)], worst, true, null, 6.35, IN, true);
+    expect(there!.text).toBe("worst so far: rubs 3/16 in");
+  });
+
   it("show a part that is pointed out although it is clear", () => {
     const marks = gapMarks(gaps, null, false, { part: "rail", side: "left" }, 1, IN);
     expect(marks.map(({ word, text }) => [word, text])).toEqual([["clear", "3 9/16 in"]]);

@@ -4,7 +4,7 @@ import { shownGaps } from "../state/shown.ts";
 import { type GapMark, gapMark, placeLabels } from "./overlay/gapMark.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
-import { isAtEntry, worstOf } from "./worst.ts";
+import { isAtEntry, isSoFar, worstOf } from "./worst.ts";
 
 /**
  * Marks of gaps, with their labels. @param toWorst a button laid over the worst place's label while it is at another
@@ -26,7 +26,15 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
       // Gaps are those of the level truck: where the stage shows it rolled they would stand in the wrong places.
       const shown =
         settings.hasLabels && settings.roll === 0
-          ? gapMarks(shownGaps(state), worst, isWorstPose, state.selection, allowance, format).filter(isSeen)
+          ? gapMarks(
+              shownGaps(state),
+              worst,
+              isWorstPose,
+              state.selection,
+              allowance,
+              format,
+              isSoFar(truck),
+            ).filter(isSeen)
           : [];
       while (marks.length < shown.length) marks.push(gapMark(group));
       for (const unused of marks.slice(shown.length)) unused.hide();
@@ -44,7 +52,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
       toWorst.style.transform = place;
       toWorst.style.width = `${widths[0]}px`;
       const pose = `${heightText(worst.travel, truck.setup, format)}, ${lockText(worst.steer)}`;
-      const name = `Go to the worst place: ${worst.side} ${worst.part}, ${shown[0]!.text.replace("worst: ", "")}, ${pose}`;
+      const name = `Go to the worst place: ${worst.side} ${worst.part}, ${shown[0]!.text.replace(/^worst( so far)?: /, "")}, ${pose}`;
       if (toWorst.getAttribute("aria-label") !== name) toWorst.setAttribute("aria-label", name);
     },
   };

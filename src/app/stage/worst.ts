@@ -16,8 +16,17 @@ const SAME_STEER = 1e-3;
 
 /** The place over the whole range that a truck's answer tells of, as far as it is known. */
 export function worstOf(truck: Truck): CheckEntry | null {
-  const report = work.of({ job: "check", truck, question: null, given: null }).answer;
+  const report = checkOf(truck).answer;
   return report && toldEntry(report);
+}
+
+/** Whether it is the worst found so far: the check was cut short. */
+export function isSoFar(truck: Truck): boolean {
+  return checkOf(truck).isCut;
+}
+
+function checkOf(truck: Truck) {
+  return work.of({ job: "check", truck, question: null, given: null });
 }
 
 /** Whether the pose shown is an entry's own; one that rides with the wheel is at home everywhere. */

@@ -18,7 +18,8 @@ export interface MarkedGap {
 
 /**
  * What is marked: the worst place of all first, crossed (at another pose: where it will be), then what is too near at
- * the pose shown, and the part pointed out. @param gaps at the pose shown; @param isWorstPose the pose is the worst's own
+ * the pose shown, and the part pointed out. @param gaps at the pose shown; @param isWorstPose the pose is the worst's own; @param isSoFar its
+ * search is not finished
  */
 export function gapMarks(
   gaps: readonly GapEntry[],
@@ -27,11 +28,13 @@ export function gapMarks(
   selection: PartOnSide | null,
   allowance: number,
   format: LengthFormat,
+  isSoFar = false,
 ): MarkedGap[] {
   const marks: MarkedGap[] = [];
+  const worstName = isSoFar ? "worst so far" : "worst";
   if (worst && !isWorstPose) {
     const word = worst.verdict;
-    const text = `worst: ${markText(worst.gap, word, format, isUnproven(worst, allowance))}`;
+    const text = `${worstName}: ${markText(worst.gap, word, format, isUnproven(worst, allowance))}`;
     marks.push({ kind: "elsewhere", word, text, gap: worst.gap, onPart: worst.point, onRing: worst.point });
   }
   for (const entry of gaps) {
@@ -39,7 +42,7 @@ export function gapMarks(
     const isWorst = worst !== null && isWorstPose && isSamePart(entry, worst);
     if (word === "clear" && !isWorst && !isSamePart(entry, selection)) continue;
     const amount = markText(entry.gap, word, format);
-    const text = isWorst ? `worst: ${amount}` : worst && !isWorstPose ? `now ${amount}` : amount;
+    const text = isWorst ? `${worstName}: ${amount}` : worst && !isWorstPose ? `now ${amount}` : amount;
     const mark: MarkedGap = {
       kind: isWorst ? "worst" : "now",
       word,
