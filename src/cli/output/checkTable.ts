@@ -3,14 +3,12 @@ import { answerState, type Doubt } from "../../studies/doubts/doubt.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { CheckReport } from "../../studies/reports/check.ts";
-import { amountWords } from "../../studies/wording/amountWords.ts";
 import { answerSentence } from "../../studies/wording/answerWords.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { countedSentence, limitsPassedSentences } from "../../studies/wording/limitSentences.ts";
 import { limitSentence } from "../../studies/wording/reachSentence.ts";
 import { rollSentences } from "../../studies/wording/rollWords.ts";
-import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
-import { formatLength } from "../../units/formatLength.ts";
+import { hubFaceSentence, verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { cutShortLine } from "./cutShortLine.ts";
@@ -35,12 +33,14 @@ export function checkTable(
     partsTable(report, model),
     provenLine(report, setup.units),
     roll === null ? "" : `${rollSentences(roll, format).join("\n")}\n`,
-    hubFaceLine(report, model),
+    line(hubFaceSentence(report, model, format)),
     model.tire.cautions.map(({ key, mend }) => `Check ${key}: ${mend}.\n`).join(""),
     CAUTIONS,
   ];
   return blocks.filter((block) => block !== "").join("\n");
 }
+
+const line = (sentence: string) => (sentence === "" ? "" : `${sentence}\n`);
 
 function partsTable(report: CheckReport, model: Model): string {
   if (report.parts.length === 0) return "";
@@ -80,20 +80,4 @@ function provenLine(report: CheckReport, units: LengthUnit): string {
       : `a pose in range may be worse by up to ${words(loosest)}, more than the ${words(asked)} asked for`;
   const range = (report.limitedBy ?? []).length > 0 ? " within the limits" : "";
   return `Each gap is the worst over all travel and both locks${range}; ${proven}.\n`;
-}
-
-/** What limits how narrow the hub face can be; only with a rotor. */
-function hubFaceLine({ narrowestHubFace }: CheckReport, { setup }: Model): string {
-  if (narrowestHubFace === null) return "";
-  if (!Number.isFinite(narrowestHubFace)) return "The rotor passes the lower ball joint at any hub face.\n";
-  const format = formatOf(setup);
-  const words = (mm: number) => formatLength(mm, format);
-  const { hubFace } = setup.knuckle;
-  const off = Math.abs(hubFace - narrowestHubFace);
-  const room =
-    hubFace < narrowestHubFace
-      ? `yours, ${words(hubFace)}, is ${amountWords(off, format)} too narrow`
-      : `yours is ${words(hubFace)}`;
-  const keeps = `the rotor keeps ${words(setup.allowance)} from the lower ball joint`;
-  return `Narrowest hub face at which ${keeps}: ${words(narrowestHubFace)}; ${room}.\n`;
 }

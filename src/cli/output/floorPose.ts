@@ -1,5 +1,6 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import type { FloorClearance, FloorPose, FloorWheel } from "../../studies/stances/floorPose.ts";
+import { clearanceTold } from "../../studies/wording/floorWords.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { degFromRad } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
@@ -52,7 +53,7 @@ export function floorPoseTable(floor: FloorPose, format: LengthFormat): string {
   const names = [...new Set(clearances.map(({ name }) => name))];
   const clearanceOf = (name: string, side: Side) => {
     const found = clearances.find((one) => one.name === name && one.side === side);
-    return found ? length(found.clearance) : "-";
+    return found ? length(clearanceTold(found.clearance, format)) : "-";
   };
   const rows = [
     row("Camber to the floor (deg)", (side) => degreesCell(floor[side].camber)),

@@ -1,7 +1,7 @@
 import type { FloorReport, FloorStance } from "../../studies/floor/floorReport.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { Model } from "../../studies/model/model.ts";
-import { floorSentences } from "../../studies/wording/floorWords.ts";
+import { clearanceTold, floorSentences } from "../../studies/wording/floorWords.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
 import { askedWords, rollSentences } from "../../studies/wording/rollWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
@@ -62,13 +62,14 @@ function measuresTable(stances: readonly FloorStance[], format: LengthFormat): s
 
 /** Each named point at each stance, and with the left and the right tire flat; empty without points. */
 function clearanceTable(stances: readonly FloorStance[], format: LengthFormat): string {
+  const clearanceCell = (mm: number) => lengthCell(clearanceTold(mm, format), format);
   const rows = stances.flatMap(({ name, floor, scrub }) =>
     (floor?.clearances ?? []).map(({ name: point, side, clearance }, i) => [
       name,
       point,
       side,
-      lengthCell(clearance, format),
-      ...scrub.map((line) => lengthCell(line.floor.clearances[i]!.clearance, format)),
+      clearanceCell(clearance),
+      ...scrub.map((line) => clearanceCell(line.floor.clearances[i]!.clearance)),
     ]),
   );
   if (rows.length === 0) return "";
@@ -109,7 +110,7 @@ function rollTable({ stances }: RollCoverage, format: LengthFormat): string {
         floor ? degreesCell(floor.roll) : "out of reach",
         floor ? degreesCell(floor.left.camber) : "-",
         floor ? degreesCell(floor.right.camber) : "-",
-        lowest === null ? "-" : lengthCell(lowest, format),
+        lowest === null ? "-" : lengthCell(clearanceTold(lowest, format), format),
         center === null ? "-" : lengthCell(center.height, format),
         inCheck[state],
       ];

@@ -10,7 +10,7 @@ const SIDES = ["left", "right"] as const;
 
 /**
  * A sweep as one table in comma-separated values (RFC 4180, but lines end with a line feed alone): rows by
- * travel, then by steer. The header names every unit. An unreachable row has its joint under `status` and no
+ * travel, then by steer. The header names every unit. `status` names the limits a row passes. An unreachable row has its joint there and no
  * numbers but its own travel and steer. An aligned truck says so in a last column.
  */
 export function sweepCsv(sweep: Sweep, model: Model): string {
@@ -51,7 +51,9 @@ function csvRow(along: "travel" | "steer", row: SweepRow, model: Model): string[
     ...LENGTHS.map((key) => length(row[side][key])),
     ...row[side].wheelCenter.map(length),
   ]);
-  return [...place, "ok", ...sides, ...row.gaps.map((entry) => length(entry.gap))];
+  const past = row.past.map(({ side, name }) => `${side} ${name}`);
+  const status = past.length === 0 ? "ok" : `past ${past.join("; ")}`;
+  return [...place, status, ...sides, ...row.gaps.map((entry) => length(entry.gap))];
 }
 
 function quoted(cell: string): string {

@@ -2,6 +2,7 @@ import type { LengthUnit } from "../../setup/types/types.ts";
 import type { Sweep, SweepRow, SweepSide } from "../../studies/reports/sweep.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { limitMarginJson } from "./limitsJson.ts";
 import { pointFromMm } from "./textTable.ts";
 
 /** A sweep as `sweep --json` prints it: lengths in the file's units, angles in degrees. */
@@ -14,7 +15,7 @@ export function sweepJson(sweep: Sweep, units: LengthUnit) {
   };
 }
 
-/** `status` is "ok", or "out of reach" with the joint and the last travel or steer that closes. */
+/** `status` is "ok", `past` then the limits it passes, if any; or "out of reach" with the joint and the last travel or steer that closes. */
 function rowJson(row: SweepRow, units: LengthUnit) {
   const place = { travel: unitsFromMm(row.travel, units), steer: row.steer };
   if (!row.ok) {
@@ -28,6 +29,7 @@ function rowJson(row: SweepRow, units: LengthUnit) {
     left: sideJson(row.left, units),
     right: sideJson(row.right, units),
     gaps: row.gaps.map(({ part, side, gap }) => ({ part, side, gap: unitsFromMm(gap, units) })),
+    ...(row.past.length > 0 ? { past: row.past.map((one) => limitMarginJson(one, units)) } : {}),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Model } from "../../studies/model/model.ts";
 import type { ReachedRow, Sweep, SweepRow } from "../../studies/reports/sweep.ts";
 import { formatOf } from "../../studies/wording/formatOf.ts";
-import { sweepSentence } from "../../studies/wording/sweepSentence.ts";
+import { PAST_MARK, sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { cutShortLine } from "./cutShortLine.ts";
@@ -65,7 +65,7 @@ function sideTable(rows: readonly SweepRow[], along: "travel" | "steer", side: S
   };
   const columns = headers.map((header) => ({ header, align: "right" }) as const);
   const lines = rows.map((row) => [
-    along === "travel" ? lengthCell(row.travel, format) : steerCell(row.steer),
+    `${row.ok && row.past.length > 0 ? PAST_MARK : ""}${along === "travel" ? lengthCell(row.travel, format) : steerCell(row.steer)}`,
     ...(row.ok ? cells(row) : headers.slice(1).map(() => "-")),
   ]);
   return textTable(columns, lines);

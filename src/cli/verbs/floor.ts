@@ -40,9 +40,8 @@ export function addFloor(program: Command, terminal: Terminal, end: (code: ExitC
 function runFloor(file: string, options: FloorOptions, terminal: Terminal): ExitCode {
   const truck = readTruck(file, options, terminal);
   const { model } = truck;
-  // Solves a fixed number of poses: the shortest budget does.
-  askedBudget(truck.file, options, terminal);
-  const report = floorReport(model, askedRoll(truck, options));
+  const budget = askedBudget(truck.file, options, terminal);
+  const report = floorReport(model, askedRoll(truck, options), budget);
   terminal.writeOut(
     options.json ? documentText(floorJson(report, model.setup), truck) : floorTable(report, model),
   );

@@ -24,7 +24,7 @@ Examples:
   wellsweep sweep truck.json --csv > truck.csv   one table for a spreadsheet
   wellsweep sweep truck.json --steps 101 --json  finer, for a program
 
-Exit codes: 0 fine, 1 something rubs or a row is out of reach, 2 ${NO_ANSWER}.`;
+Exit codes: 0 fine, 1 something rubs, or a row passes a limit or is out of reach, 2 ${NO_ANSWER}.`;
 
 /** `sweep`: the tables behind the plots. */
 export function addSweep(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -59,6 +59,6 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
 
 function exitCodeOf(sweep: Sweep): ExitCode {
   const rows = [...sweep.byTravel, ...sweep.bySteer];
-  const isBad = rows.some((row) => !row.ok || row.gaps.some((entry) => entry.gap < 0));
+  const isBad = rows.some((row) => !row.ok || row.past.length > 0 || row.gaps.some((entry) => entry.gap < 0));
   return isBad ? ExitCode.Rubs : ExitCode.Fine;
 }

@@ -125,8 +125,13 @@ export function limitsOf(
 
 /** Every limit of both sides at one pose, ranked. */
 export function limitMargins(model: Model, travel: number, steer: number): LimitPose {
+  return limitReader(model)(travel, steer);
+}
+
+/** Reads every limit at many poses of one model: its cells are made once. */
+export function limitReader(model: Model): (travel: number, steer: number) => LimitPose {
   const cells = { left: new LimitCell(model, "left"), right: new LimitCell(model, "right") };
-  return poseOf(model, cells, travel, steer);
+  return (travel, steer) => poseOf(model, cells, travel, steer);
 }
 
 function poseOf(

@@ -2,6 +2,8 @@ import type { Vec3 } from "../../geometry/vec.ts";
 import type { Alignment } from "../../suspension/alignment.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { type OutOfReach, type SidePose, solvePose } from "../../suspension/solvePose.ts";
+import { type LimitMargin, limitReader } from "../limits/limitsOf.ts";
+import { limitsPastAt } from "../limits/limitsPastAt.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
 import { coarseFirst } from "../numeric/coarseFirst.ts";
@@ -23,6 +25,8 @@ export interface ReachedRow {
   readonly right: SweepSide;
   /** Every part on each side, left side first. */
   readonly gaps: readonly GapEntry[];
+  /** The limits that the pose passes; empty where all are kept, or none is given. */
+  readonly past: readonly LimitMargin[];
 }
 
 /** A pose of a sweep that cannot be reached: the joint, and where along travel (mm) or steer it ran out. */
@@ -75,20 +79,31 @@ export function sweepOf(
     }
     return found.filter(Boolean);
   };
-  const byTravel = tabled(evenly(droop, bump, rows), budget.share(2), (travel) => sweepRow(model, travel, 0));
-  const bySteer = tabled(evenly(-1, 1, rows), budget.share(1), (steer) => sweepRow(model, 0, steer));
+  const limitsAt = limitReader(model);
+  const byTravel = tabled(evenly(droop, bump, rows), budget.share(2), (travel) =>
+    sweepRow(model, travel, 0, limitsAt),
+  );
+  const bySteer = tabled(evenly(-1, 1, rows), budget.share(1), (steer) =>
+    sweepRow(model, 0, steer, limitsAt),
+  );
   return { byTravel, bySteer, ...(budget.cut ? { cutShort: true } : {}) };
 }
 
-/** One row at any travel (mm) and steer (−1 … +1). */
-export function sweepRow(model: Model, travel: number, steer: number): SweepRow {
+/** One row at any travel (mm) and steer (−1 … +1). @param limitsAt reads the limits there; given for many rows */
+export function sweepRow(
+  model: Model,
+  travel: number,
+  steer: number,
+  limitsAt = limitReader(model),
+): SweepRow {
   const pose = solvePose(model.frontEnd, travel, steer);
   if (!pose.ok) {
     const { side, along, startsAt } = pose;
     return { ok: false, travel, steer, side, joint: jointOf(pose.status), along, startsAt };
   }
   const gaps = gapsAt(model, pose);
-  return { ok: true, travel, steer, left: sweepSide(pose.left), right: sweepSide(pose.right), gaps };
+  const past = limitsPastAt(limitsAt(travel, steer));
+  return { ok: true, travel, steer, left: sweepSide(pose.left), right: sweepSide(pose.right), gaps, past };
 }
 
 function sweepSide(pose: SidePose): SweepSide {

@@ -1,6 +1,7 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
-import type { HeightStop } from "../limits/heightWay.ts";
+import { canStand, type HeightStop, heightStop } from "../limits/heightWay.ts";
 import type { Model } from "../model/model.ts";
+import type { Budget } from "../numeric/budget.ts";
 import { limitStopper, limitThing } from "./limitThing.ts";
 import { nameOfHeight, travelWords } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";
@@ -24,6 +25,26 @@ export function heightFacts(travel: number, stop: HeightStop, format: LengthForm
     case "reach":
       return { travel, stop: stop.stop, name: `${stop.side} ${stop.joint}`, at };
   }
+}
+
+/** The same as a sentence of its own. */
+export function heightSentence(facts: HeightFacts, model: Model, format: LengthFormat): string {
+  return `The truck ${heightClause(facts, model, format)}.`;
+}
+
+/**
+ * What keeps a truck from a height, where anything does; null = it stands there. Costs a march along the travel only where
+ * it does not. @param travel mm. @param budget once it is spent, where it is stopped is not told
+ */
+export function barredAt(
+  travel: number,
+  model: Model,
+  format: LengthFormat,
+  budget: Budget,
+): HeightFacts | null {
+  if (canStand(model, travel, 0)) return null;
+  const stop = heightStop(model, travel, budget);
+  return stop && heightFacts(travel, stop, format);
 }
 
 /** `can't come down to "aired out": the air spring stops it at 1 3/4 in of bump`: a clause that follows the truck's name. */

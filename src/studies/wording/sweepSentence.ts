@@ -2,12 +2,27 @@ import type { Model } from "../model/model.ts";
 import type { Sweep, SweepRow } from "../reports/sweep.ts";
 import { amountWords } from "./amountWords.ts";
 import { formatOf } from "./formatOf.ts";
-import { heightWords, lockWords } from "./poseWords.ts";
+import { limitThing } from "./limitThing.ts";
+import { heightWords, inputWords } from "./poseWords.ts";
 
-/** The closest a part comes in the rows of a sweep, and what cannot be reached; says that rows are not every pose. */
+/** The closest a part comes in the rows of a sweep, and what passes a limit or cannot be reached; says that rows are not every pose. */
 export function sweepSentence(sweep: Sweep, model: Model): string {
   const rows = [...sweep.byTravel, ...sweep.bySteer];
-  return [closest(rows, model), unreached(rows)].filter((sentence) => sentence !== "").join("\n");
+  return [closest(rows, model), passing(rows), unreached(rows)]
+    .filter((sentence) => sentence !== "")
+    .join("\n");
+}
+
+/** Stands before the travel or steer of a row that passes a limit. */
+export const PAST_MARK = "!";
+
+/** Rows at poses that the truck cannot take, by which limits; "" where every limit is kept. */
+function passing(rows: readonly SweepRow[]): string {
+  const past = rows.filter((row) => row.ok && row.past.length > 0);
+  if (past.length === 0) return "";
+  const names = past.flatMap((row) => (row.ok ? row.past.map(({ name }) => limitThing(name)) : []));
+  const told = [...new Set(names)].map((name) => `the ${name}`).join(", ");
+  return `${past.length} of ${rows.length} rows, marked ${PAST_MARK}, ${past.length === 1 ? "is" : "are"} past ${told}: the truck cannot come there.`;
 }
 
 function closest(rows: readonly SweepRow[], model: Model): string {
@@ -18,7 +33,7 @@ function closest(rows: readonly SweepRow[], model: Model): string {
   if (!first) return "No gaps: no row has a body part.";
   const { row, entry } = rest.reduce((best, next) => (next.entry.gap < best.entry.gap ? next : best), first);
   const how = entry.gap < 0 ? "rubs by" : "is";
-  const when = `${heightWords(row.travel, model, format)}, ${row.steer === 0 ? "straight ahead" : `at ${lockWords(row.steer)}`}`;
+  const when = `${heightWords(row.travel, model, format)}, ${inputWords(row.steer)}`;
   return `Closest in these rows: the ${entry.part} on the ${entry.side} ${how} ${amountWords(entry.gap, format)} ${when}. Between rows it may be closer: check looks at every pose.`;
 }
 

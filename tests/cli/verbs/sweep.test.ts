@@ -166,3 +166,31 @@ describe("sweep for a person", () => {
     expect(out).toMatch(/the peg on the left rubs by/);
   });
 });
+
+describe("sweep past a limit", () => {
+  const args = ["sweep", "shared/half-ton-limits.json", "--steps", "5"];
+  const barred = [...args, "--variant", "spring bracket an inch lower"];
+
+  it("says which rows the truck cannot come to and by which limit, and exits 1", () => {
+    const { code, out } = captured(barred);
+    expect(code).toBe(1);
+    expect(out).toMatch(
+      /^1 of 10 rows, marked !, is past the air spring compression limit: the truck cannot come there\.$/m,
+    );
+    expect(out).toMatch(/^ *!3 1\/2 /m);
+    expect(captured(args).code).toBe(0);
+    expect(captured(args).out).not.toContain("!");
+  });
+
+  it("names the limits in its document and its table for a spreadsheet", () => {
+    const { document } = capturedJson(barred);
+    const past = document.byTravel.flatMap((row: { past?: { name: string }[] }) => row.past ?? []);
+    expect(past.map(({ name }: { name: string }) => name)).toEqual([
+      "air spring compression",
+      "air spring compression",
+    ]);
+    expect(captured([...barred, "--csv"]).out).toContain(
+      ",past left air spring compression; right air spring compression,",
+    );
+  });
+});

@@ -9,10 +9,12 @@ import { limitsOverRange } from "../../../src/studies/limits/limitsPassed.ts";
 import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
 import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
-import { checkClearance } from "../../../src/studies/reports/check.ts";
+import { type CheckReport, checkClearance } from "../../../src/studies/reports/check.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
+import { airHeightText, airPressureText, allowedSentence } from "../../../src/studies/wording/airWords.ts";
 import { rangeClause, steerClause, steeringFacts } from "../../../src/studies/wording/comparisonWords.ts";
 import { cardFacts } from "../../../src/studies/wording/counterFacts.ts";
+import { belowWords, clearanceText } from "../../../src/studies/wording/floorWords.ts";
 import { limitRows } from "../../../src/studies/wording/limitRows.ts";
 import { pictureFacts } from "../../../src/studies/wording/pictureFacts.ts";
 import { poseFacts } from "../../../src/studies/wording/poseFacts.ts";
@@ -20,7 +22,7 @@ import { safeLength } from "../../../src/studies/wording/safeSide.ts";
 import { steerText, turnFacts } from "../../../src/studies/wording/sheetTexts.ts";
 import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
 import { steerClauseOf, steerSheetText } from "../../../src/studies/wording/stopTexts.ts";
-import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
+import { hubFaceSentence, verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { exampleTruck } from "./referee/cases.ts";
 
@@ -156,5 +158,42 @@ describe("numbers rounded for reading", () => {
   it("of a light rub say that it rubs", () => {
     expect(gapCell(-0.3, INCHES)).toBe("rubs <1/16");
     expect(gapCell(0.3, INCHES)).toBe("<1/16");
+  });
+
+  it("of heights over the floor are never more than there is, and of what is below it never less", () => {
+    expect(clearanceText(2.55 * 25.4, INCHES)).toBe("2 1/2 in");
+    expect(belowWords(-0.33 * 25.4, INCHES)).toBe("3/8 in");
+    expect(belowWords(-0.2, INCHES)).toBe("1/16 in");
+  });
+
+  it("of an air spring lean to the limit that is nearer, and away from one that is passed", () => {
+    const { airSpring } = exampleTruck("half-ton-limits.json", null).setup;
+    const spring = {
+      ...airSpring!,
+      leastHeight: 100,
+      greatestHeight: 200,
+      leastPressure: 0.1,
+      greatestPressure: 0.8,
+    };
+    expect([104.96, 195.04, 99.96, 200.04].map((height) => airHeightText(height, spring, MM))).toEqual([
+      ...["104.9 mm", "195.1 mm", "99.9 mm", "200.1 mm"],
+    ]);
+    expect(airPressureText(0.7997, spring, "mm")).toBe("800 kPa");
+    expect(airPressureText(0.8003, spring, "mm")).toBe("801 kPa");
+    expect(allowedSentence({ ...spring, leastHeight: 100.04, greatestHeight: 199.96 }, "mm", MM)).toBe(
+      "The setup allows heights 100.1 mm to 199.9 mm and pressures 100 kPa to 800 kPa.",
+    );
+  });
+
+  it("of the narrowest hub face are never narrower than it is", () => {
+    const { model } = exampleTruck("half-ton-limits.json", null);
+    const report = (narrowestHubFace: number): CheckReport => ({
+      ...{ verdict: "clear", worst: null, parts: [], limits: [], narrowestHubFace },
+    });
+    const { hubFace } = model.setup.knuckle;
+    expect(hubFaceSentence(report(4.9 * 25.4), model, INCHES)).toContain("ball joint: 4 15/16 in; yours is ");
+    expect(hubFaceSentence(report(hubFace + 0.03 * 25.4), model, INCHES)).toMatch(
+      /is 1\/16 in too narrow\.$/,
+    );
   });
 });

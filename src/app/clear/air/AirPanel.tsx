@@ -3,14 +3,12 @@ import { useDeferredValue, useMemo } from "react";
 import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import { type AirState, airStateAt } from "../../../studies/air/airState.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
-import type { LengthFormat } from "../../../units/formatLength.ts";
+import { airPressureText, allowedSentence, beyondText, rateText } from "../../../studies/wording/airWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { type AirRow, AirTable } from "./AirTable.tsx";
 import { AtPressure } from "./AtPressure.tsx";
-import { beyondText, quantityText, rateText } from "./airText.ts";
 
 export type AirPanelProps = {
   truck: Truck;
@@ -33,7 +31,7 @@ export function AirPanel({ truck }: AirPanelProps) {
       </Fold>
     );
   return (
-    <Fold id="air" title="Air springs" note={noteText(left, setup.units)}>
+    <Fold id="air" title="Air springs" note={noteText(left, airSpring, setup.units)}>
       <AirAnswers truck={truck} spring={airSpring} travel={shown} left={left} />
     </Fold>
   );
@@ -65,6 +63,7 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
       <AirTable
         caption="Air spring now and at each stance, left side"
         rows={[...now, ...stances]}
+        spring={spring}
         units={units}
         format={format}
       />
@@ -76,7 +75,7 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
           spring.
         </p>
       )}
-      <p className="fold-fine">{allowedText(spring, units, format)}</p>
+      <p className="fold-fine">{allowedSentence(spring, units, format)}</p>
       {masses === null || spring.curve === null ? (
         <p className="fold-fine">
           No pressures: the setup has no {masses === null ? "weights (masses)" : "load curve of the spring"}.
@@ -98,23 +97,9 @@ function sameAir(a: AirState, b: AirState): boolean {
   return Math.abs(a.height - b.height) < 0.05 && Math.abs((a.load ?? 0) - (b.load ?? 0)) < 0.5;
 }
 
-function noteText(state: AirState | null, units: LengthUnit) {
+function noteText(state: AirState | null, spring: AirSpringSetup, units: LengthUnit) {
   if (state === null) return "out of reach";
   const beyond = beyondText(state.heightWithin, "height") || beyondText(state.pressureWithin, "pressure");
-  const pressure = state.pressure === null ? "" : `${quantityText(state.pressure, "pressure", units)} now`;
+  const pressure = state.pressure === null ? "" : `${airPressureText(state.pressure, spring, units)} now`;
   return beyond === "" ? pressure : <span className="fold-passed">{beyond}</span>;
-}
-
-function allowedText(spring: AirSpringSetup, units: LengthUnit, format: LengthFormat): string {
-  const range = (what: string, least: string | null, most: string | null) =>
-    least !== null && most !== null
-      ? `${what} ${least} to ${most}`
-      : least !== null
-        ? `${what} from ${least}`
-        : most !== null
-          ? `${what} up to ${most}`
-          : `any ${what} (not checked)`;
-  const length = (mm: number | null) => (mm === null ? null : lengthText(mm, format));
-  const pressure = (value: number | null) => (value === null ? null : quantityText(value, "pressure", units));
-  return `The setup allows ${range("heights", length(spring.leastHeight), length(spring.greatestHeight))} and ${range("pressures", pressure(spring.leastPressure), pressure(spring.greatestPressure))}.`;
 }

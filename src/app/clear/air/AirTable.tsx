@@ -1,10 +1,16 @@
+import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import type { AirState } from "../../../studies/air/airState.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import {
+  airHeightText,
+  airPressureText,
+  beyondText,
+  frequencyText,
+  quantityText,
+} from "../../../studies/wording/airWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { beyondText, frequencyText, quantityText } from "./airText.ts";
 
 /** The spring at one height. */
 export interface AirRow {
@@ -18,12 +24,13 @@ export interface AirRow {
 export type AirTableProps = {
   caption: string;
   rows: readonly AirRow[];
+  spring: AirSpringSetup;
   units: LengthUnit;
   format: LengthFormat;
 };
 
 /** Height, load, pressure and ride of the spring, a row a height; each name goes there. */
-export function AirTable({ caption, rows, units, format }: AirTableProps) {
+export function AirTable({ caption, rows, spring, units, format }: AirTableProps) {
   const setTravel = useWorkbench((s) => s.setTravel);
   return (
     <table>
@@ -54,12 +61,12 @@ export function AirTable({ caption, rows, units, format }: AirTableProps) {
             ) : (
               <>
                 <td>
-                  {lengthText(state.height, format)}
+                  {airHeightText(state.height, spring, format)}
                   <Beyond text={beyondText(state.heightWithin, "height")} />
                 </td>
                 <td>{quantityText(state.load, "load", units)}</td>
                 <td>
-                  {quantityText(state.pressure, "pressure", units)}
+                  {airPressureText(state.pressure, spring, units)}
                   <Beyond text={beyondText(state.pressureWithin, "pressure")} />
                 </td>
                 <td>{frequencyText(state)}</td>

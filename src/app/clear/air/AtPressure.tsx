@@ -1,13 +1,12 @@
 import { useId, useMemo, useState } from "react";
-import { type AirEquilibrium, airEquilibrium } from "../../../studies/air/airEquilibrium.ts";
+import { airEquilibrium } from "../../../studies/air/airEquilibrium.ts";
 import { within } from "../../../studies/air/airState.ts";
-import { travelText } from "../../../studies/wording/poseText.ts";
+import { beyondText, equilibriumSentence } from "../../../studies/wording/airWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { bareUnit, parseQuantity } from "../../../units/quantity.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
-import { beyondText } from "./airText.ts";
 
 export type AtPressureProps = {
   truck: Truck;
@@ -55,7 +54,11 @@ export function AtPressure({ truck, format }: AtPressureProps) {
         {read?.ok === false && <p className="fold-passed">This cannot be read: {read.mend}.</p>}
         {beyond !== "" && <p className="fold-passed">The {beyond} that the setup allows.</p>}
         {shown.map((found) => (
-          <p key={found.side}>{keepTogether(standsText(found, isAlike, format))}</p>
+          <p key={found.side}>
+            {keepTogether(
+              equilibriumSentence(found, isAlike ? "The truck" : `The ${found.side} side`, format),
+            )}
+          </p>
         ))}
       </div>
       {left?.travel != null && (
@@ -65,28 +68,4 @@ export function AtPressure({ truck, format }: AtPressureProps) {
       )}
     </div>
   );
-}
-
-function standsText(
-  { side, rest, travel, balances }: AirEquilibrium,
-  isAlike: boolean,
-  format: LengthFormat,
-) {
-  const who = isAlike ? "it" : `the ${side} side`;
-  const at = travel === null ? "" : travelText(travel, format);
-  const others = balances.filter((balance) => balance.travel !== travel && balance.stable);
-  const more =
-    others.length === 0
-      ? ""
-      : ` Lowered from above it may also rest at ${others.map((one) => travelText(one.travel, format)).join(" or ")}.`;
-  switch (rest) {
-    case "balance":
-      return `Raised from full bump, ${who} stands at ${at}.${more}`;
-    case "bump":
-      return `Not enough to lift ${who} off ${at}.${more}`;
-    case "droop":
-      return `It lifts ${who} all the way to ${at}.`;
-    default:
-      return `The load curve does not reach where ${who} would stand.`;
-  }
 }

@@ -2,15 +2,18 @@ import "./floorPanel.css";
 import { useDeferredValue, useMemo } from "react";
 import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
 import { floorAt, scrubLine } from "../../../studies/floor/floorAt.ts";
+import { Budget } from "../../../studies/numeric/budget.ts";
 import type { FloorClearance } from "../../../studies/stances/floorPose.ts";
 import { stanceMeasures } from "../../../studies/stances/stanceMeasures.ts";
-import { amountText } from "../../../studies/wording/amountText.ts";
+import { belowWords, clearanceText } from "../../../studies/wording/floorWords.ts";
+import { barredAt, heightSentence } from "../../../studies/wording/heightWords.ts";
 import { lengthText } from "../../../studies/wording/lengthText.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
 import { MeasureField } from "./MeasureField.tsx";
 import { RollPart } from "./RollPart.tsx";
 
@@ -35,6 +38,9 @@ const MEASURES: readonly Measure[] = [
   { measure: "lipHeight", label: "Floor to fender lip", isGiven: ({ setup }) => !!setup.floor?.lip },
   { measure: "frameHeight", label: "Floor to frame", isGiven: ({ setup }) => !!setup.floor?.frame },
 ];
+
+/** Seconds for what keeps the truck from the height shown: a march along its travel, done while it is drawn. */
+const SECONDS = 0.05;
 
 /** The stance by everything a shop reads it by, each a control; what is how far off the floor; the body rolled. */
 export function FloorPanel({ truck }: FloorPanelProps) {
@@ -67,8 +73,23 @@ function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) 
   const measures = useMemo(() => stanceMeasures(truck.model, travel), [truck, travel]);
   const given = MEASURES.filter(({ isGiven }) => isGiven(truck));
   const missing = given.length < MEASURES.length;
+  const barred = useMemo(
+    () =>
+      barredAt(
+        travel,
+        truck.model,
+        format,
+        Budget.of(SECONDS, () => performance.now()),
+      ),
+    [truck, travel, format],
+  );
   return (
     <>
+      {barred && (
+        <p className="fold-passed">
+          <StateMark word="close" /> {keepTogether(heightSentence(barred, truck.model, format))}
+        </p>
+      )}
       <p className="fold-fine">Type any of these to put the truck there.</p>
       <div className="floor-measures">
         {given.map(({ measure, label }) => (
@@ -128,7 +149,9 @@ function Clearances({ truck, travel, clearances, format }: FloorAnswersProps) {
                 )}
               </span>
               <span className="floor-amount">
-                {drags ? `in the floor by ${amountText(clearance, format)}` : lengthText(clearance, format)}
+                {drags
+                  ? `in the floor by ${belowWords(clearance, format)}`
+                  : clearanceText(clearance, format)}
               </span>
             </li>
           );

@@ -1,0 +1,186 @@
+import type { AirSpringSetup } from "../../setup/types/airTypes.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { bareUnit, type Quantity, quantityInUnits } from "../../units/quantity.ts";
+import type { AirEquilibrium } from "../air/airEquilibrium.ts";
+import type { AirReport } from "../air/airOf.ts";
+import type { AirState, Within } from "../air/airState.ts";
+import type { Model } from "../model/model.ts";
+import { lengthText } from "./lengthText.ts";
+import { travelText } from "./poseText.ts";
+import { onSafeSide, type SafeWay, safeLength } from "./safeSide.ts";
+import { withMinus } from "./withMinus.ts";
+
+/** Toward the nearer of two limits, and past one away from it: no more is told in hand than there is. null without limits. */
+function towardLimit(value: number, least: number | null, most: number | null): SafeWay | null {
+  if (least === null && most === null) return null;
+  const toLeast = least === null ? Number.POSITIVE_INFINITY : Math.abs(value - least);
+  const toMost = most === null ? Number.POSITIVE_INFINITY : Math.abs(value - most);
+  return toLeast <= toMost ? "down" : "up";
+}
+
+/** A spring's height mount to mount as it is told, mm. */
+export function airHeightTold(
+  height: number,
+  { leastHeight, greatestHeight }: AirSpringSetup,
+  format: LengthFormat,
+): number {
+  const way = towardLimit(height, leastHeight, greatestHeight);
+  return way === null ? height : safeLength(height, way, format);
+}
+
+/** The same with its unit. */
+export function airHeightText(height: number, spring: AirSpringSetup, format: LengthFormat): string {
+  return lengthText(airHeightTold(height, spring, format), format);
+}
+
+/** A pressure in the spring, with its unit; a dash where there is none. @param pressure MPa, gauge */
+export function airPressureText(
+  pressure: number | null,
+  { leastPressure, greatestPressure }: AirSpringSetup,
+  units: LengthUnit,
+): string {
+  return quantityText(
+    pressure,
+    "pressure",
+    units,
+    towardLimit(pressure ?? 0, leastPressure, greatestPressure),
+  );
+}
+
+/** A quantity in the file's own unit with its name: `64 psi`. A dash where there is none. @param way default the nearest */
+export function quantityText(
+  value: number | null,
+  quantity: Quantity,
+  units: LengthUnit,
+  way: SafeWay | null = null,
+): string {
+  if (value === null) return "–";
+  const number = quantityInUnits(value, quantity, units);
+  const decimals = Math.abs(number) < 10 ? 1 : 0;
+  const told = way === null ? number : onSafeSide(number, 10 ** -decimals, way);
+  return `${withMinus(told.toFixed(decimals))} ${bareUnit(quantity, units)}`;
+}
+
+/** A rate in load a length: `310 lb/in`. @param rate N/mm */
+export function rateText(rate: number | null, units: LengthUnit): string {
+  if (rate === null) return "–";
+  const number = quantityInUnits(rate, "load", units) / unitsFromMm(1, units);
+  return `${withMinus(number.toFixed(number < 100 ? 1 : 0))} ${bareUnit("load", units)}/${units}`;
+}
+
+/** A ride frequency: `1.35 Hz`. */
+export function frequencyText({ frequency }: AirState): string {
+  return frequency === null ? "–" : `${frequency.toFixed(2)} Hz`;
+}
+
+/** What is wrong with a height or a pressure, in two words; "" = it is within its limits. */
+export function beyondText(within: Within | null, what: "height" | "pressure"): string {
+  switch (within) {
+    case null:
+    case "within":
+      return "";
+    case "below":
+      return `below least ${what}`;
+    case "above":
+      return `above greatest ${what}`;
+  }
+}
+
+/** What of a spring is outside its limits at each stance, and why there are no pressures, one sentence each. */
+export function airSentences({ stances }: AirReport, { setup }: Model, format: LengthFormat): string[] {
+  const { masses, airSpring } = setup;
+  if (airSpring === null) return [];
+  const lines = stances.flatMap(({ name, left, right }) =>
+    [left, right].flatMap((state) =>
+      state === null ? [] : stateSentences(state, airSpring, `at the "${name}" stance`, format),
+    ),
+  );
+  if (masses === null) lines.push("No pressures: the setup has no masses block.");
+  else if (airSpring.curve !== null)
+    for (const { name, left, right } of stances)
+      for (const state of [left, right])
+        if (state !== null && state.pressure === null)
+          lines.push(
+            `The load curve holds no pressure at which the ${state.side} air spring carries its corner at the "${name}" stance.`,
+          );
+  if (airSpring.curve === null) lines.push("No pressures: the air spring has no curve.");
+  return lines;
+}
+
+function stateSentences(
+  state: AirState,
+  spring: AirSpringSetup,
+  where: string,
+  format: LengthFormat,
+): string[] {
+  const { side, height, heightWithin, pressure, pressureWithin } = state;
+  const lines: string[] = [];
+  if (heightWithin !== "within")
+    lines.push(
+      `The ${side} air spring is ${airHeightText(height, spring, format)} high ${where}, ${beyondWords(heightWithin, "height")}.`,
+    );
+  if (pressureWithin === "below" || pressureWithin === "above")
+    lines.push(
+      `The ${side} air spring takes ${airPressureText(pressure, spring, format.units)} to carry its corner ${where}, ${beyondWords(pressureWithin, "pressure")}.`,
+    );
+  return lines;
+}
+
+function beyondWords(within: "below" | "above", what: "height" | "pressure"): string {
+  switch (within) {
+    case "below":
+      return `less than its least ${what}`;
+    case "above":
+      return `more than its greatest ${what}`;
+  }
+}
+
+/** Where one side stands with a pressure held in its spring. @param who begins the sentence: `The left side` */
+export function equilibriumSentence(
+  { rest, travel, balances }: AirEquilibrium,
+  who: string,
+  format: LengthFormat,
+): string {
+  const at = travel === null ? "" : travelText(travel, format);
+  const others = balances
+    .filter((balance) => balance.travel !== travel)
+    .map((one) => `${travelText(one.travel, format)} (${one.stable ? "stable" : "unstable"})`);
+  const more = others.length === 0 ? "" : ` It also balances at ${others.join(" and ")}.`;
+  switch (rest) {
+    case "balance":
+      return `${who}, raised from full bump, stands at ${at}.${more}`;
+    case "bump":
+      return `${who} is not lifted off ${at}.${more}`;
+    case "droop":
+      return `${who} is lifted all the way to ${at}.`;
+    case "unknown":
+      return `${who} ends up where the load curve says nothing.`;
+  }
+}
+
+/** The heights and pressures that the setup allows, each limit told no wider than it is. */
+export function allowedSentence(spring: AirSpringSetup, units: LengthUnit, format: LengthFormat): string {
+  const length = (mm: number | null, way: SafeWay) =>
+    mm === null ? null : lengthText(safeLength(mm, way, format), format);
+  const pressure = (value: number | null, way: SafeWay) =>
+    value === null ? null : quantityText(value, "pressure", units, way);
+  const heights = rangeWords(
+    "height",
+    length(spring.leastHeight, "up"),
+    length(spring.greatestHeight, "down"),
+  );
+  const pressures = rangeWords(
+    "pressure",
+    pressure(spring.leastPressure, "up"),
+    pressure(spring.greatestPressure, "down"),
+  );
+  return `The setup allows ${heights} and ${pressures}.`;
+}
+
+function rangeWords(what: string, least: string | null, most: string | null): string {
+  if (least !== null && most !== null) return `${what}s ${least} to ${most}`;
+  if (least !== null) return `${what}s from ${least}`;
+  return most === null ? `any ${what} (not checked)` : `${what}s up to ${most}`;
+}
