@@ -1,0 +1,67 @@
+import { type ChildProcess, fork } from "node:child_process";
+import { join } from "node:path";
+import type { Asked, Judged } from "./judge.ts";
+
+/** One process that runs test files of a copy with a mutant on, replaced where it does not come back. */
+export class JudgeProcess {
+  private process: ChildProcess | null = null;
+
+  constructor(
+    private readonly copy: string,
+    private readonly vitest: string,
+    private readonly count: number,
+  ) {}
+
+  /**
+   * @param limit ms of wall clock after which it is taken for endless
+   * @param atImport the mutant must be on when modules are read: in a process of its own
+   * @returns null = endless
+   */
+  async run(asked: Asked, limit: number, atImport = false): Promise<Judged | null> {
+    if (atImport) this.end();
+    this.process ??= await this.start(atImport ? asked.mutant : -1);
+    const running = this.process;
+    const judged = await new Promise<Judged | null>((done) => {
+      const timer = setTimeout(() => done(null), limit);
+      const told = (answer: Judged) => {
+        clearTimeout(timer);
+        running.off("exit", ended);
+        done(answer);
+      };
+      const ended = () => {
+        clearTimeout(timer);
+        running.off("message", told);
+        done({ fault: "the process ended", took: 0, seen: [] });
+      };
+      running.once("message", told);
+      running.once("exit", ended);
+      running.send(asked);
+    });
+    if (judged === null || running.exitCode !== null || atImport) this.end();
+    return judged;
+  }
+
+  end(): void {
+    this.process?.removeAllListeners();
+    this.process?.kill("SIGKILL");
+    this.process = null;
+  }
+
+  private start(active: number): Promise<ChildProcess> {
+    const child = fork(join(this.copy, "tests", "mutation", "judge.ts"), {
+      cwd: this.copy,
+      execArgv: ["--import", "tsx"],
+      env: {
+        ...process.env,
+        MUTATION_VITEST: this.vitest,
+        MUTATION_COUNT: String(this.count),
+        MUTATION_ACTIVE: String(active),
+      },
+      stdio: ["ignore", "ignore", "inherit", "ipc"],
+    });
+    return new Promise((ready, failed) => {
+      child.once("message", () => ready(child));
+      child.once("exit", () => failed(new Error("tests/mutation/judge.ts ended before it began")));
+    });
+  }
+}

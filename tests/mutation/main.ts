@@ -1,0 +1,144 @@
+/**
+ * `npm run mutate [-- SECONDS [SEED]]`: changes the sources of the solver in small ways, one at a time, and tells which
+ * changes no test of it notices. A seeded sample, as many as the time allows; every change is drawn with the same chance.
+ * Exits 1 where the score is below what is wanted.
+ */
+
+import { readdirSync, readFileSync, rmSync } from "node:fs";
+import { availableParallelism } from "node:os";
+import { join } from "node:path";
+import { seeded } from "../fuzz/seeded.ts";
+import { mutatedCopy } from "./copy.ts";
+import { JudgeProcess } from "./judgeProcess.ts";
+import { type Mutant, mutantsOf } from "./operators.ts";
+import { alikeReason } from "./survivors.ts";
+import type { Numbered } from "./switched.ts";
+
+const ROOT = join(import.meta.dirname, "..", "..");
+const SOURCES = ["src/suspension", "src/gaps", "src/studies/search"];
+/** Those that look at the solver itself; what rests on it says less of what is wrong. */
+const TESTS = [
+  "tests/geometry",
+  "tests/suspension",
+  "tests/gaps",
+  "tests/studies/search",
+  "tests/studies/hardware",
+  "tests/studies/limits",
+];
+
+/** Percent of the mutants judged that some test must notice. */
+const WANTED = 85;
+/** Mutants drawn for each second: more than can be judged. */
+const DRAWN = 4;
+/** ms of processor time: a test file that takes more is not asked, and a mutant is given up after as much of the others. */
+const LONGEST_FILE = 4000;
+const LONGEST_MUTANT = 10_000;
+
+interface TestFile {
+  readonly file: string;
+  readonly took: number;
+  readonly seen: ReadonlySet<number>;
+}
+
+const [seconds = 600, seed = 1] = process.argv.slice(2).map(Number);
+const end = performance.now() + 1000 * seconds;
+const all = SOURCES.flatMap((folder) => filesIn(folder, ".ts")).flatMap((file) =>
+  mutantsOf(file, readFileSync(join(ROOT, file), "utf8")),
+);
+const drawn: Numbered[] = shuffled(all)
+  .slice(0, DRAWN * seconds)
+  .map((mutant, number) => ({ number, mutant }));
+const copy = mutatedCopy(ROOT, drawn);
+const judges = Array.from(
+  { length: availableParallelism() },
+  () => new JudgeProcess(copy, join(ROOT, "node_modules", "vitest", "package.json"), drawn.length),
+);
+try {
+  const tests = await sound(TESTS.flatMap((folder) => filesIn(folder, ".test.ts")));
+  console.log(`${tests.length} test files, ${all.length} mutants of ${SOURCES.join(", ")}`);
+  const judged: { readonly mutant: Mutant; readonly isNoticed: boolean }[] = [];
+  const queue = [...drawn];
+  await Promise.all(
+    judges.map(async (judge) => {
+      for (let next = queue.shift(); next && performance.now() < end; next = queue.shift())
+        judged.push({ mutant: next.mutant, isNoticed: await isNoticed(judge, next, tests) });
+    }),
+  );
+  process.exitCode = tell(judged) ? 0 : 1;
+} finally {
+  for (const judge of judges) judge.end();
+  rmSync(copy, { recursive: true, force: true });
+}
+
+function filesIn(folder: string, ending: string): string[] {
+  return readdirSync(join(ROOT, folder), { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(ending))
+    .map((file) => `${folder}/${file}`);
+}
+
+function shuffled(mutants: readonly Mutant[]): Mutant[] {
+  const random = seeded(seed);
+  const left = [...mutants];
+  for (let i = left.length - 1; i > 0; i--) {
+    const other = random.below(i + 1);
+    [left[i], left[other]] = [left[other]!, left[i]!];
+  }
+  return left;
+}
+
+/** The test files that pass with no mutant on and are quick, the quickest first, with the mutants they come by. */
+async function sound(files: readonly string[]): Promise<TestFile[]> {
+  const found: TestFile[] = [];
+  const queue = [...files];
+  await Promise.all(
+    judges.map(async (judge) => {
+      for (let file = queue.shift(); file; file = queue.shift()) {
+        const judged = await judge.run({ file, mutant: -1 }, 6 * LONGEST_FILE);
+        if (judged === null || judged.took > LONGEST_FILE) continue;
+        if (judged.fault !== null)
+          console.log(`not asked, it fails here by itself: ${file}: ${judged.fault}`);
+        else found.push({ file, took: judged.took, seen: new Set(judged.seen) });
+      }
+    }),
+  );
+  return found.sort((a, b) => a.took - b.took);
+}
+
+async function isNoticed(judge: JudgeProcess, { number, mutant }: Numbered, tests: readonly TestFile[]) {
+  // What is worked out while a module is read is noted for the first file that reads it alone.
+  const beside = drawn.filter((other) => other.mutant.file === mutant.file && !other.mutant.atImport);
+  const comesBy = ({ seen }: TestFile) =>
+    mutant.atImport ? beside.some((other) => seen.has(other.number)) : seen.has(number);
+  let left = LONGEST_MUTANT;
+  for (const { file, took } of tests.filter(comesBy)) {
+    left -= took;
+    if (left < 0) return false;
+    const judged = await judge.run({ file, mutant: number }, 15_000 + 20 * took, mutant.atImport);
+    if (judged === null || judged.fault !== null) return true;
+  }
+  return false;
+}
+
+/** @returns whether the score is as wanted */
+function tell(judged: readonly { readonly mutant: Mutant; readonly isNoticed: boolean }[]): boolean {
+  const survivors = judged.filter(({ isNoticed }) => !isNoticed).map(({ mutant }) => mutant);
+  const alike = survivors.filter((mutant) => alikeReason(mutant) !== null);
+  for (const mutant of survivors.sort((a, b) => a.file.localeCompare(b.file) || a.line - b.line)) {
+    const { file, line, from, to } = mutant;
+    console.log(`${file}:${line}  ${squeezed(from)}  →  ${squeezed(to)}`);
+    console.log(`    ${alikeReason(mutant) ?? "NO TEST NOTICES IT"}`);
+  }
+  const noticed = judged.length - survivors.length;
+  const score = (100 * noticed) / (judged.length - alike.length);
+  console.log(
+    `${judged.length} of ${all.length} mutants judged (seed ${seed}): ${noticed} noticed, ${survivors.length} not, ${alike.length} of which change no answer`,
+  );
+  console.log(
+    `score ${score.toFixed(1)} %, wanted ${WANTED} % (with those that change no answer ${((100 * noticed) / judged.length).toFixed(1)} %)`,
+  );
+  return score >= WANTED;
+}
+
+function squeezed(text: string): string {
+  return text.replace(/\s+/g, " ");
+}
