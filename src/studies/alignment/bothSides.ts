@@ -1,5 +1,4 @@
 import type { Setup, WheelTargets } from "../../setup/types/types.ts";
-import { solvePose } from "../../suspension/solvePose.ts";
 import { mmFromInches } from "../../units/lengthUnits.ts";
 import type { Model } from "../model/model.ts";
 import type { SideSettings } from "./setSide.ts";
@@ -18,7 +17,7 @@ export interface BothSides<S extends SideSettings> {
   readonly reached: boolean;
 }
 
-/** `ok` false: the stance (travel in mm) cannot be had straight ahead, or not with that toe. */
+/** `ok` false: the stance (travel in mm) cannot be had straight ahead with that toe. */
 export type BothSidesResult<S extends SideSettings> =
   | { readonly ok: true; readonly alignment: BothSides<S> }
   | { readonly ok: false; readonly travel: number };
@@ -36,7 +35,6 @@ export function bothSides<S extends SideSettings>(
   const targets = setup.alignment.targets ?? { stance: null, left: asIs, right: asIs };
   const { stance } = targets;
   const travel = setup.stances.find(({ name }) => name === stance)?.travel ?? 0;
-  if (!solvePose(frontEnd, travel, 0).ok) return { ok: false, travel };
   const job = { frontEnd, adjusters: setup.adjusters, travel, per: sensitivityLength(setup) };
   const left = ofSide({ ...job, side: "left", targets: targets.left });
   // Mirror images with the same targets are set alike.

@@ -205,6 +205,17 @@ describe("other adjusters", () => {
     expect(left.settings[0]!.exact).toBeNull();
   });
 
+  it.each([null, shims])("no answer where no tie rod gives the toe wanted", (adjusters) => {
+    const { input } = trucks[0]!;
+    const straight = { camber: null, caster: null, toe: 0 };
+    const turned = { ...straight, toe: -50 * DEG };
+    for (const wanted of [{ left: turned }, { left: turned, right: straight }])
+      expect(alignTruck(modelOf(input, adjusters, { ...wanted, travel: -40 }))).toEqual({
+        ok: false,
+        travel: -40,
+      });
+  });
+
   it("without adjusters the tie rods alone are set, and only toe can be met", () => {
     const { input } = trucks[0]!;
     const toeOnly = { camber: null, caster: null, toe: 0.2 * DEG };
