@@ -34,7 +34,7 @@ const reach = new Map([...arrows.keys()].map((folder) => [folder, reached(folder
 const told = new Set();
 for (const [folder, beyond] of reach) {
   if (!beyond.has(folder) || told.has(folder)) continue;
-  const knot = [...beyond].filter((other) => reach.get(other)?.has(folder));
+  const knot = [...beyond].filter((other) => reach.get(other)?.has(folder)).sort();
   for (const one of knot) told.add(one);
   console.error(`folders in a knot: ${knot.join(", ")}`);
   for (const from of knot)
