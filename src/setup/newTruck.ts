@@ -8,14 +8,21 @@ const ARM = { frontPivot: POINT, rearPivot: POINT, ballJoint: POINT };
 /** A truck of which nothing is measured yet: every number that an answer needs is there, and empty. */
 export function newTruckDocument(units: LengthUnit): Readonly<Record<string, unknown>> {
   return {
-    ...{ format: "wellsweep-setup", version: 1, name: "New truck", units },
+    format: "wellsweep-setup",
+    version: 1,
+    name: "New truck",
+    units,
     truck: {
-      ...{ upperArm: ARM, lowerArm: ARM },
+      upperArm: ARM,
+      lowerArm: ARM,
       steering: emptySteering("rack"),
       body: [],
     },
     knuckle: {
-      ...{ span: EMPTY, pinHeight: EMPTY, pinAngle: EMPTY, hubFace: EMPTY },
+      span: EMPTY,
+      pinHeight: EMPTY,
+      pinAngle: EMPTY,
+      hubFace: EMPTY,
       steeringArm: POINT,
     },
     wheel: { rimDiameter: EMPTY, rimWidth: EMPTY, backspacing: EMPTY },

@@ -103,8 +103,25 @@ export function resolveDocument(
     fields.length === 0 ? null : { of: exampleOf(typed) ?? "", fields, isAsItCame: isExampleAsItCame(typed) };
   const { units } = typed;
   return {
-    ...{ name, units, truck, knuckle, wheel, tire, hardware, alignment, adjusters },
-    ...{ limits, airSpring, masses, travel, stances, measuredStances },
-    ...{ roll, floor, allowance, fromExample, confirmed },
+    name,
+    units,
+    truck,
+    knuckle,
+    wheel,
+    tire,
+    hardware,
+    alignment,
+    adjusters,
+    limits,
+    airSpring,
+    masses,
+    travel,
+    stances,
+    measuredStances,
+    roll,
+    floor,
+    allowance,
+    fromExample,
+    confirmed,
   };
 }

@@ -94,8 +94,12 @@ describe("a new truck", () => {
     const { store, state } = begun();
     const box = memoryBox();
     const keeper = keepWork(store, box, {
-      ...{ delay: 1, now: () => 1, lastWords: memoryLastWords(), example: null },
-      ...{ onWritten: () => {}, onTrouble: () => {} },
+      delay: 1,
+      now: () => 1,
+      lastWords: memoryLastWords(),
+      example: null,
+      onWritten: () => {},
+      onTrouble: () => {},
     });
     measure(store, ["truck", "upperArm", "frontPivot"]);
     await keeper.flush();

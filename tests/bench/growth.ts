@@ -122,7 +122,10 @@ const growths: readonly Growth[] = [
 
 const rows = growths.map(({ what, of, sizes, repeats, jobAt }) => {
   const jobs: Job[] = sizes.map((size) => ({
-    ...{ name: `${what}, ${size}`, each: what, size: 1, repeats },
+    name: `${what}, ${size}`,
+    each: what,
+    size: 1,
+    repeats,
     run: jobAt(size),
   }));
   const timings = measureInTurn(jobs);

@@ -16,7 +16,10 @@ const longer = (place: Locator) => place.getByRole("button", { name: "Search lon
 /** The page at an address with a truck whose every answer is cut short, once the verdict is there. */
 async function opened(path: string, width: number, height: number, colorScheme: "light" | "dark") {
   const bench = await openWorkbench({
-    ...{ isBare: true, colorScheme, path, seconds: TOO_FEW },
+    isBare: true,
+    colorScheme,
+    path,
+    seconds: TOO_FEW,
     viewport: { width, height },
   });
   await note(bench.page.locator("main")).first().waitFor(SOON);

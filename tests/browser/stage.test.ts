@@ -301,7 +301,10 @@ describe.each(["light", "dark"] as const)("the stage in %s with all that it can 
 describe("the stage on a phone", () => {
   it("has targets for a thumb, and cuts nothing off", async () => {
     const { page, problems } = await withStage({
-      ...{ viewport: PHONE, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
+      viewport: PHONE,
+      deviceScaleFactor: 2,
+      isMobile: true,
+      hasTouch: true,
     });
     await page.getByRole("button", { name: /^Wheel well/ }).click();
     await show(page).click();

@@ -96,7 +96,11 @@ async function designer(by: Browser): Promise<void> {
 /** The workbench in a new context, light, with its answers, map and stage. */
 async function opened(by: Browser, viewport: typeof DESK, isPhone = false): Promise<Page> {
   const context = await by.newContext({
-    ...{ viewport, colorScheme: "light", reducedMotion: "reduce", isMobile: isPhone, hasTouch: isPhone },
+    viewport,
+    colorScheme: "light",
+    reducedMotion: "reduce",
+    isMobile: isPhone,
+    hasTouch: isPhone,
     // A page of the guides is no wider than this leaves it.
     deviceScaleFactor: isPhone ? 1 : 0.75,
   });

@@ -48,7 +48,8 @@ export const brokenSetups: Readonly<Record<string, (bytes: number) => string>> =
   "a mesh that is sound": (bytes) =>
     body([
       {
-        ...{ name: "m", kind: "mesh" },
+        name: "m",
+        kind: "mesh",
         vertices: entries(bytes / 2, 8, (i) => [0, i % 7, i % 3]),
         triangles: entries(bytes / 2, 8, () => [0, 1, 2]),
       },

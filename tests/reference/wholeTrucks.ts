@@ -108,7 +108,9 @@ function setups({ input, frontEnd }: GeneratedTruck): fc.Arbitrary<Setup> {
         units: "mm",
         truck: {
           ...whole.truck,
-          ...{ upperArm: input.upperArm, lowerArm: input.lowerArm, steering },
+          upperArm: input.upperArm,
+          lowerArm: input.lowerArm,
+          steering,
           body: made.body,
         },
         knuckle: input.knuckle,

@@ -45,7 +45,10 @@ describe("the catalogue of fields", () => {
 
   it("tells kind, range, step, default and choices from the schema", () => {
     expect(fieldAt(["knuckle", "hubFace"], demo)).toMatchObject({
-      ...{ label: "Hub face", kind: "length", required: true, default: null },
+      label: "Hub face",
+      kind: "length",
+      required: true,
+      default: null,
       range: { least: 0, leastExcluded: true },
     });
     expect(fieldAt(["travel", "droop"], demo)).toMatchObject({ kind: "signedLength", range: { most: 0 } });

@@ -79,7 +79,8 @@ describe("stances", () => {
 
   it("typed by travel are placed when read, the others are kept as typed with their place in the list", () => {
     const { stances, measuredStances } = setupOf({
-      ...{ floor, airSpring },
+      floor,
+      airSpring,
       stances: [
         { name: "low", lipHeight: 26 },
         { name: "road", travel: 0 },

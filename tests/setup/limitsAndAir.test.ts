@@ -26,7 +26,11 @@ describe("the limits block", () => {
   it("gives a joint named without numbers its default cone, and no more", () => {
     const { limits } = setupOf({ limits: { upperBallJoint: {}, outerTieRodEnd: {} } });
     expect(limits?.upperBallJoint).toEqual({
-      ...{ cone: 20 * DEG, inOut: null, foreAft: null, stud: null, housing: null },
+      cone: 20 * DEG,
+      inOut: null,
+      foreAft: null,
+      stud: null,
+      housing: null,
     });
     expect(limits?.outerTieRodEnd?.misalignment).toBeCloseTo(25 * DEG, 15);
     expect(limits?.lowerBallJoint).toBeNull();
@@ -128,7 +132,9 @@ describe("the airSpring and masses blocks", () => {
     });
     expect(airSpring).toMatchObject({ volume: { volume: 3e6 }, exponent: 1.38, atmosphere: 0.101325 });
     expect(masses).toEqual({
-      ...{ corner: expect.closeTo(453.59237, 9), cornerRight: expect.closeTo(453.59237, 9), unsprung: 45 },
+      corner: expect.closeTo(453.59237, 9),
+      cornerRight: expect.closeTo(453.59237, 9),
+      unsprung: 45,
     });
     expect(setupOf({})).toMatchObject({ airSpring: null, masses: null });
   });

@@ -105,7 +105,13 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWrite
       return { x: 0.5 * (projected.x + 1) * size.width, y: 0.5 * (1 - projected.y) * size.height };
     };
     const view = {
-      ...{ truck, state, toScreen, zoom: camera.zoom, width: size.width, height: size.height, taken: [] },
+      truck,
+      state,
+      toScreen,
+      zoom: camera.zoom,
+      width: size.width,
+      height: size.height,
+      taken: [],
       settings: stageSettings.getState(),
       format: lengthFormatOf(state.preferences.lengths, truck.setup.units),
     };

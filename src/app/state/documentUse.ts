@@ -43,7 +43,11 @@ export function useField(path: KeyPath): FieldState {
   return useMemo(() => {
     const { editField, stepField, removeField, discardDraft } = workbench.getState();
     return {
-      ...{ field, text, draft, issue, isOfVariant: differs },
+      field,
+      text,
+      draft,
+      issue,
+      isOfVariant: differs,
       edit: (typed: string) => editField(at, typed),
       step: (direction: 1 | -1, count?: number) => stepField(at, direction, count),
       remove: () => removeField(at),

@@ -14,7 +14,10 @@ export function openingActions({ set, get }: ActionContext, onOpened: () => void
     const isSaved = opened.isSaved ?? false;
     set((s) => ({
       ...slice,
-      ...{ travel: opened.travel ?? 0, steer: opened.steer ?? 0, selection: null, refusal: null },
+      travel: opened.travel ?? 0,
+      steer: opened.steer ?? 0,
+      selection: null,
+      refusal: null,
       hiddenParts: opened.hiddenParts ?? [],
       isAligned: opened.isAligned ?? false,
       saved: isSaved && document ? { ...s.saved, [documentId]: document } : s.saved,

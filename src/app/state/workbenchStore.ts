@@ -82,14 +82,20 @@ function firstState(text: string, file: string): WorkbenchState {
   const slice = opening.ok ? opening.slice : opening.emptySlice;
   return {
     ...documentSlice(slice),
-    ...{ travel: 0, steer: 0, view: "three-quarter", viewsAsked: 0, selection: null, hiddenParts: [] },
-    ...{
-      preferences: DEFAULT_PREFERENCES,
-      issues: [],
-      needs: [],
-      refusal: opening.ok ? null : opening.refusal,
-    },
-    ...{ isAligned: false, truck: null, good: null, isGesturing: false },
+    travel: 0,
+    steer: 0,
+    view: "three-quarter",
+    viewsAsked: 0,
+    selection: null,
+    hiddenParts: [],
+    preferences: DEFAULT_PREFERENCES,
+    issues: [],
+    needs: [],
+    refusal: opening.ok ? null : opening.refusal,
+    isAligned: false,
+    truck: null,
+    good: null,
+    isGesturing: false,
     saved: slice.document ? { [slice.documentId]: slice.document } : {},
   };
 }

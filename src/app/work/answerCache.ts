@@ -73,8 +73,13 @@ export class AnswerCache {
     const known = ofTruck.get(place);
     if (known !== undefined) return known as unknown as Entry<J>;
     const shown: Answered<J> = {
-      ...{ wish, answer: null, question: null, failure: null, isCut: false },
-      ...{ seconds: this.secondsFor(wish.job), underWay: null },
+      wish,
+      answer: null,
+      question: null,
+      failure: null,
+      isCut: false,
+      seconds: this.secondsFor(wish.job),
+      underWay: null,
     };
     const made: Entry<J> = { wish, key, answeredKey: null, asked: shown.seconds, shown };
     ofTruck.set(place, made as unknown as Entry);

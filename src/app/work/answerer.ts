@@ -58,7 +58,11 @@ export function answererOf(reply: (reply: WorkReply, handOver: readonly ArrayBuf
         return model;
       };
       const { answer, isCut } = JOBS[request.job]({
-        ...{ model: asked, question: request.question, given, budget, onProgress },
+        model: asked,
+        question: request.question,
+        given,
+        budget,
+        onProgress,
       } as never);
       reply({ id, kind: "done", answer, isCut }, handedOver(answer));
     } catch (error) {

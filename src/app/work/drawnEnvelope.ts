@@ -52,7 +52,8 @@ export function drawnEnvelopeOf(
   const range = rangeOf(model, ask);
   const sweep = (side: Side, from: number, to: number): TriangleMesh | null => {
     const swept = envelopeOf(model, side, range, {
-      ...{ preset: "preview", budget },
+      preset: "preview",
+      budget,
       onProgress: (share) => onProgress(from + share * (to - from)),
     });
     if (swept.ok) return swept.envelope.mesh;

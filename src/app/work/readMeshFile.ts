@@ -49,7 +49,11 @@ function inWorker(file: File): Promise<LoadedMesh | RefusedMesh> {
       (bytes) => {
         if (!meshReadings.getState().under.includes(reading)) return;
         client.run({
-          ...{ job: "mesh", truck: null, question: { name: file.name, bytes }, given: null, seconds: null },
+          job: "mesh",
+          truck: null,
+          question: { name: file.name, bytes },
+          given: null,
+          seconds: null,
           handOver: [bytes],
           onProgress() {},
           onEnd: (ended) =>

@@ -22,7 +22,8 @@ const sharers = Math.min(MOST_WORKERS, Math.max(1, (globalThis.navigator?.hardwa
 
 /** The page's. */
 export const work = new WorkRoom({
-  ...{ startWorker, sharers },
+  startWorker,
+  sharers,
   // Two searches at least go on beside each other, so that none waits for a long one.
   workers: Math.max(2, sharers),
   seconds: globalThis.wellsweepSeconds ?? PAGE_SECONDS,

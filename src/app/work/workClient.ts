@@ -56,7 +56,10 @@ export class WorkClient {
     this.#worker ??= this.#started();
     const { job, truck, question, given, seconds } = task;
     const request: WorkRequest<J> = {
-      ...{ id: ++this.#id, job, question, seconds },
+      id: ++this.#id,
+      job,
+      question,
+      seconds,
       ...(truck !== null && truck !== this.#truck ? { truck: truck.ask } : {}),
       ...(given === this.#given ? {} : { given }),
     };

@@ -65,8 +65,16 @@ export function setupFieldOf(
   const nature = fieldKinds.get(inner);
   const { meaning, byDefault } = splitDescription(inner.description ?? "");
   const base = {
-    ...{ pattern, label: fieldLabel(pattern, meaning), meaning, required, when, schema: inner },
-    ...{ default: required ? null : byDefault, range: NO_ENDS, choices: [], step: null },
+    pattern,
+    label: fieldLabel(pattern, meaning),
+    meaning,
+    required,
+    when,
+    schema: inner,
+    default: required ? null : byDefault,
+    range: NO_ENDS,
+    choices: [],
+    step: null,
   };
   if (!nature) return { ...base, ...plainKind(inner) };
   switch (nature.kind) {

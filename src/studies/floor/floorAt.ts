@@ -40,7 +40,12 @@ function floorOn(
   });
   const { lip = null, frame = null } = setup.floor ?? {};
   return {
-    ...{ travels, steer, plane, ...attitude(plane), left: wheel("left"), right: wheel("right") },
+    travels,
+    steer,
+    plane,
+    ...attitude(plane),
+    left: wheel("left"),
+    right: wheel("right"),
     track: dot(sub(patches.left, patches.right), across(plane)),
     clearances: floorPoints(setup.floor).map((point) => ({
       ...point,

@@ -84,7 +84,8 @@ export class RollCases {
       state: uncovered.length > 0 ? "uncovered" : stops.length > 0 ? "stopped" : "covered",
       travels: found.ok ? found.travels : null,
       floor: found.ok ? floorAt(model, found.travels, 0) : null,
-      ...{ stops, uncovered },
+      stops,
+      uncovered,
       until: stops.length === 0 ? null : this.untilFirst(stance, asked, stops),
     };
   }

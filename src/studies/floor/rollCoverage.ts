@@ -34,7 +34,8 @@ export function rollCoverage(model: Model, roll: RollSetup | null = model.setup.
   const looked = new RollCases(model);
   const named = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
   const stances = named.map(({ name, travel }) => ({
-    ...{ name, travel },
+    name,
+    travel,
     cases: askedOf(roll).map((asked) => looked.at(travel, asked)),
   }));
   const covered = stances.every(({ cases }) => cases.every(({ state }) => state !== "uncovered"));

@@ -11,7 +11,9 @@ export function assemblyIssue(issue: AssemblyIssue, setup: Setup, file: string):
   if (least === undefined || most === undefined) return { file, key, value, mend };
   const [from, to] = [lengthText(setup, least), lengthText(setup, most)];
   return {
-    ...{ file, key, value },
+    file,
+    key,
+    value,
     mend: `${mend}; between ${from} and ${to} it closes`,
     range: { least, most },
   };

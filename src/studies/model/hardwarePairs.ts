@@ -87,7 +87,12 @@ function sidePairs(
     const twin = known.find((pair) => pair.name === name);
     let row: Float64Array | null = null;
     return {
-      ...{ kind: "together", name, partName, solid, side, ring: shape },
+      kind: "together",
+      name,
+      partName,
+      solid,
+      side,
+      ring: shape,
       // Most of the work of putting a truck together, and many are put together whose gaps nobody asks for.
       get row() {
         row ??= twin?.kind === "together" ? twin.row : rideGap(shape, part, frame, knuckle, wheel.offset);

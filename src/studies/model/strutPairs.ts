@@ -18,7 +18,13 @@ export function strutPairs(setup: Setup, frontEnd: FrontEnd, ring: RingShape): S
     const pairs: StrutPair[] = [];
     const add = (name: string, strut: Strut, diameter: number) =>
       pairs.push({
-        ...{ kind: "strut", name, partName: name, solid: "ring", side, ring, strut },
+        kind: "strut",
+        name,
+        partName: name,
+        solid: "ring",
+        side,
+        ring,
+        strut,
         part: strutShape(name, strut, 0.5 * diameter),
       });
     if (airSpring !== null && airSpring.diameter !== null)

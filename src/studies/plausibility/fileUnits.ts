@@ -19,7 +19,11 @@ export function mixedFileUnits(setup: Setup): readonly Unusual[] {
   if (!isOff || !isUsual(halfWidth * factor, HALF_WIDTH) || !isUsual(apart * factor, APART)) return [];
   return [
     {
-      ...{ check: "fileUnits", kind: "length", value: halfWidth, ...HALF_WIDTH, beside: null },
+      check: "fileUnits",
+      kind: "length",
+      value: halfWidth,
+      ...HALF_WIDTH,
+      beside: null,
       paths: [["units"], ["truck", "lowerArm", "ballJoint", 1]],
       meant: [{ slip: "unit", value: halfWidth * factor }],
     },
@@ -40,7 +44,9 @@ export interface MeasuredPoint {
 export function measuredPoints({ truck, floor }: Setup): readonly MeasuredPoint[] {
   const { steering } = truck;
   const front = (path: KeyPath, at: Point, side: 1 | -1 | 0): MeasuredPoint => ({
-    ...{ path: ["truck", ...path], at, side },
+    path: ["truck", ...path],
+    at,
+    side,
     of: "front",
   });
   const arms = (["upperArm", "lowerArm"] as const).flatMap((arm) =>
@@ -58,7 +64,9 @@ export function measuredPoints({ truck, floor }: Setup): readonly MeasuredPoint[
         ];
   const body = truck.body.flatMap((part, i): readonly MeasuredPoint[] => {
     const ofPart = (key: KeyPath, at: Point): MeasuredPoint => ({
-      ...{ path: ["truck", "body", i, ...key], at, side: 0 },
+      path: ["truck", "body", i, ...key],
+      at,
+      side: 0,
       of: "body",
     });
     if (part.kind === "path") return part.points.map((at, n) => ofPart(["points", n], at));

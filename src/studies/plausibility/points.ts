@@ -53,7 +53,11 @@ export function mixedSides(setup: Setup): readonly Unusual[] {
 function sideSlip({ path, at }: MeasuredPoint, side: 1 | -1): Unusual {
   const [, value] = at;
   return {
-    ...{ check: "leftRight", paths: [[...path, 1]], kind: "length", value, beside: null },
+    check: "leftRight",
+    paths: [[...path, 1]],
+    kind: "length",
+    value,
+    beside: null,
     ...(side === 1 ? { least: 0, most: null } : { least: null, most: 0 }),
     meant: [{ slip: "sign", value: -value }],
   };

@@ -70,7 +70,12 @@ export function oddSpan({ setup, frontEnd }: Model): readonly Unusual[] {
   if (isUsual(value, SPAN_OFF)) return [];
   return [
     {
-      ...{ check: "span", kind: "length", value, ...SPAN_OFF, meant: [], beside: effect.apart },
+      check: "span",
+      kind: "length",
+      value,
+      ...SPAN_OFF,
+      meant: [],
+      beside: effect.apart,
       paths: [
         ["knuckle", "span"],
         ["truck", "upperArm", "ballJoint"],
@@ -90,12 +95,16 @@ export function crossedTieRod({ setup, frontEnd }: Model): readonly Unusual[] {
   if (inner * outer >= 0 || Math.abs(inner - outer) < ACROSS) return [];
   return [
     {
-      ...{ check: "tieRodAcross", kind: "length", value: inner - outer },
+      check: "tieRodAcross",
+      kind: "length",
+      value: inner - outer,
       paths: [
         ["truck", "steering", "innerEnd", 0],
         ["knuckle", "steeringArm", 0],
       ],
-      ...{ least: -ACROSS, most: ACROSS, beside: null },
+      least: -ACROSS,
+      most: ACROSS,
+      beside: null,
       meant: [{ slip: "sign", value: -setup.truck.steering.innerEnd[0] }],
     },
   ];

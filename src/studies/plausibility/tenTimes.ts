@@ -58,8 +58,14 @@ function slipOf(value: number, [a, b]: readonly [number, number], path: KeyPath)
   const meant: readonly Meant[] = [{ slip: "place", value: value * factor }];
   return [
     {
-      ...{ check: "tenTimes", paths: [path], kind: "length", value },
-      ...{ least: null, most: null, meant, beside: mean },
+      check: "tenTimes",
+      paths: [path],
+      kind: "length",
+      value,
+      least: null,
+      most: null,
+      meant,
+      beside: mean,
     },
   ];
 }

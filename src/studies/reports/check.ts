@@ -102,7 +102,8 @@ export function checkShare(model: Model, { at, of }: ShareOfPairs, options: Chec
   return {
     found: model.pairs.map((pair) => found.get(pair)),
     range: {
-      ...{ limits, narrowestHubFace: narrowestHubFace(model) },
+      limits,
+      narrowestHubFace: narrowestHubFace(model),
       ...(passed === null ? {} : { limitsPassed: passed, limitedBy: limitedBy(passed, ranges) }),
     },
     isCut: isCut || forLimits.cut,
@@ -130,7 +131,11 @@ export function checkOf(model: Model, shares: readonly CheckShare[]): CheckRepor
       : "clear";
   const { limits, narrowestHubFace, ...passed } = shares[0]!.range;
   return {
-    ...{ verdict, worst, parts, narrowestHubFace, limits },
+    verdict,
+    worst,
+    parts,
+    narrowestHubFace,
+    limits,
     ...passed,
     ...(shares.some(({ isCut }) => isCut) ? { cutShort: true } : {}),
   };

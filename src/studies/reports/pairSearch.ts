@@ -84,7 +84,10 @@ export function searchPair(
   const innerAt: 0 | 3 = pair.side === "left" ? 0 : 3;
   const { other, limits, start } = range;
   const search: WheelToMove = {
-    ...{ side, other, innerAt, steering: frontEnd.steering },
+    side,
+    other,
+    innerAt,
+    steering: frontEnd.steering,
     ...(limits === undefined ? {} : { limits }),
   };
   const finer = Math.min(tolerance, SEARCH_TOLERANCE);

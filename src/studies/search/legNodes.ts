@@ -1,7 +1,14 @@
 /** A node of the search: middles and half ranges of arm angle and steer, a leg, and a piece of it; what to halve next; 1 = every pose keeps all limits. */
 export const NODE = {
-  ...{ arm: 0, armHalf: 1, steer: 2, steerHalf: 3 },
-  ...{ leg: 4, near: 5, far: 6, cut: 7, kept: 8 },
+  arm: 0,
+  armHalf: 1,
+  steer: 2,
+  steerHalf: 3,
+  leg: 4,
+  near: 5,
+  far: 6,
+  cut: 7,
+  kept: 8,
 } as const;
 export const NODE_ROW = 9;
 

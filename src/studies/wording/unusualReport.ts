@@ -9,7 +9,9 @@ import { unusualSubject, unusualText } from "./unusualWords.ts";
 /** What is unusual of a truck and not confirmed, as doubts. */
 export function unusualDoubts(model: Model, format: LengthFormat): readonly UnusualDoubt[] {
   return unusualIn(model).open.map((one) => ({
-    ...{ kind: "unusual", path: one.paths[0], also: one.paths.slice(1) },
+    kind: "unusual",
+    path: one.paths[0],
+    also: one.paths.slice(1),
     text: unusualText(one, model, format),
     confirm: confirmationOf(one, model.setup.units),
   }));

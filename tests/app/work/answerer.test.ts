@@ -25,7 +25,7 @@ const QUESTIONS: Readonly<Partial<Record<JobName, unknown>>> = {
 function replied(job: JobName, seconds: number | null, question = QUESTIONS[job], truck = ask): WorkReply {
   const replies: WorkReply[] = [];
   const answer = answererOf((reply) => replies.push(structuredClone(reply)));
-  answer({ ...{ id: 7, job, seconds, truck }, question: question as never });
+  answer({ id: 7, job, seconds, truck, question: question as never });
   expect(replies.every(({ id }) => id === 7)).toBe(true);
   return replies.at(-1)!;
 }
@@ -50,7 +50,8 @@ describe("a worker", () => {
   it("says what is wrong instead of nothing", () => {
     const impossible = { ...ask, setup: { ...ask.setup, knuckle: { ...ask.setup.knuckle, span: 5000 } } };
     expect(replied("heights", 2, { travels: [] }, impossible)).toMatchObject({
-      ...{ kind: "failed", message: expect.stringContaining("span") },
+      kind: "failed",
+      message: expect.stringContaining("span"),
     });
     expect(replied("poseLimits", 2, null)).toMatchObject({ kind: "failed" });
   });

@@ -23,7 +23,10 @@ export function fakeWorkers() {
     const say = (reply: WorkReply) => worker.onmessage?.({ data: reply } as MessageEvent<WorkReply>);
     const id = () => requests.at(-1)!.id;
     const worker: FakeWorker = {
-      ...{ requests, say, onmessage: null, onerror: null },
+      requests,
+      say,
+      onmessage: null,
+      onerror: null,
       get isEnded() {
         return isEnded;
       },

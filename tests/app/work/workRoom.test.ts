@@ -18,7 +18,9 @@ if (!one || !two || !three) throw new Error("the test's trucks go together");
 const check = (truck = one): Wish<"check"> => ({ job: "check", truck, question: null, given: null });
 const map = (truck = one): Wish<"map"> => ({ job: "map", truck, question: null, given: null });
 const pose = (travel: number): Wish<"poseLimits"> => ({
-  ...{ job: "poseLimits", truck: one, given: null },
+  job: "poseLimits",
+  truck: one,
+  given: null,
   question: { travel, steer: 0 },
 });
 
@@ -218,7 +220,10 @@ describe("an answer that was cut short", () => {
     room.searchLonger(room.of(map()));
     workers[0]!.crash("gave up");
     expect(room.of(map())).toMatchObject({
-      ...{ answer: { of: 2 }, isCut: true, failure: "gave up", underWay: null },
+      answer: { of: 2 },
+      isCut: true,
+      failure: "gave up",
+      underWay: null,
     });
   });
 
@@ -254,7 +259,9 @@ describe("what follows the pose", () => {
     const { room, workers } = opened();
     const envelope = { choice: "whole", travel: 0, edges: [], sides: [] } as const;
     const section = (at: number, given: typeof envelope | null): Wish<"section"> => ({
-      ...{ job: "section", truck: one, given },
+      job: "section",
+      truck: one,
+      given,
       question: { plane: { axis: "x", at }, travel: 0, steer: 0 },
     });
     for (const wish of [

@@ -28,8 +28,13 @@ describe("adjusters", () => {
 
   it("of shims are in mm with defaults filled in", () => {
     expect(setupOf({ adjusters: { kind: "shims", most: "3/4", front: "1/8" } }).adjusters).toEqual({
-      ...{ kind: "shims", direction: [0, -1, 0], front: 3.175, rear: 0 },
-      ...{ least: 0, most: 19.05, step: STEP },
+      kind: "shims",
+      direction: [0, -1, 0],
+      front: 3.175,
+      rear: 0,
+      least: 0,
+      most: 19.05,
+      step: STEP,
     });
     const tilted = setupOf({ adjusters: { kind: "shims", most: 1, direction: [0, -3, 4] } }).adjusters;
     expect(tilted).toMatchObject({ direction: [0, -0.6, 0.8] });
@@ -37,11 +42,20 @@ describe("adjusters", () => {
 
   it("of eccentrics and of adjustable arms too", () => {
     expect(setupOf({ adjusters: { kind: "eccentric", arm: "lower", throw: "10 mm" } }).adjusters).toEqual({
-      ...{ kind: "eccentric", arm: "lower", throw: 10, direction: [0, 1, 0], front: 0, rear: 0 },
+      kind: "eccentric",
+      arm: "lower",
+      throw: 10,
+      direction: [0, 1, 0],
+      front: 0,
+      rear: 0,
     });
     const arm = { kind: "adjustableUpperArm", shorter: 1, longer: "1/2" };
     expect(setupOf({ adjusters: arm }).adjusters).toEqual({
-      ...{ kind: "adjustableUpperArm", legs: "each", shorter: 25.4, longer: 12.7, step: STEP },
+      kind: "adjustableUpperArm",
+      legs: "each",
+      shorter: 25.4,
+      longer: 12.7,
+      step: STEP,
     });
   });
 
@@ -71,7 +85,9 @@ describe("alignment targets", () => {
       },
     });
     expect(setupOf({ alignment: { targets: {} } }).alignment.targets?.left).toEqual({
-      ...{ camber: null, caster: null, toe: expect.any(Number) },
+      camber: null,
+      caster: null,
+      toe: expect.any(Number),
     });
   });
 

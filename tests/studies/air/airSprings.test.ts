@@ -231,9 +231,12 @@ describe("a corner on its spring", () => {
       [1, 1.22218],
     ] as const) {
       const model = airModel(level, {
-        ...{ exponent, curve: area(20_000), volume: { height: 1e6, volume: 4e6 } },
+        exponent,
+        curve: area(20_000),
+        volume: { height: 1e6, volume: 4e6 },
         // So far up that it stays upright: the motion ratio does not change.
-        ...{ bodyMount: [0, 700, 1_000_250], armMount: [0, 700, 250] },
+        bodyMount: [0, 700, 1_000_250],
+        armMount: [0, 700, 250],
       });
       const heavy = {
         ...model,

@@ -3,7 +3,10 @@ import { answerState, type Doubt } from "../../../src/studies/doubts/doubt.ts";
 import { answerHeadline, answerSentence, answerWord } from "../../../src/studies/wording/answerWords.ts";
 
 const unusual: Doubt = {
-  ...{ kind: "unusual", path: ["knuckle", "hubFace"], also: [], text: "Hub face 60 in." },
+  kind: "unusual",
+  path: ["knuckle", "hubFace"],
+  also: [],
+  text: "Hub face 60 in.",
   confirm: { check: "hubFace", at: "knuckle.hubFace", length: 60 },
 };
 const example: Doubt = { kind: "fromExample", path: ["knuckle", "span"], text: "Span." };

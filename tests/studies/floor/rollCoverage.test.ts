@@ -13,7 +13,10 @@ const MM = { units: "mm" } as const;
 
 /** Level arms, parallel and alike: a wheel's patch stands 750 − (400 − √(400² − z²)) mm out at travel z. */
 const level = planarFrontEnd({
-  ...{ lowerInner: [300, 240], lowerOuter: [700, 240], upperInner: [300, 480], upperOuter: [700, 480] },
+  lowerInner: [300, 240],
+  lowerOuter: [700, 240],
+  upperInner: [300, 480],
+  upperOuter: [700, 480],
   wheelCenter: [750, 360],
 });
 

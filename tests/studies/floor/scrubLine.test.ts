@@ -6,7 +6,10 @@ import { modelAround } from "../geometry/modelAround.ts";
 
 /** Level arms, parallel and alike: upright wheels on 360 mm, contact patch at (750, 0). */
 const level = planarFrontEnd({
-  ...{ lowerInner: [300, 240], lowerOuter: [700, 240], upperInner: [300, 480], upperOuter: [700, 480] },
+  lowerInner: [300, 240],
+  lowerOuter: [700, 240],
+  upperInner: [300, 480],
+  upperOuter: [700, 480],
   wheelCenter: [750, 360],
 });
 /** A 15 in rim, 190.5 mm, with a flange of 17.5 mm. */

@@ -18,7 +18,11 @@ export function levelSteering(
     upperArm: { frontPivot: [120, 400, 480], rearPivot: [-120, 400, 480], ballJoint: [0, y, 480] },
     steering: { type: "rack", innerEnd: [innerEnd[0], innerEnd[1], 260], stroke },
     knuckle: {
-      ...{ span: 260, pinHeight: 120, pinLead: 0, pinAngle: 0, hubFace: scrubRadius },
+      span: 260,
+      pinHeight: 120,
+      pinLead: 0,
+      pinAngle: 0,
+      hubFace: scrubRadius,
       steeringArm: [...ARM, 40],
     },
     wheelOffset: 0,

@@ -15,8 +15,11 @@ export function modelAround(input: FrontEndInput, setup: Partial<Setup> = {}, wh
       knuckle,
       wheel: { ...demo.wheel, offset: input.wheelOffset },
       tire: {
-        ...{ kind: "dimensions", diameter: 2 * input.loadedRadius + 20, sectionWidth: 240 },
-        ...{ treadWidth: null, loadedRadius: input.loadedRadius },
+        kind: "dimensions",
+        diameter: 2 * input.loadedRadius + 20,
+        sectionWidth: 240,
+        treadWidth: null,
+        loadedRadius: input.loadedRadius,
       } as Setup["tire"],
       alignment: { toe: input.toe, targets: null },
       hardware: null,

@@ -24,8 +24,14 @@ const SEED = 1979;
 const RUNS = runs(5, 8);
 
 const NO_LIMITS = {
-  ...{ upperBallJoint: null, lowerBallJoint: null, outerTieRodEnd: null, innerTieRodEnd: null },
-  ...{ bumpStop: null, droopStrap: null, steeringStop: null, steeringStroke: null },
+  upperBallJoint: null,
+  lowerBallJoint: null,
+  outerTieRodEnd: null,
+  innerTieRodEnd: null,
+  bumpStop: null,
+  droopStrap: null,
+  steeringStop: null,
+  steeringStroke: null,
 };
 
 /** The same truck with an air spring and a shock of these diameters, mm, and nothing else to measure. */

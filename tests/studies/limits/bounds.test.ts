@@ -30,7 +30,10 @@ function everyLimit({ lowerArm, upperArm }: FrontEndInput): Partial<LimitsSetup>
     lowerBallJoint: { ...joint, stud: normalize([-0.08, 0.03, 1]), housing: null },
     outerTieRodEnd: { misalignment: 18 * DEG, stud: normalize([0.05, 0.1, 1]) },
     innerTieRodEnd: { misalignment: 20 * DEG, stud: null },
-    ...{ bumpStop: 60, droopStrap: -55, steeringStop: 25 * DEG, steeringStroke: 0.3 },
+    bumpStop: 60,
+    droopStrap: -55,
+    steeringStop: 25 * DEG,
+    steeringStroke: 0.3,
     shock: {
       bodyMount: body,
       lowerMount: [-20, -30, 60],
@@ -142,7 +145,8 @@ describe("a border of the reachable region", () => {
       lowerBallJoint: { ...joint, stud: normalize([0.05, 0.05, 1]) },
       upperBallJoint: { ...joint, inOut: 7 * DEG },
       innerTieRodEnd: { misalignment: 14 * DEG, stud: null },
-      ...{ bumpStop: 62, steeringStop: 21 * DEG },
+      bumpStop: 62,
+      steeringStop: 21 * DEG,
     },
     { travel: { droop: -90, bump: 90 } },
   );

@@ -8,8 +8,15 @@ import { demoModel } from "../demoModel.ts";
 
 /** Nothing limited. */
 export const NO_LIMITS: LimitsSetup = {
-  ...{ upperBallJoint: null, lowerBallJoint: null, outerTieRodEnd: null, innerTieRodEnd: null },
-  ...{ bumpStop: null, droopStrap: null, shock: null, steeringStop: null, steeringStroke: null },
+  upperBallJoint: null,
+  lowerBallJoint: null,
+  outerTieRodEnd: null,
+  innerTieRodEnd: null,
+  bumpStop: null,
+  droopStrap: null,
+  shock: null,
+  steeringStop: null,
+  steeringStroke: null,
 };
 
 /** A model of any front end with these limits: the demo truck's setup with what decides replaced. */
@@ -36,14 +43,16 @@ export function bareSpring(
   armMount: AirSpringSetup["armMount"],
 ): AirSpringSetup {
   return {
-    ...{ bodyMount, armMount, leastHeight: null, greatestHeight: null, leastPressure: null },
-    ...{
-      greatestPressure: null,
-      diameter: null,
-      curve: null,
-      volume: null,
-      exponent: 1.38,
-      atmosphere: 0.101325,
-    },
+    bodyMount,
+    armMount,
+    leastHeight: null,
+    greatestHeight: null,
+    leastPressure: null,
+    greatestPressure: null,
+    diameter: null,
+    curve: null,
+    volume: null,
+    exponent: 1.38,
+    atmosphere: 0.101325,
   };
 }

@@ -46,7 +46,9 @@ export function trucksWithStopsInside(kind: SteeringInput["type"]): fc.Arbitrary
       const turned = steering.type === "rack" ? steering : { ...steering, swing };
       return bareSetup(demoSetup(), {
         truck: { wheelbase: null, upperArm, lowerArm, steering: turned, body: [] },
-        ...{ knuckle, limits, travel: { droop, bump } },
+        knuckle,
+        limits,
+        travel: { droop, bump },
       });
     })
     .map((setup) => ({ setup, made: modelOf(setup, "generated") }))
@@ -71,7 +73,8 @@ function longBed(swing: number, limits: Partial<LimitsSetup>): Setup {
   if (steering.type !== "pitman") throw new TypeError("the long bed has a steering box");
   return bareSetup(example, {
     truck: { ...example.truck, steering: { ...steering, swing }, body: [] },
-    ...{ limits: { ...NO_LIMITS, ...limits }, travel: { droop: -60, bump: 100 } },
+    limits: { ...NO_LIMITS, ...limits },
+    travel: { droop: -60, bump: 100 },
   });
 }
 

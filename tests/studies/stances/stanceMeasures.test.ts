@@ -41,7 +41,9 @@ describe("a height in every measure", () => {
 
   it("reads floor to lip and frame from the patch: at rest as typed, else less what the patch rises", () => {
     expect(stanceMeasures(model, 0)).toMatchObject({
-      ...{ travel: 0, lipHeight: expect.closeTo(760, 9), frameHeight: expect.closeTo(400, 9) },
+      travel: 0,
+      lipHeight: expect.closeTo(760, 9),
+      frameHeight: expect.closeTo(400, 9),
     });
     // Patch height by hand: wheel center less R cos camber, −1.22385° at +50.
     const patch = 410 - 360 * Math.cos(1.22385 * DEG);
@@ -87,7 +89,11 @@ describe("stances typed by a measure", () => {
   const airSpring = bareSpring([0, 550, 500], [0, 550, 236.666667]);
   const base = modelAround(planarFrontEnd(unequal), { floor: FLOOR, airSpring });
   const typed = (index: number, measure: MeasuredStance["measure"], value: number): MeasuredStance => ({
-    ...{ name: `by ${measure}`, index, measure, value, typed: "as typed" },
+    name: `by ${measure}`,
+    index,
+    measure,
+    value,
+    typed: "as typed",
   });
   const placed = (measuredStances: MeasuredStance[], stances = [{ name: "road", travel: 0 }]) =>
     modelOf({ ...base.setup, stances, measuredStances }, "truck.json");
@@ -113,7 +119,10 @@ describe("stances typed by a measure", () => {
 
   it("are other travels with another knuckle: an inch more drop is at an inch less bump for the same lip height", () => {
     const upright: PlanarWishbone = {
-      ...{ lowerInner: [300, 240], lowerOuter: [700, 240], upperInner: [300, 480], upperOuter: [700, 480] },
+      lowerInner: [300, 240],
+      lowerOuter: [700, 240],
+      upperInner: [300, 480],
+      upperOuter: [700, 480],
       wheelCenter: [750, 360],
     };
     const input = planarFrontEnd(upright);

@@ -52,10 +52,12 @@ export function SettingFigure({ adjusters, knob, side, legLength, format }: Sett
   return (
     <figure className="setting">
       {adjusters.kind === "shims" && (
-        <ShimStack {...{ stack: setting, asBolted, most, step: adjusters.step }} />
+        <ShimStack stack={setting} asBolted={asBolted} most={most} step={adjusters.step} />
       )}
-      {adjusters.kind === "eccentric" && <EccentricDial {...{ setting, asBolted, reach: adjusters.throw }} />}
-      {adjusters.kind === "adjustableUpperArm" && <LegGauge {...{ setting, least, most }} />}
+      {adjusters.kind === "eccentric" && (
+        <EccentricDial setting={setting} asBolted={asBolted} reach={adjusters.throw} />
+      )}
+      {adjusters.kind === "adjustableUpperArm" && <LegGauge setting={setting} least={least} most={most} />}
       <figcaption>
         <span className="setting-note">
           {side} {name}

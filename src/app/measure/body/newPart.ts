@@ -31,7 +31,8 @@ export function newBox(truck: Truck, names: readonly string[], units: FileUnits)
   const half = mmFromInches(3);
   const top = z + radius;
   return {
-    ...{ name: freeName("box", names), kind: "box" },
+    name: freeName("box", names),
+    kind: "box",
     min: [text(x - half), text(outerY - 2 * half), text(top - half)],
     max: [text(x + half), text(outerY), text(top + half)],
   };

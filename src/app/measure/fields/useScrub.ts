@@ -49,7 +49,10 @@ export function useScrub(path: KeyPath): Scrub {
       if (event.button !== 0) return;
       event.currentTarget.setPointerCapture(event.pointerId);
       drag.current = {
-        ...{ pointer: event.pointerId, fromX: event.clientX, start: stepStart(path), isDragging: false },
+        pointer: event.pointerId,
+        fromX: event.clientX,
+        start: stepStart(path),
+        isDragging: false,
       };
       addEventListener("keydown", onEscape.current, true);
     },

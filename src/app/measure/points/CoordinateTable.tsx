@@ -101,7 +101,13 @@ function paste(
   const fileUnits = fileUnitsOf(document);
   const offset = list ? Number(rows[0]?.path.at(-1) ?? 0) : 0;
   const pasted = pasteInto({
-    ...{ points, rows: cells, row: row + offset, column, fields, mayGrow: list !== undefined, fileUnits },
+    points,
+    rows: cells,
+    row: row + offset,
+    column,
+    fields,
+    mayGrow: list !== undefined,
+    fileUnits,
     bareUnits: lengthFormat(state).units,
   });
   state.beginGesture();

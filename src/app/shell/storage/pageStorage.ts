@@ -46,7 +46,10 @@ export async function startStorage(): Promise<void> {
   await Promise.race([restored, new Promise((done) => setTimeout(done, MAX_WAIT))]);
   isLate = true;
   keeper = keepWork(workbench, box, {
-    ...{ delay: WRITE_DELAY, now: Date.now, lastWords, example },
+    delay: WRITE_DELAY,
+    now: Date.now,
+    lastWords,
+    example,
     onWritten: (recents) => storage.setState({ status: "kept", recents }),
     onTrouble: () => storage.setState({ status: "off" }),
   });

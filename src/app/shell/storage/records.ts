@@ -57,16 +57,19 @@ export function recordOf(
     state;
   if (document === null) return null;
   return {
-    ...{ version: RECORD_VERSION, documentId, document, file, variant, drafts: Object.values(drafts) },
-    ...{
-      travel,
-      steer,
-      view,
-      hiddenParts,
-      isAligned,
-      isSaved,
-      meshNames: loadedMeshes(meshes).map(([name]) => name),
-    },
+    version: RECORD_VERSION,
+    documentId,
+    document,
+    file,
+    variant,
+    drafts: Object.values(drafts),
+    travel,
+    steer,
+    view,
+    hiddenParts,
+    isAligned,
+    isSaved,
+    meshNames: loadedMeshes(meshes).map(([name]) => name),
     ...(typed ? { typed } : {}),
   };
 }
@@ -98,17 +101,19 @@ export function readRecord(stored: unknown): SetupRecord | null {
     Array.isArray(value) ? value.filter((one) => typeof one === "string") : [];
   const number = (value: unknown) => (typeof value === "number" && Number.isFinite(value) ? value : 0);
   return {
-    ...{ version: RECORD_VERSION, documentId, document, file },
+    version: RECORD_VERSION,
+    documentId,
+    document,
+    file,
     variant: typeof variant === "string" ? variant : null,
     drafts: Array.isArray(drafts) ? drafts.filter(isDraft) : [],
-    ...{ travel: number(travel), steer: Math.min(1, Math.max(-1, number(steer))) },
+    travel: number(travel),
+    steer: Math.min(1, Math.max(-1, number(steer))),
     view: VIEWS.find((one) => one === view) ?? "three-quarter",
-    ...{
-      hiddenParts: texts(hiddenParts),
-      isAligned: isAligned === true,
-      isSaved: isSaved === true,
-      meshNames: texts(meshNames),
-    },
+    hiddenParts: texts(hiddenParts),
+    isAligned: isAligned === true,
+    isSaved: isSaved === true,
+    meshNames: texts(meshNames),
     ...(isTyped(stored.typed) ? { typed: stored.typed } : {}),
   };
 }

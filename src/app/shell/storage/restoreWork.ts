@@ -92,8 +92,17 @@ async function putOnBoard(store: WorkbenchStore, box: Box, record: SetupRecord, 
   // On two boards at once, each would write over the other: this one gets a copy.
   const documentId = (await claim(record.documentId)) ? record.documentId : newDocumentId();
   store.getState().openDocument({
-    ...{ documentId, document, file, meshes, variant, drafts: draftsOf(record) },
-    ...{ travel, steer, hiddenParts, isAligned, isSaved },
+    documentId,
+    document,
+    file,
+    meshes,
+    variant,
+    drafts: draftsOf(record),
+    travel,
+    steer,
+    hiddenParts,
+    isAligned,
+    isSaved,
   });
   const { typed } = record;
   if (typed?.isOptional && typed.text.trim() === "") store.getState().removeField(typed.path);

@@ -24,7 +24,15 @@ export function CounterFigure({ view, content, title, note, format, slack }: Cou
     <figure className="counter-figure">
       <div ref={box}>
         {pictured.length > 0 ? (
-          <WheelPicture {...{ view, title, pictured, body, width, format, slack }} />
+          <WheelPicture
+            view={view}
+            title={title}
+            pictured={pictured}
+            body={body}
+            width={width}
+            format={format}
+            slack={slack}
+          />
         ) : (
           <p className="counter-none">Neither can stand at this height.</p>
         )}

@@ -14,11 +14,17 @@ export function VariantChoices({ comparison }: VariantChoicesProps) {
   return (
     <div className="counter-choices">
       <VariantChoice
-        {...{ letter: "A", drawn: "solid", names, chosen: first }}
+        letter={"A"}
+        drawn={"solid"}
+        names={names}
+        chosen={first}
         onChoose={(variant) => counter.setState({ first: variant, second, hubFace: null })}
       />
       <VariantChoice
-        {...{ letter: "B", drawn: "dashed", names, chosen: second }}
+        letter={"B"}
+        drawn={"dashed"}
+        names={names}
+        chosen={second}
         onChoose={(variant) => counter.setState({ first, second: variant, hubFace: null })}
       />
     </div>

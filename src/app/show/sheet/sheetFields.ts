@@ -19,7 +19,9 @@ export function readSheetFields(stored: unknown): SheetFields {
   const text = (value: unknown) => (typeof value === "string" ? value : "");
   const logo = text(held.logo);
   return {
-    ...{ shop: text(held.shop), customer: text(held.customer), truck: text(held.truck) },
+    shop: text(held.shop),
+    customer: text(held.customer),
+    truck: text(held.truck),
     logo: logo.startsWith("data:image/png;base64,") ? logo : "",
   };
 }

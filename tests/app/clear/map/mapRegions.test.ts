@@ -22,8 +22,11 @@ function drawnOf(text: string): DrawnMap {
   const gap = Float64Array.from(cells, (cell) => (cell === "p" ? 10 : Number(cell)));
   const nothing = new Float64Array(cells.length);
   const side: MapSide = {
-    ...{ gap, moving: gap, together: Number.POSITIVE_INFINITY },
-    ...{ pair: new Int16Array(cells.length), point: new Float64Array(3 * cells.length) },
+    gap,
+    moving: gap,
+    together: Number.POSITIVE_INFINITY,
+    pair: new Int16Array(cells.length),
+    point: new Float64Array(3 * cells.length),
   };
   const map: ClearanceMap = {
     travels: evenly(DROOP, BUMP, rows.length),
@@ -47,7 +50,10 @@ function drawnOf(text: string): DrawnMap {
   };
   const lines = { touch: [], allowance: [] };
   return {
-    ...{ map, gap: { both: gap, left: gap, right: gap }, borders: [], limitBorder: [] },
+    map,
+    gap: { both: gap, left: gap, right: gap },
+    borders: [],
+    limitBorder: [],
     lines: { both: lines, left: lines, right: lines },
   };
 }

@@ -24,7 +24,9 @@ function working(box: Box = memoryBox(), lastWords = memoryLastWords()) {
   const troubles: unknown[] = [];
   let clock = 1000;
   const keeper = keepWork(store, box, {
-    ...{ delay: 5, lastWords, example: store.getState().document },
+    delay: 5,
+    lastWords,
+    example: store.getState().document,
     now: () => clock++,
     onWritten: (recents) => told.push(recents),
     onTrouble: (error) => troubles.push(error),
@@ -292,7 +294,11 @@ describe("a storage that fails", () => {
       throw new Error("no storage");
     };
     const box: Box = {
-      ...{ get: none, put: none, update: none, remove: none, keys: none },
+      get: none,
+      put: none,
+      update: none,
+      remove: none,
+      keys: none,
       putNow: () => false,
     };
     const { state, keeper, troubles } = working(box);
