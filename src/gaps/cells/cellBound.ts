@@ -1,4 +1,4 @@
-import { crownView, lookAtCrown } from "../ring/crown.ts";
+import { hullProfileView, lookAtHullProfile } from "../ring/hullProfile.ts";
 import { insidePlanes, probeInside, probeRing, type RingProbe, ringProbe } from "../ring/ringProbe.ts";
 import type { RingShape } from "../ring/ringShape.ts";
 import { CELL } from "./cells.ts";
@@ -62,16 +62,16 @@ export function boundCell(
 ): void {
   lookFrom(out.center, wheel, wheelAt, cells, at, motion);
   const partRadius = cells[at + CELL.radius]!;
-  const { crown } = shape;
+  const { hullProfile } = shape;
   spot[0] = view[VIEW.x]!;
   spot[1] = view[VIEW.r]!;
-  lookAtCrown(crown, spot, crown.count >> 1);
-  const d = crownView[4]!;
-  const edge = crownView[2]!;
-  // The crown is convex in space: where the center's distance is the crown's, its plane is all that is needed.
-  if (d > 0 && (edge < 0 || crown.real[edge] === 1)) {
-    const ux = crownView[0]!;
-    const ur = crownView[1]!;
+  lookAtHullProfile(hullProfile, spot, hullProfile.count >> 1);
+  const d = hullProfileView[4]!;
+  const edge = hullProfileView[2]!;
+  // The hull profile is convex in space: where the center's distance is the hull profile's, its plane is all that is needed.
+  if (d > 0 && (edge < 0 || hullProfile.real[edge] === 1)) {
+    const ux = hullProfileView[0]!;
+    const ur = hullProfileView[1]!;
     see(out, d, ux, ur, partRadius);
     keepBetter(out, slopeBound(d, ux, ur, 0, cells, at, motion));
     out.bound -= partRadius;

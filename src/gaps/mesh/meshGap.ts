@@ -2,11 +2,11 @@ import { boundCell, cellBound } from "../cells/cellBound.ts";
 import { slackAt } from "../cells/cellSearch.ts";
 import { CELL_ROW, CellKind } from "../cells/cells.ts";
 import { GAP } from "../cells/gapRow.ts";
-import type { Crown } from "../ring/crown.ts";
+import type { HullProfile } from "../ring/hullProfile.ts";
 import type { RingShape } from "../ring/ringShape.ts";
-import { SEEN, SEEN_ROW, seeCrown } from "./seeCrown.ts";
+import { SEEN, SEEN_ROW, seeHullProfile } from "./seeHullProfile.ts";
 import { triangleByCells } from "./triangleByCells.ts";
-import { triangleOnCrown } from "./triangleOnCrown.ts";
+import { triangleOnHullProfile } from "./triangleOnHullProfile.ts";
 import { BOX_ROW, DEEPEST_NODE, TRIANGLE_ROW, type TriangleTree } from "./triangleTree.ts";
 
 // Leaf scratch: nodes waiting with their bounds, the place a triangle was found nearest at.
@@ -93,11 +93,20 @@ function triangleGap(
   beat: number,
   coarse: number,
 ): number {
-  const { crown } = shape;
-  const d = triangleOnCrown(place, crown, wheel, wheelAt, corners, triangleAt, beat, crown.count >> 1);
+  const { hullProfile } = shape;
+  const d = triangleOnHullProfile(
+    place,
+    hullProfile,
+    wheel,
+    wheelAt,
+    corners,
+    triangleAt,
+    beat,
+    hullProfile.count >> 1,
+  );
   if (!(d < beat)) return beat;
-  // Nearest to a place of the crown that is none of the ring's, or inside: convexity does not settle it.
-  if (!(d > 0) || !isReal(crown, place[SEEN.edge]!))
+  // Nearest to a place of the hull profile that is none of the ring's, or inside: convexity does not settle it.
+  if (!(d > 0) || !isReal(hullProfile, place[SEEN.edge]!))
     return triangleByCells(out, at, shape, wheel, wheelAt, corners, triangleAt, beat, coarse);
   out[at] = d;
   for (let axis = 0; axis < 3; axis++) {
@@ -108,8 +117,8 @@ function triangleGap(
 }
 
 /**
- * No point of a node's box has less than this. The distance to the crown is convex and no more than that to the
- * ring, so its tangent at the center bounds both. Where that is not enough and the nearest place of the crown may be
+ * No point of a node's box has less than this. The distance to the hull profile is convex and no more than that to the
+ * ring, so its tangent at the center bounds both. Where that is not enough and the nearest place of the hull profile may be
  * none of the ring's, the general bound of a box is asked too.
  */
 function nodeBound(
@@ -120,21 +129,21 @@ function nodeBound(
   box: number,
   least: number,
 ): number {
-  const { crown } = shape;
-  seeCrown(place, 0, crown, wheel, wheelAt, boxes, box, crown.count >> 1);
+  const { hullProfile } = shape;
+  seeHullProfile(place, 0, hullProfile, wheel, wheelAt, boxes, box, hullProfile.count >> 1);
   const d = place[SEEN.distance]!;
   const bound =
     d -
     Math.abs(place[SEEN.slope]!) * boxes[box + 3]! -
     Math.abs(place[SEEN.slope + 1]!) * boxes[box + 4]! -
     Math.abs(place[SEEN.slope + 2]!) * boxes[box + 5]!;
-  if (!(bound < least) || (d > 0 && isReal(crown, place[SEEN.edge]!))) return bound;
+  if (!(bound < least) || (d > 0 && isReal(hullProfile, place[SEEN.edge]!))) return bound;
   cell[0] = CellKind.Box;
   for (let i = 0; i < BOX_ROW; i++) cell[1 + i] = boxes[box + i]!;
   boundCell(found, shape, wheel, wheelAt, cell, 0, null);
   return found.bound > bound ? found.bound : bound;
 }
 
-function isReal(crown: Crown, edge: number): boolean {
-  return edge < 0 || crown.real[edge] === 1;
+function isReal(hullProfile: HullProfile, edge: number): boolean {
+  return edge < 0 || hullProfile.real[edge] === 1;
 }

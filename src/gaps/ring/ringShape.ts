@@ -1,7 +1,7 @@
 import { convexHull, convexPieces, doubleArea, type Polygon } from "./convexPieces.ts";
-import { type Crown, crownOf } from "./crown.ts";
 import { deepestIn } from "./deepest.ts";
 import { EDGE_ROW } from "./edgeRow.ts";
+import { type HullProfile, hullProfileOf } from "./hullProfile.ts";
 
 /**
  * Tire and rim as one solid of revolution, ready for distance queries: the closed outline of its half
@@ -18,7 +18,7 @@ export interface RingShape {
   readonly pieceStarts: Int32Array;
   /** Edge rows of the convex hull of the section. */
   readonly hull: Float64Array;
-  readonly crown: Crown;
+  readonly hullProfile: HullProfile;
   /** Largest distance of an outline point from the wheel center: the ring lies inside that ball. */
   readonly ballRadius: number;
   readonly barrelRadius: number;
@@ -67,7 +67,7 @@ export function ringShapeOf(profile: ArrayLike<number>, barrelRadius: number): R
     pieces: rows,
     pieceStarts,
     hull,
-    crown: crownOf(hull, boundary),
+    hullProfile: hullProfileOf(hull, boundary),
     ballRadius: Math.max(...points.map(([x, r]) => Math.sqrt(x * x + r * r))),
     barrelRadius,
     freeRadius: Math.max(...points.map(([, r]) => r)),

@@ -1,10 +1,10 @@
-import { crownView, lookAtCrown } from "../ring/crown.ts";
+import { hullProfileView, lookAtHullProfile } from "../ring/hullProfile.ts";
 import type { RingShape } from "../ring/ringShape.ts";
 import { EDGE_TOLERANCE, keep, PLACE, place, wheelSeen } from "./nearestPlace.ts";
 import type { Skeleton } from "./skeleton.ts";
 
 /** A corner seen from the wheel, in this order: x, r, place across the axis (3), distance, direction along x and r,
- * the crown's edge there. */
+ * the hull profile's edge there. */
 export const SEEN_ROW = 9;
 /** Every corner of the skeleton looked at last. */
 export const seen = { rows: new Float64Array(64 * SEEN_ROW) };
@@ -25,7 +25,7 @@ export function seeCorners(shape: RingShape, part: Skeleton): void {
   const nz = wheelSeen[5]!;
   const { rows } = seen;
   let best = place[PLACE.best]!;
-  let start = shape.crown.count >> 1;
+  let start = shape.hullProfile.count >> 1;
   for (let i = 0; i < count; i++) {
     const dx = corners[3 * i]! - cx;
     const dy = corners[3 * i + 1]! - cy;
@@ -37,9 +37,9 @@ export function seeCorners(shape: RingShape, part: Skeleton): void {
     const r = Math.sqrt(ax * ax + ay * ay + az * az);
     spot[0] = x;
     spot[1] = r;
-    lookAtCrown(shape.crown, spot, start);
-    const d = crownView[4]!;
-    start = crownView[3]!;
+    lookAtHullProfile(shape.hullProfile, spot, start);
+    const d = hullProfileView[4]!;
+    start = hullProfileView[3]!;
     const row = i * SEEN_ROW;
     rows[row] = x;
     rows[row + 1] = r;
@@ -47,8 +47,8 @@ export function seeCorners(shape: RingShape, part: Skeleton): void {
     rows[row + 3] = ay;
     rows[row + 4] = az;
     rows[row + 5] = d;
-    rows[row + 6] = crownView[0]!;
-    rows[row + 7] = crownView[1]!;
+    rows[row + 6] = hullProfileView[0]!;
+    rows[row + 7] = hullProfileView[1]!;
     rows[row + 8] = start;
     if (d < best) {
       best = d;
@@ -127,11 +127,11 @@ function searchEdge(shape: RingShape, a: number, b: number): void {
     const r = Math.sqrt(rSq);
     spot[0] = x;
     spot[1] = r;
-    lookAtCrown(shape.crown, spot, start);
-    const d = crownView[4]!;
-    start = crownView[3]!;
-    const ux = crownView[0]!;
-    const ur = crownView[1]!;
+    lookAtHullProfile(shape.hullProfile, spot, start);
+    const d = hullProfileView[4]!;
+    start = hullProfileView[3]!;
+    const ux = hullProfileView[0]!;
+    const ur = hullProfileView[1]!;
     const rise = (acrossA + t * acrossSq) / r;
     const fall = ux * dx + ur * rise;
     if (d < best) {
@@ -142,7 +142,7 @@ function searchEdge(shape: RingShape, a: number, b: number): void {
       place[PLACE.along + 2] = dx * wheelSeen[5]! + wz;
     }
     let curve = (ur * (acrossSq - rise * rise)) / r;
-    if (crownView[2]! < 0) curve += (dx * dx + rise * rise - fall * fall) / d;
+    if (hullProfileView[2]! < 0) curve += (dx * dx + rise * rise - fall * fall) / d;
     if (fall < 0) {
       low = t;
       dLow = d;

@@ -1,4 +1,4 @@
-import { crownReach, crownView } from "../ring/crown.ts";
+import { hullProfileView, hullReach } from "../ring/hullProfile.ts";
 import type { RingShape } from "../ring/ringShape.ts";
 import { SEEN_ROW, seen } from "./cornersAndEdges.ts";
 import { PLACE, place, wheelSeen } from "./nearestPlace.ts";
@@ -15,7 +15,7 @@ export const unsettled = { cells: new Int32Array(64), count: 0 };
 
 /**
  * Least change of the distance, to first order, from the place found to any corner. At the lowest place along an
- * edge the slope along it is zero; what the search left of it is taken off. Inside the crown the distance has ridges,
+ * edge the slope along it is zero; what the search left of it is taken off. Inside the hull profile the distance has ridges,
  * and the lowest place may stand on one, where the slopes to either side are not zero and neither alone bounds what
  * lies across: then nothing is known here.
  */
@@ -43,7 +43,7 @@ function leastFall(part: Skeleton): number {
 
 /**
  * A solid is convex: a place from which the distance falls toward no corner is its nearest. Else the nearest place
- * lies in a face, under the crown's farthest point toward it, and that face's plane parts solid and crown.
+ * lies in a face, under the hull profile's farthest point toward it, and that face's plane parts solid and hull profile.
  * @returns false when neither holds: they overlap.
  */
 export function settleSolid(shape: RingShape, part: Skeleton): boolean {
@@ -64,7 +64,7 @@ export function settleSolid(shape: RingShape, part: Skeleton): boolean {
   return false;
 }
 
-/** Faces of a sheet one by one: ruled out, settled by the crown's point above it, or left to the caller. */
+/** Faces of a sheet one by one: ruled out, settled by the hull profile's point above it, or left to the caller. */
 export function settleSheet(shape: RingShape, part: Skeleton): void {
   const { faces } = part;
   for (let at = 0; at < faces.length; at += FACE_ROW) {
@@ -114,7 +114,7 @@ function faceFloor(faces: Float64Array, at: number): number {
   return floor;
 }
 
-/** How far the crown stays above a face's plane (`way` 1, or below it, −1); its nearest corner in `crownView`. */
+/** How far the hull profile stays above a face's plane (`way` 1, or below it, −1); its nearest corner in `hullProfileView`. */
 function faceGap(shape: RingShape, faces: Float64Array, at: number, way: number): number {
   const mx = way * faces[at]!;
   const my = way * faces[at + 1]!;
@@ -128,12 +128,12 @@ function faceGap(shape: RingShape, faces: Float64Array, at: number, way: number)
     mx * wheelSeen[0]! +
     my * wheelSeen[1]! +
     mz * wheelSeen[2]! -
-    crownReach(shape.crown, -along, acrossSq > 0 ? Math.sqrt(acrossSq) : 0) -
+    hullReach(shape.hullProfile, -along, acrossSq > 0 ? Math.sqrt(acrossSq) : 0) -
     way * faces[at + FACE.offset]!
   );
 }
 
-/** Whether the crown's nearest point to the face's plane (corner in `crownView`) stands on the face itself. */
+/** Whether the hull profile's nearest point to the face's plane (corner in `hullProfileView`) stands on the face itself. */
 function standsOnFace(faces: Float64Array, at: number, way: number): boolean {
   faceFoot(faces, at, way);
   for (let plane = at + FACE.sides; plane < at + FACE.cell; plane += 4) {
@@ -159,8 +159,8 @@ function faceFoot(faces: Float64Array, at: number, way: number): void {
   const nz = wheelSeen[5]!;
   const along = mx * nx + my * ny + mz * nz;
   const across = Math.sqrt(Math.max(0, 1 - along * along));
-  const x = crownView[0]!;
-  const share = across > 0 ? crownView[1]! / across : 0;
+  const x = hullProfileView[0]!;
+  const share = across > 0 ? hullProfileView[1]! / across : 0;
   const px = wheelSeen[0]! + x * nx - share * (mx - along * nx);
   const py = wheelSeen[1]! + x * ny - share * (my - along * ny);
   const pz = wheelSeen[2]! + x * nz - share * (mz - along * nz);

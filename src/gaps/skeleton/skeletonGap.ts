@@ -10,9 +10,9 @@ const probe = ringProbe();
 
 /**
  * Gap between the ring and a part by its skeleton, exact, as far as convexity settles it: the distance to the
- * crown (the ring filled in, see `ring/crown.ts`) is convex, so along an edge one local minimum is the minimum, and
- * a solid's nearest place is one from which the distance falls toward none of its corners. The crown holds the ring, so no gap
- * is less; where the nearest place of the crown is a place of the ring, the gap is that distance.
+ * hull profile (the ring filled in, see `ring/hull profile.ts`) is convex, so along an edge one local minimum is the minimum, and
+ * a solid's nearest place is one from which the distance falls toward none of its corners. The hull profile holds the ring, so no gap
+ * is less; where the nearest place of the hull profile is a place of the ring, the gap is that distance.
  * Fills `out` as `GAP` says; cells left to search are in `unsettled`.
  *
  * @returns the gap (of what is settled), `beat` when none is below it, or NaN when nothing is settled: a part in
@@ -48,11 +48,11 @@ export function skeletonGapTo(
   return best - part.radius;
 }
 
-/** Whether the place found is nearest to a place of the ring itself, not to what the crown fills in. */
+/** Whether the place found is nearest to a place of the ring itself, not to what the hull profile fills in. */
 function isRealPlace(shape: RingShape): boolean {
   const edge = place[PLACE.edge]!;
   const best = place[PLACE.best]!;
-  if (best > 0) return edge < 0 || shape.crown.real[edge] === 1;
+  if (best > 0) return edge < 0 || shape.hullProfile.real[edge] === 1;
   probeRing(probe, shape, place[PLACE.x]!, place[PLACE.r]!);
   return Math.abs(probe.distance - best) <= EDGE_TOLERANCE;
 }

@@ -6,7 +6,7 @@ import { EDGE_ROW } from "./edgeRow.ts";
  * convex in space, so the distance to it is a convex function of the point everywhere: one local minimum over a
  * segment or a face is the minimum. Wherever its nearest place is a place of the ring, both distances agree.
  */
-export interface Crown {
+export interface HullProfile {
   /** Edge rows as in `RingShape`, counterclockwise; the first comes up from far below, the last goes down. */
   readonly edges: Float64Array;
   readonly count: number;
@@ -18,7 +18,7 @@ export interface Crown {
 const FAR_DOWN = 65_536;
 
 /** @param hull, boundary edge rows of the section's convex hull and of the section, counterclockwise. */
-export function crownOf(hull: Float64Array, boundary: Float64Array): Crown {
+export function hullProfileOf(hull: Float64Array, boundary: Float64Array): HullProfile {
   const count = hull.length / EDGE_ROW;
   const row = (i: number) => [...hull.subarray((i % count) * EDGE_ROW, (i % count) * EDGE_ROW + EDGE_ROW)];
   // Counterclockwise, the chain over the tread runs from the greatest x to the least: nothing in it goes toward +x.
@@ -48,20 +48,20 @@ function isEdgeOf(boundary: Float64Array, edge: readonly number[]): boolean {
 }
 
 /**
- * What `lookAtCrown` saw: unit direction away along x and along r (≥ 0); the nearest edge's number, or −1 where the
+ * What `lookAtHullProfile` saw: unit direction away along x and along r (≥ 0); the nearest edge's number, or −1 where the
  * nearest place is a corner; the number of an edge there, to begin the next look with; signed distance, mm.
  */
-export const crownView = new Float64Array(5);
+export const hullProfileView = new Float64Array(5);
 
 /**
- * Signed distance from (x, r) of the meridian plane to the crown, exact; fills `crownView`. Walks from one edge to
+ * Signed distance from (x, r) of the meridian plane to the hull profile, exact; fills `hullProfileView`. Walks from one edge to
  * the next until the foot lies on an edge or between two: for a convex outline that is the nearest place.
  * The point comes in `spot` (x, r): numbers handed over in a row are not boxed, and this is the innermost call.
  * @param start the edge to begin with: any will do, one near by is quick.
  */
-export function lookAtCrown(crown: Crown, spot: Float64Array, start: number): void {
-  const { edges, count } = crown;
-  const view = crownView;
+export function lookAtHullProfile(hullProfile: HullProfile, spot: Float64Array, start: number): void {
+  const { edges, count } = hullProfile;
+  const view = hullProfileView;
   const x = spot[0]!;
   const r = spot[1]!;
   let i = start;
@@ -115,12 +115,12 @@ export function lookAtCrown(crown: Crown, spot: Float64Array, start: number): vo
     view[4] = off;
     return;
   }
-  lookAtAll(crown, x, r);
+  lookAtAll(hullProfile, x, r);
 }
 
 /** Inside: the greatest of the distances to the edges' lines. Outside, where the walk met no end: all edges. */
-function lookAtAll({ edges, count }: Crown, x: number, r: number): void {
-  const view = crownView;
+function lookAtAll({ edges, count }: HullProfile, x: number, r: number): void {
+  const view = hullProfileView;
   let most = Number.NEGATIVE_INFINITY;
   let leastSq = Number.POSITIVE_INFINITY;
   let nearest = 0;
@@ -161,16 +161,16 @@ function lookAtAll({ edges, count }: Crown, x: number, r: number): void {
   view[1] = view[1]! / d;
 }
 
-/** How far the crown reaches in the unit direction (ux, ur ≥ 0) of the meridian plane, mm; its corner in `crownView`. */
-export function crownReach({ edges, count }: Crown, ux: number, ur: number): number {
+/** How far the hull profile reaches in the unit direction (ux, ur ≥ 0) of the meridian plane, mm; its corner in `hullProfileView`. */
+export function hullReach({ edges, count }: HullProfile, ux: number, ur: number): number {
   let most = Number.NEGATIVE_INFINITY;
   // Corners: the starts of all edges but the first.
   for (let at = EDGE_ROW; at < count * EDGE_ROW; at += EDGE_ROW) {
     const reach = ux * edges[at]! + ur * edges[at + 1]!;
     if (reach > most) {
       most = reach;
-      crownView[0] = edges[at]!;
-      crownView[1] = edges[at + 1]!;
+      hullProfileView[0] = edges[at]!;
+      hullProfileView[1] = edges[at + 1]!;
     }
   }
   return most;

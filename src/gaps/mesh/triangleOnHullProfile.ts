@@ -1,5 +1,5 @@
-import { type Crown, crownReach, crownView } from "../ring/crown.ts";
-import { SEEN, SEEN_ROW, seeCrown } from "./seeCrown.ts";
+import { type HullProfile, hullProfileView, hullReach } from "../ring/hullProfile.ts";
+import { SEEN, SEEN_ROW, seeHullProfile } from "./seeHullProfile.ts";
 import { TRIANGLE_ROW } from "./triangleTree.ts";
 
 /** mm. An edge is searched until no more than this can be gained. */
@@ -12,15 +12,15 @@ const point = new Float64Array(SEEN_ROW);
 const work = new Float64Array(TRIANGLE_ROW);
 
 /**
- * Least distance of a triangle to the crown, if below `beat`, with its place as a `SEEN` row. The distance is convex,
- * so its least over the triangle is on an edge, where the slope along it turns, or inside, where the crown's farthest
+ * Least distance of a triangle to the hull profile, if below `beat`, with its place as a `SEEN` row. The distance is convex,
+ * so its least over the triangle is on an edge, where the slope along it turns, or inside, where the hull profile's farthest
  * point toward the triangle's plane stands above it. Exact to 1e-8 mm.
- * @returns the distance, `beat` when none is below it, or −Infinity where it may be 0 or less: in the crown the
+ * @returns the distance, `beat` when none is below it, or −Infinity where it may be 0 or less: in the hull profile the
  * distance has kinks within the triangle too.
  */
-export function triangleOnCrown(
+export function triangleOnHullProfile(
   place: Float64Array,
-  crown: Crown,
+  hullProfile: HullProfile,
   wheel: Float64Array,
   wheelAt: number,
   triangles: Float64Array,
@@ -31,7 +31,7 @@ export function triangleOnCrown(
   const t = work;
   for (let i = 0; i < TRIANGLE_ROW; i++) t[i] = triangles[at + i]!;
   const c = corners;
-  seeCrown(c, 0, crown, wheel, wheelAt, t, 0, start);
+  seeHullProfile(c, 0, hullProfile, wheel, wheelAt, t, 0, start);
   const da = c[SEEN.distance]!;
   const toB = slopeTo(0, t[3]!, t[4]!, t[5]!);
   const toC = slopeTo(0, t[6]!, t[7]!, t[8]!);
@@ -39,16 +39,16 @@ export function triangleOnCrown(
   if (!(da + (fall < 0 ? fall : 0) < beat)) return beat;
   if (!(beat > 0)) return Number.NEGATIVE_INFINITY;
   const near = c[SEEN.start]!;
-  seeCrown(c, SEEN_ROW, crown, wheel, wheelAt, t, 3, near);
-  seeCrown(c, 2 * SEEN_ROW, crown, wheel, wheelAt, t, 6, near);
+  seeHullProfile(c, SEEN_ROW, hullProfile, wheel, wheelAt, t, 3, near);
+  seeHullProfile(c, 2 * SEEN_ROW, hullProfile, wheel, wheelAt, t, 6, near);
   let best = beat;
   for (let row = 0; row < 3 * SEEN_ROW; row += SEEN_ROW)
     if (c[row + SEEN.distance]! < best) best = keep(place, c, row);
   if (!(best > 0)) return Number.NEGATIVE_INFINITY;
-  best = searchEdge(place, crown, wheel, wheelAt, 0, SEEN_ROW, best);
-  best = searchEdge(place, crown, wheel, wheelAt, SEEN_ROW, 2 * SEEN_ROW, best);
-  best = searchEdge(place, crown, wheel, wheelAt, 2 * SEEN_ROW, 0, best);
-  return best > 0 ? searchFace(place, crown, wheel, wheelAt, best) : Number.NEGATIVE_INFINITY;
+  best = searchEdge(place, hullProfile, wheel, wheelAt, 0, SEEN_ROW, best);
+  best = searchEdge(place, hullProfile, wheel, wheelAt, SEEN_ROW, 2 * SEEN_ROW, best);
+  best = searchEdge(place, hullProfile, wheel, wheelAt, 2 * SEEN_ROW, 0, best);
+  return best > 0 ? searchFace(place, hullProfile, wheel, wheelAt, best) : Number.NEGATIVE_INFINITY;
 }
 
 /** Change of the distance, to first order, from the corner in row `from` to a point. */
@@ -67,7 +67,7 @@ function keep(place: Float64Array, row: Float64Array, at: number): number {
 /** Least distance on the edge between the corners in rows a and b, if below `beat`. */
 function searchEdge(
   place: Float64Array,
-  crown: Crown,
+  hullProfile: HullProfile,
   wheel: Float64Array,
   wheelAt: number,
   a: number,
@@ -106,7 +106,7 @@ function searchEdge(
     point[0] = ax + s * ex;
     point[1] = ay + s * ey;
     point[2] = az + s * ez;
-    seeCrown(point, 0, crown, wheel, wheelAt, point, 0, start);
+    seeHullProfile(point, 0, hullProfile, wheel, wheelAt, point, 0, start);
     const d = point[SEEN.distance]!;
     start = point[SEEN.start]!;
     if (d < best) {
@@ -127,10 +127,10 @@ function searchEdge(
   return best;
 }
 
-/** Distance of the triangle's plane, if below `beat` and the crown's point nearest to it stands over the triangle. */
+/** Distance of the triangle's plane, if below `beat` and the hull profile's point nearest to it stands over the triangle. */
 function searchFace(
   place: Float64Array,
-  crown: Crown,
+  hullProfile: HullProfile,
   wheel: Float64Array,
   wheelAt: number,
   beat: number,
@@ -152,7 +152,7 @@ function searchFace(
       ny * (t[1]! - wheel[wheelAt + 1]!) +
       nz * (t[2]! - wheel[wheelAt + 2]!)) /
     area;
-  // Turned to point from the wheel to the plane. A plane through the wheel center cuts the crown.
+  // Turned to point from the wheel to the plane. A plane through the wheel center cuts the hull profile.
   const turn = (toPlane < 0 ? -1 : 1) / area;
   nx *= turn;
   ny *= turn;
@@ -165,10 +165,10 @@ function searchFace(
   let ey = ny - along * wy;
   let ez = nz - along * wz;
   const across = Math.sqrt(ex * ex + ey * ey + ez * ez);
-  const d = Math.abs(toPlane) - crownReach(crown, along, across);
+  const d = Math.abs(toPlane) - hullReach(hullProfile, along, across);
   if (!(d > 0 && d < beat)) return beat;
-  const cornerX = crownView[0]!;
-  const cornerR = across > 0 ? crownView[1]! / across : 0;
+  const cornerX = hullProfileView[0]!;
+  const cornerR = across > 0 ? hullProfileView[1]! / across : 0;
   ex = wheel[wheelAt]! + cornerX * wx + cornerR * ex;
   ey = wheel[wheelAt + 1]! + cornerX * wy + cornerR * ey;
   ez = wheel[wheelAt + 2]! + cornerX * wz + cornerR * ez;
@@ -183,7 +183,7 @@ function searchFace(
   place[4] = nx;
   place[5] = ny;
   place[6] = nz;
-  // A corner of the crown is a corner of the section.
+  // A corner of the hull profile is a corner of the section.
   place[7] = -1;
   place[8] = corners[8]!;
   return d;
