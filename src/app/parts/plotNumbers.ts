@@ -70,7 +70,7 @@ export function tickText(value: number, measure: Measure, format: LengthFormat):
     const percent = Math.round(100 * value);
     return percent === 0 ? "0" : `${Math.abs(percent)} ${percent > 0 ? "L" : "R"}`;
   }
-  return withMinus(formatLength(value, format).replace(/ (in|mm)$/, ""));
+  return withMinus(formatLength(value, format).replace(/(\.0)? (in|mm)$/, ""));
 }
 
 /** The unit at a scale's name. */
