@@ -10,8 +10,8 @@ const SAMPLED = [
   "tests/studies/wording/refereeRandom.test.ts",
 ];
 
-/** Every module of this repository but the test files. */
-const SOURCES = /\/(src|tests)\/(?!.*\.test\.tsx?$)/;
+/** Every module of this repository but the test files and the page, whose styles and raw files only Vite reads. */
+const SOURCES = /\/(src|tests)\/(?!app\/)(?!.*\.test\.tsx?$)/;
 
 /** Where a report for a program is wanted besides: `.ci/run` counts by it. */
 const report = process.env.WELLSWEEP_TEST_REPORT;
