@@ -2,7 +2,7 @@ import type { MapReport } from "../studies/map/mapReport.ts";
 import type { Model } from "../studies/model/model.ts";
 import type { CheckReport } from "../studies/reports/check.ts";
 import { gapsAt } from "../studies/reports/gapsAt.ts";
-import { formatOf } from "../studies/wording/formatOf.ts";
+import { formatOf } from "../studies/wording/lengths.ts";
 import { mapSentence } from "../studies/wording/mapSentence.ts";
 import { poseSentence } from "../studies/wording/poseSentence.ts";
 import { verdictSentence } from "../studies/wording/verdictSentence.ts";

@@ -11,8 +11,8 @@ import {
   steeringFacts,
   steerSentence,
 } from "../../src/studies/wording/comparisonWords.ts";
-import { firstStop } from "../../src/studies/wording/firstStop.ts";
 import { gapLabel } from "../../src/studies/wording/pictureTexts.ts";
+import { firstStop } from "../../src/studies/wording/stopFacts.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { exampleText } from "./exampleText.ts";
 

@@ -4,7 +4,7 @@ import { sweepValue } from "../../src/app/stage/usePlay.ts";
 import { isAtEntry } from "../../src/app/stage/worst.ts";
 import type { CheckEntry } from "../../src/studies/reports/check.ts";
 import type { GapEntry } from "../../src/studies/reports/gapsAt.ts";
-import { gapMarks } from "../../src/studies/wording/gapMarks.ts";
+import { gapMarks } from "../../src/studies/wording/gapRows.ts";
 
 const IN = { units: "in" } as const;
 const gap = (part: string, side: "left" | "right", mm: number): GapEntry => ({

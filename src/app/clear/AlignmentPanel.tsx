@@ -1,7 +1,6 @@
 import "./alignmentPanel.css";
 import { useMemo, useState } from "react";
-import { angleText } from "../../studies/wording/angleText.ts";
-import { lengthText } from "../../studies/wording/lengthText.ts";
+import { angleText, lengthText } from "../../studies/wording/lengths.ts";
 import { type SidePose, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownPose } from "../state/shown.ts";

@@ -1,6 +1,6 @@
 import "./gapPanel.css";
 import { useMemo, useState } from "react";
-import { partRows } from "../../studies/wording/partRows.ts";
+import { partRows } from "../../studies/wording/gapRows.ts";
 import { CutShort } from "../parts/CutShort.tsx";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";

@@ -1,8 +1,8 @@
 import type { Setup } from "../../setup/types/types.ts";
-import { amountText } from "../../studies/wording/amountText.ts";
+import { type PartRow, partMark } from "../../studies/wording/gapRows.ts";
 import { amountWord, nowText } from "../../studies/wording/gapTexts.ts";
-import { type PartRow, partMark } from "../../studies/wording/partRows.ts";
-import { heightText, lockText } from "../../studies/wording/poseText.ts";
+import { amountText } from "../../studies/wording/lengths.ts";
+import { heightText, lockText } from "../../studies/wording/poseWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { StateMark } from "../parts/StateMark.tsx";
 import { useWorkbench } from "../state/useWorkbench.ts";

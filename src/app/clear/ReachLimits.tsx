@@ -1,5 +1,5 @@
 import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
-import { limitSentence } from "../../studies/wording/reachSentence.ts";
+import { limitSentence } from "../../studies/wording/limitSentences.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";

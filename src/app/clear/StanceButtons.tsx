@@ -1,7 +1,7 @@
 import { useDeferredValue, useMemo } from "react";
 import { Budget } from "../../studies/numeric/budget.ts";
 import { barredAt, heightSentence } from "../../studies/wording/heightWords.ts";
-import { stanceAt } from "../../studies/wording/poseText.ts";
+import { stanceAt } from "../../studies/wording/poseWords.ts";
 import { StateMark } from "../parts/StateMark.tsx";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";

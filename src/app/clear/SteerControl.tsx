@@ -1,5 +1,5 @@
-import { angleText } from "../../studies/wording/angleText.ts";
-import { lockText } from "../../studies/wording/poseText.ts";
+import { angleText } from "../../studies/wording/lengths.ts";
+import { lockText } from "../../studies/wording/poseWords.ts";
 import { Scale, type ScaleMark } from "../parts/Scale.tsx";
 import { shownPose } from "../state/shown.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";

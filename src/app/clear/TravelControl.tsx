@@ -1,5 +1,5 @@
 import type { Setup } from "../../setup/types/types.ts";
-import { heightText, stanceAt, travelText } from "../../studies/wording/poseText.ts";
+import { heightText, stanceAt, travelText } from "../../studies/wording/poseWords.ts";
 import { MM_PER_INCH, mmFromUnits } from "../../units/lengthUnits.ts";
 import { Scale, type ScaleMark } from "../parts/Scale.tsx";
 import { lengthFormatOf, lengthStepOf } from "../state/preferences.ts";

@@ -1,7 +1,7 @@
 import "./needsPanel.css";
 import { keyText } from "../../setup/types/keyPath.ts";
+import { needCount } from "../../studies/wording/answerWords.ts";
 import { fieldName } from "../../studies/wording/fieldName.ts";
-import { needCount } from "../../studies/wording/needWords.ts";
 import { shownDocument } from "../state/selectors.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { goToField } from "./fields/fieldAsked.ts";

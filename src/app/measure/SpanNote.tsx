@@ -1,5 +1,5 @@
 import { spanEffect } from "../../studies/plausibility/spanEffect.ts";
-import { spanSentence } from "../../studies/wording/spanWords.ts";
+import { spanSentence } from "../../studies/wording/unusualWords.ts";
 import type { Truck } from "../state/truck.ts";
 import { unusualAt } from "../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";

@@ -1,6 +1,6 @@
 import "./cutShort.css";
 import { useEffect, useState } from "react";
-import { cutShortSentence, longerWords } from "../../studies/wording/cutShortSentence.ts";
+import { cutShortSentence, longerWords } from "../../studies/wording/answerWords.ts";
 import type { Answered } from "../work/answerCache.ts";
 import type { JobName } from "../work/jobs.ts";
 import { work } from "../work/work.ts";

@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
-import { lockText } from "../../studies/wording/poseText.ts";
-import { withMinus } from "../../studies/wording/withMinus.ts";
+import { withMinus } from "../../studies/wording/lengths.ts";
+import { lockText } from "../../studies/wording/poseWords.ts";
 import { degFromRad, formatAngle, radFromDeg } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";

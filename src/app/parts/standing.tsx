@@ -1,6 +1,6 @@
 import "./standing.css";
 import { useId } from "react";
-import { standingWords } from "../../studies/wording/standingWords.ts";
+import { standingWords } from "../../studies/wording/answerWords.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 

@@ -1,4 +1,4 @@
-import { lengthText } from "../../studies/wording/lengthText.ts";
+import { lengthText } from "../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 
 export type BandKeyProps = {

@@ -1,6 +1,6 @@
 import { ENVELOPE_PRESETS } from "../../studies/envelope/presets.ts";
-import { lengthText } from "../../studies/wording/lengthText.ts";
-import { heightText } from "../../studies/wording/poseText.ts";
+import { lengthText } from "../../studies/wording/lengths.ts";
+import { heightText } from "../../studies/wording/poseWords.ts";
 import { CutShort } from "../parts/CutShort.tsx";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";

@@ -1,7 +1,7 @@
 import { useCallback, useRef } from "react";
 import { BufferGeometry, Float32BufferAttribute, type Group, type Matrix4, Vector3 } from "three";
 import type { FloorPlane } from "../../studies/stances/floorPose.ts";
-import { floorOf } from "../../studies/wording/floorOf.ts";
+import { floorOf } from "../../studies/wording/poseWords.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
 import { moveTo } from "./frames.ts";

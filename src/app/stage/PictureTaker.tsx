@@ -1,6 +1,6 @@
 import { useThree } from "@react-three/fiber";
 import { type RefObject, useEffect } from "react";
-import { heightText, lockText } from "../../studies/wording/poseText.ts";
+import { heightText, lockText } from "../../studies/wording/poseWords.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
 import { drawStage } from "./drawStage.ts";

@@ -1,6 +1,5 @@
 import { useId } from "react";
-import { amountText } from "../../studies/wording/amountText.ts";
-import { lengthText } from "../../studies/wording/lengthText.ts";
+import { amountText, lengthText } from "../../studies/wording/lengths.ts";
 import { CutShort } from "../parts/CutShort.tsx";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";

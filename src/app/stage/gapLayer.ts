@@ -1,5 +1,5 @@
-import { gapMarks, type MarkedGap } from "../../studies/wording/gapMarks.ts";
-import { heightText, lockText } from "../../studies/wording/poseText.ts";
+import { gapMarks, type MarkedGap } from "../../studies/wording/gapRows.ts";
+import { heightText, lockText } from "../../studies/wording/poseWords.ts";
 import { shownGaps } from "../state/shown.ts";
 import { type GapMark, gapMark, placeLabels } from "./overlay/gapMark.ts";
 import { svgElement } from "./overlay/svgElement.ts";

@@ -1,6 +1,6 @@
 import { addScaled, cross, dot, length, type Vec3 } from "../../geometry/vec.ts";
 import { type JointCone, jointConesAt } from "../../studies/limits/jointCones.ts";
-import { angleText } from "../../studies/wording/angleText.ts";
+import { angleText } from "../../studies/wording/lengths.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";

@@ -1,7 +1,7 @@
 import type { CheckEntry } from "../../studies/reports/check.ts";
 import { isSamePart } from "../../studies/reports/gapsAt.ts";
-import { amountText } from "../../studies/wording/amountText.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
+import { amountText } from "../../studies/wording/lengths.ts";
 import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownGaps } from "../state/shown.ts";

@@ -1,7 +1,7 @@
 import { useCallback, useEffect } from "react";
 import { isWithin, type KeyPath } from "../../setup/types/keyPath.ts";
 import type { Doubt, UnusualDoubt } from "../../studies/doubts/doubt.ts";
-import { exampleDoubts } from "../../studies/wording/exampleWords.ts";
+import { exampleDoubts } from "../../studies/wording/answerWords.ts";
 import { unusualDoubts } from "../../studies/wording/unusualReport.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { memoLast } from "./memoLast.ts";

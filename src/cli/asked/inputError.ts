@@ -2,7 +2,7 @@ import { describeValue } from "../../setup/reading/describeValue.ts";
 import { formatIssue } from "../../setup/reading/formatIssue.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 import type { Model } from "../../studies/model/model.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
 import { formatLength } from "../../units/formatLength.ts";
 
 /** What the program says to the shell. Only an answer says 0 or 1. */

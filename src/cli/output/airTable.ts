@@ -7,7 +7,7 @@ import {
   equilibriumSentence,
   quantityText,
 } from "../../studies/wording/airWords.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, quantityInUnits } from "../../units/quantity.ts";

@@ -1,7 +1,7 @@
 import type { SideAlignment, TruckAlignment } from "../../studies/alignment/alignSide.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { alignSentence } from "../../studies/wording/alignSentence.ts";
-import { shimFormat } from "../../studies/wording/formatOf.ts";
+import { shimFormat } from "../../studies/wording/lengths.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { type Column, degreesCell, heading, lengthCell, textTable } from "./textTable.ts";

@@ -4,9 +4,12 @@ import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { CheckReport } from "../../studies/reports/check.ts";
 import { answerSentence } from "../../studies/wording/answerWords.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
-import { countedSentence, limitsPassedSentences } from "../../studies/wording/limitSentences.ts";
-import { limitSentence } from "../../studies/wording/reachSentence.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
+import {
+  countedSentence,
+  limitSentence,
+  limitsPassedSentences,
+} from "../../studies/wording/limitSentences.ts";
 import { rollSentences } from "../../studies/wording/rollWords.ts";
 import { hubFaceSentence, verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";

@@ -1,4 +1,4 @@
-import { cutShortSentence } from "../../studies/wording/cutShortSentence.ts";
+import { cutShortSentence } from "../../studies/wording/answerWords.ts";
 
 /** Where a budget ended the study, the line that says so; else nothing. */
 export function cutShortLine(

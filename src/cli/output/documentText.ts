@@ -1,6 +1,6 @@
 import { keyText } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { standingWords } from "../../studies/wording/standingWords.ts";
+import { standingWords } from "../../studies/wording/answerWords.ts";
 import type { Truck } from "../asked/readTruck.ts";
 import { jsonText } from "./textTable.ts";
 

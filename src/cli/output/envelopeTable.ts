@@ -1,8 +1,8 @@
 import type { Model } from "../../studies/model/model.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
-import { rangeWords } from "../../studies/wording/rangeWords.ts";
-import { limitSentence } from "../../studies/wording/reachSentence.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
+import { limitSentence } from "../../studies/wording/limitSentences.ts";
+import { rangeWords } from "../../studies/wording/poseWords.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { isDrawing } from "../asked/askedEnvelope.ts";
 import { CAUTIONS } from "./cautions.ts";

@@ -2,7 +2,7 @@ import type { FloorReport, FloorStance } from "../../studies/floor/floorReport.t
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { clearanceTold, floorSentences } from "../../studies/wording/floorWords.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
 import { askedWords, rollSentences } from "../../studies/wording/rollWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { FLOOR_CAUTIONS } from "./cautions.ts";

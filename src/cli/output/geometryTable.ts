@@ -1,8 +1,8 @@
 import type { Setup } from "../../setup/types/types.ts";
 import type { GeometryReport, SteerRow, TravelRow } from "../../studies/geometry/geometryReport.ts";
 import type { Model } from "../../studies/model/model.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
 import { geometrySentences } from "../../studies/wording/geometrySentences.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { degFromRad } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";

@@ -3,7 +3,7 @@ import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import type { LimitPose, LimitStance, LimitsReport, ReachableRegion } from "../../studies/limits/limitsOf.ts";
 import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
 import type { Model } from "../../studies/model/model.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
 import { limitsState } from "../../studies/wording/limitRows.ts";
 import { limitsPassedSentences, marginWords } from "../../studies/wording/limitSentences.ts";
 import { limitsStateSentence } from "../../studies/wording/limitTexts.ts";

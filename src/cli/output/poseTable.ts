@@ -1,8 +1,8 @@
 import type { Model } from "../../studies/model/model.ts";
 import type { GapEntry } from "../../studies/reports/gapsAt.ts";
 import type { FloorPose } from "../../studies/stances/floorPose.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
 import { poseSentence } from "../../studies/wording/poseSentence.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { floorPoseTable } from "./floorPose.ts";

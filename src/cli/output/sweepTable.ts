@@ -1,6 +1,6 @@
 import type { Model } from "../../studies/model/model.ts";
 import type { ReachedRow, Sweep, SweepRow } from "../../studies/reports/sweep.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
 import { PAST_MARK, sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { CAUTIONS } from "./cautions.ts";

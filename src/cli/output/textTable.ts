@@ -1,6 +1,6 @@
 import type { LengthUnit, Setup } from "../../setup/types/types.ts";
-import { finestLength } from "../../studies/wording/amountWords.ts";
-import { standingWords } from "../../studies/wording/standingWords.ts";
+import { standingWords } from "../../studies/wording/answerWords.ts";
+import { finestLength } from "../../studies/wording/lengths.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";

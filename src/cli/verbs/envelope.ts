@@ -8,8 +8,8 @@ import { reachableTravel } from "../../studies/envelope/envelopeRange.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { type EnvelopeSection, envelopeSection } from "../../studies/section/envelopeSection.ts";
 import { meshBounds, segmentCount } from "../../studies/section/outline.ts";
-import { formatOf } from "../../studies/wording/formatOf.ts";
-import { rangeWords } from "../../studies/wording/rangeWords.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
+import { rangeWords } from "../../studies/wording/poseWords.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import {

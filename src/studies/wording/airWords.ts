@@ -7,10 +7,9 @@ import type { AirEquilibrium } from "../air/airEquilibrium.ts";
 import type { AirReport } from "../air/airOf.ts";
 import type { AirState, Within } from "../air/airState.ts";
 import type { Model } from "../model/model.ts";
-import { lengthText } from "./lengthText.ts";
-import { travelText } from "./poseText.ts";
+import { lengthText, withMinus } from "./lengths.ts";
+import { travelText } from "./poseWords.ts";
 import { onSafeSide, type SafeWay, safeLength } from "./safeSide.ts";
-import { withMinus } from "./withMinus.ts";
 
 /** Toward the nearer of two limits, and past one away from it: no more is told in hand than there is. null without limits. */
 function towardLimit(value: number, least: number | null, most: number | null): SafeWay | null {

@@ -3,8 +3,7 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { SideAlignment, TruckAlignment } from "../alignment/alignSide.ts";
 import type { KnobSetting } from "../alignment/setSide.ts";
 import type { Model } from "../model/model.ts";
-import { amountWords } from "./amountWords.ts";
-import { shimFormat } from "./formatOf.ts";
+import { amountWords, shimFormat } from "./lengths.ts";
 import { heightWords } from "./poseWords.ts";
 
 const NOTHING_ASKED =

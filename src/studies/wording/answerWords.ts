@@ -1,3 +1,5 @@
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { AnswerState, Doubt } from "../doubts/doubt.ts";
 
 const HEADLINES: Readonly<Record<AnswerState, string>> = {
@@ -65,4 +67,65 @@ function conditionWords(doubts: readonly Doubt[]): string {
   ]
     .filter((words) => words !== "")
     .join(" and ");
+}
+
+/** What a study answered before its budget was spent. */
+const REACHED = {
+  check:
+    "each gap is one that is there, and its tolerance says how much worse a pose may be that was not looked at",
+  nearest: "each gap is one that is there, and a pose that was not looked at may be worse",
+  limits: "margins are proven as far as their bounds say, and ways as far as they are told",
+  ways: "ways are proven as far as they are told",
+  map: "cells marked ? were not looked at, and ways are proven as far as they are told",
+  picture: "dotted places were not looked at",
+  sweep: "the rows not looked at are left out",
+  pose: "gaps not looked at are left out",
+  envelope: "the surface is a coarser one than usual, as near as is told below",
+  section: "parts not looked at are left out",
+} as const;
+
+/** Says that a study ended before it was through, what that means for its answer; `more` = how to have it search longer. */
+export function cutShortSentence(study: keyof typeof REACHED | "noEnvelope", more = ""): string {
+  if (study === "noEnvelope")
+    return `The time allowed did not do for the envelope: there is no surface yet. ${more}`.trimEnd();
+  return `This is what was reached in the time allowed, not all of it: ${REACHED[study]}. ${more}`.trimEnd();
+}
+
+/** Says that it searches longer. @param seconds at most */
+export function longerWords(seconds: number): string {
+  return `Searching for up to ${Number(seconds.toPrecision(2))} s`;
+}
+
+/** What of a setup nobody has measured, as one doubt; none where every number is the truck's own. */
+export function exampleDoubts({ fromExample }: Setup): readonly Doubt[] {
+  const [first] = fromExample?.fields ?? [];
+  if (!fromExample || !first) return [];
+  const text = fromExample.isAsItCame
+    ? `This is the example “${fromExample.of}”, an invented truck: the answer is about that truck alone.`
+    : `${countWords(fromExample.fields.length)} still the example's (“${fromExample.of}”), not measured on this truck.`;
+  return [{ kind: "fromExample", path: first, text }];
+}
+
+/** The same as a line for a terminal. @param file the file as the user named it */
+export function exampleLine(file: string, setup: Setup): string | null {
+  const [doubt] = exampleDoubts(setup);
+  return doubt ? `${file}: from the example: ${doubt.text}` : null;
+}
+
+function countWords(count: number): string {
+  return count === 1 ? "1 number is" : `${count} numbers are`;
+}
+
+/** As what a truck is shown, of its model's setup; null = it has no targets, so there is but one way it can stand. */
+export function standingWords({ alignment }: Setup): string | null {
+  const { targets, standing } = alignment;
+  if (standing !== undefined) return standing.reached ? "aligned" : "aligned as near as its adjusters go";
+  return targets === null ? null : "as bolted on";
+}
+
+/** How much is to be measured before there is an answer. */
+export function needCount(needs: readonly KeyPath[]): string {
+  if (needs.length === 0)
+    return "Every number is in, but the truck does not go together as they are; see what is said above.";
+  return needs.length === 1 ? "It needs one thing more:" : `It needs ${needs.length} things, in this order:`;
 }

@@ -2,9 +2,7 @@ import { type SidePose, solvePose } from "../../suspension/solvePose.ts";
 import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Model } from "../model/model.ts";
-import { readsAlike } from "./alike.ts";
-import { lengthText } from "./lengthText.ts";
-import { withMinus } from "./withMinus.ts";
+import { lengthText, readsAlike, withMinus } from "./lengths.ts";
 
 /** A number of a truck that variants are compared by; mm or rad. null = it has none. */
 export interface ComparedNumber {

@@ -4,7 +4,7 @@ import { AT_END } from "../floor/rollCase.ts";
 import type { Model } from "../model/model.ts";
 import type { FloorClearance } from "../stances/floorPose.ts";
 import { heightFacts, heightSentence } from "./heightWords.ts";
-import { lengthText } from "./lengthText.ts";
+import { lengthText } from "./lengths.ts";
 import { marginWords } from "./limitSentences.ts";
 import { safeLength } from "./safeSide.ts";
 

@@ -2,8 +2,8 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import { type AnswerState, answerState, type Doubt } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
 import { type CheckReport, type Verdict, verdictOf } from "../reports/check.ts";
-import { amountText } from "./amountText.ts";
 import { answerWord } from "./answerWords.ts";
+import { amountText } from "./lengths.ts";
 import { type ToldEntry, verdictFacts } from "./verdictFacts.ts";
 
 /** What a gap means to the shop: it touches, it is nearer than the allowance, or it is neither. */

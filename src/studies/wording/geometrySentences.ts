@@ -5,8 +5,7 @@ import type { FlatTieRod } from "../geometry/flatTieRod.ts";
 import type { GeometryReport } from "../geometry/geometryReport.ts";
 import { CURB_HEIGHT } from "../geometry/turningCircle.ts";
 import type { Model } from "../model/model.ts";
-import { amountWords } from "./amountWords.ts";
-import { formatOf } from "./formatOf.ts";
+import { amountWords, formatOf } from "./lengths.ts";
 import { travelWords } from "./poseWords.ts";
 
 /** What the tables come to, one sentence a line. */

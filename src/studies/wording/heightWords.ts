@@ -2,7 +2,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import { canStand, type HeightStop, heightStop } from "../limits/heightWay.ts";
 import type { Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
-import { limitStopper, limitThing } from "./limitThing.ts";
+import { limitStopper, limitThing } from "./limitSentences.ts";
 import { nameOfHeight, travelWords } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";
 

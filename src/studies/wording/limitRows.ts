@@ -3,7 +3,7 @@ import { KEPT } from "../limits/frontEndLimit.ts";
 import type { LimitMargin, LimitPose, LimitsReport } from "../limits/limitsOf.ts";
 import { isPassed, type LimitOverRange, mayBePassed } from "../limits/limitsPassed.ts";
 import type { Verdict } from "../reports/check.ts";
-import { isFoundAlike } from "./alike.ts";
+import { isFoundAlike } from "./lengths.ts";
 import { safeLength, safePercent } from "./safeSide.ts";
 
 /** One limit in the list: the worse of both sides over the whole range, and at the pose shown. */

@@ -1,8 +1,10 @@
+import type { Side } from "../../suspension/frontEnd.ts";
 import { degFromRad, formatAngle, radFromDeg } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { LimitOverRange, SteerStart } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
-import { amountWords, finestLength } from "./amountWords.ts";
+import type { ReachLimit } from "../reports/reachLimits.ts";
+import { amountWords, finestLength, isSame } from "./lengths.ts";
 import { heightWords, lockWords, safeTravelWords } from "./poseWords.ts";
 import { onSafeSide, safeLength } from "./safeSide.ts";
 
@@ -66,7 +68,7 @@ export function countedSentence(
 /** Both start at the same heights, straight ahead, and come to the same. */
 function isAlike(a: LimitOverRange, b: LimitOverRange): boolean {
   const [x, y] = [a.starts, b.starts];
-  if (x === null || y === null || Math.abs(a.margin - b.margin) > AT_MEASURED) return false;
+  if (x === null || y === null || !isSame(a.margin, b.margin)) return false;
   return (x.bump !== null || x.droop !== null) && x.bump === y.bump && x.droop === y.droop;
 }
 
@@ -86,4 +88,37 @@ function startWords({ starts }: LimitOverRange, model: Model, format: LengthForm
   return steers.map(
     ({ steer, travel }) => `from ${lockWords(steer)} on ${heightWords(travel, model, format)}`,
   );
+}
+
+/** What it is of a limit that is met or passed: a joint has a cone and planes, a rod end an angle; a stop is a thing itself. */
+export function limitThing(name: string): string {
+  const [joint, plane] = name.split(", ");
+  if (plane !== undefined) return `${joint}'s limit ${plane}`;
+  if (/ball joint$/.test(name)) return `${name}'s cone`;
+  if (/ end$/.test(name)) return `${name}'s angle`;
+  return /compression$|extension$/.test(name) ? `${name} limit` : name;
+}
+
+/** The thing that stops the truck: of an air spring or shock the thing itself, whichever end of it is met. */
+export function limitStopper(name: string): string {
+  const thing = limitThing(name);
+  return thing.replace(/ (?:compression|extension) limit$/, "");
+}
+
+/** A limit that is met, as a clause: a stop or strap is met, a joint, spring or shock is at its limit. @param side null = either */
+export function limitMet(name: string, side: Side | null = null): string {
+  const [thing, plane] = name.replace(/ (?:compression|extension)$/, "").split(", ");
+  const who = `the ${side === null ? "" : `${side} `}${thing}`;
+  if (/ (?:stop|strap)$/.test(name)) return `${who} is met`;
+  return `${who} is at its limit${plane === undefined ? "" : ` ${plane}`}`;
+}
+
+/** Where one joint cannot follow, in one plain sentence. */
+export function limitSentence(limit: ReachLimit, model: Model, format: LengthFormat): string {
+  const joint = `The ${limit.side} ${limit.joint}`;
+  if (limit.along === "travel") {
+    return `${joint} cannot follow past ${safeTravelWords(limit.startsAt, format)}.`;
+  }
+  const tightest = heightWords(limit.travel, model, format);
+  return `${joint} cannot follow past ${lockWords(limit.startsAt)}, tightest ${tightest}.`;
 }

@@ -5,7 +5,7 @@ import type { BindsFirst, LimitMargin, LimitPose } from "../limits/limitsOf.ts";
 import type { LimitOverRange } from "../limits/limitsPassed.ts";
 import { firstLimit, isOpen, type LimitPlace, type LimitsState } from "./limitRows.ts";
 import { marginWords } from "./limitSentences.ts";
-import { heightText, lockText } from "./poseText.ts";
+import { heightText, lockText } from "./poseWords.ts";
 import { borderText } from "./stopTexts.ts";
 
 /** Whether a margin is kept, and by how much: `kept by 1/4 in`, `just met`, `passed by 1.2°`. */

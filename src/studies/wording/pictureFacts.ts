@@ -4,9 +4,8 @@ import { canStand } from "../limits/heightWay.ts";
 import type { NoLimits, SteerLimits } from "../map/steerLimits.ts";
 import type { Model } from "../model/model.ts";
 import { type GapEntry, gapsAt } from "../reports/gapsAt.ts";
-import { firstStop } from "./firstStop.ts";
 import { partWords } from "./nearestSurface.ts";
-import { type SteerStop, steerStop } from "./stopFacts.ts";
+import { firstStop, type SteerStop, steerStop } from "./stopFacts.ts";
 
 /** The steer worth a picture at a height, and the wheel to look at there. */
 export interface TellingPose {

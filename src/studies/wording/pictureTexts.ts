@@ -1,9 +1,8 @@
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Model } from "../model/model.ts";
-import { amountText } from "./amountText.ts";
 import { type GapWord, gapWord } from "./gapTexts.ts";
-import { lengthText } from "./lengthText.ts";
+import { amountText, lengthText } from "./lengths.ts";
 import type { PictureFacts, TellingPose } from "./pictureFacts.ts";
 import { heightWords, isStraight, steerWords, wayOf } from "./poseWords.ts";
 import { farText } from "./stopTexts.ts";

@@ -1,14 +1,57 @@
 import { jointOf } from "../../suspension/poseStatus.ts";
 import type { ApartPose, OutOfReach, SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { LimitMargin, LimitPose } from "../limits/limitsOf.ts";
+import { limitsAtPose, limitsPastAt } from "../limits/limitsPastAt.ts";
 import type { Model } from "../model/model.ts";
+import type { Verdict } from "../reports/check.ts";
 import type { GapEntry } from "../reports/gapsAt.ts";
-import { amountWords } from "./amountWords.ts";
-import { floorOf } from "./floorOf.ts";
-import { pastSentence } from "./pastLimitSentence.ts";
-import { placeWords } from "./placeWords.ts";
-import { type PoseFacts, poseFacts } from "./poseFacts.ts";
-import { heightWords, lockWords, safeTravelWords, steerWords } from "./poseWords.ts";
+import { gapWord } from "./gapTexts.ts";
+import { amountWords, isSame } from "./lengths.ts";
+import { limitThing, marginWords } from "./limitSentences.ts";
+import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
+import { floorOf, heightWords, lockWords, placeWords, safeTravelWords, steerWords } from "./poseWords.ts";
+
+/** What is told of one pose, before it is words. */
+export interface PoseFacts {
+  /** null when nothing is measured. */
+  readonly nearest: {
+    readonly entry: GapEntry;
+    readonly verdict: Verdict;
+    readonly surface: Surface;
+    readonly part: string;
+  } | null;
+  /** How many more gaps are nearer than the allowance. */
+  readonly others: number;
+  /** The limits passed, the one past by the greatest share first. */
+  readonly past: readonly LimitMargin[];
+}
+
+/** @param gaps all of that pose, in any order */
+export function poseFacts(gaps: readonly GapEntry[], pose: SolvedPose | ApartPose, model: Model): PoseFacts {
+  const { allowance } = model.setup;
+  const entry = nearestOf(gaps);
+  const tooNear = gaps.filter(({ gap }) => gapWord(gap, allowance) !== "clear").length;
+  return {
+    nearest: entry && {
+      entry,
+      verdict: gapWord(entry.gap, allowance),
+      surface: nearestSurface(model, pose, entry.side, entry.part),
+      part: partWords(model, entry.side, entry.part),
+    },
+    others: Math.max(0, tooNear - 1),
+    past: limitsPastAt(limitsAtPose(model, pose)),
+  };
+}
+
+/** The least gap; but what rides with the wheel and rubs before all else. */
+function nearestOf(gaps: readonly GapEntry[]): GapEntry | null {
+  const always = gaps.filter(({ together, gap }) => together && gap < 0);
+  return (always.length > 0 ? always : gaps).reduce<GapEntry | null>(
+    (best, entry) => (best === null || entry.gap < best.gap ? entry : best),
+    null,
+  );
+}
 
 /**
  * What touches what at one pose, in one plain sentence: the nearest part, how near, where, at which height and steering
@@ -68,4 +111,35 @@ function outOfReachSentence({ side, status, along, startsAt }: OutOfReach, forma
 function apartWords({ travels }: ApartPose, model: Model, format: LengthFormat): string {
   const side = (name: "left" | "right") => `the ${name} wheel ${heightWords(travels[name], model, format)}`;
   return `${side("left")}, ${side("right")}`;
+}
+
+/** Limits named before the rest is counted. */
+const NAMED = 2;
+
+/**
+ * What a pose passes, in one plain sentence: `Past the left lower ball joint's cone by 1.2°.`; the two sides that do the
+ * same are told once; "" when every limit is kept.
+ */
+export function pastLimitSentence(pose: LimitPose, format: LengthFormat): string {
+  return pastSentence(limitsPastAt(pose), format);
+}
+
+/** The same of the limits that a pose passes. */
+function pastSentence(past: readonly LimitMargin[], format: LengthFormat): string {
+  const twinOf = (one: LimitMargin) =>
+    past.find(
+      (other) => other.side !== one.side && other.name === one.name && isSame(one.margin, other.margin),
+    );
+  const told = past.filter((one) => one.side === "left" || twinOf(one) === undefined);
+  if (told.length === 0) return "";
+  const words = told.slice(0, NAMED).map((one) => {
+    const whose =
+      twinOf(one) === undefined
+        ? `the ${one.side} ${limitThing(one.name)}`
+        : `the ${limitThing(one.name)}, both sides,`;
+    return `${whose} by ${marginWords(one.margin, one.measure, format)}`;
+  });
+  const rest = told.length - words.length;
+  if (rest > 0) words.push(`${rest} more ${rest === 1 ? "limit" : "limits"}`);
+  return `Past ${words.length > 2 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words.join(" and ")}.`;
 }

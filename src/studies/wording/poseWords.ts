@@ -1,10 +1,13 @@
+import type { Vec3 } from "../../geometry/vec.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import type { EnvelopeRange } from "../envelope/envelopeRange.ts";
 import type { Model } from "../model/model.ts";
-import { amountWords, finestLength } from "./amountWords.ts";
+import { amountText, amountWords, finestLength } from "./lengths.ts";
 import { safeLength, safePercent, steerDecimals } from "./safeSide.ts";
 
 /** mm. A height this near a named one is that height to somebody with a tape: a sixteenth, rounding included. */
@@ -91,4 +94,64 @@ export function reportedPose(model: Model, travel: number, steer: number): Solve
     if (pose.ok) return pose;
   }
   return null;
+}
+
+/** mm. A height this near a named one is that height: it was picked. */
+const SAME_HEIGHT = 0.01;
+
+/** The stance whose height this is; null when it has no name. */
+export function stanceAt(travel: number, setup: Setup): string | null {
+  return setup.stances.find((stance) => Math.abs(stance.travel - travel) < SAME_HEIGHT)?.name ?? null;
+}
+
+/** A height as its control reads it: how far up or down from as measured. */
+export function travelText(travel: number, format: LengthFormat): string {
+  if (Math.abs(travel) < SAME_HEIGHT) return `0 ${format.units}`;
+  return `${amountText(travel, format)} ${travel > 0 ? "bump" : "droop"}`;
+}
+
+/** A height as a sentence says it: its stance's name if it has one. */
+export function heightText(travel: number, setup: Setup, format: LengthFormat = setup): string {
+  const stance = stanceAt(travel, setup);
+  const isMeasured = Math.abs(travel) < SAME_HEIGHT;
+  if (stance === null) return isMeasured ? "as measured" : travelText(travel, format);
+  return isMeasured ? stance : `${stance} (${travelText(travel, format)})`;
+}
+
+/** How much of full lock, as the control reads it. */
+export function lockText(steer: number): string {
+  if (isStraight(steer)) return "straight ahead";
+  if (isStraight(1 - Math.abs(steer))) return `full ${wayOf(steer)} lock`;
+  return `${Math.max(1, Math.round(Math.abs(steer) * 100))}% ${wayOf(steer)} lock`;
+}
+
+/** `over all travel, lock to lock`; `at the "aired out" stance, wheels straight ahead`. */
+export function rangeWords(range: EnvelopeRange, model: Model, format: LengthFormat): string {
+  const heights =
+    range.travelLow < range.travelHigh ? "over all travel" : heightWords(range.travelLow, model, format);
+  const steers =
+    range.steerLow < range.steerHigh
+      ? "lock to lock"
+      : isStraight(range.steerLow)
+        ? "wheels straight ahead"
+        : inputWords(range.steerLow);
+  return `${heights}, ${steers}`;
+}
+
+/** mm. Nearer to the axle line than this is at the axle line. */
+const AT_AXLE = MM_PER_INCH / 16;
+
+/** Where a point is, the way someone under the truck would find it. @param floor height of the floor now, mm */
+export function placeWords(point: Vec3, floor: number, format: LengthFormat): string {
+  const [x, , z] = point;
+  const along =
+    Math.abs(x) < AT_AXLE
+      ? "at the axle line"
+      : `${amountText(x, format)} ${x > 0 ? "ahead of" : "behind"} the axle line`;
+  return `${along}, ${amountText(z - floor, format)} ${z < floor ? "below" : "above"} the floor`;
+}
+
+/** Height of the floor at a pose, mm: where the contact patches stand, halfway between the two. The body is held still. */
+export function floorOf({ left, right }: Pick<SolvedPose, "left" | "right">): number {
+  return 0.5 * (left.contactPatch[2] + right.contactPatch[2]);
 }

@@ -2,7 +2,7 @@ import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { RollAsked, RollCase } from "../floor/rollCase.ts";
 import type { RollCoverage, RollStance } from "../floor/rollCoverage.ts";
-import { amountWords, finestLength } from "./amountWords.ts";
+import { amountWords, finestLength } from "./lengths.ts";
 
 /**
  * What roll and curb ask for and whether a check over the setup's travel has it, in plain sentences: the whole first,

@@ -1,6 +1,6 @@
 import { degFromRad, radFromDeg } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { finestLength } from "./amountWords.ts";
+import { finestLength } from "./lengths.ts";
 
 /** Toward the smaller number, or toward the greater one: whichever never tells more room than was proven. */
 export type SafeWay = "down" | "up";

@@ -4,11 +4,10 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import { backspacingFromOffset } from "../../units/wheelOffset.ts";
 import { type AnswerState, answerState, type Doubt } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
-import { angleText } from "./angleText.ts";
 import { answerWord } from "./answerWords.ts";
 import { halfTrack } from "./comparisonWords.ts";
 import type { TruckAnswer } from "./counterFacts.ts";
-import { lengthText } from "./lengthText.ts";
+import { angleText, lengthText } from "./lengths.ts";
 import { steerText, type TurnFacts, turnFacts, worstText } from "./sheetTexts.ts";
 import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
 

@@ -1,9 +1,9 @@
 import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { LimitBorder } from "../limits/limitBorders.ts";
-import { amountWords } from "./amountWords.ts";
-import { limitMet, limitThing } from "./limitThing.ts";
-import { lockText, travelText } from "./poseText.ts";
+import { amountWords } from "./lengths.ts";
+import { limitMet, limitThing } from "./limitSentences.ts";
+import { lockText, travelText } from "./poseWords.ts";
 import { safeLength, safePercent, steerDecimals } from "./safeSide.ts";
 import type { LowStop, SteerStop, StopFacts } from "./stopFacts.ts";
 

@@ -1,8 +1,7 @@
 import type { Model } from "../model/model.ts";
 import type { Sweep, SweepRow } from "../reports/sweep.ts";
-import { amountWords } from "./amountWords.ts";
-import { formatOf } from "./formatOf.ts";
-import { limitThing } from "./limitThing.ts";
+import { amountWords, formatOf } from "./lengths.ts";
+import { limitThing } from "./limitSentences.ts";
 import { heightWords, inputWords } from "./poseWords.ts";
 
 /** The closest a part comes in the rows of a sweep, and what passes a limit or cannot be reached; says that rows are not every pose. */

@@ -4,12 +4,9 @@ import type { Setup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Model } from "../model/model.ts";
 import { CHECKS } from "../plausibility/checks.ts";
-import { spanEffect } from "../plausibility/spanEffect.ts";
+import { type SpanEffect, spanEffect } from "../plausibility/spanEffect.ts";
 import type { Meant, Unusual } from "../plausibility/unusual.ts";
-import { amountWords } from "./amountWords.ts";
-import { angleText } from "./angleText.ts";
-import { lengthText } from "./lengthText.ts";
-import { spanSentence } from "./spanWords.ts";
+import { amountWords, angleText, finestLength, lengthText } from "./lengths.ts";
 
 /**
  * One unusual value: what it is, why it is unusual, and what it may have been meant to be. Two to three sentences, the
@@ -128,4 +125,23 @@ function placeName(path: KeyPath, setup: Setup): string {
 
 function capitalized(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** What it does that the knuckle's span is not the distance of the arms' ball joints; "" where the two are the same. */
+export function spanSentence(effect: SpanEffect, format: LengthFormat): string {
+  const { span, apart, withSpan, asMeasured } = effect;
+  const off = span - apart;
+  if (Math.abs(off) < 0.5 * finestLength(format)) return "";
+  const amount = `${amountWords(off, format)} ${off > 0 ? "taller" : "shorter"}`;
+  const more = (
+    [
+      ["the upper arm leans from level by", withSpan.upperArm, asMeasured.upperArm],
+      ["camber is", withSpan.camber, asMeasured.camber],
+      ["caster is", withSpan.caster, asMeasured.caster],
+    ] as const
+  ).map(([what, now, before]) => {
+    const [is, was] = [angleText(now), angleText(before)];
+    return is === was ? `${what} ${is} as before` : `${what} ${is} instead of ${was}`;
+  });
+  return `The knuckle is ${amount} than the arms' ball joints are apart; with it, as measured, ${more.join(", ")}.`;
 }

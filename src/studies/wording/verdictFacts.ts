@@ -1,7 +1,7 @@
 import { type ToldVerdict, toldVerdict } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
 import { type CheckEntry, type CheckReport, DEFAULT_TOLERANCE, type Verdict } from "../reports/check.ts";
-import { isSame } from "./alike.ts";
+import { isSame } from "./lengths.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 import { reportedPose } from "./poseWords.ts";
 

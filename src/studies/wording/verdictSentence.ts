@@ -2,7 +2,7 @@ import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { Model } from "../model/model.ts";
 import type { CheckEntry, CheckReport } from "../reports/check.ts";
-import { amountWords } from "./amountWords.ts";
+import { amountWords } from "./lengths.ts";
 import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";
 import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";

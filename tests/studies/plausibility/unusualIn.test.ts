@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { UNUSUAL_CHECKS } from "../../../src/setup/types/unusualChecks.ts";
 import { CHECKS } from "../../../src/studies/plausibility/checks.ts";
 import { unusualIn } from "../../../src/studies/plausibility/unusualIn.ts";
-import { formatOf } from "../../../src/studies/wording/formatOf.ts";
+import { formatOf } from "../../../src/studies/wording/lengths.ts";
 import { unusualDoubts } from "../../../src/studies/wording/unusualReport.ts";
 import { ROWS } from "./rows.ts";
 import { changed, halfTon, modelFrom } from "./trucks.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { LimitMargin, LimitPose } from "../../../src/studies/limits/limitsOf.ts";
-import { pastLimitSentence } from "../../../src/studies/wording/pastLimitSentence.ts";
+import { pastLimitSentence } from "../../../src/studies/wording/poseSentence.ts";
 
 const DEG = Math.PI / 180;
 const INCHES = { units: "in" } as const;

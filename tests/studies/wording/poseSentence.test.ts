@@ -3,7 +3,7 @@ import { type Truck, truckOf } from "../../../src/app/state/truck.ts";
 import { keepTogether } from "../../../src/app/words/keepTogether.ts";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
 import type { GapEntry } from "../../../src/studies/reports/gapsAt.ts";
-import { amountText } from "../../../src/studies/wording/amountText.ts";
+import { amountText } from "../../../src/studies/wording/lengths.ts";
 import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
 import { type SolvedPose, solvePose } from "../../../src/suspension/solvePose.ts";
 import { exampleText } from "../../app/exampleText.ts";

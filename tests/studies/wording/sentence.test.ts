@@ -6,11 +6,11 @@ import {
   type Verdict,
 } from "../../../src/studies/reports/check.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
-import { amountWords } from "../../../src/studies/wording/amountWords.ts";
+import { amountWords } from "../../../src/studies/wording/lengths.ts";
+import { limitSentence } from "../../../src/studies/wording/limitSentences.ts";
 import { nearestSurface } from "../../../src/studies/wording/nearestSurface.ts";
 import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
 import { heightWords, steerWords } from "../../../src/studies/wording/poseWords.ts";
-import { limitSentence } from "../../../src/studies/wording/reachSentence.ts";
 import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import type { LengthFormat } from "../../../src/units/formatLength.ts";

@@ -17,7 +17,7 @@ import { cardFacts } from "../../../src/studies/wording/counterFacts.ts";
 import { belowWords, clearanceText } from "../../../src/studies/wording/floorWords.ts";
 import { limitRows } from "../../../src/studies/wording/limitRows.ts";
 import { pictureFacts } from "../../../src/studies/wording/pictureFacts.ts";
-import { poseFacts } from "../../../src/studies/wording/poseFacts.ts";
+import { poseFacts } from "../../../src/studies/wording/poseSentence.ts";
 import { safeLength } from "../../../src/studies/wording/safeSide.ts";
 import { steerText, turnFacts } from "../../../src/studies/wording/sheetTexts.ts";
 import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";

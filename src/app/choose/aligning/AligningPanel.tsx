@@ -2,7 +2,7 @@ import "./aligning.css";
 import { useDeferredValue } from "react";
 import type { Setup } from "../../../setup/types/types.ts";
 import type { TruckAlignment } from "../../../studies/alignment/alignSide.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { StandingSwitch } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";

@@ -1,5 +1,5 @@
 import type { SideAlignment, WheelReading } from "../../../studies/alignment/alignSide.ts";
-import { angleText } from "../../../studies/wording/angleText.ts";
+import { angleText } from "../../../studies/wording/lengths.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { leftOverWords } from "./leftOverWords.ts";
 

@@ -1,5 +1,5 @@
 import type { Sensitivity } from "../../../studies/alignment/sensitivities.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";

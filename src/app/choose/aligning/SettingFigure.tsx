@@ -1,6 +1,6 @@
 import type { AdjustersSetup } from "../../../setup/types/types.ts";
 import type { KnobSetting } from "../../../studies/alignment/setSide.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { changeWords } from "./changeWords.ts";

@@ -1,7 +1,7 @@
 import { length, sub } from "../../../geometry/vec.ts";
 import type { Setup } from "../../../setup/types/types.ts";
 import type { SideAlignment, TruckAlignment } from "../../../studies/alignment/alignSide.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { changeWords } from "./changeWords.ts";

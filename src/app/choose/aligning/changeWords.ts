@@ -1,4 +1,4 @@
-import { amountText } from "../../../studies/wording/amountText.ts";
+import { amountText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 
 /** mm. Less is nothing to be set. */

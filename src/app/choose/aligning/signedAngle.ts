@@ -1,4 +1,4 @@
-import { angleText } from "../../../studies/wording/angleText.ts";
+import { angleText } from "../../../studies/wording/lengths.ts";
 
 /** A change of an angle to a hundredth of a degree, with its sign; what reads as nothing has none. */
 export function signedAngle(rad: number): string {

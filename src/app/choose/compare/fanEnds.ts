@@ -1,11 +1,10 @@
 import type { SetupField } from "../../../setup/fields/setupField.ts";
 import type { Setup } from "../../../setup/types/types.ts";
-import { withMinus } from "../../../studies/wording/withMinus.ts";
+import { withMinus } from "../../../studies/wording/lengths.ts";
 import { degFromRad, parseAngle } from "../../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../../units/formatLength.ts";
 import { evaluateLength } from "../../../units/lengthExpression.ts";
-import type { FileUnits } from "../../../units/lengthUnits.ts";
-import { MM_PER_INCH } from "../../../units/lengthUnits.ts";
+import { type FileUnits, MM_PER_INCH } from "../../../units/lengthUnits.ts";
 
 /** Half of what a fan spans when nobody says: degrees, mm. */
 const HALF_ANGLE_DEG = 2;

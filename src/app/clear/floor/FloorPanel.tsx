@@ -7,7 +7,7 @@ import type { FloorClearance } from "../../../studies/stances/floorPose.ts";
 import { stanceMeasures } from "../../../studies/stances/stanceMeasures.ts";
 import { belowWords, clearanceText } from "../../../studies/wording/floorWords.ts";
 import { barredAt, heightSentence } from "../../../studies/wording/heightWords.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";

@@ -1,8 +1,8 @@
 import { useId, useMemo } from "react";
 import { floorAt } from "../../../studies/floor/floorAt.ts";
 import { wheelTravelsInRoll } from "../../../studies/floor/wheelTravelsInRoll.ts";
-import { angleText } from "../../../studies/wording/angleText.ts";
-import { travelText } from "../../../studies/wording/poseText.ts";
+import { angleText } from "../../../studies/wording/lengths.ts";
+import { travelText } from "../../../studies/wording/poseWords.ts";
 import { degFromRad, radFromDeg } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { setStage, useStage } from "../../state/stageSettings.ts";

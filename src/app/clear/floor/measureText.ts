@@ -1,6 +1,5 @@
 import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
-import { angleText } from "../../../studies/wording/angleText.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 
 /** A stance's measure with its unit. @param value mm, or radians of the lower arm's angle */

@@ -1,6 +1,6 @@
 import type { LimitStance } from "../../../studies/limits/limitsOf.ts";
 import { bindsText, firstMetText } from "../../../studies/wording/limitTexts.ts";
-import { lockText } from "../../../studies/wording/poseText.ts";
+import { lockText } from "../../../studies/wording/poseWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";

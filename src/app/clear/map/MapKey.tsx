@@ -1,4 +1,4 @@
-import { amountText } from "../../../studies/wording/amountText.ts";
+import { amountText } from "../../../studies/wording/lengths.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import type { DrawnMap } from "../../work/drawnMap.ts";

@@ -2,7 +2,7 @@ import "./mapPanel.css";
 import { useMemo, useState } from "react";
 import { limitMargins } from "../../../studies/limits/limitsOf.ts";
 import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
-import { heightText, lockText } from "../../../studies/wording/poseText.ts";
+import { heightText, lockText } from "../../../studies/wording/poseWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";

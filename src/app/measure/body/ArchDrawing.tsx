@@ -1,6 +1,6 @@
 import { useId, useRef } from "react";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
-import { withMinus } from "../../../studies/wording/withMinus.ts";
+import { withMinus } from "../../../studies/wording/lengths.ts";
 import { formatLength } from "../../../units/formatLength.ts";
 import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";

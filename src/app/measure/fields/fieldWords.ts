@@ -2,7 +2,7 @@ import { fieldAt } from "../../../setup/fieldCatalogue.ts";
 import type { SetupField } from "../../../setup/fields/setupField.ts";
 import { MAX_LENGTH } from "../../../setup/reading/limits.ts";
 import { isWithin, type KeyPath } from "../../../setup/types/keyPath.ts";
-import { withMinus } from "../../../studies/wording/withMinus.ts";
+import { withMinus } from "../../../studies/wording/lengths.ts";
 import { formatLength, type LengthFormat } from "../../../units/formatLength.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";

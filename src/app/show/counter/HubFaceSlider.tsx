@@ -1,4 +1,4 @@
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { counter } from "./counterStore.ts";
 import type { Comparison } from "./useComparison.ts";

@@ -1,6 +1,6 @@
 import "./wheelPicture.css";
 import { useId } from "react";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { PictureFacts } from "../../../studies/wording/pictureFacts.ts";
 import { gapLabel, pictureWords } from "../../../studies/wording/pictureTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";

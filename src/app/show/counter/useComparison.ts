@@ -5,7 +5,7 @@ import { formatIssue } from "../../../setup/reading/formatIssue.ts";
 import type { Result } from "../../../setup/types/types.ts";
 import type { Doubt } from "../../../studies/doubts/doubt.ts";
 import type { TruckAnswer } from "../../../studies/wording/counterFacts.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { standingText } from "../../parts/standing.tsx";
 import { memoLast } from "../../state/memoLast.ts";

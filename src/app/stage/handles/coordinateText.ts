@@ -1,4 +1,4 @@
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { PicturePlane } from "./picturePlane.ts";
 import type { StagePoint } from "./stagePoints.ts";

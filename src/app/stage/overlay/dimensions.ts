@@ -1,7 +1,6 @@
 import { addScaled, dot, mirrorY, normalize, scale, sub, type Vec3, vecAt } from "../../../geometry/vec.ts";
 import type { PathPart } from "../../../setup/types/types.ts";
-import { angleText } from "../../../studies/wording/angleText.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import type { Side } from "../../../suspension/frontEnd.ts";
 import { POSE } from "../../../suspension/poseRow.ts";
 import type { SidePose, SolvedPose } from "../../../suspension/solvePose.ts";

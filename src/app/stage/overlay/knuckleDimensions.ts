@@ -1,6 +1,5 @@
 import { addScaled, mirrorY, scale, type Vec3, vecAt } from "../../../geometry/vec.ts";
-import { angleText } from "../../../studies/wording/angleText.ts";
-import { lengthText } from "../../../studies/wording/lengthText.ts";
+import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { POSE } from "../../../suspension/poseRow.ts";
 import type { Dimension, DimensionInputs } from "./dimensions.ts";
 

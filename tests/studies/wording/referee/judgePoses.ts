@@ -1,9 +1,8 @@
 import { mapOf } from "../../../../src/studies/map/clearanceMap.ts";
 import { contoursOf } from "../../../../src/studies/map/contours.ts";
 import type { CheckReport } from "../../../../src/studies/reports/check.ts";
-import { gapMarks } from "../../../../src/studies/wording/gapMarks.ts";
-import { partMark, partRows } from "../../../../src/studies/wording/partRows.ts";
-import { poseFacts } from "../../../../src/studies/wording/poseFacts.ts";
+import { gapMarks, partMark, partRows } from "../../../../src/studies/wording/gapRows.ts";
+import { poseFacts } from "../../../../src/studies/wording/poseSentence.ts";
 import { toldEntry } from "../../../../src/studies/wording/verdictFacts.ts";
 import { NEAR, nameOf, type Truth } from "./truth.ts";
 
