@@ -1,10 +1,14 @@
 import { AxisReach, axisCell, axisCellTo } from "./axisCell.ts";
 import type { SideModel } from "./frontEnd.ts";
+import { LinkReach } from "./linkReach.ts";
 import { SIDE } from "./sideRow.ts";
+import { innerEndsNear, type Steering } from "./steering.ts";
 import { ROUNDING_SHARE } from "./tolerances.ts";
 
 // Leaf scratch.
 const axis = axisCell();
+const near = innerEndsNear();
+const end: [number, number, number] = [0, 0, 0];
 
 /** What `borderCellTo` says of a cell of poses at the border of reach. Left-hand frame. */
 export interface BorderCell {
@@ -13,6 +17,9 @@ export interface BorderCell {
   readonly lowerBallJoint: Float64Array;
   /** The knuckle frame of that pose: x, y, z, unit vectors. */
   readonly knuckle: Float64Array;
+  /** Both inner tie rod ends, as `Steering.innerEndsTo` has them, and how far they can be from there, mm. */
+  readonly inner: Float64Array;
+  innerOff: number;
   /** mm. How far the lower ball joint can be from there in the cell. */
   slide: number;
   /** rad. How far the wheel can be turned from there in any pose of the cell. */
@@ -26,6 +33,8 @@ export function borderCell(): BorderCell {
     wheel: new Float64Array(6),
     lowerBallJoint: new Float64Array(3),
     knuckle: new Float64Array(9),
+    inner: new Float64Array(6),
+    innerOff: 0,
     slide: 0,
     turn: 0,
     steerTurn: 0,
@@ -34,6 +43,29 @@ export function borderCell(): BorderCell {
 
 export const Border = { Unknown: 0, Empty: 1, Bounded: 2 } as const;
 export type Border = (typeof Border)[keyof typeof Border];
+
+/**
+ * `borderCellTo` for a cell of lower arm angle × steer, which may hold the end of the steering's own reach as well:
+ * `Empty` too where the steering can take none of it. Fills `inner` and `innerOff` besides.
+ * @param innerAt 0 = the left side, 3 = the right. @param armHalf, steerHalf half ranges, rad and share of lock
+ */
+export function steeredBorderTo(
+  out: BorderCell,
+  side: SideModel,
+  steering: Steering,
+  innerAt: 0 | 3,
+  arm: number,
+  armHalf: number,
+  steer: number,
+  steerHalf: number,
+): Border {
+  const reach = steering.innerEndsNearTo(near, steer, steerHalf);
+  if (reach !== LinkReach.Bounded) return reach === LinkReach.Empty ? Border.Empty : Border.Unknown;
+  out.inner.set(near.at);
+  out.innerOff = near.off;
+  for (let i = 0; i < 3; i++) end[i] = near.at[innerAt + i]!;
+  return borderCellTo(out, side, arm, armHalf, end, near.off);
+}
 
 /**
  * Looks at a cell of lower arm angle × steer that may hold the border of reach, of the upper arm (see `axisCellTo`)

@@ -1,6 +1,7 @@
 import { dot, length, mirrorY, normalize, sub, type Vec3 } from "../geometry/vec.ts";
 import { circleOf, type Linkage, leastTurn, linkAt, type Turn } from "./centerLink.ts";
 import type { SteeringInput } from "./inputs.ts";
+import { type LinkPlace, LinkReach, linkReachTo } from "./linkReach.ts";
 import { linkSpreadTo } from "./linkSpread.ts";
 import type { InnerEndSpread } from "./motionBound.ts";
 import { PoseStatus } from "./poseStatus.ts";
@@ -26,6 +27,20 @@ export interface Steering {
    * one there. Proven, for both sides. @returns false when nothing is proven: halve the range.
    */
   readonly innerEndSpreadTo: (out: InnerEndSpread, steer: number, half: number) => boolean;
+  /** Bounds where both inner ends can be within `half` of `steer`, at the end of the idler's reach too. Proven. */
+  readonly innerEndsNearTo: (out: InnerEndsNear, steer: number, half: number) => LinkReach;
+}
+
+/** Where the inner ends can be over a range of steer. */
+export interface InnerEndsNear {
+  /** The left one and the right one, as `innerEndsTo` has them, in the middle of where they can be. */
+  readonly at: Float64Array;
+  /** How far either can be from there, mm. */
+  off: number;
+}
+
+export function innerEndsNear(): InnerEndsNear {
+  return { at: new Float64Array(6), off: 0 };
 }
 
 /** Numbers that `innerEndsTo` fills. */
@@ -68,11 +83,21 @@ function rackOf(input: Extract<SteeringInput, { type: "rack" }>, sense: 1 | -1):
       out.velocityOff = 0;
       return true;
     },
+    innerEndsNearTo(out, steer, half) {
+      out.at.set([x, y + perSteer * steer, z, x, y - perSteer * steer, z]);
+      out.off = input.stroke * half;
+      return LinkReach.Bounded;
+    },
   };
 }
 
 /** Below this share of the arm's length the first sideways motion is taken as none. */
 const LEAST_SIDEWAYS_SHARE = 1e-6;
+
+// Leaf scratch.
+const ends = new Float64Array(INNER_ENDS_ROW);
+const spread: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
+const place: LinkPlace = { end: [0, 0, 0], turned: (v) => v, off: 0 };
 
 function pitmanOf(input: Extract<SteeringInput, { type: "pitman" }>, sense: 1 | -1): Steering | null {
   const pitman = circleOf(input.pitman);
@@ -109,6 +134,23 @@ function pitmanOf(input: Extract<SteeringInput, { type: "pitman" }>, sense: 1 | 
     },
     innerEndSpreadTo(out, steer, half) {
       return linkSpreadTo(out, linkage, steer, half, restLine, reach);
+    },
+    innerEndsNearTo(out, steer, half) {
+      if (this.innerEndsTo(ends, steer) === PoseStatus.Ok && this.innerEndSpreadTo(spread, steer, half)) {
+        for (let i = 0; i < 6; i++) out.at[i] = ends[i]!;
+        out.off = spread.speedMost * half;
+        return LinkReach.Bounded;
+      }
+      const found = linkReachTo(place, linkage, steer, half, restLine, reach);
+      if (found !== LinkReach.Bounded) return found;
+      out.off = place.off;
+      const left = place.turned(leftArm);
+      const right = place.turned(rightArm);
+      for (let i = 0; i < 3; i++) {
+        out.at[i] = place.end[i]! + left[i]!;
+        out.at[3 + i] = (i === 1 ? -1 : 1) * (place.end[i]! + right[i]!);
+      }
+      return found;
     },
   });
 }

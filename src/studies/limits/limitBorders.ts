@@ -25,6 +25,13 @@ const RESOLUTION = 2 ** -18;
 /** Share of the range within which an unproven end is looked at for a joint out of reach. */
 const AT_BORDER = 1e-5;
 
+/** Half ranges of a height looked at as a cell, rad, and of the least part of a lock. */
+const POINT = 1e-9;
+const LEAST_HALF = 2 ** -7;
+
+/** Microseconds, about. */
+const LOOK_WORK = 10;
+
 const SIDES = ["left", "right"] as const;
 
 /** One limit, by its place in `limitsOn`, on one side. */
@@ -75,6 +82,24 @@ export class LimitBorders {
       return this.march(side, 0, to, only, (cell, middle, half) => cell.look(arm, 0, middle, half));
     });
     return nearest(borders, 0);
+  }
+
+  /** Whether that limit is proven to be kept at a travel (mm) from straight ahead to `to`, the border of reach included. */
+  keepsAlongSteer(travel: number, to: number, { side, limit }: OneLimit): boolean {
+    const cell = this.cells[side];
+    const arm = armAngleFor(cell.side, travel);
+    const keeps = (middle: number, half: number): boolean => {
+      if (this.budget.isSpent(LOOK_WORK)) return false;
+      const state = cell.look(arm, POINT, middle, half);
+      if (state === CellState.Empty) return true;
+      if (state === CellState.Bounded || cell.boundAtBorder()) {
+        const spread = cell.spreadOf(limit);
+        if (cell.margin(limit) - spread[0]! - spread[1]! >= -KEPT) return true;
+      }
+      const part = 0.5 * half;
+      return half > LEAST_HALF && keeps(middle - part, part) && keeps(middle + part, part);
+    };
+    return keeps(0.5 * to, 0.5 * Math.abs(to));
   }
 
   /** How far travel (mm) goes at a steer, from `from` toward `to`. @param only that limit alone */

@@ -1,7 +1,7 @@
 import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { Side, SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
-import { Border, borderCell, borderCellTo } from "../../suspension/outOfReach.ts";
+import { Border, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
@@ -109,8 +109,10 @@ export class LimitCell implements CellMotion {
     this.steerHalf = steerHalf;
     this.displaced = false;
     const { ends, innerAt: at, inner, innerSpread, side } = this;
-    if (!this.steering.innerEndSpreadTo(innerSpread, steer, steerHalf)) return CellState.Unproven;
-    if (this.put(arm, steer) === PoseStatus.Ok) {
+    if (
+      this.put(arm, steer) === PoseStatus.Ok &&
+      this.steering.innerEndSpreadTo(innerSpread, steer, steerHalf)
+    ) {
       const vx = ends[at + 6]!;
       const vy = ends[at + 7]!;
       const vz = ends[at + 8]!;
@@ -125,8 +127,7 @@ export class LimitCell implements CellMotion {
       if (motionBoundTo(this.motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, innerSpread, inner))
         return CellState.Bounded;
     }
-    const at3 = [ends[at]!, ends[at + 1]!, ends[at + 2]!] as const;
-    const state = borderCellTo(border, side, arm, armHalf, at3, innerSpread.speedMost * steerHalf);
+    const state = steeredBorderTo(border, side, this.steering, at, arm, armHalf, steer, steerHalf);
     return state === Border.Empty ? CellState.Empty : CellState.Unproven;
   }
 
@@ -136,13 +137,10 @@ export class LimitCell implements CellMotion {
    * border's, so both are off by no more than what is told. @returns false when nothing could be said.
    */
   boundAtBorder(): boolean {
-    const { armNow, armHalf, ends, innerAt: at, innerSpread, motion, place, side, steerHalf } = this;
+    const { armNow, armHalf, innerAt: at, innerSpread, motion, place, side, steerHalf } = this;
     if (!(armHalf > 0)) return false;
     const { steer } = place;
-    if (this.steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return false;
-    if (!this.steering.innerEndSpreadTo(innerSpread, steer, steerHalf)) return false;
-    const at3 = [ends[at]!, ends[at + 1]!, ends[at + 2]!] as const;
-    const state = borderCellTo(border, side, armNow, armHalf, at3, innerSpread.speedMost * steerHalf);
+    const state = steeredBorderTo(border, side, this.steering, at, armNow, armHalf, steer, steerHalf);
     if (state !== Border.Bounded) return false;
     const { pose } = place;
     const [x, y, z] = side.innerAtRest;
@@ -150,16 +148,19 @@ export class LimitCell implements CellMotion {
     const sin = Math.sin(armNow);
     if (poseRowTo(pose, 0, side.row, cos, sin, x, y, z) !== PoseStatus.Ok) return false;
     for (let i = 0; i < 3; i++) {
-      pose[POSE.tieRodInner + i] = ends[at + i]!;
+      pose[POSE.tieRodInner + i] = border.inner[at + i]!;
       pose[POSE.wheelAxis + i] = border.wheel[3 + i]!;
       pose[POSE.tieRodOuter + i] = pose[POSE.lowerBallJoint + i]!;
       for (let k = 0; k < 3; k++) {
         pose[POSE.knuckleX + 3 * k + i] = border.knuckle[3 * k + i]!;
         pose[POSE.tieRodOuter + i]! += side.row[SIDE.steeringArm + k]! * border.knuckle[3 * k + i]!;
       }
-      this.inner[i] = ends[at + 6 + i]!;
+      this.inner[i] = 0;
     }
-    otherInnerTo(place.otherInner, ends, 0, at);
+    // No speed either: all of where the inner ends can be is told as the deviation from standing still.
+    innerSpread.speedMost = steerHalf > 0 ? border.innerOff / steerHalf : 0;
+    innerSpread.velocityOff = innerSpread.speedMost;
+    otherInnerTo(place.otherInner, border.inner, 0, at);
     place.travel = this.travelAt(armNow);
     this.travelLow = this.travelAt(armNow - armHalf);
     this.travelHigh = this.travelAt(armNow + armHalf);

@@ -15,7 +15,7 @@ export interface March {
 }
 
 /** Share of the range at which a stretch of which no motion is proven is given up: the border of reach. */
-const BORDER_SHARE = 1e-10;
+const BORDER_SHARE = 1e-8;
 
 /** Microseconds, about, of a look: of all pairs of a side, some of them pressed deep. */
 const LOOK_WORK = 100;
@@ -45,6 +45,7 @@ export function march(
   requirePositive("march", finest);
   let at = from;
   let step = range / FIRST;
+  let cleared = true;
   for (;;) {
     const left = way * (to - at);
     const last = step >= left;
@@ -55,9 +56,12 @@ export function march(
     if (found === Look.Clear) {
       if (last) return { clearTo: to, next: to, found };
       at = next;
-      step *= 2;
+      // Before a border each stretch is shorter than the last: two in a row say that longer ones may do.
+      if (cleared) step *= 2;
+      cleared = true;
       continue;
     }
+    cleared = false;
     step = Math.min(step, left);
     if (step <= (found === Look.Unproven ? range * BORDER_SHARE : finest))
       return { clearTo: at, next, found };

@@ -4,7 +4,7 @@ import { GAP_ROW } from "../../gaps/partGap.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
-import { Border, borderCell, borderCellTo } from "../../suspension/outOfReach.ts";
+import { Border, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
@@ -175,7 +175,6 @@ export class LegSearch {
     const steers = steering.innerEndsTo(ends, steer) === PoseStatus.Ok;
     const otherCan = steers && (other === null || other.stands(arm, ends));
     const sideCan = steers && this.stands(side, innerAt, arm);
-    const spreads = steers && steering.innerEndSpreadTo(spread, steer, steerHalf);
     let proven = false;
     if (sideCan) {
       const [inner, at3] = this.innerOf(rows[at + NODE.leg]!);
@@ -185,7 +184,8 @@ export class LegSearch {
       const sin = Math.sin(arm);
       wheelRatesTo(rates, 0, side.row, pose, 0, cos, sin, ...v);
       proven =
-        spreads && motionBoundTo(motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, spread, v);
+        steering.innerEndSpreadTo(spread, steer, steerHalf) &&
+        motionBoundTo(motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, spread, v);
       if (proven) {
         const own = pair.pivots === null ? { velocity: v, spread } : null;
         legMotionTo(motion, motion, pose, inner[at3]!, inner[at3 + 1]!, inner[at3 + 2]!, own);
@@ -226,7 +226,7 @@ export class LegSearch {
       this.nodes.drop(node);
       return;
     }
-    if (spreads && this.lookAtBorder(node, arm, armHalf, steer, steerHalf, near, far)) return;
+    if (this.lookAtBorder(node, arm, armHalf, steer, steerHalf, near, far)) return;
     if (armHalf <= this.leastArm && steerHalf <= this.leastSteer) {
       this.atBorder = true;
       this.nodes.drop(node);
@@ -306,7 +306,7 @@ export class LegSearch {
   }
 
   /**
-   * Deals with a cell that may hold the border of reach, as `worstGap` does. Reads `ends` and `spread`.
+   * Deals with a cell that may hold the border of reach, as `worstGap` does.
    * @returns false when nothing could be said of it.
    */
   private lookAtBorder(
@@ -318,10 +318,8 @@ export class LegSearch {
     near: number,
     far: number,
   ): boolean {
-    const { pair, side, innerAt } = this.legs;
-    const off = spread.speedMost * steerHalf;
-    const rack = endAt(innerAt);
-    const state = borderCellTo(border, side, arm, armHalf, rack, off);
+    const { pair, side, innerAt, steering } = this.legs;
+    const state = steeredBorderTo(border, side, steering, innerAt, arm, armHalf, steer, steerHalf);
     if (state === Border.Empty || this.isEmpty(arm, armHalf, steer, steerHalf)) {
       this.nodes.drop(node);
       return true;
@@ -329,9 +327,10 @@ export class LegSearch {
     if (state !== Border.Bounded) return false;
     const { pivots, outerAt, ring } = pair;
     const leg = this.nodes.rows[node * NODE_ROW + NODE.leg]!;
-    const inner =
-      pivots === null ? rack : ([pivots[3 * leg]!, pivots[3 * leg + 1]!, pivots[3 * leg + 2]!] as const);
-    const innerOff = pivots === null ? off : 0;
+    const ends = pivots ?? border.inner;
+    const endAt = pivots === null ? innerAt : 3 * leg;
+    const inner = [ends[endAt]!, ends[endAt + 1]!, ends[endAt + 2]!] as const;
+    const innerOff = pivots === null ? border.innerOff : 0;
     const bound = legAtBorder(fan, border, side, ring, arm, outerAt, inner, innerOff, near, far, this.radius);
     if (Math.max(bound, this.floor) >= this.best - toleranceAt(this.best, this.borderTolerance)) {
       if (bound < this.best) this.settled = Math.min(this.settled, bound);
@@ -386,9 +385,4 @@ function cutOf(
 function widest(part: number, arm: number, steer: number): number {
   if (part >= arm && part >= steer) return Cut.Leg;
   return arm >= steer ? Cut.Arm : Cut.Steer;
-}
-
-/** An inner end of `ends`. */
-function endAt(at: number): readonly [number, number, number] {
-  return [ends[at]!, ends[at + 1]!, ends[at + 2]!];
 }

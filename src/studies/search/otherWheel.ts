@@ -2,7 +2,7 @@ import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { FrontEnd, Side, SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
-import { Border, borderCell, borderCellTo } from "../../suspension/outOfReach.ts";
+import { Border, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
@@ -60,19 +60,15 @@ export class OtherWheel {
   /** Whether it is proven unable to take any pose of a cell of this side's arm angle (rad) × steer. */
   cannotStand(arm: number, armHalf: number, steer: number, steerHalf: number): boolean {
     const { steering } = this.frontEnd;
-    if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return false;
-    if (!steering.innerEndSpreadTo(spread, steer, steerHalf)) return false;
     // Travel rises with the arm, so the ends of the range are those of the other arm's.
     const low = this.angleAt(arm - armHalf);
     const high = this.angleAt(arm + armHalf);
     if (Number.isNaN(low + high)) return false;
     const half = this.isMirrored ? armHalf : 0.5 * Math.abs(high - low) + ROUNDING;
     const middle = this.isMirrored ? arm : 0.5 * (low + high);
-    const at = this.innerAt;
-    const inner = [ends[at]!, ends[at + 1]!, ends[at + 2]!] as const;
-    return (
-      borderCellTo(border, this.other, middle, half, inner, spread.speedMost * steerHalf) === Border.Empty
-    );
+    const { other, innerAt } = this;
+    const found = steeredBorderTo(border, other, steering, innerAt, middle, half, steer, steerHalf);
+    return found === Border.Empty;
   }
 
   /** Whether it is proven to stand at every steer between travels `low` and `high`, mm: then it need not be asked. */

@@ -1,7 +1,7 @@
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
-import { Border, borderCell, borderCellTo } from "../../suspension/outOfReach.ts";
+import { Border, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
@@ -186,10 +186,7 @@ export class PoseCells {
     const armHalf = this.rows[at + CELL_OF_POSES.armHalf]!;
     const steer = this.rows[at + CELL_OF_POSES.steer]!;
     const steerHalf = this.rows[at + CELL_OF_POSES.steerHalf]!;
-    if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return Border.Unknown;
-    if (!steering.innerEndSpreadTo(spread, steer, steerHalf)) return Border.Unknown;
-    const inner = [ends[innerAt]!, ends[innerAt + 1]!, ends[innerAt + 2]!] as const;
-    return borderCellTo(border, side, arm, armHalf, inner, spread.speedMost * steerHalf);
+    return steeredBorderTo(border, side, steering, innerAt, arm, armHalf, steer, steerHalf);
   }
 
   /** Solves the middle and proves the motion, as far as possible. */
