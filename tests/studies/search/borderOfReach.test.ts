@@ -81,6 +81,6 @@ describe("where the idler is stretched within the lock", () => {
       truck: { ...setup.truck, steering: { ...steering, swing: 1 } },
     });
     expect(model.frontEnd.steering.innerEndsTo(ends, -1)).toBe(PoseStatus.IdlerOutOfReach);
-    checkedWithin(model, 20_000);
+    checkedWithin(model, 40_000);
   });
 });
