@@ -50,6 +50,9 @@ export class Budget {
   share(things: number): Budget {
     if (this.end === Number.POSITIVE_INFINITY) return this;
     const now = this.clock();
-    return new Budget(this.clock, now + Math.max(0, this.end - now) / things, this);
+    const share = new Budget(this.clock, now + Math.max(0, this.end - now) / things, this);
+    // Of nothing, even a first stride would be too much: many shares of it add up.
+    if (now >= this.end) share.work = STRIDE;
+    return share;
   }
 }
