@@ -8,7 +8,7 @@ import { checkClearance } from "../../src/studies/reports/check.ts";
 import { sheetRows, wheelText } from "../../src/studies/wording/sheetRows.ts";
 import { steerText, turnFacts } from "../../src/studies/wording/sheetTexts.ts";
 import { exampleText } from "./exampleText.ts";
-import { memoryBox } from "./memoryBox.ts";
+import { memoryStore } from "./memoryStore.ts";
 
 const FORMAT = { units: "in" } as const;
 
@@ -89,7 +89,7 @@ describe("the sheet's table", () => {
 
 describe("what the shop writes on its sheets", () => {
   it("is kept, and comes back", async () => {
-    const box = memoryBox();
+    const box = memoryStore();
     const first = sheetFieldsIn(box);
     first.change({ shop: "Marrow Lane" });
     first.change({ customer: "J. Doe" });
@@ -100,7 +100,7 @@ describe("what the shop writes on its sheets", () => {
   });
 
   it("stands when it was typed before the storage answered, beside what was kept", async () => {
-    const box = memoryBox();
+    const box = memoryStore();
     const first = sheetFieldsIn(box);
     first.change({ shop: "Old name", truck: "blue" });
     await first.written();

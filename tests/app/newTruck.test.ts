@@ -6,7 +6,7 @@ import { emptySteering, newTruckDocument } from "../../src/setup/newTruck.ts";
 import { type KeyPath, valueAt } from "../../src/setup/types/keyPath.ts";
 import { fieldName } from "../../src/studies/wording/fieldName.ts";
 import { exampleDocument, exampleText } from "./exampleText.ts";
-import { memoryBox, memoryLastWords } from "./memoryBox.ts";
+import { memoryLastWords, memoryStore } from "./memoryStore.ts";
 
 function begun() {
   const store = createWorkbenchStore(exampleText, "test.json");
@@ -92,7 +92,7 @@ describe("a new truck", () => {
 
   it("is as it was after a reload, with all that was typed", async () => {
     const { store, state } = begun();
-    const box = memoryBox();
+    const box = memoryStore();
     const keeper = keepWork(store, box, {
       delay: 1,
       now: () => 1,

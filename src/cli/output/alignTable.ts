@@ -54,13 +54,13 @@ function settings({ settings, tieRod }: SideAlignment, { setup }: Model): string
   const decimals = (mm: number | null) =>
     mm === null ? "-" : lengthCell(mm, { units, fraction: "decimal", decimals: units === "in" ? 3 : 2 });
   return textTable(columns(`Setting (${units})`, ["As bolted on", "Set to", "Exact", "Least", "Most"]), [
-    ...settings.map((knob) => [
-      nameOf(knob.name, setup.adjusters?.kind),
-      length(knob.asBolted),
-      length(knob.setting),
-      decimals(knob.exact),
-      length(knob.least),
-      length(knob.most),
+    ...settings.map((adjuster) => [
+      nameOf(adjuster.name, setup.adjusters?.kind),
+      length(adjuster.asBolted),
+      length(adjuster.setting),
+      decimals(adjuster.exact),
+      length(adjuster.least),
+      length(adjuster.most),
     ]),
     [
       "tie rod, between its ends' centers",

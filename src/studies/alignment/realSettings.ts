@@ -1,4 +1,4 @@
-import type { Knob } from "./knobs.ts";
+import type { Adjuster } from "./adjusters.ts";
 import { costOf, exactSettings, type LeftOver } from "./settings.ts";
 
 /** Settings that can be made: within range, shims in whole steps. mm. */
@@ -17,44 +17,46 @@ const END = 1e-6;
  * @param exact null = none was found: the search then starts as bolted on.
  */
 export function realSettings(
-  knobs: readonly Knob[],
+  adjusterList: readonly Adjuster[],
   leftOver: LeftOver,
   exact: readonly number[] | null,
 ): RealSettings {
-  const inRange = exact !== null && knobs.every((knob, i) => isWithin(knob, exact[i]!));
-  const isInside = inRange && exact.every((value, i) => value >= knobs[i]!.least && value <= knobs[i]!.most);
-  const start = isInside ? exact : leastOf(leftOver, startsWithin(knobs, leftOver, exact)).settings;
-  return { settings: descend(knobs, leftOver, start), inRange };
+  const inRange = exact !== null && adjusterList.every((adjuster, i) => isWithin(adjuster, exact[i]!));
+  const isInside =
+    inRange && exact.every((value, i) => value >= adjusterList[i]!.least && value <= adjusterList[i]!.most);
+  const start = isInside ? exact : leastOf(leftOver, startsWithin(adjusterList, leftOver, exact)).settings;
+  return { settings: descend(adjusterList, leftOver, start), inRange };
 }
 
 /** In range, or past it by less than rounding to a step takes off anyway. */
-function isWithin({ least, most, step }: Knob, value: number): boolean {
+function isWithin({ least, most, step }: Adjuster, value: number): boolean {
   const slack = step === null ? END : step / 2;
   return value >= least - slack && value <= most + slack;
 }
 
 /**
- * The exact settings brought into range, and for each knob at an end it lies past the best of the others. Camber and
+ * The exact settings brought into range, and for each adjuster at an end it lies past the best of the others. Camber and
  * caster change almost in a straight line with every setting, and then the best within range is one of these.
  */
 function startsWithin(
-  knobs: readonly Knob[],
+  adjusterList: readonly Adjuster[],
   leftOver: LeftOver,
   exact: readonly number[] | null,
 ): (readonly number[])[] {
-  const within = (settings: readonly number[]) => settings.map((value, i) => clamped(knobs[i]!, value));
-  const starts = [within(exact ?? knobs.map(({ asBolted }) => asBolted))];
-  knobs.forEach((knob, i) => {
+  const within = (settings: readonly number[]) =>
+    settings.map((value, i) => clamped(adjusterList[i]!, value));
+  const starts = [within(exact ?? adjusterList.map(({ asBolted }) => asBolted))];
+  adjusterList.forEach((adjuster, i) => {
     const at = exact?.[i] ?? null;
     const ends = [
-      at === null || at < knob.least ? [knob.least] : [],
-      at === null || at > knob.most ? [knob.most] : [],
+      at === null || at < adjuster.least ? [adjuster.least] : [],
+      at === null || at > adjuster.most ? [adjuster.most] : [],
     ].flat();
     for (const end of ends) {
       const found = exactSettings(
-        knobs,
+        adjusterList,
         leftOver,
-        knobs.map((_, j) => (j === i ? end : null)),
+        adjusterList.map((_, j) => (j === i ? end : null)),
       );
       if (found !== null) starts.push(within(found.settings));
     }
@@ -66,36 +68,44 @@ function startsWithin(
 const MOST_STEPS = 1000;
 
 /** Walks the grid of steps from the best corner of the cell around `start` to where no neighbor leaves less over. */
-function descend(knobs: readonly Knob[], leftOver: LeftOver, start: readonly number[]): readonly number[] {
-  if (knobs.every(({ step }) => step === null)) return start;
-  let best = leastOf(leftOver, around(knobs, start, [0, 1]));
+function descend(
+  adjusterList: readonly Adjuster[],
+  leftOver: LeftOver,
+  start: readonly number[],
+): readonly number[] {
+  if (adjusterList.every(({ step }) => step === null)) return start;
+  let best = leastOf(leftOver, around(adjusterList, start, [0, 1]));
   for (let step = 0; step < MOST_STEPS; step++) {
-    const next = leastOf(leftOver, around(knobs, best.settings, [-1, 0, 1]));
+    const next = leastOf(leftOver, around(adjusterList, best.settings, [-1, 0, 1]));
     if (!(next.cost < best.cost)) break;
     best = next;
   }
   return best.settings;
 }
 
-/** Settings some steps up from the one at or below, knob by knob, kept in range. */
-function around(knobs: readonly Knob[], at: readonly number[], steps: readonly number[]): number[][] {
-  return knobs.reduce<number[][]>(
-    (found, knob, i) =>
-      found.flatMap((before) => steps.map((step) => [...before, stepped(knob, at[i]!, step)])),
+/** Settings some steps up from the one at or below, adjuster by adjuster, kept in range. */
+function around(
+  adjusterList: readonly Adjuster[],
+  at: readonly number[],
+  steps: readonly number[],
+): number[][] {
+  return adjusterList.reduce<number[][]>(
+    (found, adjuster, i) =>
+      found.flatMap((before) => steps.map((step) => [...before, stepped(adjuster, at[i]!, step)])),
     [[]],
   );
 }
 
-function stepped(knob: Knob, value: number, steps: number): number {
-  const { step } = knob;
+function stepped(adjuster: Adjuster, value: number, steps: number): number {
+  const { step } = adjuster;
   if (step === null) return value;
   const at = Math.floor(value / step + 1e-9) + steps;
   // Whole steps within the range, unless none is.
-  const [low, high] = [Math.ceil(knob.least / step - 1e-9), Math.floor(knob.most / step + 1e-9)];
-  return low > high ? clamped(knob, value) : Math.min(Math.max(at, low), high) * step;
+  const [low, high] = [Math.ceil(adjuster.least / step - 1e-9), Math.floor(adjuster.most / step + 1e-9)];
+  return low > high ? clamped(adjuster, value) : Math.min(Math.max(at, low), high) * step;
 }
 
-function clamped({ least, most }: Knob, value: number): number {
+function clamped({ least, most }: Adjuster, value: number): number {
   return Math.min(Math.max(value, least), most);
 }
 

@@ -3,13 +3,13 @@ import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
-import { adjustedInput, type Knob, knobsOf } from "./knobs.ts";
+import { type Adjuster, adjustedInput, adjustersOf } from "./adjusters.ts";
 import type { SideJob } from "./sideJob.ts";
 import { straightAhead, withToe } from "./straightAhead.ts";
 
 /** What a little more of one setting does. Radians for `per` mm of it. */
 export interface Sensitivity {
-  readonly name: Knob["name"];
+  readonly name: Adjuster["name"];
   /** mm. */
   readonly per: number;
   /** With the toe set again. */
@@ -26,15 +26,15 @@ const DIFFERENCE = 0.02;
 export function sensitivitiesOf(job: SideJob, settings: readonly number[]): readonly Sensitivity[] {
   const { adjusters, side, travel, targets, per } = job;
   if (adjusters === null) return [];
-  const setAt = (knob: number, by: number): FrontEnd | null => {
-    const moved = settings.map((value, i) => (i === knob ? value + by : value));
+  const setAt = (adjuster: number, by: number): FrontEnd | null => {
+    const moved = settings.map((value, i) => (i === adjuster ? value + by : value));
     const input = adjustedInput(job.frontEnd.input, adjusters, moved);
     return input && withToe(input, side, travel, targets.toe);
   };
   const middle = setAt(-1, 0);
   if (middle === null) return [];
   const tieRod = middle[side].row[SIDE.tieRodLength]!;
-  return knobsOf(adjusters).flatMap(({ name }, i): readonly Sensitivity[] => {
+  return adjustersOf(adjusters).flatMap(({ name }, i): readonly Sensitivity[] => {
     const [more, less] = [setAt(i, DIFFERENCE), setAt(i, -DIFFERENCE)];
     if (more === null || less === null) return [];
     const set = slope(straightAhead(more[side], side, travel), straightAhead(less[side], side, travel), per);

@@ -1,14 +1,14 @@
 import type { WheelTargets } from "../../setup/types/types.ts";
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../suspension/inputs.ts";
-import { adjustedInput, type Knob, knobsOf } from "./knobs.ts";
+import { type Adjuster, adjustedInput, adjustersOf } from "./adjusters.ts";
 import { realSettings } from "./realSettings.ts";
 import { exactSettings, type LeftOver } from "./settings.ts";
 import type { SideJob } from "./sideJob.ts";
 import { straightAhead, withToe } from "./straightAhead.ts";
 
 /** One thing that is set, mm. */
-export interface KnobSetting extends Knob {
+export interface AdjusterSetting extends Adjuster {
   /** What it is to be set to: within range and in whole steps. */
   readonly setting: number;
   /** What would meet the targets exactly, range and steps not looked at; null = nothing does, or nothing was asked. */
@@ -19,7 +19,7 @@ export interface KnobSetting extends Knob {
 export interface SideSettings {
   readonly side: Side;
   readonly targets: WheelTargets;
-  readonly settings: readonly KnobSetting[];
+  readonly settings: readonly AdjusterSetting[];
   /** The targets can be met within every range, but for what the steps leave over. */
   readonly reached: boolean;
   /** The truck with this wheel aligned; toe of its input is that at travel 0. */
@@ -33,7 +33,7 @@ export interface SideSettings {
  */
 export function setSide(job: SideJob): SideSettings | null {
   const { frontEnd, adjusters, side, travel, targets } = job;
-  const knobs = knobsOf(adjusters);
+  const adjusterList = adjustersOf(adjusters);
   const frontEndAt = (settings: readonly number[]) => {
     const input = adjusters === null ? frontEnd.input : adjustedInput(frontEnd.input, adjusters, settings);
     return input && withToe(input, side, travel, targets.toe);
@@ -48,17 +48,17 @@ export function setSide(job: SideJob): SideSettings | null {
     });
   });
   const isAsked = targets.camber !== null || targets.caster !== null;
-  const exact = isAsked ? exactSettings(knobs, leftOver, []) : null;
+  const exact = isAsked ? exactSettings(adjusterList, leftOver, []) : null;
   const real = isAsked
-    ? realSettings(knobs, leftOver, exact?.settings ?? null)
-    : { settings: knobs.map(({ asBolted }) => asBolted), inRange: true };
+    ? realSettings(adjusterList, leftOver, exact?.settings ?? null)
+    : { settings: adjusterList.map(({ asBolted }) => asBolted), inRange: true };
   const aligned = frontEndAt(real.settings);
   if (aligned === null) return null;
   return {
     side,
     targets,
-    settings: knobs.map((knob, i) => ({
-      ...knob,
+    settings: adjusterList.map((adjuster, i) => ({
+      ...adjuster,
       setting: real.settings[i]!,
       exact: exact?.meets ? exact.settings[i]! : null,
     })),

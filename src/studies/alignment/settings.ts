@@ -1,5 +1,5 @@
 import { leastStep } from "../numeric/leastStep.ts";
-import type { Knob } from "./knobs.ts";
+import type { Adjuster } from "./adjusters.ts";
 
 /** What is left over of each thing asked for at some settings, rad; null = that cannot be set. */
 export type LeftOver = (settings: readonly number[]) => readonly number[] | null;
@@ -25,16 +25,16 @@ const MOST_STEPS = 60;
 const LONGEST_STEP = 30;
 
 /**
- * Newton with central differences from the settings as bolted on; with fewer targets than knobs the least change, with
- * more the least squares. @param fixed settings that must stay, by knob. @returns null when it does not settle.
+ * Newton with central differences from the settings as bolted on; with fewer targets than adjusters the least change, with
+ * more the least squares. @param fixed settings that must stay, by adjuster. @returns null when it does not settle.
  */
 export function exactSettings(
-  knobs: readonly Knob[],
+  adjusterList: readonly Adjuster[],
   leftOver: LeftOver,
   fixed: readonly (number | null)[] = [],
 ): ExactSettings | null {
-  const free = knobs.flatMap((_, i) => ((fixed[i] ?? null) === null ? [i] : []));
-  let settings = knobs.map((knob, i) => fixed[i] ?? knob.asBolted);
+  const free = adjusterList.flatMap((_, i) => ((fixed[i] ?? null) === null ? [i] : []));
+  let settings = adjusterList.map((adjuster, i) => fixed[i] ?? adjuster.asBolted);
   for (let step = 0; step < MOST_STEPS; step++) {
     const now = leftOver(settings);
     if (now === null) return null;
@@ -60,9 +60,9 @@ export function costOf(leftOver: LeftOver, settings: readonly number[]): number 
   return now === null ? Number.POSITIVE_INFINITY : now.reduce((sum, value) => sum + value ** 2, 0);
 }
 
-/** Change of what is left over per mm of one knob. */
-function slopeOf(leftOver: LeftOver, settings: readonly number[], knob: number): number[] | null {
-  const at = (by: number) => leftOver(settings.map((value, i) => (i === knob ? value + by : value)));
+/** Change of what is left over per mm of one adjuster. */
+function slopeOf(leftOver: LeftOver, settings: readonly number[], adjuster: number): number[] | null {
+  const at = (by: number) => leftOver(settings.map((value, i) => (i === adjuster ? value + by : value)));
   const [more, less] = [at(DIFFERENCE), at(-DIFFERENCE)];
   if (more === null || less === null) return null;
   return more.map((value, i) => (value - less[i]!) / (2 * DIFFERENCE));
@@ -78,8 +78,8 @@ function shortened(
 ): number[] | null {
   for (let part = share; part > share / 1000; part /= 2) {
     const next = [...settings];
-    free.forEach((knob, i) => {
-      next[knob] = next[knob]! + part * change[i]!;
+    free.forEach((adjuster, i) => {
+      next[adjuster] = next[adjuster]! + part * change[i]!;
     });
     if (leftOver(next) !== null) return next;
   }

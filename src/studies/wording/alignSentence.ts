@@ -1,7 +1,7 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { SideAlignment, TruckAlignment } from "../alignment/alignSide.ts";
-import type { KnobSetting } from "../alignment/setSide.ts";
+import type { AdjusterSetting } from "../alignment/setSide.ts";
 import type { Model } from "../model/model.ts";
 import { amountWords, shimFormat } from "./lengths.ts";
 import { heightWords } from "./poseWords.ts";
@@ -20,7 +20,7 @@ export function alignSentence(alignment: TruckAlignment, model: Model): string {
 }
 
 function sideWords(side: SideAlignment, model: Model, format: LengthFormat): string {
-  const settings = side.settings.map((knob) => settingWords(knob, model, format));
+  const settings = side.settings.map((adjuster) => settingWords(adjuster, model, format));
   const change = side.tieRod.aligned - side.tieRod.asBolted;
   const tieRod =
     Math.abs(change) < 0.005
@@ -34,7 +34,7 @@ function sideWords(side: SideAlignment, model: Model, format: LengthFormat): str
 }
 
 function settingWords(
-  { name, setting, asBolted }: KnobSetting,
+  { name, setting, asBolted }: AdjusterSetting,
   { setup }: Model,
   format: LengthFormat,
 ): string {

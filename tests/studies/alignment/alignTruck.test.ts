@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { AdjustersSetup, Setup, WheelTargets } from "../../../src/setup/types/types.ts";
+import { adjustedInput } from "../../../src/studies/alignment/adjusters.ts";
 import { alignedModel } from "../../../src/studies/alignment/alignedModel.ts";
 import { alignSide, alignTruck, type TruckAlignment } from "../../../src/studies/alignment/alignSide.ts";
-import { adjustedInput } from "../../../src/studies/alignment/knobs.ts";
 import { straightAhead, withToe } from "../../../src/studies/alignment/straightAhead.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
 import type { FrontEndInput } from "../../../src/suspension/inputs.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
-import type { Setup } from "../../../src/setup/types.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
 import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { type CheckEntry, checkClearance, DEFAULT_TOLERANCE } from "../../../src/studies/reports/check.ts";
 import { toleranceAt } from "../../../src/studies/search/deepTolerance.ts";

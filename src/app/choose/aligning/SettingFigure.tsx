@@ -1,5 +1,5 @@
 import type { AdjustersSetup } from "../../../setup/types/types.ts";
-import type { KnobSetting } from "../../../studies/alignment/setSide.ts";
+import type { AdjusterSetting } from "../../../studies/alignment/setSide.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
@@ -11,7 +11,7 @@ import { shimPieces } from "./shimPieces.ts";
 
 export type SettingFigureProps = {
   adjusters: AdjustersSetup;
-  knob: KnobSetting;
+  adjuster: AdjusterSetting;
   side: "left" | "right";
   /** Length of the leg as set, mm; for legs that are set each by itself or together. */
   legLength: number | null;
@@ -20,8 +20,8 @@ export type SettingFigureProps = {
 };
 
 /** One thing that is set, drawn, with what it is set to and what that changes. */
-export function SettingFigure({ adjusters, knob, side, legLength, format }: SettingFigureProps) {
-  const { name, setting, asBolted, least, most } = knob;
+export function SettingFigure({ adjusters, adjuster, side, legLength, format }: SettingFigureProps) {
+  const { name, setting, asBolted, least, most } = adjuster;
   const text = (mm: number) => lengthText(mm, format);
   const change = setting - asBolted;
   const words = ((): readonly [value: string, note: string] => {

@@ -35,14 +35,14 @@ export function SettingFigures({ alignment, setup, format }: SettingFiguresProps
       {adjusters && (
         <>
           <div className="settings">
-            {left.settings.flatMap((knob, i) =>
+            {left.settings.flatMap((adjuster, i) =>
               ([left, right] as const).map((side) => (
                 <SettingFigure
-                  key={`${side.side} ${knob.name}`}
+                  key={`${side.side} ${adjuster.name}`}
                   adjusters={adjusters}
-                  knob={side.settings[i]!}
+                  adjuster={side.settings[i]!}
                   side={side.side === "left" ? "left" : "right"}
-                  legLength={adjusters.kind === "adjustableUpperArm" ? legLength(side, knob.name) : null}
+                  legLength={adjusters.kind === "adjustableUpperArm" ? legLength(side, adjuster.name) : null}
                   format={format}
                 />
               )),

@@ -2,7 +2,7 @@ import type { Workbench } from "../../state/actionContext.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
 import { typing } from "../../state/typing.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
-import type { Box } from "./box.ts";
+import type { KeyValueStore } from "./keyValueStore.ts";
 import type { LastWords } from "./lastWords.ts";
 import {
   LAST_KEY,
@@ -51,7 +51,7 @@ export interface WorkKeeper {
  * and its writing begins at once; the rest (mesh files, the list of setups, preferences) follows a moment later, for many
  * changes together.
  */
-export function keepWork(store: WorkbenchStore, box: Box, options: KeepOptions): WorkKeeper {
+export function keepWork(store: WorkbenchStore, box: KeyValueStore, options: KeepOptions): WorkKeeper {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let pending: Workbench | null = null;
   /** The last state that is not in the storage yet, waiting or on its way there. */
@@ -178,7 +178,7 @@ function differs(a: Workbench, b: Workbench): boolean {
 }
 
 /** Puts a line on top of the list, and drops what falls off its end. */
-async function list(box: Box, line: RecentSetup): Promise<readonly RecentSetup[]> {
+async function list(box: KeyValueStore, line: RecentSetup): Promise<readonly RecentSetup[]> {
   let kept: readonly RecentSetup[] = [];
   let dropped: readonly RecentSetup[] = [];
   await box.update(RECENTS_KEY, (stored) => {
@@ -197,7 +197,7 @@ async function list(box: Box, line: RecentSetup): Promise<readonly RecentSetup[]
 }
 
 /** Removes setups with their mesh files. */
-export async function removeRecords(box: Box, documentIds: readonly string[]): Promise<void> {
+export async function removeRecords(box: KeyValueStore, documentIds: readonly string[]): Promise<void> {
   const all = await box.keys();
   const unwanted = documentIds.flatMap((id) => [
     recordKey(id),

@@ -1,7 +1,7 @@
 import { createStore } from "zustand/vanilla";
 import { workbench } from "../../state/workbench.ts";
-import { indexedDbBox } from "./box.ts";
 import { keepWork, removeRecords, type WorkKeeper } from "./keepWork.ts";
+import { indexedDbStore } from "./keyValueStore.ts";
 import { localLastWords } from "./lastWords.ts";
 import { RECENTS_KEY, type RecentSetup, readRecents } from "./records.ts";
 import { type Claim, reopenSetup, restoreWork } from "./restoreWork.ts";
@@ -23,7 +23,7 @@ const WRITE_DELAY = 300;
 const MAX_WAIT = 8000;
 
 const TAB_KEY = "wellsweep-tab";
-const box = indexedDbBox();
+const box = indexedDbStore();
 const lastWords = localLastWords();
 let keeper: WorkKeeper | null = null;
 

@@ -1,7 +1,7 @@
 import { readPreferences } from "../../state/preferences.ts";
 import { newDocumentId } from "../../state/typedDocument.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
-import type { Box } from "./box.ts";
+import type { KeyValueStore } from "./keyValueStore.ts";
 import type { LastWords } from "./lastWords.ts";
 import {
   draftsOf,
@@ -28,7 +28,7 @@ export type Claim = (documentId: string) => Promise<boolean>;
  */
 export async function restoreWork(
   store: WorkbenchStore,
-  box: Box,
+  box: KeyValueStore,
   lastWords: LastWords,
   claim: Claim,
   preferredId: string | null,
@@ -53,7 +53,7 @@ export async function restoreWork(
  */
 export async function reopenSetup(
   store: WorkbenchStore,
-  box: Box,
+  box: KeyValueStore,
   lastWords: LastWords,
   claim: Claim,
   documentId: string,
@@ -73,7 +73,7 @@ function saidRecords(lastWords: LastWords): readonly SetupRecord[] {
 }
 
 async function newestRecord(
-  box: Box,
+  box: KeyValueStore,
   said: readonly SetupRecord[],
   documentId: string,
 ): Promise<SetupRecord | null> {
@@ -83,7 +83,12 @@ async function newestRecord(
   return readRecord(stored);
 }
 
-async function putOnBoard(store: WorkbenchStore, box: Box, record: SetupRecord, claim: Claim): Promise<void> {
+async function putOnBoard(
+  store: WorkbenchStore,
+  box: KeyValueStore,
+  record: SetupRecord,
+  claim: Claim,
+): Promise<void> {
   const { document, file, variant, travel, steer, hiddenParts, isAligned, isSaved, meshNames } = record;
   const meshes = meshesOf(
     meshNames,

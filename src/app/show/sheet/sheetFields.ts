@@ -1,5 +1,5 @@
 import { createStore } from "zustand/vanilla";
-import type { Box } from "../../shell/storage/box.ts";
+import type { KeyValueStore } from "../../shell/storage/keyValueStore.ts";
 
 /** What a shop writes on its sheets. Kept in the browser; no part of any setup. */
 export interface SheetFields {
@@ -30,7 +30,7 @@ export function readSheetFields(stored: unknown): SheetFields {
  * The fields, kept in a box: read once, then written at every change, one write after the other. Where the browser keeps
  * nothing they last as long as the page. What was typed before the box answered stands.
  */
-export function sheetFieldsIn(box: Box) {
+export function sheetFieldsIn(box: KeyValueStore) {
   const store = createStore<SheetFields>()(() => EMPTY);
   let typed: Partial<SheetFields> = {};
   const read = box.get([KEY]).then(

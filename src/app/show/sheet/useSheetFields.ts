@@ -1,8 +1,8 @@
 import { useStore } from "zustand";
-import { indexedDbBox } from "../../shell/storage/box.ts";
+import { indexedDbStore } from "../../shell/storage/keyValueStore.ts";
 import { type SheetFields, sheetFieldsIn } from "./sheetFields.ts";
 
-const kept = sheetFieldsIn(indexedDbBox());
+const kept = sheetFieldsIn(indexedDbStore());
 
 /** What the shop wrote on its sheets. */
 export function useSheetFields(): SheetFields {

@@ -45,7 +45,7 @@ describe("a pose that is pressed", () => {
     [[0, 0.039], [0, 0], "nearly straight is straight"],
     [[0, -0.039], [0, 0], "either way"],
     [[0, 0.317], [0, 0.32], "else it is a whole percent"],
-  ] as const)("%j is %j: %s", ([travel, steer], pose) => {
+  ] as const)("%j is %j: %s", ([travel, steer], pose, _why) => {
     // A zero's sign is no matter.
     expect(press(travel, steer).map((value) => value + 0)).toEqual(pose);
   });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
-import type { Box } from "../../../../src/app/shell/storage/box.ts";
 import { keepWork } from "../../../../src/app/shell/storage/keepWork.ts";
+import type { KeyValueStore } from "../../../../src/app/shell/storage/keyValueStore.ts";
 import {
   LAST_KEY,
   RECENTS_KEY,
@@ -13,12 +13,12 @@ import { GivenMeshes } from "../../../../src/app/state/givenMeshes.ts";
 import { dropTyped, type } from "../../../../src/app/state/typing.ts";
 import { createWorkbenchStore } from "../../../../src/app/state/workbenchStore.ts";
 import { exampleDocument, exampleText } from "../../exampleText.ts";
-import { memoryBox, memoryLastWords } from "../../memoryBox.ts";
+import { memoryLastWords, memoryStore } from "../../memoryStore.ts";
 
 const mine = async () => true;
 const HUB_FACE = ["knuckle", "hubFace"];
 
-function working(box: Box = memoryBox(), lastWords = memoryLastWords()) {
+function working(box: KeyValueStore = memoryStore(), lastWords = memoryLastWords()) {
   const store = createWorkbenchStore(exampleText, "test.json");
   const told: (readonly RecentSetup[])[] = [];
   const troubles: unknown[] = [];
@@ -35,7 +35,12 @@ function working(box: Box = memoryBox(), lastWords = memoryLastWords()) {
 }
 
 /** Another page, opened later on the same box. */
-async function later(box: Box, lastWords = memoryLastWords(), claim = mine, tab: string | null = null) {
+async function later(
+  box: KeyValueStore,
+  lastWords = memoryLastWords(),
+  claim = mine,
+  tab: string | null = null,
+) {
   const store = createWorkbenchStore(exampleText, "test.json");
   const recents = await restoreWork(store, box, lastWords, claim, tab);
   return { store, state: store.getState(), recents };
@@ -92,7 +97,7 @@ describe("what is on the board", () => {
   });
 
   it("comes back with its mesh files, each written once", async () => {
-    const box = memoryBox();
+    const box = memoryStore();
     const { state, keeper } = working(box);
     const put = vi.spyOn(box, "put");
     state().openText(JSON.stringify(scanned), "scan.json", new GivenMeshes(new Map([["fender.stl", mesh]])));
@@ -110,26 +115,26 @@ describe("what is on the board", () => {
     const { state, box, told } = working();
     for (let i = 0; i < 20; i++) state().editField(HUB_FACE, 5 + i / 20);
     await vi.waitFor(() => expect(told).toHaveLength(1));
-    expect((box as ReturnType<typeof memoryBox>).writes).toBe(1);
+    expect((box as ReturnType<typeof memoryStore>).writes).toBe(1);
   });
 
   it("is not lost by a page that is ended before it could be written", async () => {
-    const stuck: Box = { ...memoryBox(), put: () => new Promise(() => {}), putNow: () => false };
+    const stuck: KeyValueStore = { ...memoryStore(), put: () => new Promise(() => {}), putNow: () => false };
     const { state, lastWords } = working(stuck);
     state().editField(HUB_FACE, "7 1/8");
     state().editField(["knuckle", "span"], "ten");
-    const { state: back } = await later(memoryBox(), lastWords);
+    const { state: back } = await later(memoryStore(), lastWords);
     expect(back.document?.knuckle).toMatchObject({ hubFace: "7 1/8" });
     expect(Object.values(back.drafts).map(({ text }) => text)).toEqual(["ten"]);
   });
 
   it("is taken from the last words only where they are of the setup this page had", async () => {
-    const box = memoryBox();
+    const box = memoryStore();
     const first = working(box);
     first.state().editField(HUB_FACE, "6");
     await first.keeper.flush();
     const lastWords = memoryLastWords();
-    const stuck: Box = { ...memoryBox(), put: () => new Promise(() => {}), putNow: () => false };
+    const stuck: KeyValueStore = { ...memoryStore(), put: () => new Promise(() => {}), putNow: () => false };
     const second = working(stuck, lastWords);
     second.state().editField(HUB_FACE, "7");
     const { state: back } = await later(box, lastWords, mine, first.state().documentId);
@@ -141,7 +146,7 @@ describe("a page that may end at any moment", () => {
   it("has noted each change, and has it in the box, before whoever made it goes on", () => {
     const { state, box, lastWords } = working();
     state().editField(HUB_FACE, "6 1/2");
-    const ended = (box as ReturnType<typeof memoryBox>).held.get(recordKey(state().documentId));
+    const ended = (box as ReturnType<typeof memoryStore>).held.get(recordKey(state().documentId));
     expect(ended).toMatchObject({ document: { knuckle: { hubFace: "6 1/2" } } });
     expect(lastWords.hear()).toMatchObject([{ document: { knuckle: { hubFace: "6 1/2" } } }]);
   });
@@ -152,7 +157,7 @@ describe("a page that may end at any moment", () => {
     expect(state().document?.knuckle).not.toMatchObject({ hubFace: "6 3/4" });
     keeper.stop();
     dropTyped();
-    for (const from of [await later(memoryBox(), lastWords), await later(box)])
+    for (const from of [await later(memoryStore(), lastWords), await later(box)])
       expect(from.state.document?.knuckle).toMatchObject({ hubFace: "6 3/4" });
   });
 
@@ -166,24 +171,28 @@ describe("a page that may end at any moment", () => {
 
   it("keeps the notes of two pages apart, and the newer one comes back where no page asks for its own", async () => {
     const lastWords = memoryLastWords();
-    const stuck = (): Box => ({ ...memoryBox(), put: () => new Promise(() => {}), putNow: () => false });
+    const stuck = (): KeyValueStore => ({
+      ...memoryStore(),
+      put: () => new Promise(() => {}),
+      putNow: () => false,
+    });
     const first = working(stuck(), lastWords);
     first.state().editField(HUB_FACE, "6");
     const second = working(stuck(), lastWords);
     second.state().editField(HUB_FACE, "7");
-    const { state: newest } = await later(memoryBox(), lastWords);
+    const { state: newest } = await later(memoryStore(), lastWords);
     expect(newest.document?.knuckle).toMatchObject({ hubFace: 7 });
-    const { state: own } = await later(memoryBox(), lastWords, mine, first.state().documentId);
+    const { state: own } = await later(memoryStore(), lastWords, mine, first.state().documentId);
     expect(own.document?.knuckle).toMatchObject({ hubFace: 6 });
   });
 
   it("never writes something older over what is newer", async () => {
-    const box = memoryBox();
+    const box = memoryStore();
     let letGo = () => {};
     const gate = new Promise<void>((done) => {
       letGo = done;
     });
-    const slow: Box = { ...box, put: (entries) => gate.then(() => box.put(entries)) };
+    const slow: KeyValueStore = { ...box, put: (entries) => gate.then(() => box.put(entries)) };
     const { state, keeper } = working(slow);
     state().editField(HUB_FACE, "6");
     const first = keeper.flush();
@@ -274,7 +283,7 @@ describe("a storage that fails", () => {
         anything,
         anything,
         async (stored, recents, preferences) => {
-          const box = memoryBox();
+          const box = memoryStore();
           box.held
             .set(LAST_KEY, "x")
             .set(recordKey("x"), stored)
@@ -293,7 +302,7 @@ describe("a storage that fails", () => {
     const none = async () => {
       throw new Error("no storage");
     };
-    const box: Box = {
+    const box: KeyValueStore = {
       get: none,
       put: none,
       update: none,

@@ -4,7 +4,7 @@ import type { FrontEndInput } from "../../suspension/inputs.ts";
 import { lengthenedArm, lowerArmAt, movedArm } from "./movedArm.ts";
 
 /** One thing that can be set, mm: a stack, an eccentric's place, a leg's change of length. */
-export interface Knob {
+export interface Adjuster {
   readonly name: "front" | "rear" | "both legs";
   readonly asBolted: number;
   readonly least: number;
@@ -14,7 +14,7 @@ export interface Knob {
 }
 
 /** What can be set on a truck besides its tie rods; none without adjusters. */
-export function knobsOf(adjusters: AdjustersSetup | null): readonly Knob[] {
+export function adjustersOf(adjusters: AdjustersSetup | null): readonly Adjuster[] {
   if (adjusters === null) return [];
   switch (adjusters.kind) {
     case "shims": {
@@ -46,7 +46,7 @@ export function knobsOf(adjusters: AdjustersSetup | null): readonly Knob[] {
 }
 
 /**
- * The front end as it stands with other settings (mm, in the order of `knobsOf`).
+ * The front end as it stands with other settings (mm, in the order of `adjustersOf`).
  * @returns null when an arm cannot be set so.
  */
 export function adjustedInput(
@@ -54,8 +54,9 @@ export function adjustedInput(
   adjusters: AdjustersSetup,
   settings: readonly number[],
 ): FrontEndInput | null {
-  const knobs = knobsOf(adjusters);
-  const change = (i: number) => (settings[i] ?? settings[0]!) - (knobs[i] ?? knobs[0]!).asBolted;
+  const adjusterList = adjustersOf(adjusters);
+  const change = (i: number) =>
+    (settings[i] ?? settings[0]!) - (adjusterList[i] ?? adjusterList[0]!).asBolted;
   if (adjusters.kind === "adjustableUpperArm") {
     const upperArm = lengthenedArm(input.upperArm, change(0), change(1));
     return upperArm && { ...input, upperArm };

@@ -1,7 +1,7 @@
 import { createStore, delMany, getMany, keys, setMany, type UseStore, update } from "idb-keyval";
 
 /** Where the page keeps things in the browser: values that survive a structured clone, by key. All may reject. */
-export interface Box {
+export interface KeyValueStore {
   get(keys: readonly string[]): Promise<readonly unknown[]>;
   /** Puts all of them or none. */
   put(entries: readonly (readonly [string, unknown])[]): Promise<void>;
@@ -18,7 +18,7 @@ export interface Box {
 }
 
 /** IndexedDB, one database of our own. Rejects at every turn where the browser keeps nothing. */
-export function indexedDbBox(name = "wellsweep"): Box {
+export function indexedDbStore(name = "wellsweep"): KeyValueStore {
   const STORE = "board";
   let opened: UseStore | null = null;
   /** The open database itself, once something has been asked of it. */

@@ -1,9 +1,9 @@
-import type { Box } from "../../src/app/shell/storage/box.ts";
 import { cachedJson } from "../../src/app/shell/storage/cachedJson.ts";
+import type { KeyValueStore } from "../../src/app/shell/storage/keyValueStore.ts";
 import type { LastWords } from "../../src/app/shell/storage/lastWords.ts";
 
 /** A box that forgets when the test ends; values go through a structured clone, as in the browser. */
-export function memoryBox(): Box & { readonly held: Map<string, unknown>; writes: number } {
+export function memoryStore(): KeyValueStore & { readonly held: Map<string, unknown>; writes: number } {
   const held = new Map<string, unknown>();
   return {
     held,
