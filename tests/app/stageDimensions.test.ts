@@ -108,6 +108,25 @@ describe("a dimension on the picture", () => {
     ]);
   });
 
+  it("has its text clear of its line on the far side where it is asked to stand outside, or before its start", () => {
+    const up = (textStands: "outside" | "before"): LinearDimension => ({
+      ...{ kind: "linear", from: [0, 0, 0], to: [0, 0, 200], text: "", textStands },
+      asides: [[0, -100, 0]],
+    });
+    // The line stands at x 450, from y 400 up to y 300.
+    const outside = layOutDimension(up("outside"), front, 60)!;
+    expect(outside.label.x + 30).toBeLessThan(450);
+    expect(outside.label.y).toBe(350);
+    const before = layOutDimension(up("before"), front, 60)!;
+    expect(before.label.x).toBe(450 - 30);
+    expect(before.label.y).toBeGreaterThan(400 + 9);
+    for (const { arrows } of [outside, before])
+      expect(arrows.map(({ at, way }) => [at.y, way.y])).toEqual([
+        [400, 1],
+        [300, -1],
+      ]);
+  });
+
   it("has its arrows and text outside where it is short", () => {
     const layout = layOutDimension(across([0, 20, 0]), front, 60);
     expect(layout?.arrows.map(({ at, way }) => [at.x, way.x])).toEqual([

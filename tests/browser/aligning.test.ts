@@ -13,6 +13,7 @@ import { degFromRad } from "../../src/units/angle.ts";
 import { formatLength } from "../../src/units/formatLength.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { plain, read, verdict } from "./harness/reading.ts";
+import { goTo } from "./harness/stations.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const NAME = "half-ton-limits.json";
@@ -24,12 +25,12 @@ const card = (page: Page) => page.getByRole("region", { name: /^Alignment card/ 
 const choice = (page: Page, name: string) => card(page).getByRole("button", { name, exact: true });
 const now = (page: Page) => page.getByRole("region", { name: "Alignment now" });
 
-/** The example on the board. @param change what is different in the file */
+/** The example on the board, at the station where variants and the card are. @param change what is different in the file */
 async function withExample(
   options: Parameters<typeof openWorkbench>[0],
   change: (document: Record<string, unknown>) => void = () => {},
 ) {
-  const bench = await openWorkbench({ isBare: true, ...options });
+  const bench = await openWorkbench({ isBare: true, path: "#choose", ...options });
   const document = JSON.parse(EXAMPLE) as Record<string, unknown>;
   change(document);
   await bench.page
@@ -75,6 +76,7 @@ describe("as bolted on and aligned", () => {
     const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
     const { left } = solved();
     expect(sentence(true)).not.toBe(sentence(false));
+    await goTo(page, "Clear");
     await expect.poll(() => verdict(page), { timeout: 30_000 }).toContain(sentence(false));
     const camber = () =>
       read(
@@ -84,14 +86,18 @@ describe("as bolted on and aligned", () => {
           .first(),
       );
     expect(await camber()).toBe(degrees(left.asBolted.camber));
+    await goTo(page, "Choose");
     await choice(page, "aligned").click();
     expect(await choice(page, "aligned").getAttribute("aria-pressed")).toBe("true");
+    await goTo(page, "Clear");
     await expect.poll(camber).toBe(degrees(left.aligned.camber));
     await expect.poll(() => verdict(page), { timeout: 30_000 }).toContain(sentence(true));
+    await goTo(page, "Choose");
     const shown = page
       .getByRole("region", { name: /^Variants side by side/ })
       .getByRole("row", { name: /^Shown/ });
     for (const cell of await shown.getByRole("cell").all()) expect(await read(cell)).toBe("aligned");
+    await goTo(page, "Show");
     await page.getByRole("button", { name: "Counter view" }).click();
     const title = page
       .getByRole("dialog", { name: /Side by side/ })
@@ -100,12 +106,14 @@ describe("as bolted on and aligned", () => {
     expect(await read(title)).toMatch(/, aligned$/);
     await page.keyboard.press("Escape");
     await title.waitFor({ state: "hidden" });
-    await page.locator(".heading").getByRole("button", { name: "Print sheet" }).click();
+    await page.locator(".station-show").getByRole("button", { name: "Print sheet" }).click();
     expect(await read(page.locator(".sheet-head"))).toContain(", aligned");
     await page.keyboard.press("Escape");
     await page.locator(".sheet-head").waitFor({ state: "hidden" });
     await page.locator(".verdict").getByRole("button", { name: "as bolted on" }).click();
+    await goTo(page, "Clear");
     await expect.poll(camber).toBe(degrees(left.asBolted.camber));
+    await goTo(page, "Choose");
     for (const cell of await shown.getByRole("cell").all()) expect(await read(cell)).toBe("as bolted on");
     expect(problems()).toEqual([]);
   });
@@ -227,7 +235,7 @@ describe("the alignment card", () => {
   });
 
   it("has its fields in the setup, each with its meaning and a sketch", async () => {
-    const { page } = await withExample({ viewport: DESK });
+    const { page } = await withExample({ viewport: DESK, path: "#measure" });
     const setup = page.getByRole("region", { name: "Setup", exact: true });
     const group = (title: string) =>
       setup.locator(".group").filter({ has: page.getByRole("heading", { name: title, exact: true }) });
@@ -251,6 +259,7 @@ describe("the alignment card", () => {
         .waitFor();
     }
     await setup.getByRole("textbox", { name: "Camber wanted", exact: true }).fill("-1");
+    await goTo(page, "Choose");
     await expect
       .poll(() =>
         read(

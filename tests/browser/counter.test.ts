@@ -54,12 +54,13 @@ describe("the counter view", () => {
   ])("has its slider with both ends on the first screen of %i by %i", async (width, height) => {
     const { page, close } = await openWorkbench({
       isBare: true,
+      path: "#show",
       viewport: { width, height },
       colorScheme: "light",
     });
     await page.getByRole("button", { name: "Counter view" }).click();
     await sentences(page);
-    for (const end of await page.locator(".counter-slider-ends > *").all()) {
+    for (const end of await counterView(page).locator(".counter-slider-ends > *").all()) {
       const box = await end.boundingBox();
       expect(box!.x).toBeGreaterThanOrEqual(0);
       expect(box!.x + box!.width).toBeLessThanOrEqual(width);
@@ -70,7 +71,9 @@ describe("the counter view", () => {
   });
 
   it("says in plain words what the workbench says of each of the two", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: TABLET, colorScheme: "light" });
+    const { page, problems } = await openWorkbench({
+      ...{ isBare: true, path: "#show", viewport: TABLET, colorScheme: "light" },
+    });
     const wide = amountAfter(await verdict(page), /rubs/);
     await page.getByLabel("Variant", { exact: true }).selectOption({ label: "narrow hub face" });
     await page.locator('.verdict[data-verdict="fromExample"]').waitFor();
@@ -90,7 +93,7 @@ describe("the counter view", () => {
     expect(told).toContain(`the tire of "as it stands" rubs the fender lip by ${wide}`);
     expect(told).toContain(`"narrow hub face" clears by ${narrow}`);
     expect(await read(counterView(page))).toMatch(/does not say that a part or a truck is safe/);
-    const size = await page
+    const size = await counterView(page)
       .locator(".counter-sentences p")
       .first()
       .evaluate((p) => getComputedStyle(p).fontSize);
@@ -135,7 +138,7 @@ describe("the counter view", () => {
   });
 
   it("keeps the focus inside, and gives it back on Escape, on Close and on the browser's Back", async () => {
-    const { page } = await openWorkbench({ isBare: true, viewport: TABLET });
+    const { page } = await openWorkbench({ isBare: true, path: "#show", viewport: TABLET });
     const button = page.getByRole("button", { name: "Counter view" });
     const leave: readonly (() => Promise<unknown>)[] = [
       () => page.keyboard.press("Escape"),
@@ -154,7 +157,7 @@ describe("the counter view", () => {
       await go();
       await counterView(page).waitFor({ state: "detached" });
       expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Counter view");
-      expect(new URL(page.url()).hash).toBe("");
+      expect(new URL(page.url()).hash).toBe("#show");
     }
   });
 
@@ -171,6 +174,7 @@ describe("the customer's sheet", () => {
   it("prints as one page of Letter and of A4 with the numbers, the cautions and the shop's own name", async () => {
     const { page, problems } = await openWorkbench({
       isBare: true,
+      path: "#show",
       viewport: { width: 1440, height: 900 },
       colorScheme: "dark",
     });
@@ -224,7 +228,9 @@ describe("the customer's sheet", () => {
   });
 
   it("stays one page however long the names and however many the heights", async () => {
-    const { page } = await openWorkbench({ isBare: true, viewport: { width: 1440, height: 900 } });
+    const { page } = await openWorkbench({
+      ...{ isBare: true, path: "#show", viewport: { width: 1440, height: 900 } },
+    });
     const setup = JSON.parse(await readFile(EXAMPLE, "utf8"));
     setup.stances = [3.25, 2.5, 2, 1, 0, -1, -2, -3.75].map((travel) => ({
       name: `the height of ${travel} in, by a long name`,

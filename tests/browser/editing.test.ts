@@ -19,7 +19,7 @@ async function camber(page: Page): Promise<string> {
 }
 
 async function openBare(options: BrowserContextOptions) {
-  const bench = await openWorkbench({ ...options, isBare: true });
+  const bench = await openWorkbench({ ...options, isBare: true, path: "#measure" });
   await field(bench.page, "Hub face").waitFor();
   return bench;
 }

@@ -12,6 +12,7 @@ import { checkClearance } from "../../src/studies/reports/check.ts";
 import { MM_PER_INCH } from "../../src/units/lengthUnits.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { mapDrawn, poseSentence, read, stageDrawn, verdict } from "./harness/reading.ts";
+import { goTo } from "./harness/stations.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..");
@@ -85,7 +86,7 @@ describe.each([
 ] as const)("the builder %s", (_, viewport, isPhone) => {
   it("types his wheel, tire and arch, airs it out at full lock on the map, and reads what hits, how far, how low", async () => {
     const { page, problems } = await openWorkbench({
-      ...{ viewport, colorScheme: "light", hasTouch: isPhone, isMobile: isPhone },
+      ...{ viewport, colorScheme: "light", hasTouch: isPhone, isMobile: isPhone, path: "#measure" },
     });
     await verdict(page);
     await openGroup(page, "Wheel");
@@ -108,6 +109,7 @@ describe.each([
     const amount = Number(told[1] ?? 0) + Number(told[2] ?? 0) / Number(told[3] ?? 1);
     expect(Math.round(16 * amount)).toBe(sixteenths);
 
+    await goTo(page, "Clear");
     await mapDrawn(page);
     const from = await onMap(page, 0, 0);
     const to = await onMap(page, AIRED_OUT, 1);
@@ -144,6 +146,7 @@ describe.each([
 
     const pageWide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(pageWide).toBe(0);
+    await goTo(page, "Show");
     await page.getByRole("button", { name: "Print sheet" }).click();
     const print = sheet(page).getByRole("button", { name: "Print", exact: true });
     await expect.poll(() => print.isEnabled(), { timeout: 30_000 }).toBe(true);
@@ -165,6 +168,7 @@ describe("the salesperson", () => {
     const { page, problems } = await openWorkbench({
       viewport: { width: 1024, height: 768 },
       colorScheme: "light",
+      path: "#show",
     });
     await page.getByRole("button", { name: "Counter view" }).click();
     await counterView(page).getByLabel(/^A/).selectOption({ label: "as it stands" });
@@ -201,15 +205,20 @@ describe("the designer", () => {
     const scrub = () => read(page.getByRole("row", { name: /^Scrub radius \+/ }).first());
     const scrubBefore = await scrub();
     expect(before).not.toBe("");
+    await goTo(page, "Measure");
     await field(page, "Pin angle").focus();
     for (let press = 0; press < 8; press++) await page.keyboard.press("ArrowUp");
     expect(await field(page, "Pin angle").inputValue()).not.toBe("8.5");
     await page.keyboard.press("Enter");
+    await expect.poll(scrub).not.toBe(scrubBefore);
+    await goTo(page, "Clear");
     await expect.poll(() => camberCurve(page)).not.toBe(before);
     expect(await scrub()).not.toBe(scrubBefore);
     await page.getByRole("button", { name: "Undo", exact: true }).click();
-    await expect.poll(() => field(page, "Pin angle").inputValue()).toBe("8.5");
     await expect.poll(() => camberCurve(page)).toBe(before);
+    await goTo(page, "Measure");
+    expect(await field(page, "Pin angle").inputValue()).toBe("8.5");
+    await goTo(page, "Choose");
 
     await page.locator(".fan > summary").click();
     const fan = page.locator(".fan");
@@ -241,6 +250,7 @@ describe("the designer", () => {
 
     await fan.getByRole("button", { name: "Keep Pin angle 9° as a variant" }).click();
     await expect.poll(() => variant(page).locator("option:checked").textContent()).toBe("pin angle 9°");
+    await goTo(page, "Measure");
     expect(await field(page, "Pin angle").inputValue()).toBe("9");
     await expect.poll(() => verdict(page)).not.toBe("");
     await page.getByRole("button", { name: "Undo", exact: true }).click();

@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { goTo } from "./harness/stations.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 /** The page works in bursts on a busy machine. */
@@ -15,6 +16,7 @@ describe("an example's numbers on the page", () => {
     const { page, problems } = await openWorkbench({ isBare: true });
     await page.getByText(/This is the example “.*”, an invented truck/).waitFor(SOON);
     const all = await left(page);
+    await goTo(page, "Measure");
     const hubFace = page.locator('[data-field="knuckle.hubFace"]');
     expect(await hubFace.getByText("from the example").count()).toBe(1);
     const height = async () => (await hubFace.boundingBox())!.height;
@@ -25,6 +27,8 @@ describe("an example's numbers on the page", () => {
     // Or whatever is pressed next would move away under the pointer.
     expect([await hubFace.getByText("your own").count(), await height()]).toEqual([1, before]);
     await page.getByText(`${all - 1} numbers are still the example's`, { exact: false }).waitFor();
+    // From wherever it is read, the way leads to the field.
+    await goTo(page, "Clear");
     await page.locator(".example-fields summary").click();
     await page.getByRole("button", { name: "Lower ball joint", exact: true }).click();
     await expect.poll(() => focused(page), SOON).toBe("truck.lowerArm.ballJoint.0");

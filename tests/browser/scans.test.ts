@@ -58,8 +58,19 @@ describe("a scan added as a body part", () => {
     // Its own: started for it, and ended after it.
     let ended = 0;
     page.on("worker", (worker) => worker.on("close", () => ended++));
+    await page.evaluate(() => {
+      const { postMessage } = Worker.prototype;
+      Worker.prototype.postMessage = function (this: Worker, ...sent: unknown[]) {
+        // Bytes sent to a worker are gone from the page; what else is asked there names no file.
+        const asked = (sent[0] as { question?: { name?: unknown; bytes?: unknown } }).question;
+        if (asked?.name === "large.stl" && asked.bytes instanceof ArrayBuffer)
+          document.body.dataset.handed = String(asked.bytes.byteLength);
+        Reflect.apply(postMessage, this, sent);
+      };
+    });
     await add(page).setInputFiles(file("large.stl", strip(MANY)));
     await part(page, "large").waitFor();
+    expect(await page.locator("body").getAttribute("data-handed")).toBe(String(84 + 50 * MANY));
     await expect.poll(() => ended).toBeGreaterThan(0);
     expect(await page.getByRole("button", { name: "Stop", exact: true }).count()).toBe(0);
     expect(problems()).toEqual([]);

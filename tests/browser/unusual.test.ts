@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { goTo } from "./harness/stations.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const SOON = { timeout: 60_000 };
@@ -27,7 +28,7 @@ const FEW = {
   hardware: undefined,
 };
 
-/** Opens it, types a hub face of 60 in and waits for the answer. */
+/** At the setup's fields: opens it, types a hub face of 60 in and waits for the answer. */
 async function typeNonsense(page: Page): Promise<void> {
   await page
     .locator('input[type="file"]')
@@ -71,16 +72,18 @@ describe("a hub face of 60 in", () => {
     "is amber with mark and words at %i by %i, %s, until it is so; undo takes that back",
     async (width, height, colorScheme) => {
       const { page, problems } = await openWorkbench({
-        ...{ isBare: true, colorScheme },
+        ...{ isBare: true, colorScheme, path: "#measure" },
         viewport: { width, height },
       });
       await typeNonsense(page);
+      expect(await read(setup(page).locator('[data-field="knuckle.hubFace"] .doubts'))).toContain("It is so");
+      expect(await greens(page)).toBe(0);
+      await goTo(page, "Clear");
       expect(await read(verdict(page).locator(".verdict-word"))).toBe("Unusual");
       expect(await verdict(page).locator(".mark-unusual").count()).toBeGreaterThan(0);
       expect(await read(verdict(page))).toMatch(
         /If what is unusual is so.*, everything clears.*Hub face of 60 in is unusual: .* Was 6 in meant\?/s,
       );
-      expect(await read(setup(page).locator('[data-field="knuckle.hubFace"] .doubts'))).toContain("It is so");
       expect(await greens(page)).toBe(0);
       await shot(page, `unusual-${width}-${colorScheme}`);
       const { violations } = await new AxeBuilder({ page }).include(".verdict").analyze();
@@ -99,10 +102,11 @@ describe("a hub face of 60 in", () => {
 
   it("is told at the counter and on the customer's sheet, and neither is green", async () => {
     const { page, problems } = await openWorkbench({
-      ...{ isBare: true, colorScheme: "light" },
+      ...{ isBare: true, colorScheme: "light", path: "#measure" },
       viewport: { width: 1180, height: 820 },
     });
     await typeNonsense(page);
+    await goTo(page, "Show");
     await page.getByRole("button", { name: "Counter view" }).click();
     const counter = page.getByRole("dialog", { name: /Side by side/ });
     await counter.locator('.counter-tag[data-verdict="unusual"]').first().waitFor(SOON);

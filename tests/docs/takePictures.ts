@@ -5,6 +5,7 @@ import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
 import { serveFolder } from "../../src/serve/staticServer.ts";
 import { findBrowser } from "../browser/harness/findBrowser.ts";
 import { mapDrawn, stageDrawn, verdict } from "../browser/harness/reading.ts";
+import { goTo } from "../browser/harness/stations.ts";
 
 /** Takes the guides' pictures from the built page: `npm run pictures`. */
 
@@ -37,6 +38,7 @@ async function overview(by: Browser): Promise<void> {
 
 async function builder(by: Browser): Promise<void> {
   const page = await opened(by, DESK);
+  await goTo(page, "Measure");
   const setup = page.getByRole("region", { name: "Setup", exact: true });
   for (const title of ["Wheel", "Tire"]) {
     await setup.getByRole("heading", { name: title, exact: true }).click();
@@ -49,8 +51,9 @@ async function builder(by: Browser): Promise<void> {
     const wheel = panel.querySelectorAll(".group")[1]!;
     panel.scrollTop += wheel.getBoundingClientRect().top - panel.getBoundingClientRect().top;
   });
-  await settled(page);
+  await verdict(page);
   await keep("guide-builder-setup", setup);
+  await goTo(page, "Clear");
   await toFullLock(page);
   await keep("guide-builder-map", page.locator(".map"));
 }
@@ -65,6 +68,7 @@ async function builderOnPhone(by: Browser): Promise<void> {
 
 async function salesperson(by: Browser): Promise<void> {
   const page = await opened(by, { width: 1180, height: 820 });
+  await goTo(page, "Show");
   await page.getByRole("button", { name: "Counter view" }).click();
   await page.waitForFunction(() => {
     const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
@@ -82,6 +86,7 @@ async function designer(by: Browser): Promise<void> {
   await page.locator(".plots").scrollIntoViewIfNeeded();
   await page.getByLabel("Lay over").selectOption({ label: "steeper pin" });
   await keep("guide-designer-plots", page.locator(".plots"));
+  await goTo(page, "Choose");
   await page.locator(".fan > summary").click();
   await page.getByLabel("from", { exact: true }).fill("6");
   await page.getByLabel("to", { exact: true }).fill("10");

@@ -5,11 +5,13 @@ import { countedSentence } from "../../studies/wording/limitSentences.ts";
 import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
+import { goToField } from "../measure/fields/fieldAsked.ts";
 import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
+import { goToStation, type Station, useStation } from "../state/address.ts";
 import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
@@ -23,6 +25,7 @@ export function VerdictPanel() {
   const format = useFormat();
   const setPose = useWorkbench((s) => s.setPose);
   const doubtsOf = useDoubts();
+  const station = useStation();
   if (!truck || !check) return null;
   const doubts = doubtsOf(truck);
   const { answer: report, failure } = check;
@@ -55,7 +58,7 @@ export function VerdictPanel() {
       </div>
       <div className="verdict-notes">
         <CutShort study="nearest" of={[check]} />
-        <DoubtNotes doubts={doubts} canConfirm />
+        <DoubtNotes doubts={doubts} canConfirm goToField={goToField} />
         <ConfirmedNotes truck={truck} />
         <ExampleFields truck={truck} />
       </div>
@@ -70,11 +73,28 @@ export function VerdictPanel() {
         <button
           type="button"
           className="button verdict-go"
-          onClick={() => setPose(worst.travel, worst.steer)}
+          onClick={() => {
+            setPose(worst.travel, worst.steer);
+            if (!isPoseSeen(station)) goToStation("clear");
+          }}
         >
           Go there
         </button>
       )}
     </section>
   );
+}
+
+/** Whether a pose is seen where somebody is: the truck is drawn there, and there is room for the picture. */
+function isPoseSeen(station: Station): boolean {
+  switch (station) {
+    case "clear":
+      return true;
+    case "measure":
+    case "choose":
+      return document.querySelector(".stage-panel")?.checkVisibility() ?? false;
+    case "build":
+    case "show":
+      return false;
+  }
 }

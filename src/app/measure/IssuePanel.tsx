@@ -3,6 +3,7 @@ import type { SetupIssue } from "../../setup/types/types.ts";
 import { shownDocument } from "../state/selectors.ts";
 import { shownIssues } from "../state/shownIssues.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { goToField } from "./fields/fieldAsked.ts";
 import { IssueItem } from "./IssueItem.tsx";
 
 /** The first of a document's issues in one line; the fields in the setup say the rest. */
@@ -12,7 +13,7 @@ function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
   const document = useWorkbench(shownDocument);
   return (
     <section className="issue-bar" role="alert" aria-label="Issues">
-      <ul>{first && <IssueItem issue={first} document={document} />}</ul>
+      <ul>{first && <IssueItem issue={first} document={document} goToField={goToField} />}</ul>
       <p>
         {others.length > 0 && `And ${others.length} more, at their fields. `}
         {hasTruck && "The board still shows the last setup that went together."}

@@ -1,4 +1,5 @@
 import "./doubtNotes.css";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Doubt } from "../../studies/doubts/doubt.ts";
 import { workbench } from "../state/workbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
@@ -8,10 +9,12 @@ export type DoubtNotesProps = {
   doubts: readonly Doubt[];
   /** With a button each to say that an unusual value is so; default false. */
   canConfirm?: boolean;
+  /** Goes to the field of an unusual value, where that is not beside it. */
+  goToField?: (path: KeyPath) => void;
 };
 
 /** What is in doubt, beside an answer or a field: each with its mark. */
-export function DoubtNotes({ doubts, canConfirm = false }: DoubtNotesProps) {
+export function DoubtNotes({ doubts, canConfirm = false, goToField }: DoubtNotesProps) {
   if (doubts.length === 0) return null;
   return (
     <ul className="doubts" aria-label="To be looked at again">
@@ -20,6 +23,11 @@ export function DoubtNotes({ doubts, canConfirm = false }: DoubtNotesProps) {
           <p>
             <StateMark word={doubt.kind} /> {keepTogether(doubt.text)}
           </p>
+          {goToField && doubt.kind === "unusual" && (
+            <button type="button" className="small-button" onClick={() => goToField(doubt.path)}>
+              Show its field
+            </button>
+          )}
           {canConfirm && doubt.kind === "unusual" && (
             <button
               type="button"

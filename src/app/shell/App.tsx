@@ -13,7 +13,7 @@ import { useWorkbench } from "../state/useWorkbench.ts";
 import { DropTarget } from "./DropTarget.tsx";
 import { Heading } from "./heading/Heading.tsx";
 import { RoomsBelow, StationRooms } from "./StationRooms.tsx";
-import { Stations } from "./Stations.tsx";
+import { Stations, stationTitle } from "./Stations.tsx";
 import { useFill } from "./useFill.ts";
 
 /** The workbench: one truck and its answer on top, whichever step of the job is at hand below. */
@@ -29,12 +29,19 @@ export function App() {
         <Heading />
         <Stations />
       </div>
-      <main data-filled={isFilled || undefined}>
-        <IssuePanel />
+      <main
+        // Whoever comes by a station's link goes on from here.
+        tabIndex={-1}
+        aria-label={stationTitle(station)}
+        data-filled={isFilled || undefined}
+      >
+        <div inert={isFilled}>
+          <IssuePanel />
+        </div>
         {!truck && hasDocument && (
           <div className="measuring">
             <NeedsPanel />
-            <SetupPanel truck={null} />
+            {station === "measure" && <SetupPanel truck={null} />}
           </div>
         )}
         {truck && (
@@ -45,7 +52,11 @@ export function App() {
             <StationRooms station={station} truck={truck} />
           </div>
         )}
-        {truck && <RoomsBelow station={station} truck={truck} />}
+        {truck && (
+          <div inert={isFilled}>
+            <RoomsBelow station={station} truck={truck} />
+          </div>
+        )}
       </main>
       <div inert={isFilled}>
         <Cautions />

@@ -81,6 +81,7 @@ function ClearRooms({ truck }: { truck: Truck }) {
           places={[
             ["Map", "#map-title"],
             ["Nearest", "#gaps-title"],
+            ["Alignment", "#alignment-title"],
             ["Limits", "[data-fold='limits'] > summary"],
             ["Floor", "[data-fold='floor'] > summary"],
             ["Air", "[data-fold='air'] > summary"],

@@ -11,6 +11,11 @@ const WORDS: Readonly<Record<Station, readonly [name: string, what: string]>> = 
   show: ["Show", "for the customer"],
 };
 
+/** What a station is called, with what is done there. */
+export function stationTitle(station: Station): string {
+  return WORDS[station].join(": ");
+}
+
 /** The steps of the job along the top, on a phone at the thumb; each keeps the same truck and answer. */
 export function Stations() {
   const shown = useStation();
@@ -45,10 +50,14 @@ export function Stations() {
   );
 }
 
-/** As the link would, but the page starts at its top. A link opened elsewhere stays the browser's. */
+/**
+ * As the link would: the page starts at its top, and the keyboard goes on in the station. A link opened elsewhere stays
+ * the browser's.
+ */
 function go(event: MouseEvent, station: Station): void {
   if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
   event.preventDefault();
   goToStation(station);
   scrollTo({ top: 0 });
+  document.querySelector("main")?.focus({ preventScroll: true });
 }

@@ -11,6 +11,8 @@ import { partPoints } from "./partPoints.ts";
 export interface Extent {
   readonly min: Vec3;
   readonly max: Vec3;
+  /** Where only these need be in the picture, not all of the box. */
+  readonly points?: readonly Vec3[];
 }
 
 /** Free radii fore and aft within which the body is near the wheels. */
@@ -80,6 +82,7 @@ export function knuckleExtent(truck: Truck, side: Side): Extent {
   return {
     min: [ends(0, Math.min), ends(1, Math.min), ends(2, Math.min)],
     max: [ends(0, Math.max), ends(1, Math.max), ends(2, Math.max)],
+    points: points.map(({ x, y, z }) => [x, y, z] as const),
   };
 }
 

@@ -33,14 +33,21 @@ const corner = new Vector3();
 export function fitZoom(camera: OrthographicCamera, extent: Extent, width: number, height: number): number {
   let halfWidth = 1;
   let halfHeight = 1;
-  for (let i = 0; i < 8; i++) {
-    const pick = (axis: 0 | 1 | 2) =>
-      0.5 * (i & (1 << axis) ? 1 : -1) * (extent.max[axis] - extent.min[axis]);
-    corner.set(pick(0), pick(1), pick(2)).transformDirection(camera.matrixWorldInverse);
+  for (const [x, y, z] of heldFromCenter(extent)) {
+    corner.set(x, y, z).transformDirection(camera.matrixWorldInverse);
     // transformDirection gives a unit vector; the length goes back on.
-    corner.multiplyScalar(Math.hypot(pick(0), pick(1), pick(2)));
+    corner.multiplyScalar(Math.hypot(x, y, z));
     halfWidth = Math.max(halfWidth, Math.abs(corner.x));
     halfHeight = Math.max(halfHeight, Math.abs(corner.y));
   }
   return (1 - MARGIN) * Math.min((0.5 * width) / halfWidth, (0.5 * height) / halfHeight);
+}
+
+/** What must be in the picture, from the box's center, mm. */
+function heldFromCenter({ min, max, points }: Extent): readonly Vec3[] {
+  const half = (axis: 0 | 1 | 2) => 0.5 * (max[axis] - min[axis]);
+  const [x, y, z] = [half(0), half(1), half(2)];
+  if (points)
+    return points.map((point) => [point[0] - min[0] - x, point[1] - min[1] - y, point[2] - min[2] - z]);
+  return [-x, x].flatMap((i) => [-y, y].flatMap((j) => [-z, z].map((k): Vec3 => [i, j, k])));
 }

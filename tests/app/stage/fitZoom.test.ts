@@ -4,6 +4,26 @@ import { expect, it } from "vitest";
 import { fitZoom } from "../../../src/app/stage/viewFit.ts";
 
 const EXTENT = { min: [-450, -1000, 0], max: [450, 1000, 800] } as const;
+/** Looking level along −X at the extent's middle, 900 by 400 pixels. */
+function ahead(): OrthographicCamera {
+  const camera = new OrthographicCamera(-450, 450, 200, -200, 10, 14000);
+  camera.up.set(0, 0, 1);
+  camera.position.set(6000, 0, 400);
+  camera.lookAt(0, 0, 400);
+  camera.updateMatrixWorld();
+  return camera;
+}
+
+it("a view of points holds them alone: where they leave the box's corners free, it is nearer", () => {
+  const corners = fitZoom(ahead(), EXTENT, 900, 400);
+  const points = [
+    [450, 0, 0],
+    [-450, 500, 400],
+  ] as const;
+  expect(corners).toBeCloseTo((0.95 * 450) / 1000, 9);
+  // Now the lower point, 400 mm below the middle, is what is farthest out.
+  expect(fitZoom(ahead(), { ...EXTENT, points }, 900, 400)).toBeCloseTo((0.95 * 200) / 400, 9);
+});
 
 it("the view holds every corner of the truck from any direction, and wastes no picture in both ways at once", () => {
   const angle = fc.double({ min: -3, max: 3, noNaN: true });

@@ -32,6 +32,9 @@ export interface KillOptions {
   readonly random: () => number;
 }
 
+/** Where the field is. */
+const STATION = "#measure";
+
 const FIELD = '[data-field="knuckle.hubFace"] input';
 
 /** A hub face in inches of which every further digit is another value, and no number of its own is short for another. */
@@ -95,7 +98,7 @@ async function typeUntilKilled(profile: string, found: FoundBrowser, options: Ki
   const context = await openProfile(profile, found);
   const page = await context.newPage();
   for (const other of context.pages()) if (other !== page) await other.close();
-  await page.goto(address, { waitUntil: "load" });
+  await page.goto(address + STATION, { waitUntil: "load" });
   // While the page still comes up it is not ready to be typed into.
   await page.locator('.verdict [aria-busy="false"]').waitFor({ timeout: 120_000 });
   await page.locator(FIELD).fill("");
@@ -148,7 +151,7 @@ function sendKey(session: CDPSession, text: string, onHeard: () => void): void {
 
 async function textAfter(context: BrowserContext, address: string): Promise<string> {
   const page: Page = await context.newPage();
-  await page.goto(address, { waitUntil: "load" });
+  await page.goto(address + STATION, { waitUntil: "load" });
   return page.locator(FIELD).inputValue();
 }
 

@@ -73,7 +73,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
             <tr key={number.name}>
               <th scope="row">{number.name}</th>
               {values.map((value, i) => (
-                <td key={columns[i]?.variant ?? ""}>
+                <td key={columns[i]?.variant ?? ""} className="variants-number">
                   {comparedText(value, number, format)}
                   {i > 0 && <small> {differenceText(value, values[0] ?? null, number, format)}</small>}
                 </td>

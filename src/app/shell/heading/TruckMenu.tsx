@@ -1,4 +1,5 @@
 import { useRef } from "react";
+import { goToStation } from "../../state/address.ts";
 import { tell } from "../../state/notice.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { exampleText, workbench } from "../../state/workbench.ts";
@@ -39,6 +40,7 @@ export function TruckMenu() {
                 onClick={() => {
                   close();
                   workbench.getState().newTruck(units);
+                  goToStation("measure");
                 }}
               >
                 New truck <small>measured in {units === "in" ? "inches" : "millimeters"}</small>

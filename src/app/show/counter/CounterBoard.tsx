@@ -8,7 +8,7 @@ import { comparisonSentences, toldOf } from "./comparisonSentences.ts";
 import { counter } from "./counterStore.ts";
 import { HubFaceSlider } from "./HubFaceSlider.tsx";
 import { picturesOf } from "./pictures.ts";
-import type { Comparison } from "./useComparison.ts";
+import type { Comparison, Contender } from "./useComparison.ts";
 import { VariantChoices } from "./VariantChoices.tsx";
 import { VerdictTag } from "./VerdictTag.tsx";
 
@@ -22,6 +22,7 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
   const at = stances.findIndex((stance) => stance.travel === travel);
   const failure = told.find(({ answer }) => answer.failure !== null)?.answer.failure;
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
+  const isAlike = isDoubted && told.length === 2 && doubtText(told[0]!) === doubtText(told[1]!);
   const slack = slider ? 12.7 : 0;
   return (
     <div className="counter-board" data-doubted={isDoubted ? "" : undefined}>
@@ -61,9 +62,15 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
           {told.map((contender) => (
             <div key={contender.letter} className="counter-told">
               <VerdictTag {...{ contender, at, travel, format }} />
-              <DoubtNotes doubts={contender.doubts} />
+              {!isAlike && <DoubtNotes doubts={contender.doubts} />}
             </div>
           ))}
+          {isAlike && (
+            <div className="counter-both">
+              <p>A and B alike:</p>
+              <DoubtNotes doubts={told[0]!.doubts} />
+            </div>
+          )}
         </div>
         <div className="counter-sentences" role="status">
           {trouble.map((text) => (
@@ -83,4 +90,9 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
       </section>
     </div>
   );
+}
+
+/** What is in doubt of one of the two, to tell whether it is the same of the other. */
+function doubtText({ doubts }: Contender): string {
+  return doubts.map(({ kind, text }) => `${kind} ${text}`).join("\n");
 }

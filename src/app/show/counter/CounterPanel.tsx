@@ -1,4 +1,5 @@
 import "../../parts/layerDialog.css";
+import { useLayer } from "../../state/address.ts";
 import { CounterBoard } from "./CounterBoard.tsx";
 import { CounterButton } from "./CounterButton.tsx";
 import { nameWords } from "./nameWords.ts";
@@ -8,6 +9,8 @@ import { useComparison } from "./useComparison.ts";
 /** The station for a customer: two trucks side by side, with the ways to fill the window and to the sheet. */
 export function CounterPanel() {
   const comparison = useComparison();
+  // What fills the window is the same board: two would be drawn, and named, twice.
+  const isShownElsewhere = useLayer() === "counter";
   return (
     <section className="counter-panel" aria-labelledby="counter-panel-title">
       <header className="counter-panel-head">
@@ -17,7 +20,7 @@ export function CounterPanel() {
         <CounterButton />
         <SheetButton />
       </header>
-      {comparison && <CounterBoard comparison={comparison} />}
+      {comparison && !isShownElsewhere && <CounterBoard comparison={comparison} />}
     </section>
   );
 }

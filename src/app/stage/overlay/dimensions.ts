@@ -16,6 +16,11 @@ export interface LinearDimension {
   readonly asides: readonly Vec3[];
   /** Where along the dimension line the text stands, from `from`, where it fits. Default half. */
   readonly textAt?: number;
+  /**
+   * Where the text stands: in the dimension line; outside, off its middle and away from what is measured; before its
+   * `from`, beside the end and away from what is measured. Default in.
+   */
+  readonly textStands?: "in" | "outside" | "before";
   /** Left out where the picture is narrow. Default no. */
   readonly isSmall?: boolean;
   readonly text: string;

@@ -1,7 +1,7 @@
 import { addScaled, mirrorY, scale, type Vec3, vecAt } from "../../../geometry/vec.ts";
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { POSE } from "../../../suspension/poseRow.ts";
-import type { Dimension, DimensionInputs } from "./dimensions.ts";
+import type { Dimension, DimensionInputs, LinearDimension } from "./dimensions.ts";
 
 /** mm that the rows of dimension lines stand off the part. */
 const ROW = 70;
@@ -34,13 +34,16 @@ export function knuckleDimensions({
       at(0, 0, 0),
       at(0, 0, span),
       `span ${lengthText(span, format)}`,
-      inward(2.2 * ROW),
-      scale(x, 2.2 * ROW),
+      "outside",
+      inward(1.7 * ROW),
+      scale(x, 1.7 * ROW),
     ),
     linear(
       at(0, 0, 0),
       at(0, 0, pinHeight),
       `pin height ${lengthText(pinHeight, format)}`,
+      // Under the foot of both lines, where nothing is.
+      "before",
       inward(ROW),
       scale(x, ROW),
     ),
@@ -48,6 +51,7 @@ export function knuckleDimensions({
       along(0),
       along(hubFace),
       `hub face ${lengthText(hubFace, format)}`,
+      "outside",
       scale(z, span - pinHeight + 1.2 * ROW),
       scale(x, 2 * ROW),
     ),
@@ -55,6 +59,7 @@ export function knuckleDimensions({
       at(0, steeringArm[1], armUp),
       at(arm, steeringArm[1], armUp),
       `steering arm ${lengthText(Math.abs(arm), format)} ${arm < 0 ? "back" : "forward"}`,
+      "outside",
       scale(z, -(armUp + 0.8 * ROW)),
       inward(ROW),
     ),
@@ -69,6 +74,12 @@ export function knuckleDimensions({
   ];
 }
 
-function linear(from: Vec3, to: Vec3, text: string, ...asides: Vec3[]): Dimension {
-  return { kind: "linear", from, to, asides, text };
+function linear(
+  from: Vec3,
+  to: Vec3,
+  text: string,
+  textStands: LinearDimension["textStands"] & string,
+  ...asides: Vec3[]
+): Dimension {
+  return { kind: "linear", from, to, asides, text, textStands };
 }

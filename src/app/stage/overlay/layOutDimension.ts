@@ -43,7 +43,7 @@ export function layOutDimension(
 }
 
 function layOutLinear(
-  { from, to, asides, textAt = 0.5 }: LinearDimension,
+  { from, to, asides, textAt = 0.5, textStands = "in" }: LinearDimension,
   { toScreen, zoom, width: room = Infinity }: Projection,
   width: number,
 ): DimensionLayout | null {
@@ -75,15 +75,22 @@ function layOutLinear(
   }
   const back = { x: -way.x, y: -way.y };
   const need = textReach(way, width);
-  if (seen >= 2 * need + 2 * ARROW + 6) {
+  const isTight = seen < 2 * ARROW + 6;
+  const isOff = textStands !== "in" && far > FREE;
+  if (!isTight && (isOff || seen >= 2 * need + 2 * ARROW + 6)) {
     lines.push([p, q]);
     const arrows = [
       { at: p, way: back },
       { at: q, way },
     ];
-    return { lines, arrows, label: plus(p, way, textAt * seen) };
+    const middle = plus(p, way, textAt * seen);
+    if (!isOff) return { lines, arrows, label: middle };
+    const out = { x: off.x / far, y: off.y / far };
+    if (textStands === "outside")
+      return { lines, arrows, label: plus(middle, out, textReach(out, width) + FREE) };
+    const below = plus(p, back, HALF_LINE + PAST);
+    return { lines, arrows, label: { x: below.x + Math.sign(off.x) * 0.5 * width, y: below.y } };
   }
-  const isTight = seen < 2 * ARROW + 6;
   const end = plus(q, way, isTight ? TAIL : 0);
   const beyond = plus(end, way, need + FREE);
   const before = plus(p, back, (isTight ? TAIL : 0) + need + FREE);
