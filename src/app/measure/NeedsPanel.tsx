@@ -2,6 +2,7 @@ import "./needsPanel.css";
 import { keyText } from "../../setup/types/keyPath.ts";
 import { needCount } from "../../studies/wording/answerWords.ts";
 import { fieldName } from "../../studies/wording/fieldName.ts";
+import { useStation } from "../state/address.ts";
 import { shownDocument } from "../state/selectors.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { goToField } from "./fields/fieldAsked.ts";
@@ -10,6 +11,7 @@ import { goToField } from "./fields/fieldAsked.ts";
 export function NeedsPanel() {
   const needs = useWorkbench((s) => s.needs);
   const document = useWorkbench(shownDocument);
+  const isElsewhere = useStation() !== "measure";
   return (
     <section className="needs" aria-labelledby="needs-title">
       <h2 id="needs-title" className="label">
@@ -25,6 +27,7 @@ export function NeedsPanel() {
           </li>
         ))}
       </ol>
+      {isElsewhere && <p>Each leads to its field at Measure; until then there is nothing to show here.</p>}
     </section>
   );
 }

@@ -89,8 +89,9 @@ function ClearRooms({ truck }: { truck: Truck }) {
             ["Plots", "#plots-title"],
           ]}
         />
-        <PoseSentence truck={truck} />
         <MapPanel truck={truck} />
+        {/* Under the map: it grows by lines while the dot is dragged. */}
+        <PoseSentence truck={truck} />
         <GapPanel truck={truck} />
         <AlignmentPanel truck={truck} />
         <div className="folds">
