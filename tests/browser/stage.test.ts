@@ -228,8 +228,11 @@ describe("the stage", () => {
     const bytes = await readFile(path);
     expect(bytes.subarray(1, 4).toString("latin1")).toBe("PNG");
     const size = { width: bytes.readUInt32BE(16), height: bytes.readUInt32BE(20) };
-    const stage = await page.locator("canvas").first().boundingBox();
-    expect(size.width).toBe(Math.round(2 * stage!.width));
+    const stage = await page
+      .locator("canvas")
+      .first()
+      .evaluate(({ clientWidth }) => clientWidth);
+    expect(size.width).toBe(2 * stage);
     // In it: the worst place's ink, which only the drawing over the canvas has while nothing rubs.
     const inks = await page.evaluate(
       async (data) => {
