@@ -1,5 +1,7 @@
 import "./issuePanel.css";
+import { keyText } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
+import { useStation } from "../state/address.ts";
 import { shownDocument } from "../state/selectors.ts";
 import { shownIssues } from "../state/shownIssues.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -22,6 +24,18 @@ function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
   );
 }
 
+/** What stands in a field and does not read, told where the fields are not shown: the answer is without it. */
+function useUnread(): readonly SetupIssue[] {
+  const isElsewhere = useStation() !== "measure";
+  const drafts = useWorkbench((s) => s.drafts);
+  const variant = useWorkbench((s) => s.variant);
+  const file = useWorkbench((s) => s.file);
+  if (!isElsewhere) return [];
+  return Object.values(drafts)
+    .filter((draft) => draft.variant === null || draft.variant === variant)
+    .map(({ path, text, mend }) => ({ file, key: keyText(path), value: text, mend }));
+}
+
 /** What keeps a setup from being shown: every issue with its place and its mend. The last good truck stays. */
 export function IssuePanel() {
   const refusal = useWorkbench((s) => s.refusal);
@@ -29,7 +43,8 @@ export function IssuePanel() {
   const hasTruck = useWorkbench((s) => s.truck !== null);
   const document = useWorkbench((s) => (s.refusal ? s.refusal.document : shownDocument(s)));
   const dismiss = useWorkbench((s) => s.dismissRefusal);
-  const issues = refusal?.issues ?? ofDocument;
+  const unread = useUnread();
+  const issues = refusal?.issues ?? [...ofDocument, ...unread];
   if (issues.length === 0) return null;
   const file = issues[0]?.file ?? "";
   // While something is typed its field says what is wrong: here one line tells, off the page's flow.
