@@ -37,7 +37,7 @@ async function isAt(page: Page, station: StationName): Promise<void> {
 
 /** The truck and its answer, as they stand over every station. */
 async function truckAndAnswer(page: Page): Promise<readonly string[]> {
-  return [await read(page.locator(".heading-setup")), await verdict(page)];
+  return [await read(page.locator(".heading-setup span").first()), await verdict(page)];
 }
 
 const focusedField = (page: Page) =>
