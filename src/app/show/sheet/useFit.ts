@@ -15,7 +15,16 @@ export function useFit(page: RefObject<HTMLElement | null>): void {
     if (!current) return;
     for (let size = 1; size >= SMALLEST; size -= STEP) {
       current.style.setProperty("--letters", size.toFixed(2));
-      if (current.scrollHeight <= current.clientHeight) return;
+      if (!isOverfull(current)) return;
     }
   });
+}
+
+/** Whether what is on a page reaches past its foot: into its margin too, which the scroll height would not tell. */
+function isOverfull(page: HTMLElement): boolean {
+  const { paddingBottom, borderBottomWidth } = getComputedStyle(page);
+  const margin = Number.parseFloat(paddingBottom) + Number.parseFloat(borderBottomWidth);
+  const foot = page.getBoundingClientRect().bottom - margin;
+  // Half a pixel: where the last line ends is not told more exactly.
+  return (page.lastElementChild?.getBoundingClientRect().bottom ?? 0) > foot + 0.5;
 }
