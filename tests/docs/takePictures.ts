@@ -110,6 +110,10 @@ async function opened(by: Browser, viewport: typeof DESK, isPhone = false): Prom
     deviceScaleFactor: isPhone ? 1 : 0.75,
   });
   const page = await context.newPage();
+  // However busy the machine: no picture of a search that was cut short.
+  await page.addInitScript(() => {
+    globalThis.wellsweepSeconds = 100;
+  });
   await page.goto(server.address, { waitUntil: "load" });
   await settled(page);
   return page;
