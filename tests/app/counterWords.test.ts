@@ -7,6 +7,7 @@ import {
   outSentence,
   rangeClause,
   rangeSentence,
+  type SteeringFacts,
   steerClause,
   steeringFacts,
   steerSentence,
@@ -111,7 +112,13 @@ describe("what is said at the counter", () => {
   });
 
   it("puts both into one sentence that begins with the height", () => {
-    expect(steerSentence(LOW, model, ["a", "b"], FORMAT)).toBe('At the "aired out" stance, a; b.');
+    const free = steeringFacts(limits(end(1), end(1), end(-1), end(-1)), null, model, FORMAT);
+    const height = { stop: "reach", side: "left", joint: "upper arm", at: 70 } as const;
+    const barred = steeringFacts(limits(end(1), end(1), end(-1), end(-1)), height, model, FORMAT);
+    const told = (facts: readonly SteeringFacts[]) => steerSentence(LOW, model, ["a", "b"], facts, FORMAT);
+    expect(told([free, barred])).toBe('At the "aired out" stance, a; b.');
+    // Where neither can stand there each says so itself.
+    expect(told([barred, barred])).toBe("A; b.");
   });
 
   it("over the whole range: rubs by, comes within, clears by, and by what part", () => {

@@ -159,7 +159,7 @@ describe("the workbench on a desk", () => {
     await shot(page, "workbench-desk-issues");
     await open("cut-off.json", '{ "format": ');
     await expect.poll(() => read(note)).toContain("cut-off.json");
-    await page.getByRole("button", { name: "Put this note away" }).click();
+    await page.getByRole("button", { name: "Dismiss" }).click();
     expect(await note.count()).toBe(0);
     expect(problems()).toEqual([]);
   });

@@ -18,7 +18,7 @@ function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
       <ul>{first && <IssueItem issue={first} document={document} goToField={goToField} />}</ul>
       <p>
         {others.length > 0 && `And ${others.length} more, at their fields. `}
-        {hasTruck && "The board still shows the last setup that went together."}
+        {hasTruck && "Still showing the last setup that worked."}
       </p>
     </section>
   );
@@ -52,7 +52,7 @@ export function IssuePanel() {
   return (
     <section className="issues" role="alert" aria-labelledby="issues-title">
       <h2 id="issues-title">
-        {file} {issues.length === 1 ? "needs one thing mended" : `needs ${issues.length} things mended`}
+        {file} {issues.length === 1 ? "has 1 problem" : `has ${issues.length} problems`}
       </h2>
       <ul>
         {issues.map((issue, i) => (
@@ -62,10 +62,10 @@ export function IssuePanel() {
       </ul>
       {hasTruck && (
         <p className="issues-foot">
-          The board still shows the last setup that went together.
+          Still showing the last setup that worked.
           {refusal && (
             <button type="button" className="button" onClick={dismiss}>
-              Put this note away
+              Dismiss
             </button>
           )}
         </p>

@@ -7,11 +7,11 @@ import {
   equilibriumSentence,
   quantityText,
 } from "../../studies/wording/airWords.ts";
+import { AIR_CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, quantityInUnits } from "../../units/quantity.ts";
-import { AIR_CAUTIONS } from "./cautions.ts";
 import { type Column, heading, lengthCell, textTable } from "./textTable.ts";
 
 /** The air springs as a person reads them: where a limit is passed, each stance, and over travel. */

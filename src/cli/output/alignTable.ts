@@ -1,9 +1,9 @@
 import type { SideAlignment, TruckAlignment } from "../../studies/alignment/alignSide.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { alignSentence } from "../../studies/wording/alignSentence.ts";
+import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { shimFormat } from "../../studies/wording/lengths.ts";
 import { formatLength } from "../../units/formatLength.ts";
-import { CAUTIONS } from "./cautions.ts";
 import { type Column, degreesCell, heading, lengthCell, textTable } from "./textTable.ts";
 
 /** An alignment as a person reads it: the sentence, then what is read, what is set, and what a little more of it does. */

@@ -4,6 +4,7 @@ import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { CheckReport } from "../../studies/reports/check.ts";
 import { answerSentence } from "../../studies/wording/answerWords.ts";
+import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import {
   countedSentence,
@@ -13,7 +14,6 @@ import {
 import { rollSentences } from "../../studies/wording/rollWords.ts";
 import { hubFaceSentence, verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { CAUTIONS } from "./cautions.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { type Column, gapCell, heading, lengthCell, pointCell, steerCell, textTable } from "./textTable.ts";
 

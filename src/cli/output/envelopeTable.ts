@@ -1,11 +1,11 @@
 import type { Model } from "../../studies/model/model.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
+import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { limitSentence } from "../../studies/wording/limitSentences.ts";
 import { rangeWords } from "../../studies/wording/poseWords.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { isDrawing } from "../asked/askedEnvelope.ts";
-import { CAUTIONS } from "./cautions.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import type { EnvelopeReport } from "./envelopeReport.ts";
 import { gapCell, heading, textTable } from "./textTable.ts";

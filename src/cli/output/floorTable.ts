@@ -1,11 +1,11 @@
 import type { FloorReport, FloorStance } from "../../studies/floor/floorReport.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { Model } from "../../studies/model/model.ts";
+import { FLOOR_CAUTIONS } from "../../studies/wording/cautions.ts";
 import { clearanceTold, floorSentences } from "../../studies/wording/floorWords.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { askedWords, rollSentences } from "../../studies/wording/rollWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { FLOOR_CAUTIONS } from "./cautions.ts";
 import { type Column, degreesCell, heading, lengthCell, textTable } from "./textTable.ts";
 
 /** The stances on the floor as a person reads them: what is below or drags first, then measures, clearances, roll. */

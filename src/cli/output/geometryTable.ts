@@ -1,13 +1,13 @@
 import type { Setup } from "../../setup/types/types.ts";
 import type { GeometryReport, SteerRow, TravelRow } from "../../studies/geometry/geometryReport.ts";
 import type { Model } from "../../studies/model/model.ts";
+import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { geometrySentences } from "../../studies/wording/geometrySentences.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { degFromRad } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import { CAUTIONS } from "./cautions.ts";
 import { degreesCell, heading, lengthCell, steerCell, textTable } from "./textTable.ts";
 
 /** The geometry as a person reads it: sentences first, then by travel and by steer. */

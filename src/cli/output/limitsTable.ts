@@ -3,13 +3,13 @@ import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
 import type { LimitPose, LimitStance, LimitsReport, ReachableRegion } from "../../studies/limits/limitsOf.ts";
 import { isPassed, type LimitOverRange } from "../../studies/limits/limitsPassed.ts";
 import type { Model } from "../../studies/model/model.ts";
+import { LIMIT_CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { limitsState } from "../../studies/wording/limitRows.ts";
 import { limitsPassedSentences, marginWords } from "../../studies/wording/limitSentences.ts";
 import { limitsStateSentence } from "../../studies/wording/limitTexts.ts";
 import { borderAt, borderCell } from "../../studies/wording/stopTexts.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { LIMIT_CAUTIONS } from "./cautions.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { heading, lengthCell, steerCell, textTable } from "./textTable.ts";
 

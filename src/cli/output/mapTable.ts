@@ -2,6 +2,7 @@ import type { ClearanceMap } from "../../studies/map/clearanceMap.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { NoLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model/model.ts";
+import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { limitSentence } from "../../studies/wording/limitSentences.ts";
@@ -11,7 +12,6 @@ import { stopCell } from "../../studies/wording/stopTexts.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import { CAUTIONS } from "./cautions.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { type Column, gapCell, heading, lengthCell, textTable } from "./textTable.ts";
 

@@ -3,11 +3,11 @@ import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
 import { sheetAxes } from "../../studies/section/outline.ts";
+import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { heightWords, isStraight, lockWords, rangeWords } from "../../studies/wording/poseWords.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength } from "../../units/formatLength.ts";
-import { CAUTIONS } from "./cautions.ts";
 import { heading } from "./textTable.ts";
 
 const AXIS_WORDS = ["X (forward)", "Y (left)", "Z (up)"] as const;

@@ -1,9 +1,9 @@
 import type { Model } from "../../studies/model/model.ts";
 import type { ReachedRow, Sweep, SweepRow } from "../../studies/reports/sweep.ts";
+import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { PAST_MARK, sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { CAUTIONS } from "./cautions.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { degreesCell, gapCell, heading, lengthCell, steerCell, textTable } from "./textTable.ts";
 

@@ -18,7 +18,7 @@ Examples:
 The setup's alignment.targets says what is wanted and at which stance, its adjusters what can be set. Without
 targets it tells the readings as bolted on, and what a little more of each setting does.
 
-Exit codes: 0 the targets are reached but for whole shims, 1 a target cannot be reached in range, 2 ${NO_ANSWER}.`;
+Exit codes: 0 the targets are reached, to the nearest whole shim, 1 a target cannot be reached in range, 2 ${NO_ANSWER}.`;
 
 /** `align`: settings of shims, eccentrics or arms and tie rods that meet the setup's targets. */
 export function addAlign(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {

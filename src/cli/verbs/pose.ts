@@ -5,6 +5,7 @@ import { limitsAtPose, limitsPastAt } from "../../studies/limits/limitsPastAt.ts
 import type { Model } from "../../studies/model/model.ts";
 import { gapsAt } from "../../studies/reports/gapsAt.ts";
 import type { FloorPose } from "../../studies/stances/floorPose.ts";
+import { CAUTIONS, FLOOR_CAUTIONS } from "../../studies/wording/cautions.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import {
   type ApartPose,
@@ -19,7 +20,6 @@ import { askedBudget, type OptionPlace, readLength, readSteer } from "../asked/r
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { CAUTIONS, FLOOR_CAUTIONS } from "../output/cautions.ts";
 import { cutShortLine } from "../output/cutShortLine.ts";
 import { documentText } from "../output/documentText.ts";
 import { poseJson } from "../output/poseJson.ts";

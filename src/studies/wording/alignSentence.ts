@@ -52,10 +52,14 @@ function settingWords(
   }
 }
 
+/** What reads 0.00° is on the target. */
 function leftWords({ leftOver: { camber, caster } }: SideAlignment): string {
-  const parts = [
-    camber === null ? [] : [`${formatAngle(Math.abs(camber), 2)} of camber`],
-    caster === null ? [] : [`${formatAngle(Math.abs(caster), 2)} of caster`],
-  ].flat();
-  return parts.length === 0 ? "" : `, ${parts.join(" and ")} off the target`;
+  const asked = [
+    { what: "camber", off: camber },
+    { what: "caster", off: caster },
+  ].flatMap(({ what, off }) => (off === null ? [] : [{ what, amount: formatAngle(Math.abs(off), 2) }]));
+  const off = asked.filter(({ amount }) => Number.parseFloat(amount) !== 0);
+  if (asked.length === 0) return "";
+  if (off.length === 0) return ", on target";
+  return `, ${off.map(({ what, amount }) => `${amount} of ${what}`).join(" and ")} off the target`;
 }

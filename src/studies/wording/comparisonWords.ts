@@ -71,14 +71,17 @@ export function steerClause(name: string, facts: SteeringFacts, model: Model, fo
   return `${steerClauseOf(who, first, format)}${more}`;
 }
 
-/** Both at one height, in one sentence. @param travel mm */
+/** Both at one height, in one sentence; where none can stand there its clauses say so themselves. @param travel mm */
 export function steerSentence(
   travel: number,
   model: Model,
   clauses: readonly string[],
+  facts: readonly SteeringFacts[],
   format: LengthFormat,
 ): string {
-  return `${capitalized(heightWords(travel, model, format))}, ${clauses.join("; ")}.`;
+  const told = `${clauses.join("; ")}.`;
+  if (!facts.some(({ stands }) => stands)) return capitalized(told);
+  return `${capitalized(heightWords(travel, model, format))}, ${told}`;
 }
 
 /** The answer over the whole range of height and steering: a clause that begins with the name. */
@@ -90,13 +93,13 @@ export function rangeClause(name: string, report: CheckReport, model: Model, for
   const amount = amountWords(entry.gap, format);
   switch (verdict) {
     case "rubs":
-      return `the ${surface} of ${who} rubs the ${part} by ${amount}${entry.together ? ", at every one of them" : ""}`;
+      return `the ${surface} of ${who} rubs the ${part} by ${amount}${entry.together ? " at every pose" : ""}`;
     case "close": {
       const asked = formatLength(model.setup.allowance, format);
       return `the ${surface} of ${who} comes within ${amount} of the ${part}, nearer than the ${asked} asked for`;
     }
     case "unfinished":
-      return `the search of ${who} is not finished, the nearest so far being the ${part}, ${amount} away: ${settledWords(report, format)}`;
+      return `the search of ${who} is not finished, the nearest so far being the ${part}, ${amount} away${entry.gap < model.setup.allowance ? `, nearer than the ${formatLength(model.setup.allowance, format)} asked for` : ""}: ${settledWords(report, format)}`;
     case "clear":
       return `${who} clears by ${amount}${scopeWords(scope)}, the ${part} being nearest`;
   }

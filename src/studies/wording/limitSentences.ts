@@ -4,7 +4,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { LimitOverRange, SteerStart } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
 import type { ReachLimit } from "../reports/reachLimits.ts";
-import { amountWords, finestLength, isSame } from "./lengths.ts";
+import { amountWords, finestLength, isFoundAlike } from "./lengths.ts";
 import { heightWords, lockWords, safeTravelWords } from "./poseWords.ts";
 import { onSafeSide, safeLength } from "./safeSide.ts";
 
@@ -37,7 +37,9 @@ export function limitsPassedSentences(
   return limits.flatMap((limit) => {
     const other = limits.find((one) => one !== limit && one.name === limit.name);
     const shared = other !== undefined && isAlike(limit, other);
-    if (shared && limit.side === "right") return [];
+    // Of two alike the one past by more is told.
+    if (shared && (other.margin < limit.margin || (other.margin === limit.margin && limit.side === "right")))
+      return [];
     const { name, side, margin, measure } = limit;
     const who = `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${shared ? "both sides" : side}`;
     const starts = startWords(limit, model, format);
@@ -68,8 +70,10 @@ export function countedSentence(
 /** Both start at the same heights, straight ahead, and come to the same. */
 function isAlike(a: LimitOverRange, b: LimitOverRange): boolean {
   const [x, y] = [a.starts, b.starts];
-  if (x === null || y === null || !isSame(a.margin, b.margin)) return false;
-  return (x.bump !== null || x.droop !== null) && x.bump === y.bump && x.droop === y.droop;
+  if (x === null || y === null || !isFoundAlike(a.margin, b.margin, a.measure)) return false;
+  const isOne = (one: number | null, other: number | null) =>
+    one === null || other === null ? one === other : isFoundAlike(one, other, "length");
+  return (x.bump !== null || x.droop !== null) && isOne(x.bump, y.bump) && isOne(x.droop, y.droop);
 }
 
 function startWords({ starts }: LimitOverRange, model: Model, format: LengthFormat): string[] {

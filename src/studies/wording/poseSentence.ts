@@ -7,7 +7,7 @@ import type { Model } from "../model/model.ts";
 import type { Verdict } from "../reports/check.ts";
 import type { GapEntry } from "../reports/gapsAt.ts";
 import { gapWord } from "./gapTexts.ts";
-import { amountWords, isSame } from "./lengths.ts";
+import { amountWords, isFoundAlike } from "./lengths.ts";
 import { limitThing, marginWords } from "./limitSentences.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 import { floorOf, heightWords, lockWords, placeWords, safeTravelWords, steerWords } from "./poseWords.ts";
@@ -128,9 +128,13 @@ export function pastLimitSentence(pose: LimitPose, format: LengthFormat): string
 function pastSentence(past: readonly LimitMargin[], format: LengthFormat): string {
   const twinOf = (one: LimitMargin) =>
     past.find(
-      (other) => other.side !== one.side && other.name === one.name && isSame(one.margin, other.margin),
+      (other) =>
+        other.side !== one.side &&
+        other.name === one.name &&
+        isFoundAlike(one.margin, other.margin, one.measure),
     );
-  const told = past.filter((one) => one.side === "left" || twinOf(one) === undefined);
+  // Ranked: of two alike the first is past by more.
+  const told = past.filter((one, i) => twinOf(one) === undefined || past.indexOf(twinOf(one)!) > i);
   if (told.length === 0) return "";
   const words = told.slice(0, NAMED).map((one) => {
     const whose =

@@ -75,9 +75,10 @@ export function lockWords(steer: number): string {
   return `${safePercent(steer)}% of ${wayOf(steer)} lock`;
 }
 
-/** `straight ahead`, `at 81% of right lock`. */
+/** `straight ahead`, `at full left lock`, `at 81% of right lock`. */
 export function inputWords(steer: number): string {
-  return isStraight(steer) ? "straight ahead" : `at ${lockWords(steer)}`;
+  if (isStraight(steer)) return "straight ahead";
+  return isStraight(1 - Math.abs(steer)) ? `at full ${wayOf(steer)} lock` : `at ${lockWords(steer)}`;
 }
 
 /**

@@ -3,6 +3,7 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { RollAsked, RollCase } from "../floor/rollCase.ts";
 import type { RollCoverage, RollStance } from "../floor/rollCoverage.ts";
 import { amountWords, finestLength } from "./lengths.ts";
+import { limitStopper } from "./limitSentences.ts";
 
 /**
  * What roll and curb ask for and whether a check over the setup's travel has it, in plain sentences: the whole first,
@@ -37,7 +38,7 @@ function stanceSentences({ name, cases }: RollStance, format: LengthFormat): str
 }
 
 function caseWords({ asked, stops, uncovered, until }: RollCase, format: LengthFormat): string {
-  const names = [...new Set(stops.map(({ name }) => name))].join(" and the ");
+  const names = [...new Set(stops.map(({ name }) => limitStopper(name)))].join(" and the ");
   const stopped =
     names === ""
       ? "nothing in the setup stops the wheel"

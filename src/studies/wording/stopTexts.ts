@@ -172,7 +172,7 @@ export function borderText(
     case "reach":
       return `the ${border.side} ${border.joint} cannot follow past ${at}`;
     case "unproven":
-      return `not known past ${at}`;
+      return border.at === from ? "not known" : `not known past ${at}`;
     case "end":
       return `nothing up to ${at}`;
   }

@@ -67,9 +67,11 @@ describe("geometry for a person", () => {
   it("begins with sentences and has both tables with units", () => {
     const { code, out } = captured(["geometry", lip, "--steps", "3"]);
     expect(code).toBe(0);
-    expect(out).toMatch(/^Bump steer: a wheel toes (in|out) by up to \d\.\d\d°/m);
-    expect(out).toMatch(/^Both inner tie rod ends moved (up|down) .* are flattest: /m);
-    expect(out).toMatch(/^Turning left at full lock: \d+\.\d ft curb to curb/m);
+    expect(out).toMatch(/^Bump steer: toes (in|out) by up to \d\.\d\d°/m);
+    expect(out).toMatch(
+      /^Least bump steer by the inner tie rod end, each side: (raise|lower) it .* remains\); /m,
+    );
+    expect(out).toMatch(/^Turning either way at full lock: \d+\.\d ft curb to curb/m);
     expect(out).toMatch(/^By travel, steering straight ahead, either side\n *Travel \(in\)/m);
     expect(out).toMatch(/^By steering at travel 0, \+ = left turn\n *Steer \(lock\)/m);
     expect(out).not.toMatch(/NaN|undefined|Infinity/);

@@ -101,7 +101,7 @@ function Outcome({
     <p className="aligning-outcome" data-reached={reached}>
       <StateMark word={reached ? "clear" : "rubs"} />{" "}
       {reached
-        ? "In range: both wheels meet their targets, but for what whole steps leave over."
+        ? "In range: both wheels meet their targets, to the nearest whole shim or step."
         : `Out of range: ${who} ${who === "neither wheel" ? "meets its" : "does not meet its"} targets ${means}. This is the nearest there is.`}
     </p>
   );

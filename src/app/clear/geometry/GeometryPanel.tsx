@@ -3,6 +3,13 @@ import { useDeferredValue, useMemo } from "react";
 import { ackermannAt } from "../../../studies/geometry/ackermannAt.ts";
 import type { GeometryReport } from "../../../studies/geometry/geometryReport.ts";
 import { jackingAt, steeringRatio } from "../../../studies/geometry/steeringRatio.ts";
+import {
+  bumpSteerText,
+  circleText,
+  farText,
+  flatText,
+  ratioText,
+} from "../../../studies/wording/geometryTexts.ts";
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { instantCenter, rollCenter } from "../../../suspension/rollCenter.ts";
 import { wheelMotion } from "../../../suspension/wheelMotion.ts";
@@ -11,7 +18,6 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { bumpSteerText, circleText, farText, flatText, ratioText } from "./geometryText.ts";
 
 export type GeometryPanelProps = {
   truck: Truck;
@@ -92,8 +98,8 @@ function WholeRange({ truck, report }: { truck: Truck; report: GeometryReport })
   return (
     <dl className="facts">
       <Fact name="Bump steer over travel">{bumpSteerText([bumpSteer.left, bumpSteer.right], format)}</Fact>
-      <Fact name="Flattest: inner tie rod end">{flatText(flatInner, format)}</Fact>
-      <Fact name="Flattest: outer tie rod end">{flatText(flatOuter, format)}</Fact>
+      <Fact name="Least bump steer: inner tie rod end">{flatText(flatInner, format)}</Fact>
+      <Fact name="Least bump steer: outer tie rod end">{flatText(flatOuter, format)}</Fact>
       <Fact name="Turning circle, curb to curb">
         {truck.setup.truck.wheelbase === null
           ? "needs the wheelbase"

@@ -27,10 +27,8 @@ export function comparisonSentences(comparison: Comparison): ComparisonSentences
   const at = stances.findIndex((stance) => stance.travel === travel);
   const [a, b] = told.map(({ truck }) => halfTrack(truck.model));
   const doubts = told.map((one) => one.doubts);
-  const steers = told.flatMap((one) => {
-    const facts = steeringFactsOf(one, at, format);
-    return facts ? [steerClause(one.name, facts, one.truck.model, format)] : [];
-  });
+  const steering = told.flatMap((one) => steeringFactsOf(one, at, format) ?? []);
+  const steers = steering.map((facts, i) => steerClause(told[i]!.name, facts, told[i]!.truck.model, format));
   const ranges = told.flatMap(({ name, truck, answer }) =>
     answer.report ? [rangeClause(name, answer.report, truck.model, format)] : [],
   );
@@ -43,7 +41,9 @@ export function comparisonSentences(comparison: Comparison): ComparisonSentences
         : null,
     steer:
       model && isAll(steers)
-        ? conditionedSentence(steers, doubts, (clauses) => steerSentence(travel, model, clauses, format))
+        ? conditionedSentence(steers, doubts, (clauses) =>
+            steerSentence(travel, model, clauses, steering, format),
+          )
         : null,
     range: isAll(ranges) ? conditionedSentence(ranges, doubts, rangeSentence) : null,
   };

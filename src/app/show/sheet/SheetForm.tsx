@@ -33,7 +33,7 @@ export function SheetForm({ comparison }: SheetFormProps) {
         </label>
       ))}
       <LogoPicker />
-      <p className="sheet-note">All may stay empty. It is kept in this browser and sent nowhere.</p>
+      <p className="sheet-note">All optional. It is kept in this browser and sent nowhere.</p>
     </section>
   );
 }

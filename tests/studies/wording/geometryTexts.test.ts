@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
+import type { BumpSteer } from "../../../src/studies/geometry/bumpSteer.ts";
+import type { FlatTieRod } from "../../../src/studies/geometry/flatTieRod.ts";
 import {
   bumpSteerText,
   circleText,
   farText,
   flatText,
   ratioText,
-} from "../../../../src/app/clear/geometry/geometryText.ts";
-import type { BumpSteer } from "../../../../src/studies/geometry/bumpSteer.ts";
-import type { FlatTieRod } from "../../../../src/studies/geometry/flatTieRod.ts";
+} from "../../../src/studies/wording/geometryTexts.ts";
 
 const IN = 25.4;
 const DEG = Math.PI / 180;
@@ -43,9 +43,9 @@ describe("geometry in words", () => {
   });
 
   it("a tie rod end is moved up or down, in thirty-seconds, with what is left", () => {
-    expect(flatText(flat(IN / 32, 0.05 * DEG, false), INCHES)).toBe("up 1/32 in; 0.05° at most is left");
+    expect(flatText(flat(IN / 32, 0.05 * DEG, false), INCHES)).toBe("raise it 1/32 in (0.05° remains)");
     expect(flatText(flat(-IN, 0.2 * DEG, true), INCHES)).toMatch(
-      /^down 1 in \(as far as was looked\); 0\.20°/,
+      /^lower it 1 in \(as far as was looked; 0\.20° remains\)$/,
     );
   });
 });

@@ -1,0 +1,256 @@
+import { join } from "node:path";
+import { expect, it } from "vitest";
+import { airOf } from "../../../src/studies/air/airOf.ts";
+import { alignTruck } from "../../../src/studies/alignment/alignSide.ts";
+import { answerState } from "../../../src/studies/doubts/doubt.ts";
+import { floorReport } from "../../../src/studies/floor/floorReport.ts";
+import { geometryReport } from "../../../src/studies/geometry/geometryReport.ts";
+import { heightStop } from "../../../src/studies/limits/heightWay.ts";
+import { limitMargins, limitsOf } from "../../../src/studies/limits/limitsOf.ts";
+import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
+import { mapReportOf } from "../../../src/studies/map/mapReport.ts";
+import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
+import type { Model } from "../../../src/studies/model/model.ts";
+import { Budget } from "../../../src/studies/numeric/budget.ts";
+import { checkClearance } from "../../../src/studies/reports/check.ts";
+import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
+import { sweepOf } from "../../../src/studies/reports/sweep.ts";
+import { airSentences, allowedSentence, equilibriumSentence } from "../../../src/studies/wording/airWords.ts";
+import { alignSentence } from "../../../src/studies/wording/alignSentence.ts";
+import {
+  answerHeadline,
+  answerSentence,
+  answerWord,
+  conditionedSentence,
+  cutShortSentence,
+  needCount,
+} from "../../../src/studies/wording/answerWords.ts";
+import {
+  AIR_CAUTIONS,
+  CAUTIONS,
+  FLOOR_CAUTIONS,
+  LIMIT_CAUTIONS,
+} from "../../../src/studies/wording/cautions.ts";
+import {
+  halfTrack,
+  outSentence,
+  rangeClause,
+  rangeSentence,
+  steerClause,
+  steeringFacts,
+  steerSentence,
+} from "../../../src/studies/wording/comparisonWords.ts";
+import { cardFacts, cardText, type TruckAnswer } from "../../../src/studies/wording/counterFacts.ts";
+import { floorSentences } from "../../../src/studies/wording/floorWords.ts";
+import { gapMarks, partMark, partRows } from "../../../src/studies/wording/gapRows.ts";
+import { amountWord, worstFacts, worstFactsText } from "../../../src/studies/wording/gapTexts.ts";
+import { geometrySentences } from "../../../src/studies/wording/geometrySentences.ts";
+import { amountText, formatOf } from "../../../src/studies/wording/lengths.ts";
+import { limitPlace, limitRows, limitsState } from "../../../src/studies/wording/limitRows.ts";
+import {
+  countedSentence,
+  limitSentence,
+  limitsPassedSentences,
+} from "../../../src/studies/wording/limitSentences.ts";
+import {
+  bindsText,
+  firstMetText,
+  leastMarginText,
+  limitsStateSentence,
+  marginText,
+  placeText,
+} from "../../../src/studies/wording/limitTexts.ts";
+import { mapSentence } from "../../../src/studies/wording/mapSentence.ts";
+import { pictureFacts, tellingPose } from "../../../src/studies/wording/pictureFacts.ts";
+import { aboveTitle, frontTitle, gapNote, pictureWords } from "../../../src/studies/wording/pictureTexts.ts";
+import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
+import { rollSentences } from "../../../src/studies/wording/rollWords.ts";
+import { sheetRows } from "../../../src/studies/wording/sheetRows.ts";
+import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
+import { lowPanelText, steerPanelText } from "../../../src/studies/wording/stopTexts.ts";
+import { sweepSentence } from "../../../src/studies/wording/sweepSentence.ts";
+import { unusualDoubts } from "../../../src/studies/wording/unusualReport.ts";
+import { toldEntry } from "../../../src/studies/wording/verdictFacts.ts";
+import { hubFaceSentence, verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { exampleTruck } from "./referee/cases.ts";
+
+// Every sentence that the product says of a few trucks, on one page, to be read through for English and for cautions.
+
+/** Looks at the clock before a budget is spent: so few that searches are cut short. */
+const FEW = 3;
+
+function counted(looks: number | null): Budget {
+  if (looks === null) return Budget.endless();
+  let now = 0;
+  return Budget.of(looks, () => 1000 * now++);
+}
+
+/** What is said of any truck: states, cautions, what a study reached. */
+function everywhere(): string {
+  const studies = [
+    "check",
+    "nearest",
+    "limits",
+    "ways",
+    "map",
+    "picture",
+    "sweep",
+    "pose",
+    "envelope",
+    "noEnvelope",
+    "section",
+  ] as const;
+  const states = ["rubs", "close", "clear", "unfinished", "unusual", "fromExample"] as const;
+  return [
+    "## Of any truck",
+    ...["", "States:", ...states.map((state) => `  ${answerHeadline(state)}; ${answerWord(state)}`)],
+    ...["", "Where the time ended first:", ...studies.map((study) => `  ${cutShortSentence(study)}`)],
+    ...["", "Needed:", ...[0, 1, 6].map((count) => `  ${needCount(Array(count).fill(["name"]))}`)],
+    ...["", "Cautions:", CAUTIONS, LIMIT_CAUTIONS, AIR_CAUTIONS, FLOOR_CAUTIONS],
+  ].join("\n");
+}
+
+/** @param looks null = all the time there is */
+function told(title: string, model: Model, looks: number | null): string {
+  const lines: string[] = [`## ${title}`];
+  const head = (name: string) => lines.push("", `${name}:`);
+  const say = (...texts: readonly string[]) =>
+    lines.push(...texts.flatMap((text) => (text === "" ? [] : text.split("\n").map((line) => `  ${line}`))));
+  const { setup } = model;
+  const format = formatOf(setup);
+  const { stances, allowance } = setup;
+  const travels = stances.map(({ travel }) => travel);
+  const report = checkClearance(model, { budget: counted(looks) });
+  const budget = counted(looks);
+  const steering = steerLimits(model, travels, budget);
+  const heights = travels.map((travel) => heightStop(model, travel, budget));
+  const answer: TruckAnswer = { report, steering, heights, failure: null };
+  const doubts = unusualDoubts(model, format);
+  const state = answerState(report, doubts);
+
+  head("Verdict");
+  say(`[${answerHeadline(state)}] ${answerSentence(verdictSentence(report, model, format), state, doubts)}`);
+  say(...report.limits.map((limit) => limitSentence(limit, model, format)));
+  say(...limitsPassedSentences(report.limitsPassed ?? [], model, format));
+  say(countedSentence(report.limitsPassed, report.limitedBy), hubFaceSentence(report, model, format));
+  if (report.cutShort) say(cutShortSentence("nearest"));
+
+  head("Parts, the first five");
+  for (const row of partRows([], report).slice(0, 5)) {
+    const mark = partMark(row, allowance)!;
+    say(
+      `[${mark.word}] ${row.part}: ${amountWord(mark.word, mark.isOpen)} ${amountText(mark.gap, format, true)}`,
+    );
+  }
+  say(`cell among variants: ${worstFactsText(worstFacts(report, model, doubts), format)}`);
+
+  for (const [travel, steer] of [[0, 0], ...travels.map((one) => [one, -0.7] as const)] as const) {
+    head(`Pose at travel ${travel.toFixed(0)} mm, steer ${steer}`);
+    const pose = solvePose(model.frontEnd, travel, steer);
+    const gaps = pose.ok ? gapsAt(model, pose) : [];
+    say(poseSentence(gaps, pose, model, format));
+    if (pose.ok)
+      say(
+        ...gapMarks(gaps, toldEntry(report), false, null, allowance, format).map(
+          ({ text }) => `mark: ${text}`,
+        ),
+      );
+  }
+
+  head("Beside the map");
+  for (const one of steering)
+    if (one.ok)
+      say(
+        `left to ${steerPanelText(steerStop(one.leftTurn.touch.either, one.travel, model))}`,
+        `right to ${steerPanelText(steerStop(one.rightTurn.touch.either, one.travel, model))}`,
+      );
+  for (const way of lowestTravels(model, [0, 1], budget))
+    if (way.ok) say(`down to ${lowPanelText(lowStop(way.touch, way.steer, model, format), format)}`);
+  say(mapSentence(mapReportOf(model, { rows: 5, cols: 5, budget: counted(looks) }), model));
+
+  head("Counter");
+  stances.forEach(({ name, travel }, at) => {
+    const height = heights[at]!;
+    const card = cardText(cardFacts(answer, at, doubts), travel, model, format);
+    const way = steeringFacts(steering[at]!, height, model, format);
+    const clause = steerClause("a", way, model, format);
+    say(`${name}: card “${card}”`);
+    say(
+      conditionedSentence([clause], [doubts], (clauses) =>
+        steerSentence(travel, model, clauses, [way], format),
+      ),
+    );
+    const stands = height === null;
+    const telling = tellingPose(stands ? [{ model, steering: steering[at]! }] : [], travel);
+    const pose = solvePose(model.frontEnd, travel, telling.steer);
+    if (!pose.ok) return;
+    const facts = pictureFacts(model, pose, telling.side, telling.touches?.name ?? null);
+    const pictured = { letter: "A", name: "a", hubFace: setup.knuckle.hubFace, allowance, ...facts };
+    say(frontTitle(travel, model, format), aboveTitle(telling, travel, model), gapNote([pictured]));
+    say(pictureWords(pictured, format));
+  });
+  say(rangeSentence([rangeClause("a", report, model, format)]));
+  const half = halfTrack(model);
+  if (half !== null) say(outSentence(["a", "b"], [half, half - 25.4], format));
+
+  head("Sheet");
+  for (const { label, plus, cells } of sheetRows([{ truck: { model }, answer, doubts }], stances, format))
+    say(`${label}${plus === "" ? "" : ` (${plus})`}: ${cells.map(({ text }) => text).join(" | ")}`);
+
+  if (setup.limits !== null || setup.airSpring !== null) {
+    head("Limits");
+    const limits = limitsOf(model, counted(looks), 2, 2);
+    say(limitsStateSentence(limitsState(limits)));
+    if (limits.cutShort) say(cutShortSentence("limits"));
+    for (const { name, overall, now } of limitRows(limitMargins(model, 0, 0), limits.overall))
+      if (overall && now)
+        say(
+          `${name}: least ${leastMarginText(overall, format)}, ${placeText(limitPlace(overall, format), setup, format)}; now ${marginText(now, format)}`,
+        );
+    for (const { name, travel, poses, first } of limits.stances) {
+      say(`${name}: ${poses.map((pose) => bindsText(pose, format)).join("; ")}`);
+      if (first) say(firstMetText(first, travel, format));
+    }
+  }
+
+  head("Floor");
+  const floor = floorReport(model);
+  say(...floorSentences(floor, model, format));
+  if (floor.roll) say(...rollSentences(floor.roll, format));
+
+  const air = airOf(model, setup.units === "in" ? 0.41 : null);
+  if (air !== null) {
+    head("Air");
+    say(...airSentences(air, model, format));
+    say(...air.atPressure.map((found) => equilibriumSentence(found, `The ${found.side} side`, format)));
+    say(allowedSentence(setup.airSpring!, setup.units, format));
+  }
+
+  head("Geometry and alignment");
+  say(geometrySentences(geometryReport(model, 3), model));
+  const aligned = alignTruck(model);
+  if (aligned.ok) say(alignSentence(aligned.alignment, model));
+  head("Sweep");
+  say(sweepSentence(sweepOf(model, 5), model));
+  return lines.join("\n");
+}
+
+it("every sentence of a few trucks reads as it did", async () => {
+  const page = [
+    ["compact-front-steer.json", "narrow hub face"],
+    ["half-ton-on-air.json", null],
+    ["half-ton-limits.json", "spring bracket an inch lower"],
+    ["flatbed-long-arms.json", null],
+    ["long-bed-steering-box.json", null],
+  ] as const;
+  const sections = page.map(([file, variant]) =>
+    told(`${file}, ${variant ?? "as it stands"}`, exampleTruck(file, variant).model, null),
+  );
+  for (const [file, variant] of [page[2], page[3]])
+    sections.push(
+      told(`${file}, ${variant ?? "as it stands"}, cut short`, exampleTruck(file, variant).model, FEW),
+    );
+  sections.push(everywhere());
+  await expect(`${sections.join("\n\n")}\n`).toMatchFileSnapshot(join(import.meta.dirname, "golden.txt"));
+});

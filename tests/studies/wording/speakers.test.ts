@@ -1,0 +1,92 @@
+import { describe, expect, it } from "vitest";
+import type { Limit } from "../../../src/studies/map/limit.ts";
+import { type SteerStop, steerStop, stopFacts } from "../../../src/studies/wording/stopFacts.ts";
+import {
+  borderCell,
+  borderText,
+  lowPanelText,
+  steerClauseOf,
+  steerPanelText,
+  steerSheetText,
+  stopCell,
+  stopWords,
+} from "../../../src/studies/wording/stopTexts.ts";
+import { exampleTruck } from "./referee/cases.ts";
+
+// Every kind of stop through every speaker: each tells the same facts, and none a fact of another kind.
+
+const INCHES = { units: "in" } as const;
+const { model } = exampleTruck("half-ton-limits.json", null);
+const touch = { stop: "touch", side: "left", part: "fender lip", gap: -0.001, point: [0, 0, 0] } as const;
+const limit = { stop: "limit", side: "left", name: "steering stop" } as const;
+const reach = { stop: "reach", side: "left", joint: "outer tie rod end" } as const;
+
+const STOPS: Readonly<Record<string, Limit>> = {
+  "the end": { stop: "end", at: 1 },
+  "a touch": { ...touch, at: 0.5 },
+  "a touch at the start": { ...touch, at: 0 },
+  "a touch at every pose": { ...touch, part: "tie rod end", at: 0, together: true },
+  "a limit": { ...limit, at: 0.5 },
+  "a limit at the start": { ...limit, at: 0 },
+  "a joint's reach": { ...reach, at: 0.5 },
+  "where no more is known": { stop: "unproven", at: 0.5 },
+  "where nothing is known": { stop: "unproven", at: 0 },
+};
+
+/** Every speaker of how far a truck steers. */
+const STEERING: Readonly<Record<string, (stop: SteerStop) => string>> = {
+  map: steerPanelText,
+  sheet: (stop) => steerSheetText(stop, false),
+  "sheet, both ways": (stop) => steerSheetText(stop, true),
+  counter: (stop) => steerClauseOf('"a"', stop, INCHES),
+  "command line": (stop) => stopCell(stop, `${stop.percent}%`, "lock"),
+  "end of a sentence": stopWords,
+};
+
+/** Words by which a reader knows what kind it is; none of another kind's may be said. */
+const SIGNS: Readonly<Record<Limit["stop"], RegExp>> = {
+  end: /lock|nothing stops/,
+  touch: /fender lip|tie rod end/,
+  limit: /steering stop/,
+  reach: /outer tie rod end/,
+  unproven: /not known/,
+};
+
+describe.each(Object.entries(STOPS))("%s", (kind, stopped) => {
+  const told = steerStop(stopped, 0, model);
+  it.each(Object.entries(STEERING))("is told by the %s as what it is", (speaker, speak) => {
+    const text = speak(told);
+    expect(text, kind).toMatch(SIGNS[stopped.stop]);
+    for (const [other, sign] of Object.entries(SIGNS)) {
+      // A share of lock is how far, not that the lock is reached; both kinds name the tie rod end.
+      if (other === stopped.stop || other === "end" || /tie rod end/.test(text)) continue;
+      expect(text, `${kind} by ${speaker}`).not.toMatch(sign);
+    }
+    expect(text).not.toMatch(/\b(safe|proven|undefined|null|NaN)\b/);
+    if (told.isNowhere) expect(text, `${kind} by ${speaker}`).not.toMatch(/to (5[0-9]%|[1-9]\d?°)/);
+  });
+
+  it("says the same of a way down", () => {
+    const facts = stopFacts(stopped, stopped.at <= 0, null, model);
+    const text = lowPanelText({ ...facts, travel: stopped.at * 50.8, from: 0 }, INCHES);
+    expect(text).toMatch(stopped.stop === "end" ? /full bump/ : SIGNS[stopped.stop]);
+  });
+});
+
+describe("a border of what can be reached", () => {
+  const borders = [
+    { stop: "limit", at: 50.8, side: "left", name: "bump stop" },
+    { stop: "reach", at: 50.8, side: "left", joint: "upper ball joint" },
+    { stop: "end", at: 50.8 },
+    { stop: "unproven", at: 50.8, side: "left" },
+  ] as const;
+  it.each(borders)("that is %o is told alike by page and command line", (border) => {
+    const texts = [borderText(border, "travel", 0, INCHES), borderCell(border, "2", "end of travel")];
+    for (const text of texts) {
+      expect(text).toContain("2");
+      if ("name" in border) expect(text).toContain("bump stop");
+      if ("joint" in border) expect(text).toContain("left upper ball joint");
+      expect(/not known/.test(text)).toBe(border.stop === "unproven");
+    }
+  });
+});
