@@ -2,6 +2,7 @@ import * as z from "zod";
 import { adjustersField } from "./blocks/adjusters.ts";
 import { airSpringField } from "./blocks/airSpring.ts";
 import { alignmentField } from "./blocks/alignment.ts";
+import { buildField } from "./blocks/build.ts";
 import { confirmedField, fromExampleField } from "./blocks/confirmed.ts";
 import { floorField, massesField, rollField } from "./blocks/floor.ts";
 import { hardwareField } from "./blocks/hardware.ts";
@@ -40,6 +41,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
   units: choiceField("unit of bare lengths in this file", ["in", "mm"]),
   truck: truckField,
   knuckle: knuckleField,
+  build: buildField.optional(),
   wheel: wheelField,
   tire: tireField,
   hardware: hardwareField.optional(),

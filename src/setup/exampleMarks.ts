@@ -13,7 +13,13 @@ const KEY = "fromExample";
 const NO_NUMBERS: ReadonlySet<string> = new Set([
   ...["$schema", "format", "version", "name", "units", "variants", KEY, "confirmed", "kind", "type", "side"],
   ...["file", "unit", "on", "stance", "frame", "legs", "arm", "triangles"],
+  ...["material", "source", "member", "end", "caliperAt"],
 ]);
+
+/** The name of something, such as a joint a member starts at; a measure never starts with a letter. */
+function isName(text: string): boolean {
+  return /^\p{L}/u.test(text);
+}
 
 type Marks = Readonly<Record<string, boolean>>;
 
@@ -45,7 +51,8 @@ function numberFields(document: unknown, at: KeyPath = []): readonly KeyPath[] {
     return Object.entries(document).flatMap(([key, value]) =>
       NO_NUMBERS.has(key) ? [] : numberFields(value, [...at, key]),
     );
-  return typeof document === "number" || (typeof document === "string" && /\d/.test(document)) ? [at] : [];
+  const isMeasure = typeof document === "string" && /\d/.test(document) && !isName(document);
+  return typeof document === "number" || isMeasure ? [at] : [];
 }
 
 /** A document that began as an example, as it came: also what its variants say is the example's. */

@@ -1,6 +1,7 @@
 import { resolveAdjusters } from "./blocks/adjusters.ts";
 import { resolveAirSpring } from "./blocks/airSpring.ts";
 import { refuseUnknownStance, resolveAlignment } from "./blocks/alignment.ts";
+import { resolveBuild } from "./blocks/build.ts";
 import { resolveConfirmed } from "./blocks/confirmed.ts";
 import { resolveFloor, resolveMasses, resolveRoll } from "./blocks/floor.ts";
 import { resolveHardware } from "./blocks/hardware.ts";
@@ -49,6 +50,9 @@ export function resolveDocument(
   const truck = hasTruck ? resolveTruck(typed.truck, reading.inside("truck")) : null;
   const knuckle = reading.isSound("knuckle")
     ? resolveKnuckle(typed.knuckle, reading.inside("knuckle"))
+    : null;
+  const build = reading.isSound("build")
+    ? resolveBuild(typed.build, reading.inside("build"), reading.isSound("knuckle") ? knuckle : null)
     : null;
   const wheel = reading.isSound("wheel") ? resolveWheel(typed.wheel, reading.inside("wheel")) : null;
   const soundWheel = reading.isSound("wheel") ? wheel : null;
@@ -107,6 +111,7 @@ export function resolveDocument(
     units,
     truck,
     knuckle,
+    build,
     wheel,
     tire,
     hardware,

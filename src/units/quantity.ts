@@ -4,7 +4,7 @@ import { withDecimalPoints } from "./parseNumber.ts";
 import { nearestWord } from "./words.ts";
 
 /** What a number that is neither length nor angle measures. */
-export type Quantity = "weight" | "load" | "pressure" | "area" | "volume";
+export type Quantity = "weight" | "load" | "pressure" | "stress" | "area" | "volume";
 
 /** A unit: its short name, its size in the unit used inside, and every spelling. */
 interface QuantityUnit {
@@ -28,8 +28,8 @@ const SQUARE_INCH = 25.4 ** 2;
 export const MPA_PER_PSI = NEWTONS_PER_POUND / SQUARE_INCH;
 
 /**
- * Units of each quantity, by size in the unit used inside: weight kg (what a scale shows), load N, pressure MPa
- * (N/mm², so that load = pressure × area needs no factor), area mm², volume mm³. The first is the bare unit of a
+ * Units of each quantity, by size in the unit used inside: weight kg (what a scale shows), load N, pressure and
+ * stress MPa (N/mm², so that load = pressure × area needs no factor), area mm², volume mm³. The first is the bare unit of a
  * file in inches, the second that of a file in millimeters.
  */
 const UNITS: Readonly<Record<Quantity, readonly [QuantityUnit, QuantityUnit, ...QuantityUnit[]]>> = {
@@ -48,6 +48,11 @@ const UNITS: Readonly<Record<Quantity, readonly [QuantityUnit, QuantityUnit, ...
     { short: "kPa", size: 0.001, spellings: ["kpa"] },
     { short: "bar", size: 0.1, spellings: ["bar"] },
     { short: "MPa", size: 1, spellings: ["mpa"] },
+  ],
+  stress: [
+    { short: "psi", size: MPA_PER_PSI, spellings: ["psi"] },
+    { short: "MPa", size: 1, spellings: ["mpa"] },
+    { short: "ksi", size: 1000 * MPA_PER_PSI, spellings: ["ksi"] },
   ],
   area: [
     { short: "in2", size: SQUARE_INCH, spellings: ["in2", "in^2", "in²", "sqin"] },

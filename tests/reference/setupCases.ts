@@ -33,6 +33,7 @@ function setupOf(
       body,
     },
     knuckle: input.knuckle,
+    build: null,
     wheel: {
       rimDiameter: 381,
       rimWidth: 203.2,

@@ -88,6 +88,26 @@ const LABELS: Readonly<Record<string, string>> = {
   "tieRod.radius": "Tie rod radius",
   "tieRodEnd.radius": "Tie rod end radius",
   "knuckle.radius": "Knuckle body radius",
+  // Build
+  build: "Build: what the knuckle is made of",
+  "build.material": "Material of what names none",
+  "build.materials": "Materials of your own",
+  "build.pin": "Pin",
+  "pin.steps": "Steps of the pin",
+  "steps.from": "Step, inner end along the pin",
+  "steps.to": "Step, outer end along the pin",
+  "steps.diameter": "Step, diameter",
+  "steps.fillet": "Step, fillet at its inner end",
+  "bearings.inner": "Inner bearing, along the pin",
+  "bearings.outer": "Outer bearing, along the pin",
+  "joints.at": "Where the joint is",
+  "members.from": "Joint it starts at",
+  "members.to": "Joint it ends at",
+  "plates.at": "Start of the plate's own axes",
+  "plates.across": "Direction across the plate",
+  "plates.up": "Direction up the plate",
+  "welds.leg": "Leg of the fillet",
+  caliperAt: "Joint where the caliper holds",
   // Unusual, and so all the same
   confirmed: "Unusual, and so all the same",
   "confirmed.check": "Check that finds it unusual",
@@ -144,6 +164,7 @@ const ENTRY_LABELS: Readonly<Record<string, string>> = {
   triangles: "Triangle",
   center: "Point of the center",
   profile: "Profile point",
+  outline: "Corner",
 };
 
 /**

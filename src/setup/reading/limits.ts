@@ -10,10 +10,17 @@ export const MAX_DEPTH = 64;
 export const MAX_LENGTH = 100_000;
 
 /**
- * kg, N, MPa, mm², mm³: far past any truck (a hundred tons, a hundred times a tire's load, a cutting jet, a square meter
- * ten times over), so that no slip of the hand runs over in what is worked out from it.
+ * kg, N, MPa, mm², mm³: far past any truck (a hundred tons, a hundred times a tire's load, a cutting jet, thirty times the
+ * strongest steel, a square meter ten times over), so that no slip of the hand runs over in what is worked out from it.
  */
-export const MAX_QUANTITY = { weight: 1e5, load: 1e7, pressure: 1e3, area: 1e7, volume: 1e11 } as const;
+export const MAX_QUANTITY = {
+  weight: 1e5,
+  load: 1e7,
+  pressure: 1e3,
+  stress: 1e5,
+  area: 1e7,
+  volume: 1e11,
+} as const;
 
 /** mm. Points closer than this cannot fix a line: a tape reads no finer. */
 export const MIN_SEPARATION = 1;
@@ -41,6 +48,9 @@ export const MAX_STANCES = 100;
 
 /** Rows and columns of an air spring's chart; makers print a dozen. */
 export const MAX_CHART = 100;
+
+/** Members, joints, steps and plates of one knuckle: a large one has two dozen, and a frame's cost grows with the cube. */
+export const MAX_MEMBERS = 100;
 
 /** Mistakes in one list after which the rest of it is not looked at: it is one mistake many times. */
 export const MAX_MISTAKES = 1000;

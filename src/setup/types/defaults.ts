@@ -107,3 +107,6 @@ export const DEFAULT_AIR_EXPONENT = 1.38;
 
 /** MPa absolute: the standard atmosphere at sea level, 101.325 kPa (10th CGPM, 1954). */
 export const DEFAULT_ATMOSPHERE = 0.101325;
+
+/** Aircraft-quality 4130 tube as it comes is what most tubular suspension parts are welded of (common practice, no source). */
+export const DEFAULT_MATERIAL = "4130 normalized tube";

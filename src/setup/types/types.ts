@@ -4,6 +4,7 @@
  * Reading (`readSetup`) makes one of these from what a person wrote.
  */
 import type { AirSpringSetup, MassesSetup } from "./airTypes.ts";
+import type { BuildSetup } from "./buildTypes.ts";
 import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
 import type { KeyPath } from "./keyPath.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
@@ -270,6 +271,8 @@ export interface Setup {
     readonly body: readonly BodyPart[];
   };
   readonly knuckle: KnuckleSetup;
+  /** What the knuckle is made of; null = not told. */
+  readonly build: BuildSetup | null;
   readonly wheel: WheelSetup;
   readonly tire: TireSetup;
   /** null = moving parts are not measured. */
