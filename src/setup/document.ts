@@ -8,6 +8,7 @@ import { floorField, massesField, rollField } from "./blocks/floor.ts";
 import { hardwareField } from "./blocks/hardware.ts";
 import { knuckleField } from "./blocks/knuckle.ts";
 import { limitsField } from "./blocks/limits.ts";
+import { orderField } from "./blocks/order/order.ts";
 import { stancesField } from "./blocks/stances.ts";
 import { tireField } from "./blocks/tire.ts";
 import { travelField, truckField } from "./blocks/truck.ts";
@@ -54,6 +55,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
   stances: stancesField.optional(),
   roll: rollField.optional(),
   floor: floorField.optional(),
+  order: orderField.optional(),
   allowance: lengthField(
     "the gap the shop wants to keep; less counts as close; default 1/4 in",
     "notNegative",

@@ -14,6 +14,7 @@ const NO_NUMBERS: ReadonlySet<string> = new Set([
   ...["$schema", "format", "version", "name", "units", "variants", KEY, "confirmed", "kind", "type", "side"],
   ...["file", "unit", "on", "stance", "frame", "legs", "arm", "triangles"],
   ...["material", "source", "member", "end", "caliperAt"],
+  ...["number", "customer", "item", "finish", "notes", "quantity"],
 ]);
 
 /** The name of something, such as a joint a member starts at; a measure never starts with a letter. */

@@ -8,6 +8,7 @@ import { resolveHardware } from "./blocks/hardware.ts";
 import { refuseHardwareNames, refuseStrutNames } from "./blocks/hardwareNames.ts";
 import { resolveKnuckle } from "./blocks/knuckle.ts";
 import { resolveLimits } from "./blocks/limits.ts";
+import { resolveOrder } from "./blocks/order/order.ts";
 import { refuseUnmeasurable, resolveStances } from "./blocks/stances.ts";
 import { resolveTire } from "./blocks/tire.ts";
 import { resolveTravel, resolveTruck } from "./blocks/truck.ts";
@@ -94,6 +95,7 @@ export function resolveDocument(
   const things = { airSpring: airSpring !== null, lip: !!floor?.lip, frame: !!floor?.frame };
   if (reading.isSound("airSpring") && reading.isSound("floor"))
     refuseUnmeasurable(measuredStances, things, reading.inside("stances"));
+  const order = reading.isSound("order") ? resolveOrder(typed.order, reading.inside("order")) : null;
   const allowance = reading.isSound("allowance")
     ? reading.lengthOr(DEFAULT_ALLOWANCE, typed.allowance, "allowance")
     : DEFAULT_ALLOWANCE;
@@ -125,6 +127,7 @@ export function resolveDocument(
     measuredStances,
     roll,
     floor,
+    order,
     allowance,
     fromExample,
     confirmed,

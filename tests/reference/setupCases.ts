@@ -53,6 +53,7 @@ function setupOf(
     measuredStances: [],
     roll: null,
     floor: null,
+    order: null,
     confirmed: [],
     allowance: 6,
     fromExample: null,

@@ -121,6 +121,7 @@ function setups({ input, frontEnd }: GeneratedTruck): fc.Arbitrary<Setup> {
         travel: { droop: made.droop, bump: made.bump },
         stances: [],
         floor: null,
+        order: null,
         roll: made.rolls ? whole.roll : null,
         limits: {
           upperBallJoint: made.upperBallJoint,

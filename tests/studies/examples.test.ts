@@ -67,6 +67,13 @@ describe("the example trucks", () => {
     expect(after).toBeLessThan(0.4 * before!);
   });
 
+  it("the ordered knuckle: narrowed and dropped, it clears but for the lip at the bottom of its travel", () => {
+    expect(worstOf("ordered-knuckle")).toBe("close: fender lip");
+    const { order, knuckle } = example("ordered-knuckle").setup;
+    expect(order).toMatchObject({ drop: 63.5, hubFace: 139.7, side: "pair", quantity: 1 });
+    expect(knuckle.pinHeight).toBe(order!.base.pinHeight! + 63.5);
+  });
+
   it("the flatbed: the tie rod end in the barrel, and a crossmember under the scrub line", () => {
     expect(worstOf("flatbed-long-arms")).toBe("close: tie rod end");
     expect(worstOf("flatbed-long-arms", "steering arm as first built")).toBe("rubs: tie rod end");

@@ -134,21 +134,39 @@ export function numbersField(description: string, what: string) {
     .register(fieldKinds, { kind: "numbers" });
 }
 
-/** A name or other text: not blank, on one line, at most 200 characters. */
-export function textField(description: string) {
+/** A name or other text: not blank, on one line, at most so many characters. */
+export function textField(description: string, most: number = MAX_NAME) {
   return z
-    .string({
-      error: ({ input }) => (input === undefined ? required(description) : "must be text in double quotes"),
-    })
+    .string({ error: textMend(description) })
     .superRefine((text, context) => {
       if (text.trim() === "") context.addIssue({ code: "custom", message: "must not be empty" });
-      if (text.length > MAX_NAME)
-        context.addIssue({ code: "custom", message: `must be at most ${MAX_NAME} characters` });
+      if (text.length > most)
+        context.addIssue({ code: "custom", message: `must be at most ${most} characters` });
       if (/\p{Cc}/u.test(text))
         context.addIssue({ code: "custom", message: "must be one line of plain text" });
     })
-    .meta({ description, minLength: 1, maxLength: MAX_NAME })
+    .meta({ description, minLength: 1, maxLength: most })
     .register(fieldKinds, { kind: "text" });
+}
+
+/** Text in a notation of its own, such as a bolt pattern. @param parse says what is wrong with a text */
+export function notationField(
+  description: string,
+  parse: (text: string) => { readonly ok: true } | { readonly ok: false; readonly mend: string },
+) {
+  return z
+    .string({ error: textMend(description) })
+    .superRefine((text, context) => {
+      const read = parse(text);
+      if (!read.ok) context.addIssue({ code: "custom", message: read.mend });
+    })
+    .meta({ description, minLength: 1 })
+    .register(fieldKinds, { kind: "text" });
+}
+
+function textMend(description: string) {
+  return ({ input }: { readonly input?: unknown }) =>
+    input === undefined ? required(description) : "must be text in double quotes";
 }
 
 /** One of a few fixed words. */

@@ -73,6 +73,12 @@ export const SAME_POINT = 1e-6;
 /** Characters in a name. Longer ones cannot be shown. */
 export const MAX_NAME = 200;
 
+/** Characters in a note. A sheet has room for a paragraph. */
+export const MAX_NOTE = 1000;
+
+/** Knuckles on one order; more is a slip of the hand. */
+export const MAX_QUANTITY_ORDERED = 1000;
+
 /** Issues reported at once; more than this is one mistake many times. */
 export const MAX_ISSUES = 50;
 

@@ -2,6 +2,7 @@ import { radFromDeg } from "../../units/angle.ts";
 import { mmFromInches } from "../../units/lengthUnits.ts";
 import type { RearMotion } from "./floorTypes.ts";
 import type { ShockMount } from "./limitsTypes.ts";
+import type { OrderedSide } from "./orderTypes.ts";
 import type { CaliperFrame, PartSide, Point } from "./types.ts";
 
 /** Every value a setup may leave out, in one place, with the reason it is a fair guess. mm and radians. */
@@ -110,3 +111,9 @@ export const DEFAULT_ATMOSPHERE = 0.101325;
 
 /** Aircraft-quality 4130 tube as it comes is what most tubular suspension parts are welded of (common practice, no source). */
 export const DEFAULT_MATERIAL = "4130 normalized tube";
+
+/** Knuckles are changed on both sides at once: one side alone is a repair. */
+export const DEFAULT_ORDERED_SIDE: OrderedSide = "pair";
+
+/** A shop makes them for one truck at a time. */
+export const DEFAULT_ORDERED_QUANTITY = 1;

@@ -8,6 +8,7 @@ import type { BuildSetup } from "./buildTypes.ts";
 import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
 import type { KeyPath } from "./keyPath.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
+import type { OrderSetup } from "./orderTypes.ts";
 import type { UnusualCheck } from "./unusualChecks.ts";
 
 /** A point in vehicle axes, mm. */
@@ -305,6 +306,8 @@ export interface Setup {
   readonly roll: RollSetup | null;
   /** null = the floor lies level under the contact patches, and nothing is measured to it. */
   readonly floor: FloorSetup | null;
+  /** null = no order is filled in. */
+  readonly order: OrderSetup | null;
   /** The gap a shop wants to keep; less is "close". */
   readonly allowance: number;
   /** null = every number is the truck's own. */

@@ -38,4 +38,10 @@ export const EXAMPLE_TRUCKS: readonly ExampleTruck[] = [
     about: "a tie rod end in the barrel, a crossmember under the scrub line",
     text: () => import("../../../../shared/flatbed-long-arms.json?raw"),
   },
+  {
+    file: "ordered-knuckle.json",
+    name: "Short bed, knuckle on order",
+    about: "narrowed 3/4 in and dropped 2 1/2 in, with its order sheet",
+    text: () => import("../../../../shared/ordered-knuckle.json?raw"),
+  },
 ];
