@@ -1,6 +1,8 @@
 import type { BoltPattern } from "../../units/boltPattern.ts";
 import type { ThreadCallout } from "../../units/threadCallout.ts";
-import type { Point } from "./types.ts";
+
+/** A point; written out here because `types.ts` reads this file. */
+type Point = readonly [x: number, y: number, z: number];
 
 /** Which sides are made: one, or the left and its mirror image. */
 export type OrderedSide = "left" | "right" | "pair";
