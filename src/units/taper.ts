@@ -16,7 +16,7 @@ const PER_FOOT = /^ ?(?:in\.?|inch|inches|") ?(?:\/|per) ?(?:ft\.?|foot|')$|^ ?(
 const RATIO = /^1 ?(?::|in|on) ?(?=[\d.])/i;
 
 /** Included angle of a cone whose diameter grows by `inchesPerFoot`: 2 atan(T/24), since T/2 is the growth of the radius on 12 in. */
-export function includedFromPerFoot(inchesPerFoot: number): number {
+function includedFromPerFoot(inchesPerFoot: number): number {
   return 2 * Math.atan(inchesPerFoot / 24);
 }
 
