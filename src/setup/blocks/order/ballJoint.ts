@@ -38,10 +38,7 @@ export function jointField(which: string) {
 type JointAsTyped = z.infer<ReturnType<typeof jointField>>;
 
 /** mm and radians. */
-function resolveJoint(
-  typed: Omit<JointAsTyped, "item" | "seat">,
-  reading: BlockReading,
-): OrderedJoint {
+function resolveJoint(typed: Omit<JointAsTyped, "item" | "seat">, reading: BlockReading): OrderedJoint {
   return {
     taper: taperOf(typed.taper),
     studLength: reading.lengthOr(null, typed.studLength, "studLength"),
