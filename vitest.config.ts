@@ -70,8 +70,7 @@ export default defineConfig({
           environment: "node",
           include: ["tests/browser/**/*.test.{ts,tsx}"],
           globalSetup: ["tests/browser/harness/globalSetup.ts"],
-          // A software renderer draws the stage, and one page at a time is all that two cores can draw.
-          fileParallelism: false,
+          maxWorkers: 2,
           testTimeout: 120_000,
           hookTimeout: 120_000,
           sequence: { groupOrder: 1 },
