@@ -31,9 +31,18 @@ const node = {
   maxWorkers: "100%",
 } as const;
 
+/** Two pages at a time: more than two cores can draw only wait for each other. */
+const browser = {
+  environment: "node",
+  globalSetup: ["tests/browser/harness/globalSetup.ts"],
+  maxWorkers: 2,
+  testTimeout: 120_000,
+  hookTimeout: 120_000,
+} as const;
+
 /**
- * `core` runs in Node alone; `browser` drives the built workbench in a real browser; `long` looks at the whole samples of
- * some files of `core`. `npm test` runs the first two, `npm run test:long` the last.
+ * `core` runs in Node alone; `browser` drives the built workbench in a real browser; `long` and `browserLong` look at the
+ * whole samples of some files of both. `npm test` runs the first two, `npm run test:long` the others.
  */
 export default defineConfig({
   test: {
@@ -66,13 +75,19 @@ export default defineConfig({
       },
       {
         test: {
+          ...browser,
           name: "browser",
-          environment: "node",
           include: ["tests/browser/**/*.test.{ts,tsx}"],
-          globalSetup: ["tests/browser/harness/globalSetup.ts"],
-          maxWorkers: 2,
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          provide: { isLong: false },
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        test: {
+          ...browser,
+          name: "browserLong",
+          include: ["tests/browser/everyView.test.ts"],
+          provide: { isLong: true },
           sequence: { groupOrder: 1 },
         },
       },

@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { readSetup } from "../../src/setup/readSetup.ts";
@@ -15,6 +14,7 @@ import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import { formatAngle, radFromDeg } from "../../src/units/angle.ts";
 import { formatLength } from "../../src/units/formatLength.ts";
 import { MPA_PER_PSI } from "../../src/units/quantity.ts";
+import { FOLDS, fold, unfold } from "./harness/folds.ts";
 import { picture } from "./harness/picture.ts";
 import { plain, read } from "./harness/reading.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
@@ -22,16 +22,6 @@ import { openWorkbench, shot } from "./harness/workbench.ts";
 const NAME = "half-ton-limits.json";
 const EXAMPLE = readFileSync(join(import.meta.dirname, "..", "..", "shared", NAME), "utf8");
 const DESK = { width: 1440, height: 900 };
-const PHONE = { width: 390, height: 844 };
-const FOLDS = [
-  "Limits, what binds first",
-  "Stance and floor",
-  "Air springs",
-  "Steering and geometry",
-] as const;
-
-type Fold = (typeof FOLDS)[number];
-
 /** What the library says of the same file. */
 function exampleModel(text = EXAMPLE): Model {
   const reading = readSetup(text, NAME);
@@ -39,16 +29,6 @@ function exampleModel(text = EXAMPLE): Model {
   const made = modelOf(reading.value.setup, NAME);
   if (!made.ok) throw new Error("the example goes together");
   return made.value;
-}
-
-const fold = (page: Page, title: Fold) =>
-  page.locator("details.fold").filter({ has: page.getByRole("heading", { name: title, exact: true }) });
-
-async function unfold(page: Page, title: Fold) {
-  const details = fold(page, title);
-  if ((await details.getAttribute("open")) === null) await details.locator("summary").click();
-  await details.locator(".fold-inside").waitFor();
-  return details;
 }
 
 async function withExample(options: Parameters<typeof openWorkbench>[0], text = EXAMPLE) {
@@ -66,7 +46,7 @@ const steeringSlider = (page: Page) => page.getByRole("slider", { name: "Steerin
 
 describe("limits, air, floor and geometry beside the picture", () => {
   it("ranks the limits by their least over the range, the library's first, and goes where one is least", async () => {
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample({ isBare: true, viewport: DESK, colorScheme: "light" });
     const limits = await unfold(page, FOLDS[0]);
     const over = limitsOverRange(exampleModel());
     const [least] = [...over].sort((a, b) => a.margin / a.range - b.margin / b.range);
@@ -112,7 +92,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("tells the spring's pressure at each stance, and puts the truck where a pressure holds it", async () => {
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "dark" });
+    const { page, problems } = await withExample({ isBare: true, viewport: DESK, colorScheme: "dark" });
     const air = await unfold(page, FOLDS[2]);
     const model = exampleModel();
     for (const { name, travel } of model.setup.stances) {
@@ -142,7 +122,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("a height typed off the floor puts the truck there; one out of range is refused with what it can be", async () => {
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample({ isBare: true, viewport: DESK, colorScheme: "light" });
     const floor = await unfold(page, FOLDS[1]);
     const lip = floor.getByLabel("Floor to fender lip");
     await lip.fill("28 1/2");
@@ -181,7 +161,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("tells turning circle, bump steer and the flattest tie rod", async () => {
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample({ isBare: true, viewport: DESK, colorScheme: "light" });
     const geometry = await unfold(page, FOLDS[3]);
     await geometry.getByText("Turning circle, curb to curb").waitFor();
     const model = exampleModel();
@@ -210,32 +190,11 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("remembers which folds are open", async () => {
-    const { page } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const { page } = await withExample({ isBare: true, viewport: DESK, colorScheme: "light" });
     await unfold(page, FOLDS[2]);
     await page.reload();
     await fold(page, FOLDS[2]).waitFor();
     expect(await fold(page, FOLDS[2]).getAttribute("open")).not.toBeNull();
     expect(await fold(page, FOLDS[3]).getAttribute("open")).toBeNull();
   });
-});
-
-describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
-  it.each([
-    ["a desk", DESK],
-    ["a phone", PHONE],
-  ])(
-    "every fold open on %s: no finding of axe in them, nothing scrolls sideways",
-    async (place, viewport) => {
-      const { page, problems } = await withExample({ viewport, colorScheme });
-      for (const title of FOLDS) await unfold(page, title);
-      await fold(page, FOLDS[3]).getByText("Wall to wall").waitFor();
-      await fold(page, FOLDS[0]).locator(".limit-row:enabled").first().waitFor();
-      const found = await new AxeBuilder({ page }).include(".folds").analyze();
-      expect(found.violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
-      await fold(page, FOLDS[2]).scrollIntoViewIfNeeded();
-      await shot(page, `front-end-folds-${place.replace("a ", "")}-${colorScheme}`);
-      expect(problems()).toEqual([]);
-    },
-  );
 });

@@ -1,39 +1,12 @@
-import { AxeBuilder } from "@axe-core/playwright";
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { read, stageDrawn, verdict } from "./harness/reading.ts";
-import { goTo, type StationName, stationLink } from "./harness/stations.ts";
+import { goTo, isAt, room, STATIONS, stationLink } from "./harness/stations.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
-const STATIONS: readonly StationName[] = ["Measure", "Clear", "Choose", "Build", "Show"];
 const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844 };
-const HEIGHTS = { 390: 844, 768: 1024, 1024: 768, 1440: 900, 1920: 1080 } as const;
 const SOON = { timeout: 30_000 };
-
-/** What only that station has. */
-const room = (page: Page, station: StationName): Locator =>
-  ({
-    Measure: page.getByRole("region", { name: "Setup", exact: true }),
-    Clear: page.getByRole("region", { name: "Height and steering: drag the dot" }),
-    Choose: page.getByRole("region", { name: /^Variants side by side/ }),
-    Build: page.getByRole("region", { name: /^The knuckle as it stands/ }),
-    Show: page.getByRole("region", { name: /^Side by side/ }),
-  })[station];
-
-const hash = (page: Page) => new URL(page.url()).hash;
-
-/** One station is shown, with its address, its mark and its own room, and no other. */
-async function isAt(page: Page, station: StationName): Promise<void> {
-  await room(page, station).waitFor();
-  expect(hash(page)).toBe(`#${station.toLowerCase()}`);
-  for (const one of STATIONS) {
-    expect(await stationLink(page, one).getAttribute("aria-current"), one).toBe(
-      one === station ? "page" : null,
-    );
-    if (one !== station) expect(await room(page, one).count(), one).toBe(0);
-  }
-}
 
 /** The truck and its answer, as they stand over every station. */
 async function truckAndAnswer(page: Page): Promise<readonly string[]> {
@@ -260,52 +233,3 @@ describe("clear, at 1440 by 900", () => {
     expect(problems()).toEqual([]);
   });
 });
-
-// With the picture in one scheme: it is drawn by a software renderer, and looks the same to everything asked here.
-describe.each([390, 768, 1024, 1440, 1920] as const)("all stations, %i wide", (width) => {
-  it.each(["light", "dark"] as const)(
-    "fit, and a checker has nothing to say: %s",
-    async (colorScheme) => {
-      const isTouch = width < 900;
-      const { page, problems } = await openWorkbench({
-        ...{ viewport: { width, height: HEIGHTS[width] }, colorScheme },
-        ...{ isBare: colorScheme === "dark", hasTouch: isTouch, isMobile: isTouch },
-      });
-      await verdict(page);
-      for (const station of STATIONS) {
-        await goTo(page, station);
-        await isAt(page, station);
-        if (station === "Show") await counterKnown(page);
-        const frame = page.locator(".stage-frame");
-        if (colorScheme === "light" && (await frame.isVisible())) {
-          await stageDrawn(page);
-          // The same picture for all: it takes the size that it has here.
-          const off = async () => {
-            const [inner, outer] = [await page.locator("canvas").boundingBox(), await frame.boundingBox()];
-            return Math.abs(inner!.width - outer!.width) + Math.abs(inner!.height - outer!.height);
-          };
-          await expect.poll(off, SOON).toBeLessThan(4);
-        }
-        await shot(page, `station-${station.toLowerCase()}-${width}-${colorScheme}`);
-        expect(
-          await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
-          station,
-        ).toBeLessThanOrEqual(0);
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${station}, ${id}: ${nodes.map(({ html }) => html).join(" ")}`),
-        ).toEqual([]);
-      }
-      expect(problems()).toEqual([]);
-    },
-    240_000,
-  );
-});
-
-/** All that the counter tells is known. */
-async function counterKnown(page: Page): Promise<void> {
-  await page.waitForFunction(() => {
-    const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
-    return !text.includes("…");
-  });
-}
