@@ -26,7 +26,7 @@ export const room = (page: Page, station: StationName): Locator =>
   })[station];
 
 /** The page's address below its path: `#clear`. */
-export const hash = (page: Page) => new URL(page.url()).hash;
+const hash = (page: Page) => new URL(page.url()).hash;
 
 /** One station is shown, with its address, its mark and its own room, and no other. */
 export async function isAt(page: Page, station: StationName): Promise<void> {
