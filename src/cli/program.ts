@@ -3,6 +3,7 @@ import { type ExitCode, NO_ANSWER } from "./asked/inputError.ts";
 import type { Terminal } from "./asked/terminal.ts";
 import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";
+import { addAsBuilt } from "./verbs/asBuilt.ts";
 import { addCheck } from "./verbs/check.ts";
 import { addEnvelope } from "./verbs/envelope.ts";
 import { addFloor } from "./verbs/floor.ts";
@@ -25,6 +26,7 @@ Examples:
   wellsweep geometry truck.json                           roll center, bump steer, Ackermann, turning circle
   wellsweep limits truck.json                             joints, stops, shocks, air springs: what binds first
   wellsweep floor truck.json                              stances in shop measures, ground clearance, body roll
+  wellsweep asbuilt truck.json                            what was read off the jig, and what it does on the truck
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
@@ -60,6 +62,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addLimits,
     addAir,
     addFloor,
+    addAsBuilt,
   ])
     add(program, terminal, end);
   return program;

@@ -37,6 +37,17 @@ export type { RollCase } from "../studies/floor/rollCase.ts";
 export { type RollCoverage, type RollStance, rollCoverage } from "../studies/floor/rollCoverage.ts";
 export { type RollTravels, wheelTravelsInRoll } from "../studies/floor/wheelTravelsInRoll.ts";
 export { type GeometryReport, geometryReport } from "../studies/geometry/geometryReport.ts";
+export {
+  type AsBuiltReport,
+  type AsBuiltSide,
+  type AsBuiltSides,
+  asBuiltReport,
+  asBuiltSides,
+} from "../studies/jig/asBuiltReport.ts";
+export { type AsBuiltTruck, type AsBuiltTruckResult, asBuiltTruck } from "../studies/jig/asBuiltTruck.ts";
+export { type FittedKnuckle, fitKnuckle } from "../studies/jig/fitKnuckle.ts";
+export { type BuiltKnuckle, jigReadingsOf } from "../studies/jig/jigReadings.ts";
+export { type JigRow, type JigSheet, jigSheetOf } from "../studies/jig/jigSheet.ts";
 export { type JointCone, jointConesAt } from "../studies/limits/jointCones.ts";
 export type { LimitBorder } from "../studies/limits/limitBorders.ts";
 export { LimitStatus } from "../studies/limits/limitStatus.ts";

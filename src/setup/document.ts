@@ -2,10 +2,12 @@ import * as z from "zod";
 import { adjustersField } from "./blocks/adjusters.ts";
 import { airSpringField } from "./blocks/airSpring.ts";
 import { alignmentField } from "./blocks/alignment.ts";
+import { asBuiltField } from "./blocks/asBuilt.ts";
 import { buildField } from "./blocks/build.ts";
 import { confirmedField, fromExampleField } from "./blocks/confirmed.ts";
 import { floorField, massesField, rollField } from "./blocks/floor.ts";
 import { hardwareField } from "./blocks/hardware.ts";
+import { jigField } from "./blocks/jig.ts";
 import { knuckleField } from "./blocks/knuckle.ts";
 import { limitsField } from "./blocks/limits.ts";
 import { orderField } from "./blocks/order/order.ts";
@@ -60,6 +62,8 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
     "the gap the shop wants to keep; less counts as close; default 1/4 in",
     "notNegative",
   ).optional(),
+  jig: jigField.optional(),
+  asBuilt: asBuiltField.optional(),
   fromExample: fromExampleField.optional(),
   confirmed: confirmedField.optional(),
   variants: variantsField.optional(),

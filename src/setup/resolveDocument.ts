@@ -1,11 +1,13 @@
 import { resolveAdjusters } from "./blocks/adjusters.ts";
 import { resolveAirSpring } from "./blocks/airSpring.ts";
 import { refuseUnknownStance, resolveAlignment } from "./blocks/alignment.ts";
+import { resolveAsBuilt } from "./blocks/asBuilt.ts";
 import { resolveBuild } from "./blocks/build.ts";
 import { resolveConfirmed } from "./blocks/confirmed.ts";
 import { resolveFloor, resolveMasses, resolveRoll } from "./blocks/floor.ts";
 import { resolveHardware } from "./blocks/hardware.ts";
 import { refuseHardwareNames, refuseStrutNames } from "./blocks/hardwareNames.ts";
+import { resolveJig } from "./blocks/jig.ts";
 import { resolveKnuckle } from "./blocks/knuckle.ts";
 import { resolveLimits } from "./blocks/limits.ts";
 import { resolveOrder } from "./blocks/order/order.ts";
@@ -99,10 +101,14 @@ export function resolveDocument(
   const allowance = reading.isSound("allowance")
     ? reading.lengthOr(DEFAULT_ALLOWANCE, typed.allowance, "allowance")
     : DEFAULT_ALLOWANCE;
+  const jig = reading.isSound("jig") ? resolveJig(typed.jig, reading.inside("jig")) : null;
+  const asBuilt = reading.isSound("asBuilt")
+    ? resolveAsBuilt(typed.asBuilt, jig, reading.inside("asBuilt"))
+    : null;
   const confirmed = Array.isArray(typed.confirmed)
     ? resolveConfirmed(typed.confirmed, reading.inside("confirmed"))
     : [];
-  if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel) return null;
+  if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel || !jig) return null;
   const name = typed.name ?? DEFAULT_NAME;
   const fields = exampleFields(typed);
   const fromExample =
@@ -129,6 +135,8 @@ export function resolveDocument(
     floor,
     order,
     allowance,
+    jig,
+    asBuilt,
     fromExample,
     confirmed,
   };

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { addScaled, type Vec3 } from "../../src/geometry/vec.ts";
+import { DEFAULT_JIG, DEFAULT_JIG_TOLERANCES } from "../../src/setup/types/defaults.ts";
 import type { BodyPart, PartSide, Setup } from "../../src/setup/types/types.ts";
 import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import type { SteeringInput } from "../../src/suspension/inputs.ts";
@@ -56,6 +57,8 @@ function setupOf(
     order: null,
     confirmed: [],
     allowance: 6,
+    jig: { ...DEFAULT_JIG, tolerances: DEFAULT_JIG_TOLERANCES },
+    asBuilt: null,
     fromExample: null,
   };
 }

@@ -37,7 +37,8 @@ function hubFaceJson({ narrowestHubFace }: CheckReport, units: LengthUnit) {
   return { narrowestHubFace: limited ? unitsFromMm(narrowestHubFace, units) : null };
 }
 
-function entryJson(entry: CheckEntry, units: LengthUnit) {
+/** One entry of a check. */
+export function entryJson(entry: CheckEntry, units: LengthUnit) {
   return {
     part: entry.part,
     side: entry.side,

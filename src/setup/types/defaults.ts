@@ -1,5 +1,6 @@
 import { radFromDeg } from "../../units/angle.ts";
 import { mmFromInches } from "../../units/lengthUnits.ts";
+import type { JigTolerances, ReadingAccuracy } from "./asBuiltTypes.ts";
 import type { RearMotion } from "./floorTypes.ts";
 import type { ShockMount } from "./limitsTypes.ts";
 import type { OrderedSide } from "./orderTypes.ts";
@@ -117,3 +118,43 @@ export const DEFAULT_ORDERED_SIDE: OrderedSide = "pair";
 
 /** A shop makes them for one truck at a time. */
 export const DEFAULT_ORDERED_QUANTITY = 1;
+
+/** The jig where a setup says nothing of it. */
+export const DEFAULT_JIG = {
+  /** Two-foot straightedges, marked a little inside their ends (common practice, no source). */
+  halfLength: mmFromInches(10),
+  /** The one height a knuckle has of its own is from its lower ball joint's center. */
+  jointHeight: 0,
+  /** As far out as most pins are round before their thread (common practice, no source). */
+  pinEnd: mmFromInches(3),
+  /** A knuckle is mostly built square: toe is set with the tie rods (common practice, no source). */
+  toe: 0,
+} as const;
+
+/**
+ * A sixteenth is what welders hold on a part of this size without machining it; it moves camber by about what one shim
+ * does, and a quarter of a degree of pin angle is camber a shim stack takes out (common practice, no source). A shop
+ * that machines its faces holds less: set its own.
+ */
+export const DEFAULT_JIG_TOLERANCES: JigTolerances = {
+  tape: mmFromInches(1 / 16),
+  /** Over marks 20 in apart a sixteenth is 0.18 degrees of toe, which the tie rod takes out. */
+  difference: mmFromInches(1 / 16),
+  faceAngle: radFromDeg(0.25),
+  height: mmFromInches(1 / 16),
+  lead: mmFromInches(1 / 16),
+  span: mmFromInches(1 / 16),
+  steeringArm: mmFromInches(1 / 16),
+};
+
+/**
+ * One standard deviation: a tape read to the nearest 1/32 in is within 1/64 either way, 0.009 in for a reading that may
+ * lie anywhere in between (half width over root 3, JCGM 100:2008, 4.3.7), and the other end of the tape, the edge and the
+ * scribed mark are as much again: about 1/64 in all told. Digital angle finders are sold as good to 0.1 or 0.2 degrees
+ * (common practice, no source).
+ */
+export const DEFAULT_READING_ACCURACY: ReadingAccuracy = {
+  tape: mmFromInches(1 / 64),
+  angle: radFromDeg(0.1),
+  height: mmFromInches(1 / 64),
+};

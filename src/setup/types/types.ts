@@ -4,6 +4,7 @@
  * Reading (`readSetup`) makes one of these from what a person wrote.
  */
 import type { AirSpringSetup, MassesSetup } from "./airTypes.ts";
+import type { AsBuiltSetup, JigSetup } from "./asBuiltTypes.ts";
 import type { BuildSetup } from "./buildTypes.ts";
 import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
 import type { KeyPath } from "./keyPath.ts";
@@ -310,6 +311,10 @@ export interface Setup {
   readonly order: OrderSetup | null;
   /** The gap a shop wants to keep; less is "close". */
   readonly allowance: number;
+  /** How the jig is laid out; defaults where the file says nothing. */
+  readonly jig: JigSetup;
+  /** null = nothing was read off the jig. */
+  readonly asBuilt: AsBuiltSetup | null;
   /** null = every number is the truck's own. */
   readonly fromExample: FromExample | null;
   /** What is unusual and so all the same. */

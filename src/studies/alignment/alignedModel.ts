@@ -1,4 +1,5 @@
 import type { AdjustersSetup, AlignedStanding, Setup } from "../../setup/types/types.ts";
+import { joinedModel } from "../model/joinedModel.ts";
 import { type Model, type ModelResult, modelOf } from "../model/model.ts";
 import type { BothSides } from "./bothSides.ts";
 import type { SideSettings } from "./setSide.ts";
@@ -31,18 +32,7 @@ export function alignedModel(model: Model, alignment: BothSides<SideSettings>, f
   if (!leftModel.ok || alike) return leftModel;
   const rightModel = modelOf(alignedSetup(model.setup, right, standing), file, model);
   if (!rightModel.ok) return rightModel;
-  const [ofLeft, ofRight] = [leftModel.value, rightModel.value];
-  const { pairs, frontEnd } = ofLeft;
-  return {
-    ok: true,
-    value: {
-      ...ofLeft,
-      frontEnd: { ...frontEnd, right: ofRight.frontEnd.right },
-      // Both lists have the same pairs in the same order.
-      pairs: pairs.map((pair, i) => (pair.side === "left" ? pair : ofRight.pairs[i]!)),
-      mirrored: false,
-    },
-  };
+  return { ok: true, value: joinedModel(leftModel.value, rightModel.value) };
 }
 
 /** rad. Toe at travel 0 closer than this is the same toe. */

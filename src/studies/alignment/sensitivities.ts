@@ -1,9 +1,8 @@
 import type { Alignment } from "../../suspension/alignment.ts";
-import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
-import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
-import { PoseStatus } from "../../suspension/poseStatus.ts";
+import type { FrontEnd } from "../../suspension/frontEnd.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import { type Adjuster, adjustedInput, adjustersOf } from "./adjusters.ts";
+import { onTieRod } from "./onTieRod.ts";
 import type { SideJob } from "./sideJob.ts";
 import { straightAhead, withToe } from "./straightAhead.ts";
 
@@ -48,16 +47,4 @@ function slope(more: Alignment | null, less: Alignment | null, per: number) {
   if (more === null || less === null) return null;
   const of = (key: "camber" | "caster" | "toe") => ((more[key] - less[key]) / (2 * DIFFERENCE)) * per;
   return { camber: of("camber"), caster: of("caster"), toe: of("toe") };
-}
-
-/** The wheel as it stands on a tie rod of another length. */
-function onTieRod(frontEnd: FrontEnd, side: Side, travel: number, tieRod: number): Alignment | null {
-  const model = frontEnd[side];
-  const row = model.row.slice();
-  row[SIDE.tieRodLength] = tieRod;
-  const pose = new Float64Array(POSE_ROW);
-  if (poseRowTo(pose, 0, row, 1, 0, ...model.innerAtRest) !== PoseStatus.Ok) return null;
-  const centerHeightAtRest = pose[POSE.wheelCenter + 2]!;
-  // The arm's reach was found with the other tie rod; so small a change matters only at its very border.
-  return straightAhead({ ...model, row, centerHeightAtRest }, side, travel);
 }

@@ -85,7 +85,7 @@ export function geometryReport(model: Model, rows: number): GeometryReport {
 }
 
 /** The setup's travel, as far as both wheels follow it straight ahead. */
-function followedRange({ setup, frontEnd: { left, right } }: Model): TravelRange {
+export function followedRange({ setup, frontEnd: { left, right } }: Model): TravelRange {
   const { droop, bump } = setup.travel;
   return {
     droop: Math.max(droop, left.reach.droop.travel, right.reach.droop.travel),

@@ -33,7 +33,8 @@ function sideWords(side: SideAlignment, model: Model, format: LengthFormat): str
   return `the targets CANNOT be reached ${model.setup.adjusters === null ? "without adjusters" : "in range"}; nearest is ${set}, which ${reads}${leftWords(side)}.`;
 }
 
-function settingWords(
+/** What one adjuster is set to. */
+export function settingWords(
   { name, setting, asBolted }: AdjusterSetting,
   { setup }: Model,
   format: LengthFormat,

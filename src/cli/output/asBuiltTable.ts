@@ -1,0 +1,162 @@
+import type { Doubt } from "../../studies/doubts/doubt.ts";
+import type { AsBuiltReport, AsBuiltSide } from "../../studies/jig/asBuiltReport.ts";
+import type { AsBuiltTruck } from "../../studies/jig/asBuiltTruck.ts";
+import { type JigSheet, jigSheetOf } from "../../studies/jig/jigSheet.ts";
+import type { Model } from "../../studies/model/model.ts";
+import {
+  gapSentences,
+  mendSentences,
+  trackSentence,
+  truckChangeText,
+  truckRows,
+  truckText,
+} from "../../studies/wording/asBuiltTruckWords.ts";
+import {
+  builtRows,
+  JIG_CAUTIONS,
+  passWord,
+  sideSentences,
+  unreadSentence,
+  withinText,
+} from "../../studies/wording/asBuiltWords.ts";
+import {
+  jigFormat,
+  jigOffText,
+  jigSetupSentences,
+  jigText,
+  readingWords,
+} from "../../studies/wording/jigWords.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { cutShortLine } from "./cutShortLine.ts";
+import { type Column, heading, textTable } from "./textTable.ts";
+
+const SIDES = ["left", "right"] as const;
+
+/** The jig sheet as a person reads it, with a column to write into. */
+export function jigTable(sheet: JigSheet, { setup }: Model): string {
+  const format = jigFormat(setup);
+  const rows = sheet.rows.map(({ key, measure, mustRead, tolerance }) => {
+    const { name, how } = readingWords(key, sheet, format);
+    return [
+      name,
+      jigText(mustRead, measure, format),
+      `±${jigText(tolerance, measure, format)}`,
+      "________",
+      "________",
+      how,
+    ];
+  });
+  const table = textTable(columns("Reading", ["Must read", "Tolerance", "Left", "Right"], "How"), rows);
+  const words = jigSetupSentences(sheet, format)
+    .map((sentence) => `${sentence}\n`)
+    .join("");
+  return [`${heading(setup)}: jig sheet\n${words}`, table, JIG_CAUTIONS].join("\n");
+}
+
+/**
+ * An as-built check as a person reads it: each knuckle, then what both do on the truck.
+ * @param model as ordered; @param built the same truck on the knuckles as built
+ */
+export function asBuiltTable(
+  report: AsBuiltReport,
+  model: Model,
+  built: Model,
+  doubts: readonly Doubt[],
+): string {
+  const { setup } = model;
+  const sheet = jigSheetOf(setup);
+  const format = jigFormat(setup);
+  const { sides, onTheTruck } = report;
+  const read = SIDES.flatMap((side) => sides[side] ?? []);
+  const blocks = [
+    `${heading(setup)}: as built\n${read.flatMap((side) => sideSentences(side, sheet, format)).join("\n")}\n${line(unreadSentence(sides))}${cutShortLine("check", report)}`,
+    ...read.map((side) => sideTables(side, sheet, format)),
+    ...(onTheTruck.ok ? [truckTables(onTheTruck, read, sheet, { model, built, doubts }, format)] : []),
+    JIG_CAUTIONS,
+  ];
+  return blocks.join("\n");
+}
+
+const line = (sentence: string) => (sentence === "" ? "" : `${sentence}\n`);
+
+function sideTables({ side, passes, fit }: AsBuiltSide, sheet: JigSheet, format: LengthFormat): string {
+  const title = side === "left" ? "Left" : "Right";
+  const sigmas = new Map(fit.residuals.map((one) => [one.key as string, one]));
+  const readings = passes.map(({ key, measure, mustRead, tolerance, is, off, passes: passed }) => {
+    const residual = sigmas.get(key);
+    const inSigmas = residual?.inSigmas ?? null;
+    return [
+      readingWords(key, sheet, format).name,
+      jigText(mustRead, measure, format),
+      `±${jigText(tolerance, measure, format)}`,
+      jigText(is, measure, format),
+      jigOffText(off, measure, format),
+      passWord(passed),
+      key === "difference"
+        ? ""
+        : inSigmas === null
+          ? "unchecked"
+          : (Math.round(inSigmas * 10) / 10 + 0).toFixed(1),
+      residual?.isSuspect ? "read again" : "",
+    ];
+  });
+  const built = builtRows(fit, sheet.knuckle).map((row) => [
+    row.name,
+    jigText(row.ordered, row.measure, format),
+    jigText(row.built, row.measure, format),
+    withinText(row, format),
+    row.within === null ? "" : jigOffText(row.built - row.ordered, row.measure, format),
+  ]);
+  return [
+    textTable(
+      columns(
+        `${title}: reading`,
+        ["Must read", "Tolerance", "Read", "Off", "", "In std. dev. off the others"],
+        "",
+      ),
+      readings,
+    ),
+    textTable(columns(`${title}: knuckle`, ["Ordered", "As built", "One std. dev.", "Off"]), built),
+  ].join("\n");
+}
+
+function truckTables(
+  truck: AsBuiltTruck,
+  read: readonly AsBuiltSide[],
+  sheet: JigSheet,
+  {
+    model,
+    built,
+    doubts,
+  }: { readonly model: Model; readonly built: Model; readonly doubts: readonly Doubt[] },
+  format: LengthFormat,
+): string {
+  const tables = read.map(({ side }) =>
+    textTable(
+      columns(`${side === "left" ? "Left" : "Right"}: on the truck`, ["As ordered", "As built", "Change"]),
+      truckRows(truck, side).map((row) => [
+        row.note === undefined ? row.name : `${row.name} (${row.note})`,
+        truckText(row.asOrdered, row.measure, format),
+        truckText(row.asBuilt, row.measure, format),
+        truckChangeText(row, format),
+      ]),
+    ),
+  );
+  const sentences = [
+    trackSentence(truck, format),
+    ...gapSentences(truck, { ordered: model, built }, doubts, formatOf(model.setup)),
+    ...read.flatMap((side) =>
+      mendSentences(side, truck.effects[side.side].shims, sheet.knuckle, model, format),
+    ),
+  ];
+  return [...tables, `${sentences.join("\n")}\n`].join("\n");
+}
+
+function columns(first: string, others: readonly string[], last?: string): Column[] {
+  return [
+    { header: first, align: "left" },
+    ...others.map((header): Column => ({ header, align: "right" })),
+    ...(last === undefined ? [] : [{ header: last, align: "left" } as const]),
+  ];
+}

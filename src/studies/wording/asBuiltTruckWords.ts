@@ -1,0 +1,158 @@
+import { formatAngle } from "../../units/angle.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { answerState, type Doubt } from "../doubts/doubt.ts";
+import type { AsBuiltSide } from "../jig/asBuiltReport.ts";
+import type { AsBuiltTruck, TruckNumbers } from "../jig/asBuiltTruck.ts";
+import type { BuiltKnuckle } from "../jig/jigReadings.ts";
+import type { ShimAnswer } from "../jig/shimsFor.ts";
+import type { Model } from "../model/model.ts";
+import { settingWords } from "./alignSentence.ts";
+import { answerSentence } from "./answerWords.ts";
+import { listWords, lower, offRows } from "./asBuiltWords.ts";
+import { jigOffText, jigText } from "./jigWords.ts";
+import { amountWords, lengthText, shimFormat, withMinus } from "./lengths.ts";
+import { verdictSentence } from "./verdictSentence.ts";
+
+/** One number of the truck as ordered and as built. mm and radians. */
+export interface TruckRow {
+  readonly name: string;
+  /** What a plus sign means. */
+  readonly note?: string;
+  readonly measure: "length" | "angle";
+  readonly asOrdered: number | null;
+  readonly asBuilt: number | null;
+}
+
+/** What a side's knuckle does to its wheel and to the truck. */
+export function truckRows(truck: AsBuiltTruck, side: "left" | "right"): readonly TruckRow[] {
+  const of = (numbers: TruckNumbers) => numbers[side];
+  const [ordered, built] = [of(truck.asOrdered), of(truck.asBuilt)];
+  const { toeAsBolted, tieRodChange } = truck.effects[side];
+  const row = (
+    name: string,
+    measure: TruckRow["measure"],
+    key: "camber" | "caster" | "kingpinInclination" | "scrubRadius" | "halfTrack",
+    note?: string,
+  ): TruckRow => ({
+    name,
+    measure,
+    asOrdered: ordered[key],
+    asBuilt: built[key],
+    ...(note === undefined ? {} : { note }),
+  });
+  return [
+    row("Camber", "angle", "camber", "+ out at top"),
+    row("Caster", "angle", "caster", "+ back at top"),
+    row("Kingpin inclination", "angle", "kingpinInclination", "+ in at top"),
+    {
+      name: "Toe on the tie rod as ordered",
+      note: "+ in, per wheel",
+      measure: "angle",
+      asOrdered: truck.toe,
+      asBuilt: toeAsBolted,
+    },
+    {
+      name: "Tie rod to set the toe",
+      note: "between its ends' centers",
+      measure: "length",
+      asOrdered: ordered.tieRod,
+      asBuilt: ordered.tieRod + tieRodChange,
+    },
+    row("Half track", "length", "halfTrack"),
+    row("Scrub radius", "length", "scrubRadius", "+ patch outboard"),
+    {
+      name: "Bump steer, most",
+      note: "+ in, over all travel",
+      measure: "angle",
+      asOrdered: ordered.bumpSteer?.most.toeChange ?? null,
+      asBuilt: built.bumpSteer?.most.toeChange ?? null,
+    },
+    {
+      name: "Bump steer, root mean square",
+      measure: "angle",
+      asOrdered: ordered.bumpSteer?.rms ?? null,
+      asBuilt: built.bumpSteer?.rms ?? null,
+    },
+  ];
+}
+
+/** What to do about one knuckle: shims where they do it, else which dimensions are off and by how much. */
+export function mendSentences(
+  { side, fit }: AsBuiltSide,
+  shims: ShimAnswer,
+  ordered: BuiltKnuckle,
+  model: Model,
+  format: LengthFormat,
+): readonly string[] {
+  const off = offRows(fit, ordered).map(
+    ({ name, measure, built, ordered: wanted }) =>
+      `${lower(name)} by ${jigOffText(wanted - built, measure, format)}`,
+  );
+  const cut = `cut and re-weld it to change ${listWords(off)}, where a qualified welder and reviewer allow that at all`;
+  const only = off.length === 0 ? "the readings do not tell what to change" : cut;
+  switch (shims.kind) {
+    case "none":
+      return [
+        `The ${side} knuckle stands at the camber and caster as ordered: no shims.`,
+        ...(off.length === 0 ? [] : [`What else is off stays: ${listWords(off)} to be as ordered.`]),
+      ];
+    case "noAdjusters":
+      return [
+        `No adjusters are in the setup, so nothing can be shimmed: use the ${side} knuckle as it came out, or ${only}.`,
+      ];
+    case "outOfReach":
+      return [`No shims bring the ${side} wheel back: ${only}.`];
+    case "set": {
+      const settings = shims.settings.map((one) => settingWords(one, model, shimFormat(model.setup)));
+      const { camber, caster } = shims.leftOver;
+      const left = `camber ${offAngle(camber)} and caster ${offAngle(caster)} from as ordered`;
+      if (shims.reached)
+        return [
+          `Shim the ${side} side: ${settings.join(", ")}; that leaves ${left}.`,
+          "Shims bring back camber and caster, not the hub face, the pin height or the steering arm.",
+        ];
+      return [
+        `Shims do not bring the ${side} side all the way: with ${settings.join(", ")}, ${left}; or ${only}.`,
+      ];
+    }
+  }
+}
+
+/** What the errors do to track, in one sentence. */
+export function trackSentence({ asOrdered, asBuilt }: AsBuiltTruck, format: LengthFormat): string {
+  const change = asBuilt.track - asOrdered.track;
+  const now = lengthText(asBuilt.track, format);
+  if (amountWords(change, format).startsWith("less")) return `Track stays ${now}.`;
+  return `Track becomes ${now}, ${amountWords(change, format)} ${change > 0 ? "wider" : "narrower"} than ordered.`;
+}
+
+/**
+ * What the tires come nearest to on the knuckles as ordered and as built, a sentence each. @param models of the two
+ * @param doubts of the inputs
+ */
+export function gapSentences(
+  { asOrdered, asBuilt }: AsBuiltTruck,
+  models: { readonly ordered: Model; readonly built: Model },
+  doubts: readonly Doubt[],
+  format: LengthFormat,
+): readonly string[] {
+  const words = ({ check }: TruckNumbers, model: Model) =>
+    answerSentence(verdictSentence(check, model, format), answerState(check, doubts), doubts);
+  return [`As ordered: ${words(asOrdered, models.ordered)}`, `As built: ${words(asBuilt, models.built)}`];
+}
+
+/** A number of the truck, or a dash. */
+export function truckText(value: number | null, measure: TruckRow["measure"], format: LengthFormat): string {
+  return value === null ? "–" : jigText(value, measure, format);
+}
+
+/** What stands between as ordered and as built, or a dash. */
+export function truckChangeText({ asOrdered, asBuilt, measure }: TruckRow, format: LengthFormat): string {
+  if (asOrdered === null || asBuilt === null) return "–";
+  return jigOffText(asBuilt - asOrdered, measure, format);
+}
+
+function offAngle(rad: number): string {
+  const text = withMinus(formatAngle(rad, 2));
+  return rad > 0 && text !== "0.00°" ? `+${text}` : text;
+}

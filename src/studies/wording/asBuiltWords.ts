@@ -1,0 +1,129 @@
+import { formatAngle } from "../../units/angle.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { AsBuiltSide, AsBuiltSides } from "../jig/asBuiltReport.ts";
+import type { FittedKnuckle, Unknown } from "../jig/fitKnuckle.ts";
+import type { BuiltKnuckle } from "../jig/jigReadings.ts";
+import type { JigSheet } from "../jig/jigSheet.ts";
+import { jigOffText, readingWords } from "./jigWords.ts";
+
+/** One dimension of a knuckle as ordered and as built. mm and radians. */
+export interface BuiltRow {
+  readonly key: Unknown;
+  readonly name: string;
+  readonly measure: "length" | "angle";
+  readonly ordered: number;
+  readonly built: number;
+  /** One standard deviation; null = not read, taken as ordered. */
+  readonly within: number | null;
+}
+
+const NAMES: Readonly<Record<Unknown, string>> = {
+  hubFace: "Hub face",
+  pinHeight: "Pin height",
+  pinAngle: "Pin angle",
+  pinLead: "Pin lead",
+  toe: "Toe built in",
+  span: "Ball joint span",
+  armX: "Tie rod end forward",
+  armY: "Tie rod end outboard",
+  armZ: "Tie rod end up",
+};
+
+/** Every dimension of a knuckle beside what was ordered, the one that decides most first. */
+export function builtRows({ knuckle, within }: FittedKnuckle, ordered: BuiltKnuckle): readonly BuiltRow[] {
+  return (Object.keys(NAMES) as Unknown[]).map((key) => ({
+    key,
+    name: NAMES[key],
+    measure: key === "pinAngle" || key === "toe" ? "angle" : "length",
+    ordered: dimension(ordered, key),
+    built: dimension(knuckle, key),
+    within: within[key],
+  }));
+}
+
+function dimension({ steeringArm, ...knuckle }: BuiltKnuckle, key: Unknown): number {
+  switch (key) {
+    case "armX":
+      return steeringArm[0];
+    case "armY":
+      return steeringArm[1];
+    case "armZ":
+      return steeringArm[2];
+    default:
+      return knuckle[key];
+  }
+}
+
+/** The word for a reading: never color alone. */
+export function passWord(passes: boolean): string {
+  return passes ? "passes" : "FAILS";
+}
+
+/** How one knuckle did, in one sentence, and what its readings do not tell or contradict, a sentence each. */
+export function sideSentences(
+  { side, passes, allPass, fit }: AsBuiltSide,
+  sheet: JigSheet,
+  format: LengthFormat,
+): readonly string[] {
+  const nameOf = (key: (typeof passes)[number]["key"]) => lower(readingWords(key, sheet, format).name);
+  const failing = passes.filter((row) => !row.passes);
+  const failed = failing.map((row) => `${nameOf(row.key)} by ${jigOffText(row.off, row.measure, format)}`);
+  const count = passes.length;
+  const verdict = allPass
+    ? `The ${side} knuckle passes: ${count === 1 ? "its one reading is" : `all ${count} readings are`} within tolerance.`
+    : `The ${side} knuckle FAILS ${failing.length} of ${count} readings: ${failed.join(", ")}.`;
+  const suspect = fit.residuals.filter(({ isSuspect }) => isSuspect);
+  const contradiction =
+    suspect.length === 0
+      ? []
+      : [
+          `Its readings contradict each other: ${suspect.map(({ key }) => nameOf(key)).join(" or ")} ${suspect.length > 1 ? "stand" : "stands"} ${Math.abs(suspect[0]!.inSigmas!).toFixed(1)} standard deviations from what the others say. Read ${suspect.length > 1 ? "them" : "it"} again before you trust this.`,
+        ];
+  const open = builtRows(fit, fit.knuckle).filter(({ within }) => within === null);
+  const missing =
+    open.length === 0
+      ? []
+      : [
+          `Too few readings to tell its ${listWords(open.map(({ name }) => lower(name)))}, taken as ordered: read ${listWords(fit.missing.map(nameOf))} too.`,
+        ];
+  return [verdict, ...contradiction, ...missing];
+}
+
+/** Dimensions that differ from the order by more than two standard deviations of what was read. */
+export function offRows(fit: FittedKnuckle, ordered: BuiltKnuckle): readonly BuiltRow[] {
+  return builtRows(fit, ordered).filter(
+    ({ built, ordered: wanted, within }) => within !== null && Math.abs(built - wanted) > 2 * within,
+  );
+}
+
+/** Which sides were read, where one was not. */
+export function unreadSentence({ left, right }: AsBuiltSides): string {
+  if (left !== null && right !== null) return "";
+  return `The ${left === null ? "left" : "right"} knuckle was not read: on the truck it is taken as ordered.`;
+}
+
+/** One standard deviation as it stands in a table: `±0.017 in`, `±0.10°`; of what was not read, why there is none. */
+export function withinText({ within, measure }: BuiltRow, format: LengthFormat): string {
+  if (within === null) return "not read";
+  if (measure === "angle") return `±${formatAngle(within, 2)}`;
+  const fine: LengthFormat =
+    format.units === "in" ? { units: "in", fraction: "decimal", decimals: 3 } : { units: "mm", decimals: 2 };
+  return `±${formatLength(within, fine)}`;
+}
+
+/** Printed beside every jig sheet and every as-built check. */
+export const JIG_CAUTIONS =
+  "These are distances and angles worked out from the readings and the numbers in the setup. A knuckle that reads right\n" +
+  "says nothing about its welds, its steel or its strength. Steering parts must be built, welded and inspected by licensed,\n" +
+  "qualified people, under the codes that hold where the truck is driven; that holds for cutting and re-welding one twice over.\n";
+
+/** A name inside a sentence. */
+export function lower(name: string): string {
+  return name.charAt(0).toLowerCase() + name.slice(1);
+}
+
+/** `a, b and c`. */
+export function listWords(words: readonly string[]): string {
+  if (words.length < 2) return words.join("");
+  return `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}

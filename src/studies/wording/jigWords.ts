@@ -1,0 +1,127 @@
+import type { Setup } from "../../setup/types/types.ts";
+import { formatAngle } from "../../units/angle.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { JigRow, JigSheet } from "../jig/jigSheet.ts";
+import { shimFormat, withMinus } from "./lengths.ts";
+
+/** What a reading is called, and how it is taken. */
+export interface ReadingWords {
+  readonly name: string;
+  readonly how: string;
+}
+
+const HEIGHT = "up along the ball joint line from";
+
+/** The words of every line of the jig sheet, either hand. @param from what heights are read from */
+export function readingWords(
+  key: JigRow["key"],
+  { jointHeight, pinEnd, halfLength }: JigSheet,
+  format: LengthFormat,
+): ReadingWords {
+  const from = jointHeight === 0 ? "the lower ball joint center" : "the jig's table";
+  const mark = formatLength(halfLength, format);
+  switch (key) {
+    case "front":
+      return {
+        name: "Tape in front",
+        how: `from the mark ${mark} ahead of the ball joint line to the straightedge on the face, square to the face`,
+      };
+    case "behind":
+      return { name: "Tape behind", how: `the same from the mark ${mark} behind` };
+    case "difference":
+      return { name: "Behind less front", how: "the toe built in; more than asked for is toe-in" };
+    case "faceAngle":
+      return {
+        name: "Angle finder on the face",
+        how: "zeroed on the ball joint line, then up the face, square to its straightedge; + = top of the face leans inboard",
+      };
+    case "faceHeight":
+      return { name: "Height of the pin at the face", how: `center of the pin, ${HEIGHT} ${from}` };
+    case "pinEndHeight":
+      return {
+        name: "Height of the pin at its end",
+        how: `center of the pin ${formatLength(pinEnd, format)} outboard of the face, ${HEIGHT} ${from}; checks the angle`,
+      };
+    case "lead":
+      return {
+        name: "Lead of the pin at the face",
+        how: "center of the pin ahead of the ball joint line, along the straightedge; less than 0 is behind",
+      };
+    case "span":
+      return { name: "Ball joint span", how: "lower to upper ball joint center" };
+    case "armAhead":
+      return {
+        name: "Tie rod end ahead",
+        how: "its center ahead of the ball joint line, along the straightedge; less than 0 is behind",
+      };
+    case "armOut":
+      return {
+        name: "Tie rod end outboard",
+        how: "its center outboard of the ball joint line, square to the straightedge; less than 0 is inboard",
+      };
+    case "armUp":
+      return { name: "Tie rod end height", how: `its center, ${HEIGHT} ${from}` };
+    case "lowerToArm":
+      return {
+        name: "Lower joint to tie rod end",
+        how: "center to center, straight across; checks the three places",
+      };
+    case "upperToArm":
+      return {
+        name: "Upper joint to tie rod end",
+        how: "center to center, straight across; checks the three places",
+      };
+  }
+}
+
+/** How a sheet for the jig shows lengths: to 1/64 in, or a tenth of a millimeter. */
+export function jigFormat(setup: Pick<Setup, "units">): LengthFormat {
+  return setup.units === "in" ? shimFormat(setup) : { units: "mm", decimals: 1 };
+}
+
+/** A number of the sheet with its unit: `6 1/8 in`, `8.40°`. */
+export function jigText(value: number, measure: JigRow["measure"], format: LengthFormat): string {
+  return measure === "angle" ? withMinus(formatAngle(value, 2)) : withMinus(formatLength(value, format));
+}
+
+/** The same with its sign, for what is off; what reads as nothing has none. */
+export function jigOffText(value: number, measure: JigRow["measure"], format: LengthFormat): string {
+  const text = jigText(value, measure, format);
+  return value > 0 && !/^0(\.0+)?(°| )/.test(text) ? `+${text}` : text;
+}
+
+/** What a shop has to know before it clamps anything, a sentence a line. */
+export function jigSetupSentences(sheet: JigSheet, format: LengthFormat): readonly string[] {
+  const { jointHeight, clampAt, faceAt, halfLength, knuckle } = sheet;
+  const length = (mm: number) => formatLength(mm, format);
+  const from =
+    jointHeight === 0
+      ? "above the lower ball joint center"
+      : `above the table, the lower ball joint center standing ${length(jointHeight)} above it`;
+  return [
+    `Set the ball joint line, lower center to upper center, upright in the jig; heights are along it.`,
+    `Clamp one straightedge along the truck's length in line with the ball joint centers, square to the ball joint line, at pin height: ${length(clampAt)} ${from}.`,
+    `Lay the other on the hub face along the truck's length, across the middle of the pin: ${length(faceAt)} ${from}.`,
+    `Mark the first ${length(halfLength)} ahead of the ball joint line and as far behind, and read the tape at both marks, square to the face: swing it for the least reading.`,
+    knuckle.toe === 0
+      ? "No toe is built in: both tapes must read alike."
+      : `${formatAngle(Math.abs(knuckle.toe), 2)} of toe-${knuckle.toe > 0 ? "in" : "out"} is built in: the tape reads less ${knuckle.toe > 0 ? "in front" : "behind"}.`,
+    offHeightSentence(sheet, format),
+    "Left and right are mirror images: ahead, outboard and up read alike on both.",
+  ];
+}
+
+/** Why at pin height: what a clamp that slipped costs on this knuckle. */
+export function offHeightSentence({ offHeight, knuckle }: JigSheet, format: LengthFormat): string {
+  const by = formatLength(offHeight.by, { units: format.units, decimals: 2 });
+  if (knuckle.pinAngle === 0)
+    return "The face stands square to the pin and this pin has no angle, so here the tape reads alike at any height.";
+  const costs = formatLength(Math.abs(offHeight.costs), fine(format));
+  const [more, less] = offHeight.costs > 0 ? ["more", "less"] : ["less", "more"];
+  return `Not above pin height and not below: the ball joint line leans ${formatAngle(Math.abs(knuckle.pinAngle), 2)} against the face, so a straightedge clamped ${by} too high reads ${costs} ${more}, as much too low as much ${less}, and the hub face comes out wrong by that.`;
+}
+
+/** A few thousandths of an inch do not show on a tape's fractions. */
+function fine({ units }: LengthFormat): LengthFormat {
+  return units === "in" ? { units, fraction: "decimal", decimals: 3 } : { units, decimals: 2 };
+}
