@@ -112,7 +112,7 @@ export function jigSetupSentences(sheet: JigSheet, format: LengthFormat): readon
 }
 
 /** Why at pin height: what a clamp that slipped costs on this knuckle. */
-export function offHeightSentence({ offHeight, knuckle }: JigSheet, format: LengthFormat): string {
+function offHeightSentence({ offHeight, knuckle }: JigSheet, format: LengthFormat): string {
   const by = formatLength(offHeight.by, { units: format.units, decimals: 2 });
   if (knuckle.pinAngle === 0)
     return "The face stands square to the pin and this pin has no angle, so here the tape reads alike at any height.";
