@@ -26,7 +26,7 @@ Examples:
   wellsweep geometry truck.json                           roll center, bump steer, Ackermann, turning circle
   wellsweep limits truck.json                             joints, stops, shocks, air springs: what binds first
   wellsweep floor truck.json                              stances in shop measures, ground clearance, body roll
-  wellsweep asbuilt truck.json                            what was read off the jig, and what it does on the truck
+  wellsweep asbuilt truck.json --jig                      the jig sheet; without --jig what was read, and what it does
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
