@@ -33,6 +33,8 @@ describe("help", () => {
     const folder = setupFolder();
     const demo = JSON.parse(readFileSync("shared/half-ton-limits.json", "utf8"));
     demo.truck.body = demo.truck.body.filter((part: { name: string }) => part.name === "fender lip");
+    // A short range: what is swept over travel and steering takes its time.
+    demo.travel = { droop: -0.5, bump: 0.5 };
     const file = folder.write("truck.json", demo);
     const examples = ["", ...VERBS].flatMap((verb) =>
       [...captured([verb, "--help"].filter(Boolean)).out.matchAll(/^ {2}wellsweep (.*truck\.json.*)$/gm)].map(
