@@ -4,6 +4,9 @@ export type FileUnits = "in" | "mm";
 /** Millimeters in an inch: exact by the international yard and pound agreement of 1959. */
 export const MM_PER_INCH = 25.4;
 
+/** mm. From mark to mark of a tape, as one is read: a sixteenth of an inch, a millimeter. */
+export const TAPE_MARK: Readonly<Record<FileUnits, number>> = { in: MM_PER_INCH / 16, mm: 1 };
+
 /** A unit of length people write: its short name, size in mm, and every spelling (lower case, no full stop). */
 export interface LengthUnitNames {
   readonly short: "in" | "ft" | "mm" | "cm" | "m";

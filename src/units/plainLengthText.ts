@@ -1,5 +1,5 @@
 import { formatLength } from "./formatLength.ts";
-import { type FileUnits, unitsFromMm } from "./lengthUnits.ts";
+import { type FileUnits, TAPE_MARK, unitsFromMm } from "./lengthUnits.ts";
 import { parseLength } from "./parseLength.ts";
 
 /** mm. A text gives its length back this closely: far finer than a tape, coarser than what arithmetic rounds. */
@@ -28,6 +28,12 @@ export function plainLengthText(mm: number, fileUnits: FileUnits, prefer: FileUn
     if (gives(bare, fileUnits, mm)) return bare;
   }
   return withoutUnit(`${trimmed(unitsFromMm(mm, prefer))} ${prefer}`, fileUnits);
+}
+
+/** A length put on the nearest mark of a tape, as plain text for a setup file. */
+export function tapeText(mm: number, fileUnits: FileUnits): string {
+  const mark = TAPE_MARK[fileUnits];
+  return plainLengthText(Math.round(mm / mark) * mark, fileUnits);
 }
 
 function fractionText(mm: number): string {

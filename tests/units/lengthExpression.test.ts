@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { evaluateLength } from "../../src/units/lengthExpression.ts";
 import { parseLength } from "../../src/units/parseLength.ts";
-import { plainLengthText } from "../../src/units/plainLengthText.ts";
+import { plainLengthText, tapeText } from "../../src/units/plainLengthText.ts";
 import { stepLength } from "../../src/units/stepLength.ts";
 
 const inches = (text: string) => {
@@ -150,5 +150,17 @@ describe("stepping a length", () => {
   it("goes several steps at once, and has no answer for what is no length", () => {
     expect(stepLength("5", 1, sixteenth, "in", 8)).toBe("5 1/2");
     expect(stepLength("five", 1, sixteenth, "in")).toBeNull();
+  });
+});
+
+describe("a length put on a tape's nearest mark", () => {
+  it.each([
+    [25.4 * 5.03, "in", "5"],
+    [25.4 * 5.04, "in", "5 1/16"],
+    [-25.4 * 0.6, "in", "-5/8"],
+    [142.4, "mm", "142"],
+    [-0.4, "mm", "0"],
+  ] as const)("%d mm in a file in %s is %s", (mm, units, text) => {
+    expect(tapeText(mm, units)).toBe(text);
   });
 });

@@ -11,7 +11,7 @@ import { lowStop, steerStop } from "../../studies/wording/stopFacts.ts";
 import { stopCell } from "../../studies/wording/stopTexts.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import { TAPE_MARK } from "../../units/lengthUnits.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { type Column, gapCell, heading, lengthCell, textTable } from "./textTable.ts";
 
@@ -55,7 +55,7 @@ const MARKS = {
 function textMap({ map }: MapReport, model: Model): string {
   const { units, allowance } = model.setup;
   const format = formatOf(model.setup);
-  const step = units === "in" ? MM_PER_INCH / 16 : 1;
+  const step = TAPE_MARK[units];
   const cols = map.steers.length;
   const columns: Column[] = [
     { header: `Travel (${units})`, align: "right" },

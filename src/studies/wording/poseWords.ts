@@ -4,14 +4,14 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import { TAPE_MARK } from "../../units/lengthUnits.ts";
 import type { EnvelopeRange } from "../envelope/envelopeRange.ts";
 import type { Model } from "../model/model.ts";
 import { amountText, amountWords, finestLength } from "./lengths.ts";
 import { safeLength, safePercent, steerDecimals } from "./safeSide.ts";
 
 /** mm. A height this near a named one is that height to somebody with a tape: a sixteenth, rounding included. */
-const STANCE_REACH = MM_PER_INCH / 16 + 1e-6;
+const STANCE_REACH = TAPE_MARK.in + 1e-6;
 
 /** Share of full lock below which the wheels are straight ahead. */
 const STRAIGHT = 0.0005;
@@ -140,7 +140,7 @@ export function rangeWords(range: EnvelopeRange, model: Model, format: LengthFor
 }
 
 /** mm. Nearer to the axle line than this is at the axle line. */
-const AT_AXLE = MM_PER_INCH / 16;
+const AT_AXLE = TAPE_MARK.in;
 
 /** Where a point is, the way someone under the truck would find it. @param floor height of the floor now, mm */
 export function placeWords(point: Vec3, floor: number, format: LengthFormat): string {

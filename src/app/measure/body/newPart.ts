@@ -1,5 +1,5 @@
 import { type FileUnits, MM_PER_INCH, mmFromInches } from "../../../units/lengthUnits.ts";
-import { plainLengthText } from "../../../units/plainLengthText.ts";
+import { tapeText } from "../../../units/plainLengthText.ts";
 import type { Truck } from "../../state/truck.ts";
 import { freeName } from "../fields/freeName.ts";
 import { tireCircle } from "./archGeometry.ts";
@@ -13,7 +13,7 @@ const ARCH_DEG = [-75, -50, -25, 0, 25, 50, 75] as const;
 /** A wheel arch to start from, as the file holds it: over the left tire, in the plane of its outer sidewall. */
 export function newPath(truck: Truck, names: readonly string[], units: FileUnits): object {
   const { x, z, y, radius } = tireCircle(truck);
-  const text = rounded(units);
+  const text = (mm: number) => tapeText(mm, units);
   const lipY = y + truck.model.tire.sectionWidth / 2;
   const points = ARCH_DEG.map((deg) => {
     const turn = (deg / 180) * Math.PI;
@@ -26,7 +26,7 @@ export function newPath(truck: Truck, names: readonly string[], units: FileUnits
 /** A box to start from, as the file holds it: inboard of the left tire, at the height of its top. */
 export function newBox(truck: Truck, names: readonly string[], units: FileUnits): object {
   const { x, y, z, radius } = tireCircle(truck);
-  const text = rounded(units);
+  const text = (mm: number) => tapeText(mm, units);
   const outerY = y - truck.model.tire.sectionWidth / 2 - ARCH_ROOM;
   const half = mmFromInches(3);
   const top = z + radius;
@@ -41,9 +41,4 @@ export function newBox(truck: Truck, names: readonly string[], units: FileUnits)
 /** A body part from a mesh file, as the file holds it; where it stands is to be given. */
 export function newMesh(file: string, names: readonly string[]): object {
   return { name: freeName(file.replace(/\.[^.]*$/, ""), names), kind: "mesh", file };
-}
-
-function rounded(units: FileUnits): (mm: number) => string {
-  const grid = units === "in" ? MM_PER_INCH / 16 : 1;
-  return (mm) => plainLengthText(Math.round(mm / grid) * grid, units);
 }

@@ -2,7 +2,7 @@ import type { TireRing } from "../../../gaps/tire/tireOf.ts";
 import type { Setup, SteeringSetup, WheelSetup } from "../../../setup/types/types.ts";
 import { degFromRad } from "../../../units/angle.ts";
 import { type FileUnits, MM_PER_INCH, mmFromInches } from "../../../units/lengthUnits.ts";
-import { plainLengthText } from "../../../units/plainLengthText.ts";
+import { plainLengthText, tapeText } from "../../../units/plainLengthText.ts";
 import { backspacingFromOffset } from "../../../units/wheelOffset.ts";
 
 /** How the place of the mounting face is given. */
@@ -39,10 +39,7 @@ export function steeringOfType(
   steering: SteeringSetup,
   units: FileUnits,
 ): object {
-  const text = (mm: number) => {
-    const grid = units === "in" ? MM_PER_INCH / 16 : 1;
-    return plainLengthText(Math.round(mm / grid) * grid, units);
-  };
+  const text = (mm: number) => tapeText(mm, units);
   const [x, y, z] = steering.innerEnd;
   const innerEnd = [text(x), text(y), text(z)];
   if (steering.type === type) return { ...steering, innerEnd };
@@ -76,10 +73,7 @@ export function tireGivenBy(
   units: FileUnits,
 ): object {
   const kept = Object.fromEntries(Object.entries(typed ?? {}).filter(([key]) => !SHAPE.includes(key)));
-  const text = (mm: number) => {
-    const grid = units === "in" ? MM_PER_INCH / 16 : 1;
-    return plainLengthText(Math.round(mm / grid) * grid, units);
-  };
+  const text = (mm: number) => tapeText(mm, units);
   switch (way) {
     case "size":
       return { size: nearestSize(ring, wheel), ...kept };
@@ -114,8 +108,7 @@ const SIZE = { along: mmFromInches(3), across: mmFromInches(4), high: mmFromInch
 
 /** A caliper to start from, as the file holds it: behind the pin, from the hub face inward, inside the barrel. */
 export function startCaliper({ wheel }: Setup, units: FileUnits): object {
-  const grid = units === "in" ? MM_PER_INCH / 16 : 1;
-  const text = (mm: number) => plainLengthText(Math.round(mm / grid) * grid, units);
+  const text = (mm: number) => tapeText(mm, units);
   // Its outer corner stays an inch inside the barrel.
   const half = SIZE.high / 2;
   const reach = Math.sqrt(Math.max(0, (wheel.barrelDiameter / 2 - MM_PER_INCH) ** 2 - half ** 2));

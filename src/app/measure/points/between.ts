@@ -1,6 +1,6 @@
-import { type FileUnits, MM_PER_INCH } from "../../../units/lengthUnits.ts";
+import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";
-import { plainLengthText } from "../../../units/plainLengthText.ts";
+import { tapeText } from "../../../units/plainLengthText.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -15,11 +15,10 @@ export function between(
   share: number,
   units: FileUnits,
 ): readonly unknown[] {
-  const grid = units === "in" ? MM_PER_INCH / 16 : 1;
   return from.map((value, i) => {
     const [a, b] = [lengthOf(value, units), lengthOf(to[i], units)];
     if (a === null || b === null) return value;
-    return plainLengthText(Math.round((a + share * (b - a)) / grid) * grid, units);
+    return tapeText(a + share * (b - a), units);
   });
 }
 

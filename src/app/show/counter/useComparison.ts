@@ -7,6 +7,7 @@ import type { Doubt } from "../../../studies/doubts/doubt.ts";
 import type { TruckAnswer } from "../../../studies/wording/counterFacts.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { TAPE_MARK } from "../../../units/lengthUnits.ts";
 import { standingText } from "../../parts/standing.tsx";
 import { memoLast } from "../../state/memoLast.ts";
 import { type Truck, trucks } from "../../state/truck.ts";
@@ -90,7 +91,7 @@ export function useComparison(): Comparison | null {
   const checks = [useAnswer("check", first), useAnswer("check", second)] as const;
   if (!good || !setup) return null;
 
-  const step = format.units === "mm" ? 1 : 25.4 / 16;
+  const step = TAPE_MARK[format.units];
   const nameOf = (variant: string | null) => variant ?? AS_IT_STANDS;
   // A variant tried with another hub face keeps its name: its other changes are still on the truck.
   const hubFaceName = choice.hubFace === null ? "" : `hub face ${lengthText(choice.hubFace, format)}`;
