@@ -1,11 +1,13 @@
-import { unitsFromMm } from "../units/lengthUnits.ts";
-import { type DrawnFigure, type DrawnLine, drawnBounds, type SectionDrawing } from "./sectionDrawing.ts";
-
-/** A group: its code and its value. */
-type Group = readonly [code: number, value: string | number];
-
-/** $INSUNITS. */
-const INSERT_UNITS = { in: 1, mm: 4 } as const;
+import {
+  dxfFile,
+  entityGroups,
+  type Group,
+  headerGroups,
+  lineGroups,
+  tableGroups,
+  textGroups,
+} from "./dxfParts.ts";
+import { type DrawnFigure, drawnBounds, type SectionDrawing } from "./sectionDrawing.ts";
 
 /**
  * Line types: what a thing sweeps is drawn long-dashed double-dotted, as extreme positions of moving parts are
@@ -25,7 +27,6 @@ const NOTES = "NOTES";
 const LETTERS = 5;
 /** R12 names have at most 31 characters. */
 const LONGEST_NAME = 31;
-const DECIMALS = 6;
 
 /**
  * A section as DXF text, ASCII, release 12 (group codes as in Autodesk's open DXF Reference, from memory), 1:1 in the
@@ -34,19 +35,26 @@ const DECIMALS = 6;
  */
 export function dxfText(drawing: SectionDrawing): string {
   const layers = layerNames(drawing.figures);
-  const groups: Group[] = [
-    ...headerGroups(drawing),
-    ...tableGroups(drawing, layers),
-    [0, "SECTION"],
-    [2, "ENTITIES"],
-    ...drawing.figures.flatMap(({ outlines }, i) =>
-      outlines.flatMap((line) => lineGroups(line, layers[i]!, drawing.units)),
+  const { figures, units } = drawing;
+  const lines = figures.flatMap(({ outlines }, i) =>
+    outlines.flatMap((line) => lineGroups(line, layers[i]!, units)),
+  );
+  return dxfFile(
+    headerGroups("Wellsweep section, 1:1", drawnBounds(figures) ?? [0, 0, 0, 0], units),
+    tableGroups(
+      Object.values(LINE_TYPES),
+      [
+        ...figures.map(({ kind }, i) => ({
+          name: layers[i]!,
+          color: COLORS[kind],
+          lineType: LINE_TYPES[kind].name,
+        })),
+        { name: NOTES, color: COLORS.notes, lineType: LINE_TYPES.part.name },
+      ],
+      units,
     ),
-    ...noteGroups(drawing),
-    [0, "ENDSEC"],
-    [0, "EOF"],
-  ];
-  return groups.map(([code, value]) => `${String(code).padStart(3)}\r\n${value}\r\n`).join("");
+    entityGroups([...lines, ...noteGroups(drawing)]),
+  );
 }
 
 /** `PART_FENDER_LIP`; told apart by a number where two would be the same. */
@@ -70,125 +78,10 @@ function layerNames(figures: readonly DrawnFigure[]): string[] {
   });
 }
 
-function headerGroups(drawing: SectionDrawing): Group[] {
-  const bounds = drawnBounds(drawing.figures) ?? [0, 0, 0, 0];
-  const [u0, v0, u1, v1] = bounds.map((mm) => coordinate(mm, drawing.units)) as [
-    string,
-    string,
-    string,
-    string,
-  ];
-  return [
-    [999, "Wellsweep section, 1:1"],
-    [0, "SECTION"],
-    [2, "HEADER"],
-    [9, "$ACADVER"],
-    [1, "AC1009"],
-    [9, "$INSUNITS"],
-    [70, INSERT_UNITS[drawing.units]],
-    [9, "$EXTMIN"],
-    [10, u0],
-    [20, v0],
-    [30, "0.0"],
-    [9, "$EXTMAX"],
-    [10, u1],
-    [20, v1],
-    [30, "0.0"],
-    [0, "ENDSEC"],
-  ];
-}
-
-function tableGroups({ figures, units }: SectionDrawing, layers: readonly string[]): Group[] {
-  const types = Object.values(LINE_TYPES);
-  return [
-    [0, "SECTION"],
-    [2, "TABLES"],
-    [0, "TABLE"],
-    [2, "LTYPE"],
-    [70, types.length],
-    ...types.flatMap(({ name, about, dashes }): Group[] => [
-      [0, "LTYPE"],
-      [2, name],
-      [70, 0],
-      [3, about],
-      [72, 65],
-      [73, dashes.length],
-      [
-        40,
-        coordinate(
-          dashes.reduce((sum: number, dash) => sum + Math.abs(dash), 0),
-          units,
-        ),
-      ],
-      ...dashes.map((dash): Group => [49, coordinate(dash, units)]),
-    ]),
-    [0, "ENDTAB"],
-    [0, "TABLE"],
-    [2, "LAYER"],
-    [70, layers.length + 1],
-    ...figures.flatMap(({ kind }, i) => layerGroups(layers[i]!, COLORS[kind], LINE_TYPES[kind].name)),
-    ...layerGroups(NOTES, COLORS.notes, LINE_TYPES.part.name),
-    [0, "ENDTAB"],
-    [0, "ENDSEC"],
-  ];
-}
-
-function layerGroups(name: string, color: number, lineType: string): Group[] {
-  return [
-    [0, "LAYER"],
-    [2, name],
-    [70, 0],
-    [62, color],
-    [6, lineType],
-  ];
-}
-
-function lineGroups({ points, closed }: DrawnLine, layer: string, units: SectionDrawing["units"]): Group[] {
-  const at = (i: number, shift = 0): Group[] => [
-    [10 + shift, coordinate(points[i]!, units)],
-    [20 + shift, coordinate(points[i + 1]!, units)],
-    [30 + shift, "0.0"],
-  ];
-  if (points.length === 4) return [[0, "LINE"], [8, layer], ...at(0), ...at(2, 1)];
-  const groups: Group[] = [
-    [0, "POLYLINE"],
-    [8, layer],
-    [66, 1],
-    [10, "0.0"],
-    [20, "0.0"],
-    [30, "0.0"],
-  ];
-  groups.push([70, closed ? 1 : 0]);
-  for (let i = 0; i < points.length; i += 2) groups.push([0, "VERTEX"], [8, layer], ...at(i));
-  groups.push([0, "SEQEND"], [8, layer]);
-  return groups;
-}
-
 /** Title and cautions below the drawing, from its left edge down. */
 function noteGroups(drawing: SectionDrawing): Group[] {
   const [u, v] = drawnBounds(drawing.figures) ?? [0, 0];
-  return [...drawing.title, ...drawing.cautions].flatMap((line, i): Group[] => [
-    [0, "TEXT"],
-    [8, NOTES],
-    [10, coordinate(u, drawing.units)],
-    [20, coordinate(v - (i + 3) * 2 * LETTERS, drawing.units)],
-    [30, "0.0"],
-    [40, coordinate(LETTERS, drawing.units)],
-    [1, asciiText(line)],
-  ]);
-}
-
-function coordinate(mm: number, units: SectionDrawing["units"]): string {
-  const text = unitsFromMm(mm, units).toFixed(DECIMALS);
-  return Number(text) === 0 ? text.replace("-", "") : text;
-}
-
-/** One line; what is not ASCII as `\U+XXXX`, each UTF-16 unit for itself. */
-function asciiText(text: string): string {
-  return text
-    .replace(/\s+/g, " ")
-    .replace(
-      /[^\x20-\x7e]/g,
-      (unit) => `\\U+${unit.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`,
-    );
+  return [...drawing.title, ...drawing.cautions].flatMap((line, i) =>
+    textGroups(line, { at: [u, v - (i + 3) * 2 * LETTERS], height: LETTERS }, NOTES, drawing.units),
+  );
 }

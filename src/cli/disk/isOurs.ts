@@ -5,13 +5,15 @@ const HEAD = 4096;
 
 /**
  * What the files written here say at their beginning: the header of an STL, the generator of a glTF file, the first
- * comments of a DXF and an SVG. A file that has been saved by another program loses most of them.
+ * comments of a DXF, an SVG, a PDF and a cut list. A file that has been saved by another program loses most of them.
  */
 const MARKS = [
   /^Wellsweep, mm: /,
   /^glTF.{16}\{"asset":\{"version":"2\.0","generator":"Wellsweep"/s,
-  /^ *999\r\nWellsweep section, /,
-  /^<svg [^>]*>\s*<!-- Wellsweep section, /,
+  /^ *999\r\nWellsweep (section|drawing), /,
+  /^<svg [^>]*>\s*<!-- Wellsweep (section|drawing), /,
+  /^%PDF-1\.7\n%Wellsweep drawing, /,
+  /^# Wellsweep cut list, /,
 ];
 
 /** Whether a file was written by this program, by its mark, or is empty: nothing in it could be lost. */
