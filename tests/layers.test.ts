@@ -20,7 +20,7 @@ const HOUSE: Readonly<Record<string, Room>> = {
   setup: { rooms: ["units"], packages: ["zod"] },
   suspension: { rooms: ["geometry", "units"], packages: [] },
   gaps: { rooms: ["geometry", "units"], packages: ["earcut"] },
-  studies: { rooms: ["gaps", "suspension", "geometry", "units", "setup"], packages: ["ml-matrix"] },
+  studies: { rooms: ["gaps", "suspension", "geometry", "units", "setup"], packages: ["earcut", "ml-matrix"] },
   library: { rooms: [...CORE, "files"], packages: [] },
   files: { rooms: ["geometry", "units", "setup"], packages: ["node", "three"] },
   cli: { rooms: [...CORE, "files"], packages: ["node", "commander"] },

@@ -11,6 +11,7 @@ import { addGeometry } from "./verbs/geometry.ts";
 import { addLimits } from "./verbs/limits.ts";
 import { addMap } from "./verbs/map.ts";
 import { addPose } from "./verbs/pose.ts";
+import { addSheet } from "./verbs/sheet.ts";
 import { addSweep } from "./verbs/sweep.ts";
 import { packageVersion } from "./version.ts";
 
@@ -28,6 +29,7 @@ Examples:
   wellsweep floor truck.json                              stances in shop measures, ground clearance, body roll
   wellsweep asbuilt truck.json --jig                      the jig sheet; without --jig what was read, and what it does
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
+  wellsweep sheet truck.json --out drawings               cut list, notch templates, plates, solid
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
 Only an answer ends in 0 or 1; a run that is interrupted ends in 130, as the shell counts.
@@ -63,6 +65,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addAir,
     addFloor,
     addAsBuilt,
+    addSheet,
   ])
     add(program, terminal, end);
   return program;

@@ -1,10 +1,5 @@
+import type { NamedMesh } from "../geometry/drawnFile.ts";
 import type { TriangleMesh } from "../geometry/triangleMesh.ts";
-
-/** A surface and what it is called in the file. Vehicle axes, mm. */
-export interface NamedMesh {
-  readonly name: string;
-  readonly mesh: TriangleMesh;
-}
 
 // Numbers of the format.
 const MAGIC = 0x46546c67;
@@ -23,7 +18,7 @@ const METERS = 0.001;
  * Binary glTF of surfaces, a node each (The Khronos Group, glTF 2.0 Specification, 2021: sections 3.4 "Coordinate System
  * and Units", 3.6 "Binary Data Storage", 3.7 "Geometry", 4 "GLB File Format Specification"; from memory). Meters; glTF has
  * +Y up, +Z forward and +X to the left, so a point of the truck [X forward, Y left, Z up] is written as
- * [Y, Z, X]. Indexed triangles; no normals, which by the specification means flat shading.
+ * [Y, Z, X]. Vehicle axes or a frame that lies like them, mm. Indexed triangles; no normals, which by the specification means flat shading.
  * @param notes kept in `asset.extras`: what the surfaces are and what they do not say
  * @throws RangeError for a mesh without triangles, a coordinate that is not finite or a file past 4 GB
  */

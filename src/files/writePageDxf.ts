@@ -1,5 +1,14 @@
 import type { Page, Pen } from "../geometry/page.ts";
-import { coordinate, dxfFile, entityGroups, type Group, headerGroups, lineGroups, tableGroups, textGroups } from "./dxfParts.ts";
+import {
+  coordinate,
+  dxfFile,
+  entityGroups,
+  type Group,
+  headerGroups,
+  lineGroups,
+  tableGroups,
+  textGroups,
+} from "./dxfParts.ts";
 
 const CONTINUOUS = { name: "CONTINUOUS", about: "____________", dashes: [] } as const;
 

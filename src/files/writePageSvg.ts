@@ -23,7 +23,10 @@ export function pageSvgText(page: Page): string {
   ].join("\n");
 }
 
-function lineText({ pen, points, closed = false, filled = false }: PageLine, down: (y: number) => number): string {
+function lineText(
+  { pen, points, closed = false, filled = false }: PageLine,
+  down: (y: number) => number,
+): string {
   let d = "";
   for (let i = 0; i < points.length; i += 2)
     d += `${i === 0 ? "M" : "L"}${round(points[i]!)} ${round(down(points[i + 1]!))}`;
@@ -41,9 +44,7 @@ function textText(
 ): string {
   const place = `x="${round(x)}" y="${round(down(y))}"`;
   const turned =
-    turn === 0
-      ? ""
-      : ` transform="rotate(${round((-turn * 180) / Math.PI)} ${round(x)} ${round(down(y))})"`;
+    turn === 0 ? "" : ` transform="rotate(${round((-turn * 180) / Math.PI)} ${round(x)} ${round(down(y))})"`;
   const weight = bold ? ' font-weight="700"' : "";
   return `<text ${place} font-size="${size}" text-anchor="${anchor}"${weight}${turned}>${xmlText(text)}</text>`;
 }
@@ -55,7 +56,9 @@ function strokeOf(pen: PageLine["pen"]): string {
 }
 
 function gray(level: number): string {
-  const part = Math.round(255 * level).toString(16).padStart(2, "0");
+  const part = Math.round(255 * level)
+    .toString(16)
+    .padStart(2, "0");
   return `#${part}${part}${part}`;
 }
 

@@ -58,7 +58,12 @@ function fileText(objects: readonly string[]): string {
 }
 
 function contentOf({ lines, circles, texts }: Page): string {
-  return ["1 J 1 j", ...lines.map(lineContent), ...circles.map(circleContent), ...texts.map(textContent)].join("\n");
+  return [
+    "1 J 1 j",
+    ...lines.map(lineContent),
+    ...circles.map(circleContent),
+    ...texts.map(textContent),
+  ].join("\n");
 }
 
 function lineContent({ pen, points: row, closed = false, filled = false }: PageLine): string {

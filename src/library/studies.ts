@@ -18,6 +18,13 @@ export {
 } from "../studies/alignment/alignSide.ts";
 export type { BothSides, BothSidesResult } from "../studies/alignment/bothSides.ts";
 export { type ModelAsk, modelAsked } from "../studies/alignment/modelAsked.ts";
+export { type CutEnd, type CutPiece, cutPieces } from "../studies/drawings/cutPieces.ts";
+export {
+  type DrawingAsk,
+  type ShopDrawings,
+  type ShopFile,
+  shopDrawings,
+} from "../studies/drawings/shopDrawings.ts";
 export {
   type Envelope,
   type EnvelopeOptions,
@@ -48,6 +55,7 @@ export { type AsBuiltTruck, type AsBuiltTruckResult, asBuiltTruck } from "../stu
 export { type FittedKnuckle, fitKnuckle } from "../studies/jig/fitKnuckle.ts";
 export { type BuiltKnuckle, jigReadingsOf } from "../studies/jig/jigReadings.ts";
 export { type JigRow, type JigSheet, jigSheetOf } from "../studies/jig/jigSheet.ts";
+export { knuckleSolid, type SolidBody } from "../studies/knuckleSolid/knuckleSolid.ts";
 export { type JointCone, jointConesAt } from "../studies/limits/jointCones.ts";
 export type { LimitBorder } from "../studies/limits/limitBorders.ts";
 export { LimitStatus } from "../studies/limits/limitStatus.ts";

@@ -1,8 +1,9 @@
 import type { Command } from "commander";
 import { dxfText } from "../../files/writeDxf.ts";
-import { glbBytes, type NamedMesh } from "../../files/writeGlb.ts";
+import { glbBytes } from "../../files/writeGlb.ts";
 import { stlBytes } from "../../files/writeStl.ts";
 import { svgText } from "../../files/writeSvg.ts";
+import type { NamedMesh } from "../../geometry/drawnFile.ts";
 import type { Envelope } from "../../studies/envelope/envelopeOf.ts";
 import { reachableTravel } from "../../studies/envelope/envelopeRange.ts";
 import type { Model } from "../../studies/model/model.ts";

@@ -1,13 +1,13 @@
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
-import { addScaled, cross, type Vec3 } from "../../geometry/vec.ts";
+import { cross, type Vec3 } from "../../geometry/vec.ts";
 import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import type { KnuckleSetup } from "../../setup/types/types.ts";
-import { buildPlaces, type PinAxis } from "./buildPlaces.ts";
-import type { RoundEnd } from "./notch.ts";
-import { cutAt } from "./notch.ts";
+import { pointOn, type RoundEnd } from "./notch.ts";
+import { type PinAxis, pinAxis } from "./pinAxis.ts";
 import { pinProfile } from "./pinProfile.ts";
 import { plateMesh } from "./plateMesh.ts";
-import { cuttersOf, type MemberEnd, type RoundMember, roundMembers } from "./roundMembers.ts";
+import { endFrom, type RoundMember } from "./roundMember.ts";
+import { roundMembers } from "./roundMembers.ts";
 import { turnedMesh } from "./roundMesh.ts";
 
 /** A body of the knuckle: closed, counterclockwise seen from outside; knuckle frame, mm. */
@@ -29,7 +29,7 @@ const FACE_STEPS = { tube: 4, bar: 8 } as const;
  * are not part of a build and are not drawn. Corners lie on the true rounds.
  */
 export function knuckleSolid(build: BuildSetup, knuckle: KnuckleSetup): SolidBody[] {
-  const { pin } = buildPlaces(build, knuckle);
+  const pin = pinAxis(build, knuckle);
   return [
     ...(pin === null ? [] : [{ name: "pin", kind: "pin", mesh: pinMesh(pin) } as const]),
     ...roundMembers(build, knuckle).map((member) => ({
@@ -57,21 +57,9 @@ export function memberMesh(member: RoundMember, facets: number = FACETS): Triang
   const place = (loop: number, wrap: number): Vec3 => {
     const { radius, isFirst } = loops[loop]!;
     const from = isFirst ? endFrom(ends[0], radius, wrap) : length - endFrom(ends[1], radius, -wrap); // seen from the other end wrapping turns the other way
-    return onRound(end, from, radius, wrap);
+    return pointOn(end, from, radius, wrap);
   };
   return turnedMesh(loops.length, facets, place, (loop) => loops[loop]!.radius === 0, inner > 0);
-}
-
-/** From the joint along the member to where its material begins, by whatever cuts deepest. */
-export function endFrom(end: MemberEnd, radius: number, wrap: number): number {
-  const cuts = cuttersOf(end).map((cutter) => cutAt(end.end, cutter, radius, wrap));
-  const met = cuts.filter(({ meets }) => meets);
-  return Math.max(...(met.length > 0 ? met : cuts).map(({ from }) => from));
-}
-
-function onRound({ at, along, mark, side }: RoundEnd, from: number, radius: number, wrap: number): Vec3 {
-  const onAxis = addScaled(at, along, from);
-  return addScaled(addScaled(onAxis, mark, radius * Math.cos(wrap)), side, radius * Math.sin(wrap));
 }
 
 function pinMesh({ origin, axis, steps }: PinAxis): TriangleMesh {
@@ -80,7 +68,7 @@ function pinMesh({ origin, axis, steps }: PinAxis): TriangleMesh {
   const end: RoundEnd = { at: origin, along: axis, mark: forward, side: cross(axis, forward) };
   const place = (loop: number, wrap: number) => {
     const [along, radius] = profile[loop]!;
-    return onRound(end, along, radius, wrap);
+    return pointOn(end, along, radius, wrap);
   };
   return turnedMesh(profile.length, FACETS, place, (loop) => profile[loop]![1] === 0, false);
 }

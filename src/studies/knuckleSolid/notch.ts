@@ -37,9 +37,8 @@ export function squareCut(end: RoundEnd, past = 0): Cutter {
  * @throws RangeError for a line along the cutter's own axis or plane, which never leaves it
  */
 export function cutAt(end: RoundEnd, cutter: Cutter, radius: number, wrap: number): Cut {
-  const { at, along, mark, side } = end;
-  const start = addScaled(addScaled(at, mark, radius * Math.cos(wrap)), side, radius * Math.sin(wrap));
-  const from = sub(start, cutter.point);
+  const { along } = end;
+  const from = sub(pointOn(end, 0, radius, wrap), cutter.point);
   if (cutter.kind === "plane") {
     const slope = dot(along, cutter.normal);
     if (slope === 0) throw new RangeError("cutAt: the member runs along the face it is cut to");
@@ -53,6 +52,17 @@ export function cutAt(end: RoundEnd, cutter: Cutter, radius: number, wrap: numbe
   const half = dot(way, off);
   const under = half * half - square * (dot(off, off) - cutter.radius ** 2);
   return { from: (Math.sqrt(Math.max(0, under)) - half) / square, meets: under >= 0 };
+}
+
+/** The place on a member's round at `radius`, `from` along it. */
+export function pointOn(
+  { at, along, mark, side }: RoundEnd,
+  from: number,
+  radius: number,
+  wrap: number,
+): Vec3 {
+  const onAxis = addScaled(at, along, from);
+  return addScaled(addScaled(onAxis, mark, radius * Math.cos(wrap)), side, radius * Math.sin(wrap));
 }
 
 /** Halvings by thirds of the wall: far below what any saw follows. */

@@ -20,10 +20,7 @@ export function plateMesh(plate: PlateSetup, facets: number): TriangleMesh {
   const sheet = (off: number) => flat.map(([u, v]) => rows.vertex(onPlate(plate, u, v, off)));
   const top = sheet(plate.thickness / 2);
   const bottom = sheet(-plate.thickness / 2);
-  const faces = earcut(
-    flat.flatMap(([u, v]) => [u, v]),
-    starts,
-  );
+  const faces = earcut(flat.flat(), starts);
   for (let t = 0; t < faces.length; t += 3) {
     const [a, b, c] = [faces[t]!, faces[t + 1]!, faces[t + 2]!];
     const isLeft = turnOf(flat[a]!, flat[b]!, flat[c]!) > 0;

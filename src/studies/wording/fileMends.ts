@@ -62,6 +62,9 @@ export function writeMend(code: string): string {
 /** A name to write to that is a pipe or a device. */
 export const NO_OUT_FILE = "is a pipe or a device, not a file; choose another name";
 
+/** A folder to write into that is a file. */
+export const NO_OUT_FOLDER = "is a file, not a folder; name a folder for the drawings";
+
 /** A name to write to that is a link to nothing. */
 export const DANGLING_LINK = "is a link to a file that is not there; name that file itself";
 

@@ -1,8 +1,8 @@
 import type { Manifold, ManifoldToplevel } from "manifold-3d";
 import { beforeAll, describe, expect, it } from "vitest";
 import { dot, length, sub } from "../../../src/geometry/vec.ts";
-import { buildPlaces } from "../../../src/studies/knuckleSolid/buildPlaces.ts";
 import { knuckleSolid, type SolidBody } from "../../../src/studies/knuckleSolid/knuckleSolid.ts";
+import { pinAxis } from "../../../src/studies/knuckleSolid/pinAxis.ts";
 import { pinProfile } from "../../../src/studies/knuckleSolid/pinProfile.ts";
 import { roundMembers } from "../../../src/studies/knuckleSolid/roundMembers.ts";
 import { meshBounds, meshVolume } from "../../../src/studies/section/outline.ts";
@@ -65,7 +65,7 @@ describe("what ends are fitted to", () => {
 
 describe("bodies", () => {
   it("the pin turns about its axis by its steps, fillets added", () => {
-    const { pin } = buildPlaces(BUILD, KNUCKLE);
+    const pin = pinAxis(BUILD, KNUCKLE);
     const { positions } = named("pin").mesh;
     const along = (i: number) =>
       dot(sub([positions[i]!, positions[i + 1]!, positions[i + 2]!], pin!.origin), pin!.axis);

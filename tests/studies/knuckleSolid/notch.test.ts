@@ -10,7 +10,7 @@ import {
   type RoundEnd,
   squareCut,
 } from "../../../src/studies/knuckleSolid/notch.ts";
-import type { RoundMember } from "../../../src/studies/knuckleSolid/roundMembers.ts";
+import type { RoundMember } from "../../../src/studies/knuckleSolid/roundMember.ts";
 import { meshVolume } from "../../../src/studies/section/outline.ts";
 import { solidModeler } from "../../reference/mesh/solids.ts";
 
@@ -133,7 +133,12 @@ describe("a notched member against the solid modeler manifold-3d", () => {
       inner,
       length: LENGTH,
       ends: [
-        { joint: "a", end: END, fits: [{ to: "post", cutter, angle: degrees * DEGREE }], past: 0 },
+        {
+          joint: "a",
+          end: END,
+          fits: [{ to: "post", cutter, reach: null, angle: degrees * DEGREE }],
+          past: 0,
+        },
         { joint: "b", end: far, fits: [], past: 0 },
       ],
     };

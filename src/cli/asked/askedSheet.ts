@@ -1,0 +1,46 @@
+import { PAPER_NAMES, type PaperName } from "../../studies/drawings/paper.ts";
+import type { DrawingAsk } from "../../studies/drawings/shopDrawings.ts";
+import { nearestWord } from "../../units/words.ts";
+import { InputError } from "./inputError.ts";
+import { readLength } from "./readNumbers.ts";
+import type { Truck } from "./readTruck.ts";
+import type { SharedOptions } from "./sharedOptions.ts";
+
+export interface SheetOptions extends SharedOptions {
+  readonly out?: string;
+  readonly force?: boolean;
+  readonly paper?: string;
+  readonly kerf: string;
+  readonly angle: string;
+}
+
+/** mm. No torch, plasma or saw cuts wider. */
+const WIDEST_KERF = 10;
+
+const ANGLES = ["first", "third"] as const;
+
+/** What a `sheet` run is asked for. @throws InputError for the first option that is wrong */
+export function askedSheet(
+  { file, model }: Truck,
+  options: SheetOptions,
+): DrawingAsk & { readonly out: string } {
+  const { units } = model.setup;
+  const { out, paper = units === "in" ? "letter" : "a4", kerf, angle } = options;
+  const refuse = (option: string, value: string | null, mend: string) =>
+    InputError.ofOption(file, option, value, mend);
+  if (out === undefined || out === "")
+    throw refuse("--out", out ?? null, "is missing; name a folder for the drawings, such as drawings");
+  const paperName = PAPER_NAMES.find((name) => name === paper.toLowerCase());
+  if (paperName === undefined) throw refuse("--paper", paper, oneOf(paper, PAPER_NAMES));
+  const angleName = ANGLES.find((name) => name === angle.toLowerCase());
+  if (angleName === undefined) throw refuse("--angle", angle, oneOf(angle, ANGLES));
+  const width = readLength(kerf, units, { file, option: "--kerf", value: kerf });
+  if (!(width >= 0 && width <= WIDEST_KERF))
+    throw refuse("--kerf", kerf, `must be from 0 to ${WIDEST_KERF} mm, the width of the cut`);
+  return { out, paper: paperName satisfies PaperName, angle: angleName, kerf: width };
+}
+
+function oneOf(value: string, names: readonly string[]): string {
+  const near = nearestWord(value, [...names]);
+  return near === null ? `must be one of ${names.join(", ")}` : `did you mean "${near}"?`;
+}

@@ -1,0 +1,58 @@
+import type { LengthUnit } from "../../setup/types/types.ts";
+import type { CutPiece } from "../../studies/drawings/cutPieces.ts";
+import type { DrawingAsk, ShopDrawings, ShopFile } from "../../studies/drawings/shopDrawings.ts";
+import { degFromRad } from "../../units/angle.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+
+/** A file as it was written. */
+export interface WrittenSheet extends ShopFile {
+  readonly bytes: Uint8Array;
+}
+
+/** What `sheet --json` prints: files with their kind, scale and paper, and the cut list; lengths in the file's units. */
+export function sheetJson(
+  { pieces }: ShopDrawings,
+  written: readonly WrittenSheet[],
+  { paper, angle, kerf }: DrawingAsk,
+  units: LengthUnit,
+) {
+  return {
+    units,
+    paper,
+    angle,
+    kerf: unitsFromMm(kerf, units),
+    files: written.map((one) => ({
+      file: one.file,
+      kind: one.kind,
+      title: one.title,
+      format: one.contents.format,
+      scale: one.scale,
+      paper: one.paper,
+      ...(one.contents.format === "pdf" ? { pages: one.contents.pages.length } : {}),
+      bytes: one.bytes.length,
+    })),
+    pieces: pieces.map((piece) => pieceJson(piece, units)),
+  };
+}
+
+function pieceJson(piece: CutPiece, units: LengthUnit) {
+  const length = (mm: number) => unitsFromMm(mm, units);
+  return {
+    name: piece.name,
+    kind: piece.kind,
+    material: piece.material,
+    diameter: length(piece.diameter),
+    wall: piece.wall === null ? null : length(piece.wall),
+    centers: length(piece.centers),
+    blank: length(piece.blank),
+    onMark: length(piece.onMark),
+    ends: piece.ends.map((end) => ({
+      joint: end.joint,
+      fittedTo: end.fittedTo,
+      angle: degFromRad(end.angle),
+      missed: end.missed,
+      overhang: length(end.overhang),
+    })),
+    turn: piece.turn === null ? null : degFromRad(piece.turn),
+  };
+}

@@ -1,0 +1,41 @@
+import type { Setup } from "../../setup/types/types.ts";
+import type { ShopDrawings } from "../../studies/drawings/shopDrawings.ts";
+import {
+  CUT_LIST_NOTES,
+  cutFormat,
+  cutRows,
+  DRAWING_CAUTIONS,
+  endRemarks,
+} from "../../studies/wording/drawingWords.ts";
+import type { WrittenSheet } from "./sheetJson.ts";
+import { heading, textTable } from "./textTable.ts";
+
+/** What was written and the cut list, as a person reads it. */
+export function sheetTable({ pieces }: ShopDrawings, written: readonly WrittenSheet[], setup: Setup): string {
+  const format = cutFormat(setup.units);
+  const files = textTable(
+    ["Written", "What", "Scale", "Paper", "Bytes"].map((header, i) => ({
+      header,
+      align: i < 4 ? ("left" as const) : ("right" as const),
+    })),
+    written.map(({ file, kind, scale, paper, bytes }) => [
+      file,
+      kind,
+      scale ?? "–",
+      paper ?? "–",
+      String(bytes.length),
+    ]),
+  );
+  const { header, rows } = cutRows(pieces, format);
+  const list = textTable(
+    header.map((one) => ({ header: one, align: "left" as const })),
+    rows,
+  );
+  const remarks = pieces.flatMap((piece) =>
+    piece.ends.flatMap((end) => endRemarks(end, format).map((text) => `${piece.name}: ${text}\n`)),
+  );
+  const notes = [...CUT_LIST_NOTES, ...DRAWING_CAUTIONS].map((text) => `${text}\n`).join("");
+  return [`${heading(setup)}\n`, files, ...(pieces.length > 0 ? [list] : []), remarks.join("") + notes].join(
+    "\n",
+  );
+}

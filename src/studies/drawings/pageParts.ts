@@ -1,0 +1,73 @@
+import type { Page, PageCircle, PageLine, PageText, Pen } from "../../geometry/page.ts";
+import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import { barWords } from "../wording/drawingWords.ts";
+
+/** What a page is put together from. */
+export interface Drawn {
+  readonly lines: readonly PageLine[];
+  readonly circles: readonly PageCircle[];
+  readonly texts: readonly PageText[];
+}
+
+export const NOTHING: Drawn = { lines: [], circles: [], texts: [] };
+
+export function together(...parts: readonly Drawn[]): Drawn {
+  return {
+    lines: parts.flatMap(({ lines }) => lines),
+    circles: parts.flatMap(({ circles }) => circles),
+    texts: parts.flatMap(({ texts }) => texts),
+  };
+}
+
+/** The same elsewhere on the page. */
+export function movedBy(drawn: Drawn, dx: number, dy: number): Drawn {
+  return {
+    lines: drawn.lines.map((line) => ({
+      ...line,
+      points: Float64Array.from(line.points, (value, i) => value + (i % 2 === 0 ? dx : dy)),
+    })),
+    circles: drawn.circles.map((circle) => ({
+      ...circle,
+      center: [circle.center[0] + dx, circle.center[1] + dy] as const,
+    })),
+    texts: drawn.texts.map((text) => ({ ...text, at: [text.at[0] + dx, text.at[1] + dy] as const })),
+  };
+}
+
+export function line(pen: Pen, ...points: readonly number[]): PageLine {
+  return { pen, points };
+}
+
+export function box(pen: Pen, x: number, y: number, width: number, height: number): PageLine {
+  return { pen, points: [x, y, x + width, y, x + width, y + height, x, y + height], closed: true };
+}
+
+/** Lines of text from a place down. */
+export function paragraph(lines: readonly string[], x: number, top: number, size: number): PageText[] {
+  return lines.map((text, i) => ({ at: [x, top - size - i * size * LEADING] as const, size, text }));
+}
+
+/** From one line of text to the next, in sizes. */
+export const LEADING = 1.35;
+
+/** mm. Height that `scaleBar` takes up above its place. */
+export const BAR_HEIGHT = 8;
+
+/** A bar to measure on the print: 4 in or 100 mm by the units. @param x, y its lower left corner */
+export function scaleBar(units: "in" | "mm", x: number, y: number): Drawn {
+  const length = units === "in" ? 4 * MM_PER_INCH : 100;
+  return {
+    ...NOTHING,
+    lines: [
+      line("dimension", x, y + 1.5, x + length, y + 1.5),
+      line("dimension", x, y, x, y + 3),
+      line("dimension", x + length, y, x + length, y + 3),
+    ],
+    texts: [{ at: [x, y + 4.5], size: 2.8, text: barWords(units) }],
+  };
+}
+
+/** A page of that size. */
+export function pageOf(title: string, size: { width: number; height: number }, drawn: Drawn): Page {
+  return { title, width: size.width, height: size.height, ...drawn };
+}

@@ -1,0 +1,182 @@
+import type { DrawnContents } from "../../geometry/drawnFile.ts";
+import type { Page } from "../../geometry/page.ts";
+import type { BuildSetup } from "../../setup/types/buildTypes.ts";
+import { keyText } from "../../setup/types/keyPath.ts";
+import type { Result, Setup, SetupIssue } from "../../setup/types/types.ts";
+import { knuckleSolid, type SolidBody } from "../knuckleSolid/knuckleSolid.ts";
+import {
+  cutFormat,
+  DRAWING_CAUTIONS,
+  drawingTitles,
+  NO_BUILD,
+  NOTHING_TO_DRAW,
+} from "../wording/drawingWords.ts";
+import { cutListCsv } from "./cutListCsv.ts";
+import { cutListPages } from "./cutListPages.ts";
+import { type CutPiece, cutPieces } from "./cutPieces.ts";
+import { type FlatPattern, patternPage, patternSheets } from "./flatPattern.ts";
+import { freeStem } from "./freeStem.ts";
+import { notchPattern } from "./notchPattern.ts";
+import type { PaperName } from "./paper.ts";
+import { platePattern } from "./platePattern.ts";
+
+/** What drawings are asked for. */
+export interface DrawingAsk {
+  readonly paper: PaperName;
+  /** Width of the cut that plates are drawn for, mm; 0 = none counted. */
+  readonly kerf: number;
+  /** Where the views of the drawing sheet lie: first- or third-angle projection. */
+  readonly angle: "first" | "third";
+}
+
+export type DrawingKind = "drawing" | "cut list" | "template" | "plate" | "solid";
+
+/** A drawing as it would be saved. */
+export interface ShopFile {
+  /** With its ending, unique without regard to case. */
+  readonly file: string;
+  readonly kind: DrawingKind;
+  readonly title: string;
+  /** Paper to drawn: `1:2`; null = a list or a solid. */
+  readonly scale: string | null;
+  /** null = no sheet of a kind: as large as what is on it, or no drawing. */
+  readonly paper: PaperName | null;
+  readonly contents: DrawnContents;
+}
+
+/** All that goes to the shop floor. */
+export interface ShopDrawings {
+  readonly pieces: readonly CutPiece[];
+  readonly bodies: readonly SolidBody[];
+  /** Sheets in the order they are printed: cut list, templates, plates. */
+  readonly pages: readonly Page[];
+  readonly files: readonly ShopFile[];
+}
+
+/**
+ * Everything to build the knuckle of a setup by, the left one; the right is its mirror image. Issues where the setup has no
+ * build, or a plate cannot be cut. @param heading what the drawings call the setup @param file for issues
+ */
+export function shopDrawings(
+  setup: Setup,
+  ask: DrawingAsk,
+  heading: string,
+  file: string,
+): Result<ShopDrawings> {
+  const { build, knuckle, units } = setup;
+  if (build === null) return refused([{ file, key: "build", value: "", mend: NO_BUILD }]);
+  const bodies = knuckleSolid(build, knuckle);
+  if (bodies.length === 0) return refused([{ file, key: "build", value: "", mend: NOTHING_TO_DRAW }]);
+  const format = cutFormat(units);
+  const pieces = cutPieces(build, knuckle);
+  const templates = pieces.flatMap((piece) =>
+    ([0, 1] as const).flatMap((which) => {
+      const pattern = notchPattern(piece, which, format);
+      return pattern === null ? [] : [{ stem: `template ${piece.name} ${piece.ends[which].joint}`, pattern }];
+    }),
+  );
+  const plates = platePatterns(build, ask.kerf, units, file);
+  if (!plates.ok) return plates;
+  const listPages = cutListPages(pieces, heading, ask.paper, format);
+  const titles = drawingTitles(heading);
+  const taken = new Set<string>();
+  const templateFiles = patternFiles(templates, "template", titles.templates, ask.paper, taken);
+  const plateFiles = patternFiles(plates.value, "plate", titles.plates, ask.paper, taken);
+  const list: ShopFile[] =
+    pieces.length === 0
+      ? []
+      : [
+          shopFile(
+            "cut-list.pdf",
+            "cut list",
+            titles.cutList,
+            {
+              format: "pdf",
+              pages: listPages,
+              title: titles.cutList,
+            },
+            { paper: ask.paper },
+          ),
+          shopFile("cut-list.csv", "cut list", titles.cutList, {
+            format: "csv",
+            text: cutListCsv(pieces, units),
+          }),
+        ];
+  return {
+    ok: true,
+    value: {
+      pieces,
+      bodies,
+      pages: [...(pieces.length === 0 ? [] : listPages), ...templateFiles.pages, ...plateFiles.pages],
+      files: [...list, ...templateFiles.files, ...plateFiles.files, ...solidFiles(bodies, titles.solid)],
+    },
+  };
+}
+
+interface Named {
+  readonly stem: string;
+  readonly pattern: FlatPattern;
+}
+
+function platePatterns(
+  build: BuildSetup,
+  kerf: number,
+  units: Setup["units"],
+  file: string,
+): Result<Named[]> {
+  const issues: SetupIssue[] = [];
+  const named = build.plates.flatMap((plate, i): Named[] => {
+    const made = platePattern(plate, plate.material ?? build.material, kerf, cutFormat(units));
+    if (made.ok) return [{ stem: `plate ${plate.name}`, pattern: made.pattern }];
+    const key = keyText(["build", "plates", i, ...made.issue.path]);
+    issues.push({ file, key, value: JSON.stringify(plate.name), mend: made.issue.mend });
+    return [];
+  });
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, value: named };
+}
+
+/** Each on a page of its own size as SVG, plates as DXF too, and all on sheets of the paper as one PDF. */
+function patternFiles(
+  patterns: readonly Named[],
+  kind: "template" | "plate",
+  title: string,
+  paper: PaperName,
+  taken: Set<string>,
+): { readonly files: readonly ShopFile[]; readonly pages: readonly Page[] } {
+  if (patterns.length === 0) return { files: [], pages: [] };
+  const pages = patterns.flatMap(({ pattern }) => patternSheets(pattern, paper));
+  const files = patterns.flatMap(({ stem, pattern }) => {
+    const name = freeStem(stem, taken);
+    const page = patternPage(pattern);
+    const svg = shopFile(`${name}.svg`, kind, pattern.title, { format: "svg", page }, { scale: "1:1" });
+    if (kind === "template") return [svg];
+    const { units } = pattern;
+    return [
+      svg,
+      shopFile(`${name}.dxf`, kind, pattern.title, { format: "dxf", page, units }, { scale: "1:1" }),
+    ];
+  });
+  const all = { format: "pdf", pages, title } as const;
+  return { pages, files: [...files, shopFile(`${kind}s.pdf`, kind, title, all, { scale: "1:1", paper })] };
+}
+
+function solidFiles(bodies: readonly SolidBody[], title: string): ShopFile[] {
+  const cautions = DRAWING_CAUTIONS.join(" ");
+  return (["stl", "glb"] as const).map((format) =>
+    shopFile(`knuckle.${format}`, "solid", title, { format, meshes: bodies, title, cautions }),
+  );
+}
+
+function shopFile(
+  file: string,
+  kind: DrawingKind,
+  title: string,
+  contents: DrawnContents,
+  { scale = null, paper = null }: { readonly scale?: string | null; readonly paper?: PaperName | null } = {},
+): ShopFile {
+  return { file, kind, title, scale, paper, contents };
+}
+
+function refused(issues: readonly SetupIssue[]): { ok: false; issues: readonly SetupIssue[] } {
+  return { ok: false, issues };
+}
