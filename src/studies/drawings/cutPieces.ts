@@ -52,7 +52,7 @@ export interface CutPiece {
 }
 
 /** Templates are worked out at every degree round. */
-export const WRAPS = 360;
+const WRAPS = 360;
 
 /** Tubes and bars of a build with their ends, in the order of its list. */
 export function cutPieces(build: BuildSetup, knuckle: KnuckleSetup): CutPiece[] {

@@ -38,10 +38,6 @@ export function line(pen: Pen, ...points: readonly number[]): PageLine {
   return { pen, points };
 }
 
-export function box(pen: Pen, x: number, y: number, width: number, height: number): PageLine {
-  return { pen, points: [x, y, x + width, y, x + width, y + height, x, y + height], closed: true };
-}
-
 /** Lines of text from a place down. */
 export function paragraph(lines: readonly string[], x: number, top: number, size: number): PageText[] {
   return lines.map((text, i) => ({ at: [x, top - size - i * size * LEADING] as const, size, text }));

@@ -55,7 +55,7 @@ export interface PieceFacts {
 }
 
 /** `tube 1 3/4 in × 0.188 in wall`. */
-export function stockWords({ kind, diameter, wall }: PieceFacts, { units }: LengthFormat): string {
+function stockWords({ kind, diameter, wall }: PieceFacts, { units }: LengthFormat): string {
   const round = formatLength(diameter, { units, fraction: 64, decimals: 2 });
   const thick =
     wall === null ? "" : ` × ${formatLength(wall, { units, fraction: "decimal", decimals: 3 })} wall`;
@@ -63,7 +63,7 @@ export function stockWords({ kind, diameter, wall }: PieceFacts, { units }: Leng
 }
 
 /** `notched to pin, 81.6°`; `square`. */
-export function endWords({ fittedTo, angle }: EndFacts): string {
+function endWords({ fittedTo, angle }: EndFacts): string {
   return fittedTo.length === 0 ? "square" : `to ${fittedTo.join(" and ")}, ${formatAngle(angle)}`;
 }
 
