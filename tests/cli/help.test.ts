@@ -5,7 +5,7 @@ import { captured } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 import { shellWords } from "./shellWords.ts";
 
-const VERBS = ["pose", "check", "sweep", "envelope", "floor"];
+const VERBS = ["pose", "check", "sweep", "envelope", "floor", "sheet"];
 
 describe("help", () => {
   it.each([["--help"], ["-h"], ["help"]])(
@@ -32,6 +32,7 @@ describe("help", () => {
   it("shows only examples that work", () => {
     const folder = setupFolder();
     const demo = JSON.parse(readFileSync("shared/half-ton-limits.json", "utf8"));
+    demo.build = JSON.parse(readFileSync("shared/tubular-knuckle.json", "utf8")).build;
     demo.truck.body = demo.truck.body.filter((part: { name: string }) => part.name === "fender lip");
     // A short range: what is swept over travel and steering takes its time.
     demo.travel = { droop: -0.5, bump: 0.5 };
