@@ -1,5 +1,5 @@
 import { lazy, memo, type ReactElement, Suspense, useDeferredValue } from "react";
-import { KnucklePanel } from "../build/KnucklePanel.tsx";
+import { BuildRooms } from "../build/BuildRooms.tsx";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
 import { useVariantTrucks } from "../choose/compare/useVariantTrucks.ts";
@@ -54,7 +54,7 @@ export function StationRooms({ station, truck }: StationRoomsProps): ReactElemen
     case "choose":
       return <ChooseRooms truck={truck} />;
     case "build":
-      return <KnucklePanel truck={truck} />;
+      return <BuildRooms truck={truck} />;
     case "show":
       return (
         <Suspense fallback={<p className="station-wait">Setting up the pictures…</p>}>

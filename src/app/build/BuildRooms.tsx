@@ -1,0 +1,12 @@
+import "./buildRooms.css";
+import type { Truck } from "../state/truck.ts";
+import { KnucklePanel } from "./KnucklePanel.tsx";
+
+/** What stands beside the knuckle drawn alone: its numbers, then a fold for each step from the order to the part checked. */
+export function BuildRooms({ truck }: { truck: Truck }) {
+  return (
+    <div className="build-rooms">
+      <KnucklePanel truck={truck} />
+    </div>
+  );
+}
