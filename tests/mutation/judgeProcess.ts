@@ -2,9 +2,13 @@ import { type ChildProcess, fork } from "node:child_process";
 import { join } from "node:path";
 import type { Asked, Judged } from "./judge.ts";
 
-/** One process that runs test files of a copy with a mutant on, replaced where it does not come back. */
+/**
+ * A process that runs test files of a copy with one mutant on, begun anew for another mutant: what modules and test files
+ * keep of what they worked out before would hide it.
+ */
 export class JudgeProcess {
   private process: ChildProcess | null = null;
+  private active = -1;
 
   constructor(
     private readonly copy: string,
@@ -14,12 +18,12 @@ export class JudgeProcess {
 
   /**
    * @param limit ms of wall clock after which it is taken for endless
-   * @param atImport the mutant must be on when modules are read: in a process of its own
    * @returns null = endless
    */
-  async run(asked: Asked, limit: number, atImport = false): Promise<Judged | null> {
-    if (atImport) this.end();
-    this.process ??= await this.start(atImport ? asked.mutant : -1);
+  async run(asked: Asked, limit: number): Promise<Judged | null> {
+    if (asked.mutant !== this.active) this.end();
+    this.active = asked.mutant;
+    this.process ??= await this.start(asked.mutant);
     const running = this.process;
     const judged = await new Promise<Judged | null>((done) => {
       const timer = setTimeout(() => done(null), limit);
@@ -37,7 +41,7 @@ export class JudgeProcess {
       running.once("exit", ended);
       running.send(asked);
     });
-    if (judged === null || running.exitCode !== null || atImport) this.end();
+    if (judged === null || running.exitCode !== null) this.end();
     return judged;
   }
 

@@ -89,6 +89,7 @@ async function sound(files: readonly string[]): Promise<TestFile[]> {
   await Promise.all(
     judges.map(async (judge) => {
       for (let file = queue.shift(); file; file = queue.shift()) {
+        judge.end();
         const judged = await judge.run({ file, mutant: -1 }, 10 * LONGEST_FILE);
         if (judged === null || judged.took > LONGEST_FILE) continue;
         if (judged.fault !== null)
@@ -100,16 +101,12 @@ async function sound(files: readonly string[]): Promise<TestFile[]> {
   return found.sort((a, b) => a.took - b.took);
 }
 
-async function isNoticed(judge: JudgeProcess, { number, mutant }: Numbered, tests: readonly TestFile[]) {
-  // What is worked out while a module is read is noted for the first file that reads it alone.
-  const beside = drawn.filter((other) => other.mutant.file === mutant.file && !other.mutant.atImport);
-  const comesBy = ({ seen }: TestFile) =>
-    mutant.atImport ? beside.some((other) => seen.has(other.number)) : seen.has(number);
+async function isNoticed(judge: JudgeProcess, { number }: Numbered, tests: readonly TestFile[]) {
   let left = LONGEST_MUTANT;
-  for (const { file, took } of tests.filter(comesBy)) {
+  for (const { file, took } of tests.filter(({ seen }) => seen.has(number))) {
     left -= took;
     if (left < 0) return false;
-    const judged = await judge.run({ file, mutant: number }, 15_000 + 20 * took, mutant.atImport);
+    const judged = await judge.run({ file, mutant: number }, 30_000 + 30 * took);
     if (judged === null || judged.fault !== null) return true;
   }
   return false;

@@ -10,8 +10,6 @@ export interface Mutant {
   readonly end: number;
   readonly from: string;
   readonly to: string;
-  /** Outside of every function: it is worked out when the module is read. */
-  readonly atImport: boolean;
 }
 
 const SWAPS: Readonly<Partial<Record<ts.SyntaxKind, string>>> = {
@@ -47,20 +45,18 @@ const LEAST_NUMBER = 1e-2;
 export function mutantsOf(file: string, text: string): Mutant[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
   const found: Mutant[] = [];
-  const visit = (node: ts.Node, atImport: boolean): void => {
+  const visit = (node: ts.Node): void => {
     if (ts.isTypeNode(node) || ts.isImportDeclaration(node) || ts.isInterfaceDeclaration(node)) return;
     if (ts.isEnumDeclaration(node) || isThrown(node)) return;
     const to = changed(node, source);
     if (to !== null) {
       const start = node.getStart(source);
       const line = source.getLineAndCharacterOfPosition(start).line + 1;
-      found.push({ file, line, start, end: node.end, from: node.getText(source), to, atImport });
+      found.push({ file, line, start, end: node.end, from: node.getText(source), to });
     }
-    ts.forEachChild(node, (child) =>
-      visit(child, atImport && !ts.isFunctionLike(node) && !ts.isPropertyDeclaration(node)),
-    );
+    ts.forEachChild(node, visit);
   };
-  visit(source, true);
+  visit(source);
   return found;
 }
 
