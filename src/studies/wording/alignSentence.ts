@@ -48,7 +48,8 @@ export function settingWords(
       if (setting === 0) return `${legs} as measured`;
       return `${legs} ${amountWords(setting, format)} ${setting > 0 ? "longer" : "shorter"}`;
     }
-    default:
+    case "shims":
+    case undefined:
       return `${length} of shims at the ${name}${setting === asBolted ? " as now" : ""}`;
   }
 }

@@ -52,7 +52,11 @@ function subject(one: Unusual, setup: Setup, format: LengthFormat): string {
       return `${placeName(one.paths[0], setup)}, ${amount} inside the tire as measured,`;
     case "tenTimes":
       return `${placeName(one.paths[0], setup)}, ${text} where its neighbors have about ${lengthText(beside!, format)},`;
-    default:
+    case "leftRight":
+    case "farAway":
+    case "size":
+    case "hubFace":
+    case "loadedRadius":
       return `${placeName(one.paths[0], setup)} of ${text}`;
   }
 }
