@@ -1,3 +1,4 @@
+import { mayHoldCircle, ringInBox } from "./boxAboutRing.ts";
 import { searchCellTo } from "./cells/cellSearch.ts";
 import { CELL_ROW, CellKind } from "./cells/cells.ts";
 import { meshGapTo } from "./mesh/meshGap.ts";
@@ -93,37 +94,13 @@ function cellGapTo(
   // Ball about the cell against the ball about the ring.
   const clearOf = beat + shape.ballRadius + balls[4 * cell + 3]!;
   if (clearOf > 0 && dx * dx + dy * dy + dz * dz > clearOf * clearOf) return beat;
-  if (
-    cells[cell * CELL_ROW] === CellKind.Solid &&
-    beat > 0 &&
-    !ringInBox(cells, cell * CELL_ROW, shape, wheel, wheelAt)
-  )
-    return beat;
+  if (cells[cell * CELL_ROW] === CellKind.Solid) {
+    if (!mayHoldCircle(cells, cell * CELL_ROW, shape)) return beat;
+    if (beat > 0 && !ringInBox(cells, cell * CELL_ROW, shape, wheel, wheelAt)) return beat;
+  }
   if (cells[cell * CELL_ROW] === CellKind.Segment) {
     const gap = segmentGapTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat);
     if (!Number.isNaN(gap)) return gap;
   }
   return searchCellTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat, coarse);
-}
-
-/** Whether a point of the ring lies inside a box: with all faces clear, the box then holds the whole ring. */
-function ringInBox(
-  cells: Float64Array,
-  at: number,
-  shape: RingShape,
-  wheel: Float64Array,
-  wheelAt: number,
-): boolean {
-  const [x, r] = shape.outline[0]!;
-  const level = Math.sqrt(wheel[wheelAt + 3]! ** 2 + wheel[wheelAt + 4]! ** 2);
-  const up = [
-    (-wheel[wheelAt + 5]! * wheel[wheelAt + 3]!) / level,
-    (-wheel[wheelAt + 5]! * wheel[wheelAt + 4]!) / level,
-    level,
-  ];
-  for (let i = 0; i < 3; i++) {
-    const p = wheel[wheelAt + i]! + x * wheel[wheelAt + 3 + i]! + r * up[i]!;
-    if (Math.abs(p - cells[at + 1 + i]!) > cells[at + 4 + i]!) return false;
-  }
-  return true;
 }

@@ -43,12 +43,14 @@ describe("a search refuses a tolerance it would never come down to, and a range 
 
   it("each search by itself", () => {
     const range = { armLow: -0.1, armHigh: 0.1, steerLow: -1, steerHigh: 1 };
+    const tolerances = { asked: 0.1, finer: 0.1, border: 0.1 };
     for (const search of [worstGap, worstLegGap, worstStrutGap]) {
-      for (const tolerance of NO_TOLERANCES)
-        expect(() => search({} as never, range, tolerance)).toThrow(RangeError);
+      for (const bad of NO_TOLERANCES)
+        for (const kind of Object.keys(tolerances))
+          expect(() => search({} as never, range, { ...tolerances, [kind]: bad })).toThrow(RangeError);
       for (const bound of NO_NUMBERS)
         for (const end of Object.keys(range))
-          expect(() => search({} as never, { ...range, [end]: bound }, 0.1)).toThrow(RangeError);
+          expect(() => search({} as never, { ...range, [end]: bound }, tolerances)).toThrow(RangeError);
     }
   });
 });

@@ -51,8 +51,7 @@ function searched(model: Model, mesh: MeshInput, treed: boolean, budget?: Budget
       part,
     },
     range,
-    0.01,
-    0.1,
+    { asked: 0.01, finer: 0.01, border: 0.1 },
     null,
     budget,
   );

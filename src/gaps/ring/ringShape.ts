@@ -23,6 +23,8 @@ export interface RingShape {
   readonly ballRadius: number;
   readonly barrelRadius: number;
   readonly freeRadius: number;
+  /** No point of the section is nearer to the axis, mm. */
+  readonly leastRadius: number;
   /** No point lies deeper in the section than this (an upper bound, at most `DEEPEST_SLACK` too much), mm. */
   readonly deepest: number;
 }
@@ -71,6 +73,7 @@ export function ringShapeOf(profile: ArrayLike<number>, barrelRadius: number): R
     ballRadius: Math.max(...points.map(([x, r]) => Math.sqrt(x * x + r * r))),
     barrelRadius,
     freeRadius: Math.max(...points.map(([, r]) => r)),
+    leastRadius: Math.min(...points.map(([, r]) => r)),
     deepest: deepestIn(boundary),
   };
 }

@@ -6,9 +6,10 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
+import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "../search/cellOfPoses.ts";
 import { Cut, NODE, NODE_ROW, Nodes } from "../search/nodes.ts";
 import { OtherWheel } from "../search/otherWheel.ts";
-import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells } from "../search/poseCells.ts";
+import { PoseCells } from "../search/poseCells.ts";
 import { type EnvelopeRange, reachableTravel } from "./envelopeRange.ts";
 
 /** What is proven of a surface. */

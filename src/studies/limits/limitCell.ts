@@ -15,7 +15,6 @@ import { limitsOn } from "./limitsOn.ts";
 // Leaf scratch.
 const straight = new Float64Array(POSE_ROW);
 const rates = new Float64Array(RATE_ROW);
-const border = borderCell();
 
 /** What a look at a cell of poses says of the whole of it. */
 export const CellState = {
@@ -53,6 +52,9 @@ export class LimitCell implements CellMotion {
   private readonly innerAt: 0 | 3;
   private readonly ends = new Float64Array(INNER_ENDS_ROW);
   private readonly spread = new Float64Array(2);
+  /** What the last look found at the border of reach, where it came to that. */
+  private readonly border = borderCell();
+  private atBorder: Border = Border.Unknown;
 
   constructor(model: Model, side: Side) {
     this.side = model.frontEnd[side];
@@ -127,8 +129,9 @@ export class LimitCell implements CellMotion {
       if (motionBoundTo(this.motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, innerSpread, inner))
         return CellState.Bounded;
     }
-    const state = steeredBorderTo(border, side, this.steering, at, arm, armHalf, steer, steerHalf);
-    return state === Border.Empty ? CellState.Empty : CellState.Unproven;
+    const { border, steering } = this;
+    this.atBorder = steeredBorderTo(border, side, steering, at, arm, armHalf, steer, steerHalf);
+    return this.atBorder === Border.Empty ? CellState.Empty : CellState.Unproven;
   }
 
   /**
@@ -137,11 +140,8 @@ export class LimitCell implements CellMotion {
    * border's, so both are off by no more than what is told. @returns false when nothing could be said.
    */
   boundAtBorder(): boolean {
-    const { armNow, armHalf, innerAt: at, innerSpread, motion, place, side, steerHalf } = this;
-    if (!(armHalf > 0)) return false;
-    const { steer } = place;
-    const state = steeredBorderTo(border, side, this.steering, at, armNow, armHalf, steer, steerHalf);
-    if (state !== Border.Bounded) return false;
+    const { armNow, armHalf, border, innerAt: at, innerSpread, motion, place, side, steerHalf } = this;
+    if (!(armHalf > 0) || this.atBorder !== Border.Bounded) return false;
     const { pose } = place;
     const [x, y, z] = side.innerAtRest;
     const cos = Math.cos(armNow);

@@ -180,7 +180,7 @@ function limitsToKeep(model: Model, aloneSides: boolean, budget: Budget): readon
 }
 
 function limitedBy(passed: readonly LimitOverRange[], ranges: Readonly<Record<Side, SideRange>>): string[] {
-  const names = passed.filter(({ side }) => ranges[side].limits !== undefined).map(({ name }) => name);
+  const names = passed.filter(({ side }) => ranges[side].wheel.limits !== undefined).map(({ name }) => name);
   return [...new Set(names)];
 }
 

@@ -10,9 +10,10 @@ import { type Pair, pairGapTo, type TogetherPair } from "../model/pairs.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { toleranceAt } from "../search/deepTolerance.ts";
 import { PartAtPose } from "../search/partAtPose.ts";
-import type { WheelToMove } from "../search/poseCells.ts";
+import type { Tolerances } from "../search/search.ts";
 import type { SideRange } from "../search/sideRange.ts";
-import { type PoseToStart, worstGap } from "../search/worstGap.ts";
+import type { PoseToStart } from "../search/triedPose.ts";
+import { worstGap } from "../search/worstGap.ts";
 import { worstLegGap } from "../search/worstLegGap.ts";
 import { worstStrutGap } from "../search/worstStrutGap.ts";
 import { onTruck } from "./gapsAt.ts";
@@ -42,7 +43,7 @@ export interface CheckEntry {
 /** mm. A tenth of a millimeter is half of the finest sixty-fourth: nobody measures a fender closer. */
 export const DEFAULT_TOLERANCE = 0.1;
 
-/** mm. Searched finer than asked, since it costs little and settles verdicts near the allowance. */
+/** mm. Searched finer than asked where that costs little, and to settle verdicts near the allowance. */
 const SEARCH_TOLERANCE = 0.01;
 
 /** Rubs: interference. Close: less than the allowance, or not proven to keep it to the search's tolerance. */
@@ -79,24 +80,16 @@ export function searchPair(
   budget: Budget,
 ): CheckEntry | null {
   if (pair.kind === "together") return togetherEntry(model, pair, range, tolerance);
-  const { frontEnd } = model;
-  const side = frontEnd[pair.side];
-  const innerAt: 0 | 3 = pair.side === "left" ? 0 : 3;
-  const { other, limits, start } = range;
-  const search: WheelToMove = {
-    side,
-    other,
-    innerAt,
-    steering: frontEnd.steering,
-    ...(limits === undefined ? {} : { limits }),
-  };
+  const { wheel, start } = range;
+  const { allowance } = model.setup;
   const finer = Math.min(tolerance, SEARCH_TOLERANCE);
+  const tolerances: Tolerances = { asked: tolerance, finer, border: tolerance, allowance };
   const found =
     pair.kind === "leg"
-      ? worstLegGap({ ...search, pair }, range, finer, tolerance, start, budget)
+      ? worstLegGap({ ...wheel, pair }, range, tolerances, start, budget)
       : pair.kind === "strut"
-        ? worstStrutGap({ ...search, pair }, range, tolerance, tolerance, start, budget)
-        : worstGap({ ...search, ring: pair.ring, part: pair.part }, range, finer, tolerance, start, budget);
+        ? worstStrutGap({ ...wheel, pair }, range, { ...tolerances, finer: tolerance }, start, budget)
+        : worstGap({ ...wheel, ring: pair.ring, part: pair.part }, range, tolerances, start, budget);
   if (found !== null) return entryOf(model, pair, range, found, tolerance);
   return budget.cut ? entryOf(model, pair, range, unsearched(pair, start), tolerance) : null;
 }

@@ -1,6 +1,6 @@
 import { MOTION } from "../../geometry/motionRow.ts";
+import { CELL_OF_POSES } from "./cellOfPoses.ts";
 import { Cut } from "./nodes.ts";
-import { CELL_OF_POSES } from "./poseCells.ts";
 
 /** Share of the wheel's way by which it may leave its speed at the middle, for the part to be cut into pieces. */
 const EVEN_SHARE = 0.5;

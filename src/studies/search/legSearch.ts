@@ -2,368 +2,181 @@ import { boundCell, cellBound } from "../../gaps/cells/cellBound.ts";
 import { CELL, CELL_ROW } from "../../gaps/cells/cells.ts";
 import { GAP_ROW } from "../../gaps/partGap.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
-import type { SideModel } from "../../suspension/frontEnd.ts";
-import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
-import { Border, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
-import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
-import { PoseStatus } from "../../suspension/poseStatus.ts";
-import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
-import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
-import { Keeps, type KeptPoses } from "../limits/keptPoses.ts";
+import { borderCell } from "../../suspension/outOfReach.ts";
+import { POSE, POSE_ROW } from "../../suspension/poseRow.ts";
 import { type LegPair, pairGapTo } from "../model/pairs.ts";
 import type { Budget } from "../numeric/budget.ts";
-import { MinHeap } from "../numeric/minHeap.ts";
-import { toleranceAt } from "./deepTolerance.ts";
+import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "./cellOfPoses.ts";
 import { legAtBorder } from "./legAtBorder.ts";
 import { legCellTo } from "./legCell.ts";
 import { boundFan, type FanBound, fanBound } from "./legFan.ts";
 import { legMotionTo, scaledMotionTo } from "./legMotion.ts";
-import { Cut, LegNodes, NODE, NODE_ROW } from "./legNodes.ts";
-import type { OtherWheel } from "./otherWheel.ts";
-import type { PoseRange, PoseToStart } from "./worstGap.ts";
-
-/** One side's leg pair with what moves it. */
-export interface LegsToSearch {
-  readonly pair: LegPair;
-  readonly side: SideModel;
-  /** Null = the other wheel takes no pose away. */
-  readonly other: OtherWheel | null;
-  /** 0 for the left side, 3 for the right: where that side's inner end stands in an inner-ends row. */
-  readonly innerAt: 0 | 3;
-  readonly steering: Steering;
-  /** Poses that pass a limit are left out; none = the setup has no limit that any pose passes. */
-  readonly limits?: KeptPoses;
-}
-
-/** The worst gap of one leg pair over a range of poses, mm. */
-export interface WorstLegGap {
-  /** The gap at the pose found, of one point of the legs: the pair's own gap there may be less by rounding. */
-  readonly gap: number;
-  /** Proven: no pose in the range is worse than this. */
-  readonly bound: number;
-  readonly armAngle: number;
-  readonly steer: number;
-  /** How many cells were looked at: what it cost. */
-  readonly cells: number;
-}
-
-/** Share of the range below which a cell of poses of which nothing can be said is given up. */
-const LEAST_SHARE = 1 / 4096;
-
-/** …and where the border's own pose bounds the cell, the share of that at which rounding would take over. */
-const FINEST_SHARE = 1e-8;
-
-/** …and where a limit may be passed in a cell or kept, the share at which it is left: less than a micron of travel. */
-const LIMIT_SHARE = 2 ** -12;
-
-/** Steers looked at at each end of the arm's reach when cells were given up. */
-const END_SAMPLES = 33;
+import { Cut, NODE, NODE_ROW } from "./nodes.ts";
+import type { PoseCells } from "./poseCells.ts";
+import { Search, type Tolerances } from "./search.ts";
+import type { TriedPose } from "./triedPose.ts";
 
 /** Microseconds, about. */
-const TWO_LOOKS_WORK = 20;
+const LOOK_WORK = 5;
 
 /** Nodes after which the search stops and reports the bound it has reached: under a second of work. */
 const MOST_NODES = 60_000;
 
+/** Of a node: which leg, and the fractions of it, from its outer end, between which its piece lies. */
+const LEG = NODE.tree;
+const NEAR = NODE.cell;
+const FAR = NODE.cell + 1;
+
 // Scratch: a search is not reentrant and calls back nobody.
 const pose = new Float64Array(POSE_ROW);
-const rates = new Float64Array(RATE_ROW);
 const motion = new Float64Array(MOTION_ROW);
-const ends = new Float64Array(INNER_ENDS_ROW);
-const cell = new Float64Array(CELL_ROW);
-const spread: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
+const ofInner = new Float64Array(MOTION_ROW);
 const scaled = new Float64Array(MOTION_ROW);
+const cell = new Float64Array(CELL_ROW);
 const found = cellBound();
 const fan = fanBound();
 const border = borderCell();
 const gapRow = new Float64Array(GAP_ROW);
 
-/** The search behind `worstLegGap`. */
-export class LegSearch {
-  private readonly nodes = new LegNodes();
-  private readonly heap = new MinHeap();
-  private best = Number.POSITIVE_INFINITY;
-  private bestArm = 0;
-  private bestSteer = 0;
-  /** Least bound of cells settled at the border of reach, within the tolerance asked for. */
-  private settled = Number.POSITIVE_INFINITY;
-  /** Whether cells were given up there. */
-  private atBorder = false;
-  private looked = 0;
+/** The search behind `worstLegGap`: each node is a cell of poses × a piece of one leg. */
+export class LegSearch extends Search {
   private readonly radius: number;
-  /** No gap is below this: the deepest place of the solid, less the legs' own radius. */
-  private readonly floor: number;
-  private readonly leastArm: number;
-  private readonly leastSteer: number;
+  /** Number of the cell of poses whose pose and motion stand in `pose` and `motion`. */
+  private moving = -1;
 
   constructor(
-    private readonly legs: LegsToSearch,
-    private readonly range: PoseRange,
-    private readonly borderTolerance: number,
-    start: PoseToStart | null,
+    poses: PoseCells,
+    private readonly pair: LegPair,
+    tolerances: Tolerances,
   ) {
-    const { pair } = legs;
-    this.radius = pair.part.cells[CELL.radius]!;
-    this.floor = -pair.ring.deepest - this.radius;
-    this.leastArm = LEAST_SHARE * (range.armHigh - range.armLow);
-    this.leastSteer = LEAST_SHARE * (range.steerHigh - range.steerLow);
-    if (start !== null) this.sample(start.arm, start.steer);
-    const legCount = pair.pivots === null ? 1 : pair.pivots.length / 3;
-    for (let leg = 0; leg < legCount; leg++) {
-      const node = this.nodes.claim();
-      this.nodes.rows.set(
-        [
-          0.5 * (range.armLow + range.armHigh),
-          0.5 * (range.armHigh - range.armLow),
-          0.5 * (range.steerLow + range.steerHigh),
-          0.5 * (range.steerHigh - range.steerLow),
-          leg,
-          0,
-          1,
-          Cut.Leg,
-          legs.limits === undefined ? 1 : 0,
-        ],
-        node * NODE_ROW,
-      );
-      this.look(node);
-    }
+    const radius = pair.part.cells[CELL.radius]!;
+    super(poses, -pair.ring.deepest - radius, tolerances, MOST_NODES);
+    this.radius = radius;
   }
 
-  run(tolerance: number, budget: Budget): WorstLegGap | null {
-    while (this.heap.size > 0 && this.looked < MOST_NODES) {
-      if (Math.max(this.heap.leastKey(), this.floor) >= this.best - toleranceAt(this.best, tolerance)) break;
-      if (budget.isSpent(TWO_LOOKS_WORK)) break;
-      const node = this.heap.pop();
-      const twin = this.nodes.halve(node);
+  run(budget: Budget): void {
+    const { pivots } = this.pair;
+    const legCount = pivots === null ? 1 : pivots.length / 3;
+    for (let leg = 0; leg < legCount; leg++) {
+      const node = this.claimRoot();
+      const at = node * NODE_ROW;
+      this.nodes.rows[at] = 0;
+      this.nodes.rows[at + LEG] = leg;
+      this.nodes.rows[at + NEAR] = 0;
+      this.nodes.rows[at + FAR] = 1;
       this.look(node);
-      this.look(twin);
     }
-    if (this.atBorder) this.sampleEnds();
-    if (this.best === Number.POSITIVE_INFINITY) return null;
+    this.goOn(budget);
+  }
+
+  /** Takes the gap at a pose that both wheels stand at, if it is less and every limit is kept. */
+  take(tried: TriedPose, arm: number, steer: number): void {
+    const gap = pairGapTo(gapRow, 0, this.pair, tried.row, 0, this.best);
+    if (gap < this.best && tried.keeps(arm, steer)) this.offer(gapRow, arm, steer);
+  }
+
+  protected look(node: number): void {
+    this.cells++;
+    this.work += LOOK_WORK;
+    const poses = this.nodes.rows[node * NODE_ROW]!;
+    const known = this.poses.known[poses]!;
+    if (known & Known.Stands) this.lookAtMiddle(node, poses);
+    if (known & Known.Moves) {
+      const isFan = fan.bound > found.bound;
+      const bound = Math.max(isFan ? fan.bound : found.bound, this.floor);
+      this.keep(node, bound, cutOf(isFan ? fan : found, bound));
+    } else if (this.poses.lookAtLimits(poses) & Known.Passed) this.nodes.drop(node);
+    else this.lookAtBorder(node, poses);
+  }
+
+  /** The piece at the middle pose and, where the motion is proven, over the cell: fills `found` and then `fan`. */
+  private lookAtMiddle(node: number, poses: number): void {
+    const { rows } = this.nodes;
+    const at = node * NODE_ROW;
+    const near = rows[at + NEAR]!;
+    const far = rows[at + FAR]!;
+    const { pivots, outerAt, ring } = this.pair;
+    if (poses !== this.moving) this.moveTo(poses);
+    const inner = pivots ?? pose;
+    const innerAt = pivots === null ? POSE.tieRodInner : 3 * rows[at + LEG]!;
+    legCellTo(cell, pose, outerAt, inner, innerAt, near, far, this.radius);
+    const moves = (this.poses.known[poses]! & Known.Moves) !== 0;
+    if (moves) {
+      const own = pivots === null ? this.innerMotion(poses) : null;
+      legMotionTo(ofInner, motion, pose, inner[innerAt]!, inner[innerAt + 1]!, inner[innerAt + 2]!, own);
+      scaledMotionTo(scaled, ofInner, far);
+    }
+    const wheel = POSE.wheelCenter;
+    boundCell(found, ring, pose, wheel, cell, 0, moves ? scaled : null);
+    if (moves)
+      boundFan(fan, ring, pose, wheel, pose, outerAt, inner, innerAt, near, far, this.radius, ofInner);
+    const value = moves ? Math.min(found.value, fan.value) : found.value;
+    // Only a pose that both wheels can take counts as found; a bound over more poses than that still holds.
+    if (!(value < this.best && this.poses.isPose(poses))) return;
+    this.best = value;
+    this.bestArm = this.poses.rows[poses * CELL_OF_POSES_ROW]!;
+    this.bestSteer = this.poses.rows[poses * CELL_OF_POSES_ROW + CELL_OF_POSES.steer]!;
+  }
+
+  private moveTo(poses: number): void {
+    this.moving = poses;
+    const { rows } = this.poses;
+    const at = poses * CELL_OF_POSES_ROW;
+    for (let i = 0; i < POSE_ROW; i++) pose[i] = rows[at + CELL_OF_POSES.pose + i]!;
+    for (let i = 0; i < MOTION_ROW; i++) motion[i] = rows[at + CELL_OF_POSES.motion + i]!;
+  }
+
+  /** How the inner tie rod end moves over a cell of poses. */
+  private innerMotion(poses: number) {
+    const { rows } = this.poses;
+    const at = poses * CELL_OF_POSES_ROW;
+    const v = at + CELL_OF_POSES.innerVelocity;
     return {
-      gap: this.best,
-      // Cells of which nothing is known leave only the depth that no gap can pass.
-      bound: this.atBorder
-        ? Math.min(this.best, this.floor)
-        : Math.max(Math.min(this.best, this.heap.leastKey(), this.settled), this.floor),
-      armAngle: this.bestArm,
-      steer: this.bestSteer,
-      cells: this.looked,
+      velocity: [rows[v]!, rows[v + 1]!, rows[v + 2]!] as const,
+      spread: {
+        speedMost: rows[at + CELL_OF_POSES.innerSpeedMost]!,
+        velocityOff: rows[at + CELL_OF_POSES.innerVelocityOff]!,
+      },
     };
   }
 
-  /** Fills `ends` and, when the side can take it, `pose`. */
-  private stands(side: SideModel, at: number, arm: number): boolean {
-    return (
-      poseRowTo(pose, 0, side.row, Math.cos(arm), Math.sin(arm), ends[at]!, ends[at + 1]!, ends[at + 2]!) ===
-      PoseStatus.Ok
-    );
-  }
-
-  /** Bounds a node and keeps it in the heap unless it is ruled out. */
-  private look(node: number): void {
-    this.looked++;
-    const at = node * NODE_ROW;
+  private lookAtBorder(node: number, poses: number): void {
+    const known = this.poses.lookAtBorder(poses);
+    if (known & Known.Empty || this.poses.isOtherEmpty(poses)) {
+      this.nodes.drop(node);
+      return;
+    }
+    if (!(known & Known.Bounded)) {
+      this.pushUnknown(node);
+      return;
+    }
+    const { pivots, outerAt, ring } = this.pair;
     const { rows } = this.nodes;
-    const arm = rows[at + NODE.arm]!;
-    const armHalf = rows[at + NODE.armHalf]!;
-    const steer = rows[at + NODE.steer]!;
-    const steerHalf = rows[at + NODE.steerHalf]!;
-    const near = rows[at + NODE.near]!;
-    const far = rows[at + NODE.far]!;
-    const { pair, side, other, steering, innerAt } = this.legs;
-    const steers = steering.innerEndsTo(ends, steer) === PoseStatus.Ok;
-    const otherCan = steers && (other === null || other.stands(arm, ends));
-    const sideCan = steers && this.stands(side, innerAt, arm);
-    let proven = false;
-    if (sideCan) {
-      const [inner, at3] = this.innerOf(rows[at + NODE.leg]!);
-      legCellTo(cell, pose, pair.outerAt, inner, at3, near, far, this.radius);
-      const v = [ends[innerAt + 6]!, ends[innerAt + 7]!, ends[innerAt + 8]!] as const;
-      const cos = Math.cos(arm);
-      const sin = Math.sin(arm);
-      wheelRatesTo(rates, 0, side.row, pose, 0, cos, sin, ...v);
-      proven =
-        steering.innerEndSpreadTo(spread, steer, steerHalf) &&
-        motionBoundTo(motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, spread, v);
-      if (proven) {
-        const own = pair.pivots === null ? { velocity: v, spread } : null;
-        legMotionTo(motion, motion, pose, inner[at3]!, inner[at3 + 1]!, inner[at3 + 2]!, own);
-        scaledMotionTo(scaled, motion, far);
-      }
-      boundCell(found, pair.ring, pose, POSE.wheelCenter, cell, 0, proven ? scaled : null);
-      if (proven) {
-        const { ring, outerAt } = pair;
-        boundFan(
-          fan,
-          ring,
-          pose,
-          POSE.wheelCenter,
-          pose,
-          outerAt,
-          inner,
-          at3,
-          near,
-          far,
-          this.radius,
-          motion,
-        );
-      }
-      // Only a pose that both wheels can take counts as found; a bound over more poses than that still holds.
-      const value = proven ? Math.min(found.value, fan.value) : found.value;
-      const isLess = otherCan && value < this.best;
-      if (isLess && (rows[at + NODE.kept] === 1 || this.legs.limits!.keepsAt(arm, steer))) {
-        this.best = value;
-        this.bestArm = arm;
-        this.bestSteer = steer;
-      }
-    }
-    if (proven) {
-      this.sort(node, Math.max(found.bound, fan.bound, this.floor), otherCan, arm, armHalf, steer, steerHalf);
-      return;
-    }
-    if (this.keepsIn(node) === Keeps.None) {
-      this.nodes.drop(node);
-      return;
-    }
-    if (this.lookAtBorder(node, arm, armHalf, steer, steerHalf, near, far)) return;
-    if (armHalf <= this.leastArm && steerHalf <= this.leastSteer) {
-      this.atBorder = true;
-      this.nodes.drop(node);
-      return;
-    }
-    this.keep(node, this.widerCut(armHalf, steerHalf), Number.NEGATIVE_INFINITY);
-  }
-
-  /** What becomes of a bounded node: dropped, settled at the border of reach, or kept to be halved. */
-  private sort(
-    node: number,
-    bound: number,
-    otherCan: boolean,
-    arm: number,
-    armHalf: number,
-    steer: number,
-    steerHalf: number,
-  ): void {
-    if (bound >= this.best) {
-      this.nodes.drop(node);
-      return;
-    }
-    const keeps = this.keepsIn(node);
-    if (keeps === Keeps.None) {
-      this.nodes.drop(node);
-      return;
-    }
-    if (!otherCan || keeps !== Keeps.All) {
-      const empty = !otherCan && this.isEmpty(arm, armHalf, steer, steerHalf);
-      const fine = this.isFine(armHalf, steerHalf, otherCan ? LIMIT_SHARE : FINEST_SHARE);
-      if (empty || fine || (!otherCan && bound >= this.best - toleranceAt(this.best, this.borderTolerance))) {
-        if (!empty) this.settled = Math.min(this.settled, bound);
-        this.nodes.drop(node);
-        return;
-      }
-    }
-    this.keep(node, cutOf(fan.bound > found.bound ? fan : found, bound), bound);
-  }
-
-  private keep(node: number, cut: number, bound: number): void {
-    this.nodes.rows[node * NODE_ROW + NODE.cut] = cut;
-    this.heap.push(bound, node);
-  }
-
-  private widerCut(armHalf: number, steerHalf: number): number {
-    return armHalf * this.leastSteer > steerHalf * this.leastArm ? Cut.Arm : Cut.Steer;
-  }
-
-  private isFine(armHalf: number, steerHalf: number, share: number): boolean {
-    return armHalf < this.leastArm * share && steerHalf < this.leastSteer * share;
-  }
-
-  /** What is proven of the limits over a node's cell of poses. */
-  private keepsIn(node: number): Keeps {
     const at = node * NODE_ROW;
-    const { rows } = this.nodes;
-    if (rows[at + NODE.kept] === 1) return Keeps.All;
-    const keeps = this.legs.limits!.look(
-      rows[at + NODE.arm]!,
-      rows[at + NODE.armHalf]!,
-      rows[at + NODE.steer]!,
-      rows[at + NODE.steerHalf]!,
-    );
-    if (keeps === Keeps.All) rows[at + NODE.kept] = 1;
-    return keeps;
-  }
-
-  /** Where a leg's inner end stands: row and place in it. Reads `pose`. */
-  private innerOf(leg: number): readonly [Float64Array, number] {
-    const { pivots } = this.legs.pair;
-    return pivots === null ? [pose, POSE.tieRodInner] : [pivots, 3 * leg];
-  }
-
-  /** Whether the other side is proven unable to take any pose of the cell. */
-  private isEmpty(arm: number, armHalf: number, steer: number, steerHalf: number): boolean {
-    return this.legs.other?.cannotStand(arm, armHalf, steer, steerHalf) ?? false;
-  }
-
-  /**
-   * Deals with a cell that may hold the border of reach, as `worstGap` does.
-   * @returns false when nothing could be said of it.
-   */
-  private lookAtBorder(
-    node: number,
-    arm: number,
-    armHalf: number,
-    steer: number,
-    steerHalf: number,
-    near: number,
-    far: number,
-  ): boolean {
-    const { pair, side, innerAt, steering } = this.legs;
-    const state = steeredBorderTo(border, side, steering, innerAt, arm, armHalf, steer, steerHalf);
-    if (state === Border.Empty || this.isEmpty(arm, armHalf, steer, steerHalf)) {
-      this.nodes.drop(node);
-      return true;
-    }
-    if (state !== Border.Bounded) return false;
-    const { pivots, outerAt, ring } = pair;
-    const leg = this.nodes.rows[node * NODE_ROW + NODE.leg]!;
+    this.poses.borderTo(border, poses);
+    const { innerAt: sideAt, side } = this.poses.wheel;
     const ends = pivots ?? border.inner;
-    const endAt = pivots === null ? innerAt : 3 * leg;
+    const endAt = pivots === null ? sideAt : 3 * rows[at + LEG]!;
     const inner = [ends[endAt]!, ends[endAt + 1]!, ends[endAt + 2]!] as const;
     const innerOff = pivots === null ? border.innerOff : 0;
+    const arm = this.poses.rows[poses * CELL_OF_POSES_ROW]!;
+    const near = rows[at + NEAR]!;
+    const far = rows[at + FAR]!;
     const bound = legAtBorder(fan, border, side, ring, arm, outerAt, inner, innerOff, near, far, this.radius);
-    if (Math.max(bound, this.floor) >= this.best - toleranceAt(this.best, this.borderTolerance)) {
-      if (bound < this.best) this.settled = Math.min(this.settled, bound);
-      this.nodes.drop(node);
-      return true;
-    }
-    if (this.isFine(armHalf, steerHalf, FINEST_SHARE)) return false;
     const cut = cutOf(fan, bound);
     // At the end of reach the arm's range counts by its root: cut evenly, cells were thousands of times too narrow in steer.
     const across = border.turn > 2 * border.steerTurn ? Cut.Arm : Cut.Steer;
-    this.keep(node, cut === Cut.Leg ? cut : across, bound);
-    return true;
+    this.keepOnBorder(node, bound, cut === Cut.Part ? cut : across);
   }
 
-  /** Where nothing could be proven at an end of the arm's reach, at least looks at that end itself. */
-  private sampleEnds(): void {
-    const { armLow, armHigh, steerLow, steerHigh } = this.range;
-    for (const arm of [armLow, armHigh])
-      for (let i = 0; i < END_SAMPLES; i++)
-        this.sample(arm, steerLow + ((steerHigh - steerLow) * i) / (END_SAMPLES - 1));
-  }
-
-  /** Takes the gap at one pose, if it is less, both wheels can stand there and every limit is kept. */
-  private sample(arm: number, steer: number): void {
-    const { pair, side, other, steering, innerAt, limits } = this.legs;
-    if (steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return;
-    if (other !== null && !other.stands(arm, ends)) return;
-    if (!this.stands(side, innerAt, arm)) return;
-    const gap = pairGapTo(gapRow, 0, pair, pose, 0, this.best);
-    if (!(gap < this.best) || (limits !== undefined && !limits.keepsAt(arm, steer))) return;
-    this.best = gap;
-    this.bestArm = arm;
-    this.bestSteer = steer;
+  protected cutPart(node: number): void {
+    const twin = this.nodes.copy(node);
+    const { rows } = this.nodes;
+    const middle = 0.5 * (rows[node * NODE_ROW + NEAR]! + rows[node * NODE_ROW + FAR]!);
+    rows[node * NODE_ROW + FAR] = middle;
+    rows[twin * NODE_ROW + NEAR] = middle;
+    this.look(node);
+    this.look(twin);
   }
 }
 
@@ -374,7 +187,7 @@ export class LegSearch {
 function cutOf(
   better: Pick<FanBound, "value" | "partShare" | "armShare" | "steerShare">,
   bound: number,
-): number {
+): Cut {
   const { partShare, armShare, steerShare } = better;
   if (partShare + armShare + steerShare > 0.5 * (better.value - bound)) {
     return widest(partShare, armShare, steerShare);
@@ -382,7 +195,7 @@ function cutOf(
   return widest(fan.length, fan.armPath, fan.steerPath);
 }
 
-function widest(part: number, arm: number, steer: number): number {
-  if (part >= arm && part >= steer) return Cut.Leg;
+function widest(part: number, arm: number, steer: number): Cut {
+  if (part >= arm && part >= steer) return Cut.Part;
   return arm >= steer ? Cut.Arm : Cut.Steer;
 }

@@ -1,12 +1,13 @@
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
-import { Border, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
-import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
+import { Border, type BorderCell, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
+import { POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
 import { Keeps, type KeptPoses } from "../limits/keptPoses.ts";
+import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "./cellOfPoses.ts";
 import type { OtherWheel } from "./otherWheel.ts";
 
 /** One side's wheel and what decides where it can be. */
@@ -19,48 +20,20 @@ export interface WheelToMove {
   readonly steering: Steering;
   /** Poses that pass a limit are left out; none = the setup has no limit that any pose passes. */
   readonly limits?: KeptPoses;
+  /** Cells that all searches of this wheel over one range share; none = a search makes its own. */
+  readonly cells?: PoseCells;
 }
 
-/**
- * A row a cell: middle and half range of arm and steer; wheel center and axis at the middle; the motion proven over
- * the cell; what `borderCellTo` said (wheel, lower ball joint, slide, turn, the steering's part of it).
- */
-export const CELL_OF_POSES = {
-  arm: 0,
-  armHalf: 1,
-  steer: 2,
-  steerHalf: 3,
-  wheel: 4,
-  motion: 10,
-  borderWheel: 10 + MOTION_ROW,
-  borderJoint: 16 + MOTION_ROW,
-  slide: 19 + MOTION_ROW,
-  turn: 20 + MOTION_ROW,
-  steerTurn: 21 + MOTION_ROW,
-} as const;
-export const CELL_OF_POSES_ROW = 22 + MOTION_ROW;
+/** Cells kept from one search for the next: some 40 MB. */
+const MOST_KEPT = 1 << 16;
 
-/** What is known of a cell of poses, as bits. */
-export const Known = {
-  /** The steering can take the middle. */
-  Steers: 1,
-  /** This side's wheel, the other side's wheel can take the middle. */
-  Stands: 2,
-  OtherStands: 4,
-  /** The motion row holds all over the cell. */
-  Moves: 8,
-  /** Looked at for the border of reach; then no pose is in it, or the border's pose bounds it. */
-  AtBorder: 16,
-  Empty: 32,
-  Bounded: 64,
-  /** Looked at for the other side's reach; then the other side can take no pose of it. */
-  Other: 128,
-  OtherEmpty: 256,
-  /** Looked at for limits; then every pose keeps them all, or every pose passes one. */
-  Limits: 512,
-  Kept: 1024,
-  Passed: 2048,
-} as const;
+/** The range of poses searched: lower arm angle, rad, and steer. */
+export interface PoseRange {
+  readonly armLow: number;
+  readonly armHigh: number;
+  readonly steerLow: number;
+  readonly steerHigh: number;
+}
 
 // Leaf scratch.
 const pose = new Float64Array(POSE_ROW);
@@ -82,7 +55,27 @@ export class PoseCells {
   /** First of the two halves in arm, in steer; 0 = not made. */
   private halves = new Int32Array(512);
 
-  constructor(private readonly wheel: WheelToMove) {}
+  constructor(readonly wheel: WheelToMove) {}
+
+  /** Those that a wheel's searches share over a range, as `begin` leaves them; its own where there are none. */
+  static over(wheel: WheelToMove, range: PoseRange): PoseCells {
+    const cells = wheel.cells ?? new PoseCells(wheel);
+    cells.begin(range);
+    return cells;
+  }
+
+  /**
+   * Makes cell 0 the whole of a range, always the same one. What is known from searches before stays: what is found of a
+   * cell does not depend on who asked first.
+   */
+  private begin({ armLow, armHigh, steerLow, steerHigh }: PoseRange): void {
+    if (this.count > 0 && this.count <= MOST_KEPT) return;
+    this.count = 0;
+    this.halves.fill(0);
+    const armHalf = 0.5 * (armHigh - armLow);
+    const steerHalf = 0.5 * (steerHigh - steerLow);
+    this.add(armLow + armHalf, armHalf, steerLow + steerHalf, steerHalf);
+  }
 
   /** Adds a cell by its middle and half ranges. @returns its number. */
   add(arm: number, armHalf: number, steer: number, steerHalf: number): number {
@@ -130,12 +123,30 @@ export class PoseCells {
       bits |= Known.Bounded;
       this.rows.set(border.wheel, at + CELL_OF_POSES.borderWheel);
       this.rows.set(border.lowerBallJoint, at + CELL_OF_POSES.borderJoint);
+      for (let i = 0; i < 3; i++)
+        this.rows[at + CELL_OF_POSES.borderInner + i] = border.inner[this.wheel.innerAt + i]!;
+      this.rows[at + CELL_OF_POSES.borderInnerOff] = border.innerOff;
       this.rows[at + CELL_OF_POSES.slide] = border.slide;
       this.rows[at + CELL_OF_POSES.turn] = border.turn;
       this.rows[at + CELL_OF_POSES.steerTurn] = border.steerTurn;
     }
     this.known[cell]! |= bits;
     return this.known[cell]!;
+  }
+
+  /** What `lookAtBorder` found of a cell, `Bounded`, but for the knuckle's frame and the other side's tie rod end. */
+  borderTo(out: BorderCell, cell: number): void {
+    const { rows } = this;
+    const at = cell * CELL_OF_POSES_ROW;
+    for (let i = 0; i < 6; i++) out.wheel[i] = rows[at + CELL_OF_POSES.borderWheel + i]!;
+    for (let i = 0; i < 3; i++) {
+      out.lowerBallJoint[i] = rows[at + CELL_OF_POSES.borderJoint + i]!;
+      out.inner[this.wheel.innerAt + i] = rows[at + CELL_OF_POSES.borderInner + i]!;
+    }
+    out.innerOff = rows[at + CELL_OF_POSES.borderInnerOff]!;
+    out.slide = rows[at + CELL_OF_POSES.slide]!;
+    out.turn = rows[at + CELL_OF_POSES.turn]!;
+    out.steerTurn = rows[at + CELL_OF_POSES.steerTurn]!;
   }
 
   /** Whether the other side is proven unable to take any pose of the cell. */
@@ -172,8 +183,15 @@ export class PoseCells {
     return this.known[cell]!;
   }
 
-  /** Whether the middle of a cell, where both wheels stand, keeps every limit. */
-  keepsMiddle(cell: number): boolean {
+  /** Whether both wheels can take the middle of a cell. */
+  stands(cell: number): boolean {
+    const both = Known.Stands | Known.OtherStands;
+    return (this.known[cell]! & both) === both;
+  }
+
+  /** Whether the middle is a pose to be searched: both wheels can take it, and it keeps every limit. */
+  isPose(cell: number): boolean {
+    if (!this.stands(cell)) return false;
     const { limits } = this.wheel;
     if (limits === undefined || this.known[cell]! & Known.Kept) return true;
     const at = cell * CELL_OF_POSES_ROW;
@@ -199,7 +217,7 @@ export class PoseCells {
     if (other === null || other.stands(arm, ends)) known |= Known.OtherStands;
     if (!stands(side, cos, sin, innerAt)) return known;
     known |= Known.Stands;
-    for (let i = 0; i < 6; i++) this.rows[at + CELL_OF_POSES.wheel + i] = pose[POSE.wheelCenter + i]!;
+    this.rows.set(pose, at + CELL_OF_POSES.pose);
     const vx = ends[innerAt + 6]!;
     const vy = ends[innerAt + 7]!;
     const vz = ends[innerAt + 8]!;
@@ -210,6 +228,11 @@ export class PoseCells {
     ) {
       known |= Known.Moves;
       this.rows.set(motion, at + CELL_OF_POSES.motion);
+      this.rows[at + CELL_OF_POSES.innerVelocity] = vx;
+      this.rows[at + CELL_OF_POSES.innerVelocity + 1] = vy;
+      this.rows[at + CELL_OF_POSES.innerVelocity + 2] = vz;
+      this.rows[at + CELL_OF_POSES.innerSpeedMost] = spread.speedMost;
+      this.rows[at + CELL_OF_POSES.innerVelocityOff] = spread.velocityOff;
     }
     return known;
   }

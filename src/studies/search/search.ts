@@ -1,82 +1,68 @@
-import { boundCell, cellBound } from "../../gaps/cells/cellBound.ts";
-import { CELL, CELL_ROW, cellReach } from "../../gaps/cells/cells.ts";
-import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { Budget } from "../numeric/budget.ts";
-import { borderCut, borderWay, leverTo, movesEvenly } from "./borderWay.ts";
-import { coarseAt, toleranceAt } from "./deepTolerance.ts";
+import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "./cellOfPoses.ts";
+import { toleranceAt } from "./deepTolerance.ts";
 import { Frontier } from "./frontier.ts";
-import { Cut, NO_TREE, NODE, NODE_ROW, WHOLE } from "./nodes.ts";
-import type { PartAtPose } from "./partAtPose.ts";
-import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, type PoseCells } from "./poseCells.ts";
+import { Cut, NODE, NODE_ROW } from "./nodes.ts";
+import type { PoseCells } from "./poseCells.ts";
 
 /** Share of the range below which a cell of poses of which nothing can be said is given up. */
-const LEAST_SHARE = 1 / 4096;
+const LEAST_SHARE = 2 ** -12;
 
-/** …and where a pose amid the border of reach bounds the cell, the share of that at which rounding would take over. */
-const FINEST_SHARE = 1e-8;
+/** …at which one is left where a limit may be passed in it or kept: less than a micron of travel… */
+const LIMIT_SHARE = 2 ** -24;
 
-/** …and where a limit may be passed in a cell or kept, the share at which it is left: less than a micron of travel. */
-const LIMIT_SHARE = 2 ** -12;
+/** …and at which rounding would take over, where a pose amid the border of reach bounds it. */
+const FINEST_SHARE = 2 ** -39;
 
-/** Nodes after which the search stops and reports the bound it has reached: a few seconds of work. */
-const MOST_NODES = 1_000_000;
+/** Nodes after which the tolerance asked for will do: some tens of milliseconds. */
+const FINE_NODES = 20_000;
 
-/** What a look at the whole part counts for: its gap at a pose costs about as much as this many bounds. */
-const WHOLE_COST = 20;
-
-/** Microseconds, about: a bound; a gap of the whole part, which a solid pressed deep makes long. */
-const BOUND_WORK = 2;
-const WHOLE_WORK = 500;
-
-/** Share of the wheel's way over a cell at the border of reach that the gap in its middle may be off by. */
-const COARSE_SHARE = 0.1;
-
-// Scratch: a search is not reentrant.
-const motion = new Float64Array(MOTION_ROW);
-const found = cellBound();
+/** How far a search goes down, mm. */
+export interface Tolerances {
+  /** No node is left below the best gap by more than this… */
+  readonly asked: number;
+  /** …and by this, asked or less, as long as few nodes are looked at. */
+  readonly finer: number;
+  /** Where the border of reach decides: motion there grows like a square root. */
+  readonly border: number;
+  /** A gap of this or more is to be proven so, to the finer tolerance, however many nodes that takes. */
+  readonly allowance?: number;
+}
 
 /**
- * The best-first search itself: each node is a cell of poses × the part, or a node of its tree, or a cell of it. The
- * whole part is cut into pieces once the wheel's motion is proven over the cell of poses; pieces are bounded by
- * `boundCell`, and of range of arm, range of steer and extent the one that makes the bound loosest is cut.
+ * The best-first search: each node is a cell of poses × all or a piece of what is measured. A kind of subject says what a
+ * node's bound is (`look`) and how its piece is cut (`cutPart`); what becomes of a bounded node is the same for all.
  */
-export class Search extends Frontier {
-  private readonly leastArm: number;
-  private readonly leastSteer: number;
-  /** Which cells of the part the whole of it is cut into, as far as the search has come. */
-  private pieces: Int32Array = new Int32Array(0);
-  /** What was done since the budget was asked last. */
-  private work = 0;
-  /** Number of the cell of poses whose motion stands in `motion`. */
-  private moving = -1;
+export abstract class Search extends Frontier {
+  /** What was done since the budget was asked last, in about microseconds. */
+  protected work = 0;
+  private readonly armRange: number;
+  private readonly steerRange: number;
 
-  /** @param poses its cell 0 is the range to search. */
+  /** @param poses its cell 0 is the range to search. @param floor no gap can be below this, mm. */
   constructor(
-    private readonly poses: PoseCells,
-    private readonly subject: PartAtPose,
-    private readonly borderTolerance: number,
+    protected readonly poses: PoseCells,
+    floor: number,
+    private readonly tolerances: Tolerances,
+    private readonly mostNodes: number,
   ) {
-    super(-subject.ring.deepest - subject.radius);
-    this.leastArm = LEAST_SHARE * 2 * poses.rows[CELL_OF_POSES.armHalf]!;
-    this.leastSteer = LEAST_SHARE * 2 * poses.rows[CELL_OF_POSES.steerHalf]!;
+    super(floor);
+    this.armRange = 2 * poses.rows[CELL_OF_POSES.armHalf]!;
+    this.steerRange = 2 * poses.rows[CELL_OF_POSES.steerHalf]!;
   }
 
+  /** Bounds a node and keeps it unless it is ruled out. */
+  protected abstract look(node: number): void;
+
+  /** Cuts the piece of a node in two or more and looks at each. */
+  protected abstract cutPart(node: number): void;
+
   /**
-   * Searches the whole range until no node is below the best gap by more than `tolerance`, mm.
-   * @param pieces numbers of the part's cells to look at; a part with a tree needs none.
+   * Goes on from the nodes looked at so far until the tolerance is reached.
    * @returns false when the budget ended it.
    */
-  run(pieces: Int32Array, tolerance: number, budget: Budget): boolean {
-    this.pieces = pieces;
-    const root = this.claimRoot();
-    this.nodes.rows[root * NODE_ROW] = 0;
-    this.nodes.rows[root * NODE_ROW + NODE.tree] = WHOLE;
-    this.look(root);
-    while (
-      this.size > 0 &&
-      this.cells < MOST_NODES &&
-      this.leastBound() < this.best - toleranceAt(this.best, tolerance)
-    ) {
+  protected goOn(budget: Budget): boolean {
+    while (this.size > 0 && this.cells < this.mostNodes && !this.isReached()) {
       if (budget.isSpent(this.work)) return false;
       this.work = 0;
       this.cut(this.pop());
@@ -84,152 +70,11 @@ export class Search extends Frontier {
     return true;
   }
 
-  /** Bounds a node and keeps it unless it is ruled out. */
-  private look(node: number): void {
-    this.cells++;
-    this.work += BOUND_WORK;
-    const poses = this.nodes.rows[node * NODE_ROW]!;
-    const known = this.poses.lookAtLimits(poses);
-    if (known & Known.Passed) this.nodes.drop(node);
-    else if (this.nodes.rows[node * NODE_ROW + NODE.tree] === WHOLE) {
-      if (known & Known.Moves && this.isEven(poses)) this.takeApart(node);
-      else this.lookAtWhole(node, poses);
-    } else if (known & Known.Moves) this.lookAtPiece(node, poses);
-    else this.lookAtPieceOnBorder(node, poses);
-  }
-
-  /** A piece over a cell of poses whose motion is proven. */
-  private lookAtPiece(node: number, poses: number): void {
-    const { rows } = this.nodes;
-    const cell = node * NODE_ROW + NODE.cell;
-    const poseAt = poses * CELL_OF_POSES_ROW;
-    if (poses !== this.moving) {
-      this.moving = poses;
-      for (let i = 0; i < MOTION_ROW; i++) motion[i] = this.poses.rows[poseAt + CELL_OF_POSES.motion + i]!;
-    }
-    boundCell(found, this.subject.ring, this.poses.rows, poseAt + CELL_OF_POSES.wheel, rows, cell, motion);
-    const known = this.poses.known[poses]!;
-    const stands = (known & Known.OtherStands) !== 0;
-    // Only a pose that both wheels can take counts as found, and only a point of the part: a tree's box has none.
-    if (found.value < this.best && stands && rows[node * NODE_ROW + NODE.tree] === NO_TREE)
-      if (this.poses.keepsMiddle(poses)) this.keep(poseAt, rows[cell + CELL.radius]!);
-    const bound = found.bound > this.floor ? found.bound : this.floor;
-    if (bound >= this.best) this.nodes.drop(node);
-    else if (stands && (known & Known.Kept || !this.isFinest(poseAt, LIMIT_SHARE)))
-      this.push(node, bound, loosestCut());
-    else if (!stands && this.poses.isOtherEmpty(poses)) this.nodes.drop(node);
-    else if (
-      bound >= this.best - toleranceAt(this.best, this.borderTolerance) ||
-      this.isFinest(poseAt, stands ? LIMIT_SHARE : FINEST_SHARE)
-    )
-      this.settle(node, bound);
-    else this.push(node, bound, loosestCut());
-  }
-
-  /** A piece over a cell of poses at the border of reach, within one whose motion was proven: seldom. */
-  private lookAtPieceOnBorder(node: number, poses: number): void {
-    const known = this.poses.lookAtBorder(poses);
-    const { rows } = this.poses;
-    const poseAt = poses * CELL_OF_POSES_ROW;
-    if (known & Known.Empty || this.poses.isOtherEmpty(poses)) this.nodes.drop(node);
-    else if (known & Known.Bounded) {
-      const cell = node * NODE_ROW + NODE.cell;
-      const { ring } = this.subject;
-      boundCell(found, ring, rows, poseAt + CELL_OF_POSES.borderWheel, this.nodes.rows, cell, null);
-      const [x, y, z] = found.center as unknown as [number, number, number];
-      const lever = leverTo(rows, poseAt, found.center, 0) + cellReach(this.nodes.rows, cell, x, y, z);
-      const way = borderWay(rows, poseAt, lever);
-      const cut = found.value - found.bound > way ? Cut.Part : borderCut(rows, poseAt, lever);
-      this.keepOnBorder(node, poseAt, found.bound - way, cut);
-    } else this.pushUnknown(node, poseAt);
-  }
-
-  /**
-   * All of the part over a cell of poses at the border of reach: its gap at a pose amid the cell, less the way of the
-   * wheel. A point at distance ρ from the lower ball joint has a gap of ρ − c or more, c from that joint across the
-   * ring, and loses slide + turn·ρ: with gap G found at that pose, no point has less than G − slide − turn·(G + c).
-   */
-  private lookAtWhole(node: number, poses: number): void {
-    this.cells += WHOLE_COST - 1;
-    this.work += WHOLE_WORK;
-    const known = this.poses.lookAtBorder(poses);
-    if (known & Known.Empty || this.poses.isOtherEmpty(poses)) {
-      this.nodes.drop(node);
-      return;
-    }
-    const { rows } = this.poses;
-    const poseAt = poses * CELL_OF_POSES_ROW;
-    const { subject } = this;
-    if (known & Known.Stands && known & Known.OtherStands) {
-      const gap = subject.gap(rows, poseAt + CELL_OF_POSES.wheel, this.best, coarseAt(this.best));
-      if (gap < this.best && this.poses.keepsMiddle(poses))
-        this.offer(subject.row, rows[poseAt]!, rows[poseAt + CELL_OF_POSES.steer]!);
-    }
-    const slide = rows[poseAt + CELL_OF_POSES.slide]!;
-    const turn = rows[poseAt + CELL_OF_POSES.turn]!;
-    if (!(known & Known.Bounded) || !(turn < 1)) {
-      this.pushUnknown(node, poseAt);
-      return;
-    }
-    const wheel = poseAt + CELL_OF_POSES.borderWheel;
-    const across = leverTo(rows, poseAt, rows, wheel) + subject.ring.ballRadius + subject.radius;
-    // A gap of this much at that pose is enough: none in the cell is then below the best.
-    const needed = (this.best + slide + turn * across) / (1 - turn);
-    // How deep a part is pressed in is dear to know: no nearer than a share of what the wheel's way takes off anyway.
-    const coarse = COARSE_SHARE * borderWay(rows, poseAt, across);
-    const enough = needed + subject.slack(needed, coarse);
-    const gap = subject.gap(rows, wheel, enough, coarse);
-    const sure = gap - subject.slack(gap, coarse);
-    const bound = sure - borderWay(rows, poseAt, sure + across);
-    const cut = borderCut(rows, poseAt, gap + across);
-    if (gap >= enough) this.nodes.drop(node);
-    // Where the wheel moves evenly in the end, the tolerance itself can be reached.
-    else if (known & Known.Moves && known & Known.OtherStands) this.push(node, bound, cut);
-    else this.keepOnBorder(node, poseAt, bound, cut);
-  }
-
-  /** Whether pieces of the part can be bounded well: near the border of reach no speed does that. */
-  private isEven(poses: number): boolean {
-    const known = this.poses.lookAtBorder(poses);
-    if (!(known & Known.Bounded)) return !(known & Known.Empty);
-    return movesEvenly(this.poses.rows, poses * CELL_OF_POSES_ROW, this.subject.ring.ballRadius);
-  }
-
-  private keepOnBorder(node: number, poseAt: number, bound: number, cut: Cut): void {
-    if (bound >= this.best) this.nodes.drop(node);
-    else if (Math.max(bound, this.floor) >= this.best - toleranceAt(this.best, this.borderTolerance))
-      this.settle(node, bound);
-    else if (this.isFinest(poseAt, FINEST_SHARE)) this.giveUp(node);
-    else this.push(node, bound, cut);
-  }
-
-  /** Keeps a node of which nothing is known, until it is small: the wider of its ranges is cut next. */
-  private pushUnknown(node: number, poseAt: number): void {
-    const armHalf = this.poses.rows[poseAt + CELL_OF_POSES.armHalf]!;
-    const steerHalf = this.poses.rows[poseAt + CELL_OF_POSES.steerHalf]!;
-    if (armHalf <= this.leastArm && steerHalf <= this.leastSteer) this.giveUp(node);
-    else {
-      const wider = armHalf * this.leastSteer > steerHalf * this.leastArm ? Cut.Arm : Cut.Steer;
-      this.push(node, Number.NEGATIVE_INFINITY, wider);
-    }
-  }
-
-  private isFinest(poseAt: number, share: number): boolean {
-    const { rows } = this.poses;
-    return (
-      rows[poseAt + CELL_OF_POSES.armHalf]! < this.leastArm * share &&
-      rows[poseAt + CELL_OF_POSES.steerHalf]! < this.leastSteer * share
-    );
-  }
-
-  private keep(poseAt: number, radius: number): void {
-    this.best = found.value;
-    this.bestArm = this.poses.rows[poseAt]!;
-    this.bestSteer = this.poses.rows[poseAt + CELL_OF_POSES.steer]!;
-    for (let i = 0; i < 3; i++) {
-      this.bestPoint[i] = found.center[i]! - radius * found.away[i]!;
-      this.bestPoint[3 + i] = found.center[i]! - found.distance * found.away[i]!;
-    }
+  private isReached(): boolean {
+    const { allowance, asked, finer } = this.tolerances;
+    const least = this.leastBound();
+    const open = allowance !== undefined && this.best >= allowance && least < allowance - finer;
+    return least >= this.best - toleranceAt(this.best, open || this.cells < FINE_NODES ? finer : asked);
   }
 
   private cut(node: number): void {
@@ -237,12 +82,7 @@ export class Search extends Frontier {
     const { rows } = this.nodes;
     const cut = rows[at + NODE.cut];
     if (cut === Cut.Part) {
-      if (rows[at + NODE.tree] !== NO_TREE) this.openTree(node);
-      else {
-        const twin = this.nodes.cut(node);
-        this.look(node);
-        this.look(twin);
-      }
+      this.cutPart(node);
       return;
     }
     const first = this.poses.half(rows[at]!, cut === Cut.Arm ? "arm" : "steer");
@@ -253,47 +93,55 @@ export class Search extends Frontier {
     this.look(twin);
   }
 
-  /** Puts the pieces of the part in the place of the whole. */
-  private takeApart(node: number): void {
-    const { tree, cells } = this.subject.part;
-    if (tree !== undefined) {
-      this.nodes.setTree(node, tree, 0);
-      this.look(node);
+  /** What becomes of a node bounded over poses whose motion is proven. Looks at the limits. @param cut to be done next */
+  protected keep(node: number, bound: number, cut: Cut): void {
+    const poses = this.nodes.rows[node * NODE_ROW]!;
+    if (bound >= this.best) {
+      this.nodes.drop(node);
       return;
     }
-    for (let i = 0; i < this.pieces.length; i++) {
-      const piece = this.nodes.copy(node);
-      this.nodes.setCell(piece, cells, this.pieces[i]! * CELL_ROW);
-      this.look(piece);
-    }
-    this.nodes.drop(node);
+    const known = this.poses.lookAtLimits(poses);
+    const stands = (known & Known.OtherStands) !== 0;
+    if (known & Known.Passed || (!stands && this.poses.isOtherEmpty(poses))) this.nodes.drop(node);
+    else if (stands && known & Known.Kept) this.push(node, bound, cut);
+    else if ((!stands && this.isNear(bound)) || this.isBelow(poses, stands ? LIMIT_SHARE : FINEST_SHARE))
+      this.settle(node, bound);
+    else this.push(node, bound, cut);
   }
 
-  /** Puts the children of a node of the tree, or a leaf's triangles, in its place. */
-  private openTree(node: number): void {
-    const tree = this.subject.part.tree!;
-    const treeNode = this.nodes.rows[node * NODE_ROW + NODE.tree]!;
-    const first = tree.links[2 * treeNode]!;
-    const size = tree.links[2 * treeNode + 1]!;
-    for (let i = 1; i < size; i++) {
-      const twin = this.nodes.copy(node);
-      this.nodes.setTriangle(twin, tree, first + i);
-      this.look(twin);
-    }
-    if (size > 0) this.nodes.setTriangle(node, tree, first);
-    else {
-      const twin = this.nodes.copy(node);
-      this.nodes.setTree(twin, tree, first);
-      this.look(twin);
-      this.nodes.setTree(node, tree, treeNode + 1);
-    }
-    this.look(node);
+  /** What becomes of one bounded from a pose amid the border of reach. */
+  protected keepOnBorder(node: number, bound: number, cut: Cut): void {
+    if (bound >= this.best) this.nodes.drop(node);
+    else if (this.isNear(bound)) this.settle(node, bound);
+    else if (this.isBelow(this.nodes.rows[node * NODE_ROW]!, FINEST_SHARE)) this.giveUp(node);
+    else this.push(node, bound, cut);
   }
-}
 
-/** What makes the bound found looser than its value most. */
-function loosestCut(): Cut {
-  const { partShare, armShare, steerShare } = found;
-  if (partShare >= armShare && partShare >= steerShare) return Cut.Part;
-  return armShare >= steerShare ? Cut.Arm : Cut.Steer;
+  /** Keeps a node of which nothing is known, until it is small: the wider of its ranges is cut next. */
+  protected pushUnknown(node: number): void {
+    const poses = this.nodes.rows[node * NODE_ROW]!;
+    if (this.isBelow(poses, LEAST_SHARE)) this.giveUp(node);
+    else this.push(node, Number.NEGATIVE_INFINITY, this.widerCut(poses));
+  }
+
+  protected widerCut(poses: number): Cut {
+    const { rows } = this.poses;
+    const at = poses * CELL_OF_POSES_ROW;
+    const arm = rows[at + CELL_OF_POSES.armHalf]! * this.steerRange;
+    return arm > rows[at + CELL_OF_POSES.steerHalf]! * this.armRange ? Cut.Arm : Cut.Steer;
+  }
+
+  /** Within the tolerance at the border of reach. */
+  private isNear(bound: number): boolean {
+    return Math.max(bound, this.floor) >= this.best - toleranceAt(this.best, this.tolerances.border);
+  }
+
+  private isBelow(poses: number, share: number): boolean {
+    const { rows } = this.poses;
+    const at = poses * CELL_OF_POSES_ROW;
+    return (
+      rows[at + CELL_OF_POSES.armHalf]! <= share * this.armRange &&
+      rows[at + CELL_OF_POSES.steerHalf]! <= share * this.steerRange
+    );
+  }
 }

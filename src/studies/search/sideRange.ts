@@ -4,17 +4,16 @@ import { KeptPoses, type PassedLimit } from "../limits/keptPoses.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
 import { OtherWheel } from "./otherWheel.ts";
-import type { PoseRange, PoseToStart } from "./worstGap.ts";
+import { PoseCells, type PoseRange, type WheelToMove } from "./poseCells.ts";
+import type { PoseToStart } from "./triedPose.ts";
 
 /** One side's poses to be searched. */
 export interface SideRange extends PoseRange {
-  /** Null = the other wheel takes no pose away. */
-  readonly other: OtherWheel | null;
+  /** Its limits: none when no limit is passed anywhere, or when no pose looked at keeps them all. */
+  readonly wheel: WheelToMove;
   /** Travel, mm. */
   readonly low: number;
   readonly high: number;
-  /** None when no limit is passed anywhere, or when no pose looked at keeps them all. */
-  readonly limits?: KeptPoses;
   /** A pose that keeps all limits, where there are limits. */
   readonly start: PoseToStart | null;
 }
@@ -35,11 +34,22 @@ export function rangesOf(
     const armLow = armAngleFor(frontEnd[side], low);
     const armHigh = armAngleFor(frontEnd[side], high);
     const other = aloneSides ? null : otherOf(model, side, low, high);
-    const range = { armLow, armHigh, steerLow: -1, steerHigh: 1, other, low, high, start: null };
-    if (!passed.some((limit) => !aloneSides || limit.side === side)) return range;
+    const innerAt = side === "left" ? 0 : 3;
+    const alone: WheelToMove = { side: frontEnd[side], other, innerAt, steering: frontEnd.steering };
+    const rangeFor = (wheel: WheelToMove, start: PoseToStart | null): SideRange => ({
+      armLow,
+      armHigh,
+      steerLow: -1,
+      steerHigh: 1,
+      wheel: { ...wheel, cells: new PoseCells(wheel) },
+      low,
+      high,
+      start,
+    });
+    if (!passed.some((limit) => !aloneSides || limit.side === side)) return rangeFor(alone, null);
     const limits = new KeptPoses(model, side, passed, aloneSides);
     const start = limits.start(armLow, armHigh);
-    return start === null ? range : { ...range, limits, start };
+    return start === null ? rangeFor(alone, null) : rangeFor({ ...alone, limits }, start);
   };
   return { left: rangeOf("left"), right: rangeOf("right") };
 }

@@ -8,11 +8,13 @@ import { pairGapTo, type StrutPair } from "../model/pairs.ts";
 import { bodyPath, strutPath } from "../model/strut.ts";
 import { frameFromWheelTo } from "../model/strutFrame.ts";
 import { Budget } from "../numeric/budget.ts";
-import { MinHeap } from "../numeric/minHeap.ts";
-import { toleranceAt } from "./deepTolerance.ts";
-import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells, type WheelToMove } from "./poseCells.ts";
+import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "./cellOfPoses.ts";
+import { Cut, NODE_ROW } from "./nodes.ts";
+import { PoseCells, type PoseRange, type WheelToMove } from "./poseCells.ts";
+import { Search, type Tolerances } from "./search.ts";
 import { boundStrut } from "./strutBound.ts";
-import { type PoseRange, type PoseToStart, requireSearchable } from "./worstGap.ts";
+import { type PoseToStart, TriedPose } from "./triedPose.ts";
+import { requireSearchable } from "./worstGap.ts";
 
 export interface StrutToSearch extends WheelToMove {
   readonly pair: StrutPair;
@@ -32,22 +34,6 @@ const LOOK_WORK = 50;
 /** Cells of poses looked at after which the search ends with the bound it has reached: a few seconds of work. */
 const MOST_CELLS = 50_000;
 
-/** Share of the range below which a cell of which nothing can be said is given up. */
-const LEAST_SHARE = 1 / 4096;
-
-/** Share of the range below which rounding would take over. */
-const FINEST_SHARE = 1e-9;
-
-/** …and at which a cell is left where a limit may be passed in it or kept. */
-const LIMIT_SHARE = 2 ** -24;
-
-/** Heights and steers looked at before the search. */
-const FIRST_ARMS = 9;
-const FIRST_STEERS = 13;
-
-/** Rounds of looking closer about the worst of them. */
-const FIRST_ROUNDS = 24;
-
 /**
  * Worst gap between the ring and a strut over a continuous range of travel and steer, by best-first branch and bound
  * over cells of poses. Within a cell no point of the ring and no point of the strut's line runs farther from where the
@@ -61,173 +47,122 @@ const FIRST_ROUNDS = 24;
 export function worstStrutGap(
   strut: StrutToSearch,
   range: PoseRange,
-  tolerance: number,
-  borderTolerance = tolerance,
+  tolerances: Tolerances,
   start: PoseToStart | null = null,
   budget: Budget = Budget.endless(),
 ): WorstStrutGap | null {
-  requireSearchable("worstStrutGap", range, tolerance, borderTolerance);
-  return new StrutSearch(strut, range, borderTolerance, budget).run(tolerance, start);
+  requireSearchable("worstStrutGap", range, tolerances);
+  const search = new StrutSearch(PoseCells.over(strut, range), strut.pair, tolerances);
+  const tried = new TriedPose(strut, range);
+  const take = (arm: number, steer: number) => search.take(tried, arm, steer);
+  if (start !== null) tried.look(take, start.arm, start.steer);
+  tried.lookOver(search, take, budget, LOOK_WORK);
+  search.run(budget);
+  if (search.best === Number.POSITIVE_INFINITY) return null;
+  return {
+    gap: search.best,
+    bound: search.bound(),
+    armAngle: search.bestArm,
+    steer: search.bestSteer,
+  };
 }
 
-class StrutSearch {
-  private readonly poses: PoseCells;
-  private readonly heap = new MinHeap();
-  private readonly floor: number;
-  private readonly armRange: number;
-  private readonly steerRange: number;
+class StrutSearch extends Search {
   private readonly pose = new Float64Array(POSE_ROW);
   private readonly motion = new Float64Array(MOTION_ROW);
   private readonly joint = new Float64Array(3);
   private readonly row = new Float64Array(GAP_ROW);
-  private best = Number.POSITIVE_INFINITY;
-  private bestArm = 0;
-  private bestSteer = 0;
-  private settled = Number.POSITIVE_INFINITY;
-  private gaveUp = false;
 
   constructor(
-    private readonly strut: StrutToSearch,
-    private readonly range: PoseRange,
-    private readonly borderTolerance: number,
-    private readonly budget: Budget,
+    poses: PoseCells,
+    private readonly pair: StrutPair,
+    tolerances: Tolerances,
   ) {
-    this.poses = new PoseCells(strut);
-    this.floor = -strut.pair.ring.deepest - strut.pair.part.cells[CELL.radius]!;
-    this.armRange = range.armHigh - range.armLow;
-    this.steerRange = range.steerHigh - range.steerLow;
+    super(poses, -pair.ring.deepest - pair.part.cells[CELL.radius]!, tolerances, MOST_CELLS);
   }
 
-  run(tolerance: number, start: PoseToStart | null): WorstStrutGap | null {
-    const { armLow, armHigh, steerLow, steerHigh } = this.range;
-    this.lookOver(start);
-    const middle = [0.5 * (armLow + armHigh), 0.5 * (steerLow + steerHigh)] as const;
-    const root = this.poses.add(middle[0], 0.5 * this.armRange, middle[1], 0.5 * this.steerRange);
-    this.look(root, Number.NEGATIVE_INFINITY);
-    while (
-      this.heap.size > 0 &&
-      this.poses.count < MOST_CELLS &&
-      this.least() < this.best - toleranceAt(this.best, tolerance) + this.slack()
-    ) {
-      if (this.budget.isSpent(2 * LOOK_WORK)) break;
-      const bound = this.heap.leastKey();
-      const cell = this.heap.pop();
-      const first = this.poses.half(cell, this.cutOf(cell));
-      this.look(first, bound);
-      this.look(first + 1, bound);
-    }
-    if (this.best === Number.POSITIVE_INFINITY) return null;
-    const reached = this.gaveUp ? this.floor : Math.min(this.least(), this.settled);
-    return {
-      gap: this.best,
-      bound: Math.min(this.best, Math.max(reached, this.floor)) - this.slack(),
-      armAngle: this.bestArm,
-      steer: this.bestSteer,
-    };
+  run(budget: Budget): void {
+    const root = this.claimRoot();
+    this.nodes.rows[root * NODE_ROW] = 0;
+    this.look(root);
+    this.goOn(budget);
+  }
+
+  /** Takes the gap at a pose that both wheels stand at, if it is less and every limit is kept. */
+  take(tried: TriedPose, arm: number, steer: number): void {
+    const gap = pairGapTo(this.row, 0, this.pair, tried.row, 0, this.best);
+    if (gap < this.best && tried.keeps(arm, steer)) this.offer(this.row, arm, steer);
   }
 
   /** mm. The gap at a pose is itself searched to a tolerance. */
   private slack(): number {
-    return this.best < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * this.best : GAP_TOLERANCE;
+    const floor = Math.max(this.best, this.floor);
+    return floor < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * floor : GAP_TOLERANCE;
   }
 
-  private least(): number {
-    return Math.max(this.heap.leastKey(), this.floor);
-  }
-
-  /** Poses of a grid with its ends: a good gap early keeps the search small. */
-  private lookOver(start: PoseToStart | null): void {
-    const { armLow, armHigh, steerLow, steerHigh } = this.range;
-    const one = new PoseCells(this.strut);
-    const lookAt = (arm: number, steer: number) => {
-      const cell = one.add(clamped(arm, armLow, armHigh), 0, clamped(steer, steerLow, steerHigh), 0);
-      if ((one.known[cell]! & Known.Stands) === 0) return;
-      const at = cell * CELL_OF_POSES_ROW;
-      if (!this.place(one.rows[at]!, one.rows, at + CELL_OF_POSES.wheel)) return;
-      const gap = pairGapTo(this.row, 0, this.strut.pair, this.pose, 0, this.best);
-      this.offer(gap, one.known[cell]!, one.rows[at]!, one.rows[at + CELL_OF_POSES.steer]!);
-    };
-    if (start !== null) lookAt(start.arm, start.steer);
-    let arm = this.armRange / (FIRST_ARMS - 1);
-    let steer = this.steerRange / (FIRST_STEERS - 1);
-    for (let i = 0; i < FIRST_ARMS; i++)
-      for (let j = 0; j < FIRST_STEERS && !this.budget.isSpent(LOOK_WORK); j++)
-        lookAt(armLow + i * arm, steerLow + j * steer);
-    for (let round = 0; round < FIRST_ROUNDS; round++) {
-      const { best: before, bestArm, bestSteer } = this;
-      if (this.budget.isSpent(4 * LOOK_WORK)) return;
-      for (const way of [-1, 1]) {
-        lookAt(bestArm + way * arm, bestSteer);
-        lookAt(bestArm, bestSteer + way * steer);
-      }
-      if (this.best < before) continue;
-      arm *= 0.5;
-      steer *= 0.5;
-    }
-  }
-
-  private offer(gap: number, known: number, arm: number, steer: number): void {
-    if (!(gap < this.best) || !(known & Known.Stands) || !(known & Known.OtherStands)) return;
-    if (!(known & Known.Kept) && !this.strut.limits?.keepsAt(arm, steer)) return;
-    this.best = gap;
-    this.bestArm = arm;
-    this.bestSteer = steer;
-  }
-
-  /** Bounds a cell and keeps it unless it is ruled out. @param parent no pose of the cell has less, known before. */
-  private look(cell: number, parent: number): void {
-    const { poses, strut, pose } = this;
-    const { pair } = strut;
+  protected look(node: number): void {
+    this.cells++;
+    this.work += LOOK_WORK;
+    const { pair, poses, pose } = this;
+    const cell = this.nodes.rows[node * NODE_ROW]!;
     const at = cell * CELL_OF_POSES_ROW;
     const known = poses.lookAtLimits(cell);
-    if (known & Known.Passed) return;
+    if (known & Known.Passed) {
+      this.nodes.drop(node);
+      return;
+    }
     const arm = poses.rows[at]!;
     const moves = (known & Known.Moves) !== 0;
     let path = Number.POSITIVE_INFINITY;
     let first = Number.NEGATIVE_INFINITY;
     let wheel: number = CELL_OF_POSES.wheel;
-    let border = 0;
     if (moves) {
       this.motion.set(poses.rows.subarray(at + CELL_OF_POSES.motion, at + CELL_OF_POSES.motion + MOTION_ROW));
       if (this.place(arm, poses.rows, at + CELL_OF_POSES.wheel)) {
         first = boundStrut(pair, pose, this.motion, this.best);
-        if (first >= this.best) return;
+        if (first >= this.best) {
+          this.nodes.drop(node);
+          return;
+        }
         path =
           bodyPath(this.motion, pair.ring.ballRadius, 1, 1) + strutPath(pair.strut, this.motion, pose, 0);
       }
     } else {
-      border = poses.lookAtBorder(cell);
-      if (border & Known.Empty) return;
+      const border = poses.lookAtBorder(cell);
+      if (border & Known.Empty || poses.isOtherEmpty(cell)) {
+        this.nodes.drop(node);
+        return;
+      }
       if (border & Known.Bounded && this.place(arm, poses.rows, at + CELL_OF_POSES.borderWheel)) {
         wheel = CELL_OF_POSES.borderWheel;
         path = this.borderPath(at);
       }
     }
-    if (poses.isOtherEmpty(cell)) return;
     if (!(path < Number.POSITIVE_INFINITY)) {
-      if (this.isSmall(at, LEAST_SHARE)) this.gaveUp = true;
-      else this.heap.push(parent, cell);
+      this.pushUnknown(node);
       return;
     }
     const gap = pairGapTo(this.row, 0, pair, pose, 0, this.best + path + this.slack());
-    const bound = Math.max(gap - path, first, parent);
+    const bound = Math.max(gap - path - this.slack(), first);
     const steer = poses.rows[at + CELL_OF_POSES.steer]!;
-    if (wheel === CELL_OF_POSES.wheel) this.offer(gap, known, arm, steer);
-    else if (known & Known.Stands && this.place(arm, poses.rows, at + CELL_OF_POSES.wheel))
-      this.offer(pairGapTo(this.row, 0, pair, pose, 0, this.best), known, arm, steer);
-    if (bound >= this.best) return;
-    const stands = moves && (known & Known.OtherStands) !== 0;
-    const certain = stands && (known & Known.Kept) !== 0;
-    const isNear = Math.max(bound, this.floor) >= this.best - toleranceAt(this.best, this.borderTolerance);
-    if (certain && !this.isSmall(at, FINEST_SHARE)) this.heap.push(bound, cell);
-    else if (isNear || this.isSmall(at, stands && !certain ? LIMIT_SHARE : FINEST_SHARE))
-      this.settled = Math.min(this.settled, bound);
-    else this.heap.push(bound, cell);
+    if (wheel === CELL_OF_POSES.wheel) {
+      if (gap < this.best && poses.isPose(cell)) this.offer(this.row, arm, steer);
+    } else if (known & Known.Stands && this.place(arm, poses.rows, at + CELL_OF_POSES.wheel)) {
+      const own = pairGapTo(this.row, 0, pair, pose, 0, this.best);
+      if (own < this.best && poses.isPose(cell)) this.offer(this.row, arm, steer);
+    }
+    if (moves) this.keep(node, bound, this.cutOf(cell));
+    else this.keepOnBorder(node, bound, this.cutOf(cell));
+  }
+
+  /** All of the strut is looked at at once. */
+  protected cutPart(node: number): void {
+    this.look(node);
   }
 
   /** Fills `pose` as far as the strut and the ring ask of it. */
   private place(arm: number, wheel: Float64Array, wheelAt: number): boolean {
-    const { row } = this.strut.side;
+    const { row } = this.poses.wheel.side;
     const [cos, sin] = [Math.cos(arm), Math.sin(arm)];
     for (let i = 0; i < 3; i++) {
       this.joint[i] =
@@ -236,14 +171,14 @@ class StrutSearch {
       this.pose[POSE.wheelCenter + i] = wheel[wheelAt + i]!;
       this.pose[POSE.wheelAxis + i] = wheel[wheelAt + 3 + i]!;
     }
-    if (this.strut.pair.strut.lower.on === "lowerArm") return true;
+    if (this.pair.strut.lower.on === "lowerArm") return true;
     return frameFromWheelTo(this.pose, row, this.joint, 0, wheel, wheelAt);
   }
 
   /** Ring and strut about the border's pose: whatever rides on the knuckle moves by slide + turn × its lever. */
   private borderPath(at: number): number {
     const { rows } = this.poses;
-    const { pair } = this.strut;
+    const { pair } = this;
     const slide = rows[at + CELL_OF_POSES.slide]!;
     const turn = rows[at + CELL_OF_POSES.turn]!;
     let centerSq = 0;
@@ -256,36 +191,20 @@ class StrutSearch {
     return ring + slide + turn * Math.hypot(...lower.point);
   }
 
-  private isSmall(at: number, share: number): boolean {
-    const { rows } = this.poses;
-    return (
-      rows[at + CELL_OF_POSES.armHalf]! <= share * this.armRange &&
-      rows[at + CELL_OF_POSES.steerHalf]! <= share * this.steerRange
-    );
-  }
-
   /** The range that lets the gap differ more within the cell; of a cell of which nothing is known, the wider one. */
-  private cutOf(cell: number): "arm" | "steer" {
+  private cutOf(cell: number): Cut {
     const { rows, known } = this.poses;
     const at = cell * CELL_OF_POSES_ROW;
     const armHalf = rows[at + CELL_OF_POSES.armHalf]!;
-    const steerHalf = rows[at + CELL_OF_POSES.steerHalf]!;
-    if (known[cell]! & Known.Bounded) {
-      const turn = rows[at + CELL_OF_POSES.turn]!;
-      return turn > 2 * rows[at + CELL_OF_POSES.steerTurn]! ? "arm" : "steer";
+    if (!(known[cell]! & Known.Moves)) {
+      if (!(known[cell]! & Known.Bounded)) return this.widerCut(cell);
+      return rows[at + CELL_OF_POSES.turn]! > 2 * rows[at + CELL_OF_POSES.steerTurn]! ? Cut.Arm : Cut.Steer;
     }
-    if (!(known[cell]! & Known.Moves))
-      return armHalf * this.steerRange > steerHalf * this.armRange ? "arm" : "steer";
-    this.motion.set(rows.subarray(at + CELL_OF_POSES.motion, at + CELL_OF_POSES.motion + MOTION_ROW));
-    const { pair } = this.strut;
+    const { pair } = this;
     const { lower } = pair.strut;
     const radius = pair.ring.ballRadius;
     const byArm =
       bodyPath(this.motion, radius, 1, 0) + (lower.on === "lowerArm" ? lower.radius * armHalf : 0);
-    return byArm >= bodyPath(this.motion, radius, 0, 1) ? "arm" : "steer";
+    return byArm >= bodyPath(this.motion, radius, 0, 1) ? Cut.Arm : Cut.Steer;
   }
-}
-
-function clamped(value: number, low: number, high: number): number {
-  return Math.min(Math.max(value, low), high);
 }

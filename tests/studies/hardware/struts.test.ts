@@ -10,7 +10,8 @@ import { pairGapTo, pairMotion, type StrutPair } from "../../../src/studies/mode
 import { bodyPath, lowerMountTo, strutPath } from "../../../src/studies/model/strut.ts";
 import { frameFromWheelTo } from "../../../src/studies/model/strutFrame.ts";
 import { type CheckReport, checkClearance } from "../../../src/studies/reports/check.ts";
-import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known, PoseCells } from "../../../src/studies/search/poseCells.ts";
+import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "../../../src/studies/search/cellOfPoses.ts";
+import { PoseCells } from "../../../src/studies/search/poseCells.ts";
 import { armAngleFor } from "../../../src/suspension/armAngle.ts";
 import { POSE, POSE_ROW } from "../../../src/suspension/poseRow.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
