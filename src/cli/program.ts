@@ -1,6 +1,7 @@
 import { Command } from "commander";
 import { type ExitCode, NO_ANSWER } from "./asked/inputError.ts";
 import type { Terminal } from "./asked/terminal.ts";
+import { ownPackage } from "./disk/ownPackage.ts";
 import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";
 import { addAsBuilt } from "./verbs/asBuilt.ts";
@@ -10,10 +11,10 @@ import { addFloor } from "./verbs/floor.ts";
 import { addGeometry } from "./verbs/geometry.ts";
 import { addLimits } from "./verbs/limits.ts";
 import { addMap } from "./verbs/map.ts";
+import { addOrder } from "./verbs/order.ts";
 import { addPose } from "./verbs/pose.ts";
 import { addSheet } from "./verbs/sheet.ts";
 import { addSweep } from "./verbs/sweep.ts";
-import { packageVersion } from "./version.ts";
 
 const AFTER_HELP = `
 Examples:
@@ -30,6 +31,7 @@ Examples:
   wellsweep asbuilt truck.json --jig                      the jig sheet; without --jig what was read, and what it does
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
   wellsweep sheet truck.json --out drawings               cut list, notch templates, plates, solid
+  wellsweep order truck.json                              the order sheet of a drop knuckle
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
 Only an answer ends in 0 or 1; a run that is interrupted ends in 130, as the shell counts.
@@ -44,7 +46,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
       "Will these wheels and tires clear? With this knuckle, wheel and tire: what touches what, where, and at which height and steering angle.",
     )
     .usage("VERB FILE [options]")
-    .version(packageVersion(), "-V, --version", "print the version")
+    .version(ownPackage().version, "-V, --version", "print the version")
     .helpOption("-h, --help", "print this help")
     .helpCommand(false)
     .exitOverride()
@@ -66,6 +68,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addFloor,
     addAsBuilt,
     addSheet,
+    addOrder,
   ])
     add(program, terminal, end);
   return program;

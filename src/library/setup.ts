@@ -3,6 +3,7 @@
  * and radians in vehicle axes (X forward, Y left, Z up) unless a name says otherwise.
  */
 
+export { type CatalogItem, type Catalogs, NO_CATALOGS, readCatalog } from "../setup/catalogs/readCatalog.ts";
 export { setupJsonSchema } from "../setup/documentText.ts";
 export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../setup/reading/blockReading.ts";
 export { formatIssue } from "../setup/reading/formatIssue.ts";
@@ -10,7 +11,10 @@ export { type ReadSetup, readSetup } from "../setup/readSetup.ts";
 export { resolveSetup } from "../setup/resolveSetup.ts";
 export type { BodyPart, Result, Setup, SetupIssue } from "../setup/types/types.ts";
 export { degFromRad, formatAngle, type ParsedAngle, parseAngle, radFromDeg } from "../units/angle.ts";
+export { type BoltPattern, boltPatternText, holeDistance, parseBoltPattern } from "../units/boltPattern.ts";
 export { formatLength, type LengthFormat } from "../units/formatLength.ts";
 export { type FileUnits, mmFromUnits, unitsFromMm } from "../units/lengthUnits.ts";
 export { type ParsedLength, parseLength } from "../units/parseLength.ts";
+export { parseTaper } from "../units/taper.ts";
+export { parseThread, type ThreadCallout, threadText } from "../units/threadCallout.ts";
 export { parseTireSize, type TireSize } from "../units/tireSize.ts";

@@ -76,6 +76,8 @@ export { type NoLimits, type SteerLimits, steerLimits } from "../studies/map/ste
 export { type Model, type ModelResult, modelOf } from "../studies/model/model.ts";
 export { type Pair, pairGapTo, pairMotion } from "../studies/model/pairs.ts";
 export { Budget } from "../studies/numeric/budget.ts";
+export { type OrderSheet, orderSheet } from "../studies/order/orderSheet.ts";
+export { writeOrder } from "../studies/order/writeOrder.ts";
 export {
   type CheckEntry,
   type CheckOptions,

@@ -1,8 +1,8 @@
 import { type SetupDocument, setupDocument } from "./document.ts";
 import type { LoadedMeshes } from "./reading/blockReading.ts";
 import { describeValue } from "./reading/describeValue.ts";
-import { findJsonFault, type JsonFault, lineAt } from "./reading/jsonFault.ts";
-import { MAX_FILE_CHARACTERS, MAX_SHOWN } from "./reading/limits.ts";
+import { MAX_SHOWN } from "./reading/limits.ts";
+import { parseJson } from "./reading/parseJson.ts";
 import { shortened } from "./reading/shortened.ts";
 import { resolveSetup } from "./resolveSetup.ts";
 import type { Result, Setup, SetupIssue } from "./types/types.ts";
@@ -25,14 +25,9 @@ export function readSetup(
   variant: string | null = null,
   meshes: LoadedMeshes = new Map(),
 ): Result<ReadSetup> {
-  if (text.length > MAX_FILE_CHARACTERS) {
-    const value = `${text.length} characters`;
-    const mend = `a setup is at most ${MAX_FILE_CHARACTERS} characters; is this the right file`;
-    return { ok: false, issues: [{ file, key: "", value, mend }] };
-  }
-  const fault = findJsonFault(text);
-  if (fault) return { ok: false, issues: [{ file, key: "", ...placeFault(text, fault) }] };
-  const document: unknown = JSON.parse(text);
+  const json = parseJson(text, file, "a setup");
+  if (!json.ok) return json;
+  const document = json.value;
   const foreign = foreignIssue(document, file);
   if (foreign !== null) return { ok: false, issues: [foreign] };
   const setup = resolveSetup(document, file, variant, meshes);
@@ -47,14 +42,4 @@ function foreignIssue(document: unknown, file: string): SetupIssue | null {
   const { format } = document as { readonly format?: unknown };
   const { error } = setupDocument.shape.format.safeParse(format);
   return error ? { file, key: "format", value: shown(format), mend: error.issues[0]!.message } : null;
-}
-
-/** The fault with its line and column (from 1) and what stands there. */
-function placeFault(text: string, fault: JsonFault): { readonly value: string; readonly mend: string } {
-  const { line, column } = lineAt(text, fault.at);
-  const here = /^[^\r\n]*/.exec(text.slice(fault.at, fault.at + MAX_SHOWN))![0].trim();
-  return {
-    value: here === "" ? "" : describeValue(here),
-    mend: `line ${line}, column ${column}: ${fault.mend}`,
-  };
 }

@@ -34,6 +34,7 @@ describe("help", () => {
     const demo = JSON.parse(readFileSync("shared/half-ton-limits.json", "utf8"));
     demo.build = JSON.parse(readFileSync("shared/tubular-knuckle.json", "utf8")).build;
     demo.truck.body = demo.truck.body.filter((part: { name: string }) => part.name === "fender lip");
+    demo.order = JSON.parse(readFileSync("shared/ordered-knuckle.json", "utf8")).order;
     // A short range: what is swept over travel and steering takes its time.
     demo.travel = { droop: -0.5, bump: 0.5 };
     const file = folder.write("truck.json", demo);

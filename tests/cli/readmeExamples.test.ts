@@ -46,7 +46,7 @@ describe("the command line examples of the README", () => {
     for (const { line, words, exit } of examples) {
       // What is written goes to a folder that is removed.
       const { code, out, error } = captured(
-        words.map((word, i) => (words[i - 1] === "--out" ? join(folder.path, word) : word)),
+        words.map((word, i) => (/^--(out|write)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word)),
       );
       expect({ line, code, error: exit === 2 ? "" : error }).toEqual({ line, code: exit, error: "" });
       expect((exit === 2 ? error : out).trim()).not.toBe("");

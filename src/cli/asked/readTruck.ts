@@ -1,3 +1,4 @@
+import type { SetupDocument } from "../../setup/document.ts";
 import { MAX_FILE_CHARACTERS } from "../../setup/reading/limits.ts";
 import { readSetup } from "../../setup/readSetup.ts";
 import type { Result, SetupIssue } from "../../setup/types/types.ts";
@@ -22,6 +23,8 @@ export interface Truck {
   /** The file as the user named it. */
   readonly file: string;
   readonly model: Model;
+  /** The setup's JSON as typed, its variants included. */
+  readonly document: SetupDocument;
   /** What of it is unusual and not confirmed; remarked on already. */
   readonly unusual: readonly UnusualDoubt[];
   /** The setup and the meshes that were read for it. */
@@ -51,7 +54,8 @@ export function readTruck(
   if (example !== null) terminal.remark?.(example);
   const unusual = unusualDoubts(built.value, formatOf(built.value.setup));
   for (const line of unusualLines(name, unusual)) terminal.remark?.(line);
-  return { file: name, unusual, model: aligned ? alignedTruck(name, built.value) : built.value, inputs };
+  const model = aligned ? alignedTruck(name, built.value) : built.value;
+  return { file: name, unusual, model, document: read.document, inputs };
 }
 
 function alignedTruck(file: string, model: Model): Model {

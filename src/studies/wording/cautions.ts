@@ -23,3 +23,10 @@ export const FLOOR_CAUTIONS =
   "when it was measured. How low a truck may be, how high its bumpers and frame, and what may hang below the scrub line\n" +
   "is law in many places: the codes that hold where the truck is driven rule, not this table. Never reach under a truck\n" +
   "that air or a jack alone holds up.\n";
+
+/** Printed under every order sheet. */
+export const ORDER_CAUTIONS =
+  "An order says what a part is to measure, not that it can carry what it will. Steering knuckles, ball joints, hubs\n" +
+  "and brakes can kill when they fail: what a stud, bearing, brake or thread may be used for is for its maker to say.\n" +
+  "Leave design, strength, welding and inspection to licensed, qualified people, under the codes that hold where the\n" +
+  "truck is driven. Measure the parts themselves before cutting: catalogs err.\n";

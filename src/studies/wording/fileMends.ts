@@ -88,3 +88,9 @@ export function someWrittenMend(written: readonly string[], missing: readonly st
   const list = (files: readonly string[]) => files.map((file) => JSON.stringify(file)).join(", ");
   return `written: ${list(written)}; not written: ${list(missing)}`;
 }
+
+/** A catalog that is a folder, a pipe or a device. */
+export const NO_CATALOG_FILE = "is no file; name the catalog file itself";
+
+/** A catalog of more bytes than are read. */
+export const CATALOG_TOO_LARGE = "is larger than any catalog; name a catalog file";

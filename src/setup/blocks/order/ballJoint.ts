@@ -11,7 +11,7 @@ function taperField(description: string) {
 }
 
 /** What a ball joint is, in an order and in a catalog. */
-const jointShape = {
+export const jointShape = {
   taper: taperField(
     'taper of its stud: inches per foot such as "1.5 in/ft", included angle such as "7.15°", or "1:8"',
   ).optional(),
@@ -38,7 +38,10 @@ export function jointField(which: string) {
 type JointAsTyped = z.infer<ReturnType<typeof jointField>>;
 
 /** mm and radians. */
-function resolveJoint(typed: Omit<JointAsTyped, "item" | "seat">, reading: BlockReading): OrderedJoint {
+export function resolveJoint(
+  typed: Omit<JointAsTyped, "item" | "seat">,
+  reading: BlockReading,
+): OrderedJoint {
   return {
     taper: taperOf(typed.taper),
     studLength: reading.lengthOr(null, typed.studLength, "studLength"),

@@ -10,7 +10,7 @@ import { boltPatternField, boltPatternOf, threadField, threadOf } from "./bolted
 const MAX_HOLES = 12;
 
 /** What a brake is, in an order and in a catalog. */
-const brakeShape = {
+export const brakeShape = {
   rotorDiameter: lengthField("outer diameter of the rotor", "positive").optional(),
   rotorThickness: lengthField("thickness of the rotor across both faces", "positive").optional(),
   hatOffset: lengthField("from the seat of the rotor's hat inboard to the rotor's outboard face").optional(),
@@ -47,7 +47,7 @@ export const brakeField = block(
 type BrakeAsTyped = z.infer<typeof brakeField>;
 
 /** mm. Refuses a caliper whose corners are the wrong way round. */
-function resolveBrake(typed: Omit<BrakeAsTyped, "item">, reading: BlockReading): OrderedBrake {
+export function resolveBrake(typed: Omit<BrakeAsTyped, "item">, reading: BlockReading): OrderedBrake {
   const { caliper, bracketHoles } = typed;
   return {
     rotorDiameter: reading.lengthOr(null, typed.rotorDiameter, "rotorDiameter"),

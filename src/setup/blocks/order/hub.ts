@@ -14,7 +14,7 @@ function bearingField(which: string) {
 }
 
 /** What a hub with its bearings is, in an order and in a catalog. */
-const hubShape = {
+export const hubShape = {
   boltPattern: boltPatternField("its wheel studs, such as 5x5, 6 x 5 1/2 or 5x127").optional(),
   pilot: lengthField("diameter that centers the wheel", "positive").optional(),
   register: lengthField("diameter that centers the rotor's hat", "positive").optional(),
@@ -47,7 +47,7 @@ export const hubField = block("hub and bearings: they fix the pin's steps, and w
 type HubAsTyped = z.infer<typeof hubField>;
 
 /** mm. */
-function resolveHub(typed: Omit<HubAsTyped, "item">, reading: BlockReading): OrderedHub {
+export function resolveHub(typed: Omit<HubAsTyped, "item">, reading: BlockReading): OrderedHub {
   const bearing = (key: "innerBearing" | "outerBearing"): OrderedBearing => ({
     number: typed[key]?.number ?? null,
     bore: reading.lengthOr(null, typed[key]?.bore, key, "bore"),

@@ -1,0 +1,97 @@
+import type { OrderedSide } from "../../setup/types/orderTypes.ts";
+import type { Point } from "../../setup/types/types.ts";
+import { degFromRad } from "../../units/angle.ts";
+import {
+  type BoltPattern,
+  boltPatternText,
+  holeDistance,
+  holeDistanceAcross,
+} from "../../units/boltPattern.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { parseLength } from "../../units/parseLength.ts";
+import { pitchDiameter, stressArea, type ThreadCallout, tapDrill } from "../../units/threadCallout.ts";
+import type { OrderedField, OrderedValue } from "../order/orderedFields.ts";
+import { withMinus } from "./lengths.ts";
+
+/** mm. A fraction that is off by less than this says the size. */
+const EXACT = 0.005;
+
+/**
+ * A size as a drawing gives it: the fraction shown where it says it to 0.005 mm, else decimals, to 0.001 in or 0.01 mm.
+ * A bearing's bore must not be rounded to what a tape reads.
+ */
+export function sizeText(mm: number, format: LengthFormat): string {
+  const fraction = formatLength(mm, { ...format, fraction: 64, decimals: 1 });
+  const read = parseLength(fraction, format.units);
+  const isDecimal = format.units === "in" && format.fraction === "decimal";
+  if (!isDecimal && read.ok && Math.abs(read.mm - mm) <= EXACT) return withMinus(fraction);
+  return withMinus(
+    formatLength(mm, { units: format.units, fraction: "decimal", decimals: format.units === "in" ? 3 : 2 }),
+  );
+}
+
+/** A point in its frame: `[-5 7/8, -1, 1 3/8] in`. */
+export function pointText(point: Point, format: LengthFormat): string {
+  const bare = point.map((mm) => sizeText(mm, format).replace(/ (?:in|mm)$/, ""));
+  return `${bare.join(", ")} ${format.units}`;
+}
+
+/** A value an order writes, as a person reads it. */
+function orderedText(value: OrderedValue | null, format: LengthFormat): string {
+  switch (value?.kind) {
+    case undefined:
+      return "nothing";
+    case "length":
+      return sizeText(value.mm, format);
+    case "angle":
+      return `${withMinus(String(Number(degFromRad(value.rad).toFixed(3))))}°`;
+    case "point":
+      return pointText(value.point, format);
+    case "word":
+      return value.word === "hub" ? "from the hub face" : value.word;
+  }
+}
+
+/** Where the order and a block disagree, in a sentence: what each says, and which one counts. */
+export function differenceSentence(
+  key: string,
+  { ordered, block }: OrderedField,
+  format: LengthFormat,
+): string {
+  return `${key}: the order says ${orderedText(ordered, format)}, the block ${orderedText(block, format)}; answers go by the block until the order is written.`;
+}
+
+/** A bolt pattern with what a tape reads on it: `5x5: 2.939 in between neighbors, 4.755 in across`. */
+export function patternWords(pattern: BoltPattern, format: LengthFormat): string {
+  const inch: LengthFormat = {
+    units: format.units,
+    fraction: "decimal",
+    decimals: format.units === "in" ? 3 : 2,
+  };
+  const [next, across] = [holeDistance(pattern, 1), holeDistanceAcross(pattern)].map((mm) =>
+    formatLength(mm, inch),
+  );
+  const isOpposite = pattern.holes % 2 === 0;
+  return `${boltPatternText(pattern)}: centers ${next} between neighbors, ${across} ${isOpposite ? "across" : "to the farthest hole"}`;
+}
+
+/** A thread with its sizes: `pitch diameter 0.589 in, stress area 0.256 in², drill 0.571 in to tap`. */
+export function threadWords(thread: ThreadCallout, format: LengthFormat): string {
+  const isInch = format.units === "in";
+  const size = (mm: number) =>
+    formatLength(mm, { units: format.units, fraction: "decimal", decimals: isInch ? 4 : 3 });
+  const area = stressArea(thread);
+  const areaWords = isInch ? `${(area / 25.4 ** 2).toFixed(4)} in²` : `${area.toFixed(1)} mm²`;
+  return `pitch diameter ${size(pitchDiameter(thread))}, stress area ${areaWords}, drill ${size(tapDrill(thread))} to tap`;
+}
+
+/** How much thread a length holds: `22.5 threads`. @param engaged mm */
+export function engagedThreads(engaged: number, { pitch }: ThreadCallout): string {
+  return `${Number((engaged / pitch).toFixed(1))} threads`;
+}
+
+/** What is made: `1 pair, left and right`, `2 left`. */
+export function madeWords(side: OrderedSide, quantity: number): string {
+  if (side === "pair") return quantity === 1 ? "1 pair, left and right" : `${quantity} pairs, left and right`;
+  return `${quantity} ${side}`;
+}
