@@ -15,13 +15,15 @@ export type FieldGroupProps = {
   of: readonly KeyPath[];
   /** Default false. */
   isFirst?: boolean;
+  /** Further places to mend that its fields tell of themselves. Default 0. */
+  alsoToMend?: number;
   children: ReactNode;
 };
 
 /** A group of fields that opens and closes. Closed, it draws nothing. */
-export function FieldGroup({ title, of, isFirst = false, children }: FieldGroupProps) {
+export function FieldGroup({ title, of, isFirst = false, alsoToMend = 0, children }: FieldGroupProps) {
   const [isOpen, setIsOpen] = useState(isFirst);
-  const faults = useWorkbench((s) => faultsIn(s, of));
+  const faults = useWorkbench((s) => faultsIn(s, of)) + alsoToMend;
   const isOwn = useWorkbench((s) => of.some((path) => isOfVariant(s, path)));
   const isUnusual = useWorkbench((s) => of.some((path) => unusualAt(s, path).length > 0));
   const hasFault = faults > 0;

@@ -1,4 +1,5 @@
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { valueAt } from "../../setup/types/keyPath.ts";
 import { degFromRad } from "../../units/angle.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
@@ -36,4 +37,18 @@ function typedValue(value: OrderedValue, units: FileUnits): unknown {
     case "word":
       return value.word;
   }
+}
+
+/** An order to begin with: this truck's own knuckle as the base and as ordered, its wheel, rotor and caliper as typed. */
+export function newOrder(document: unknown): object {
+  const knuckle = (valueAt(document, ["knuckle"]) ?? {}) as Readonly<Record<string, unknown>>;
+  const { center: _, ...wheel } = (valueAt(document, ["wheel"]) ?? {}) as Readonly<Record<string, unknown>>;
+  const { diameter, thickness } = (valueAt(document, ["hardware", "rotor"]) ?? {}) as Readonly<
+    Record<string, unknown>
+  >;
+  const brake = {
+    ...(diameter === undefined ? {} : { rotorDiameter: diameter }),
+    ...(thickness === undefined ? {} : { rotorThickness: thickness }),
+  };
+  return { base: knuckle, drop: 0, hubFace: knuckle.hubFace, brake, wheel };
 }

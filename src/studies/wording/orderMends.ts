@@ -1,6 +1,6 @@
 import { describeValue } from "../../setup/reading/describeValue.ts";
 import { MAX_NAMED } from "../../setup/reading/limits.ts";
-import { keyText } from "../../setup/types/keyPath.ts";
+import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 import { boltPatternText } from "../../units/boltPattern.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
@@ -9,6 +9,7 @@ import { threadText } from "../../units/threadCallout.ts";
 import { nearestWord } from "../../units/words.ts";
 import type { Misfit } from "../order/misfit.ts";
 import { LEAST_ENGAGED_DIAMETERS } from "../order/misfits.ts";
+import { fieldName } from "./fieldName.ts";
 import { engagedThreads, sizeText } from "./orderTexts.ts";
 
 /** What of an order does not go together, as an issue of the setup: the key to mend, what stands there, the mend. */
@@ -18,6 +19,34 @@ export function orderIssue(misfit: Misfit, file: string, format: LengthFormat): 
   const [value, mend] = valueAndMend(misfit, (mm) => sizeText(mm, format));
   return { file, key: keyText(misfit.at), value, mend };
 }
+
+/** What does not go together as a sentence of its own. @param isNamed with the field's name, where it does not stand beside it */
+export function orderMisfitSentence(misfit: Misfit, format: LengthFormat, isNamed: boolean): string {
+  const { value, mend } = orderIssue(misfit, "", format);
+  const name = isNamed ? placeWords(misfit.at) : "";
+  const what = [name, value].filter((text) => text !== "").join(", ");
+  return `${what === "" ? "" : `${what}: `}${mend}.`;
+}
+
+/** `Upper ball joint, taper reamed in the knuckle`; "" = the order as a whole. */
+function placeWords(at: KeyPath): string {
+  if (at.length < 2) return "";
+  const block = BLOCK_WORDS[String(at[1])];
+  const field = fieldName(at, {});
+  if (block === undefined) return field;
+  return field === "" || at.at(-1) === "item"
+    ? block
+    : `${block}, ${field.charAt(0).toLowerCase()}${field.slice(1)}`;
+}
+
+const BLOCK_WORDS: Readonly<Record<string, string>> = {
+  upperBallJoint: "Upper ball joint",
+  lowerBallJoint: "Lower ball joint",
+  brake: "Brake",
+  hub: "Hub",
+  wheel: "Wheel",
+  steeringArm: "Steering arm",
+};
 
 function valueAndMend(
   misfit: Exclude<Misfit, { kind: "does not assemble" }>,

@@ -9,10 +9,13 @@ import { visibleText } from "../../units/words.ts";
 import { housingRadius } from "../order/orderedFields.ts";
 import type { JointAsOrdered } from "../order/orderedParts.ts";
 import type { OrderSheet } from "../order/orderSheet.ts";
+import { fieldName } from "./fieldName.ts";
+import { orderMisfitSentence } from "./orderMends.ts";
 import {
   differenceSentence,
   engagedThreads,
   madeWords,
+  orderedText,
   patternWords,
   pointText,
   sizeText,
@@ -244,12 +247,13 @@ function finishRows({ order }: OrderSheet): readonly OrderRow[] {
   ];
 }
 
-/** Sentences under the sheet: where blocks disagree with the order, and what it leaves open. */
-export function orderRemarks({ fields, open }: OrderSheet, format: LengthFormat): readonly string[] {
+/** Sentences under the sheet: what does not go together, where blocks disagree with the order, and what it leaves open. */
+export function orderRemarks({ fields, open, misfits }: OrderSheet, format: LengthFormat): readonly string[] {
   const apart = fields.filter(({ agrees }) => !agrees);
   const differences = apart.map((field) => differenceSentence(keyText(field.path), field, format));
   const agreed = `The knuckle, wheel and hardware blocks say what the order says, in all ${fields.length} fields it fixes.`;
   return [
+    ...misfits.map((misfit) => `Does not go together: ${orderMisfitSentence(misfit, format, true)}`),
     ...(fields.length === 0 ? [] : apart.length === 0 ? [agreed] : differences),
     ...(open.length === 0 ? [] : [`The order does not say: ${open.map(keyText).join(", ")}.`]),
   ];
@@ -258,4 +262,23 @@ export function orderRemarks({ fields, open }: OrderSheet, format: LengthFormat)
 /** That the blocks are written. @param file as the user named it */
 export function orderWrittenSentence(file: string): string {
   return `Written: ${visibleText(file)}, its knuckle, wheel and hardware blocks as ordered.`;
+}
+
+/** One field that writing an order changes: what it is called, what stands there and what will. */
+export interface OrderChange {
+  readonly label: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** What will change when the order is written into the blocks. */
+export function orderChanges({ fields }: OrderSheet, format: LengthFormat): readonly OrderChange[] {
+  return fields.flatMap(({ path, agrees, ordered, block }) => {
+    if (agrees) return [];
+    const name = fieldName(path, {});
+    const part = path[1] === "rotor" || path[1] === "caliper" ? String(path[1]) : null;
+    const label =
+      part === null ? name : `${part.charAt(0).toUpperCase()}${part.slice(1)}: ${name.toLowerCase()}`;
+    return [{ label, from: orderedText(block, format), to: orderedText(ordered, format) }];
+  });
 }

@@ -9,7 +9,14 @@ import {
 } from "../../units/boltPattern.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { parseLength } from "../../units/parseLength.ts";
-import { pitchDiameter, stressArea, type ThreadCallout, tapDrill } from "../../units/threadCallout.ts";
+import { taperText } from "../../units/taper.ts";
+import {
+  pitchDiameter,
+  stressArea,
+  type ThreadCallout,
+  tapDrill,
+  threadText,
+} from "../../units/threadCallout.ts";
 import type { OrderedField, OrderedValue } from "../order/orderedFields.ts";
 import { withMinus } from "./lengths.ts";
 
@@ -37,7 +44,7 @@ export function pointText(point: Point, format: LengthFormat): string {
 }
 
 /** A value an order writes, as a person reads it. */
-function orderedText(value: OrderedValue | null, format: LengthFormat): string {
+export function orderedText(value: OrderedValue | null, format: LengthFormat): string {
   switch (value?.kind) {
     case undefined:
       return "nothing";
@@ -94,4 +101,18 @@ export function engagedThreads(engaged: number, { pitch }: ThreadCallout): strin
 export function madeWords(side: OrderedSide, quantity: number): string {
   if (side === "pair") return quantity === 1 ? "1 pair, left and right" : `${quantity} pairs, left and right`;
   return `${quantity} ${side}`;
+}
+
+/** What a form shows faintly in an empty field: a number of a catalog or of the base knuckle, without its unit; undefined = none. */
+export function partText(key: string, value: unknown, format: LengthFormat): string | undefined {
+  if (value === null || value === undefined) return undefined;
+  if (typeof value === "string") return value;
+  if (typeof value === "number") {
+    if (key === "taper" || key === "seat") return taperText(value);
+    if (key === "pinAngle") return String(Number(degFromRad(value).toFixed(3)));
+    return sizeText(value, format).replace(/ (?:in|mm)$/, "");
+  }
+  if (typeof value !== "object") return undefined;
+  if ("holes" in value) return boltPatternText(value as BoltPattern);
+  return "pitch" in value ? threadText(value as ThreadCallout) : undefined;
 }

@@ -18,14 +18,16 @@ export type FieldRowProps = {
   path: KeyPath;
   /** Default the field's own. */
   label?: string;
+  /** What holds while it is empty, faintly. Default the field's own default. */
+  placeholder?: string | undefined;
 };
 
 /** One field: its name, which can be dragged to change it, its value and unit, what is wrong with it, and help. */
-export function FieldRow({ path, label }: FieldRowProps) {
+export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
   const id = useId();
   const { field, text, draft, issue, isOfVariant } = useField(path);
   const units = useWorkbench((s) => lengthFormat(s).units);
-  const placeholder = useWorkbench((s) => (text === "" ? heldWords(s, path) : ""));
+  const placeholder = useWorkbench((s) => (text === "" ? (held ?? heldWords(s, path)) : ""));
   const scrub = useScrub(path);
   const [isHelpOpen, setIsHelpOpen] = useState(false);
   const isExample = useIsFromExample(path);

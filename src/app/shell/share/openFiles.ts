@@ -1,12 +1,13 @@
 import { isMeshName } from "../../../files/readMesh.ts";
 import { MAX_FILE_CHARACTERS } from "../../../setup/reading/limits.ts";
+import { isCatalogText, takeCatalog } from "../../state/givenCatalogs.ts";
 import { GivenMeshes } from "../../state/givenMeshes.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
 import { readMeshFile, UNREADABLE } from "../../work/readMeshFile.ts";
 
 /**
  * Opens the files that a person picked or dropped together: a setup with its mesh files, or mesh files alone for
- * the setup opened before. What cannot be read is refused with its reason.
+ * the setup opened before; or a catalog for orders. What cannot be read is refused with its reason.
  */
 export async function openFiles(store: WorkbenchStore, files: readonly File[]): Promise<void> {
   const { openText, addMeshes, refuse } = store.getState();
@@ -34,6 +35,7 @@ export async function openFiles(store: WorkbenchStore, files: readonly File[]): 
   }
   const text = await setup.text().catch(() => null);
   if (text === null) refuseFile(setup, "", UNREADABLE);
+  else if (isCatalogText(text)) takeCatalog(store, text, setup.name);
   else openText(text, setup.name, meshes);
 }
 

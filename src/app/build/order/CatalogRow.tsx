@@ -1,0 +1,43 @@
+import { useRef } from "react";
+import { useStore } from "zustand";
+import type { CatalogKind } from "../../../setup/catalogs/catalogDocument.ts";
+import { CATALOG_NAMES, dropCatalog, givenCatalogs } from "../../state/givenCatalogs.ts";
+import { workbench } from "../../state/workbench.ts";
+import { takeCatalogs } from "./takeCatalogs.ts";
+
+/** Which catalogs an order may name, and a way to give one's own. */
+export function CatalogRow() {
+  const input = useRef<HTMLInputElement>(null);
+  const given = useStore(givenCatalogs, (s) => s.given);
+  const own = Object.entries(given) as [CatalogKind, { readonly file: string }][];
+  return (
+    <div className="order-catalogs">
+      <p>
+        {own.length === 0
+          ? "Catalogs: the program’s own, all invented."
+          : `Catalogs: ${own.map(([kind, { file }]) => `${CATALOG_NAMES[kind]} from ${file}`).join(", ")}; else the program’s own.`}
+      </p>
+      <button type="button" className="small-button" onClick={() => input.current?.click()}>
+        Catalog…
+      </button>
+      {own.map(([kind]) => (
+        <button key={kind} type="button" className="small-button" onClick={() => dropCatalog(kind)}>
+          Back to the program’s {CATALOG_NAMES[kind]}
+        </button>
+      ))}
+      <input
+        ref={input}
+        type="file"
+        multiple
+        accept=".json,application/json"
+        aria-label="Catalog file"
+        hidden
+        onChange={(event) => {
+          const files = [...(event.target.files ?? [])];
+          event.target.value = "";
+          void takeCatalogs(workbench, files);
+        }}
+      />
+    </div>
+  );
+}

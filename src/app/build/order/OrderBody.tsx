@@ -1,0 +1,90 @@
+import "../../measure/editing.css";
+import "./order.css";
+import { valueAt } from "../../../setup/types/keyPath.ts";
+import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
+import { newOrder } from "../../../studies/order/writeOrder.ts";
+import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { hasDraftIn, shownDocument } from "../../state/selectors.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { keyWords } from "../../words/keyWords.ts";
+import { CatalogRow } from "./CatalogRow.tsx";
+import { OrderForm } from "./OrderForm.tsx";
+import { OrderSheetPage } from "./OrderSheetPage.tsx";
+import { PutIntoTruck } from "./PutIntoTruck.tsx";
+import { useOrderSheet } from "./useOrderSheet.ts";
+
+const ORDER = ["order"] as const;
+
+/** The order of a knuckle: its form, what does not go together, and the sheet. */
+export function OrderBody({ truck }: { truck: Truck }) {
+  const format = useFormat();
+  const isBegun = useWorkbench((s) => valueAt(shownDocument(s), ORDER) !== undefined);
+  const isBlocked = useWorkbench((s) => s.issues.length > 0 || hasDraftIn(s, ORDER));
+  const sheet = useOrderSheet(truck);
+  if (!isBegun) return <BeginOrder />;
+  return (
+    <div className="order" data-board-undo="">
+      <p className="part-note">
+        Every answer goes by the truck’s own knuckle, wheel and moving parts. The order changes them only when
+        it is put into the truck.
+      </p>
+      {sheet && <Misfits sheet={sheet} format={format} />}
+      <OrderForm sheet={sheet} format={format} />
+      <CatalogRow />
+      {sheet && <PutIntoTruck sheet={sheet} format={format} isBlocked={isBlocked} />}
+      {isBlocked && <p className="order-remark">The sheet shows the order before what is to be mended.</p>}
+      {sheet && <OrderSheetPage sheet={sheet} format={format} />}
+      <button
+        type="button"
+        className="small-button"
+        onClick={() => workbench.getState().removeField([...ORDER])}
+      >
+        Remove the order
+      </button>
+    </div>
+  );
+}
+
+/** All that does not go together, at one look. */
+function Misfits({ sheet, format }: { sheet: OrderSheet; format: LengthFormat }) {
+  const { misfits } = sheet;
+  if (misfits.length === 0) return null;
+  return (
+    <div className="order-misfits" role="status">
+      <p>
+        <span aria-hidden="true">✕ </span>
+        {misfits.length === 1
+          ? "One thing does not go together"
+          : `${misfits.length} things do not go together`}
+      </p>
+      <ul>
+        {misfits.map((misfit) => (
+          <li key={`${misfit.at.join(".")} ${misfit.kind}`}>
+            {keyWords(orderMisfitSentence(misfit, format, true))}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function BeginOrder() {
+  const begin = () => {
+    const state = workbench.getState();
+    state.applySuggestion({ path: [...ORDER], value: newOrder(shownDocument(state)), kind: "nearest" });
+  };
+  return (
+    <div className="order">
+      <p className="part-note">
+        An order says which knuckle is to be made: from which base, with how much drop, how narrow, and what
+        it goes with. It begins with this truck’s own knuckle and wheel.
+      </p>
+      <button type="button" className="button" onClick={begin}>
+        Begin an order
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,108 @@
+import { DEFAULT_PIN_LEAD } from "../../../setup/types/defaults.ts";
+import { isWithin, type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import type { Misfit } from "../../../studies/order/misfit.ts";
+import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
+import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
+import { partText } from "../../../studies/wording/orderTexts.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { FieldGroup } from "../../measure/FieldGroup.tsx";
+import { FieldRow } from "../../measure/fields/FieldRow.tsx";
+import { AnyField } from "../../measure/groups/AnyFields.tsx";
+import { shownDocument } from "../../state/selectors.ts";
+import { workbench } from "../../state/workbench.ts";
+import { keyWords } from "../../words/keyWords.ts";
+import { CaliperBox } from "./CaliperBox.tsx";
+import { ORDER_FORM, type OrderLine } from "./orderFields.ts";
+import { PickRow } from "./PickRow.tsx";
+import { useCatalogs } from "./useOrderSheet.ts";
+
+export type OrderFormProps = {
+  /** null = the order on the board has not been sound yet. */
+  sheet: OrderSheet | null;
+  format: LengthFormat;
+};
+
+/** All fields of the order, grouped as a shop fills them in; what does not go together stands beside its field. */
+export function OrderForm({ sheet, format }: OrderFormProps) {
+  return ORDER_FORM.map(({ title, of, lines }, i) => {
+    const misfits = sheet?.misfits.filter(({ at }) => of.some((path) => isWithin(at, path))) ?? [];
+    return (
+      <FieldGroup key={title} title={title} of={of} isFirst={i === 1} alsoToMend={misfits.length}>
+        {lines.map((line) => (
+          <Line
+            key={line.kind === "heading" ? line.text : line.path.join(".")}
+            line={line}
+            sheet={sheet}
+            misfits={misfits}
+            format={format}
+          />
+        ))}
+      </FieldGroup>
+    );
+  });
+}
+
+type LineProps = {
+  line: OrderLine;
+  sheet: OrderSheet | null;
+  misfits: readonly Misfit[];
+  format: LengthFormat;
+};
+
+function Line({ line, sheet, misfits, format }: LineProps) {
+  const catalogs = useCatalogs();
+  if (line.kind === "heading") return <h4 className="order-heading">{line.text}</h4>;
+  const { path } = line;
+  const found = misfits.filter(({ at }) => isWithin(at, path));
+  return (
+    <>
+      {line.kind === "item" && (
+        <PickRow
+          path={path}
+          label="From the catalog"
+          none="numbers below"
+          choices={catalogs[line.of].map(({ name }) => name)}
+          onPick={(name) => pickItem(path.slice(0, -1), name)}
+        />
+      )}
+      {line.kind === "stance" && <PickRow path={path} none="any" choices={sheet ? stanceNames(sheet) : []} />}
+      {line.kind === "field" && <FieldRow path={path} placeholder={heldText(path, sheet, format)} />}
+      {line.kind === "caliper" && <CaliperBox path={path} />}
+      {(line.kind === "point" || line.kind === "any") && <AnyField path={path} />}
+      {found.map((misfit) => (
+        <div key={misfit.kind} className="fault">
+          <p>
+            <span aria-hidden="true">✕ </span>
+            {keyWords(orderMisfitSentence(misfit, format, false))}
+          </p>
+        </div>
+      ))}
+    </>
+  );
+}
+
+function stanceNames({ setup }: OrderSheet): readonly string[] {
+  return [...setup.stances, ...setup.measuredStances].map(({ name }) => name);
+}
+
+/** What holds while a field is empty: the catalog's number, or the base knuckle's; undefined = the field's own default. */
+function heldText(path: KeyPath, sheet: OrderSheet | null, format: LengthFormat): string | undefined {
+  if (!sheet) return undefined;
+  const { base, steeringArm } = sheet.order;
+  const [, block, key] = path;
+  if (block === "pinAngle") return partText(block, base.pinAngle, format);
+  if (block === "pinLead") return partText(block, base.pinLead ?? DEFAULT_PIN_LEAD, format);
+  if (block === "steeringArm" && key === "rodEndThread") return partText(key, steeringArm.thread, format);
+  return partText(String(path.at(-1)), valueAt(sheet.parts, path.slice(1)), format);
+}
+
+/** The part becomes the catalog's: numbers typed before it would go before its own. The knuckle's own seat stays. */
+function pickItem(block: KeyPath, item: string): void {
+  const state = workbench.getState();
+  const seat = valueAt(shownDocument(state), [...block, "seat"]);
+  state.applySuggestion({
+    path: block,
+    value: seat === undefined ? { item } : { item, seat },
+    kind: "nearest",
+  });
+}

@@ -1,0 +1,48 @@
+import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
+import { ORDER_CAUTIONS } from "../../../studies/wording/cautions.ts";
+import { orderGroups, orderRemarks } from "../../../studies/wording/orderRows.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+
+export type OrderSheetPageProps = { sheet: OrderSheet; format: LengthFormat };
+
+/** The sheet as it is printed for the shop: every number with how it is measured. */
+export function OrderSheetPage({ sheet, format }: OrderSheetPageProps) {
+  return (
+    <section className="order-sheet" aria-labelledby="order-sheet-title">
+      <header className="order-sheet-head">
+        <h3 id="order-sheet-title">Order sheet</h3>
+        <button type="button" className="button" onClick={printSheet}>
+          Print
+        </button>
+      </header>
+      {orderGroups(sheet, format).map(({ title, rows }) => (
+        <table key={title}>
+          <caption>{title}</caption>
+          <tbody>
+            {rows.map(({ label, value, note }) => (
+              <tr key={label}>
+                <th scope="row">
+                  {label} {note !== "" && <small>{note}</small>}
+                </th>
+                <td>{value}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      ))}
+      {orderRemarks(sheet, format).map((sentence) => (
+        <p key={sentence} className="order-remark">
+          {sentence}
+        </p>
+      ))}
+      <p className="order-remark">{ORDER_CAUTIONS}</p>
+    </section>
+  );
+}
+
+function printSheet(): void {
+  const root = document.documentElement;
+  root.dataset.print = "order";
+  addEventListener("afterprint", () => delete root.dataset.print, { once: true });
+  window.print();
+}

@@ -1,0 +1,49 @@
+import { useId } from "react";
+import type { KeyPath } from "../../../setup/types/keyPath.ts";
+import { useField } from "../../state/documentUse.ts";
+import { workbench } from "../../state/workbench.ts";
+
+export type PickRowProps = {
+  path: KeyPath;
+  /** Default the field's own. */
+  label?: string;
+  /** What is said while nothing is chosen. */
+  none: string;
+  choices: readonly string[];
+  /** What choosing one does. Default: it is put into the field. */
+  onPick?: (name: string) => void;
+};
+
+/** A name out of a list; one that is not in it stays, and says so. */
+export function PickRow({ path, label, none, choices, onPick }: PickRowProps) {
+  const id = useId();
+  const { field, text } = useField(path);
+  const { editField, removeField } = workbench.getState();
+  return (
+    <div className="field" data-field={path.join(".")}>
+      <div className="field-line order-pick">
+        <label htmlFor={id} className="field-label">
+          {label ?? field?.label}
+        </label>
+        <select
+          id={id}
+          className="field-choice"
+          value={text}
+          onChange={({ target: { value } }) => {
+            if (value === "") removeField(path);
+            else if (onPick) onPick(value);
+            else editField(path, value);
+          }}
+        >
+          <option value="">{none}</option>
+          {text !== "" && !choices.includes(text) && <option value={text}>{text}, not in the list</option>}
+          {choices.map((name) => (
+            <option key={name} value={name}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </div>
+    </div>
+  );
+}

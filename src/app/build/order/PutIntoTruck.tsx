@@ -1,0 +1,89 @@
+import { useId, useState } from "react";
+import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
+import { writeOrder } from "../../../studies/order/writeOrder.ts";
+import { orderChanges } from "../../../studies/wording/orderRows.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { shownDocument } from "../../state/selectors.ts";
+import { fileUnitsOf } from "../../state/typedDocument.ts";
+import { commitTyped } from "../../state/typing.ts";
+import { workbench } from "../../state/workbench.ts";
+
+export type PutIntoTruckProps = {
+  sheet: OrderSheet;
+  format: LengthFormat;
+  /** Something of the setup is to be mended first: the sheet is of what it was before. */
+  isBlocked: boolean;
+};
+
+/** Writes the order into the truck's blocks, once what will change has been read: old, new. */
+export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
+  const id = useId();
+  const [isAsked, setIsAsked] = useState(false);
+  const changes = orderChanges(sheet, format);
+  if (changes.length === 0) return null;
+  return (
+    <div className="order-put">
+      <button
+        type="button"
+        className="button"
+        aria-expanded={isAsked}
+        aria-controls={id}
+        disabled={isBlocked}
+        onClick={() => setIsAsked(!isAsked)}
+      >
+        Put the order into the truck…
+      </button>
+      <div id={id} hidden={!isAsked || isBlocked}>
+        {isAsked && (
+          <>
+            <table className="order-changes">
+              <caption>What will change</caption>
+              <thead>
+                <tr>
+                  <th scope="col">Field</th>
+                  <th scope="col">Now</th>
+                  <th scope="col">As ordered</th>
+                </tr>
+              </thead>
+              <tbody>
+                {changes.map(({ label, from, to }) => (
+                  <tr key={label}>
+                    <th scope="row">{label}</th>
+                    <td>{from}</td>
+                    <td>
+                      <span aria-hidden="true">→ </span>
+                      {to}
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+            <div className="row-tools">
+              <button type="button" className="button order-confirm" onClick={() => putIn(sheet)}>
+                Put it in
+              </button>
+              <button type="button" className="button" onClick={() => setIsAsked(false)}>
+                Leave the truck as it is
+              </button>
+            </div>
+          </>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** As one step to undo. */
+function putIn({ fields }: OrderSheet): void {
+  commitTyped();
+  const state = workbench.getState();
+  const shown = shownDocument(state);
+  const written = writeOrder(shown, fields, fileUnitsOf(shown)) as Readonly<Record<string, unknown>>;
+  state.beginGesture();
+  for (const block of ["knuckle", "wheel", "hardware"]) {
+    const value = written[block];
+    if (value !== (shown as Readonly<Record<string, unknown>> | null)?.[block])
+      state.applySuggestion({ path: [block], value, kind: "nearest" });
+  }
+  state.endGesture();
+}
