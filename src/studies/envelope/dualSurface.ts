@@ -6,6 +6,8 @@ import type { EnvelopeTree } from "./envelopeTree.ts";
 const STEPS = 5;
 /** mm. A vertex this near to where it should be stays. */
 const CLOSE = 0.01;
+/** Microseconds, about, of placing one. */
+const VERTEX_WORK = 20;
 /** How far outside its cube a vertex may go, as a share of the cube's side. */
 const OVERHANG = 0.3;
 
@@ -17,8 +19,9 @@ export interface DualSurface extends TriangleMesh {
 /**
  * One vertex in each leaf that a polygon meets: the middle of the crossings on its edges, moved along the
  * gradient until its distance to what the ring sweeps is `offset`. Left-hand frame, mm.
+ * @returns null when the tree's budget was spent first.
  */
-export function dualSurface(tree: EnvelopeTree, offset: number): DualSurface {
+export function dualSurface(tree: EnvelopeTree, offset: number): DualSurface | null {
   const { quads, count, crossings } = new TreeContour(tree, offset);
   const vertexOf = new Int32Array(tree.count).fill(-1);
   let vertices = 0;
@@ -29,6 +32,7 @@ export function dualSurface(tree: EnvelopeTree, offset: number): DualSurface {
   const leaves = new Int32Array(vertices);
   for (let node = 0; node < tree.count; node++) {
     if (vertexOf[node] === -1) continue;
+    if (tree.budget.isSpent(VERTEX_WORK)) return null;
     leaves[vertexOf[node]!] = node;
     placeVertex(tree, node, offset, crossings, positions, vertexOf[node]!);
   }

@@ -20,7 +20,7 @@ export interface FitLimits {
 export function fittedSurface(tree: EnvelopeTree, offset: number, limits: FitLimits): DualSurface | null {
   let surface = dualSurface(tree, offset);
   let since = 0;
-  for (let round = 0; round < MOST_ROUNDS; round++) {
+  for (let round = 0; surface !== null && round < MOST_ROUNDS; round++) {
     const before = tree.count;
     const cut = tree.refine(leavesOff(tree, surface, limits, since));
     if (tree.budget.cut) return null;

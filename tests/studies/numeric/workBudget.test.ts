@@ -1,9 +1,13 @@
 import { describe, expect, it } from "vitest";
+import { envelopeOf } from "../../../src/studies/envelope/envelopeOf.ts";
+import { straightRange } from "../../../src/studies/envelope/envelopeRange.ts";
+import { SweptDistance } from "../../../src/studies/envelope/sweptDistance.ts";
 import { limitsOf } from "../../../src/studies/limits/limitsOf.ts";
 import { mapReportOf } from "../../../src/studies/map/mapReport.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
+import { sweepOf } from "../../../src/studies/reports/sweep.ts";
 import type { FrontEnd } from "../../../src/suspension/frontEnd.ts";
 import { wholeTrucks } from "../../reference/wholeTrucks.ts";
 
@@ -25,9 +29,30 @@ function counted(model: Model): { readonly model: Model; readonly placed: () => 
   return { model: { ...model, frontEnd: counting }, placed: () => placed };
 }
 
+/** How many poses the distance to what a ring sweeps was asked at while something ran: nearly all an envelope does. */
+function asked(run: (count: () => number) => void): number {
+  let poses = 0;
+  const { look, pick } = SweptDistance.prototype;
+  SweptDistance.prototype.look = function (...args) {
+    poses += args[5] - args[4];
+    look.apply(this, args);
+  };
+  SweptDistance.prototype.pick = function (...args) {
+    poses += args[6] - args[5];
+    return pick.apply(this, args);
+  };
+  try {
+    run(() => poses);
+  } finally {
+    Object.assign(SweptDistance.prototype, { look, pick });
+  }
+  return poses;
+}
+
 const STUDIES = {
   check: (model: Model, budget: Budget) => checkClearance(model, { budget }).cutShort,
   limits: (model: Model, budget: Budget) => limitsOf(model, budget).cutShort,
+  sweep: (model: Model, budget: Budget) => sweepOf(model, 121, budget).cutShort,
   map: (model: Model, budget: Budget) => mapReportOf(model, { rows: 25, cols: 25, budget }).cutShort,
 } as const;
 
@@ -48,4 +73,22 @@ describe("a study asks its budget often enough to end within a tenth of it, besi
         expect(placed()).toBeLessThanOrEqual(always.placed() + 1.1 * most);
       }
     });
+
+  it.each([
+    [12, "preview", [0.95, 0.5, 0.2]],
+    [30, "preview", [0.95, 0.5, 0.2]],
+    [12, "fine", [0.5]],
+  ] as const)("envelope of truck %d, %s, straight ahead, shares %j", (n, preset, shares) => {
+    const model = trucks[n]!;
+    const sweep = (budget: Budget) => {
+      const result = envelopeOf(model, "left", straightRange(model), { preset, budget });
+      return !result.ok || result.envelope.cutShort;
+    };
+    const whole = asked(() => sweep(Budget.endless()));
+    for (const share of shares) {
+      const most = share * whole;
+      const spent = asked((count) => expect(sweep(Budget.of(most / 1000, count))).toBe(true));
+      expect(spent).toBeLessThanOrEqual(1.1 * most);
+    }
+  });
 });
