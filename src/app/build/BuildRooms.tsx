@@ -1,14 +1,21 @@
 import "./buildRooms.css";
+import { useDeferredValue } from "react";
 import type { Truck } from "../state/truck.ts";
+import { AsBuiltPanel } from "./asBuilt/AsBuiltPanel.tsx";
+import { JigPanel } from "./jig/JigPanel.tsx";
 import { KnucklePanel } from "./KnucklePanel.tsx";
 import { OrderPanel } from "./order/OrderPanel.tsx";
 
 /** What stands beside the knuckle drawn alone: its numbers, then a fold for each step from the order to the part checked. */
 export function BuildRooms({ truck }: { truck: Truck }) {
+  // Typing and dragging make a truck an event; sheets follow when there is time.
+  const later = useDeferredValue(truck);
   return (
     <div className="build-rooms">
       <KnucklePanel truck={truck} />
       <OrderPanel truck={truck} />
+      <JigPanel truck={later} />
+      <AsBuiltPanel truck={later} />
     </div>
   );
 }

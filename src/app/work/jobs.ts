@@ -1,5 +1,6 @@
 import { type MeshResult, readMesh } from "../../files/readMesh.ts";
 import { type GeometryReport, geometryReport } from "../../studies/geometry/geometryReport.ts";
+import { type AsBuiltReport, asBuiltReport } from "../../studies/jig/asBuiltReport.ts";
 import { type HeightStop, heightStop } from "../../studies/limits/heightWay.ts";
 import { type LimitsReport, limitsOf } from "../../studies/limits/limitsOf.ts";
 import { lowestTravels } from "../../studies/map/lowestTravels.ts";
@@ -37,6 +38,8 @@ export interface Jobs {
   readonly poseLimits: { question: { travel: number; steer: number }; given: null; answer: PoseLimits };
   /** Heights, mm. */
   readonly heights: { question: { travels: readonly number[] }; given: null; answer: HeightAnswers };
+  /** What the readings of the jig tell, and what these knuckles do on the truck; null = nothing was read. */
+  readonly asBuilt: { question: null; given: null; answer: AsBuiltReport | null };
   /** null = the time did not do for a surface. */
   readonly envelope: { question: EnvelopeAsk; given: null; answer: DrawnEnvelope | null };
   readonly section: { question: SectionCut; given: DrawnEnvelope | null; answer: DrawnSection };
@@ -97,6 +100,10 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     const heights = travels.map((travel, i) => heightStop(model(), travel, half.share(travels.length - i)));
     const steering = steerLimits(model(), travels, budget.share(1));
     return { answer: { steering, heights }, isCut: budget.cut };
+  },
+  asBuilt({ model, budget }) {
+    const answer = asBuiltReport(model(), "", budget);
+    return { answer, isCut: answer?.cutShort === true };
   },
   envelope({ model, question, budget, onProgress }) {
     const answer = drawnEnvelopeOf(model(), question, budget, onProgress);

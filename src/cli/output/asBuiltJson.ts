@@ -59,6 +59,7 @@ export function jigJson(sheet: JigSheet, units: LengthUnit) {
     jointHeight: length(sheet.jointHeight),
     pinEnd: length(sheet.pinEnd),
     toe: degFromRad(sheet.knuckle.toe),
+    drop: sheet.drop === null ? null : length(sheet.drop),
     readings: sheet.rows.map(({ key, measure, mustRead, tolerance, isCheck }) => ({
       reading: key,
       measure,

@@ -35,7 +35,7 @@ const SIDES = ["left", "right"] as const;
 
 /** The jig sheet as a person reads it, with a column to write into. */
 export function jigTable(sheet: JigSheet, { setup }: Model): string {
-  const format = jigFormat(setup);
+  const format = jigFormat(formatOf(setup));
   const rows = sheet.rows.map(({ key, measure, mustRead, tolerance }) => {
     const { name, how } = readingWords(key, sheet, format);
     return [
@@ -66,7 +66,7 @@ export function asBuiltTable(
 ): string {
   const { setup } = model;
   const sheet = jigSheetOf(setup);
-  const format = jigFormat(setup);
+  const format = jigFormat(formatOf(setup));
   const { sides, onTheTruck } = report;
   const read = SIDES.flatMap((side) => sides[side] ?? []);
   const blocks = [

@@ -20,7 +20,7 @@ function readingsField(side: "left" | "right") {
     ).optional(),
     behind: lengthField("tape behind: the same at the mark behind", "positive").optional(),
     faceAngle: angleField(
-      "angle finder on the hub face, zeroed on the ball joint line, degrees, + = top of the face leans inboard",
+      "angle finder on the hub face, zeroed on the ball joint line, degrees, + = top of the face leans outboard",
       { above: -45, below: 45 },
     ).optional(),
     faceHeight: lengthField(

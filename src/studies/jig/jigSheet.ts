@@ -34,6 +34,8 @@ export interface JigSheet {
   readonly halfLength: number;
   readonly jointHeight: number;
   readonly pinEnd: number;
+  /** How much higher than on the base knuckle of the order the pin stands, along the ball joint line; null = no base is known. */
+  readonly drop: number | null;
   readonly rows: readonly JigRow[];
   readonly offHeight: OffHeight;
 }
@@ -65,7 +67,7 @@ export function orderedKnuckle({ knuckle, jig }: Pick<Setup, "knuckle" | "jig">)
 }
 
 /** The jig sheet of a setup's knuckle. */
-export function jigSheetOf(setup: Pick<Setup, "knuckle" | "jig">): JigSheet {
+export function jigSheetOf(setup: Pick<Setup, "knuckle" | "jig" | "order">): JigSheet {
   const { jig } = setup;
   const knuckle = orderedKnuckle(setup);
   const readings = jigReadingsOf(knuckle, jig, knuckle.pinHeight);
@@ -76,6 +78,7 @@ export function jigSheetOf(setup: Pick<Setup, "knuckle" | "jig">): JigSheet {
     halfLength: jig.halfLength,
     jointHeight: jig.jointHeight,
     pinEnd: jig.pinEnd,
+    drop: dropOf(setup),
     rows: jigRows(readings, jig.tolerances),
     offHeight: {
       by: OFF,
@@ -83,6 +86,12 @@ export function jigSheetOf(setup: Pick<Setup, "knuckle" | "jig">): JigSheet {
       costsLevel: OFF * Math.tan(knuckle.pinAngle),
     },
   };
+}
+
+/** Told by the base knuckle itself where that is known, else as the order gives it. */
+function dropOf({ knuckle, order }: Pick<Setup, "knuckle" | "order">): number | null {
+  const from = order?.base.pinHeight ?? null;
+  return from === null ? (order?.drop ?? null) : knuckle.pinHeight - from;
 }
 
 /** The lines of a sheet that asks for some readings; the difference of the tapes after both. */

@@ -1,7 +1,7 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { AsBuiltSide, AsBuiltSides } from "../jig/asBuiltReport.ts";
-import type { FittedKnuckle, Unknown } from "../jig/fitKnuckle.ts";
+import type { FittedKnuckle, Residual, Unknown } from "../jig/fitKnuckle.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
 import { jigOffText, readingWords } from "./jigWords.ts";
@@ -126,4 +126,11 @@ export function lower(name: string): string {
 export function listWords(words: readonly string[]): string {
   if (words.length < 2) return words.join("");
   return `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}
+
+/** How a reading stands to the others: how many of its standard deviations it is off them, or that none checks it. */
+export function residualText({ inSigmas, isSuspect }: Residual): string {
+  if (inSigmas === null) return "no other checks it";
+  const amount = Math.abs(inSigmas).toFixed(1);
+  return isSuspect ? `${amount} σ off the others: read again` : `${amount} σ off the others`;
 }

@@ -1,8 +1,8 @@
-import type { Setup } from "../../setup/types/types.ts";
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { JigRow, JigSheet } from "../jig/jigSheet.ts";
-import { shimFormat, withMinus } from "./lengths.ts";
+import type { JigSketchWords } from "../jig/jigView.ts";
+import { withMinus } from "./lengths.ts";
 
 /** What a reading is called, and how it is taken. */
 export interface ReadingWords {
@@ -33,7 +33,7 @@ export function readingWords(
     case "faceAngle":
       return {
         name: "Angle finder on the face",
-        how: "zeroed on the ball joint line, then up the face, square to its straightedge; + = top of the face leans inboard",
+        how: "zeroed on the ball joint line, then up the face, square to its straightedge; + = top of the face leans outboard",
       };
     case "faceHeight":
       return { name: "Height of the pin at the face", how: `center of the pin, ${HEIGHT} ${from}` };
@@ -74,9 +74,10 @@ export function readingWords(
   }
 }
 
-/** How a sheet for the jig shows lengths: to 1/64 in, or a tenth of a millimeter. */
-export function jigFormat(setup: Pick<Setup, "units">): LengthFormat {
-  return setup.units === "in" ? shimFormat(setup) : { units: "mm", decimals: 1 };
+/** How a sheet for the jig shows lengths: finer than a tape of sixteenths. @param shown how lengths are shown elsewhere */
+export function jigFormat({ units, fraction }: LengthFormat): LengthFormat {
+  if (units === "mm") return { units, decimals: 1 };
+  return fraction === "decimal" ? { units, fraction, decimals: 3 } : { units, fraction: 64 };
 }
 
 /** A number of the sheet with its unit: `6 1/8 in`, `8.40°`. */
@@ -107,7 +108,17 @@ export function jigSetupSentences(sheet: JigSheet, format: LengthFormat): readon
       ? "No toe is built in: both tapes must read alike."
       : `${formatAngle(Math.abs(knuckle.toe), 2)} of toe-${knuckle.toe > 0 ? "in" : "out"} is built in: the tape reads less ${knuckle.toe > 0 ? "in front" : "behind"}.`,
     offHeightSentence(sheet, format),
+    ...dropSentence(sheet, format),
     "Left and right are mirror images: ahead, outboard and up read alike on both.",
+  ];
+}
+
+/** The drop, from the same datum; none where no base knuckle is known. */
+function dropSentence({ drop, clampAt }: JigSheet, format: LengthFormat): readonly string[] {
+  if (drop === null) return [];
+  const height = formatLength(clampAt - drop, format);
+  return [
+    `Drop: the pin stands ${formatLength(Math.abs(drop), format)} ${drop < 0 ? "lower" : "higher"} along the ball joint line than on the base knuckle, whose pin height there is ${height}.`,
   ];
 }
 
@@ -124,4 +135,31 @@ function offHeightSentence({ offHeight, knuckle }: JigSheet, format: LengthForma
 /** A few thousandths of an inch do not show on a tape's fractions. */
 function fine({ units }: LengthFormat): LengthFormat {
   return units === "in" ? { units, fraction: "decimal", decimals: 3 } : { units, decimals: 2 };
+}
+
+/** What is written on the sketch of the jig. */
+export function jigSketchWords(
+  sheet: JigSheet,
+  side: "left" | "right",
+  format: LengthFormat,
+): JigSketchWords {
+  const { offHeight, jointHeight } = sheet;
+  const [more, less] = offHeight.costs >= 0 ? ["more", "less"] : ["less", "more"];
+  const by = formatLength(offHeight.by, { units: format.units, decimals: 2 });
+  const costs = formatLength(Math.abs(offHeight.costs), fine(format));
+  return {
+    fromFront: `${side === "left" ? "Left" : "Right"} knuckle, seen from the front`,
+    fromAbove: "Seen from above, along the ball joint line",
+    forward: "↓ front of the truck",
+    datum: `Heights from the ${jointHeight === 0 ? "lower ball joint center" : "jig's table"}`,
+    straightedge: "straightedge",
+    onFace: "on the face",
+    angleFinder: "angle finder",
+    tieRodEnd: "tie rod end",
+    armOut: (mm) => `${jigText(Math.abs(mm), "length", format)} ${mm < 0 ? "inboard" : "outboard"}`,
+    mark: "mark",
+    offHeight: `clamped ${by} too high it reads ${costs} ${more}, too low ${less}`,
+    length: (mm) => jigText(mm, "length", format),
+    angle: (rad) => jigText(rad, "angle", format),
+  };
 }

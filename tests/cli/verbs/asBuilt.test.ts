@@ -40,6 +40,7 @@ describe("asbuilt --jig", () => {
         "jointHeight",
         "pinEnd",
         "toe",
+        "drop",
         "readings",
         "offHeight",
       ],

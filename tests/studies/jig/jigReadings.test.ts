@@ -21,7 +21,7 @@ describe("what the jig reads", () => {
     const low = jigReadingsOf(ordered, jig, ordered.pinHeight - 6.35);
     expect(high.front - 155.6).toBeCloseTo(0.927629, 5);
     expect(low.behind - 155.6).toBeCloseTo(-0.927629, 5);
-    const { offHeight } = jigSheetOf({ knuckle: ordered, jig });
+    const { offHeight } = jigSheetOf({ knuckle: ordered, jig, order: null });
     expect(offHeight.costs).toBeCloseTo(0.927629, 5);
     expect(offHeight.costsLevel).toBeCloseTo(0.937685, 5);
   });

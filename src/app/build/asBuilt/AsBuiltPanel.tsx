@@ -1,0 +1,76 @@
+import "./asBuilt.css";
+import { useMemo } from "react";
+import { asBuiltSides } from "../../../studies/jig/asBuiltReport.ts";
+import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
+import { JIG_CAUTIONS, sideSentences, unreadSentence } from "../../../studies/wording/asBuiltWords.ts";
+import { jigFormat } from "../../../studies/wording/jigWords.ts";
+import { AnyField } from "../../measure/groups/AnyFields.tsx";
+import { Fold } from "../../parts/Fold.tsx";
+import { boltedTruck, type Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
+import { BuiltTable } from "./BuiltTable.tsx";
+import { OnTheTruck } from "./OnTheTruck.tsx";
+import { ReadingTable } from "./ReadingTable.tsx";
+
+export type AsBuiltPanelProps = {
+  truck: Truck;
+};
+
+/** From what was read off the jig to the knuckles that were really built, and what their errors do on the truck. */
+export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
+  const format = jigFormat(useFormat());
+  const { setup } = truck.bolted;
+  const sheet = useMemo(() => jigSheetOf(setup), [setup]);
+  const sides = useMemo(() => asBuiltSides(setup), [setup]);
+  const bolted = useMemo(() => asBolted(truck), [truck]);
+  const read = sides === null ? [] : [sides.left, sides.right].filter((side) => side !== null);
+  const failing = read.flatMap(({ passes }) => passes.filter((row) => !row.passes)).length;
+  const note =
+    read.length === 0
+      ? "nothing read yet"
+      : failing === 0
+        ? "every reading passes"
+        : `${failing} readings FAIL`;
+  return (
+    <Fold id="asBuilt" title="As built" note={<span data-fails={failing > 0}>{note}</span>}>
+      <section data-board-undo="" className="as-built" aria-label="As built">
+        <p className="fold-fine">
+          Type what was read off the jig: 6 1/8, 155.6 mm, 8.4. What is left empty was not read. Readings are
+          kept with the setup, undone like any field, and printed with the jig sheet.
+        </p>
+        <ReadingTable sheet={sheet} sides={sides} format={format} />
+        <details className="as-built-jig">
+          <summary>The jig, its tolerances, and how well readings are known</summary>
+          <AnyField path={["jig"]} />
+          <AnyField path={["asBuilt", "within"]} />
+        </details>
+        {sides && (
+          <div className="as-built-told" role="status">
+            {read.map((side) => (
+              <div key={side.side}>
+                {sideSentences(side, sheet, format).map((sentence) => (
+                  <p key={sentence} data-fails={/FAILS|contradict/.test(sentence)}>
+                    {sentence}
+                  </p>
+                ))}
+              </div>
+            ))}
+            {unreadSentence(sides) !== "" && <p>{unreadSentence(sides)}</p>}
+          </div>
+        )}
+        {read.map((side) => (
+          <BuiltTable key={side.side} side={side} ordered={sheet.knuckle} format={format} />
+        ))}
+        {sides && bolted && <OnTheTruck truck={bolted} sides={sides} sheet={sheet} format={format} />}
+        <p className="fold-fine">{JIG_CAUTIONS}</p>
+      </section>
+    </Fold>
+  );
+}
+
+/** The truck as bolted on: errors of a knuckle are looked at before anything is set for them. */
+function asBolted(truck: Truck): Truck | null {
+  if (!truck.ask.isAligned) return truck;
+  const made = boltedTruck(truck.ask.setup, truck.file);
+  return made.ok ? made.value : null;
+}

@@ -1,0 +1,55 @@
+import { useId } from "react";
+import type { ReadingKey } from "../../../setup/types/asBuiltTypes.ts";
+import type { ReadingPass } from "../../../studies/jig/asBuiltReport.ts";
+import type { Residual } from "../../../studies/jig/fitKnuckle.ts";
+import { passWord, residualText } from "../../../studies/wording/asBuiltWords.ts";
+import { jigOffText } from "../../../studies/wording/jigWords.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { EntryInput } from "../../measure/fields/EntryInput.tsx";
+import { StateMark } from "../../parts/StateMark.tsx";
+import { useField } from "../../state/documentUse.ts";
+
+export type ReadingCellProps = {
+  side: "left" | "right";
+  reading: ReadingKey | "clampedAt";
+  /** Names the field. */
+  name: string;
+  /** null = not read, or nothing is asked of it. */
+  pass: ReadingPass | null;
+  residual: Residual | null;
+  format: LengthFormat;
+};
+
+/** One reading of one knuckle: the field it is typed into, and how it stands. */
+export function ReadingCell({ side, reading, name, pass, residual, format }: ReadingCellProps) {
+  const id = useId();
+  const { text, draft, issue } = useField(["asBuilt", side, reading]);
+  const mend = draft?.mend ?? issue?.mend ?? null;
+  return (
+    <div className="reading-cell" data-field={`asBuilt.${side}.${reading}`}>
+      <EntryInput
+        path={["asBuilt", side, reading]}
+        text={text}
+        name={name}
+        isOptional
+        isInvalid={mend !== null}
+        describedBy={`${id}-told`}
+      />
+      <div id={`${id}-told`}>
+        {mend === null ? <PassMark pass={pass} format={format} /> : <p className="reading-fault">✕ {mend}</p>}
+        {mend === null && residual && <small>{residualText(residual)}</small>}
+      </div>
+    </div>
+  );
+}
+
+/** Whether a reading is within its tolerance, with how far it is off: a sign and a word. */
+export function PassMark({ pass, format }: { pass: ReadingPass | null; format: LengthFormat }) {
+  if (pass === null) return null;
+  const { passes, off, measure } = pass;
+  return (
+    <span className="reading-pass" data-passes={passes}>
+      <StateMark word={passes ? "clear" : "rubs"} /> {passWord(passes)} {jigOffText(off, measure, format)}
+    </span>
+  );
+}

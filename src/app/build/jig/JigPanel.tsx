@@ -1,0 +1,55 @@
+import "./jig.css";
+import { useMemo } from "react";
+import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
+import { jigSketches } from "../../../studies/jig/jigSketch.ts";
+import { JIG_CAUTIONS } from "../../../studies/wording/asBuiltWords.ts";
+import { jigFormat, jigSetupSentences, jigSketchWords } from "../../../studies/wording/jigWords.ts";
+import { Fold } from "../../parts/Fold.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
+import { JigSketchView } from "./JigSketchView.tsx";
+import { JigTable } from "./JigTable.tsx";
+import { PrintJig } from "./PrintJig.tsx";
+
+export type JigPanelProps = {
+  truck: Truck;
+};
+
+const SIDES = ["left", "right"] as const;
+
+/** The jig sheet: how the jig is set up for this knuckle, drawn, and what must be read off it; for the screen and on paper. */
+export function JigPanel({ truck }: JigPanelProps) {
+  const format = jigFormat(useFormat());
+  const { setup } = truck.bolted;
+  const sheet = useMemo(() => jigSheetOf(setup), [setup]);
+  return (
+    <Fold id="jig" title="Jig sheet" note="what the tape must read">
+      <section className="jig-sheet" aria-label="Jig sheet">
+        <header className="jig-head">
+          <p className="jig-of">
+            Jig sheet: {setup.name}
+            {setup.variant !== null && `, variant ${setup.variant}`}
+          </p>
+          <PrintJig />
+        </header>
+        {SIDES.map((side) => {
+          const say = jigSketchWords(sheet, side, format);
+          const { fromFront, fromAbove } = jigSketches(sheet, side, say);
+          return (
+            <div key={side} className="jig-views">
+              <JigSketchView title={say.fromFront} sketch={fromFront} />
+              <JigSketchView title={say.fromAbove} sketch={fromAbove} />
+            </div>
+          );
+        })}
+        <ol className="jig-steps">
+          {jigSetupSentences(sheet, format).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ol>
+        <JigTable sheet={sheet} asBuilt={setup.asBuilt} format={format} />
+        <p className="fold-fine">{JIG_CAUTIONS}</p>
+      </section>
+    </Fold>
+  );
+}

@@ -1,0 +1,60 @@
+import type { AsBuiltSetup } from "../../../setup/types/asBuiltTypes.ts";
+import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
+import { jigText, readingWords } from "../../../studies/wording/jigWords.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+
+export type JigTableProps = {
+  sheet: JigSheet;
+  /** Readings there are already; null = none. */
+  asBuilt: AsBuiltSetup | null;
+  format: LengthFormat;
+};
+
+/** What must be read, with its tolerance and, a column a knuckle, what was read or room to write it. */
+export function JigTable({ sheet, asBuilt, format }: JigTableProps) {
+  return (
+    <table className="jig-table">
+      <caption>What must be read, on either knuckle</caption>
+      <thead>
+        <tr>
+          <th scope="col">Reading</th>
+          <th scope="col">Must read</th>
+          <th scope="col">±</th>
+          <th scope="col" className="jig-written">
+            Left
+          </th>
+          <th scope="col" className="jig-written">
+            Right
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {sheet.rows.map((row) => {
+          const { name, how } = readingWords(row.key, sheet, format);
+          return (
+            <tr key={row.key}>
+              <th scope="row">
+                {name} <small>{how}</small>
+              </th>
+              <td>{jigText(row.mustRead, row.measure, format)}</td>
+              <td>{jigText(row.tolerance, row.measure, format)}</td>
+              <td className="jig-written">{readText(asBuilt?.left?.readings, row, format)}</td>
+              <td className="jig-written">{readText(asBuilt?.right?.readings, row, format)}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+type Readings = NonNullable<AsBuiltSetup["left"]>["readings"];
+
+/** What was read; nothing where there is room to write. */
+function readText(readings: Readings | undefined, { key, measure }: JigRow, format: LengthFormat): string {
+  if (readings === undefined) return "";
+  const { front, behind } = readings;
+  const both = front !== undefined && behind !== undefined;
+  const is = key === "difference" ? (both ? behind - front : undefined) : readings[key];
+  return is === undefined ? "" : jigText(is, measure, format);
+}
