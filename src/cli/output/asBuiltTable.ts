@@ -146,9 +146,7 @@ function truckTables(
   const sentences = [
     trackSentence(truck, format),
     ...gapSentences(truck, { ordered: model, built }, doubts, formatOf(model.setup)),
-    ...read.flatMap((side) =>
-      mendSentences(side, truck.effects[side.side].shims, sheet.knuckle, model, format),
-    ),
+    ...mendSentences(read, truck, sheet.knuckle, model, format),
   ];
   return [...tables, `${sentences.join("\n")}\n`].join("\n");
 }

@@ -76,8 +76,25 @@ export function truckRows(truck: AsBuiltTruck, side: "left" | "right"): readonly
   ];
 }
 
-/** What to do about one knuckle: shims where they do it, else which dimensions are off and by how much. */
+/** What to do about the knuckles that were read. */
 export function mendSentences(
+  read: readonly AsBuiltSide[],
+  { effects }: AsBuiltTruck,
+  ordered: BuiltKnuckle,
+  model: Model,
+  format: LengthFormat,
+): readonly string[] {
+  const shims = read.map(({ side }) => effects[side].shims);
+  return [
+    ...read.flatMap((side, i) => sideMends(side, shims[i]!, ordered, model, format)),
+    ...(shims.some(({ kind }) => kind === "set")
+      ? ["Shims bring back camber and caster, not the hub face, the pin height or the steering arm."]
+      : []),
+  ];
+}
+
+/** Of one knuckle: shims where they do it, else which dimensions are off and by how much. */
+function sideMends(
   { side, fit }: AsBuiltSide,
   shims: ShimAnswer,
   ordered: BuiltKnuckle,
@@ -106,11 +123,7 @@ export function mendSentences(
       const settings = shims.settings.map((one) => settingWords(one, model, shimFormat(model.setup)));
       const { camber, caster } = shims.leftOver;
       const left = `camber ${offAngle(camber)} and caster ${offAngle(caster)} from as ordered`;
-      if (shims.reached)
-        return [
-          `Shim the ${side} side: ${settings.join(", ")}; that leaves ${left}.`,
-          "Shims bring back camber and caster, not the hub face, the pin height or the steering arm.",
-        ];
+      if (shims.reached) return [`Shim the ${side} side: ${settings.join(", ")}; that leaves ${left}.`];
       return [
         `Shims do not bring the ${side} side all the way: with ${settings.join(", ")}, ${left}; or ${only}.`,
       ];

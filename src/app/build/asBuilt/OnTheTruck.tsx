@@ -82,12 +82,9 @@ export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
         {[
           trackSentence(onTruck, format),
           ...gapSentences(onTruck, { ordered: truck.model, built: built.model }, doubtsOf(truck), shown),
-          ...read.flatMap((side) =>
-            mendSentences(side, onTruck.effects[side.side].shims, sheet.knuckle, truck.model, format),
-          ),
-        ].map((sentence, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: both sides may say the same
-          <li key={i}>{sentence}</li>
+          ...mendSentences(read, onTruck, sheet.knuckle, truck.model, format),
+        ].map((sentence) => (
+          <li key={sentence}>{sentence}</li>
         ))}
       </ul>
     </section>

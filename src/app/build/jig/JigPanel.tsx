@@ -1,5 +1,5 @@
 import "./jig.css";
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import { jigSketches } from "../../../studies/jig/jigSketch.ts";
 import { JIG_CAUTIONS } from "../../../studies/wording/asBuiltWords.ts";
@@ -22,6 +22,7 @@ export function JigPanel({ truck }: JigPanelProps) {
   const format = jigFormat(useFormat());
   const { setup } = truck.bolted;
   const sheet = useMemo(() => jigSheetOf(setup), [setup]);
+  const [shown, setShown] = useState<(typeof SIDES)[number]>("left");
   return (
     <Fold id="jig" title="Jig sheet" note="what the tape must read">
       <section className="jig-sheet" aria-label="Jig sheet">
@@ -32,11 +33,20 @@ export function JigPanel({ truck }: JigPanelProps) {
           </p>
           <PrintJig />
         </header>
+        <fieldset className="jig-side">
+          <legend>Drawn</legend>
+          {SIDES.map((side) => (
+            <label key={side}>
+              <input type="radio" name="jig-side" checked={side === shown} onChange={() => setShown(side)} />{" "}
+              {side} knuckle
+            </label>
+          ))}
+        </fieldset>
         {SIDES.map((side) => {
           const say = jigSketchWords(sheet, side, format);
           const { fromFront, fromAbove } = jigSketches(sheet, side, say);
           return (
-            <div key={side} className="jig-views">
+            <div key={side} className="jig-views" data-shown={side === shown}>
               <JigSketchView title={say.fromFront} sketch={fromFront} />
               <JigSketchView title={say.fromAbove} sketch={fromAbove} />
             </div>
@@ -47,7 +57,7 @@ export function JigPanel({ truck }: JigPanelProps) {
             <li key={sentence}>{sentence}</li>
           ))}
         </ol>
-        <JigTable sheet={sheet} asBuilt={setup.asBuilt} format={format} />
+        <JigTable sheet={sheet} of={setup.name} asBuilt={setup.asBuilt} format={format} />
         <p className="fold-fine">{JIG_CAUTIONS}</p>
       </section>
     </Fold>

@@ -5,16 +5,20 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 
 export type JigTableProps = {
   sheet: JigSheet;
+  /** What the setup is called: on paper the table has a page of its own. */
+  of: string;
   /** Readings there are already; null = none. */
   asBuilt: AsBuiltSetup | null;
   format: LengthFormat;
 };
 
 /** What must be read, with its tolerance and, a column a knuckle, what was read or room to write it. */
-export function JigTable({ sheet, asBuilt, format }: JigTableProps) {
+export function JigTable({ sheet, of, asBuilt, format }: JigTableProps) {
   return (
     <table className="jig-table">
-      <caption>What must be read, on either knuckle</caption>
+      <caption>
+        What must be read, on either knuckle<span className="jig-paper">: {of}</span>
+      </caption>
       <thead>
         <tr>
           <th scope="col">Reading</th>
