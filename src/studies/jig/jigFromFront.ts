@@ -16,7 +16,7 @@ export function jigFromFront(sheet: JigSheet, hand: 1 | -1, say: JigSketchWords)
     low: Math.min(floor, pinHeight - ends * sin - faceHalf),
     high: Math.max(span, pinHeight),
   };
-  const at = placedIn(extents, { inboard: 190, outboard: 92, top: 40, bottom: 40 }, hand);
+  const at = placedIn(extents, { inboard: 190, outboard: 104, top: 40, bottom: 40 }, hand);
   const along = (s: number, up = 0): Place => at(s * cos + up * sin, pinHeight - s * sin + up * cos);
   const [inboard, outboard] = hand === 1 ? (["end", "start"] as const) : (["start", "end"] as const);
   const datum = at(0, floor);
