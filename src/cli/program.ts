@@ -30,8 +30,8 @@ Examples:
   wellsweep floor truck.json                              stances in shop measures, ground clearance, body roll
   wellsweep asbuilt truck.json --jig                      the jig sheet; without --jig what was read, and what it does
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
-  wellsweep sheet truck.json --out drawings               cut list, notch templates, plates, solid
   wellsweep order truck.json                              the order sheet of a drop knuckle
+  wellsweep sheet truck.json --out drawings               drawing, cut list, templates, plates, solid
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
 Only an answer ends in 0 or 1; a run that is interrupted ends in 130, as the shell counts.

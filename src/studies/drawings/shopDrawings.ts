@@ -14,6 +14,7 @@ import {
 import { cutListCsv } from "./cutListCsv.ts";
 import { cutListPages } from "./cutListPages.ts";
 import { type CutPiece, cutPieces } from "./cutPieces.ts";
+import { drawingSheet } from "./drawingSheet.ts";
 import { type FlatPattern, patternPage, patternSheets } from "./flatPattern.ts";
 import { freeStem } from "./freeStem.ts";
 import { notchPattern } from "./notchPattern.ts";
@@ -48,7 +49,7 @@ export interface ShopFile {
 export interface ShopDrawings {
   readonly pieces: readonly CutPiece[];
   readonly bodies: readonly SolidBody[];
-  /** Sheets in the order they are printed: cut list, templates, plates. */
+  /** Sheets in the order they are printed: drawing sheet, cut list, templates, plates. */
   readonly pages: readonly Page[];
   readonly files: readonly ShopFile[];
 }
@@ -77,11 +78,23 @@ export function shopDrawings(
   );
   const plates = platePatterns(build, ask.kerf, units, file);
   if (!plates.ok) return plates;
+  const sheet = drawingSheet(bodies, build, knuckle, { ...ask, heading, format });
   const listPages = cutListPages(pieces, heading, ask.paper, format);
   const titles = drawingTitles(heading);
   const taken = new Set<string>();
   const templateFiles = patternFiles(templates, "template", titles.templates, ask.paper, taken);
   const plateFiles = patternFiles(plates.value, "plate", titles.plates, ask.paper, taken);
+  const drawn = { scale: sheet.scale, paper: ask.paper };
+  const sheetFiles = [
+    shopFile(
+      "drawing.pdf",
+      "drawing",
+      titles.drawing,
+      { format: "pdf", pages: [sheet.page], title: titles.drawing },
+      drawn,
+    ),
+    shopFile("drawing.svg", "drawing", titles.drawing, { format: "svg", page: sheet.page }, drawn),
+  ];
   const list: ShopFile[] =
     pieces.length === 0
       ? []
@@ -107,8 +120,19 @@ export function shopDrawings(
     value: {
       pieces,
       bodies,
-      pages: [...(pieces.length === 0 ? [] : listPages), ...templateFiles.pages, ...plateFiles.pages],
-      files: [...list, ...templateFiles.files, ...plateFiles.files, ...solidFiles(bodies, titles.solid)],
+      pages: [
+        sheet.page,
+        ...(pieces.length === 0 ? [] : listPages),
+        ...templateFiles.pages,
+        ...plateFiles.pages,
+      ],
+      files: [
+        ...sheetFiles,
+        ...list,
+        ...templateFiles.files,
+        ...plateFiles.files,
+        ...solidFiles(bodies, titles.solid),
+      ],
     },
   };
 }

@@ -199,3 +199,58 @@ export const NO_BUILD =
 /** A build of stiff connections alone, or of nothing. */
 export const NOTHING_TO_DRAW =
   "has no pin, tube, bar or plate, so there is nothing to draw; add what the knuckle is made of";
+
+/** Under each view of the drawing sheet. */
+export function viewTitle(view: "front" | "side" | "top"): string {
+  return { front: "From the front", side: "From outboard", top: "From above" }[view];
+}
+
+export function sectionTitle(pinAngle: number): string {
+  return `Section A–A along the pin, turned level${pinAngle === 0 ? "" : ` by ${formatAngle(pinAngle)}`}`;
+}
+
+/** Paper to knuckle. @param per mm of the knuckle for a millimeter of paper */
+export function scaleWords(per: number): string {
+  return `1:${per}`;
+}
+
+export function projectionWords(angle: "first" | "third"): string {
+  return angle === "first" ? "First-angle projection" : "Third-angle projection";
+}
+
+/** Beside the title block of the drawing sheet. */
+export const DRAWING_NOTES = [
+  "Axes meet the ball joints' centers. Dimensions rule: do not measure the views. Welds and the bosses' tapers are not drawn.",
+] as const;
+
+/** Title block of the drawing sheet, the first line the largest. */
+export function titleLines({
+  heading,
+  scale,
+  paper,
+  units,
+}: {
+  readonly heading: string;
+  readonly scale: string;
+  readonly paper: string;
+  readonly units: LengthFormat["units"];
+}): string[] {
+  return [
+    heading,
+    "Left knuckle; the right mirrors it",
+    `Scale ${scale} on ${paper === "a4" || paper === "a3" ? paper.toUpperCase() : paper} paper`,
+    units === "in" ? "Inches, to the nearest 1/32" : "Millimeters, to a tenth",
+  ];
+}
+
+/** From the steering axis along the pin to the end of a step, or to the hub face. */
+export function pinLengthWords(to: number, hubFace: number, format: LengthFormat): string {
+  const length = formatLength(to, format);
+  return Math.abs(to - hubFace) < 1e-3 ? `hub face ${length}` : length;
+}
+
+/** A step of the pin, and its fillet where one is given. */
+export function pinStepWords(diameter: number, fillet: number | null, format: LengthFormat): string {
+  const size = (mm: number) => formatLength(mm, { ...format, fraction: 64, decimals: 2 });
+  return `Ø ${size(diameter)}${fillet === null ? "" : `, R ${size(fillet)}`}`;
+}

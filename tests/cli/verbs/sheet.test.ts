@@ -40,9 +40,11 @@ describe("sheet --json", () => {
     );
     for (const { file, bytes } of document.files) expect(statSync(file).size).toBe(bytes);
     const kinds = new Set(document.files.map(({ kind }: { kind: string }) => kind));
-    for (const kind of ["cut list", "template", "plate", "solid"]) expect([...kinds]).toContain(kind);
+    for (const kind of ["drawing", "cut list", "template", "plate", "solid"])
+      expect([...kinds]).toContain(kind);
     for (const { kind, format, scale, paper } of document.files) {
       if (kind === "template" || kind === "plate") expect(scale).toBe("1:1");
+      if (kind === "drawing") expect(scale).toMatch(/^1:\d+$/);
       expect(paper).toBe(format === "pdf" || kind === "drawing" ? "tabloid" : null);
     }
   });
