@@ -1,5 +1,6 @@
 import "./buildRooms.css";
 import { useDeferredValue } from "react";
+import { JumpBar } from "../parts/JumpBar.tsx";
 import type { Truck } from "../state/truck.ts";
 import { AsBuiltPanel } from "./asBuilt/AsBuiltPanel.tsx";
 import { JigPanel } from "./jig/JigPanel.tsx";
@@ -12,6 +13,14 @@ export function BuildRooms({ truck }: { truck: Truck }) {
   const later = useDeferredValue(truck);
   return (
     <div className="build-rooms">
+      <JumpBar
+        places={[
+          ["Numbers", "#knuckle-title"],
+          ["Order", "[data-fold='order'] > summary"],
+          ["Jig sheet", "[data-fold='jig'] > summary"],
+          ["As built", "[data-fold='asBuilt'] > summary"],
+        ]}
+      />
       <KnucklePanel truck={truck} />
       <OrderPanel truck={truck} />
       <JigPanel truck={later} />

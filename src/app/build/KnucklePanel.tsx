@@ -9,8 +9,7 @@ export function KnucklePanel({ truck }: { truck: Truck }) {
   const format = useFormat();
   const variant = useWorkbench((s) => s.variant);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: who has no mouse scrolls it with the arrow keys
-    <section className="knuckle-numbers" tabIndex={0} aria-labelledby="knuckle-title">
+    <section className="knuckle-numbers" aria-labelledby="knuckle-title">
       <h2 id="knuckle-title" className="label">
         The knuckle {variant === null ? "as it stands" : `of the variant “${variant}”`}: left side; the right
         is its mirror image

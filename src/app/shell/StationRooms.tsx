@@ -15,9 +15,9 @@ import { PoseControls } from "../clear/PoseControls.tsx";
 import { PoseSentence } from "../clear/PoseSentence.tsx";
 import { PlotsPanel } from "../clear/plots/PlotsPanel.tsx";
 import { SetupPanel } from "../measure/SetupPanel.tsx";
+import { JumpBar } from "../parts/JumpBar.tsx";
 import type { Station } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
-import { JumpBar } from "./JumpBar.tsx";
 
 // What a customer sees draws its own pictures: loaded where it is asked for.
 const CounterPanel = lazy(async () => ({
