@@ -3,6 +3,7 @@ import { useDeferredValue } from "react";
 import { JumpBar } from "../parts/JumpBar.tsx";
 import type { Truck } from "../state/truck.ts";
 import { AsBuiltPanel } from "./asBuilt/AsBuiltPanel.tsx";
+import { DrawingsPanel } from "./drawings/DrawingsPanel.tsx";
 import { JigPanel } from "./jig/JigPanel.tsx";
 import { KnucklePanel } from "./KnucklePanel.tsx";
 import { OrderPanel } from "./order/OrderPanel.tsx";
@@ -23,6 +24,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
       />
       <KnucklePanel truck={truck} />
       <OrderPanel truck={truck} />
+      <DrawingsPanel truck={later} />
       <JigPanel truck={later} />
       <AsBuiltPanel truck={later} />
     </div>

@@ -1,4 +1,6 @@
 import { type MeshResult, readMesh } from "../../files/readMesh.ts";
+import type { Result } from "../../setup/types/types.ts";
+import { type DrawingAsk, type ShopDrawings, shopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { type GeometryReport, geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { type AsBuiltReport, asBuiltReport } from "../../studies/jig/asBuiltReport.ts";
 import { type HeightStop, heightStop } from "../../studies/limits/heightWay.ts";
@@ -14,6 +16,7 @@ import {
   checkShare,
   type ShareOfPairs,
 } from "../../studies/reports/check.ts";
+import { setupHeading } from "../../studies/wording/answerWords.ts";
 
 import { type DrawnEnvelope, drawnEnvelopeOf, type EnvelopeAsk } from "./drawnEnvelope.ts";
 import { type DrawnMap, drawnMapOf, type PoseLimits } from "./drawnMap.ts";
@@ -43,6 +46,7 @@ export interface Jobs {
   /** null = the time did not do for a surface. */
   readonly envelope: { question: EnvelopeAsk; given: null; answer: DrawnEnvelope | null };
   readonly section: { question: SectionCut; given: DrawnEnvelope | null; answer: DrawnSection };
+  readonly drawings: { question: DrawingAsk; given: null; answer: Result<ShopDrawings> };
   readonly mesh: { question: { name: string; bytes: ArrayBuffer }; given: null; answer: MeshResult };
 }
 export type JobName = keyof Jobs;
@@ -112,6 +116,11 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
   section({ model, question, given, budget }) {
     const answer = drawnSectionOf(model(), given?.sides ?? [], question, budget);
     return { answer, isCut: budget.cut };
+  },
+  // A fraction of a second: never cut short.
+  drawings({ model, question }) {
+    const { setup } = model();
+    return { answer: shopDrawings(setup, question, setupHeading(setup), "setup"), isCut: false };
   },
   mesh: ({ question: { name, bytes } }) => ({
     answer: readMesh(new Uint8Array(bytes), name),

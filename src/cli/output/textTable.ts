@@ -1,5 +1,5 @@
-import type { LengthUnit, Setup } from "../../setup/types/types.ts";
-import { standingWords } from "../../studies/wording/answerWords.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
+import { setupHeading } from "../../studies/wording/answerWords.ts";
 import { finestLength } from "../../studies/wording/lengths.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
@@ -27,12 +27,7 @@ export function textTable(columns: readonly Column[], rows: readonly (readonly s
   return `${[line(columns.map((c) => c.header)), rule, ...rows.map(line)].join("\n")}\n`;
 }
 
-/** Which setup a printed result is of, and whether as bolted on or aligned where that can differ. */
-export function heading(setup: Setup): string {
-  const standing = standingWords(setup);
-  const name = setup.variant === null ? setup.name : `${setup.name}, variant "${setup.variant}"`;
-  return standing === null ? name : `${name}, ${standing}`;
-}
+export { setupHeading as heading };
 
 /** One JSON document, ready to print. @throws RangeError for a number JSON cannot hold, so that none turns into null. */
 export function jsonText(document: unknown): string {

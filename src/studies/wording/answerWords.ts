@@ -123,6 +123,13 @@ export function standingWords({ alignment }: Setup): string | null {
   return targets === null ? null : "as bolted on";
 }
 
+/** Which setup a printed result is of, and whether as bolted on or aligned where that can differ. */
+export function setupHeading(setup: Setup): string {
+  const standing = standingWords(setup);
+  const name = setup.variant === null ? setup.name : `${setup.name}, variant "${setup.variant}"`;
+  return standing === null ? name : `${name}, ${standing}`;
+}
+
 /** How much is to be measured before there is an answer. */
 export function needCount(needs: readonly KeyPath[]): string {
   if (needs.length === 0)

@@ -254,3 +254,30 @@ export function pinStepWords(diameter: number, fillet: number | null, format: Le
   const size = (mm: number) => formatLength(mm, { ...format, fraction: 64, decimals: 2 });
   return `Ø ${size(diameter)}${fillet === null ? "" : `, R ${size(fillet)}`}`;
 }
+
+/** Shown where a setup does not say what its knuckle is made of. */
+export const NO_DRAWINGS_YET =
+  "There is nothing to draw yet: say in the setup’s build block what the knuckle is made of, its pin, tubes, bars and plates.";
+
+/** Beside the button that prints. */
+export const PRINT_AT_SIZE =
+  "Print at 100 %, on the paper chosen, without fitting to the page; then measure the bar on a sheet.";
+
+/** A paper with its size. */
+export function paperWords(paper: "letter" | "a4" | "tabloid" | "a3"): string {
+  return {
+    letter: "Letter, 8 1/2 × 11 in",
+    a4: "A4, 210 × 297 mm",
+    tabloid: "Tabloid, 11 × 17 in",
+    a3: "A3, 297 × 420 mm",
+  }[paper];
+}
+
+/** What a file is, beside its name. */
+export function fileWords(
+  kind: string,
+  scale: string | null,
+  paper: Parameters<typeof paperWords>[0] | null,
+): string {
+  return [kind, scale, paper === null ? null : paperWords(paper)].filter((part) => part !== null).join("; ");
+}

@@ -1,0 +1,91 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { readPdf } from "./harness/pdfText.ts";
+import { goTo } from "./harness/stations.ts";
+import { openWorkbench } from "./harness/workbench.ts";
+
+const SETUP = readFileSync("shared/tubular-knuckle.json");
+
+async function withDrawings() {
+  const bench = await openWorkbench({ isBare: true });
+  const { page } = bench;
+  await page
+    .locator("input[type=file]")
+    .first()
+    .setInputFiles({ name: "tubular-knuckle.json", mimeType: "application/json", buffer: SETUP });
+  await page.getByText("Half-ton on a tubular knuckle").first().waitFor();
+  await goTo(page, "Build");
+  const fold = page.locator("[data-fold='drawings']");
+  if ((await fold.getAttribute("open")) === null) await fold.locator("summary").click();
+  await fold.getByRole("img").waitFor();
+  return { ...bench, fold };
+}
+
+describe("drawings at Build", () => {
+  it("shows the sheets one by one, on the paper and in the projection chosen", async () => {
+    const { fold, problems } = await withDrawings();
+    const shape = () =>
+      fold.getByRole("img").evaluate((img: HTMLImageElement) => img.naturalWidth / img.naturalHeight);
+    expect(await shape()).toBeCloseTo(215.9 / 279.4, 2);
+    await fold.getByText(/^Sheet 1 of \d+: Knuckle of Half-ton/).waitFor();
+    await fold.getByRole("button", { name: "Next sheet" }).click();
+    await fold.getByText(/^Sheet 2 of \d+: Cut list/).waitFor();
+    expect(await shape()).toBeCloseTo(279.4 / 215.9, 2);
+    await fold.getByRole("button", { name: "Sheet before" }).click();
+    const source = () => fold.getByRole("img").getAttribute("src");
+    const third = await source();
+    await fold.getByLabel("Views").selectOption("First-angle projection");
+    await expect.poll(source).not.toBe(third);
+    expect(decodeURIComponent((await source())!)).toContain("First-angle projection");
+    await fold.getByLabel("Paper").selectOption({ label: "A3, 297 × 420 mm" });
+    await expect.poll(async () => decodeURIComponent((await source())!)).toContain("on A3 paper");
+    expect(problems()).toEqual([]);
+  });
+
+  it("saves a plate as the DXF that the command line writes", async () => {
+    const { page, fold } = await withDrawings();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      fold.getByRole("button", { name: "Save plate-caliper-bracket.dxf" }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("plate-caliper-bracket.dxf");
+    const pieces: Buffer[] = [];
+    for await (const piece of await download.createReadStream()) pieces.push(piece as Buffer);
+    const text = Buffer.concat(pieces).toString("latin1");
+    expect(text).toMatch(/^ *999\r\nWellsweep drawing, 1:1/);
+    expect(text).toContain("CIRCLE");
+  });
+
+  it("prints every sheet on a page of its own size, and nothing that is a control", async () => {
+    const { page, fold } = await withDrawings();
+    const [, count] = /of (\d+):/.exec((await fold.locator("figcaption").textContent())!)!;
+    await page.evaluate(() => {
+      window.print = () => {
+        document.documentElement.dataset.asked = "yes";
+      };
+    });
+    await fold.getByRole("button", { name: /^Print all/ }).click();
+    await page.waitForFunction(() => document.documentElement.dataset.asked === "yes");
+    // On its page each sheet takes exactly its own millimeters: a unit of the drawing is a millimeter of paper.
+    await page.emulateMedia({ media: "print" });
+    const widths = await page
+      .locator(".printed-sheets img")
+      .evaluateAll((images) => images.map((image) => (image.getBoundingClientRect().width * 25.4) / 96));
+    expect(widths.length).toBe(Number(count));
+    for (const width of widths)
+      expect(Math.min(Math.abs(width - 215.9), Math.abs(width - 279.4))).toBeLessThan(0.05);
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    const { pages, text } = readPdf(pdf);
+    expect(pages).toBe(Number(count));
+    const boxes = [...pdf.toString("latin1").matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)];
+    const sizes = new Set(
+      boxes.map(([, width, height]) => `${Math.round(Number(width))} ${Math.round(Number(height))}`),
+    );
+    expect(sizes).toEqual(new Set(["612 792", "792 612"]));
+    expect(text).toContain("4in:measurethisbar");
+    expect(text).toContain("reviewedbyalicensedengineer");
+    for (const control of ["Save", "Printall", "Measuregetthetruckin"]) expect(text).not.toContain(control);
+    // What was printed is taken off the page again.
+    await expect.poll(() => page.locator(".printed-sheets").count()).toBe(0);
+  });
+});
