@@ -1,8 +1,10 @@
+import { dirname, resolve } from "node:path";
 import type { Command } from "commander";
 import { documentText as setupText } from "../../setup/documentText.ts";
 import { editShown } from "../../setup/editing/editShown.ts";
 import { type OrderSheet, orderSheet } from "../../studies/order/orderSheet.ts";
 import { writeOrder } from "../../studies/order/writeOrder.ts";
+import { meshesStayMend } from "../../studies/wording/fileMends.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { orderIssue } from "../../studies/wording/orderMends.ts";
 import { askedCatalogs } from "../asked/askedCatalogs.ts";
@@ -63,9 +65,22 @@ function runOrder(file: string, options: OrderOptions, terminal: Terminal): Exit
   const told = options.json
     ? documentText(write === null ? orderJson(sheet) : { ...orderJson(sheet), written: write }, truck)
     : orderTable(sheet, write);
-  if (write !== null) writeSetup(truck, sheet, write, options);
+  if (write !== null) {
+    refuseElsewhere(truck, file, write);
+    writeSetup(truck, sheet, write, options);
+  }
   terminal.writeOut(told);
   return ExitCode.Fine;
+}
+
+/** Mesh files are named from the setup's folder: a copy elsewhere would not find them. @param typed the setup as typed */
+function refuseElsewhere({ file, document }: Truck, typed: string, out: string): void {
+  const named = (document.truck.body ?? []).flatMap((part) =>
+    "file" in part && part.file ? [part.file] : [],
+  );
+  const folder = typed === "-" ? resolve(".") : dirname(resolve(typed));
+  if (named.length === 0 || dirname(resolve(out)) === folder) return;
+  throw InputError.ofOption(file, "--write", out, meshesStayMend(named));
 }
 
 function writeSetup(

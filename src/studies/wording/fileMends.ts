@@ -94,3 +94,9 @@ export const NO_CATALOG_FILE = "is no file; name the catalog file itself";
 
 /** A catalog of more bytes than are read. */
 export const CATALOG_TOO_LARGE = "is larger than any catalog; name a catalog file";
+
+/** A setup to be written to another folder than the mesh files it names. */
+export function meshesStayMend(files: readonly string[]): string {
+  const named = files.map((file) => JSON.stringify(file)).join(", ");
+  return `the setup names mesh files from its own folder (${named}); write it into that folder`;
+}

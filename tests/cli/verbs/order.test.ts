@@ -1,4 +1,5 @@
 import { existsSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { orderedDocument } from "../../studies/order/orderedTruck.ts";
@@ -117,6 +118,22 @@ describe("the verb order", () => {
     expect(captured(["order", file, "--write", file, "--force"]).code).toBe(2);
     expect(captured(["order", file, "--write", other, "--force"]).code).toBe(0);
     expect(JSON.parse(readFileSync(other, "utf8")).format).toBe("wellsweep-setup");
+  });
+
+  it("--write keeps a setup beside the mesh files it names", () => {
+    const scanned = JSON.parse(readFileSync("shared/scanned-fender.json", "utf8"));
+    const { stance: _, ...order } = orderedDocument().order as Record<string, unknown>;
+    folder.write("scanned-fender.stl", readFileSync("shared/scanned-fender.stl"));
+    const file = folder.write("scanned.json", { ...scanned, order });
+    const away = captured(["order", file, "--write", join(tmpdir(), "wellsweep-away.json")]);
+    expect([away.code, away.error]).toEqual([
+      2,
+      expect.stringMatching(/"scanned-fender.stl".*into that folder/),
+    ]);
+    expect(existsSync(join(tmpdir(), "wellsweep-away.json"))).toBe(false);
+    const beside = join(folder.path, "scanned made.json");
+    expect(captured(["order", file, "--write", beside]).code).toBe(0);
+    expect(captured(["order", beside]).code).toBe(0);
   });
 
   it("--catalog goes in place of the program's own of that kind", () => {

@@ -2,6 +2,7 @@ import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { ORDER_CAUTIONS } from "../../../studies/wording/cautions.ts";
 import { orderGroups, orderRemarks } from "../../../studies/wording/orderRows.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { keyWords } from "../../words/keyWords.ts";
 
 export type OrderSheetPageProps = { sheet: OrderSheet; format: LengthFormat };
 
@@ -32,7 +33,7 @@ export function OrderSheetPage({ sheet, format }: OrderSheetPageProps) {
       ))}
       {orderRemarks(sheet, format).map((sentence) => (
         <p key={sentence} className="order-remark">
-          {sentence}
+          {keyWords(sentence)}
         </p>
       ))}
       <p className="order-remark">{ORDER_CAUTIONS}</p>
