@@ -13,13 +13,16 @@ const KEY = "fromExample";
 const NO_NUMBERS: ReadonlySet<string> = new Set([
   ...["$schema", "format", "version", "name", "units", "variants", KEY, "confirmed", "kind", "type", "side"],
   ...["file", "unit", "on", "stance", "frame", "legs", "arm", "triangles"],
-  ...["material", "source", "member", "end", "caliperAt"],
+  ...["material", "source", "member", "caliperAt"],
   ...["number", "customer", "item", "finish", "notes", "quantity"],
 ]);
 
-/** The name of something, such as a joint a member starts at; a measure never starts with a letter. */
+/** What starts with a letter and is a measure all the same: a tire's size, a metric thread. */
+const LETTERED = /^(?:P|LT|ST|T)\s*\d{3}\s*\/|^M\s*\d+(?:[.,]\d+)?\s*[x×]/i;
+
+/** The name of something, such as a joint a member starts at. */
 function isName(text: string): boolean {
-  return /^\p{L}/u.test(text);
+  return /^\p{L}/u.test(text) && !LETTERED.test(text);
 }
 
 type Marks = Readonly<Record<string, boolean>>;

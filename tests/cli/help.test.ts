@@ -5,7 +5,7 @@ import { captured } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 import { shellWords } from "./shellWords.ts";
 
-const VERBS = ["pose", "check", "sweep", "envelope", "floor", "sheet"];
+const VERBS = ["pose", "check", "sweep", "envelope", "floor", "order", "sheet"];
 
 describe("help", () => {
   it.each([["--help"], ["-h"], ["help"]])(
@@ -38,6 +38,8 @@ describe("help", () => {
     // A short range: what is swept over travel and steering takes its time.
     demo.travel = { droop: -0.5, bump: 0.5 };
     const file = folder.write("truck.json", demo);
+    const catalog = { format: "wellsweep-catalog", version: 1, kind: "brakes", units: "in", items: [] };
+    const own = folder.write("our-brakes.json", catalog);
     const examples = ["", ...VERBS].flatMap((verb) =>
       [...captured([verb, "--help"].filter(Boolean)).out.matchAll(/^ {2}wellsweep (.*truck\.json.*)$/gm)].map(
         (m) => m[1] ?? "",
@@ -48,9 +50,11 @@ describe("help", () => {
       // What stands after two spaces, or after ">", is for the reader or the shell.
       const words = shellWords(example.replace(/ {2,}.*| > .*/, ""));
       const { code, error } = captured(
-        words.map((word, i) =>
-          word === "truck.json" ? file : words[i - 1] === "--out" ? join(folder.path, word) : word,
-        ),
+        words.map((word, i) => {
+          if (word === "truck.json") return file;
+          if (word === "our-brakes.json") return own;
+          return /^--(out|write)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word;
+        }),
       );
       expect([example, code === 2 ? error : ""]).toEqual([example, ""]);
     }

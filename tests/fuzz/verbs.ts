@@ -20,6 +20,7 @@ export const VERB_RUNS: readonly VerbRun[] = [
   { verb: "limits", options: [] },
   { verb: "air", options: [] },
   { verb: "floor", options: [] },
+  { verb: "order", options: [] },
   { verb: "envelope", options: [] },
 ];
 

@@ -28,6 +28,18 @@ describe("an example's numbers", () => {
     expect(read.value.setup.fromExample?.isAsItCame).toBe(true);
   });
 
+  it("are points that end an arm and sizes that start with a letter too, but no names", () => {
+    const marked = (file: string) =>
+      exampleFields(asExample(JSON.parse(readFileSync(`shared/${file}.json`, "utf8")), "x")).map(keyText);
+    expect(marked("long-bed-steering-box")).toEqual(
+      expect.arrayContaining(["truck.steering.pitman.end", "truck.steering.idler.end", "tire.size"]),
+    );
+    const ordered = marked("ordered-knuckle");
+    expect(ordered).toEqual(expect.arrayContaining(["order.hub.boltPattern", "order.steeringArm.thread"]));
+    for (const name of ["order.number", "order.stance", "order.upperBallJoint.item", "order.finish"])
+      expect(ordered).not.toContain(name);
+  });
+
   it("are no more the example's once they are touched, whatever way, and are again when that is undone", () => {
     const { state, left } = board();
     const all = left();

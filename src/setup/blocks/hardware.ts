@@ -77,8 +77,8 @@ export function resolveHardware(
 
 function resolveRotor(typed: z.infer<typeof rotorField>, reading: BlockReading): RotorSetup {
   return {
-    diameter: reading.lengthOr(DEFAULT_ROTOR_DIAMETER, typed.diameter, "diameter"),
-    thickness: reading.lengthOr(DEFAULT_ROTOR_THICKNESS, typed.thickness, "thickness"),
+    diameter: reading.sizeOr(DEFAULT_ROTOR_DIAMETER, typed.diameter, "diameter"),
+    thickness: reading.sizeOr(DEFAULT_ROTOR_THICKNESS, typed.thickness, "thickness"),
     inboard: reading.lengthOr(DEFAULT_ROTOR_INBOARD, typed.inboard, "inboard"),
   };
 }

@@ -82,7 +82,7 @@ export function resolveWheel(typed: WheelAsTyped, reading: BlockReading): WheelS
   if (rimDiameter < least || rimDiameter > most) {
     reading.issue(["rimDiameter"], typed.rimDiameter, rimDiameterMend(typed.rimDiameter, reading.units));
   }
-  const barrelDiameter = reading.lengthOr(
+  const barrelDiameter = reading.sizeOr(
     defaultBarrelDiameter(rimDiameter),
     typed.barrelDiameter,
     "barrelDiameter",

@@ -5,7 +5,7 @@ import type { KeyPath } from "../types/keyPath.ts";
 import { KnownParts } from "../types/knownParts.ts";
 import type { LengthUnit, MeshUnit, Point } from "../types/types.ts";
 import type { IssueList } from "./issueList.ts";
-import { MAX_LENGTH } from "./limits.ts";
+import { MAX_LENGTH, MIN_SIZE } from "./limits.ts";
 
 /** A length as typed. */
 export type LengthAsTyped = number | string;
@@ -95,6 +95,15 @@ export class BlockReading {
   /** mm, as `length`; `otherwise` when nothing was typed. */
   lengthOr<T>(otherwise: T, typed: LengthAsTyped | undefined, ...path: KeyPath): number | T {
     return typed === undefined ? otherwise : this.length(typed, ...path);
+  }
+
+  /** mm, as `lengthOr`, of something solid. Adds an issue for what is too thin to have an inside. */
+  sizeOr<T>(otherwise: T, typed: LengthAsTyped | undefined, ...path: KeyPath): number | T {
+    if (typed === undefined) return otherwise;
+    const size = this.length(typed, ...path);
+    if (size < MIN_SIZE)
+      this.issue(path, typed, "is too thin for anything made; check the number and its unit");
+    return size;
   }
 
   /** mm, vehicle axes unless the block has its own. */

@@ -22,6 +22,9 @@ export const MAX_QUANTITY = {
   volume: 1e11,
 } as const;
 
+/** mm. A micrometer: nothing on a truck is thinner, and what is has no inside to measure to. */
+export const MIN_SIZE = 0.001;
+
 /** mm. Points closer than this cannot fix a line: a tape reads no finer. */
 export const MIN_SEPARATION = 1;
 

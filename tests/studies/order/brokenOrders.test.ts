@@ -71,6 +71,15 @@ const SHAPES: readonly Broken[] = [
   ["a pin angle of no knuckle", { pinAngle: 60 }, "order.pinAngle", "60", /less than 45/],
 ];
 
+/** What no verb could work with before it is refused: of the blocks and of the order alike. */
+const THIN = [
+  ["hardware.rotor.thickness", { hardware: { rotor: { thickness: 1e-300 } } }, {}],
+  ["hardware.rotor.diameter", { hardware: { rotor: { diameter: 1e-300 } } }, {}],
+  ["wheel.barrelDiameter", { wheel: { barrelDiameter: 1e-300 } }, {}],
+  ["order.wheel.barrelDiameter", {}, { wheel: { barrelDiameter: 1e-300 } }],
+  ["order.brake.rotorThickness", {}, { brake: { rotorThickness: 1e-300 } }],
+] as const;
+
 const MISFITS: readonly Broken[] = [
   [
     "an unknown ball joint",
@@ -214,6 +223,14 @@ describe("an order that no file may hold", () => {
     const issues = orderIssues(orderedDocument(patch));
     expect(issues.map((issue) => issue.key)).toEqual([key]);
     expect(issues[0]).toEqual({ file: "ordered.json", key, value, mend: expect.stringMatching(mend) });
+  });
+});
+
+describe("a size that nothing has", () => {
+  it.each(THIN)("at %s is an issue there", (key, patch, order) => {
+    const issues = orderIssues(orderedDocument(order, patch));
+    expect(issues.map((issue) => [issue.key, issue.value])).toEqual([[key, "1e-300"]]);
+    expect(issues[0]!.mend).toMatch(/too thin/);
   });
 });
 

@@ -50,8 +50,8 @@ type BrakeAsTyped = z.infer<typeof brakeField>;
 export function resolveBrake(typed: Omit<BrakeAsTyped, "item">, reading: BlockReading): OrderedBrake {
   const { caliper, bracketHoles } = typed;
   return {
-    rotorDiameter: reading.lengthOr(null, typed.rotorDiameter, "rotorDiameter"),
-    rotorThickness: reading.lengthOr(null, typed.rotorThickness, "rotorThickness"),
+    rotorDiameter: reading.sizeOr(null, typed.rotorDiameter, "rotorDiameter"),
+    rotorThickness: reading.sizeOr(null, typed.rotorThickness, "rotorThickness"),
     hatOffset: reading.lengthOr(null, typed.hatOffset, "hatOffset"),
     hatRegister: reading.lengthOr(null, typed.hatRegister, "hatRegister"),
     boltPattern: boltPatternOf(typed.boltPattern),

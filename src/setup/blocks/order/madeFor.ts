@@ -37,7 +37,7 @@ export function resolveOrderedWheel(
     rimWidth: reading.lengthOr(null, typed.rimWidth, "rimWidth"),
     backspacing: reading.lengthOr(null, typed.backspacing, "backspacing"),
     offset: reading.lengthOr(null, typed.offset, "offset"),
-    barrelDiameter: reading.lengthOr(null, typed.barrelDiameter, "barrelDiameter"),
+    barrelDiameter: reading.sizeOr(null, typed.barrelDiameter, "barrelDiameter"),
     boltPattern: boltPatternOf(typed.boltPattern),
     centerBore: reading.lengthOr(null, typed.centerBore, "centerBore"),
   };
