@@ -3,10 +3,12 @@ import { checkClearance, DEFAULT_TOLERANCE } from "../../src/studies/reports/che
 import { toleranceAt } from "../../src/studies/search/deepTolerance.ts";
 import { wholeTrucks } from "../reference/wholeTrucks.ts";
 import { processorTime } from "./processorTime.ts";
+import { printTargets } from "./targets.ts";
+import { withLimits } from "./withLimits.ts";
 
 /**
  * Checks random trucks with every block, whose limits cut the range, and prints how long each took and what it
- * reached. `npm run bench:trucks -- COUNT FROM` checks that many, from the FROMth on.
+ * reached, then what limits, springs and shocks add to a check. `npm run bench:trucks -- COUNT FROM` checks that many, from the FROMth on.
  */
 
 const ROUNDING = 1 + 1e-6;
@@ -41,3 +43,4 @@ console.log(
   `${times.length} trucks: half within ${at(0.5)} s, nine in ten within ${at(0.9)} s, all within ${at(1)} s`,
 );
 console.log(`${loose} of them not to the tolerance asked for in every part`);
+printTargets(withLimits());

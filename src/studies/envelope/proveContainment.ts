@@ -7,7 +7,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "../search/cellOfPoses.ts";
-import { Cut, NODE, NODE_ROW, Nodes } from "../search/nodes.ts";
+import { Cut, loosestCut, NODE, NODE_ROW, Nodes } from "../search/nodes.ts";
 import { OtherWheel } from "../search/otherWheel.ts";
 import { PoseCells } from "../search/poseCells.ts";
 import { type EnvelopeRange, reachableTravel } from "./envelopeRange.ts";
@@ -91,7 +91,7 @@ export function proveContainment(
       if (isPiece && found.value < -allowed && poses.known[cell]! & Known.OtherStands) {
         return { proven: false, deepest: -found.value, cells };
       }
-      cut = loosest();
+      cut = loosestCut(found);
     } else if (poses.lookAtBorder(cell) & Known.Empty || poses.isOtherEmpty(cell)) {
       nodes.drop(node);
       continue;
@@ -110,13 +110,6 @@ export function proveContainment(
     open.push(node, twin);
   }
   return { proven: true, deepest, cells };
-}
-
-/** What makes the bound found looser than its value most. */
-function loosest(): Cut {
-  const { partShare, armShare, steerShare } = found;
-  if (partShare >= armShare && partShare >= steerShare) return Cut.Part;
-  return armShare >= steerShare ? Cut.Arm : Cut.Steer;
 }
 
 /** Puts the children of a tree's node, or its triangles, in its place. */

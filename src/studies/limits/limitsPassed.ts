@@ -3,6 +3,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
 import { KEPT } from "./frontEndLimit.ts";
+import { keptAllOver } from "./keptAllOver.ts";
 import { LimitBorders } from "./limitBorders.ts";
 import { LimitCell } from "./limitCell.ts";
 import { type WorstMargin, worstMargin } from "./worstMargin.ts";
@@ -77,7 +78,10 @@ function searched(model: Model, enough: number, aloneSides: boolean, budget: Bud
     const cell = new LimitCell(model, side);
     const { low, high } = limitTravel(model, aloneSides ? side : null);
     const range = { armLow: armAngleFor(cell.side, low), armHigh: armAngleFor(cell.side, high) };
+    // Of one that is kept, that is all there is to prove.
+    const kept = enough < Number.POSITIVE_INFINITY ? keptAllOver(cell, range, budget) : null;
     for (const [i, { name, measure, range: whole }] of cell.limits.entries()) {
+      if (kept?.has(i)) continue;
       const tolerance = measure === "angle" ? ANGLE_TOLERANCE : LENGTH_TOLERANCE;
       const sidesLeft = side === "left" && !model.mirrored ? 2 : 1;
       // One that is long has a third of what is left, so that it need not go short while the others take little.
@@ -112,7 +116,6 @@ export function limitsPassed(
   aloneSides = false,
   budget: Budget = Budget.endless(),
 ): LimitOverRange[] {
-  // Of one that is kept, that is all there is to prove.
   return searched(model, -KEPT, aloneSides, budget).filter(mayBePassed);
 }
 

@@ -11,7 +11,7 @@ import { legAtBorder } from "./legAtBorder.ts";
 import { legCellTo } from "./legCell.ts";
 import { boundFan, type FanBound, fanBound } from "./legFan.ts";
 import { legMotionTo, scaledMotionTo } from "./legMotion.ts";
-import { Cut, NODE, NODE_ROW } from "./nodes.ts";
+import { Cut, loosestCut, NODE, NODE_ROW } from "./nodes.ts";
 import type { PoseCells } from "./poseCells.ts";
 import { Search, type Tolerances } from "./search.ts";
 import type { TriedPose } from "./triedPose.ts";
@@ -21,11 +21,6 @@ const LOOK_WORK = 5;
 
 /** Nodes after which the search stops and reports the bound it has reached: under a second of work. */
 const MOST_NODES = 60_000;
-
-/** Of a node: which leg, and the fractions of it, from its outer end, between which its piece lies. */
-const LEG = NODE.tree;
-const NEAR = NODE.cell;
-const FAR = NODE.cell + 1;
 
 // Scratch: a search is not reentrant and calls back nobody.
 const pose = new Float64Array(POSE_ROW);
@@ -61,9 +56,9 @@ export class LegSearch extends Search {
       const node = this.claimRoot();
       const at = node * NODE_ROW;
       this.nodes.rows[at] = 0;
-      this.nodes.rows[at + LEG] = leg;
-      this.nodes.rows[at + NEAR] = 0;
-      this.nodes.rows[at + FAR] = 1;
+      this.nodes.rows[at + NODE.leg] = leg;
+      this.nodes.rows[at + NODE.near] = 0;
+      this.nodes.rows[at + NODE.far] = 1;
       this.look(node);
     }
     this.goOn(budget);
@@ -93,12 +88,12 @@ export class LegSearch extends Search {
   private lookAtMiddle(node: number, poses: number): void {
     const { rows } = this.nodes;
     const at = node * NODE_ROW;
-    const near = rows[at + NEAR]!;
-    const far = rows[at + FAR]!;
+    const near = rows[at + NODE.near]!;
+    const far = rows[at + NODE.far]!;
     const { pivots, outerAt, ring } = this.pair;
     if (poses !== this.moving) this.moveTo(poses);
     const inner = pivots ?? pose;
-    const innerAt = pivots === null ? POSE.tieRodInner : 3 * rows[at + LEG]!;
+    const innerAt = pivots === null ? POSE.tieRodInner : 3 * rows[at + NODE.leg]!;
     legCellTo(cell, pose, outerAt, inner, innerAt, near, far, this.radius);
     const moves = (this.poses.known[poses]! & Known.Moves) !== 0;
     if (moves) {
@@ -156,12 +151,12 @@ export class LegSearch extends Search {
     this.poses.borderTo(border, poses);
     const { innerAt: sideAt, side } = this.poses.wheel;
     const ends = pivots ?? border.inner;
-    const endAt = pivots === null ? sideAt : 3 * rows[at + LEG]!;
+    const endAt = pivots === null ? sideAt : 3 * rows[at + NODE.leg]!;
     const inner = [ends[endAt]!, ends[endAt + 1]!, ends[endAt + 2]!] as const;
     const innerOff = pivots === null ? border.innerOff : 0;
     const arm = this.poses.rows[poses * CELL_OF_POSES_ROW]!;
-    const near = rows[at + NEAR]!;
-    const far = rows[at + FAR]!;
+    const near = rows[at + NODE.near]!;
+    const far = rows[at + NODE.far]!;
     const bound = legAtBorder(fan, border, side, ring, arm, outerAt, inner, innerOff, near, far, this.radius);
     const cut = cutOf(fan, bound);
     // At the end of reach the arm's range counts by its root: cut evenly, cells were thousands of times too narrow in steer.
@@ -170,11 +165,7 @@ export class LegSearch extends Search {
   }
 
   protected cutPart(node: number): void {
-    const twin = this.nodes.copy(node);
-    const { rows } = this.nodes;
-    const middle = 0.5 * (rows[node * NODE_ROW + NEAR]! + rows[node * NODE_ROW + FAR]!);
-    rows[node * NODE_ROW + FAR] = middle;
-    rows[twin * NODE_ROW + NEAR] = middle;
+    const twin = this.nodes.halve(node);
     this.look(node);
     this.look(twin);
   }
@@ -190,12 +181,7 @@ function cutOf(
 ): Cut {
   const { partShare, armShare, steerShare } = better;
   if (partShare + armShare + steerShare > 0.5 * (better.value - bound)) {
-    return widest(partShare, armShare, steerShare);
+    return loosestCut(better);
   }
-  return widest(fan.length, fan.armPath, fan.steerPath);
-}
-
-function widest(part: number, arm: number, steer: number): Cut {
-  if (part >= arm && part >= steer) return Cut.Part;
-  return arm >= steer ? Cut.Arm : Cut.Steer;
+  return loosestCut({ partShare: fan.length, armShare: fan.armPath, steerShare: fan.steerPath });
 }

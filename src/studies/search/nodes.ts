@@ -10,7 +10,16 @@ export const NO_TREE = -1;
 export const WHOLE = -2;
 
 /** A node of the search: a cell of poses, what of the part (a node of its tree, or the above), a `Cut`, a cell. */
-export const NODE = { poses: 0, tree: 1, cut: 2, cell: 3 } as const;
+export const NODE = {
+  poses: 0,
+  tree: 1,
+  cut: 2,
+  cell: 3,
+  /** In place of `tree` and `cell`: which leg, and the fractions of a leg or strut between which a piece lies. */
+  leg: 1,
+  near: 3,
+  far: 4,
+} as const;
 export const NODE_ROW = 3 + CELL_ROW;
 
 /** The nodes of a search in one block of rows; numbers of dropped ones are given out again. */
@@ -56,6 +65,16 @@ export class Nodes {
     return twin;
   }
 
+  /** Halves the piece of a leg or a strut; the near half stays in its place. @returns the other. */
+  halve(node: number): number {
+    const twin = this.copy(node);
+    const at = node * NODE_ROW;
+    const middle = 0.5 * (this.rows[at + NODE.near]! + this.rows[at + NODE.far]!);
+    this.rows[at + NODE.far] = middle;
+    this.rows[twin * NODE_ROW + NODE.near] = middle;
+    return twin;
+  }
+
   /** Makes a node a cell of a part, a row at `from`. */
   setCell(node: number, cells: Float64Array, from: number): void {
     const at = node * NODE_ROW;
@@ -81,4 +100,18 @@ export class Nodes {
       this.rows[at + NODE.cell + 1 + i] = tree.corners[triangle * TRIANGLE_ROW + i]!;
     this.rows[at + NODE.cell + CELL.radius] = 0;
   }
+}
+
+/** What makes a bound looser than its value most. */
+export function loosestCut({
+  partShare,
+  armShare,
+  steerShare,
+}: {
+  readonly partShare: number;
+  readonly armShare: number;
+  readonly steerShare: number;
+}): Cut {
+  if (partShare >= armShare && partShare >= steerShare) return Cut.Part;
+  return armShare >= steerShare ? Cut.Arm : Cut.Steer;
 }

@@ -5,7 +5,7 @@ import type { Budget } from "../numeric/budget.ts";
 import { borderCut, borderWay, leverTo, movesEvenly } from "./borderWay.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "./cellOfPoses.ts";
 import { coarseAt } from "./deepTolerance.ts";
-import { Cut, NO_TREE, NODE, NODE_ROW, WHOLE } from "./nodes.ts";
+import { Cut, loosestCut, NO_TREE, NODE, NODE_ROW, WHOLE } from "./nodes.ts";
 import type { PartAtPose } from "./partAtPose.ts";
 import type { PoseCells } from "./poseCells.ts";
 import { Search, type Tolerances } from "./search.ts";
@@ -88,7 +88,7 @@ export class PartSearch extends Search {
     // Only a pose that both wheels can take counts as found, and only a point of the part: a tree's box has none.
     if (found.value < this.best && rows[node * NODE_ROW + NODE.tree] === NO_TREE)
       if (this.poses.isPose(poses)) this.keepFound(poseAt, rows[cell + CELL.radius]!);
-    this.keep(node, Math.max(found.bound, this.floor), loosestCut());
+    this.keep(node, Math.max(found.bound, this.floor), loosestCut(found));
   }
 
   /** A piece over a cell of poses at the border of reach, within one whose motion was proven: seldom. */
@@ -224,11 +224,4 @@ export class PartSearch extends Search {
     }
     this.look(node);
   }
-}
-
-/** What makes the bound found looser than its value most. */
-function loosestCut(): Cut {
-  const { partShare, armShare, steerShare } = found;
-  if (partShare >= armShare && partShare >= steerShare) return Cut.Part;
-  return armShare >= steerShare ? Cut.Arm : Cut.Steer;
 }

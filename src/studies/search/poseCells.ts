@@ -217,7 +217,7 @@ export class PoseCells {
     if (other === null || other.stands(arm, ends)) known |= Known.OtherStands;
     if (!stands(side, cos, sin, innerAt)) return known;
     known |= Known.Stands;
-    this.rows.set(pose, at + CELL_OF_POSES.pose);
+    for (let i = 0; i < POSE_ROW; i++) this.rows[at + CELL_OF_POSES.pose + i] = pose[i]!;
     const vx = ends[innerAt + 6]!;
     const vy = ends[innerAt + 7]!;
     const vz = ends[innerAt + 8]!;
@@ -227,7 +227,7 @@ export class PoseCells {
       motionBoundTo(motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, spread, [vx, vy, vz])
     ) {
       known |= Known.Moves;
-      this.rows.set(motion, at + CELL_OF_POSES.motion);
+      for (let i = 0; i < MOTION_ROW; i++) this.rows[at + CELL_OF_POSES.motion + i] = motion[i]!;
       this.rows[at + CELL_OF_POSES.innerVelocity] = vx;
       this.rows[at + CELL_OF_POSES.innerVelocity + 1] = vy;
       this.rows[at + CELL_OF_POSES.innerVelocity + 2] = vz;

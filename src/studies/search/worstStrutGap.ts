@@ -1,3 +1,4 @@
+import { cellBound } from "../../gaps/cells/cellBound.ts";
 import { CELL } from "../../gaps/cells/cells.ts";
 import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "../../gaps/cells/tolerances.ts";
 import { GAP_ROW } from "../../gaps/partGap.ts";
@@ -5,14 +6,13 @@ import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import { POSE, POSE_ROW } from "../../suspension/poseRow.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import { pairGapTo, type StrutPair } from "../model/pairs.ts";
-import { bodyPath, strutPath } from "../model/strut.ts";
 import { frameFromWheelTo } from "../model/strutFrame.ts";
 import { Budget } from "../numeric/budget.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "./cellOfPoses.ts";
-import { Cut, NODE_ROW } from "./nodes.ts";
+import { Cut, loosestCut, NODE, NODE_ROW } from "./nodes.ts";
 import { PoseCells, type PoseRange, type WheelToMove } from "./poseCells.ts";
 import { Search, type Tolerances } from "./search.ts";
-import { boundStrut } from "./strutBound.ts";
+import { boundStrutPiece, lookAtStrut } from "./strutBound.ts";
 import { type PoseToStart, TriedPose } from "./triedPose.ts";
 import { requireSearchable } from "./worstGap.ts";
 
@@ -28,17 +28,21 @@ export interface WorstStrutGap {
   readonly steer: number;
 }
 
-/** Microseconds, about: a cell, a gap at a pose. */
-const LOOK_WORK = 50;
+/** Microseconds, about: a bound; a gap at a pose. */
+const BOUND_WORK = 3;
+const GAP_WORK = 30;
 
-/** Cells of poses looked at after which the search ends with the bound it has reached: a few seconds of work. */
-const MOST_CELLS = 50_000;
+/** Nodes looked at after which the search ends with the bound it has reached: about a second of work. */
+const MOST_NODES = 400_000;
+
+// Scratch: a search is not reentrant.
+const found = cellBound();
 
 /**
- * Worst gap between the ring and a strut over a continuous range of travel and steer, by best-first branch and bound
- * over cells of poses. Within a cell no point of the ring and no point of the strut's line runs farther from where the
- * middle pose has it than a proven path, and a signed distance changes by no more than the two together: gap at the
- * middle less both paths bounds the cell. At the border of reach the ring's path is that of `borderCellTo`.
+ * Worst gap between the ring and a strut over a continuous range of travel and steer, by best-first branch and bound over
+ * cells of poses × pieces of the strut, each bounded by `boundStrutPiece`. At the border of reach no point of the ring and
+ * none of the strut's line runs farther from where the border's pose has it than a proven path, and a signed distance
+ * changes by no more than the two together: gap there less both paths bounds the cell.
  * @param start a pose of the range that keeps all limits.
  * @param budget once it is spent the search ends with what it has reached.
  * @returns null when no pose of the range is in reach, or none was found before the budget was spent.
@@ -56,7 +60,7 @@ export function worstStrutGap(
   const tried = new TriedPose(strut, range);
   const take = (arm: number, steer: number) => search.take(tried, arm, steer);
   if (start !== null) tried.look(take, start.arm, start.steer);
-  tried.lookOver(search, take, budget, LOOK_WORK);
+  tried.lookOver(search, take, budget, GAP_WORK);
   search.run(budget);
   if (search.best === Number.POSITIVE_INFINITY) return null;
   return {
@@ -72,18 +76,22 @@ class StrutSearch extends Search {
   private readonly motion = new Float64Array(MOTION_ROW);
   private readonly joint = new Float64Array(3);
   private readonly row = new Float64Array(GAP_ROW);
+  /** Number of the cell of poses whose pose and motion stand in `pose` and `motion`. */
+  private moving = -1;
 
   constructor(
     poses: PoseCells,
     private readonly pair: StrutPair,
     tolerances: Tolerances,
   ) {
-    super(poses, -pair.ring.deepest - pair.part.cells[CELL.radius]!, tolerances, MOST_CELLS);
+    super(poses, -pair.ring.deepest - pair.part.cells[CELL.radius]!, tolerances, MOST_NODES);
   }
 
   run(budget: Budget): void {
     const root = this.claimRoot();
     this.nodes.rows[root * NODE_ROW] = 0;
+    this.nodes.rows[root * NODE_ROW + NODE.near] = 0;
+    this.nodes.rows[root * NODE_ROW + NODE.far] = 1;
     this.look(root);
     this.goOn(budget);
   }
@@ -102,62 +110,66 @@ class StrutSearch extends Search {
 
   protected look(node: number): void {
     this.cells++;
-    this.work += LOOK_WORK;
+    const poses = this.nodes.rows[node * NODE_ROW]!;
+    if (this.poses.known[poses]! & Known.Moves) this.lookAtPiece(node, poses);
+    else if (this.poses.lookAtLimits(poses) & Known.Passed) this.nodes.drop(node);
+    else this.lookAtBorder(node, poses);
+  }
+
+  /** A piece over a cell of poses whose motion is proven. */
+  private lookAtPiece(node: number, poses: number): void {
+    this.work += BOUND_WORK;
+    const { rows } = this.poses;
+    const at = poses * CELL_OF_POSES_ROW;
+    if (poses !== this.moving) {
+      this.moving = poses;
+      for (let i = 0; i < POSE_ROW; i++) this.pose[i] = rows[at + CELL_OF_POSES.pose + i]!;
+      for (let i = 0; i < MOTION_ROW; i++) this.motion[i] = rows[at + CELL_OF_POSES.motion + i]!;
+      lookAtStrut(this.pair, this.pose, this.motion);
+    }
+    const near = this.nodes.rows[node * NODE_ROW + NODE.near]!;
+    const far = this.nodes.rows[node * NODE_ROW + NODE.far]!;
+    boundStrutPiece(found, this.pair, this.pose, this.motion, near, far);
+    if (found.value < this.best && this.poses.isPose(poses)) {
+      this.best = found.value;
+      this.bestArm = rows[at]!;
+      this.bestSteer = rows[at + CELL_OF_POSES.steer]!;
+    }
+    this.keep(node, Math.max(found.bound, this.floor), loosestCut(found));
+  }
+
+  /** All of the strut, from a pose amid the border of reach. */
+  private lookAtBorder(node: number, cell: number): void {
+    this.work += GAP_WORK;
     const { pair, poses, pose } = this;
-    const cell = this.nodes.rows[node * NODE_ROW]!;
     const at = cell * CELL_OF_POSES_ROW;
-    const known = poses.lookAtLimits(cell);
-    if (known & Known.Passed) {
+    const known = poses.lookAtBorder(cell);
+    if (known & Known.Empty || poses.isOtherEmpty(cell)) {
       this.nodes.drop(node);
       return;
     }
+    this.moving = -1;
     const arm = poses.rows[at]!;
-    const moves = (known & Known.Moves) !== 0;
-    let path = Number.POSITIVE_INFINITY;
-    let first = Number.NEGATIVE_INFINITY;
-    let wheel: number = CELL_OF_POSES.wheel;
-    if (moves) {
-      this.motion.set(poses.rows.subarray(at + CELL_OF_POSES.motion, at + CELL_OF_POSES.motion + MOTION_ROW));
-      if (this.place(arm, poses.rows, at + CELL_OF_POSES.wheel)) {
-        first = boundStrut(pair, pose, this.motion, this.best);
-        if (first >= this.best) {
-          this.nodes.drop(node);
-          return;
-        }
-        path =
-          bodyPath(this.motion, pair.ring.ballRadius, 1, 1) + strutPath(pair.strut, this.motion, pose, 0);
-      }
-    } else {
-      const border = poses.lookAtBorder(cell);
-      if (border & Known.Empty || poses.isOtherEmpty(cell)) {
-        this.nodes.drop(node);
-        return;
-      }
-      if (border & Known.Bounded && this.place(arm, poses.rows, at + CELL_OF_POSES.borderWheel)) {
-        wheel = CELL_OF_POSES.borderWheel;
-        path = this.borderPath(at);
-      }
+    if (known & Known.Stands && this.place(arm, poses.rows, at + CELL_OF_POSES.wheel)) {
+      const own = pairGapTo(this.row, 0, pair, pose, 0, this.best);
+      if (own < this.best && poses.isPose(cell))
+        this.offer(this.row, arm, poses.rows[at + CELL_OF_POSES.steer]!);
     }
-    if (!(path < Number.POSITIVE_INFINITY)) {
+    if (!(known & Known.Bounded && this.place(arm, poses.rows, at + CELL_OF_POSES.borderWheel))) {
       this.pushUnknown(node);
       return;
     }
-    const gap = pairGapTo(this.row, 0, pair, pose, 0, this.best + path + this.slack());
-    const bound = Math.max(gap - path - this.slack(), first);
-    const steer = poses.rows[at + CELL_OF_POSES.steer]!;
-    if (wheel === CELL_OF_POSES.wheel) {
-      if (gap < this.best && poses.isPose(cell)) this.offer(this.row, arm, steer);
-    } else if (known & Known.Stands && this.place(arm, poses.rows, at + CELL_OF_POSES.wheel)) {
-      const own = pairGapTo(this.row, 0, pair, pose, 0, this.best);
-      if (own < this.best && poses.isPose(cell)) this.offer(this.row, arm, steer);
-    }
-    if (moves) this.keep(node, bound, this.cutOf(cell));
-    else this.keepOnBorder(node, bound, this.cutOf(cell));
+    const path = this.borderPath(at) + this.slack();
+    const gap = pairGapTo(this.row, 0, pair, pose, 0, this.best + path);
+    const { rows } = poses;
+    const byArm = rows[at + CELL_OF_POSES.turn]! > 2 * rows[at + CELL_OF_POSES.steerTurn]!;
+    this.keepOnBorder(node, gap - path, byArm ? Cut.Arm : Cut.Steer);
   }
 
-  /** All of the strut is looked at at once. */
   protected cutPart(node: number): void {
+    const twin = this.nodes.halve(node);
     this.look(node);
+    this.look(twin);
   }
 
   /** Fills `pose` as far as the strut and the ring ask of it. */
@@ -189,22 +201,5 @@ class StrutSearch extends Search {
     const { lower } = pair.strut;
     if (lower.on === "lowerArm") return ring + lower.radius * rows[at + CELL_OF_POSES.armHalf]!;
     return ring + slide + turn * Math.hypot(...lower.point);
-  }
-
-  /** The range that lets the gap differ more within the cell; of a cell of which nothing is known, the wider one. */
-  private cutOf(cell: number): Cut {
-    const { rows, known } = this.poses;
-    const at = cell * CELL_OF_POSES_ROW;
-    const armHalf = rows[at + CELL_OF_POSES.armHalf]!;
-    if (!(known[cell]! & Known.Moves)) {
-      if (!(known[cell]! & Known.Bounded)) return this.widerCut(cell);
-      return rows[at + CELL_OF_POSES.turn]! > 2 * rows[at + CELL_OF_POSES.steerTurn]! ? Cut.Arm : Cut.Steer;
-    }
-    const { pair } = this;
-    const { lower } = pair.strut;
-    const radius = pair.ring.ballRadius;
-    const byArm =
-      bodyPath(this.motion, radius, 1, 0) + (lower.on === "lowerArm" ? lower.radius * armHalf : 0);
-    return byArm >= bodyPath(this.motion, radius, 0, 1) ? Cut.Arm : Cut.Steer;
   }
 }
