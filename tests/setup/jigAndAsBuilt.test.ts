@@ -73,6 +73,11 @@ describe("the asBuilt block", () => {
     expect(issuesOf({ asBuilt: { left: { frnt: 6 } } })[0]).toContain("front");
   });
 
+  it("refuses an accuracy that no shop has", () => {
+    expect(issuesOf({ asBuilt: { within: { tape: 1e-9 } } })[0]).toContain("asBuilt.within.tape: is finer");
+    expect(issuesOf({ asBuilt: { within: { angle: 1e-6 } } })[0]).toContain("asBuilt.within.angle: is finer");
+  });
+
   it("refuses readings that no knuckle can give together, each with what to read again", () => {
     const [tapes] = issuesOf({ asBuilt: { left: { front: 2, behind: 22.5 } } });
     expect(tapes).toContain("asBuilt.left.behind: differs from front");

@@ -12,6 +12,10 @@ import {
 } from "../types/asBuiltTypes.ts";
 import { DEFAULT_READING_ACCURACY } from "../types/defaults.ts";
 
+/** mm and rad. What a gauge of a measuring room reads; finer is a slip, and divides by next to nothing. */
+const LEAST_LENGTH = 0.001;
+const LEAST_ANGLE = 1e-5;
+
 function readingsField(side: "left" | "right") {
   return block(`what was read off the jig of the ${side} knuckle; what is left out was not read`, {
     front: lengthField(
@@ -83,6 +87,17 @@ export function resolveAsBuilt(
       typed?.within?.angle === undefined ? DEFAULT_READING_ACCURACY.angle : within.angle(typed.within.angle),
     height: within.lengthOr(DEFAULT_READING_ACCURACY.height, typed?.within?.height, "height"),
   };
+  for (const [key, least] of [
+    ["tape", LEAST_LENGTH],
+    ["angle", LEAST_ANGLE],
+    ["height", LEAST_LENGTH],
+  ] as const)
+    if (accuracy[key] < least)
+      within.issue(
+        [key],
+        typed?.within?.[key],
+        "is finer than anything a shop reads; give one standard deviation",
+      );
   return left === null && right === null ? null : { left, right, within: accuracy };
 }
 

@@ -11,12 +11,14 @@ import {
   NO_BUILD,
   NOTHING_TO_DRAW,
 } from "../wording/drawingWords.ts";
+import { jigTitle } from "../wording/jigWords.ts";
 import { cutListCsv } from "./cutListCsv.ts";
 import { cutListPages } from "./cutListPages.ts";
 import { type CutPiece, cutPieces } from "./cutPieces.ts";
 import { drawingSheet } from "./drawingSheet.ts";
 import { type FlatPattern, patternPage, patternSheets } from "./flatPattern.ts";
 import { freeStem } from "./freeStem.ts";
+import { jigPages } from "./jigPages.ts";
 import { notchPattern } from "./notchPattern.ts";
 import type { PaperName } from "./paper.ts";
 import { platePattern } from "./platePattern.ts";
@@ -30,7 +32,7 @@ export interface DrawingAsk {
   readonly angle: "first" | "third";
 }
 
-export type DrawingKind = "drawing" | "cut list" | "template" | "plate" | "solid";
+export type DrawingKind = "drawing" | "jig sheet" | "cut list" | "template" | "plate" | "solid";
 
 /** A drawing as it would be saved. */
 export interface ShopFile {
@@ -95,6 +97,16 @@ export function shopDrawings(
     ),
     shopFile("drawing.svg", "drawing", titles.drawing, { format: "svg", page: sheet.page }, drawn),
   ];
+  const sheets = jigPages(setup, heading, ask.paper);
+  const jigFiles = [
+    shopFile(
+      "jig-sheet.pdf",
+      "jig sheet",
+      jigTitle(heading),
+      { format: "pdf", pages: sheets, title: jigTitle(heading) },
+      { paper: ask.paper },
+    ),
+  ];
   const list: ShopFile[] =
     pieces.length === 0
       ? []
@@ -125,12 +137,14 @@ export function shopDrawings(
         ...(pieces.length === 0 ? [] : listPages),
         ...templateFiles.pages,
         ...plateFiles.pages,
+        ...sheets,
       ],
       files: [
         ...sheetFiles,
         ...list,
         ...templateFiles.files,
         ...plateFiles.files,
+        ...jigFiles,
         ...solidFiles(bodies, titles.solid),
       ],
     },

@@ -64,6 +64,16 @@ function sideOf(
   };
 }
 
+/** What was read of a line of the sheet; null = nothing. */
+export function asBuiltRead(
+  { asBuilt }: Pick<Setup, "asBuilt">,
+  side: Side,
+  key: JigRow["key"],
+): number | null {
+  const read = asBuilt?.[side];
+  return (read && withDifference(read.readings)[key]) ?? null;
+}
+
 function withDifference(
   readings: KnuckleReadings["readings"],
 ): Partial<Record<ReadingKey | "difference", number>> {

@@ -74,6 +74,11 @@ export function readingWords(
   }
 }
 
+/** What is written over a jig sheet. @param heading what the setup is called */
+export function jigTitle(heading: string): string {
+  return `Jig sheet: ${heading}`;
+}
+
 /** How a sheet for the jig shows lengths: finer than a tape of sixteenths. @param shown how lengths are shown elsewhere */
 export function jigFormat({ units, fraction }: LengthFormat): LengthFormat {
   if (units === "mm") return { units, decimals: 1 };
@@ -150,7 +155,7 @@ export function jigSketchWords(
   return {
     fromFront: `${side === "left" ? "Left" : "Right"} knuckle, seen from the front`,
     fromAbove: "Seen from above, along the ball joint line",
-    forward: "↓ front of the truck",
+    forward: "the front of the truck is below",
     datum: `Heights from the ${jointHeight === 0 ? "lower ball joint center" : "jig's table"}`,
     straightedge: "straightedge",
     onFace: "on the face",

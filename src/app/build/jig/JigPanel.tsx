@@ -3,7 +3,7 @@ import { useMemo, useState } from "react";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import { jigSketches } from "../../../studies/jig/jigSketch.ts";
 import { JIG_CAUTIONS } from "../../../studies/wording/asBuiltWords.ts";
-import { jigFormat, jigSetupSentences, jigSketchWords } from "../../../studies/wording/jigWords.ts";
+import { jigFormat, jigSetupSentences, jigSketchWords, jigTitle } from "../../../studies/wording/jigWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
@@ -28,8 +28,7 @@ export function JigPanel({ truck }: JigPanelProps) {
       <section className="jig-sheet" aria-label="Jig sheet">
         <header className="jig-head">
           <p className="jig-of">
-            Jig sheet: {setup.name}
-            {setup.variant !== null && `, variant ${setup.variant}`}
+            {jigTitle(`${setup.name}${setup.variant === null ? "" : `, variant ${setup.variant}`}`)}
           </p>
           <PrintJig />
         </header>
@@ -57,7 +56,7 @@ export function JigPanel({ truck }: JigPanelProps) {
             <li key={sentence}>{sentence}</li>
           ))}
         </ol>
-        <JigTable sheet={sheet} of={setup.name} asBuilt={setup.asBuilt} format={format} />
+        <JigTable sheet={sheet} of={setup.name} setup={setup} format={format} />
         <p className="fold-fine">{JIG_CAUTIONS}</p>
       </section>
     </Fold>

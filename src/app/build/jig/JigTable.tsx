@@ -1,4 +1,5 @@
-import type { AsBuiltSetup } from "../../../setup/types/asBuiltTypes.ts";
+import type { Setup } from "../../../setup/types/types.ts";
+import { asBuiltRead } from "../../../studies/jig/asBuiltReport.ts";
 import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
 import { jigText, readingWords } from "../../../studies/wording/jigWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
@@ -7,13 +8,13 @@ export type JigTableProps = {
   sheet: JigSheet;
   /** What the setup is called: on paper the table has a page of its own. */
   of: string;
-  /** Readings there are already; null = none. */
-  asBuilt: AsBuiltSetup | null;
+  /** Has the readings there are already. */
+  setup: Pick<Setup, "asBuilt">;
   format: LengthFormat;
 };
 
 /** What must be read, with its tolerance and, a column a knuckle, what was read or room to write it. */
-export function JigTable({ sheet, of, asBuilt, format }: JigTableProps) {
+export function JigTable({ sheet, of, setup, format }: JigTableProps) {
   return (
     <table className="jig-table">
       <caption>
@@ -42,8 +43,8 @@ export function JigTable({ sheet, of, asBuilt, format }: JigTableProps) {
               </th>
               <td>{jigText(row.mustRead, row.measure, format)}</td>
               <td>{jigText(row.tolerance, row.measure, format)}</td>
-              <td className="jig-written">{readText(asBuilt?.left?.readings, row, format)}</td>
-              <td className="jig-written">{readText(asBuilt?.right?.readings, row, format)}</td>
+              <td className="jig-written">{readText(setup, "left", row, format)}</td>
+              <td className="jig-written">{readText(setup, "right", row, format)}</td>
             </tr>
           );
         })}
@@ -52,13 +53,13 @@ export function JigTable({ sheet, of, asBuilt, format }: JigTableProps) {
   );
 }
 
-type Readings = NonNullable<AsBuiltSetup["left"]>["readings"];
-
 /** What was read; nothing where there is room to write. */
-function readText(readings: Readings | undefined, { key, measure }: JigRow, format: LengthFormat): string {
-  if (readings === undefined) return "";
-  const { front, behind } = readings;
-  const both = front !== undefined && behind !== undefined;
-  const is = key === "difference" ? (both ? behind - front : undefined) : readings[key];
-  return is === undefined ? "" : jigText(is, measure, format);
+function readText(
+  setup: JigTableProps["setup"],
+  side: "left" | "right",
+  { key, measure }: JigRow,
+  format: LengthFormat,
+): string {
+  const is = asBuiltRead(setup, side, key);
+  return is === null ? "" : jigText(is, measure, format);
 }

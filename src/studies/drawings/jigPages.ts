@@ -1,0 +1,158 @@
+import type { Page, PageText, Pen } from "../../geometry/page.ts";
+import type { Sketch, SketchLook } from "../../geometry/sketch.ts";
+import { textWidth } from "../../geometry/textWidth.ts";
+import type { Setup } from "../../setup/types/types.ts";
+import { asBuiltRead } from "../jig/asBuiltReport.ts";
+import { type JigSheet, jigSheetOf } from "../jig/jigSheet.ts";
+import { jigSketches } from "../jig/jigSketch.ts";
+import { JIG_CAUTIONS } from "../wording/asBuiltWords.ts";
+import {
+  jigFormat,
+  jigSetupSentences,
+  jigSketchWords,
+  jigText,
+  jigTitle,
+  readingWords,
+} from "../wording/jigWords.ts";
+import { type Drawn, LEADING, line, NOTHING, pageOf, paragraph, together } from "./pageParts.ts";
+import { MARGIN, PAPERS, type PaperName } from "./paper.ts";
+
+// mm.
+const TITLE = 5;
+const SIZE = 2.9;
+const SMALL = 2.3;
+/** Of the columns with numbers, from the right edge: must read, tolerance, left, right. */
+const COLUMNS = [112, 88, 52, 26] as const;
+
+/** Where the columns to write into begin, from the right edge. */
+const WRITTEN = [59, 29] as const;
+
+const PENS: Readonly<Record<SketchLook, Pen>> = {
+  part: "outline",
+  edge: "outline",
+  datum: "center",
+  tape: "mark",
+  thin: "dimension",
+  off: "hidden",
+};
+
+const SIDES = ["left", "right"] as const;
+
+/** The jig sheet on paper: the jig drawn for either hand, then what to do and what must be read, with room to write. */
+export function jigPages(setup: Setup, heading: string, paper: PaperName): Page[] {
+  const sheet = jigSheetOf(setup);
+  return [drawnPage(sheet, setup, heading, paper), tablePage(sheet, setup, heading, paper)];
+}
+
+function drawnPage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperName): Page {
+  const size = PAPERS[paper];
+  const format = jigFormat({ units: setup.units });
+  const wide = (size.width - 2 * MARGIN) / 2;
+  const top = size.height - MARGIN - 2 * TITLE;
+  const views = SIDES.flatMap((side, row) => {
+    const say = jigSketchWords(sheet, side, format);
+    const { fromFront, fromAbove } = jigSketches(sheet, side, say);
+    return [fromFront, fromAbove].map((sketch, column) => {
+      const scale = wide / sketch.width;
+      const [x, y] = [MARGIN + column * wide, top - row * (sketch.height * scale + 12)];
+      const title = column === 0 ? say.fromFront : say.fromAbove;
+      return together(sketchDrawn(sketch, scale, x, y - 6), {
+        ...NOTHING,
+        texts: [{ at: [x, y - SIZE], size: SIZE, text: title, bold: true }],
+      });
+    });
+  });
+  const title = jigTitle(heading);
+  return pageOf(title, size, together(titled(title, size.height), ...views));
+}
+
+/** @param x, top of its upper left corner, mm of the paper */
+function sketchDrawn({ shapes }: Sketch, scale: number, x: number, top: number): Drawn {
+  const place = ([px, py]: readonly [number, number]): [number, number] => [x + scale * px, top - scale * py];
+  return {
+    lines: shapes.flatMap((shape) =>
+      shape.kind === "line" ? [{ pen: PENS[shape.look], points: shape.points.flatMap(place) }] : [],
+    ),
+    circles: shapes.flatMap((shape) =>
+      shape.kind === "ring"
+        ? [{ pen: PENS[shape.look], center: place(shape.at), radius: scale * shape.radius }]
+        : [],
+    ),
+    texts: shapes.flatMap((shape) =>
+      shape.kind === "text"
+        ? [
+            {
+              at: place(shape.at),
+              size: 12 * scale,
+              text: shape.text,
+              anchor: shape.anchor,
+              bold: shape.isRead,
+            },
+          ]
+        : [],
+    ),
+  };
+}
+
+function tablePage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperName): Page {
+  const size = PAPERS[paper];
+  const format = jigFormat({ units: setup.units });
+  const right = size.width - MARGIN;
+  const title = jigTitle(heading);
+  const steps = jigSetupSentences(sheet, format).flatMap((text) => wrapped(text, right - MARGIN, SIZE));
+  let y = size.height - MARGIN - 2 * TITLE;
+  const texts: PageText[] = paragraph(steps, MARGIN, y, SIZE);
+  y -= steps.length * SIZE * LEADING + 5;
+  const lines = [];
+  const top = y;
+  const numbers = (cells: readonly string[], bold: boolean): PageText[] =>
+    cells.map((text, i) => ({
+      at: [right - COLUMNS[i]! + 20, y - SIZE],
+      size: SIZE,
+      text,
+      anchor: "end",
+      bold,
+    }));
+  texts.push(...numbers(["Must read", "±", "Left", "Right"], false));
+  y -= SIZE * LEADING + 1.5;
+  for (const { key, measure, mustRead, tolerance } of sheet.rows) {
+    lines.push(line("dimension", MARGIN, y, right, y));
+    y -= 1;
+    const { name, how } = readingWords(key, sheet, format);
+    const told = wrapped(how, right - COLUMNS[0] - 4 - MARGIN, SMALL);
+    const read = SIDES.map((side) => {
+      const is = asBuiltRead(setup, side, key);
+      return is === null ? "" : jigText(is, measure, format);
+    });
+    texts.push(
+      { at: [MARGIN, y - SIZE], size: SIZE, text: name, bold: true },
+      ...paragraph(told, MARGIN, y - SIZE * LEADING, SMALL),
+      ...numbers([jigText(mustRead, measure, format), jigText(tolerance, measure, format), ...read], true),
+    );
+    y -= SIZE * LEADING + told.length * SMALL * LEADING + 1;
+  }
+  lines.push(line("dimension", MARGIN, y, right, y));
+  for (const x of WRITTEN) lines.push(line("dimension", right - x, top, right - x, y));
+  const cautions = wrapped(JIG_CAUTIONS.replaceAll("\n", " ").trim(), right - MARGIN, SIZE);
+  texts.push(...paragraph(cautions, MARGIN, y - 3, SIZE));
+  return pageOf(title, size, together(titled(title, size.height), { ...NOTHING, lines, texts }));
+}
+
+function titled(title: string, height: number): Drawn {
+  return {
+    ...NOTHING,
+    texts: [{ at: [MARGIN, height - MARGIN - TITLE], size: TITLE, text: title, bold: true }],
+  };
+}
+
+/** A text in lines no longer than `width`. */
+function wrapped(text: string, width: number, size: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? word : `${last} ${word}`;
+    if (last !== undefined && textWidth(longer, size) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
