@@ -18,6 +18,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
         places={[
           ["Numbers", "#knuckle-title"],
           ["Order", "[data-fold='order'] > summary"],
+          ["Drawings", "[data-fold='drawings'] > summary"],
           ["Jig sheet", "[data-fold='jig'] > summary"],
           ["As built", "[data-fold='asBuilt'] > summary"],
         ]}

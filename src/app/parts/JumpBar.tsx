@@ -24,7 +24,12 @@ function goTo(selector: string): void {
   const place = document.querySelector<HTMLElement>(selector);
   if (!place) return;
   const block = place.closest<HTMLElement>("section, details") ?? place;
-  if (block instanceof HTMLDetailsElement) block.open = true;
+  if (block instanceof HTMLDetailsElement && !block.open) {
+    // What is in a fold is there once it has told that it is open; before, the page may be too short to get there.
+    const arrive = () => requestAnimationFrame(() => block.scrollIntoView({ block: "start" }));
+    block.addEventListener("toggle", arrive, { once: true });
+    block.open = true;
+  }
   block.scrollIntoView({ block: "start" });
   if (place.tabIndex < 0) place.tabIndex = -1;
   place.focus({ preventScroll: true });
