@@ -1,9 +1,13 @@
 import { useCallback, useRef } from "react";
 import type { Group } from "three";
+import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
+import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
+import { BuildBodies } from "./BuildBodies.tsx";
+import { CutOpen } from "./CutOpen.tsx";
 import { knuckleFrameTo, moveTo } from "./frames.ts";
 import { useInk } from "./InkProvider.tsx";
 import { caliperGeometry, knuckleBodyGeometry, knuckleGeometry, rotorGeometry } from "./knuckleGeometry.ts";
@@ -19,6 +23,10 @@ export type KnuckleProps = {
   isAlone?: boolean;
 };
 
+function hasShape({ pin, members, plates }: BuildSetup): boolean {
+  return pin !== null || plates.length > 0 || members.some(({ kind }) => kind !== "link");
+}
+
 /** mm below the lower ball joint that the axis of a knuckle drawn alone goes. */
 const REACH_ALONE = 90;
 
@@ -27,7 +35,10 @@ const REACH_ALONE = 90;
  * hardware; else a likeness of one.
  */
 export function Knuckle({ truck, side, isAlone = false }: KnuckleProps) {
-  const { knuckle, hardware } = truck.setup;
+  const { knuckle, hardware, build } = truck.setup;
+  const isCutOpen = useStage((s) => s.isCutOpen);
+  // Alone it is shown as it is built, as far as the build has a shape.
+  const isBuilt = isAlone && build !== null && hasShape(build);
   const geometry = useGeometry(
     () => (hardware ? knuckleBodyGeometry(knuckle, hardware) : knuckleGeometry(knuckle)),
     [knuckle, hardware],
@@ -40,8 +51,17 @@ export function Knuckle({ truck, side, isAlone = false }: KnuckleProps) {
   usePoseSync(truck, apply);
   return (
     <group ref={group} matrixAutoUpdate={false}>
-      <Solid geometry={geometry} tone="knuckle" />
-      {hardware && <Brake knuckle={knuckle} hardware={hardware} />}
+      {isBuilt ? (
+        <>
+          <BuildBodies build={build} knuckle={knuckle} />
+          {isCutOpen && <CutOpen pinLead={knuckle.pinLead} />}
+        </>
+      ) : (
+        <>
+          <Solid geometry={geometry} tone="knuckle" />
+          {hardware && <Brake knuckle={knuckle} hardware={hardware} />}
+        </>
+      )}
       <SteeringAxis span={knuckle.span} reach={isAlone ? REACH_ALONE : truck.model.tire.loadedRadius} />
     </group>
   );

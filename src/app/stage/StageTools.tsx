@@ -20,6 +20,7 @@ const PLAYS: readonly { readonly play: Play; readonly label: string; readonly na
 export function StageTools({ truck, isAlone }: StageToolsProps) {
   const playing = useStage((s) => s.play);
   const isFilled = useStage((s) => s.isFilled);
+  const isCutOpen = useStage((s) => s.isCutOpen);
   const [failure, setFailure] = useState<string | null>(null);
   usePlay();
   const picture = async () => {
@@ -50,6 +51,16 @@ export function StageTools({ truck, isAlone }: StageToolsProps) {
           </button>
         );
       })}
+      {isAlone && truck.setup.build !== null && (
+        <button
+          type="button"
+          className="stage-tool"
+          aria-pressed={isCutOpen}
+          onClick={() => setStage({ isCutOpen: !isCutOpen })}
+        >
+          Cut open
+        </button>
+      )}
       <button type="button" className="stage-tool" aria-label="Save the picture as PNG" onClick={picture}>
         PNG
       </button>

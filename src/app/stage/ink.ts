@@ -1,4 +1,5 @@
 import {
+  BackSide,
   Color,
   DoubleSide,
   LineBasicMaterial,
@@ -29,6 +30,8 @@ export interface Ink {
   /** Edges and marks on a surface, by state. */
   readonly edge: Readonly<Record<GapWord, Material>>;
   readonly gridLine: Material;
+  /** Far faces of what is cut open, flat, so that it looks solid where it is cut. */
+  readonly cutFace: Material;
   readonly centerLine: Material;
   /** Dashed outlines of a truck that is not the one shown. */
   readonly ghostLine: Material;
@@ -80,15 +83,16 @@ export function mixInk(element: Element, viewSize: Vector2): Ink {
     clear: new LineBasicMaterial({ color: color("--ink-soft"), ...layered }),
   };
   const gridLine = new LineBasicMaterial({ color: color("--rule") });
+  const cutFace = new MeshBasicMaterial({ color: color("--ink-soft"), side: BackSide });
   const centerLine = new LineBasicMaterial({ color: color("--ink-soft") });
   const ghostLine = new LineDashedMaterial({ color: color("--ink"), dashSize: 16, gapSize: 11, ...layered });
   const band = bandMaterial([color("--rubs"), color("--close"), color("--clear"), color("--ink-soft")]);
   const all = [
     ...[solid, veil, outline, edge].flatMap((set) => Object.values<Material>(set)),
-    ...[depth, gridLine, centerLine, ghostLine, band],
+    ...[depth, cutFace, gridLine, centerLine, ghostLine, band],
   ];
   return {
-    ...{ solid, veil, depth, outline, edge, gridLine, centerLine, ghostLine, band },
+    ...{ solid, veil, depth, cutFace, outline, edge, gridLine, centerLine, ghostLine, band },
     dispose: () => {
       for (const material of all) material.dispose();
     },

@@ -35,6 +35,8 @@ export interface StageSettings {
   readonly envelope: { readonly choice: EnvelopeChoice; readonly travel: number } | null;
   /** Cuts the truck; what stands before it, as seen by the eye, is left out. */
   readonly section: SectionPlane | null;
+  /** The knuckle drawn alone is cut along its pin and steering axis. */
+  readonly isCutOpen: boolean;
   readonly play: Play | null;
   /** The picture and what moves it fill the window. */
   readonly isFilled: boolean;
@@ -52,6 +54,7 @@ export const stageSettings = createStore<StageSettings>()(() => ({
   wipe: null,
   envelope: null,
   section: null,
+  isCutOpen: false,
   play: null,
   isFilled: false,
 }));
