@@ -15,6 +15,7 @@ import { addOrder } from "./verbs/order.ts";
 import { addPose } from "./verbs/pose.ts";
 import { addSheet } from "./verbs/sheet.ts";
 import { addSweep } from "./verbs/sweep.ts";
+import { addWindow } from "./verbs/window.ts";
 
 const AFTER_HELP = `
 Examples:
@@ -32,6 +33,7 @@ Examples:
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
   wellsweep order truck.json                              the order sheet of a drop knuckle
   wellsweep sheet truck.json --out drawings               drawing, cut list, templates, plates, solid
+  wellsweep window truck.json --field knuckle.hubFace     how narrow and how wide it may be, and what sets each end
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
 Only an answer ends in 0 or 1; a run that is interrupted ends in 130, as the shell counts.
@@ -69,6 +71,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addAsBuilt,
     addSheet,
     addOrder,
+    addWindow,
   ])
     add(program, terminal, end);
   return program;

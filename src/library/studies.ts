@@ -87,7 +87,6 @@ export {
   type Verdict,
 } from "../studies/reports/check.ts";
 export { type GapEntry, gapsAt } from "../studies/reports/gapsAt.ts";
-export { narrowestHubFace } from "../studies/reports/narrowestHubFace.ts";
 export { type ReachLimit, reachLimits } from "../studies/reports/reachLimits.ts";
 export {
   DEFAULT_SWEEP_ROWS,
@@ -104,6 +103,10 @@ export type { SectionPlane } from "../studies/section/outline.ts";
 export type { FloorClearance, FloorPlane, FloorPose, FloorWheel } from "../studies/stances/floorPose.ts";
 export { type StanceMeasures, stanceMeasures } from "../studies/stances/stanceMeasures.ts";
 export { type TravelFound, travelForMeasure } from "../studies/stances/travelForMeasure.ts";
+export type { TruckToVary } from "../studies/window/truckOverField.ts";
+export { type WindowField, windowField } from "../studies/window/windowField.ts";
+export { type WindowOptions, windowOf } from "../studies/window/windowOf.ts";
+export type { Closer, FieldWindow, Fit, Opening, SetBy, TooNear } from "../studies/window/windowTypes.ts";
 export type { Alignment } from "../suspension/alignment.ts";
 export { armAngleFor, travelStatus } from "../suspension/armAngle.ts";
 export {

@@ -48,7 +48,7 @@ function entry(gap: number, verdict: Verdict, part = "lip"): CheckEntry {
 }
 
 function report(verdict: Verdict, parts: readonly CheckEntry[]): CheckReport {
-  return { verdict, parts, worst: parts[0] ?? null, narrowestHubFace: null, limits: [] };
+  return { verdict, parts, worst: parts[0] ?? null, limits: [] };
 }
 
 describe("what is said at the counter", () => {

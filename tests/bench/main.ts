@@ -12,6 +12,7 @@ import { poseAgainstEngine } from "./poseAgainstEngine.ts";
 import { poseAgainstNative } from "./poseAgainstNative.ts";
 import { printTimings } from "./printTimings.ts";
 import { printTargets, type Target } from "./targets.ts";
+import { checksInALoop, windowJob } from "./windowJobs.ts";
 
 /**
  * Times whole jobs on the demo truck, and the kernels against other ways to the same answers: the same
@@ -98,6 +99,7 @@ const jobs: Job[] = [
     .map(({ aimMs: _, ...job }) => ({ ...job, name: `${job.name}, with limits` })),
   ...envelopeJobs(model),
   ...meshJobs(),
+  windowJob(),
 ];
 for (const job of jobs) {
   const timing = measure(job);
@@ -106,6 +108,14 @@ for (const job of jobs) {
     targets.push({ what: job.name, found: timing.median * MS, limit: { atMost: job.aimMs }, unit: "ms" });
   }
 }
+
+const medianOf = (start: string) => timings.find(({ job }) => job.name.startsWith(start))!.median;
+targets.push({
+  what: "a loop of checks over the hub face / its window",
+  found: (checksInALoop() * medianOf("checkClearance of the demo truck")) / medianOf("windowOf"),
+  limit: { atLeast: 100 },
+  unit: "×",
+});
 
 printTimings(timings);
 console.log();

@@ -10,8 +10,7 @@ import { pointFromMm } from "./textTable.ts";
 /**
  * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed; `cutShort` only when
  * the budget ended it: `tolerance` of each part then says what was reached;
- * `limitsPassed` and `limitedBy` (limits past which no pose is counted) only when the setup gives limits; `roll` only when the setup asks for it;
- * `narrowestHubFace` only with a rotor, null when the rotor passes the lower ball joint at any hub face.
+ * `limitsPassed` and `limitedBy` (limits past which no pose is counted) only when the setup gives limits; `roll` only when the setup asks for it.
  */
 export function checkJson(report: CheckReport, units: LengthUnit, roll: RollCoverage | null = null) {
   const limits = report.limits.map((limit) => limitJson(limit, units));
@@ -21,7 +20,6 @@ export function checkJson(report: CheckReport, units: LengthUnit, roll: RollCove
     ...(report.cutShort ? { cutShort: true } : {}),
     worst: report.worst === null ? null : entryJson(report.worst, units),
     parts: report.parts.map((entry) => entryJson(entry, units)),
-    ...hubFaceJson(report, units),
     ...(limits.length > 0 ? { limits } : {}),
     ...(report.limitsPassed === undefined
       ? {}
@@ -29,12 +27,6 @@ export function checkJson(report: CheckReport, units: LengthUnit, roll: RollCove
     ...(report.limitedBy === undefined ? {} : { limitedBy: report.limitedBy }),
     ...(roll === null ? {} : { roll: rollJson(roll, units) }),
   };
-}
-
-function hubFaceJson({ narrowestHubFace }: CheckReport, units: LengthUnit) {
-  if (narrowestHubFace === null) return {};
-  const limited = Number.isFinite(narrowestHubFace);
-  return { narrowestHubFace: limited ? unitsFromMm(narrowestHubFace, units) : null };
 }
 
 /** One entry of a check. */

@@ -12,7 +12,7 @@ import {
   limitsPassedSentences,
 } from "../../studies/wording/limitSentences.ts";
 import { rollSentences } from "../../studies/wording/rollWords.ts";
-import { hubFaceSentence, verdictSentence } from "../../studies/wording/verdictSentence.ts";
+import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { type Column, gapCell, heading, lengthCell, pointCell, steerCell, textTable } from "./textTable.ts";
@@ -36,14 +36,11 @@ export function checkTable(
     partsTable(report, model),
     provenLine(report, setup.units),
     roll === null ? "" : `${rollSentences(roll, format).join("\n")}\n`,
-    line(hubFaceSentence(report, model, format)),
     model.tire.cautions.map(({ key, mend }) => `Check ${key}: ${mend}.\n`).join(""),
     CAUTIONS,
   ];
   return blocks.filter((block) => block !== "").join("\n");
 }
-
-const line = (sentence: string) => (sentence === "" ? "" : `${sentence}\n`);
 
 function partsTable(report: CheckReport, model: Model): string {
   if (report.parts.length === 0) return "";

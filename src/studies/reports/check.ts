@@ -5,7 +5,6 @@ import type { Model } from "../model/model.ts";
 import type { Pair } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
 import { rangesOf, type SideRange } from "../search/sideRange.ts";
-import { narrowestHubFace } from "./narrowestHubFace.ts";
 import {
   better,
   type CheckEntry,
@@ -24,8 +23,6 @@ export interface CheckReport {
   readonly worst: CheckEntry | null;
   /** Worst of each body part, left side first, in the setup's order; then of what moves, left side first. */
   readonly parts: readonly CheckEntry[];
-  /** See `narrowestHubFace`; null without a rotor. */
-  readonly narrowestHubFace: number | null;
   /** Where the linkage runs out of reach within the travel and steer asked for. */
   readonly limits: readonly ReachLimit[];
   /** Joints, stops, shocks and air springs past their limits somewhere; only where the setup gives limits. */
@@ -62,7 +59,7 @@ export interface CheckShare {
   /** One a pair of the model, in its order; null = it has no pose; undefined = another's, or a mirror image. */
   readonly found: readonly (CheckEntry | null | undefined)[];
   /** Told of the report. */
-  readonly range: Pick<CheckReport, "limits" | "narrowestHubFace" | "limitsPassed" | "limitedBy">;
+  readonly range: Pick<CheckReport, "limits" | "limitsPassed" | "limitedBy">;
   readonly isCut: boolean;
 }
 
@@ -97,13 +94,12 @@ export function checkShare(model: Model, { at, of }: ShareOfPairs, options: Chec
   const searched = limitsToKeep(model, aloneSides, forLimits);
   const ranges = rangesOf(model, searched ?? [], aloneSides);
   const passed = searched?.filter(isPassed) ?? null;
-  const own = model.pairs.filter((pair) => twinOf(model, pair) === null).filter((_, i) => i % of === at);
+  const own = ownPairs(model).filter((_, i) => i % of === at);
   const { found, isCut } = searchPairs(model, own, ranges, tolerance, budget);
   return {
     found: model.pairs.map((pair) => found.get(pair)),
     range: {
       limits,
-      narrowestHubFace: narrowestHubFace(model),
       ...(passed === null ? {} : { limitsPassed: passed, limitedBy: limitedBy(passed, ranges) }),
     },
     isCut: isCut || forLimits.cut,
@@ -129,12 +125,11 @@ export function checkOf(model: Model, shares: readonly CheckShare[]): CheckRepor
     : parts.some((e) => e.verdict === "close")
       ? "close"
       : "clear";
-  const { limits, narrowestHubFace, ...passed } = shares[0]!.range;
+  const { limits, ...passed } = shares[0]!.range;
   return {
     verdict,
     worst,
     parts,
-    narrowestHubFace,
     limits,
     ...passed,
     ...(shares.some(({ isCut }) => isCut) ? { cutShort: true } : {}),
@@ -162,6 +157,11 @@ function searchPairs(
     open = cut;
   }
   return { found, isCut: open.length > 0 };
+}
+
+/** The pairs that are searched: of two mirror images the left one. */
+export function ownPairs(model: Model): readonly Pair[] {
+  return model.pairs.filter((pair) => twinOf(model, pair) === null);
 }
 
 /** The left pair whose mirror image a right one is, the steering mirrored too; null where it is none. */

@@ -95,25 +95,6 @@ function nearWords(gap: number, allowance: number, format: LengthFormat): string
   return gap < allowance ? `just under ${near}` : `hardly more than ${near}`;
 }
 
-/**
- * What limits how narrow the hub face may be: the least is told no less than it is, what it lacks no less either; ""
- * without a rotor.
- */
-export function hubFaceSentence(report: CheckReport, { setup }: Model, format: LengthFormat): string {
-  const { narrowestHubFace } = report;
-  if (narrowestHubFace === null) return "";
-  if (!Number.isFinite(narrowestHubFace)) return "The rotor passes the lower ball joint at any hub face.";
-  const { hubFace } = setup.knuckle;
-  const words = (mm: number) => formatLength(mm, format);
-  const short = narrowestHubFace - hubFace;
-  const yours =
-    short > 0
-      ? `yours, ${words(hubFace)}, is ${amountWords(safeLength(short, "up", format), format)} too narrow`
-      : `yours is ${words(hubFace)}`;
-  const least = words(safeLength(narrowestHubFace, "up", format));
-  return `Narrowest hub face at which the rotor keeps ${words(setup.allowance)} from the lower ball joint: ${least}; ${yours}.`;
-}
-
 function withArticle(part: string): string {
   return /^the /i.test(part) ? part : `the ${part}`;
 }

@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { expect, it } from "vitest";
+import { parseKeyText } from "../../../src/setup/reading/parseKeyText.ts";
 import { airOf } from "../../../src/studies/air/airOf.ts";
 import { alignTruck } from "../../../src/studies/alignment/alignSide.ts";
 import { answerState } from "../../../src/studies/doubts/doubt.ts";
@@ -15,6 +16,7 @@ import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { sweepOf } from "../../../src/studies/reports/sweep.ts";
+import { windowOf } from "../../../src/studies/window/windowOf.ts";
 import { airSentences, allowedSentence, equilibriumSentence } from "../../../src/studies/wording/airWords.ts";
 import { alignSentence } from "../../../src/studies/wording/alignSentence.ts";
 import {
@@ -71,8 +73,10 @@ import { lowPanelText, steerPanelText } from "../../../src/studies/wording/stopT
 import { sweepSentence } from "../../../src/studies/wording/sweepSentence.ts";
 import { unusualDoubts } from "../../../src/studies/wording/unusualReport.ts";
 import { toldEntry } from "../../../src/studies/wording/verdictFacts.ts";
-import { hubFaceSentence, verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
+import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
+import { windowSentences } from "../../../src/studies/wording/windowWords.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { windowSubject } from "../window/windowSubject.ts";
 import { exampleTruck } from "./referee/cases.ts";
 
 // Every sentence that the product says of a few trucks, on one page, to be read through for English and for cautions.
@@ -100,6 +104,7 @@ function everywhere(): string {
     "envelope",
     "noEnvelope",
     "section",
+    "window",
   ] as const;
   const states = ["rubs", "close", "clear", "unfinished", "unusual", "fromExample"] as const;
   return [
@@ -109,6 +114,29 @@ function everywhere(): string {
     ...["", "Needed:", ...[0, 1, 6].map((count) => `  ${needCount(Array(count).fill(["name"]))}`)],
     ...["", "Cautions:", CAUTIONS, LIMIT_CAUTIONS, AIR_CAUTIONS, FLOOR_CAUTIONS],
   ].join("\n");
+}
+
+/** What is said of windows: an open one, one of an angle that is sampled, an empty one with what opens it. */
+function windows(): string {
+  const asked = [
+    ["half-ton-on-air.json", "narrow hub face", "knuckle.hubFace", {}],
+    ["half-ton-on-air.json", "narrow hub face", "knuckle.pinAngle", { from: 0.13, to: 0.17 }],
+    ["half-ton-limits.json", null, "knuckle.hubFace", { from: 150, to: 158 }],
+    ["flatbed-long-arms.json", null, "knuckle.steeringArm[2]", { from: 25, to: 60 }],
+  ] as const;
+  const lines = asked.flatMap(([file, variant, key, range]) => {
+    const { model, subject } = windowSubject(file, variant);
+    const found = windowOf(subject, key, range);
+    if (!found.ok) throw new TypeError(found.issues[0]!.mend);
+    const speech = { model, format: formatOf(model.setup), document: subject.document };
+    const title = `${file}, ${variant ?? "as it stands"}, ${key}:`;
+    return [
+      "",
+      title,
+      ...windowSentences(found.value, parseKeyText(key)!, speech).map((line) => `  ${line}`),
+    ];
+  });
+  return ["## Windows", ...lines].join("\n");
 }
 
 /** @param looks null = all the time there is */
@@ -133,7 +161,7 @@ function told(title: string, model: Model, looks: number | null): string {
   say(`[${answerHeadline(state)}] ${answerSentence(verdictSentence(report, model, format), state, doubts)}`);
   say(...report.limits.map((limit) => limitSentence(limit, model, format)));
   say(...limitsPassedSentences(report.limitsPassed ?? [], model, format));
-  say(countedSentence(report.limitsPassed, report.limitedBy), hubFaceSentence(report, model, format));
+  say(countedSentence(report.limitsPassed, report.limitedBy));
   if (report.cutShort) say(cutShortSentence("nearest"));
 
   head("Parts, the first five");
@@ -251,6 +279,6 @@ it("every sentence of a few trucks reads as it did", async () => {
     sections.push(
       told(`${file}, ${variant ?? "as it stands"}, cut short`, exampleTruck(file, variant).model, FEW),
     );
-  sections.push(everywhere());
+  sections.push(windows(), everywhere());
   await expect(`${sections.join("\n\n")}\n`).toMatchFileSnapshot(join(import.meta.dirname, "golden.txt"));
 });

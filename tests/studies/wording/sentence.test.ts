@@ -44,7 +44,7 @@ function entry(changes: Partial<CheckEntry>): CheckEntry {
 }
 
 function report(verdict: Verdict, ...parts: CheckEntry[]): CheckReport {
-  return { verdict, worst: parts[0] ?? null, parts, narrowestHubFace: null, limits: [] };
+  return { verdict, worst: parts[0] ?? null, parts, limits: [] };
 }
 
 const mirrored = (e: CheckEntry): CheckEntry => ({ ...e, side: "right", steer: -e.steer });

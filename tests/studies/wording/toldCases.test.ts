@@ -9,7 +9,7 @@ import { limitsOverRange } from "../../../src/studies/limits/limitsPassed.ts";
 import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
 import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
-import { type CheckReport, checkClearance } from "../../../src/studies/reports/check.ts";
+import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { airHeightText, airPressureText, allowedSentence } from "../../../src/studies/wording/airWords.ts";
 import { rangeClause, steerClause, steeringFacts } from "../../../src/studies/wording/comparisonWords.ts";
@@ -22,7 +22,7 @@ import { safeLength } from "../../../src/studies/wording/safeSide.ts";
 import { steerText, turnFacts } from "../../../src/studies/wording/sheetTexts.ts";
 import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
 import { steerClauseOf, steerSheetText } from "../../../src/studies/wording/stopTexts.ts";
-import { hubFaceSentence, verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
+import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { exampleTruck } from "./referee/cases.ts";
 
@@ -182,18 +182,6 @@ describe("numbers rounded for reading", () => {
     expect(airPressureText(0.8003, spring, "mm")).toBe("801 kPa");
     expect(allowedSentence({ ...spring, leastHeight: 100.04, greatestHeight: 199.96 }, "mm", MM)).toBe(
       "The setup allows heights 100.1 mm to 199.9 mm and pressures 100 kPa to 800 kPa.",
-    );
-  });
-
-  it("of the narrowest hub face are never narrower than it is", () => {
-    const { model } = exampleTruck("half-ton-limits.json", null);
-    const report = (narrowestHubFace: number): CheckReport => ({
-      ...{ verdict: "clear", worst: null, parts: [], limits: [], narrowestHubFace },
-    });
-    const { hubFace } = model.setup.knuckle;
-    expect(hubFaceSentence(report(4.9 * 25.4), model, INCHES)).toContain("ball joint: 4 15/16 in; yours is ");
-    expect(hubFaceSentence(report(hubFace + 0.03 * 25.4), model, INCHES)).toMatch(
-      /is 1\/16 in too narrow\.$/,
     );
   });
 });

@@ -1,4 +1,4 @@
-import type { Model } from "../model/model.ts";
+import type { Model } from "../../src/studies/model/model.ts";
 
 /**
  * The narrowest hub face, mm, at which the rotor keeps the allowance from the lower ball joint's housing, all

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Setup } from "../../../src/setup/types/types.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
-import { narrowestHubFace } from "../../../src/studies/reports/narrowestHubFace.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { hardwareSetup } from "../../reference/hardwareSetup.ts";
+import { narrowestHubFace } from "../../reference/narrowestHubFace.ts";
 
 const { knuckle } = demoSetup();
 
@@ -25,7 +25,7 @@ function rotorGap(setup: Setup): number {
   return report.parts.find((e) => e.part === "rotor to lower ball joint" && e.side === "left")!.gap;
 }
 
-describe("the narrowest hub face", () => {
+describe("the closed form of the rotor's end", () => {
   it("worked by hand: pin level, H 100, rotor 300 × 25, 45 inboard, ball 28, allowance 6", () => {
     // The ball joint's center stands under the pin at the steering axis, the disk spans it: 45 + 25 + 28 + 6.
     const setup = truck(

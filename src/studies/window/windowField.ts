@@ -1,0 +1,158 @@
+import { tireDesignDimensions } from "../../gaps/tire/designDimensions.ts";
+import { fieldAt, setupFields } from "../../setup/fieldCatalogue.ts";
+import type { SetupField } from "../../setup/fields/setupField.ts";
+import { describeValue } from "../../setup/reading/describeValue.ts";
+import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
+import type { Result, Setup } from "../../setup/types/types.ts";
+import { degFromRad, parseAngle, radFromDeg } from "../../units/angle.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { parseLength } from "../../units/parseLength.ts";
+import { parseTireSize } from "../../units/tireSize.ts";
+import { backspacingFromOffset } from "../../units/wheelOffset.ts";
+import { nearestWord } from "../../units/words.ts";
+
+/** A length or an angle of a setup's document that can be given other values. */
+export interface WindowField {
+  readonly path: KeyPath;
+  /** The path as a person writes it. */
+  readonly key: string;
+  readonly kind: "length" | "angle";
+  /** mm or radians. */
+  readonly now: number;
+  /** Ends of what the file may hold there, themselves perhaps not allowed; mm or radians. */
+  readonly least: number;
+  readonly most: number;
+  /** A copy of a document with another value there. */
+  readonly put: (document: unknown, value: number) => unknown;
+}
+
+const DEG = Math.PI / 180;
+
+/** How near an end is told: a tenth of a millimeter, as gaps are; a hundredth of a degree, which moves a tread by half of that. */
+export const WINDOW_TOLERANCE = { length: 0.1, angle: 0.01 * DEG } as const;
+
+/** How far from now is looked where no range is asked for: six inches; ten degrees. */
+export const DEFAULT_REACH = { length: 152.4, angle: 10 * DEG } as const;
+
+/** Longest key looked up among the known ones. */
+const MOST_KEY = 120;
+
+/**
+ * The field of a document at a key such as `knuckle.hubFace`. What the file says in another way is turned into the one asked for:
+ * backspacing and offset, a tire's size and its widths.
+ * @param document the variant shown applied; @param setup what was made of it
+ */
+export function windowField(document: unknown, setup: Setup, key: string, file: string): Result<WindowField> {
+  const refuse = (value: unknown, mend: string): Result<never> => ({
+    ok: false,
+    issues: [{ file, key, value: value === undefined ? "" : describeValue(value), mend }],
+  });
+  const path = parseKeyText(key);
+  const field = path === null || path.length === 0 ? null : fieldAt(path, document);
+  if (path === null || field === null)
+    return refuse(undefined, `there is no such field${nearestKey(key, document)}`);
+  const kind = windowKind(field);
+  if (key === "tire.size")
+    return refuse(valueAt(document, path), 'is a size in words; name "tire.sectionWidth" or "tire.diameter"');
+  if (kind === null)
+    return refuse(valueAt(document, path), `holds no single length or angle${nearestKey(key, document)}`);
+  if (
+    path[0] === "truck" &&
+    path[1] === "body" &&
+    valueAt(document, [...path.slice(0, 3), "kind"]) === "mesh"
+  )
+    return refuse(
+      valueAt(document, path),
+      "is part of a mesh, which is not moved about; name a field of a path or a box",
+    );
+  const prepare = otherWay(path, setup);
+  const now = numberNow(path, document, setup, kind);
+  if (now === null) return refuse(valueAt(document, path), "is not in the file; give it a value first");
+  const { least, most } = field.range;
+  const inside = (degrees: number) => (kind === "angle" ? radFromDeg(degrees) : degrees);
+  return {
+    ok: true,
+    value: {
+      path,
+      key,
+      kind,
+      now,
+      least: least === null ? Number.NEGATIVE_INFINITY : inside(least),
+      most: most === null ? Number.POSITIVE_INFINITY : inside(most),
+      put: (typed, value) => {
+        const plain = kind === "angle" ? degFromRad(value) : unitsFromMm(value, setup.units);
+        return setAt(prepare(typed), path, plain);
+      },
+    },
+  };
+}
+
+/** What a window of a field is over; null = it has none. */
+function windowKind(field: SetupField): WindowField["kind"] | null {
+  return field.kind === "length" || field.kind === "signedLength"
+    ? "length"
+    : field.kind === "angle"
+      ? "angle"
+      : null;
+}
+
+/** What the file says instead of this field, turned round. */
+function otherWay(path: KeyPath, { units, tire, wheel }: Setup): (document: unknown) => unknown {
+  const key = keyText(path);
+  if (key === "wheel.backspacing") return (document) => removeAt(document, ["wheel", "offset"]);
+  if (key === "wheel.offset") return (document) => removeAt(document, ["wheel", "backspacing"]);
+  if (tire.kind !== "size" || !isTireWidth(key)) return (document) => document;
+  const size = parseTireSize(tire.size)!;
+  const { diameter, sectionWidth } = tireDesignDimensions(size, wheel.rimWidth);
+  return (document) => {
+    const sized = removeAt(document, ["tire", "size"]);
+    const wide = setAt(sized, ["tire", "diameter"], unitsFromMm(diameter, units));
+    return setAt(wide, ["tire", "sectionWidth"], unitsFromMm(sectionWidth, units));
+  };
+}
+
+function isTireWidth(key: string): key is "tire.diameter" | "tire.sectionWidth" {
+  return key === "tire.diameter" || key === "tire.sectionWidth";
+}
+
+/** mm or radians; null = neither the file nor a default gives it. */
+function numberNow(path: KeyPath, document: unknown, setup: Setup, kind: WindowField["kind"]): number | null {
+  const typed = valueAt(document, path);
+  if (typeof typed === "number" || typeof typed === "string") {
+    if (kind === "angle") {
+      const angle = parseAngle(typed);
+      return angle.ok ? angle.rad : null;
+    }
+    const length = parseLength(typed, setup.units);
+    return length.ok ? length.mm : null;
+  }
+  const key = keyText(path);
+  const { wheel, tire } = setup;
+  if (key === "wheel.backspacing") return backspacingFromOffset(wheel.offset, wheel.rimWidth);
+  if (tire.kind === "size" && isTireWidth(key))
+    return tireDesignDimensions(parseTireSize(tire.size)!, wheel.rimWidth)[
+      key === "tire.diameter" ? "diameter" : "sectionWidth"
+    ];
+  // A resolved setup holds defaults where the file holds nothing, mostly at the same place.
+  const byDefault = valueAt(setup, path);
+  return typeof byDefault === "number" && Number.isFinite(byDefault) ? byDefault : null;
+}
+
+/** The known key that was most likely meant, as the end of a mend. */
+function nearestKey(key: string, document: unknown): string {
+  const keys = [...new Set(setupFields().flatMap((field) => keysOf(field, document)))];
+  const near = nearestWord(key.slice(0, MOST_KEY), keys);
+  if (near !== null) return `; did you mean "${near}"?`;
+  const inside = keys.find((one) => one.startsWith(`${key}.`) || one.startsWith(`${key}[`));
+  return `; name one such as "${inside ?? "knuckle.hubFace"}"`;
+}
+
+/** Keys that hold a length or an angle; of a point its coordinates, of a list its first entry. */
+function keysOf(field: SetupField, document: unknown): string[] {
+  const steps = field.pattern.map((step) => (step === "*" ? 0 : step));
+  if (field.kind === "point") return [0, 1, 2].map((i) => keyText([...steps, i]));
+  if (windowKind(field) === null) return [];
+  return fieldAt(steps, document) === null ? [] : [keyText(steps)];
+}

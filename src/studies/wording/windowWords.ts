@@ -1,0 +1,172 @@
+import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import { degFromRad, radFromDeg } from "../../units/angle.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { Model } from "../model/model.ts";
+import { isInside } from "../window/variantTicks.ts";
+import type { ClosedBy, Closer, FieldWindow, Fit, SetBy, TooNear } from "../window/windowTypes.ts";
+import { fieldName } from "./fieldName.ts";
+import { amountWords, angleText, lengthText } from "./lengths.ts";
+import { nearestSurface, partWords } from "./nearestSurface.ts";
+import { heightWords, inputWords, reportedPose } from "./poseWords.ts";
+import { onSafeSide, type SafeWay, safeLength } from "./safeSide.ts";
+
+/** What a window is told with: the truck it is of, and how lengths are shown. */
+export interface WindowSpeech {
+  readonly model: Model;
+  readonly format: LengthFormat;
+  /** The setup as typed, the variant shown applied: it names the fields. */
+  readonly document: unknown;
+}
+
+/** Degrees. Steps an angle's end is told in, on the safe side. */
+const ANGLE_STEP = 0.1;
+
+/** A value of the field, mm or radians; of an end on the safe side. */
+export function valueText(
+  value: number,
+  kind: FieldWindow["kind"],
+  format: LengthFormat,
+  way: SafeWay | null = null,
+): string {
+  if (kind === "length") return lengthText(way === null ? value : safeLength(value, way, format), format);
+  return angleText(way === null ? value : radFromDeg(onSafeSide(degFromRad(value), ANGLE_STEP, way)));
+}
+
+/** Everything a window tells, a sentence each: what fits, what sets each end, what closes it, how far it is proven. */
+export function windowSentences(window: FieldWindow, path: KeyPath, speech: WindowSpeech): readonly string[] {
+  return [
+    fitsSentence(window, path, speech),
+    ...(window.fits.length > 0 ? endSentences(window, speech) : closedSentences(window, path, speech)),
+    provenSentence(window, speech.format),
+  ];
+}
+
+/** Which values fit, and how now stands to them. */
+function fitsSentence(window: FieldWindow, path: KeyPath, { format, document }: WindowSpeech): string {
+  const { kind, now, fits, from, to } = window;
+  const name = fieldName(path, document);
+  const text = (value: number, way: SafeWay | null = null) => valueText(value, kind, format, way);
+  if (fits.length === 0) {
+    const open = window.cutShort ? " is known to fit so far" : " fits";
+    return `${name}: no value from ${text(from)} to ${text(to)}${open}; yours is ${text(now)}.`;
+  }
+  const ranges = fits.map((fit) => `${text(fit.from, "up")} to ${text(fit.to, "down")}`);
+  return `${name} fits from ${ranges.join(", and from ")}; ${nowWords(window, format)}.`;
+}
+
+/** `yours, 6 5/16 in, is 3/4 in too much`. */
+function nowWords(window: FieldWindow, format: LengthFormat): string {
+  const { kind, now, fits } = window;
+  const own = valueText(now, kind, format);
+  if (isInside(window, now)) return `yours, ${own}, is inside`;
+  const [first, last] = [fits[0]!, fits.at(-1)!];
+  const amount = (value: number) =>
+    kind === "length"
+      ? amountWords(safeLength(value, "up", format), format)
+      : angleText(radFromDeg(onSafeSide(degFromRad(value), ANGLE_STEP, "up")));
+  if (now < first.from) return `yours, ${own}, is ${amount(first.from - now)} too little`;
+  if (now > last.to) return `yours, ${own}, is ${amount(now - last.to)} too much`;
+  return `yours, ${own}, is in a hole between them`;
+}
+
+/** What sets each end, and each side of every hole. */
+function endSentences({ fits, kind }: FieldWindow, speech: WindowSpeech): readonly string[] {
+  const text = (value: number, way: SafeWay) => valueText(value, kind, speech.format, way);
+  return fits.flatMap((fit: Fit) => [
+    `Not less than ${text(fit.from, "up")}: ${setByWords(fit.fromSetBy, speech)}.`,
+    `Not more than ${text(fit.to, "down")}: ${setByWords(fit.toSetBy, speech)}.`,
+  ]);
+}
+
+/** What is beyond an end, a clause. */
+function setByWords(by: SetBy, speech: WindowSpeech): string {
+  switch (by.kind) {
+    case "part":
+      return tooNearWords(by, speech);
+    case "limit":
+      return limitWords(by);
+    case "range":
+      return "no farther was looked";
+    case "unfinished":
+      return "the time allowed ended before more was proven";
+  }
+}
+
+function limitWords({ name }: Extract<Closer, { readonly kind: "limit" }>): string {
+  return name.includes(": ")
+    ? `the truck does not go together (${name})`
+    : `every pose is past a limit (${name})`;
+}
+
+function tooNearWords(by: TooNear, { model, format }: WindowSpeech): string {
+  const pose = reportedPose(model, by.travel, by.steer);
+  const surface = pose === null ? "wheel" : nearestSurface(model, pose, by.side, by.part);
+  const part = partWords(model, by.side, by.part).replace(/^the /i, "");
+  const one = isOnBoth(by, model) ? `the ${surface}` : `the ${by.side} ${surface}`;
+  const when = by.together
+    ? "at every height and steering angle"
+    : `${heightWords(by.travel, model, format)}, ${inputWords(by.steer)}`;
+  return `${one} comes nearer than ${formatLength(model.setup.allowance, format)} to the ${part} ${when}`;
+}
+
+function isOnBoth({ part }: TooNear, { mirrored, pairs }: Model): boolean {
+  return mirrored && pairs.filter(({ name }) => name === part).length === 2;
+}
+
+/** What closes an empty window, and what opens it. */
+function closedSentences(
+  { closedBy, opens, kind, cutShort }: FieldWindow,
+  path: KeyPath,
+  speech: WindowSpeech,
+): readonly string[] {
+  const { format, document } = speech;
+  const name = fieldName(path, document).toLowerCase();
+  const closers = closedBy.map(({ by, isUnmoved }: ClosedBy) => {
+    const words = setByWords(by, speech);
+    const gap = by.kind === "part" ? gapWords(by.gap, format) : "";
+    const told = `${words.charAt(0).toUpperCase()}${words.slice(1)}${gap}`;
+    return isUnmoved ? `${told}; the ${name} does not change that, so it closes every value.` : `${told}.`;
+  });
+  if (opens === null)
+    return [
+      ...closers,
+      cutShort
+        ? "What would open it was not looked for to the end."
+        : "No single change of offset, tire width, steering, bump stop, travel or allowance that was tried opens it.",
+    ];
+  const value = (mm: number) => valueText(mm, opens.kind, format);
+  const other = fieldName(parseKeyText(opens.field) ?? [], document).toLowerCase();
+  return [
+    ...closers,
+    `The smallest single change found that opens it: ${other} from ${value(opens.from)} to ${changedText(opens.to, opens.from, opens.kind, format)}; then a ${name} of ${valueText(opens.at, kind, format)} fits.`,
+  ];
+}
+
+/** Rounded away from where it is now, so that it is never told as less of a change than it takes. */
+function changedText(to: number, from: number, kind: FieldWindow["kind"], format: LengthFormat): string {
+  return valueText(to, kind, format, to > from ? "up" : "down");
+}
+
+function gapWords(gap: number, format: LengthFormat): string {
+  return gap < 0
+    ? `, rubbing by ${amountWords(gap, format)}`
+    : ` (${amountWords(gap, format)} at the best value)`;
+}
+
+/** How far the answer holds. */
+function provenSentence({ between, fits, kind, tolerance }: FieldWindow, format: LengthFormat): string {
+  const digits = (value: number) =>
+    kind === "length"
+      ? `${Number(unitsFromMm(value, format.units).toPrecision(2))} ${format.units}`
+      : `${Number(degFromRad(value).toPrecision(2))}°`;
+  const ends = `each end is checked, and ${digits(tolerance)} beyond it something is too near`;
+  if (fits.length === 0)
+    return between.rank === "proven"
+      ? "Looked at all over the range."
+      : `Looked at every ${digits(between.step)}, not between.`;
+  return between.rank === "proven"
+    ? `Proven at every value between the ends; ${ends}.`
+    : `Looked at every ${digits(between.step)}, not proven between; ${ends}.`;
+}
