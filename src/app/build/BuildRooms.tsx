@@ -7,6 +7,7 @@ import { DrawingsPanel } from "./drawings/DrawingsPanel.tsx";
 import { JigPanel } from "./jig/JigPanel.tsx";
 import { KnucklePanel } from "./KnucklePanel.tsx";
 import { OrderPanel } from "./order/OrderPanel.tsx";
+import { WindowPanel } from "./WindowPanel.tsx";
 
 /** What stands beside the knuckle drawn alone: its numbers, then a fold for each step from the order to the part checked. */
 export function BuildRooms({ truck }: { truck: Truck }) {
@@ -24,6 +25,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
         ]}
       />
       <KnucklePanel truck={truck} />
+      <WindowPanel truck={later} />
       <OrderPanel truck={truck} />
       <DrawingsPanel truck={later} />
       <JigPanel truck={later} />

@@ -16,6 +16,8 @@ import {
   checkShare,
   type ShareOfPairs,
 } from "../../studies/reports/check.ts";
+import { windowOf } from "../../studies/window/windowOf.ts";
+import type { FieldWindow } from "../../studies/window/windowTypes.ts";
 import { setupHeading } from "../../studies/wording/answerWords.ts";
 
 import { type DrawnEnvelope, drawnEnvelopeOf, type EnvelopeAsk } from "./drawnEnvelope.ts";
@@ -47,6 +49,8 @@ export interface Jobs {
   readonly envelope: { question: EnvelopeAsk; given: null; answer: DrawnEnvelope | null };
   readonly section: { question: SectionCut; given: DrawnEnvelope | null; answer: DrawnSection };
   readonly drawings: { question: DrawingAsk; given: null; answer: Result<ShopDrawings> };
+  /** Which values of a field fit. The document: as typed, with the variant shown, without the body. */
+  readonly window: { question: { document: unknown; field: string }; given: null; answer: FieldWindow };
   readonly mesh: { question: { name: string; bytes: ArrayBuffer }; given: null; answer: MeshResult };
 }
 export type JobName = keyof Jobs;
@@ -121,6 +125,13 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
   drawings({ model, question }) {
     const { setup } = model();
     return { answer: shopDrawings(setup, question, setupHeading(setup), "setup"), isCut: false };
+  },
+  window({ model, question: { document, field }, budget }) {
+    const { setup } = model();
+    const truck = { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
+    const found = windowOf(truck, field, { budget });
+    if (!found.ok) throw new Error(found.issues[0]!.mend);
+    return { answer: found.value, isCut: found.value.cutShort === true };
   },
   mesh: ({ question: { name, bytes } }) => ({
     answer: readMesh(new Uint8Array(bytes), name),

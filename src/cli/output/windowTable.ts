@@ -1,4 +1,3 @@
-import type { KeyPath } from "../../setup/types/keyPath.ts";
 import { isInside, type VariantTick } from "../../studies/window/variantTicks.ts";
 import type { FieldWindow } from "../../studies/window/windowTypes.ts";
 import { CAUTIONS } from "../../studies/wording/cautions.ts";
@@ -15,7 +14,6 @@ const COLUMNS: readonly Column[] = [
 /** A window as a person reads it: what fits, what sets each end, where the variants stand. */
 export function windowTable(
   window: FieldWindow,
-  path: KeyPath,
   speech: WindowSpeech,
   ticks: readonly VariantTick[],
 ): string {
@@ -29,7 +27,7 @@ export function windowTable(
         : "does not fit",
   ]);
   const blocks = [
-    `${heading(speech.model.setup)}\n${windowSentences(window, path, speech).join("\n")}\n${cutShortLine("window", window)}`,
+    `${heading(speech.model.setup)}\n${windowSentences(window, speech).join("\n")}\n${cutShortLine("window", window)}`,
     ticks.length > 1 ? textTable(COLUMNS, rows) : "",
     CAUTIONS,
   ];

@@ -63,9 +63,7 @@ function runWindow(file: string, options: AskedWindow, terminal: Terminal): Exit
   const speech = { model, format: formatOf(setup), document: shown };
   const ticks = variantTicks(document, setup, field.key, truck.file);
   terminal.writeOut(
-    options.json
-      ? documentText(windowJson(window, setup.units), truck)
-      : windowTable(window, field.path, speech, ticks),
+    options.json ? documentText(windowJson(window, setup.units), truck) : windowTable(window, speech, ticks),
   );
   return isInside(window, window.now) ? ExitCode.Fine : ExitCode.Rubs;
 }

@@ -1,5 +1,4 @@
 import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
-import type { KeyPath } from "../../setup/types/keyPath.ts";
 import { degFromRad, radFromDeg } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
@@ -34,19 +33,24 @@ export function valueText(
   return angleText(way === null ? value : radFromDeg(onSafeSide(degFromRad(value), ANGLE_STEP, way)));
 }
 
+/** What a form calls the field of a key. */
+function nameOf(key: string, document: unknown): string {
+  return fieldName(parseKeyText(key) ?? [], document);
+}
+
 /** Everything a window tells, a sentence each: what fits, what sets each end, what closes it, how far it is proven. */
-export function windowSentences(window: FieldWindow, path: KeyPath, speech: WindowSpeech): readonly string[] {
+export function windowSentences(window: FieldWindow, speech: WindowSpeech): readonly string[] {
   return [
-    fitsSentence(window, path, speech),
-    ...(window.fits.length > 0 ? endSentences(window, speech) : closedSentences(window, path, speech)),
+    fitsSentence(window, speech),
+    ...(window.fits.length > 0 ? endSentences(window, speech) : closedSentences(window, speech)),
     provenSentence(window, speech.format),
   ];
 }
 
 /** Which values fit, and how now stands to them. */
-function fitsSentence(window: FieldWindow, path: KeyPath, { format, document }: WindowSpeech): string {
+export function fitsSentence(window: FieldWindow, { format, document }: WindowSpeech): string {
   const { kind, now, fits, from, to } = window;
-  const name = fieldName(path, document);
+  const name = nameOf(window.field, document);
   const text = (value: number, way: SafeWay | null = null) => valueText(value, kind, format, way);
   if (fits.length === 0) {
     const open = window.cutShort ? " is known to fit so far" : " fits";
@@ -117,12 +121,11 @@ function isOnBoth({ part }: TooNear, { mirrored, pairs }: Model): boolean {
 
 /** What closes an empty window, and what opens it. */
 function closedSentences(
-  { closedBy, opens, kind, cutShort }: FieldWindow,
-  path: KeyPath,
+  { field, closedBy, opens, kind, cutShort }: FieldWindow,
   speech: WindowSpeech,
 ): readonly string[] {
   const { format, document } = speech;
-  const name = fieldName(path, document).toLowerCase();
+  const name = nameOf(field, document).toLowerCase();
   const closers = closedBy.map(({ by, isUnmoved }: ClosedBy) => {
     const words = setByWords(by, speech);
     const gap = by.kind === "part" ? gapWords(by.gap, format) : "";
@@ -137,7 +140,7 @@ function closedSentences(
         : "No single change of offset, tire width, steering, bump stop, travel or allowance that was tried opens it.",
     ];
   const value = (mm: number) => valueText(mm, opens.kind, format);
-  const other = fieldName(parseKeyText(opens.field) ?? [], document).toLowerCase();
+  const other = nameOf(opens.field, document).toLowerCase();
   return [
     ...closers,
     `The smallest single change found that opens it: ${other} from ${value(opens.from)} to ${changedText(opens.to, opens.from, opens.kind, format)}; then a ${name} of ${valueText(opens.at, kind, format)} fits.`,

@@ -1,6 +1,5 @@
 import { join } from "node:path";
 import { expect, it } from "vitest";
-import { parseKeyText } from "../../../src/setup/reading/parseKeyText.ts";
 import { airOf } from "../../../src/studies/air/airOf.ts";
 import { alignTruck } from "../../../src/studies/alignment/alignSide.ts";
 import { answerState } from "../../../src/studies/doubts/doubt.ts";
@@ -130,11 +129,7 @@ function windows(): string {
     if (!found.ok) throw new TypeError(found.issues[0]!.mend);
     const speech = { model, format: formatOf(model.setup), document: subject.document };
     const title = `${file}, ${variant ?? "as it stands"}, ${key}:`;
-    return [
-      "",
-      title,
-      ...windowSentences(found.value, parseKeyText(key)!, speech).map((line) => `  ${line}`),
-    ];
+    return ["", title, ...windowSentences(found.value, speech).map((line) => `  ${line}`)];
   });
   return ["## Windows", ...lines].join("\n");
 }

@@ -9,6 +9,7 @@ import { FieldChoice } from "./FieldChoice.tsx";
 import { FieldDoubts } from "./FieldDoubts.tsx";
 import { FieldFault } from "./FieldFault.tsx";
 import { FieldHelp } from "./FieldHelp.tsx";
+import { FieldWindow, noteChanged } from "./FieldWindow.tsx";
 import { heldWords, unitHint } from "./fieldWords.ts";
 import { mayBeLeftOut } from "./mayBeLeftOut.ts";
 import { useIsFromExample } from "./useIsFromExample.ts";
@@ -48,8 +49,13 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
   ]
     .filter(Boolean)
     .join(" ");
+  const hasWindow = ["length", "signedLength", "angle"].includes(field.kind) && text !== "";
   return (
-    <div className={isExample ? "field field-example" : "field"} data-field={path.join(".")}>
+    <div
+      className={isExample ? "field field-example" : "field"}
+      data-field={path.join(".")}
+      onInput={() => noteChanged(path)}
+    >
       <div className="field-line">
         <label
           htmlFor={id}
@@ -100,6 +106,7 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
       {isOfVariant && <VariantMark id={`${id}-own`} />}
       {mend !== null && <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={draft !== null} />}
       <FieldDoubts path={path} />
+      {hasWindow && <FieldWindow path={path} />}
       <div id={`${id}-help`} hidden={!isHelpOpen}>
         {isHelpOpen && <FieldHelp path={path} field={field} isOfVariant={isOfVariant} />}
       </div>

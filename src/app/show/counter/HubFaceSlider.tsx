@@ -1,4 +1,5 @@
 import { lengthText } from "../../../studies/wording/lengths.ts";
+import { FieldWindowView } from "../../parts/window/FieldWindowView.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { counter } from "./counterStore.ts";
 import type { Comparison } from "./useComparison.ts";
@@ -47,6 +48,7 @@ export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
         />
         <span>{text(most * step)}</span>
       </div>
+      <FieldWindowView truck={secondOwn} variant={chosen[1]} field="knuckle.hubFace" value={shown} />
     </div>
   );
 }
