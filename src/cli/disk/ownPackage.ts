@@ -10,7 +10,7 @@ interface Package {
 
 let known: Package | undefined;
 
-/** The package this program stands in: two folders up in the sources, three once built. */
+/** The package this program stands in: three folders up in the sources, four once built. */
 export function ownPackage(): Package {
   known ??= findPackage();
   return known;
@@ -18,7 +18,7 @@ export function ownPackage(): Package {
 
 function findPackage(): Package {
   const here = fileURLToPath(new URL(".", import.meta.url));
-  for (const up of ["../..", "../../.."]) {
+  for (const up of ["../../..", "../../../.."]) {
     const folder = join(here, up);
     try {
       const found: unknown = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
