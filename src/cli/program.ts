@@ -10,6 +10,7 @@ import { addEnvelope } from "./verbs/envelope.ts";
 import { addFloor } from "./verbs/floor.ts";
 import { addGeometry } from "./verbs/geometry.ts";
 import { addLimits } from "./verbs/limits.ts";
+import { addLoads } from "./verbs/loads.ts";
 import { addMap } from "./verbs/map.ts";
 import { addOrder } from "./verbs/order.ts";
 import { addPose } from "./verbs/pose.ts";
@@ -30,6 +31,7 @@ Examples:
   wellsweep limits truck.json                             joints, stops, shocks, air springs: what binds first
   wellsweep floor truck.json                              stances in shop measures, ground clearance, body roll
   wellsweep asbuilt truck.json --jig                      the jig sheet; without --jig what was read, and what it does
+  wellsweep loads truck.json                              forces in the joints, shares of yield, weight: no verdict
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
   wellsweep order truck.json                              the order sheet of a drop knuckle
   wellsweep sheet truck.json --out drawings               drawing, cut list, templates, plates, solid
@@ -68,6 +70,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addLimits,
     addAir,
     addFloor,
+    addLoads,
     addAsBuilt,
     addSheet,
     addOrder,

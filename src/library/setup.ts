@@ -4,6 +4,7 @@
  */
 
 export { type CatalogItem, type Catalogs, NO_CATALOGS, readCatalog } from "../setup/catalogs/readCatalog.ts";
+export { type Material, readMaterials } from "../setup/catalogs/readMaterials.ts";
 export { setupJsonSchema } from "../setup/documentText.ts";
 export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../setup/reading/blockReading.ts";
 export { formatIssue } from "../setup/reading/formatIssue.ts";

@@ -68,6 +68,20 @@ export {
   limitsOf,
 } from "../studies/limits/limitsOf.ts";
 export { type LimitOverRange, limitsOverRange, limitsPassed } from "../studies/limits/limitsPassed.ts";
+export { type Carriers, carriersOf } from "../studies/loads/carriers.ts";
+export {
+  type LoadsAsk,
+  type LoadsCase,
+  type LoadsReport,
+  loadsReport,
+} from "../studies/loads/loadsReport.ts";
+export {
+  type Deflection,
+  type Strength,
+  type StrengthOf,
+  type Stress,
+  strengthOf,
+} from "../studies/loads/strengthOf.ts";
 export { type ClearanceMap, type MapOptions, type MapSide, mapOf } from "../studies/map/clearanceMap.ts";
 export type { Limit, WheelLimits } from "../studies/map/limit.ts";
 export { type LowestTravels, lowestTravels } from "../studies/map/lowestTravels.ts";

@@ -10,6 +10,7 @@ import { hardwareField } from "./blocks/hardware.ts";
 import { jigField } from "./blocks/jig.ts";
 import { knuckleField } from "./blocks/knuckle.ts";
 import { limitsField } from "./blocks/limits.ts";
+import { loadsField } from "./blocks/loads.ts";
 import { orderField } from "./blocks/order/order.ts";
 import { stancesField } from "./blocks/stances.ts";
 import { tireField } from "./blocks/tire.ts";
@@ -53,6 +54,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
   limits: limitsField.optional(),
   airSpring: airSpringField.optional(),
   masses: massesField.optional(),
+  loads: loadsField.optional(),
   travel: travelField,
   stances: stancesField.optional(),
   roll: rollField.optional(),

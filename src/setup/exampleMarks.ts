@@ -13,7 +13,7 @@ const KEY = "fromExample";
 const NO_NUMBERS: ReadonlySet<string> = new Set([
   ...["$schema", "format", "version", "name", "units", "variants", KEY, "confirmed", "kind", "type", "side"],
   ...["file", "unit", "on", "stance", "frame", "legs", "arm", "triangles"],
-  ...["material", "source", "member", "caliperAt"],
+  ...["material", "source", "member", "caliperAt", "joint"],
   ...["number", "customer", "item", "finish", "notes", "quantity"],
 ]);
 

@@ -10,6 +10,7 @@ import { refuseHardwareNames, refuseStrutNames } from "./blocks/hardwareNames.ts
 import { resolveJig } from "./blocks/jig.ts";
 import { resolveKnuckle } from "./blocks/knuckle.ts";
 import { resolveLimits } from "./blocks/limits.ts";
+import { resolveLoads } from "./blocks/loads.ts";
 import { resolveOrder } from "./blocks/order/order.ts";
 import { refuseUnmeasurable, resolveStances } from "./blocks/stances.ts";
 import { resolveTire } from "./blocks/tire.ts";
@@ -89,6 +90,7 @@ export function resolveDocument(
   if (truck && Array.isArray(typed.truck.body))
     refuseStrutNames(typed.truck.body, airSpring, limits, reading.inside("truck", "body"));
   const masses = reading.isSound("masses") ? resolveMasses(typed.masses, reading.inside("masses")) : null;
+  const loads = reading.isSound("loads") ? resolveLoads(typed.loads, reading.inside("loads"), limits) : null;
   const roll = reading.isSound("roll") ? resolveRoll(typed.roll, reading.inside("roll")) : null;
   const hasWheelbase = truck === null || truck.wheelbase !== null; // a truck that is not there is told already
   const floor = reading.isSound("floor")
@@ -128,6 +130,7 @@ export function resolveDocument(
     limits,
     airSpring,
     masses,
+    loads,
     travel,
     stances,
     measuredStances,

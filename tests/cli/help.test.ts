@@ -5,7 +5,7 @@ import { captured } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 import { shellWords } from "./shellWords.ts";
 
-const VERBS = ["pose", "check", "sweep", "envelope", "floor", "order", "sheet"];
+const VERBS = ["pose", "check", "sweep", "envelope", "floor", "order", "sheet", "loads"];
 
 describe("help", () => {
   it.each([["--help"], ["-h"], ["help"]])(

@@ -48,6 +48,7 @@ function setupOf(
     limits: null,
     airSpring: null,
     masses: null,
+    loads: null,
     travel,
     hardware: null,
     stances: [],

@@ -6,6 +6,7 @@ import { AsBuiltPanel } from "./asBuilt/AsBuiltPanel.tsx";
 import { DrawingsPanel } from "./drawings/DrawingsPanel.tsx";
 import { JigPanel } from "./jig/JigPanel.tsx";
 import { KnucklePanel } from "./KnucklePanel.tsx";
+import { LoadsPanel } from "./loads/LoadsPanel.tsx";
 import { OrderPanel } from "./order/OrderPanel.tsx";
 import { WindowPanel } from "./WindowPanel.tsx";
 
@@ -20,6 +21,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
           ["Numbers", "#knuckle-title"],
           ["Order", "[data-fold='order'] > summary"],
           ["Drawings", "[data-fold='drawings'] > summary"],
+          ["Loads", "[data-fold='loads'] > summary"],
           ["Jig sheet", "[data-fold='jig'] > summary"],
           ["As built", "[data-fold='asBuilt'] > summary"],
         ]}
@@ -28,6 +30,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
       <WindowPanel truck={later} />
       <OrderPanel truck={truck} />
       <DrawingsPanel truck={later} />
+      <LoadsPanel truck={later} />
       <JigPanel truck={later} />
       <AsBuiltPanel truck={later} />
     </div>

@@ -9,6 +9,7 @@ import { Ghost } from "./Ghost.tsx";
 import { InkProvider } from "./InkProvider.tsx";
 import { JointCones } from "./JointCones.tsx";
 import { Knuckle } from "./Knuckle.tsx";
+import { LoadArrows } from "./LoadArrows.tsx";
 import { MirroredSide } from "./MirroredSide.tsx";
 import { SectionClip } from "./SectionClip.tsx";
 import { Springs } from "./Springs.tsx";
@@ -34,6 +35,7 @@ export function StageScene({ truck, isAlone }: StageSceneProps) {
           <MirroredSide side={side}>
             <Knuckle truck={truck} side={side} isAlone />
           </MirroredSide>
+          <LoadArrows />
         </group>
       ) : (
         <WholeTruck truck={truck} />

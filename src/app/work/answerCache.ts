@@ -32,7 +32,7 @@ export interface Answered<J extends JobName> {
 }
 
 /** Jobs about the pose shown: worked out anew with every move, so only the last answer is kept. */
-export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits", "section"]);
+export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits", "section", "loads"]);
 
 /** Jobs whose answers are large: kept of the trucks asked about last. */
 const LARGE: ReadonlySet<JobName> = new Set<JobName>(["map", "envelope", "section"]);

@@ -23,6 +23,7 @@ import { setupHeading } from "../../studies/wording/answerWords.ts";
 import { type DrawnEnvelope, drawnEnvelopeOf, type EnvelopeAsk } from "./drawnEnvelope.ts";
 import { type DrawnMap, drawnMapOf, type PoseLimits } from "./drawnMap.ts";
 import { type DrawnSection, drawnSectionOf, type SectionCut } from "./drawnSection.ts";
+import { type LoadsAnswer, type LoadsQuestion, loadsAnswerOf } from "./loadsAnswer.ts";
 
 /** How far a truck steers at each of some heights, in their order. */
 export interface HeightAnswers {
@@ -51,6 +52,7 @@ export interface Jobs {
   readonly drawings: { question: DrawingAsk; given: null; answer: Result<ShopDrawings> };
   /** Which values of a field fit. The document: as typed, with the variant shown, without the body. */
   readonly window: { question: { document: unknown; field: string }; given: null; answer: FieldWindow };
+  readonly loads: { question: LoadsQuestion; given: null; answer: LoadsAnswer };
   readonly mesh: { question: { name: string; bytes: ArrayBuffer }; given: null; answer: MeshResult };
 }
 export type JobName = keyof Jobs;
@@ -132,6 +134,10 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     const found = windowOf(truck, field, { budget });
     if (!found.ok) throw new Error(found.issues[0]!.mend);
     return { answer: found.value, isCut: found.value.cutShort === true };
+  },
+  loads({ model, question, budget }) {
+    const answer = loadsAnswerOf(model(), question, budget);
+    return { answer, isCut: budget.cut };
   },
   mesh: ({ question: { name, bytes } }) => ({
     answer: readMesh(new Uint8Array(bytes), name),

@@ -1,21 +1,12 @@
 import type { Command } from "commander";
-import type { LengthUnit } from "../../setup/types/types.ts";
 import { floorAt } from "../../studies/floor/floorAt.ts";
 import { limitsAtPose, limitsPastAt } from "../../studies/limits/limitsPastAt.ts";
-import type { Model } from "../../studies/model/model.ts";
 import { gapsAt } from "../../studies/reports/gapsAt.ts";
 import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import { CAUTIONS, FLOOR_CAUTIONS } from "../../studies/wording/cautions.ts";
-import { jointOf } from "../../suspension/poseStatus.ts";
-import {
-  type ApartPose,
-  type OutOfReach,
-  type SolvedPose,
-  solveApart,
-  solvePose,
-} from "../../suspension/solvePose.ts";
-import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { type ApartPose, type SolvedPose, solveApart } from "../../suspension/solvePose.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
+import { askedPose, poseAt, reachMend } from "../asked/poseAsked.ts";
 import { askedBudget, type OptionPlace, readLength, readSteer } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
@@ -101,13 +92,8 @@ function askedPoses(truck: Truck, options: PoseOptions): AnyPose[] {
   const { travel, leftTravel, rightTravel, steer, at } = options;
   const { units } = model.setup;
   if (at === undefined) {
-    if (leftTravel !== undefined || rightTravel !== undefined) return [askedApart(truck, options)];
-    const travelPlace = { file, option: "--travel", value: travel ?? "0" };
-    const steerPlace = { file, option: "--steer", value: steer ?? "0" };
-    const mm = readLength(travelPlace.value, units, travelPlace);
-    return [
-      poseAt(model, mm, readSteer(steerPlace.value, steerPlace), { travel: travelPlace, steer: steerPlace }),
-    ];
+    const isApart = leftTravel !== undefined || rightTravel !== undefined;
+    return [isApart ? askedApart(truck, options) : askedPose(truck, options)];
   }
   for (const [option, value] of [
     ["--travel", travel],
@@ -170,26 +156,4 @@ function floorUnder({ file, model }: Truck, pose: AnyPose): FloorPose {
   const floor = floorAt(model, travels, pose.steer);
   if (floor === null) throw InputError.ofOption(file, "--floor", null, "finds no floor under this pose");
   return floor;
-}
-
-function poseAt(
-  model: Model,
-  travel: number,
-  steer: number,
-  places: { readonly travel: OptionPlace; readonly steer: OptionPlace },
-): SolvedPose {
-  const pose = solvePose(model.frontEnd, travel, steer);
-  if (pose.ok) return pose;
-  const { file, option, value } = places[pose.along];
-  throw InputError.ofOption(file, option, value, reachMend(pose, model.setup.units));
-}
-
-/** What is out of reach, and the last value that is not, rounded so that typing it works. */
-function reachMend(pose: OutOfReach, units: LengthUnit): string {
-  const joint = `the ${pose.side} ${jointOf(pose.status)}`;
-  const decimals = units === "in" ? 1e4 : 1e3;
-  const inward = (value: number, scale: number) => Math.trunc(value * scale) / scale + 0;
-  return pose.along === "travel"
-    ? `${joint} cannot follow past travel ${inward(unitsFromMm(pose.startsAt, units), decimals)} ${units}; give less travel`
-    : `${joint} cannot follow past steer ${inward(pose.startsAt, 1e4)} at this height; give less steer`;
 }

@@ -10,6 +10,7 @@ import type { KnuckleSetup } from "../types/types.ts";
 import { refuseWrongJoints } from "./buildJoints.ts";
 import { pinField, resolvePin } from "./buildPin.ts";
 import { platesField, resolvePlates } from "./buildPlates.ts";
+import { resolveRodEnds, resolveStuds, rodEndsField, studsField } from "./buildStuds.ts";
 import { refuseRepeatedNames } from "./variants.ts";
 
 const materialField = (byDefault: string) =>
@@ -82,6 +83,8 @@ export const buildField = block(
       }),
       { most: 2 * MAX_MEMBERS },
     ).optional(),
+    studs: studsField.optional(),
+    rodEnds: rodEndsField.optional(),
     caliperAt: textField(
       "joint where the caliper holds the knuckle; left out: braking torque goes in at the pin's root",
     ).optional(),
@@ -122,6 +125,8 @@ export function resolveBuild(
       end,
       leg: reading.length(leg, "welds", i, "leg"),
     })),
+    studs: resolveStuds(typed.studs ?? [], reading.inside("studs")),
+    rodEnds: resolveRodEnds(typed.rodEnds ?? [], reading.inside("rodEnds")),
     caliperAt: typed.caliperAt ?? null,
   };
   refuseWrongJoints(build, knuckle === null ? null : jointPlaces(build, knuckle), reading);

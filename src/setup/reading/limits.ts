@@ -55,6 +55,12 @@ export const MAX_CHART = 100;
 /** Members, joints, steps and plates of one knuckle: a large one has two dozen, and a frame's cost grows with the cube. */
 export const MAX_MEMBERS = 100;
 
+/** Load cases: each is answered at every pose looked at. */
+export const MAX_LOAD_CASES = 50;
+
+/** Times the corner's weight: parts are looked at up to ten; more is a force typed as a multiple. */
+export const MAX_MULTIPLE = 100;
+
 /** Mistakes in one list after which the rest of it is not looked at: it is one mistake many times. */
 export const MAX_MISTAKES = 1000;
 

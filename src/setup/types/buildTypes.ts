@@ -1,3 +1,5 @@
+import type { ThreadCallout } from "../../units/threadCallout.ts";
+
 /** A point or direction; written out here because `types.ts` reads this file. */
 type Point = readonly [x: number, y: number, z: number];
 
@@ -104,6 +106,30 @@ export interface WeldSetup {
   readonly leg: number;
 }
 
+/** A joint whose stud or rod end is looked at. */
+export type JointName = "lowerBallJoint" | "upperBallJoint" | "tieRodOuter";
+
+/** The tapered stud of a ball joint or tie rod end, held at the taper's large end. mm. */
+export interface StudSetup {
+  readonly joint: JointName;
+  /** Of the taper at its large end. */
+  readonly diameter: number;
+  /** From the ball's center to the taper's large end, along the stud. */
+  readonly reach: number;
+  readonly material: string | null;
+}
+
+/** A rod end by the thread of its shank. mm and radians. */
+export interface RodEndSetup {
+  readonly joint: JointName;
+  readonly thread: ThreadCallout;
+  /** From the ball's center to where the shank is held, such as its jam nut. */
+  readonly reach: number;
+  /** How far the shank stands off the line of its load. */
+  readonly lean: number;
+  readonly material: string | null;
+}
+
 /** What a knuckle is made of, in the knuckle frame (origin lower ball joint, z up the steering axis, y outboard, x forward). */
 export interface BuildSetup {
   /** Name of a material: of `materials` or of the catalog. */
@@ -116,6 +142,8 @@ export interface BuildSetup {
   readonly members: readonly Member[];
   readonly plates: readonly PlateSetup[];
   readonly welds: readonly WeldSetup[];
+  readonly studs: readonly StudSetup[];
+  readonly rodEnds: readonly RodEndSetup[];
   /** Joint where the caliper holds the knuckle; null = not given. */
   readonly caliperAt: string | null;
 }

@@ -3,6 +3,7 @@ import { mmFromInches } from "../../units/lengthUnits.ts";
 import type { JigTolerances, ReadingAccuracy } from "./asBuiltTypes.ts";
 import type { RearMotion } from "./floorTypes.ts";
 import type { ShockMount } from "./limitsTypes.ts";
+import type { ArmName, LoadPlace, WheelState } from "./loadsTypes.ts";
 import type { OrderedSide } from "./orderTypes.ts";
 import type { CaliperFrame, PartSide, Point } from "./types.ts";
 
@@ -158,3 +159,11 @@ export const DEFAULT_READING_ACCURACY: ReadingAccuracy = {
   angle: radFromDeg(0.1),
   height: mmFromInches(1 / 64),
 };
+/** The ground pushes on a wheel where it stands on it. */
+export const DEFAULT_LOAD_PLACE: LoadPlace = "contactPatch";
+
+/** Only a brake holds a front wheel's own turn. */
+export const DEFAULT_WHEEL_STATE: WheelState = "rolls";
+
+/** Most springs of double wishbones stand on the lower arm. */
+export const DEFAULT_SPRING_ARM: ArmName = "lowerArm";

@@ -9,6 +9,7 @@ import type { BuildSetup } from "./buildTypes.ts";
 import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
 import type { KeyPath } from "./keyPath.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
+import type { LoadsSetup } from "./loadsTypes.ts";
 import type { OrderSetup } from "./orderTypes.ts";
 import type { UnusualCheck } from "./unusualChecks.ts";
 
@@ -294,6 +295,8 @@ export interface Setup {
   /** null = none given. */
   readonly airSpring: AirSpringSetup | null;
   readonly masses: MassesSetup | null;
+  /** null = the usual cases, carried by the air spring. */
+  readonly loads: LoadsSetup | null;
   /** Range of travel: droop ≤ 0 ≤ bump. */
   readonly travel: { readonly droop: number; readonly bump: number };
   /**

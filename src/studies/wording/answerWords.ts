@@ -83,6 +83,7 @@ const REACHED = {
   envelope: "the surface is a coarser one than usual, as near as is told below",
   window: "values not proven to fit in that time are left out",
   section: "parts not looked at are left out",
+  loads: "a pose that was not looked at may be worse",
 } as const;
 
 /** Says that a study ended before it was through, what that means for its answer; `more` = how to have it search longer. */

@@ -30,3 +30,9 @@ export const ORDER_CAUTIONS =
   "and brakes can kill when they fail: what a stud, bearing, brake or thread may be used for is for its maker to say.\n" +
   "Leave design, strength, welding and inspection to licensed, qualified people, under the codes that hold where the\n" +
   "truck is driven. Measure the parts themselves before cutting: catalogs err.\n";
+/** Printed under every table of loads, and beside them on the page. */
+export const LOADS_CAUTIONS =
+  "Forces and stresses here are worked out from the numbers in the setup under load cases that somebody chose. They are\n" +
+  "not a statement that a part will hold: welds, heat, fatigue, cracks, wear and abuse are not in them, and a share of\n" +
+  "yield under 100 % is a share, no more. A knuckle or steering part that breaks can kill. Have it reviewed by a licensed\n" +
+  "engineer, and follow the codes that hold where the truck is driven.\n";

@@ -81,6 +81,30 @@ export class EngineMechanism {
     return found;
   }
 
+  /** Holds a force, N, and a moment, N·mm, on a body at its origin, world axes; stays until set anew. */
+  push(body: string, force: Vec3, moment: Vec3): void {
+    const id = this.#id(this.#mujoco.mjtObj.mjOBJ_BODY.value, body);
+    (this.#data.xfrc_applied as Float64Array).set(
+      [...force, ...moment.map((m) => m * METERS_PER_MM)],
+      6 * id,
+    );
+  }
+
+  /** What an equality puts on its first body or joint now: N of a connection in world axes, N·m of a hinge's drive. */
+  forcesOf(equality: string): readonly number[] {
+    const id = this.#id(this.#mujoco.mjtObj.mjOBJ_EQUALITY.value, equality);
+    const [ids, types] = [this.#data.efc_id as Int32Array, this.#data.efc_type as Int32Array];
+    const isEquality = this.#mujoco.mjtConstraint.mjCNSTR_EQUALITY.value;
+    return Array.from(this.#data.efc_force as Float64Array).filter(
+      (_, row) => ids[row] === id && types[row] === isEquality,
+    );
+  }
+
+  /** Largest speed of any joint, rad/s or m/s. */
+  get speed(): number {
+    return (this.#data.qvel as Float64Array).reduce((most, v) => Math.max(most, Math.abs(v)), 0);
+  }
+
   /** Largest violation of any equality, meters or radians. */
   get residual(): number {
     const violations = this.#data.efc_pos as Float64Array;

@@ -60,7 +60,7 @@ function wishbones(truck: DrawnTruck, side: string, at: (v: Vec3) => Vec3): Part
       ${site(`${side}.upperBallJoint`, ubj, upperPivot)}
     </body>`,
     equalities: `
-    <connect body1="${side}.knuckle" body2="${side}.upperArm" anchor="${meters(sub(ubj, lbj))}" ${STIFF}/>
+    <connect name="${side}.upperBallJoint" body1="${side}.knuckle" body2="${side}.upperArm" anchor="${meters(sub(ubj, lbj))}" ${STIFF}/>
     <joint name="drive.${side}.lowerArm" joint1="${side}.lowerArm" ${STIFF}/>`,
   };
 }
@@ -75,7 +75,7 @@ function tieRod(side: string, inner: Vec3, outer: Vec3, carrierAt: Vec3): Parts 
         ${site(`${side}.tieRodOuter`, outer, inner)}
       </body>`,
     equalities: `
-    <connect body1="${side}.tieRod" body2="${side}.knuckle" anchor="${meters(sub(outer, inner))}" ${STIFF}/>`,
+    <connect name="${side}.tieRod" body1="${side}.tieRod" body2="${side}.knuckle" anchor="${meters(sub(outer, inner))}" ${STIFF}/>`,
   };
 }
 

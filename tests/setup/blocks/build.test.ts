@@ -71,6 +71,8 @@ describe("the build block", () => {
       members: [],
       plates: [],
       welds: [],
+      studs: [],
+      rodEnds: [],
       caliperAt: null,
     });
   });
@@ -91,6 +93,21 @@ describe("the build block", () => {
     expect(build?.members[3]).toEqual({ kind: "link", name: "bracket", from: "pinRoot", to: "caliper" });
     expect(build?.plates[0]).toMatchObject({ across: [1, 0, 0], up: [0, 0, 1] });
     expect(build?.materials[0]?.yield).toBeCloseTo(80_000 * MPA_PER_PSI, 9);
+  });
+
+  it("reads studs by their large end and rod ends by their thread", () => {
+    const { build } = setupOf({
+      studs: [{ joint: "lowerBallJoint", diameter: 0.8, reach: 1.25 }],
+      rodEnds: [{ joint: "tieRodOuter", thread: "5/8-18", reach: "1 1/8", lean: 3 }],
+    });
+    expect(build?.studs[0]).toMatchObject({ joint: "lowerBallJoint", reach: 31.75, material: null });
+    expect(build?.rodEnds[0]?.thread).toMatchObject({ kind: "unified", diameter: 15.875 });
+    expect(build?.rodEnds[0]?.lean).toBeCloseTo(Math.PI / 60, 12);
+    const wrong = { joint: "tieRodOuter", thread: "5/8-19 UNF", reach: 1 };
+    expect(issuesOf({ rodEnds: [wrong] })[0]).toContain("truck.json build.rodEnds[0].thread");
+    expect(issuesOf({ studs: [{ joint: "pin", diameter: 1, reach: 1 }] })[0]).toContain(
+      "build.studs[0].joint",
+    );
   });
 
   it("knows where every joint is: the knuckle's own and those it names", () => {

@@ -13,7 +13,7 @@ export const KNUCKLE: KnuckleSetup = {
 
 /** A build with all there can be: a pin of three steps, tubes, a bar, a plate with holes. mm, knuckle frame. */
 export const BUILD: BuildSetup = {
-  material: "4130 normalized",
+  material: "4130 normalized tube",
   materials: [],
   pin: {
     material: null,
@@ -73,5 +73,7 @@ export const BUILD: BuildSetup = {
     },
   ],
   welds: [],
+  studs: [],
+  rodEnds: [],
   caliperAt: null,
 };

@@ -1,0 +1,161 @@
+import "./loads.css";
+import { useDeferredValue, useEffect, useMemo } from "react";
+import type { LoadsCase, LoadsReport } from "../../../studies/loads/loadsReport.ts";
+import { LOADS_CAUTIONS } from "../../../studies/wording/cautions.ts";
+import {
+  casePoseWords,
+  deflectionText,
+  FORCE_WORDS,
+  governsSentence,
+  howLoadsSentence,
+  noFrameSentence,
+  WEIGHTS_COMMON,
+  weightText,
+} from "../../../studies/wording/loadsWords.ts";
+import { setLoadsView, useLoadsView } from "../../state/loadsView.ts";
+import { useStage } from "../../state/stageSettings.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
+import { ForceTable } from "./ForceTable.tsx";
+import { ShareStrip } from "./ShareStrip.tsx";
+
+export type LoadsBodyProps = { truck: Truck };
+
+/** What is asked, and what it comes to; the cautions always beside it. */
+export function LoadsBody({ truck }: LoadsBodyProps) {
+  const travel = useDeferredValue(useWorkbench((s) => s.travel));
+  const steer = useDeferredValue(useWorkbench((s) => s.steer));
+  const mode = useLoadsView((s) => s.pose);
+  const question = { pose: mode === "now" ? { travel, steer } : null };
+  const loads = useAnswer("loads", truck, { question });
+  useEffect(() => () => setLoadsView({ arrows: [] }), []);
+  return (
+    <div className="loads">
+      {loads?.failure != null ? (
+        <p role="alert">The loads could not be worked out: {loads.failure}</p>
+      ) : loads?.answer == null ? (
+        <p className="fold-fine" role="status">
+          Working out the loads…
+        </p>
+      ) : loads.answer.ok ? (
+        <Answer truck={truck} report={loads.answer.report} />
+      ) : (
+        <p role="status">
+          No loads yet: <code>{loads.answer.issue.key}</code> {loads.answer.issue.mend}.
+        </p>
+      )}
+      <p className="loads-cautions">{LOADS_CAUTIONS}</p>
+    </div>
+  );
+}
+
+function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
+  const format = useFormat();
+  const { units } = format;
+  const side = useStage((s) => s.side);
+  const wanted = useLoadsView((s) => s.case);
+  const names = [...new Set(report.cases.map(({ name }) => name))];
+  const name = wanted !== null && names.includes(wanted) ? wanted : (names[0] ?? "");
+  const one = report.cases.find((each) => each.name === name && each.side === side);
+  const sentences = [governsSentence(report, truck.setup, format), noFrameSentence(report.noFrame)];
+  return (
+    <>
+      <Choices names={names} name={name} />
+      {sentences.map((text) => text !== null && <p key={text}>{text}</p>)}
+      {one ? (
+        <OneCase one={one} isAtPose={report.isAtPose} />
+      ) : (
+        <p role="status">The linkage cannot stand or carry there.</p>
+      )}
+      {report.weight && (
+        <p>
+          Weight of the part, by lengths and areas alone:{" "}
+          <strong>{weightText(report.weight.mass, units)}</strong>. {WEIGHTS_COMMON}
+        </p>
+      )}
+      <p className="fold-fine">{howLoadsSentence(report)}</p>
+    </>
+  );
+}
+
+function Choices({ names, name }: { names: readonly string[]; name: string }) {
+  const mode = useLoadsView((s) => s.pose);
+  return (
+    <div className="loads-choices">
+      <label>
+        Load case{" "}
+        <select value={name} onChange={(event) => setLoadsView({ case: event.target.value })}>
+          {names.map((one) => (
+            <option key={one}>{one}</option>
+          ))}
+        </select>
+      </label>
+      <fieldset>
+        <legend>Pose</legend>
+        {(["now", "worst"] as const).map((one) => (
+          <label key={one}>
+            <input
+              type="radio"
+              name="loads-pose"
+              checked={mode === one}
+              onChange={() => setLoadsView({ pose: one })}
+            />{" "}
+            {one === "now" ? "as shown" : "where it is worst"}
+          </label>
+        ))}
+      </fieldset>
+    </div>
+  );
+}
+
+function OneCase({ one, isAtPose }: { one: LoadsCase; isAtPose: boolean }) {
+  const format = useFormat();
+  useArrows(one, isAtPose);
+  return (
+    <>
+      <p>
+        “{one.name}”, {casePoseWords(one, format)}.{" "}
+        {!isAtPose && (
+          <button
+            type="button"
+            className="small-button"
+            onClick={() => workbench.getState().setPose(one.travel, one.steer)}
+          >
+            Show this pose
+          </button>
+        )}
+      </p>
+      <ForceTable one={one} />
+      {one.strength && <ShareStrip stresses={one.strength.stresses} />}
+      {one.strength?.deflection && (
+        <p>
+          The hub face gives {deflectionText(one.strength.deflection, format.units)} (+ = top outward),
+          against the line of the ball joints.
+        </p>
+      )}
+    </>
+  );
+}
+
+/** Hands the forces to the stage while they are those of the pose it shows. */
+function useArrows(one: LoadsCase, isAtPose: boolean): void {
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
+  const isShown = isAtPose || (Math.abs(one.travel - travel) < 1e-6 && Math.abs(one.steer - steer) < 1e-9);
+  const arrows = useMemo(
+    () =>
+      isShown
+        ? [
+            ...one.applied.map(({ at, force }) => ({ name: "Load", at, force })),
+            ...(["lowerBallJoint", "upperBallJoint", "tieRod"] as const).map((name) => ({
+              name: FORCE_WORDS[name],
+              ...one.on[name],
+            })),
+          ]
+        : [],
+    [one, isShown],
+  );
+  useEffect(() => setLoadsView({ arrows }), [arrows]);
+}

@@ -1,0 +1,125 @@
+import type { LoadsCase, LoadsReport } from "../../studies/loads/loadsReport.ts";
+import type { Stress } from "../../studies/loads/strengthOf.ts";
+import type { Model } from "../../studies/model/model.ts";
+import { LOADS_CAUTIONS } from "../../studies/wording/cautions.ts";
+import { formatOf } from "../../studies/wording/lengths.ts";
+import {
+  deflectionText,
+  FORCE_WORDS,
+  forceNumber,
+  governsSentence,
+  howLoadsSentence,
+  noFrameSentence,
+  shareText,
+  stressPart,
+  stressPlace,
+  stressText,
+  WEIGHTS_COMMON,
+  weightText,
+} from "../../studies/wording/loadsWords.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { cutShortLine } from "./cutShortLine.ts";
+import { type Column, heading, lengthCell, pointCell, steerCell, textTable } from "./textTable.ts";
+
+/** The loads as a person reads them: forces by case, stresses, what gives, weight. */
+export function loadsTable(report: LoadsReport, model: Model): string {
+  const { setup } = model;
+  const format = formatOf(setup);
+  const unit = setup.units === "in" ? "lb" : "N";
+  const { cases, worst, weight } = report;
+  const sentences = [
+    governsSentence(report, setup, format),
+    noFrameSentence(report.noFrame),
+    howLoadsSentence(report),
+  ].flatMap((line) => (line === null ? [] : [`${line}\n`]));
+  return [
+    `${heading(setup)}\n${cutShortLine("loads", report)}${sentences.join("")}`,
+    `Forces on the knuckle (${unit}; x forward, y left, z up), of the spring on its arm:\n${forcesTable(cases, format)}`,
+    cases.some(({ strength }) => strength !== null)
+      ? `Largest shares of yield, by place:\n${sharesTable(cases, format)}`
+      : "",
+    cases.some(({ strength }) => strength?.deflection)
+      ? `What the hub face gives, and what it does to camber:\n${deflections(cases, format)}`
+      : "",
+    worst.length > 0 ? `Where each force is largest (${unit}):\n${worstTable(report, format)}` : "",
+    weight === null
+      ? ""
+      : `Weight, by lengths and areas alone: ${weightText(weight.mass, setup.units)}${weight.center ? `, center of mass ${pointCell(weight.center, format)} in the knuckle frame` : ""}.\n${WEIGHTS_COMMON}\n`,
+    LOADS_CAUTIONS,
+  ]
+    .filter((block) => block !== "")
+    .join("\n");
+}
+
+const left = (header: string): Column => ({ header, align: "left" });
+const right = (header: string): Column => ({ header, align: "right" });
+const POSE = [left("Case"), left("Side"), right("Travel"), right("Steer")];
+
+function poseCells(one: Pick<LoadsCase, "side" | "travel" | "steer">, name: string, format: LengthFormat) {
+  return [name, one.side, lengthCell(one.travel, format), steerCell(one.steer)];
+}
+
+function forcesTable(cases: readonly LoadsCase[], format: LengthFormat): string {
+  const names = (Object.keys(FORCE_WORDS) as (keyof typeof FORCE_WORDS)[]).filter((name) =>
+    cases.some(({ on }) => on[name] !== null),
+  );
+  const cell = (force: readonly number[]) => force.map((n) => forceNumber(n, format.units)).join(", ");
+  return textTable(
+    [...POSE, ...names.map((name) => right(FORCE_WORDS[name]))],
+    cases.map((one) => [
+      ...poseCells(one, one.name, format),
+      ...names.map((name) => (one.on[name] === null ? "-" : cell(one.on[name].force))),
+    ]),
+  );
+}
+
+/** Of every place the case in which it has its largest share, largest first. */
+function sharesTable(cases: readonly LoadsCase[], format: LengthFormat): string {
+  const worst = new Map<string, { readonly stress: Stress; readonly one: LoadsCase }>();
+  for (const one of cases)
+    for (const stress of one.strength?.stresses ?? []) {
+      const key = `${stressPart(stress)}, ${stressPlace(stress, format)}`;
+      const before = worst.get(key);
+      if (before === undefined || stress.shareOfYield > before.stress.shareOfYield)
+        worst.set(key, { stress, one });
+    }
+  const rows = [...worst].sort(([, a], [, b]) => b.stress.shareOfYield - a.stress.shareOfYield);
+  return textTable(
+    [left("Place"), right("Stress"), right("Plain"), right("Of yield"), left("Material"), ...POSE],
+    rows.map(([place, { stress, one }]) => [
+      place,
+      stressText(stress.vonMises, format.units),
+      stressText(stress.nominal, format.units),
+      shareText(stress.shareOfYield),
+      stress.material,
+      ...poseCells(one, one.name, format),
+    ]),
+  );
+}
+
+function deflections(cases: readonly LoadsCase[], format: LengthFormat): string {
+  return textTable(
+    [...POSE, left("Hub face")],
+    cases.flatMap((one) =>
+      one.strength?.deflection
+        ? [[...poseCells(one, one.name, format), deflectionText(one.strength.deflection, format.units)]]
+        : [],
+    ),
+  );
+}
+
+function worstTable({ worst }: LoadsReport, format: LengthFormat): string {
+  const most = new Map<string, (typeof worst)[number]>();
+  for (const one of worst) {
+    const before = most.get(one.name);
+    if (before === undefined || one.size > before.size) most.set(one.name, one);
+  }
+  return textTable(
+    [left("Force"), right("Size"), ...POSE],
+    [...most.values()].map((one) => [
+      FORCE_WORDS[one.name],
+      forceNumber(one.size, format.units),
+      ...poseCells(one, one.case, format),
+    ]),
+  );
+}
