@@ -20,6 +20,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
         places={[
           ["Numbers", "#knuckle-title"],
           ["Order", "[data-fold='order'] > summary"],
+          ["Window", "[data-fold='window'] > summary"],
           ["Drawings", "[data-fold='drawings'] > summary"],
           ["Loads", "[data-fold='loads'] > summary"],
           ["Jig sheet", "[data-fold='jig'] > summary"],
@@ -27,8 +28,8 @@ export function BuildRooms({ truck }: { truck: Truck }) {
         ]}
       />
       <KnucklePanel truck={truck} />
-      <WindowPanel truck={later} />
       <OrderPanel truck={truck} />
+      <WindowPanel truck={later} />
       <DrawingsPanel truck={later} />
       <LoadsPanel truck={later} />
       <JigPanel truck={later} />
