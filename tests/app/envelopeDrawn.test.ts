@@ -4,7 +4,6 @@ import { bandEdges } from "../../src/app/work/bandEdges.ts";
 import { bandLines } from "../../src/app/work/bandLines.ts";
 import { drawnEnvelopeOf } from "../../src/app/work/drawnEnvelope.ts";
 import { drawnSectionOf } from "../../src/app/work/drawnSection.ts";
-import { hatchLines } from "../../src/app/work/hatchLines.ts";
 import { Budget } from "../../src/studies/numeric/budget.ts";
 import { exampleText } from "./exampleText.ts";
 
@@ -31,33 +30,6 @@ describe("bands of distance", () => {
     for (let i = 0; i < lines.length; i += 3) expect(lines[i]).toBeCloseTo(1, 6);
     expect(bandLines(mesh, Float32Array.of(0, 4, 0, Number.POSITIVE_INFINITY), 1)).toHaveLength(6);
     expect(bandLines(mesh, Float32Array.of(2, 4, 2, 4), 1)).toHaveLength(0);
-  });
-});
-
-describe("hatching", () => {
-  const square = (a: number, b: number) => ({
-    points: Float64Array.of(a, a, b, a, b, b, a, b),
-    closed: true,
-  });
-  const inked = (lines: readonly number[]) => {
-    let sum = 0;
-    for (let i = 0; i < lines.length; i += 4) {
-      sum += Math.hypot(lines[i + 2]! - lines[i]!, lines[i + 3]! - lines[i + 1]!);
-    }
-    return sum;
-  };
-
-  it("covers what is enclosed and leaves holes out", () => {
-    const spacing = 0.05;
-    for (const angle of [0, 0.4, Math.PI / 4, -Math.PI / 4, 2]) {
-      // Lines so close that they add up to the area.
-      expect(spacing * inked(hatchLines([square(0, 10)], spacing, angle))).toBeCloseTo(100, 0);
-      expect(spacing * inked(hatchLines([square(0, 10), square(2, 8)], spacing, angle))).toBeCloseTo(64, 0);
-    }
-  });
-
-  it("leaves open lines alone", () => {
-    expect(hatchLines([{ ...square(0, 10), closed: false }], 1, 0.4)).toEqual([]);
   });
 });
 

@@ -1,3 +1,4 @@
+import { hatchLines } from "../../geometry/hatchLines.ts";
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
@@ -9,7 +10,6 @@ import {
 import type { Outline, SectionPlane } from "../../studies/section/outline.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { DrawnSide } from "./drawnEnvelope.ts";
-import { hatchLines } from "./hatchLines.ts";
 
 export interface SectionCut {
   readonly plane: SectionPlane;
@@ -61,11 +61,16 @@ export function drawnSectionOf(
       name,
       outline: outlines.map(outlinePath).join(""),
       hatch:
-        kind === "envelope" ? "" : segmentsPath(hatchLines(outlines, HATCH[kind].spacing, HATCH[kind].angle)),
+        kind === "envelope"
+          ? ""
+          : segmentsPath(hatchLines(closedOf(outlines), HATCH[kind].spacing, HATCH[kind].angle)),
     })),
     nearest: section.clearances[0] ?? null,
   };
 }
+
+const closedOf = (outlines: readonly Outline[]) =>
+  outlines.filter(({ closed }) => closed).map(({ points }) => points);
 
 const SIDES = ["left", "right"] as const;
 const NO_MESH: TriangleMesh = { positions: new Float64Array(0), triangles: new Uint32Array(0) };

@@ -1,9 +1,9 @@
+import { hatchLines } from "../../geometry/hatchLines.ts";
 import type { PageLine } from "../../geometry/page.ts";
 import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import type { KnuckleSetup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { SolidBody } from "../knuckleSolid/knuckleSolid.ts";
-import { hatchLines } from "../views/hatch.ts";
 import { slicedBodies } from "../views/slicedBodies.ts";
 import { pinLengthWords, pinStepWords, sectionTitle } from "../wording/drawingWords.ts";
 import { clipped } from "./clipped.ts";
@@ -113,5 +113,9 @@ function hatched(outlines: readonly Float64Array[], i: number, scale: number): P
   if (outlines.length === 0) return [];
   const apart = (1.6 + 0.6 * (i >> 1)) / scale;
   const lean = (i % 2 === 0 ? 1 : -1) * (Math.PI / 4);
-  return hatchLines(outlines, apart, lean).map((points) => ({ pen: "hatch", points }));
+  const lines = hatchLines(outlines, apart, lean);
+  return Array.from({ length: lines.length / 4 }, (_, i) => ({
+    pen: "hatch",
+    points: lines.slice(4 * i, 4 * i + 4),
+  }));
 }

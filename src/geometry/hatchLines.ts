@@ -1,15 +1,13 @@
-import type { Outline } from "../../studies/section/outline.ts";
-
 /**
  * Hatching of what closed outlines enclose together (inside an odd number of them): lines x0, y0, x1, y1 …
+ * @param outlines each x0, y0, x1, y1 …, closed from its last point to its first
  * @param spacing between lines, in the outlines' unit; @param angle of the lines, radians
  */
-export function hatchLines(outlines: readonly Outline[], spacing: number, angle: number): number[] {
-  const closed = outlines.filter((outline) => outline.closed);
+export function hatchLines(outlines: readonly ArrayLike<number>[], spacing: number, angle: number): number[] {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   // Coordinates along the lines (s) and across them (t).
   const crossings = new Map<number, number[]>();
-  for (const { points } of closed) {
+  for (const points of outlines) {
     for (let i = 0, j = points.length - 2; i < points.length; j = i, i += 2) {
       const s0 = points[j]! * cos + points[j + 1]! * sin;
       const t0 = points[j + 1]! * cos - points[j]! * sin;

@@ -1,0 +1,22 @@
+import { describe, expect, it } from "vitest";
+import { hatchLines } from "../../src/geometry/hatchLines.ts";
+
+describe("hatching", () => {
+  const square = (a: number, b: number) => Float64Array.of(a, a, b, a, b, b, a, b);
+  const inked = (lines: readonly number[]) => {
+    let sum = 0;
+    for (let i = 0; i < lines.length; i += 4) {
+      sum += Math.hypot(lines[i + 2]! - lines[i]!, lines[i + 3]! - lines[i + 1]!);
+    }
+    return sum;
+  };
+
+  it("covers what is enclosed and leaves holes out", () => {
+    const spacing = 0.05;
+    for (const angle of [0, 0.4, Math.PI / 4, -Math.PI / 4, 2]) {
+      // Lines so close that they add up to the area.
+      expect(spacing * inked(hatchLines([square(0, 10)], spacing, angle))).toBeCloseTo(100, 0);
+      expect(spacing * inked(hatchLines([square(0, 10), square(2, 8)], spacing, angle))).toBeCloseTo(64, 0);
+    }
+  });
+});
