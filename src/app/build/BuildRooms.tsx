@@ -21,8 +21,8 @@ export function BuildRooms({ truck }: { truck: Truck }) {
           ["Numbers", "#knuckle-title"],
           ["Order", "[data-fold='order'] > summary"],
           ["Window", "[data-fold='window'] > summary"],
-          ["Drawings", "[data-fold='drawings'] > summary"],
           ["Loads", "[data-fold='loads'] > summary"],
+          ["Drawings", "[data-fold='drawings'] > summary"],
           ["Jig sheet", "[data-fold='jig'] > summary"],
           ["As built", "[data-fold='asBuilt'] > summary"],
         ]}
@@ -30,8 +30,8 @@ export function BuildRooms({ truck }: { truck: Truck }) {
       <KnucklePanel truck={truck} />
       <OrderPanel truck={truck} />
       <WindowPanel truck={later} />
-      <DrawingsPanel truck={later} />
       <LoadsPanel truck={later} />
+      <DrawingsPanel truck={later} />
       <JigPanel truck={later} />
       <AsBuiltPanel truck={later} />
     </div>
