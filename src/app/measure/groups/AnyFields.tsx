@@ -101,7 +101,7 @@ function AnyList({ path, title, note }: AnyListProps) {
   const item = fieldAt([...path, 0], document);
   // Blocks of several sorts are told apart by a key of theirs, so the catalogue knows no entry without it.
   const sort = item?.kind ?? "block";
-  const start = () => (sort === "block" ? [{}] : sort === "point" || sort === "list" ? [] : [0]);
+  const start = () => [sort === "block" ? {} : sort === "point" ? [0, 0, 0] : sort === "list" ? [0, 0] : 0];
   return (
     <OptionalBlock path={path} title={title} note={note} start={start}>
       {sort === "point" || sort === "numbers" || sort === "list" ? (
