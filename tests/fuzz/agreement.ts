@@ -43,7 +43,9 @@ export function disagreements(text: string, answers: readonly VerbAnswer[]): str
 
 /** A refusal that only this verb makes: of an option, or for a block it needs. */
 function isOwnRefusal(error: string): boolean {
-  return /^standard input: (--|has no (?:airSpring|order)|order\.|alignment\.targets)/.test(error);
+  return /^standard input: (--|has no (?:airSpring|order)|order\.|alignment\.targets|asBuilt: required|masses: nothing|loads\.spring: nothing|.*: as ordered: )/.test(
+    error,
+  );
 }
 
 function documentOf<T>(answers: readonly VerbAnswer[], verb: string): T | null {

@@ -21,6 +21,9 @@ export const VERB_RUNS: readonly VerbRun[] = [
   { verb: "air", options: [] },
   { verb: "floor", options: [] },
   { verb: "order", options: [] },
+  { verb: "asbuilt", options: [] },
+  { verb: "loads", options: [] },
+  { verb: "window", options: ["--field", "knuckle.hubFace", "--tolerance", "2 mm"] },
   { verb: "envelope", options: [] },
 ];
 
