@@ -7,7 +7,9 @@ const SAMPLED = [
   "tests/studies/envelope/randomTrucks.test.ts",
   "tests/studies/hardware/struts.test.ts",
   "tests/studies/mapCurves.test.ts",
+  "tests/studies/numeric/workBudget.test.ts",
   "tests/studies/search/worstLegGap.test.ts",
+  "tests/studies/window/windowOf.test.ts",
   "tests/studies/wording/refereeRandom.test.ts",
 ];
 

@@ -19,4 +19,13 @@ describe("hatching", () => {
       expect(spacing * inked(hatchLines([square(0, 10), square(2, 8)], spacing, angle))).toBeCloseTo(64, 0);
     }
   });
+
+  it("has no line in a hole", () => {
+    const lines = hatchLines([square(0, 100), square(30, 70)], 0.5, Math.PI / 4);
+    for (let i = 0; i < lines.length; i += 4) {
+      const [x, y] = [(lines[i]! + lines[i + 2]!) / 2, (lines[i + 1]! + lines[i + 3]!) / 2];
+      expect(x > 30 && x < 70 && y > 30 && y < 70).toBe(false);
+    }
+    expect(lines.length).toBeGreaterThan(400);
+  });
 });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { TriangleMesh } from "../../../src/geometry/triangleMesh.ts";
 import { plateMesh } from "../../../src/studies/knuckleSolid/plateMesh.ts";
-import { hatchLines } from "../../../src/studies/views/hatch.ts";
 import { projectedView } from "../../../src/studies/views/hiddenLines.ts";
 import { slicedBodies } from "../../../src/studies/views/slicedBodies.ts";
 import { seenAt, VIEWS } from "../../../src/studies/views/viewAxes.ts";
@@ -99,18 +98,5 @@ describe("a cut", () => {
       outlines!.map((points) => total([points, [points.at(-2)!, points.at(-1)!, points[0]!, points[1]!]])),
     ).toEqual([expect.closeTo(100, 6)]);
     expect(slicedBodies([block([0, 0, 0], [10, 20, 30])], 15)).toEqual([[]]);
-  });
-
-  it("is hatched inside and not in its holes: lines times distance is its area", () => {
-    const ring = [
-      [0, 0, 100, 0, 100, 80, 0, 80],
-      [30, 20, 30, 60, 70, 60, 70, 20],
-    ];
-    const lines = hatchLines(ring, 0.5, Math.PI / 4);
-    expect((total(lines) * 0.5) / (100 * 80 - 40 * 40)).toBeCloseTo(1, 2);
-    for (const [u0, v0, u1, v1] of lines) {
-      const [u, v] = [(u0! + u1!) / 2, (v0! + v1!) / 2];
-      expect(u > 30 && u < 70 && v > 20 && v < 60).toBe(false);
-    }
   });
 });
