@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { captured } from "./captured.ts";
@@ -33,13 +33,16 @@ function examplesIn(page: string): Example[] {
     });
 }
 
-describe("the command line examples of the README", () => {
+describe.each([
+  ["README.md", ["check", "pose", "sweep", "envelope"]],
+  ["public/docs/from-wish-to-part.md", ["order", "check", "window", "loads", "sheet", "asbuilt"]],
+])("the command line examples of %s", (page, wanted) => {
   const folder = setupFolder();
-  const examples = examplesIn(existsSync("README.md") ? readFileSync("README.md", "utf8") : "");
+  const examples = examplesIn(readFileSync(page, "utf8"));
 
-  it("are there, with one of each verb", () => {
+  it("are there, with each verb they are to show", () => {
     const verbs = new Set(examples.map(({ words }) => words[0]));
-    for (const verb of ["check", "pose", "sweep", "envelope"]) expect([...verbs]).toContain(verb);
+    for (const verb of wanted) expect([...verbs]).toContain(verb);
   });
 
   it("end with the exit code they are said to", () => {

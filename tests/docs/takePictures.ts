@@ -23,7 +23,7 @@ const browser = await chromium.launch({
   env: { ...found.env },
 });
 try {
-  for (const take of [overview, builder, builderOnPhone, salesperson, designer]) await take(browser);
+  for (const take of [overview, builder, builderOnPhone, salesperson, designer, order]) await take(browser);
 } finally {
   await browser.close();
   await server.close();
@@ -96,6 +96,27 @@ async function designer(by: Browser): Promise<void> {
         .length === 5,
   );
   await keep("guide-designer-fan", page.locator(".fan"));
+}
+
+/** The ordered knuckle at Build: what was asked for, what it bears, what came off the jig. */
+async function order(by: Browser): Promise<void> {
+  const page = await opened(by, DESK);
+  const file = fileURLToPath(new URL("../../shared/ordered-knuckle.json", import.meta.url));
+  await page.locator('input[type="file"]').first().setInputFiles(file);
+  await page.locator(".heading-setup").filter({ hasText: "on order" }).waitFor();
+  await goTo(page, "Build");
+  for (const [way, told, name] of [
+    ["Order", ".fold[data-fold='order'] input", "build-order"],
+    ["Loads", ".share-strip", "build-loads"],
+    ["As built", ".fold[data-fold='asBuilt'] input", "build-as-built"],
+  ] as const) {
+    await page.getByRole("navigation", { name: "On this page" }).getByRole("button", { name: way }).click();
+    await page.locator(told).first().waitFor();
+    await stageDrawn(page);
+    // What a way leads to stays on top while it fills.
+    await page.waitForTimeout(2000);
+    await keep(name, page);
+  }
 }
 
 /** The workbench in a new context, light, with its answers, map and stage. */
