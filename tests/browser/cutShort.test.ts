@@ -10,7 +10,8 @@ const SOON = { timeout: 60_000 };
 const TOO_FEW = 0.002;
 
 const verdict = (page: Page) => page.locator(".verdict");
-const note = (place: Locator) => place.locator(".cut-short");
+/** Of every answer but a window's, which is a search of its own. */
+const note = (place: Locator) => place.locator(".cut-short:not(.window-view .cut-short)");
 const longer = (place: Locator) => place.getByRole("button", { name: "Search longer" });
 
 /** The page at an address with a truck whose every answer is cut short, once the verdict is there. */

@@ -82,6 +82,8 @@ describe("points of the setup in the picture", () => {
     const { page, problems } = await withPoints("Front");
     await page.getByRole("combobox", { name: "Point" }).selectOption({ label: "upper arm, front pivot" });
     const pivot = point(page, "upper arm, front pivot");
+    // A point is told by the axes across the view, once the camera is there.
+    await expect.poll(() => at(pivot), { timeout: 30_000 }).toBe("y 16 3/8 in, z 17 3/4 in");
     await pivot.focus();
     await page.keyboard.press("ArrowUp");
     await expect.poll(() => at(pivot)).toBe("y 16 3/8 in, z 17 13/16 in");
