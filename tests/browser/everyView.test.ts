@@ -1,6 +1,6 @@
 /**
  * Every view at every width, light and dark: nothing is cut off, and an accessibility checker has nothing to say. On every
- * change one phone and one desk are looked at, in `npm run test:long` all.
+ * change one phone and one desk are looked at, in `npm run test:long` all others.
  */
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
@@ -33,6 +33,9 @@ const VIEWS: readonly (readonly [Width, Scheme])[] = [
 ];
 const SLOW = 240_000;
 
+/** The first few on every change, in the long run the others. */
+const ofThisRun = <T>(all: readonly T[], few: number) => all.slice(runs(0, few), runs(few, all.length));
+
 const sized = (width: Width) => {
   const isTouch = width < 900;
   return { viewport: { width, height: HEIGHTS[width] }, hasTouch: isTouch, isMobile: isTouch };
@@ -48,7 +51,7 @@ const over = (page: Page) => page.evaluate(() => document.documentElement.scroll
 
 describe("every view", () => {
   // With the picture in one scheme: it is drawn by a software renderer, and looks the same to everything asked here.
-  it.each(VIEWS.slice(0, runs(2, VIEWS.length)))(
+  it.each(ofThisRun(VIEWS, 2))(
     "fits at each station, and a checker has nothing to say: %i wide, %s",
     async (width, colorScheme) => {
       const { page, problems } = await openWorkbench({
@@ -79,7 +82,7 @@ describe("every view", () => {
     SLOW,
   );
 
-  it.each((["light", "dark"] as const).slice(0, runs(1, 2)))(
+  it.each(ofThisRun(["light", "dark"] as const, 1))(
     "has no fault with the worst pose shown, all fields and the fan open: %s",
     async (colorScheme) => {
       const { page, problems } = await openWorkbench({ ...sized(1440), colorScheme });
@@ -103,7 +106,7 @@ describe("every view", () => {
     SLOW,
   );
 
-  it.each(VIEWS.slice(0, runs(2, 4)))(
+  it.each(ofThisRun(VIEWS.slice(0, 4), 2))(
     "has no fault in what is folded, all open, nothing scrolls sideways: %i wide, %s",
     async (width, colorScheme) => {
       const { page, problems } = await openWorkbench({ ...sized(width), colorScheme, isBare: true });
