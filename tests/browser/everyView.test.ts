@@ -125,6 +125,30 @@ describe("every view", () => {
   );
 });
 
+describe("every step of an order at Build", () => {
+  it.each(ofThisRun(VIEWS.slice(0, 2), 1))(
+    "has no fault, all open, nothing scrolls sideways: %i wide, %s",
+    async (width, colorScheme) => {
+      const { page, problems } = await openWorkbench({ ...sized(width), colorScheme, isBare: true });
+      await page
+        .locator('input[type="file"]')
+        .first()
+        .setInputFiles(join(import.meta.dirname, "..", "..", "shared", "ordered-knuckle.json"));
+      await page.locator(".heading-setup").filter({ hasText: "on order" }).waitFor();
+      await goTo(page, "Build");
+      for (const step of ["order", "window", "loads", "drawings", "jig", "asBuilt"])
+        await page.locator(`[data-fold="${step}"] > summary`).click();
+      for (const told of [".window-bar", ".share-strip", "[data-fold='asBuilt'] table"])
+        await page.locator(told).first().waitFor({ timeout: 60_000 });
+      await shot(page, `build-open-${width}-${colorScheme}`);
+      expect(await faults(page, ".build-rooms")).toEqual([]);
+      expect(await over(page)).toBeLessThanOrEqual(0);
+      expect(problems()).toEqual([]);
+    },
+    SLOW,
+  );
+});
+
 /** All that the counter tells is known. */
 async function counterKnown(page: Page): Promise<void> {
   await page.waitForFunction(() => {
