@@ -1,9 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { readMaterials } from "../../src/setup/catalogs/readMaterials.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
 import { floorReport } from "../../src/studies/floor/floorReport.ts";
 import { bumpSteer } from "../../src/studies/geometry/bumpSteer.ts";
+import { carriersOf } from "../../src/studies/loads/carriers.ts";
+import { loadsReport } from "../../src/studies/loads/loadsReport.ts";
+import { strengthOf } from "../../src/studies/loads/strengthOf.ts";
 import { type Model, modelOf } from "../../src/studies/model/model.ts";
+import { Budget } from "../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
 
 // Each example truck is a case with something to find. What is to be found is told here in words and held to.
@@ -21,6 +26,21 @@ function example(name: string, variant: string | null = null): Model {
 function worstOf(name: string, variant: string | null = null): string {
   const report = checkClearance(example(name, variant))!;
   return `${report.verdict}: ${report.worst!.part}`;
+}
+
+const CATALOG = readMaterials(
+  JSON.parse(readFileSync(new URL("catalogs/materials.json", FOLDER), "utf8")),
+  "materials.json",
+);
+
+/** What each case does at full bump, steered a quarter to the left. */
+function loadsOf(name: string, variant: string | null) {
+  const model = example(name, variant);
+  const carriers = carriersOf(model.setup, name);
+  if (!carriers.ok || !CATALOG.ok) throw new Error("carriers or materials");
+  const strength = strengthOf(model.setup, CATALOG.value);
+  const pose = { travel: model.setup.travel.bump, steer: 0.25 };
+  return loadsReport(model, carriers.value, strength, { name: null, pose }, Budget.endless());
 }
 
 function rootMeanSquare(name: string, side: "left" | "right", variant: string | null = null): number {
@@ -72,6 +92,17 @@ describe("the example trucks", () => {
     const { order, knuckle } = example("ordered-knuckle").setup;
     expect(order).toMatchObject({ drop: 63.5, hubFace: 139.7, side: "pair", quantity: 1 });
     expect(knuckle.pinHeight).toBe(order!.base.pinHeight! + 63.5);
+  });
+
+  it("the tubular knuckle: the lip rubs; a brace's weld carries most, and without braces a post's weld passes yield", () => {
+    expect(worstOf("tubular-knuckle")).toBe("rubs: fender lip");
+    const { governs, weight } = loadsOf("tubular-knuckle", null);
+    expect(governs).toMatchObject({ kind: "weld", member: "lower brace", case: "curb strike" });
+    expect(governs!.shareOfYield).toBeLessThan(1);
+    const bare = loadsOf("tubular-knuckle", "lighter posts, no braces");
+    expect(bare.governs).toMatchObject({ kind: "weld", member: "lower post" });
+    expect(bare.governs!.shareOfYield).toBeGreaterThan(2);
+    expect(bare.weight!.mass).toBeLessThan(0.95 * weight!.mass);
   });
 
   it("the flatbed: the tie rod end in the barrel, and a crossmember under the scrub line", () => {

@@ -44,4 +44,10 @@ export const EXAMPLE_TRUCKS: readonly ExampleTruck[] = [
     about: "narrowed 3/4 in and dropped 2 1/2 in, with its order sheet",
     text: () => import("../../../../shared/ordered-knuckle.json?raw"),
   },
+  {
+    file: "tubular-knuckle.json",
+    name: "Half-ton on a tubular knuckle",
+    about: "what posts, braces and welds carry, and what it weighs without braces",
+    text: () => import("../../../../shared/tubular-knuckle.json?raw"),
+  },
 ];
