@@ -9,6 +9,7 @@ import { KnucklePanel } from "./KnucklePanel.tsx";
 import { LoadsPanel } from "./loads/LoadsPanel.tsx";
 import { OrderPanel } from "./order/OrderPanel.tsx";
 import { WindowPanel } from "./WindowPanel.tsx";
+import { WeightsPanel } from "./weights/WeightsPanel.tsx";
 
 /** What stands beside the knuckle drawn alone: its numbers, then a fold for each step from the order to the part checked. */
 export function BuildRooms({ truck }: { truck: Truck }) {
@@ -22,6 +23,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
           ["Order", "[data-fold='order'] > summary"],
           ["Window", "[data-fold='window'] > summary"],
           ["Loads", "[data-fold='loads'] > summary"],
+          ["Weight", "[data-fold='weights'] > summary"],
           ["Drawings", "[data-fold='drawings'] > summary"],
           ["Jig sheet", "[data-fold='jig'] > summary"],
           ["As built", "[data-fold='asBuilt'] > summary"],
@@ -31,6 +33,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
       <OrderPanel truck={truck} />
       <WindowPanel truck={later} />
       <LoadsPanel truck={later} />
+      <WeightsPanel />
       <DrawingsPanel truck={later} />
       <JigPanel truck={later} />
       <AsBuiltPanel truck={later} />

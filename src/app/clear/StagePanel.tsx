@@ -3,6 +3,7 @@ import { lazy, memo, Suspense, useDeferredValue, useState } from "react";
 import { canDraw } from "../stage/canDraw.ts";
 import { EnvelopeStrip } from "../stage/EnvelopeStrip.tsx";
 import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
+import { KnuckleHandleStrip } from "../stage/handles/KnuckleHandleStrip.tsx";
 import { SectionStrip } from "../stage/SectionStrip.tsx";
 import { ShowMenu } from "../stage/ShowMenu.tsx";
 import { StageTools } from "../stage/StageTools.tsx";
@@ -47,7 +48,9 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
             {(isWell || hasDimensions || isAlone) && <WheelButtons />}
             <p className="stage-hint">drag to turn, scroll to zoom</p>
           </div>
-          {!isAlone && (
+          {isAlone ? (
+            <KnuckleHandleStrip />
+          ) : (
             <>
               <HandleStrip />
               <WipeStrip truck={truck} />

@@ -1,13 +1,11 @@
 import { useThree } from "@react-three/fiber";
 import { useEffect } from "react";
 import { addScaled, length, type Vec3 } from "../../geometry/vec.ts";
-import { type LoadArrow, useLoadsView } from "../state/loadsView.ts";
+import { type LoadArrow, mmPerNewton, useLoadsView } from "../state/loadsView.ts";
 import { Solid } from "./Solid.tsx";
 import { rodGeometry } from "./solidGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
 
-/** mm of the longest arrow; the others by their force. */
-const LONGEST = 220;
 /** mm. */
 const SHAFT = 3;
 const HEAD = { length: 26, radius: 10 } as const;
@@ -19,18 +17,17 @@ export function LoadArrows() {
   useEffect(() => {
     if (arrows.length >= 0) invalidate();
   }, [arrows, invalidate]);
-  const most = Math.max(...arrows.map(({ force }) => length(force)), 1e-9);
-  return arrows.map((arrow) => (
-    <Arrow key={arrow.name + arrow.at.join()} arrow={arrow} mmPerNewton={LONGEST / most} />
-  ));
+  const mm = mmPerNewton(arrows);
+  return arrows.map((arrow) => <Arrow key={arrow.name + arrow.at.join()} arrow={arrow} scale={mm} />);
 }
 
-function Arrow({ arrow: { at, force }, mmPerNewton }: { arrow: LoadArrow; mmPerNewton: number }) {
-  const size = length(force) * mmPerNewton;
+/** @param scale mm for a newton */
+function Arrow({ arrow: { at, force }, scale }: { arrow: LoadArrow; scale: number }) {
+  const size = length(force) * scale;
   const isDrawn = size > HEAD.length;
-  const tail = addScaled(at, force, -mmPerNewton);
-  const neck: Vec3 = addScaled(at, force, (-HEAD.length * mmPerNewton) / size);
-  const from = [...at, ...force, mmPerNewton];
+  const tail = addScaled(at, force, -scale);
+  const neck: Vec3 = addScaled(at, force, (-HEAD.length * scale) / size);
+  const from = [...at, ...force, scale];
   const shaft = useGeometry(
     () => rodGeometry(isDrawn ? tail : [0, 0, 0], isDrawn ? neck : [0, 0, 1], SHAFT),
     from,

@@ -11,6 +11,7 @@ import { axesSketch } from "./axesSketch.ts";
 import { dimensionLayer } from "./dimensionLayer.ts";
 import { gapLayer } from "./gapLayer.ts";
 import { jointLayer } from "./jointLayer.ts";
+import { loadScaleLayer } from "./loadScaleLayer.ts";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { sectionLayer, sectionOf } from "./sectionLayer.ts";
@@ -54,7 +55,7 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWrite
     written.current = {
       axes,
       layers: isAlone
-        ? [dimensionLayer(svg, true)]
+        ? [loadScaleLayer(svg), dimensionLayer(svg, true)]
         : [
             sectionLayer(svg),
             wipeLayer(svg),

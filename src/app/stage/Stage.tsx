@@ -4,6 +4,7 @@ import { useRef } from "react";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
+import { KnuckleHandles } from "./handles/KnuckleHandles.tsx";
 import { PictureFollower } from "./handles/PictureFollower.tsx";
 import { StageHandles } from "./handles/StageHandles.tsx";
 import { OverlayWriter } from "./OverlayWriter.tsx";
@@ -26,7 +27,7 @@ export default function Stage({ truck, isAlone }: StageProps) {
   const frame = useRef<HTMLDivElement>(null);
   const overlay = useRef<SVGSVGElement>(null);
   const toWorst = useRef<HTMLButtonElement>(null);
-  const hasHandles = useStage((s) => s.hasHandles) && !isAlone;
+  const hasHandles = useStage((s) => s.hasHandles);
   return (
     <div
       ref={frame}
@@ -51,7 +52,7 @@ export default function Stage({ truck, isAlone }: StageProps) {
       </Canvas>
       <svg ref={overlay} className="stage-overlay" aria-hidden="true" />
       <button ref={toWorst} type="button" className="stage-to-worst" hidden onClick={goToWorst} />
-      {hasHandles && <StageHandles />}
+      {hasHandles && (isAlone ? <KnuckleHandles /> : <StageHandles />)}
     </div>
   );
 }

@@ -20,6 +20,7 @@ const PLAYS: readonly { readonly play: Play; readonly label: string; readonly na
 export function StageTools({ truck, isAlone }: StageToolsProps) {
   const playing = useStage((s) => s.play);
   const isFilled = useStage((s) => s.isFilled);
+  const hasHandles = useStage((s) => s.hasHandles);
   const isCutOpen = useStage((s) => s.isCutOpen);
   const [failure, setFailure] = useState<string | null>(null);
   usePlay();
@@ -51,6 +52,17 @@ export function StageTools({ truck, isAlone }: StageToolsProps) {
           </button>
         );
       })}
+      {isAlone && (
+        <button
+          type="button"
+          className="stage-tool"
+          aria-pressed={hasHandles}
+          title="Marks where dimensions end can be dragged"
+          onClick={() => setStage({ hasHandles: !hasHandles })}
+        >
+          Drag
+        </button>
+      )}
       {isAlone && truck.setup.build !== null && (
         <button
           type="button"

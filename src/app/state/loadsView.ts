@@ -1,6 +1,6 @@
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
-import type { Vec3 } from "../../geometry/vec.ts";
+import { length, type Vec3 } from "../../geometry/vec.ts";
 
 /** A force to be drawn where it acts; vehicle axes (right side y < 0), mm and N. */
 export interface LoadArrow {
@@ -18,12 +18,20 @@ export interface LoadsView {
   readonly arrows: readonly LoadArrow[];
 }
 
-const view = createStore<LoadsView>()(() => ({ case: null, pose: "now", arrows: [] }));
+/** mm of the longest arrow; the others by their force. */
+const LONGEST = 220;
+
+/** The one scale of all arrows drawn, mm for a newton. */
+export function mmPerNewton(arrows: readonly LoadArrow[]): number {
+  return LONGEST / Math.max(...arrows.map(({ force }) => length(force)), 1e-9);
+}
+
+export const loadsView = createStore<LoadsView>()(() => ({ case: null, pose: "now", arrows: [] }));
 
 /** Changes some of it. */
-export const setLoadsView = view.setState;
+export const setLoadsView = loadsView.setState;
 
 /** Follows it. The selector must give a primitive or something that already existed. */
 export function useLoadsView<T>(selector: (view: LoadsView) => T): T {
-  return useStore(view, selector);
+  return useStore(loadsView, selector);
 }

@@ -23,6 +23,7 @@ import { setupHeading } from "../../studies/wording/answerWords.ts";
 import { type DrawnEnvelope, drawnEnvelopeOf, type EnvelopeAsk } from "./drawnEnvelope.ts";
 import { type DrawnMap, drawnMapOf, type PoseLimits } from "./drawnMap.ts";
 import { type DrawnSection, drawnSectionOf, type SectionCut } from "./drawnSection.ts";
+import { type KnuckleView, knuckleViewOf } from "./knuckleViewOf.ts";
 import { type LoadsAnswer, type LoadsQuestion, loadsAnswerOf } from "./loadsAnswer.ts";
 
 /** How far a truck steers at each of some heights, in their order. */
@@ -49,6 +50,8 @@ export interface Jobs {
   /** null = the time did not do for a surface. */
   readonly envelope: { question: EnvelopeAsk; given: null; answer: DrawnEnvelope | null };
   readonly section: { question: SectionCut; given: DrawnEnvelope | null; answer: DrawnSection };
+  /** null = there is nothing to draw. */
+  readonly knuckleView: { question: null; given: null; answer: KnuckleView | null };
   readonly drawings: { question: DrawingAsk; given: null; answer: Result<ShopDrawings> };
   /** Which values of a field fit. The document: as typed, with the variant shown, without the body. */
   readonly window: { question: { document: unknown; field: string }; given: null; answer: FieldWindow };
@@ -128,6 +131,7 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     const { setup } = model();
     return { answer: shopDrawings(setup, question, setupHeading(setup), "setup"), isCut: false };
   },
+  knuckleView: ({ model }) => ({ answer: knuckleViewOf(model().setup), isCut: false }),
   window({ model, question: { document, field }, budget }) {
     const { setup } = model();
     const truck = { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };

@@ -1,6 +1,7 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import type { LoadsCase, LoadsReport } from "../../studies/loads/loadsReport.ts";
 import type { Stress } from "../../studies/loads/strengthOf.ts";
+import type { VariantWeight } from "../../studies/strength/variantWeights.ts";
 import type { ForceAt } from "../../studies/strength/wrench.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
@@ -9,8 +10,11 @@ import { pointFromMm } from "./textTable.ts";
 
 type Vector = readonly [number, number, number];
 
-/** The loads as `loads --json` prints them: vehicle axes, forces, moments, stresses and weights in the file's units. */
-export function loadsJson(report: LoadsReport, units: LengthUnit) {
+/**
+ * The loads as `loads --json` prints them: vehicle axes, forces, moments, stresses and weights in the file's units.
+ * @param weights of the setup and its variants
+ */
+export function loadsJson(report: LoadsReport, units: LengthUnit, weights: readonly VariantWeight[]) {
   const { cases, grid, worst, governs, weight, cutShort } = report;
   const length = (mm: number) => unitsFromMm(mm, units);
   return {
@@ -45,7 +49,17 @@ export function loadsJson(report: LoadsReport, units: LengthUnit) {
         center: pointFromMm(center, units),
       })),
     },
+    weights: weights.map(({ name, mass, more, unsprung }) => ({
+      variant: name,
+      total: weightIn(mass, units),
+      more: weightIn(more, units),
+      unsprung: weightIn(unsprung, units),
+    })),
   };
+}
+
+function weightIn(kg: number | null, units: LengthUnit): number | null {
+  return kg === null ? null : quantityInUnits(kg, "weight", units);
 }
 
 function caseJson(one: LoadsCase, units: LengthUnit) {

@@ -1,6 +1,8 @@
+import type { LengthUnit } from "../../setup/types/types.ts";
 import type { LoadsCase, LoadsReport } from "../../studies/loads/loadsReport.ts";
 import type { Stress } from "../../studies/loads/strengthOf.ts";
 import type { Model } from "../../studies/model/model.ts";
+import type { VariantWeight } from "../../studies/strength/variantWeights.ts";
 import { LOADS_CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import {
@@ -14,15 +16,20 @@ import {
   stressPart,
   stressPlace,
   stressText,
-  WEIGHTS_COMMON,
-  weightText,
 } from "../../studies/wording/loadsWords.ts";
+import {
+  unsprungSentence,
+  variantTitle,
+  WEIGHTS_COMMON,
+  weightDifference,
+  weightText,
+} from "../../studies/wording/weightWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { type Column, heading, lengthCell, pointCell, steerCell, textTable } from "./textTable.ts";
 
-/** The loads as a person reads them: forces by case, stresses, what gives, weight. */
-export function loadsTable(report: LoadsReport, model: Model): string {
+/** The loads as a person reads them: forces by case, stresses, what gives, weight. @param weights of the setup and its variants */
+export function loadsTable(report: LoadsReport, model: Model, weights: readonly VariantWeight[]): string {
   const { setup } = model;
   const format = formatOf(setup);
   const unit = setup.units === "in" ? "lb" : "N";
@@ -44,7 +51,7 @@ export function loadsTable(report: LoadsReport, model: Model): string {
     worst.length > 0 ? `Where each force is largest (${unit}):\n${worstTable(report, format)}` : "",
     weight === null
       ? ""
-      : `Weight, by lengths and areas alone: ${weightText(weight.mass, setup.units)}${weight.center ? `, center of mass ${pointCell(weight.center, format)} in the knuckle frame` : ""}.\n${WEIGHTS_COMMON}\n`,
+      : `Weight, by lengths and areas alone: ${weightText(weight.mass, setup.units)}${weight.center ? `, center of mass ${pointCell(weight.center, format)} in the knuckle frame` : ""}.\n${weightsTable(weights, setup.units)}${WEIGHTS_COMMON}\n`,
     LOADS_CAUTIONS,
   ]
     .filter((block) => block !== "")
@@ -93,6 +100,20 @@ function sharesTable(cases: readonly LoadsCase[], format: LengthFormat): string 
       shareText(stress.shareOfYield),
       stress.material,
       ...poseCells(one, one.name, format),
+    ]),
+  );
+}
+
+/** Nothing where there is no variant to compare. */
+function weightsTable(weights: readonly VariantWeight[], units: LengthUnit): string {
+  if (weights.length < 2) return "";
+  return textTable(
+    [left("Variant"), right("Weight"), left("Difference"), left("With it")],
+    weights.map((weight) => [
+      variantTitle(weight.name),
+      weight.mass === null ? "-" : weightText(weight.mass, units),
+      weightDifference(weight, units),
+      unsprungSentence(weight, units) ?? "-",
     ]),
   );
 }

@@ -3,6 +3,7 @@ import { carriersOf } from "../../studies/loads/carriers.ts";
 import { type LoadsAsk, loadsReport } from "../../studies/loads/loadsReport.ts";
 import { strengthOf } from "../../studies/loads/strengthOf.ts";
 import { Materials } from "../../studies/strength/material.ts";
+import { variantWeights } from "../../studies/strength/variantWeights.ts";
 import { nearestWord } from "../../units/words.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { materialsCatalog } from "../asked/materialsCatalog.ts";
@@ -56,8 +57,11 @@ function runLoads(file: string, options: LoadsOptions, terminal: Terminal): Exit
   const names = carriers.value.cases.map(({ name }) => name);
   const ask = { name: askedCase(truck, options, names), pose: poseOf(truck, options) };
   const report = loadsReport(model, carriers.value, strengthOf(setup, catalog), ask, budget);
+  const weights = variantWeights(truck.document, truck.file);
   terminal.writeOut(
-    options.json ? documentText(loadsJson(report, setup.units), truck) : loadsTable(report, model),
+    options.json
+      ? documentText(loadsJson(report, setup.units, weights), truck)
+      : loadsTable(report, model, weights),
   );
   return ExitCode.Fine;
 }

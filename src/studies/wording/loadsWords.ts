@@ -122,11 +122,6 @@ function fineLength(mm: number, units: LengthUnit): string {
   return formatLength(mm, { units, fraction: "decimal", decimals: units === "in" ? 3 : 2 });
 }
 
-/** A weight to a tenth: `8.7 lb`. @param kg */
-export function weightText(kg: number, units: LengthUnit): string {
-  return `${quantityInUnits(kg, "weight", units).toFixed(1)} ${units === "in" ? "lb" : "kg"}`;
-}
-
 /** Why members and deflection are not worked out; null = they are, or there is no build. */
 export function noFrameSentence(why: StrengthOf["noFrame"]): string | null {
   const not = "Members, welds and deflection are not worked out";
@@ -153,6 +148,7 @@ export function howLoadsSentence({ grid }: Pick<LoadsReport, "grid">): string {
   return `${looked}. Rigid arms without weight, joints without friction, loads standing still; multiples are of the corner's weight, less the unsprung weight times the multiple up. Shares are of the published yield, away from welds; fatigue, buckling and heat are not looked at.`;
 }
 
-/** Loose checks of a part's weight against what such parts commonly weigh (common practice, no source). */
-export const WEIGHTS_COMMON =
-  "For comparison, common practice, no source: a stock knuckle with its arm about 11 1/2 lb, a cast or forged drop knuckle 20 to 23 lb, a tubular one about 9 lb.";
+/** What the bar beside the arrows says: `arrow this long = 1,000 lb, seen square on`. @param force in the unit people read */
+export function loadScaleText(force: number, units: LengthUnit): string {
+  return `arrow this long = ${force.toLocaleString("en-US")} ${units === "in" ? "lb" : "N"}, seen square on`;
+}

@@ -9,8 +9,6 @@ import {
   governsSentence,
   howLoadsSentence,
   noFrameSentence,
-  WEIGHTS_COMMON,
-  weightText,
 } from "../../../studies/wording/loadsWords.ts";
 import { setLoadsView, useLoadsView } from "../../state/loadsView.ts";
 import { useStage } from "../../state/stageSettings.ts";
@@ -53,7 +51,6 @@ export function LoadsBody({ truck }: LoadsBodyProps) {
 
 function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
   const format = useFormat();
-  const { units } = format;
   const side = useStage((s) => s.side);
   const wanted = useLoadsView((s) => s.case);
   const names = [...new Set(report.cases.map(({ name }) => name))];
@@ -68,12 +65,6 @@ function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
         <OneCase one={one} isAtPose={report.isAtPose} />
       ) : (
         <p role="status">The linkage cannot stand or carry there.</p>
-      )}
-      {report.weight && (
-        <p>
-          Weight of the part, by lengths and areas alone:{" "}
-          <strong>{weightText(report.weight.mass, units)}</strong>. {WEIGHTS_COMMON}
-        </p>
       )}
       <p className="fold-fine">{howLoadsSentence(report)}</p>
     </>

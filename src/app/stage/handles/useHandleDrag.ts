@@ -2,76 +2,62 @@ import type { MouseEvent, PointerEvent } from "react";
 import { useHeldDrag } from "../../parts/useHeldDrag.ts";
 import type { ScreenPoint } from "../overlay/gapMark.ts";
 import { focusHandle, handleStore } from "./handleStore.ts";
-import { carryStagePoint } from "./moveStagePoint.ts";
-import { onPicture, type Picture, type PicturePlane } from "./picturePlane.ts";
-import type { StagePoint } from "./stagePoints.ts";
+
+/** Takes hold of a mark as it stands: what then carries it so many pixels from there, right and down. */
+export type Grab = (key: string) => (right: number, down: number) => void;
 
 interface Held {
   readonly pointer: number;
-  readonly point: StagePoint;
+  readonly carry: (right: number, down: number) => void;
   readonly from: ScreenPoint;
 }
 
-/** Takes hold of the point that was pressed and moves it in the picture's plane: one step to undo; Escape puts it back. */
-export function useHandleDrag(
-  points: readonly StagePoint[],
-  picture: Picture | null,
-  plane: PicturePlane | null,
-) {
+/** A mark by its key and place, pixels. */
+interface Placed {
+  readonly key: string;
+  readonly at: ScreenPoint;
+}
+
+/** Takes hold of the mark that was pressed and moves it: one step to undo; Escape puts it back. */
+export function useHandleDrag(marks: readonly Placed[], grab: Grab) {
   const { held, begin, take, stop } = useHeldDrag<Held>();
 
   return {
     onPointerDown(event: PointerEvent<SVGSVGElement>) {
       const pressed = (event.target as Element).closest("[data-point]")?.getAttribute("data-point");
-      if (event.button !== 0 || !pressed || !picture) return;
+      if (event.button !== 0 || !pressed) return;
       const from = { x: event.clientX, y: event.clientY };
-      const point = nearest(points, picture, event.currentTarget.getBoundingClientRect(), from, pressed);
-      if (!point) return;
+      const key = nearest(marks, event.currentTarget.getBoundingClientRect(), from, pressed);
       event.preventDefault();
       event.currentTarget.setPointerCapture(event.pointerId);
       begin();
-      take({ pointer: event.pointerId, point, from });
-      handleStore.setState({ current: point.key });
-      focusHandle(event.currentTarget, point.key);
+      take({ pointer: event.pointerId, carry: grab(key), from });
+      handleStore.setState({ current: key });
+      focusHandle(event.currentTarget, key);
     },
     // The press has given the focus already, to the nearest.
     onMouseDown: (event: MouseEvent) => event.preventDefault(),
     onPointerMove(event: PointerEvent<SVGSVGElement>) {
       const drag = held.current;
-      if (drag?.pointer !== event.pointerId || !picture || !plane) return;
-      const { across, along } = plane;
-      const shift = (axis: number, pixels: number, perMm: number) => {
-        const isMirrored = axis === 1 && drag.point.seen[1] !== drag.point.at[1];
-        return { axis, mm: (isMirrored ? -1 : 1) * (pixels / perMm) };
-      };
-      carryStagePoint(drag.point, [
-        shift(across, event.clientX - drag.from.x, picture.axes[across]!.x),
-        shift(along, event.clientY - drag.from.y, picture.axes[along]!.y),
-      ]);
+      if (drag?.pointer === event.pointerId)
+        drag.carry(event.clientX - drag.from.x, event.clientY - drag.from.y);
     },
     onPointerUp: () => stop("end"),
     onPointerCancel: () => stop("cancel"),
   };
 }
 
-/** Of the points under the pointer the nearest; the one pointed out already goes first where two stand on one spot. */
-function nearest(
-  points: readonly StagePoint[],
-  picture: Picture,
-  frame: DOMRect,
-  from: ScreenPoint,
-  pressed: string,
-): StagePoint | undefined {
+/** Of the marks under the pointer the nearest; the one pointed out already goes first where two stand on one spot. */
+function nearest(marks: readonly Placed[], frame: DOMRect, from: ScreenPoint, pressed: string): string {
   const { current } = handleStore.getState();
-  const distance = (point: StagePoint) => {
-    const { x, y } = onPicture(picture, point.seen);
-    const off = Math.hypot(frame.left + x - from.x, frame.top + y - from.y);
-    return point.key === current ? off - ON_ONE_SPOT : off;
+  const distance = ({ key, at }: Placed) => {
+    const off = Math.hypot(frame.left + at.x - from.x, frame.top + at.y - from.y);
+    return key === current ? off - ON_ONE_SPOT : off;
   };
-  let best = points.find(({ key }) => key === pressed);
-  for (const point of points) if (best && distance(point) < distance(best)) best = point;
-  return best;
+  let best = marks.find(({ key }) => key === pressed);
+  for (const mark of marks) if (best && distance(mark) < distance(best)) best = mark;
+  return best?.key ?? pressed;
 }
 
-/** Pixels by which the point pointed out counts as nearer. */
+/** Pixels by which the mark pointed out counts as nearer. */
 const ON_ONE_SPOT = 6;

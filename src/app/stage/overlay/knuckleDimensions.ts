@@ -1,7 +1,7 @@
-import { addScaled, mirrorY, scale, type Vec3, vecAt } from "../../../geometry/vec.ts";
+import { addScaled, scale, type Vec3 } from "../../../geometry/vec.ts";
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
-import { POSE } from "../../../suspension/poseRow.ts";
 import type { Dimension, DimensionInputs, LinearDimension } from "./dimensions.ts";
+import { knuckleAxes } from "./knuckleAxes.ts";
 
 /** mm that the rows of dimension lines stand off the part. */
 const ROW = 70;
@@ -14,17 +14,7 @@ export function knuckleDimensions({
   format,
 }: Pick<DimensionInputs, "truck" | "pose" | "side" | "format">): Dimension[] {
   const { span, pinHeight, pinLead, hubFace, pinAngle, steeringArm } = truck.setup.knuckle;
-  const { row } = pose[side];
-  const turned = (v: Vec3): Vec3 => (side === "left" ? v : mirrorY(v));
-  const [x, y, z] = [POSE.knuckleX, POSE.knuckleY, POSE.knuckleZ].map((at) => turned(vecAt(row, at))) as [
-    Vec3,
-    Vec3,
-    Vec3,
-  ];
-  const origin = turned(vecAt(row, POSE.lowerBallJoint));
-  /** A point of the knuckle's own axes: forward, outboard, up the steering axis. */
-  const at = (forward: number, out: number, up: number): Vec3 =>
-    addScaled(addScaled(addScaled(origin, x, forward), y, out), z, up);
+  const { x, y, z, at } = knuckleAxes(pose, side);
   const along = (out: number): Vec3 =>
     at(pinLead, out * Math.cos(pinAngle), pinHeight - out * Math.sin(pinAngle));
   const [arm, , armUp] = steeringArm;

@@ -1,0 +1,37 @@
+import type { LengthUnit } from "../../setup/types/types.ts";
+import { quantityInUnits } from "../../units/quantity.ts";
+import type { VariantWeight } from "../strength/variantWeights.ts";
+
+/** A weight to a tenth: `8.7 lb`. @param kg */
+export function weightText(kg: number, units: LengthUnit): string {
+  return `${quantityInUnits(kg, "weight", units).toFixed(1)} ${units === "in" ? "lb" : "kg"}`;
+}
+
+/** What a variant is called where all are told: `As it stands`, `“lighter posts”`. */
+export function variantTitle(name: string | null): string {
+  return name === null ? "As it stands" : `“${name}”`;
+}
+
+/** What a variant's knuckle weighs against the setup as it stands: `1.4 lb less than as it stands`. */
+export function weightDifference({ name, mass, more }: VariantWeight, units: LengthUnit): string {
+  if (mass === null) return "no members, plates or pin to weigh";
+  if (name === null) return "what the others are told against";
+  if (more === null) return "as it stands there is nothing to weigh it against";
+  const size = weightText(Math.abs(more), units);
+  // What reads as nothing is nothing.
+  if (Number.parseFloat(size) === 0) return "the same as it stands";
+  return `${size} ${more < 0 ? "less" : "more"} than as it stands`;
+}
+
+/** Its effect on what does not ride on the spring; null = the setup does not say how much that is. */
+export function unsprungSentence({ unsprung }: VariantWeight, units: LengthUnit): string | null {
+  return unsprung === null ? null : `Unsprung weight of a side: ${weightText(unsprung, units)}.`;
+}
+
+/** Loose checks of a part's weight against what such parts commonly weigh (common practice, no source). */
+export const WEIGHTS_COMMON =
+  "For comparison, common practice, no source: a stock knuckle with its arm about 11 1/2 lb, a cast or forged drop knuckle 20 to 23 lb, a tubular one about 9 lb.";
+
+/** What a weight is of, and what is left out. */
+export const WEIGHTS_HOW =
+  "Weights by lengths, areas and steps of the build block, all as steel; notches, weld metal, ball joints and bolts are left out. Unsprung weight is what masses says, changed by the part’s difference. A lighter part is not a stronger one.";
