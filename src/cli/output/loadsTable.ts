@@ -37,7 +37,7 @@ export function loadsTable(report: LoadsReport, model: Model, weights: readonly 
   const sentences = [
     governsSentence(report, setup, format),
     noFrameSentence(report.noFrame),
-    howLoadsSentence(report),
+    howLoadsSentence(report, setup.units),
   ].flatMap((line) => (line === null ? [] : [`${line}\n`]));
   return [
     `${heading(setup)}\n${cutShortLine("loads", report)}${sentences.join("")}`,

@@ -7,7 +7,14 @@ import { type ForceAt, mirroredForce } from "../strength/wrench.ts";
 import type { Carriers } from "./carriers.ts";
 import { allOf, type CaseAt, caseAt } from "./caseAt.ts";
 import type { Strength, StrengthOf, Stress } from "./strengthOf.ts";
-import { type ForceName, forceSizes, searchWorst, type WorstForce, type WorstOfCase } from "./worstPoses.ts";
+import {
+  type ForceName,
+  forceSizes,
+  type LoadsGrid,
+  searchWorst,
+  type WorstForce,
+  type WorstOfCase,
+} from "./worstPoses.ts";
 
 /** One case on one side at one pose; vehicle axes (right side y < 0), N, N·mm, mm. */
 export interface LoadsCase {
@@ -37,10 +44,10 @@ export interface Governing extends Stress {
 
 export interface LoadsReport {
   readonly cases: readonly LoadsCase[];
-  /** The pose was asked for; else each case stands where it is worst of the poses looked at. */
+  /** The pose was asked for: exact there. Else each case stands where the largest found is, which is no bound. */
   readonly isAtPose: boolean;
-  /** How many travels and steers were looked at; null at one pose. */
-  readonly grid: { readonly travels: number; readonly steers: number } | null;
+  /** What was looked at first, and how far the search went on from its largest; null at one pose. */
+  readonly grid: LoadsGrid | null;
   /** Where each force of each case is largest; empty at one pose. */
   readonly worst: readonly WorstForce[];
   /** null = nothing has a strength to compare. */

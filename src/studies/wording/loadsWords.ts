@@ -3,7 +3,7 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MPA_PER_PSI, quantityInUnits } from "../../units/quantity.ts";
 import type { Governing, LoadsReport } from "../loads/loadsReport.ts";
 import type { Deflection, StrengthOf, Stress } from "../loads/strengthOf.ts";
-import type { ForceName } from "../loads/worstPoses.ts";
+import { FINEST_STEER, FINEST_TRAVEL, type ForceName } from "../loads/worstPoses.ts";
 import { angleText, lengthText, withMinus } from "./lengths.ts";
 
 /** What a force is called. */
@@ -107,7 +107,7 @@ export function governsSentence(
   const { units } = setup;
   const raised = governs.vonMises > governs.nominal * (1 + 1e-9) ? ", raised by its shoulder" : "";
   const of = `${stressText(governs.vonMises, units)}${raised}, ${shareText(governs.shareOfYield)} of the yield of ${governs.material}`;
-  const looked = isAtPose ? "" : ", of the poses looked at";
+  const looked = isAtPose ? "" : ", the largest found";
   return `What governs: the ${stressPart(governs)}, ${stressPlace(governs, format)}: ${of}. Case “${governs.case}”, ${casePoseWords(governs, format)}${looked}.`;
 }
 
@@ -140,11 +140,11 @@ export function noFrameSentence(why: StrengthOf["noFrame"]): string | null {
 }
 
 /** How the answer was come by, whatever it is. */
-export function howLoadsSentence({ grid }: Pick<LoadsReport, "grid">): string {
+export function howLoadsSentence({ grid }: Pick<LoadsReport, "grid">, units: LengthUnit): string {
   const looked =
     grid === null
       ? "Exact at this pose"
-      : `Each case is told where it is worst of ${grid.travels} heights by ${grid.steers} steering inputs; between them nothing is proven`;
+      : `Each case is told at the largest found: the worst of ${grid.travels} heights by ${grid.steers} steering inputs, followed from there to ${fineLength(FINEST_TRAVEL, units)} of travel and ${FINEST_STEER * 100} % of lock. That no other pose is worse is not proven`;
   return `${looked}. Rigid arms without weight, joints without friction, loads standing still; multiples are of the corner's weight, less the unsprung weight times the multiple up. Shares are of the published yield, away from welds; fatigue, buckling and heat are not looked at.`;
 }
 

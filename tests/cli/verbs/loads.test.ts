@@ -59,7 +59,7 @@ describe("the loads verb", () => {
   it("tells each case where it is worst, one case alone, and in a file in millimeters newtons and MPa", () => {
     const { document } = capturedJson(["loads", file, "--case", "bump"]);
     expect(document.cases.map(({ side }: { side: string }) => side)).toEqual(["left", "right"]);
-    expect(document.grid).toEqual({ travels: 14, steers: 9 });
+    expect(document.grid).toEqual({ travels: 16, steers: 9 });
     expect(document.worst.map(({ force }: { force: string }) => force)).toContain("bumpStop");
     const mm = folder.write("mm.json", {
       ...JSON.parse(readFileSync("shared/compact-front-steer.json", "utf8")),
@@ -84,6 +84,21 @@ describe("the loads verb", () => {
     for (const words of ["Lower ball joint", "Of yield", "camber", "licensed", "common practice, no source"])
       expect(out).toContain(words);
     expect(out).not.toMatch(/\b(safe|strong enough|passes|OK)\b|✓/i);
+  });
+
+  it("tells the weight of each variant's knuckle, in words and for a program", () => {
+    const tubes = "shared/tubular-knuckle.json";
+    const { document } = capturedJson(["loads", tubes, "--travel", "0"]);
+    expect(document.weights.map(({ variant }: { variant: string | null }) => variant)).toEqual([
+      null,
+      "narrow hub face",
+      "one inch more drop",
+      "steeper pin",
+      "lighter posts, no braces",
+    ]);
+    expect(document.weights[0]).toMatchObject({ total: document.weight.total, more: 0, unsprung: 95 });
+    const { out } = captured(["loads", tubes, "--travel", "0"]);
+    expect(out).toMatch(/^“lighter posts, no braces” +12\.4 lb +1\.4 lb less than as it stands +Unsprung/m);
   });
 
   it("cut short by its budget, says so", () => {

@@ -66,7 +66,7 @@ function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
       ) : (
         <p role="status">The linkage cannot stand or carry there.</p>
       )}
-      <p className="fold-fine">{howLoadsSentence(report)}</p>
+      <p className="fold-fine">{howLoadsSentence(report, format.units)}</p>
     </>
   );
 }

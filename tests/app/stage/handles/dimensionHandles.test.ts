@@ -14,7 +14,7 @@ import { example, truckOf } from "../../../studies/loads/loadTruck.ts";
 
 const { model } = truckOf(example("tubular-knuckle.json"));
 const { knuckle } = model.setup;
-const IN = { units: "in", fraction: "mixed", denominator: 16 } as const;
+const IN = { units: "in" } as const;
 const solved = solvePose(model.frontEnd, 30, 0.4);
 if (!solved.ok) throw new Error("the example stands there");
 const of = (changed: Partial<KnuckleSetup> = {}, side: "left" | "right" = "left") =>
@@ -106,7 +106,7 @@ describe("the knuckle's dimensions in the picture", () => {
       "pin angle 8.5°",
       "pin height 5 3/8 in",
       "span 10 5/8 in",
-      "steering arm x -5 7/8 in, y -1 1/8 in, z 1 3/8 in",
+      "steering arm x −5 7/8 in, y −1 1/8 in, z 1 3/8 in",
     ]);
   });
 });
