@@ -42,11 +42,23 @@ async function paste(place: Locator, text: string): Promise<void> {
 
 describe("a field of the setup", () => {
   it("takes a fraction while it is typed, and arithmetic, as one step to undo", async () => {
-    const { page, problems } = await openDesk();
+    // Narrow enough for the answer to take two lines.
+    const { page, problems } = await openBare({ viewport: { width: 1180, height: 800 } });
     const before = await camber(page);
+    const answer = page.locator(".verdict");
+    await answer.locator(".verdict-word").waitFor();
+    const heights = await answer.evaluateHandle((element) => {
+      const seen: number[] = [];
+      new ResizeObserver(() => seen.push(element.getBoundingClientRect().height)).observe(element);
+      return seen;
+    });
     const pinAngle = field(page, "Pin angle");
     await pinAngle.fill("9.5");
     await expect.poll(() => camber(page), SOON).not.toBe(before);
+    // What stands below the answer keeps its place while the next one is looked for.
+    await expect.poll(() => answer.locator("[aria-busy]").getAttribute("aria-busy"), SOON).toBe("false");
+    const seen = await heights.jsonValue();
+    expect(Math.min(...seen)).toBe(Math.min(seen[0]!, seen.at(-1)!));
     const hubFace = field(page, "Hub face");
     await hubFace.click();
     await hubFace.fill("");

@@ -11,6 +11,7 @@ import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
+import { useHeldHeight } from "../parts/useHeldHeight.ts";
 import { goToStation, type Station, useStation } from "../state/address.ts";
 import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
@@ -26,6 +27,7 @@ export function VerdictPanel() {
   const setPose = useWorkbench((s) => s.setPose);
   const doubtsOf = useDoubts();
   const station = useStation();
+  const held = useHeldHeight<HTMLElement>(check?.answer === null && check.failure === null);
   if (!truck || !check) return null;
   const doubts = doubtsOf(truck);
   const { answer: report, failure } = check;
@@ -33,7 +35,7 @@ export function VerdictPanel() {
   const state = report ? answerState(report, doubts) : null;
   const worst = report && toldEntry(report);
   return (
-    <section className="verdict" data-verdict={state ?? undefined} aria-labelledby="verdict-title">
+    <section ref={held} className="verdict" data-verdict={state ?? undefined} aria-labelledby="verdict-title">
       <div className="verdict-head">
         <h2 id="verdict-title" className="label">
           Over the whole range of travel and steering
