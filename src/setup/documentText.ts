@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { setupDocument } from "./document.ts";
+import { numberNature } from "./fields/numberNature.ts";
 
 const MAX_LINE = 100;
 
@@ -50,8 +51,42 @@ function lineOf(value: unknown): string {
 
 /** The JSON Schema (2020-12) of a setup file, made from the same source as the checks. */
 export function setupJsonSchema(): object {
-  const { $schema, ...schema } = z.toJSONSchema(setupDocument, { target: "draft-2020-12" });
-  return { $schema, title: "Wellsweep setup", ...schema };
+  const { $schema, ...schema } = z.toJSONSchema(setupDocument, {
+    target: "draft-2020-12",
+    override: ({ zodSchema, jsonSchema, path }) => {
+      // The number that a length may be is no field of its own.
+      if (zodSchema instanceof z.ZodType && path.at(-2) !== "anyOf") alsoWithin(zodSchema, jsonSchema);
+    },
+  });
+  return { $schema, title: "Wellsweep setup", ...schema, $defs: { ...schema.$defs, within: WITHIN_SCHEMA } };
+}
+
+/** A number and how well it is known, as two keys. */
+const WITHIN_SCHEMA = {
+  type: "object",
+  properties: {
+    value: { description: "the number, as it would stand alone", type: ["number", "string"] },
+    within: {
+      description: "how well it is known: one standard deviation, 0 or more",
+      type: ["number", "string"],
+    },
+  },
+  required: ["value", "within"],
+  additionalProperties: false,
+  description: "a number and how well it is known; as text: 5 5/8 ± 1/16",
+} as const;
+
+const TEXT_WITHIN = { type: "string", pattern: "[±+]" } as const;
+
+/** Lets a number also be told with its uncertainty, in text or as two keys. */
+function alsoWithin(schema: z.ZodType, json: z.core.JSONSchema.BaseSchema): void {
+  const nature = numberNature(schema);
+  if (nature === null) return;
+  const { description, ...alone } = json;
+  const forms = [...(alone.anyOf ?? [alone]), ...(nature.kind === "number" ? [TEXT_WITHIN] : [])];
+  for (const key of Object.keys(json)) delete json[key];
+  if (description !== undefined) json.description = description;
+  json.anyOf = [...forms, { $ref: "#/$defs/within" }];
 }
 
 /** The text of the published schema file. */

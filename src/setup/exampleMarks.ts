@@ -1,5 +1,6 @@
 import { parseKeyText } from "./reading/parseKeyText.ts";
 import { setAt } from "./reading/setAt.ts";
+import { pairOf } from "./reading/typedPair.ts";
 import { isWithin, type KeyPath, keyText, valueAt } from "./types/keyPath.ts";
 
 /**
@@ -51,6 +52,7 @@ function numberFields(document: unknown, at: KeyPath = []): readonly KeyPath[] {
     if (!document.some((entry) => isObject(entry))) return document.length === 0 ? [] : [at];
     return document.flatMap((entry, i) => numberFields(entry, [...at, i]));
   }
+  if (pairOf(document) !== null) return [at];
   if (isObject(document))
     return Object.entries(document).flatMap(([key, value]) =>
       NO_NUMBERS.has(key) ? [] : numberFields(value, [...at, key]),
@@ -126,6 +128,8 @@ function isMine(marks: Marks, path: KeyPath, value: unknown): boolean {
 /** The deepest places at which a document differs from what it was, as it is now. */
 function differing(before: unknown, after: unknown, at: KeyPath): readonly KeyPath[] {
   if (Object.is(before, after)) return [];
+  const [was, is] = [pairOf(before), pairOf(after)];
+  if (is !== null) return was?.value === is.value && was.within === is.within ? [] : [at];
   if (isObject(after) && isObject(before))
     return Object.keys(after).flatMap((key) =>
       NO_NUMBERS.has(key) ? [] : differing(before[key], after[key], [...at, key]),

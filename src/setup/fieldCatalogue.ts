@@ -69,11 +69,10 @@ export function fieldAt(path: KeyPath, document: unknown): SetupField | null {
     sorts = null;
     if (inner instanceof z.ZodDiscriminatedUnion) {
       const key = inner.def.discriminator;
-      const is = String(valueAt(document, [...path.slice(0, i), key]));
-      const options = inner.options as readonly z.ZodObject[];
+      const block = valueAt(document, path.slice(0, i));
+      const is = String(valueAt(block, [key]));
       // Of an unknown sort, only the sort itself can be told.
-      const option =
-        options.find((one) => wordAt(one, key) === is) ?? (step === key ? options[0] : undefined);
+      const option = optionOf(inner, block) ?? (step === key ? (inner.options[0] as z.ZodObject) : undefined);
       if (!option) return null;
       if (step === key) sorts = inner;
       when = { key, is };
@@ -87,6 +86,21 @@ export function fieldAt(path: KeyPath, document: unknown): SetupField | null {
   if (path.length === 0) return null;
   const field = setupFieldOf(schema, pattern, when);
   return sorts ? sortField(field, sorts) : field;
+}
+
+/** The schema of what stands at a step of an object or list; null where there is none. @param value tells the sort of a block */
+export function schemaInside(schema: z.ZodType, step: string | number, value: unknown): z.ZodType | null {
+  const inner = unwrapped(schema);
+  if (!(inner instanceof z.ZodDiscriminatedUnion)) return schemaAt(inner, step);
+  const option = optionOf(inner, value);
+  return option ? schemaAt(option, step) : null;
+}
+
+/** Which sort of a block a value is; undefined = an unknown one. */
+function optionOf(union: z.ZodDiscriminatedUnion, value: unknown): z.ZodObject | undefined {
+  const key = union.def.discriminator;
+  const is = String(valueAt(value, [key]));
+  return (union.options as readonly z.ZodObject[]).find((one) => wordAt(one, key) === is);
 }
 
 function schemaAt(schema: z.ZodType, step: string | number): z.ZodType | null {

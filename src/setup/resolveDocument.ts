@@ -22,6 +22,7 @@ import { exampleFields, exampleOf, isExampleAsItCame } from "./exampleMarks.ts";
 import { BlockReading, type LoadedMeshes } from "./reading/blockReading.ts";
 import type { IssueList } from "./reading/issueList.ts";
 import { addShapeIssues } from "./shapeIssues.ts";
+import { takeWithin } from "./takeWithin.ts";
 import { DEFAULT_ALLOWANCE, DEFAULT_NAME } from "./types/defaults.ts";
 import { KnownParts } from "./types/knownParts.ts";
 import type { Setup } from "./types/types.ts";
@@ -40,11 +41,12 @@ export function resolveDocument(
   meshes: LoadedMeshes,
   known = new KnownParts(),
 ): ResolvedDocument | null {
-  const shape = setupDocument.safeParse(known.withStandIns(document));
+  const { document: plain, within } = takeWithin(document, issues, known);
+  const shape = setupDocument.safeParse(known.withStandIns(plain));
   if (!shape.success) addShapeIssues(issues, document, shape.error);
-  if (typeof document !== "object" || document === null) return null;
+  if (typeof plain !== "object" || plain === null) return null;
 
-  const typed = document as SetupDocument; // true of each block that `isSound`
+  const typed = plain as SetupDocument; // true of each block that `isSound`
   if (Array.isArray(typed.variants))
     refuseRepeatedNames(typed.variants, new BlockReading("mm", meshes, issues, ["variants"]));
   if (issues.touches(["units"])) return null; // no length means anything
@@ -142,5 +144,6 @@ export function resolveDocument(
     asBuilt,
     fromExample,
     confirmed,
+    within,
   };
 }

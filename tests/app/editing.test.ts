@@ -58,6 +58,31 @@ describe("editing a field", () => {
     expect(state().drafts).toEqual({});
   });
 
+  it("keeps how well a number is known: typed, shown in other units, stepped, undone", () => {
+    const { store, at, actions, state } = opened();
+    const plain = state().truck!.setup;
+    actions.editField(HUB_FACE, "6 1/8 +/- 1/16");
+    expect(at(HUB_FACE)).toBe("6 1/8 ± 1/16");
+    expect(fieldText(state(), HUB_FACE)).toBe("6 1/8 ± 1/16");
+    expect(state().truck!.setup).toMatchObject({ knuckle: plain.knuckle, within: [{ path: HUB_FACE }] });
+    actions.stepField(HUB_FACE, 1);
+    expect(fieldText(state(), HUB_FACE)).toBe("6 3/16 ± 1/16");
+    store.temporal.getState().undo();
+    expect(at(HUB_FACE)).toBe("6 1/8 ± 1/16");
+    actions.setLengths("mm");
+    expect(fieldText(state(), HUB_FACE)).toBe("155.575 ± 1.5875");
+    actions.stepField(HUB_FACE, 1);
+    expect(state().truck!.setup.within[0]).toMatchObject({ kind: "length", within: 1.5875 });
+    actions.editField(["knuckle", "pinAngle"], "8.4 ± 0.2");
+    actions.stepField(["knuckle", "pinAngle"], 1);
+    expect(at(["knuckle", "pinAngle"])).toBe("8.5 ± 0.2");
+    // Typed without it, it is gone; text that is none stays as typed, with its mend.
+    actions.editField(HUB_FACE, "150 ± some");
+    expect(fieldDraft(state(), HUB_FACE)).toMatchObject({ text: "150 ± some" });
+    actions.editField(HUB_FACE, "150");
+    expect(state().truck!.setup.within.map(({ path }) => path)).toEqual([["knuckle", "pinAngle"]]);
+  });
+
   it("takes numbers in the file's units and text in the units shown", () => {
     const { at, actions, state } = opened();
     actions.setLengths("mm");

@@ -16,7 +16,7 @@ const HUGE = "\u0001";
 /** What no number of a setup is meant to be; a text stands for itself. */
 const WILD: readonly Json[] = [
   ...[0, -0, 1e-300, 1e-9, -1e-9, 1e300, -1e300, HUGE, 1e6, -99_999],
-  ...["0", "1e300", "999999999999999999999999", "-", "1/0", ""],
+  ...["0", "1e300", "999999999999999999999999", "-", "1/0", "", "1 ± 1/16", "1 ±"],
 ];
 
 /** Four more that lie near what stands there: nearly a truck. */
@@ -25,7 +25,7 @@ function near(was: number | string): readonly Json[] {
   return [`${was} ft`, was.startsWith("-") ? was.slice(1) : `-${was}`, "1/64", `${was} mm`];
 }
 
-/** Every number of a setup, written as a number or as text, set to 20 wild values each. */
+/** Every number of a setup, written as a number or as text, set to 22 wild values each. */
 export function wildCases(document: SetupJson): WildCase[] {
   const { variants: _, ...plain } = document;
   return pathsIn(plain).flatMap((path) => {

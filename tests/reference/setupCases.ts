@@ -57,6 +57,7 @@ function setupOf(
     floor: null,
     order: null,
     confirmed: [],
+    within: [],
     allowance: 6,
     jig: { ...DEFAULT_JIG, tolerances: DEFAULT_JIG_TOLERANCES },
     asBuilt: null,

@@ -4,6 +4,7 @@ import { readTyped } from "../../setup/editing/readTyped.ts";
 import { withChangesMine, withMine } from "../../setup/exampleMarks.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { bareTyped, withSameWithin } from "../../setup/reading/typedPair.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { stepLength } from "../../units/stepLength.ts";
@@ -57,7 +58,8 @@ export function documentActions({ set, get }: ActionContext): DocumentActions {
       const shown = effectiveDocument(s.document, targetOf(s, path, scope)) ?? s.document;
       const units = fileUnitsOf(shown);
       const field = fieldAt(path, shown);
-      const value = valueAt(shown, path);
+      const held = valueAt(shown, path);
+      const value = bareTyped(held);
       if (!field || (typeof value !== "number" && typeof value !== "string")) return;
       const isLength = field.kind === "length" || field.kind === "signedLength";
       if (isLength) {
@@ -69,10 +71,11 @@ export function documentActions({ set, get }: ActionContext): DocumentActions {
           count,
         );
         // As a value in the file's units: the text says its unit where it needs one.
-        if (stepped !== null) s.editField(path, inUnits(stepped, units), scope);
+        if (stepped !== null) s.editField(path, withSameWithin(held, inUnits(stepped, units), units), scope);
       } else if (field.step !== null && Number.isFinite(Number(value))) {
         const steps = Math.round(Number(value) / field.step) + direction * count;
-        s.editField(path, Number((steps * field.step).toFixed(9)), scope);
+        const moved = Number((steps * field.step).toFixed(9));
+        s.editField(path, withSameWithin(held, moved, field.kind === "angle" ? "°" : ""), scope);
       }
     },
     discardDraft(path, scope = "shown") {

@@ -1,6 +1,7 @@
 import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
 import { variantNames } from "../../setup/editing/resolveShown.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
+import { typedPair } from "../../setup/reading/typedPair.ts";
 import { isWithin, type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
@@ -8,6 +9,7 @@ import type { FileUnits } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
 import type { LengthStep } from "../../units/stepLength.ts";
+import { joinWithin } from "../../units/withinText.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 import { memoLast } from "./memoLast.ts";
 import { lengthFormatOf, lengthStepOf } from "./preferences.ts";
@@ -47,13 +49,18 @@ export function fieldValue(state: WorkbenchState, path: KeyPath): unknown {
 
 /**
  * What stands in a field: its draft, or else its value. A length is in the units shown, exactly and without the unit's
- * name: `5 5/8`, `142.875`; what is typed there without a unit is in them too. "" = left out.
+ * name: `5 5/8`, `142.875`, `5 5/8 ± 1/16`; what is typed there without a unit is in them too. "" = left out.
  */
 export function fieldText(state: WorkbenchState, path: KeyPath): string {
   const draft = fieldDraft(state, path);
   if (draft) return draft.text;
   const value = fieldValue(state, path);
-  if (typeof value !== "number" && typeof value !== "string") return "";
+  const pair = typedPair(value);
+  if (pair) return joinWithin(numberText(state, path, pair.value), numberText(state, path, pair.within));
+  return typeof value === "number" || typeof value === "string" ? numberText(state, path, value) : "";
+}
+
+function numberText(state: WorkbenchState, path: KeyPath, value: number | string): string {
   const document = shownDocument(state);
   const kind = fieldAt(path, document)?.kind;
   if (kind !== "length" && kind !== "signedLength") return String(value);

@@ -1,6 +1,7 @@
 import { isSameJson } from "../../setup/editing/isSameJson.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { bareTyped, withSameWithin } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 import { parseAngle } from "../../units/angle.ts";
@@ -42,7 +43,10 @@ const HALVINGS = 15;
 export function nearestThatGoes(search: Search): readonly Suggestion[] {
   const { shown, before, fits } = search;
   const found: Suggestion[] = [];
-  const add = (path: KeyPath, value: unknown, kind: Suggestion["kind"]) => {
+  const add = (path: KeyPath, suggested: unknown, kind: Suggestion["kind"]) => {
+    const held = numberAt(shown, path);
+    const bare = held?.kind === "length" ? held.units : held?.kind === "angle" ? "°" : "";
+    const value = withSameWithin(valueAt(shown, path), suggested, bare);
     if (found.some((other) => isSameJson(other.value, value))) return;
     const mended = value === undefined ? removeAt(shown, path) : setAt(shown, path, value);
     if (fits(mended)) found.push({ path, value, kind });
@@ -119,7 +123,7 @@ interface Amount {
 }
 
 function numberAt(document: unknown, path: KeyPath): Amount | null {
-  const value = valueAt(document, path);
+  const value = bareTyped(valueAt(document, path));
   if (typeof value !== "number" && typeof value !== "string") return null;
   const units = valueAt(document, ["units"]) === "mm" ? "mm" : "in";
   switch (fieldAt(path, document)?.kind) {

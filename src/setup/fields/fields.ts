@@ -30,6 +30,14 @@ const SIGN_BOUND: Readonly<Record<Sign, object>> = {
   notPositive: { maximum: 0 },
 };
 
+/** Whether somebody meant to tell how well a number is known; one that is told well is taken off before a field is read. */
+function isWithinBlock(input: unknown): boolean {
+  if (typeof input !== "object" || input === null || Array.isArray(input)) return false;
+  return Object.hasOwn(input, "value") || Object.hasOwn(input, "within");
+}
+
+const WITHIN_MEND = 'must have "value" and "within", each a number or text, and nothing else';
+
 /** A length as typed: a number in the file's units, or text with a unit. */
 export function lengthField(description: string, sign: Sign = "any") {
   return z
@@ -46,6 +54,7 @@ export function lengthField(description: string, sign: Sign = "any") {
 
 function lengthMend(input: unknown, description: string, sign: Sign): string | null {
   if (input === undefined) return required(description);
+  if (isWithinBlock(input)) return WITHIN_MEND;
   if (typeof input !== "number" && typeof input !== "string") {
     return 'must be a length: a number in the file\'s units, or text such as "5 5/8 in"';
   }
@@ -58,6 +67,7 @@ function lengthMend(input: unknown, description: string, sign: Sign): string | n
 export function quantityField(description: string, quantity: Quantity, sign: Sign = "positive") {
   const mendOf = (input: unknown): string | null => {
     if (input === undefined) return required(description);
+    if (isWithinBlock(input)) return WITHIN_MEND;
     if (typeof input !== "number" && typeof input !== "string") return `must be a ${quantity}, a number`;
     const parsed = parseQuantity(input, quantity, "in"); // the sign is the same in any unit
     if (!parsed.ok) return parsed.mend;
@@ -106,6 +116,7 @@ export function angleField(description: string, range: DegreeRange) {
 
 function angleMend(input: unknown, description: string, range: DegreeRange): string | null {
   if (input === undefined) return required(description);
+  if (isWithinBlock(input)) return WITHIN_MEND;
   if (typeof input !== "number" && typeof input !== "string")
     return "must be an angle in degrees, such as 8.4";
   const angle = parseAngle(input);

@@ -6,6 +6,12 @@ interface KnownPart {
   readonly part: BodyPart;
 }
 
+/** A part without the uncertainties of its numbers, and what was found of them. */
+export interface TakenWithin<Found> {
+  readonly plain: object;
+  readonly found: readonly Found[];
+}
+
 /** Stands for a part whose shape was found sound, where only the shape of the others is looked at. */
 const SOUND_PART = { name: "known", kind: "path", radius: 0, points: [[0, 0, 0]] };
 
@@ -16,6 +22,7 @@ const SOUND_PART = { name: "known", kind: "path", radius: 0, points: [[0, 0, 0]]
  */
 export class KnownParts {
   readonly #known = new WeakMap<object, KnownPart>();
+  readonly #taken = new WeakMap<object, TakenWithin<unknown>>();
 
   /** The part made of `typed` before, with the same units and the same mesh file; undefined = not known. */
   find(typed: object, units: string, mesh: object | undefined): BodyPart | undefined {
@@ -26,6 +33,15 @@ export class KnownParts {
   /** Keeps a sound part. */
   keep(typed: object, units: string, mesh: object | undefined, part: BodyPart): void {
     this.#known.set(typed, { units, mesh, part });
+  }
+
+  /** A part as typed without the uncertainties of its numbers: the same object for the same part. @param take when it is new */
+  taken<Found>(typed: object, take: () => TakenWithin<Found>): TakenWithin<Found> {
+    const before = this.#taken.get(typed) as TakenWithin<Found> | undefined;
+    if (before) return before;
+    const now = take();
+    this.#taken.set(typed, now);
+    return now;
   }
 
   /** The document with a small sound part in place of every known one, positions kept. */

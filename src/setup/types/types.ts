@@ -12,6 +12,7 @@ import type { LimitsSetup } from "./limitsTypes.ts";
 import type { LoadsSetup } from "./loadsTypes.ts";
 import type { OrderSetup } from "./orderTypes.ts";
 import type { UnusualCheck } from "./unusualChecks.ts";
+import type { NumberWithin } from "./withinTypes.ts";
 
 /** A point in vehicle axes, mm. */
 export type Point = readonly [x: number, y: number, z: number];
@@ -322,6 +323,8 @@ export interface Setup {
   readonly fromExample: FromExample | null;
   /** What is unusual and so all the same. */
   readonly confirmed: readonly Confirmed[];
+  /** How well numbers are known, of those of which it was typed; in the document's order. */
+  readonly within: readonly NumberWithin[];
 }
 
 /** A user's mistake: where, what was there, and how to mend it. */

@@ -4,6 +4,7 @@ import type { SetupField } from "../../setup/fields/setupField.ts";
 import { describeValue } from "../../setup/reading/describeValue.ts";
 import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { bareTyped } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
 import type { Result, Setup } from "../../setup/types/types.ts";
 import { degFromRad, parseAngle, radFromDeg } from "../../units/angle.ts";
@@ -119,7 +120,7 @@ function isTireWidth(key: string): key is "tire.diameter" | "tire.sectionWidth" 
 
 /** mm or radians; null = neither the file nor a default gives it. */
 function numberNow(path: KeyPath, document: unknown, setup: Setup, kind: WindowField["kind"]): number | null {
-  const typed = valueAt(document, path);
+  const typed = bareTyped(valueAt(document, path));
   if (typeof typed === "number" || typeof typed === "string") {
     if (kind === "angle") {
       const angle = parseAngle(typed);

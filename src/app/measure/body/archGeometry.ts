@@ -1,3 +1,4 @@
+import { bareTyped, withSameWithin } from "../../../setup/reading/typedPair.ts";
 import { solvePose } from "../../../suspension/solvePose.ts";
 import { type FileUnits, MM_PER_INCH } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";
@@ -106,7 +107,8 @@ export function tireCircle(truck: Truck, travel = 0): TireCircle {
 /** A point as the file holds it, in mm; null where a coordinate is none. */
 export function pointInMm(typed: unknown, units: FileUnits): readonly [number, number, number] | null {
   if (!Array.isArray(typed)) return null;
-  const [x, y, z] = typed.map((value: unknown) => {
+  const [x, y, z] = typed.map((coordinate: unknown) => {
+    const value = bareTyped(coordinate);
     const length = typeof value === "number" || typeof value === "string" ? parseLength(value, units) : null;
     return length?.ok ? length.mm : null;
   });
@@ -120,8 +122,12 @@ export function movedPoint(
   step: LengthStep,
   units: FileUnits,
 ): readonly unknown[] {
-  const y = Array.isArray(typed) ? typed[1] : 0;
-  return [steppedText(to.x, step, units), y, steppedText(to.z, step, units)];
+  const [x, y, z]: readonly unknown[] = Array.isArray(typed) ? typed : [0, 0, 0];
+  return [
+    withSameWithin(x, steppedText(to.x, step, units), units),
+    y,
+    withSameWithin(z, steppedText(to.z, step, units), units),
+  ];
 }
 
 /** A length to the nearest whole step, as the file may hold it. */

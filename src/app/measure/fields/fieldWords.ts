@@ -1,6 +1,7 @@
 import { fieldAt } from "../../../setup/fieldCatalogue.ts";
 import type { SetupField } from "../../../setup/fields/setupField.ts";
 import { MAX_LENGTH } from "../../../setup/reading/limits.ts";
+import { typedPair } from "../../../setup/reading/typedPair.ts";
 import { isWithin, type KeyPath } from "../../../setup/types/keyPath.ts";
 import { withMinus } from "../../../studies/wording/lengths.ts";
 import { formatLength, type LengthFormat } from "../../../units/formatLength.ts";
@@ -75,6 +76,8 @@ export function suggestionWords(
 
 /** A value of the file as a person reads it, in the units shown: `10 3/8 in`, `8.5°`; null for what is no single value. */
 export function valueWords(state: WorkbenchState, path: KeyPath, value: unknown): string | null {
+  const pair = typedPair(value);
+  if (pair) return `${valueWords(state, path, pair.value)} ± ${valueWords(state, path, pair.within)}`;
   if (typeof value !== "number" && typeof value !== "string") return null;
   const document = shownDocument(state);
   const kind = fieldAt(path, document)?.kind;

@@ -1,4 +1,7 @@
+import { isSameJson } from "../../../setup/editing/isSameJson.ts";
 import { fieldAt } from "../../../setup/fieldCatalogue.ts";
+import { bareTyped, withSameWithin } from "../../../setup/reading/typedPair.ts";
+import { withoutWithin } from "../../../setup/takeWithin.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { degFromRad } from "../../../units/angle.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
@@ -39,13 +42,14 @@ function heldNumber(truck: Truck, path: KeyPath): number | null {
 }
 
 /**
- * The value so many steps away from another, as text or number for `editField`; null when it does not step. A length goes
- * by the fraction shown, from between two to a whole one; other numbers by the field's own step.
+ * The value so many steps away from another, as `editField` takes it; null when it does not step. A length goes by the
+ * fraction shown, from between two to a whole one; other numbers by the field's own step. How well it is known stays.
  */
-function stepped(path: KeyPath, from: unknown, steps: number): string | number | null {
+function stepped(path: KeyPath, start: unknown, steps: number): unknown {
   const state = workbench.getState();
   const document = shownDocument(state);
   const field = fieldAt(path, document);
+  const from = bareTyped(start);
   if (!field || steps === 0 || (typeof from !== "number" && typeof from !== "string")) return null;
   const way = steps > 0 ? 1 : -1;
   if (field.kind === "length" || field.kind === "signedLength") {
@@ -53,11 +57,13 @@ function stepped(path: KeyPath, from: unknown, steps: number): string | number |
     const step = lengthStep(state);
     const text = stepLength(from, way, step, units, Math.abs(steps));
     // Text with its unit says the same whatever bare text means.
-    return text === null || /[a-z]$/.test(text) ? text : `${text} ${units}`;
+    if (text === null) return null;
+    return withSameWithin(start, /[a-z]$/.test(text) ? text : `${text} ${units}`, units);
   }
   const value = Number(from);
   if (field.step === null || !Number.isFinite(value)) return null;
-  return Number(stepTo(value, field.step, way, Math.abs(steps)).toFixed(9));
+  const to = Number(stepTo(value, field.step, way, Math.abs(steps)).toFixed(9));
+  return withSameWithin(start, to, field.kind === "angle" ? "°" : "");
 }
 
 /** What steps start from: the value that stands there, or the one that holds while none does. */
@@ -79,6 +85,6 @@ export function stepFrom(path: KeyPath, start: unknown, steps: number): void {
   if (value === null || value === undefined) return;
   const document = shownDocument(state);
   const field = fieldAt(path, document);
-  if (valueAt(document, path) !== value && field?.schema.safeParse(value).success)
-    state.editField(path, value);
+  if (!field || isSameJson(valueAt(document, path), value)) return;
+  if (field.schema.safeParse(withoutWithin(field.schema, value)).success) state.editField(path, value);
 }

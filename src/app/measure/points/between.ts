@@ -1,3 +1,4 @@
+import { bareTyped } from "../../../setup/reading/typedPair.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";
 import { tapeText } from "../../../units/plainLengthText.ts";
@@ -22,7 +23,8 @@ export function between(
   });
 }
 
-function lengthOf(value: unknown, units: FileUnits): number | null {
+function lengthOf(typed: unknown, units: FileUnits): number | null {
+  const value = bareTyped(typed);
   const length = typeof value === "number" || typeof value === "string" ? parseLength(value, units) : null;
   return length?.ok ? length.mm : null;
 }

@@ -1,4 +1,5 @@
 import type { LoadedMesh, RefusedMesh } from "../../../setup/reading/blockReading.ts";
+import { bareTyped } from "../../../setup/reading/typedPair.ts";
 import { valueAt } from "../../../setup/types/keyPath.ts";
 import { GivenMeshes } from "../../state/givenMeshes.ts";
 import type { DocumentSlice, Draft, Drafts, TypedDocument } from "../../state/typedDocument.ts";
@@ -145,7 +146,7 @@ function isMesh(value: unknown): value is LoadedMesh {
 export function recentOf(record: SetupRecord, changedAt: number): RecentSetup {
   const { document, documentId, file } = record;
   const text = (...path: string[]) => {
-    const value = valueAt(document, path);
+    const value = bareTyped(valueAt(document, path));
     return typeof value === "string" || typeof value === "number" ? String(value) : null;
   };
   const variants = valueAt(document, ["variants"]);

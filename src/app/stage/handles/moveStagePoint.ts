@@ -1,3 +1,4 @@
+import { bareTyped, withSameWithin } from "../../../setup/reading/typedPair.ts";
 import { type KeyPath, keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import { MM_PER_INCH } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";
@@ -38,7 +39,7 @@ export function carryStagePoint(point: StagePoint, shifts: readonly Shift[]): vo
 export function nudgeStagePoint(point: StagePoint, axis: number, steps: number): void {
   const state = workbench.getState();
   const units = fileUnitsOf(shownDocument(state));
-  const held = valueAt(shownDocument(state), [...point.homes[axis]!, axis]);
+  const held = bareTyped(valueAt(shownDocument(state), [...point.homes[axis]!, axis]));
   if (typeof held !== "number" && typeof held !== "string") return;
   const text = stepLength(held, steps < 0 ? -1 : 1, lengthStep(state), units, Math.abs(steps));
   const to = text === null ? null : parseLength(text, units);
@@ -58,7 +59,7 @@ function write(
     const held = valueAt(shownDocument(state), path);
     if (!Array.isArray(held)) return;
     const home = homes.get(keyText(path)) ?? { path, values: [...held] };
-    home.values[axis] = value;
+    home.values[axis] = withSameWithin(held[axis], value, fileUnitsOf(shownDocument(state)));
     homes.set(keyText(path), home);
   }
   for (const { path, values } of homes.values()) state.editField(path, values);
