@@ -5,6 +5,7 @@ import { ownPackage } from "./disk/ownPackage.ts";
 import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";
 import { addAsBuilt } from "./verbs/asBuilt.ts";
+import { addChart } from "./verbs/chart.ts";
 import { addCheck } from "./verbs/check.ts";
 import { addEnvelope } from "./verbs/envelope.ts";
 import { addFloor } from "./verbs/floor.ts";
@@ -36,6 +37,7 @@ Examples:
   wellsweep order truck.json                              the order sheet of a drop knuckle
   wellsweep sheet truck.json --out drawings               drawing, cut list, templates, plates, solid
   wellsweep window truck.json --field knuckle.hubFace     how narrow and how wide it may be, and what sets each end
+  wellsweep chart truck.json --x wheel.backspacing=3:6:1/2 --y knuckle.hubFace=5:7:1/2   which combinations clear
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
 Only an answer ends in 0 or 1; a run that is interrupted ends in 130, as the shell counts.
@@ -75,6 +77,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addSheet,
     addOrder,
     addWindow,
+    addChart,
   ])
     add(program, terminal, end);
   return program;

@@ -18,6 +18,17 @@ export {
 } from "../studies/alignment/alignSide.ts";
 export type { BothSides, BothSidesResult } from "../studies/alignment/bothSides.ts";
 export { type ModelAsk, modelAsked } from "../studies/alignment/modelAsked.ts";
+export { chartCsv } from "../studies/chart/chartCsv.ts";
+export {
+  type ChartDocument,
+  type ChartHead,
+  cellDocument,
+  chartDocument,
+  chartHead,
+} from "../studies/chart/chartDocument.ts";
+export { type ChartSearch, chartSearch } from "../studies/chart/chartSearch.ts";
+export type { AxisAsk, AxisEntry, ChartAsk, ChartCell, VerdictCell } from "../studies/chart/chartTypes.ts";
+export { readAxis, readAxisTable } from "../studies/chart/readAxis.ts";
 export { type CutEnd, type CutPiece, cutPieces } from "../studies/drawings/cutPieces.ts";
 export {
   type DrawingAsk,

@@ -8,12 +8,17 @@ import { jsonText } from "./textTable.ts";
  * The document of a verb for `--json`, with what it was aligned to and with `unusual`: what of the setup is plausibly a slip
  * and not confirmed, each with what to write into `confirmed` if it is so; left out where there is nothing.
  */
-export function documentText(document: object, { model, unusual }: Truck): string {
+export function documentText(document: object, truck: Truck): string {
+  return jsonText(documentOf(document, truck));
+}
+
+/** The same, not yet text. */
+export function documentOf(document: object, { model, unusual }: Truck): object {
   const told = unusual.map(({ confirm, text }) => ({ ...confirm, text }));
-  return jsonText({
+  return {
     ...withStanding(document, model.setup),
     ...(told.length > 0 ? { unusual: told } : {}),
-  });
+  };
 }
 
 /**

@@ -80,9 +80,9 @@ export class KeptPoses {
   /**
    * A pose with all limits kept: of a grid and the measured pose the one that keeps them best; where none does, the first
    * found between them. Null where there is none, or none wide enough for that many cells to meet.
-   * @param armLow, armHigh of this side, radians.
+   * @param armLow, armHigh of this side, radians. @param lock share of full lock either way
    */
-  start(armLow: number, armHigh: number): { readonly arm: number; readonly steer: number } | null {
+  start(armLow: number, armHigh: number, lock = 1): { readonly arm: number; readonly steer: number } | null {
     let most = -1;
     let found: { readonly arm: number; readonly steer: number } | null = null;
     const take = (arm: number, steer: number): void => {
@@ -93,16 +93,16 @@ export class KeptPoses {
     };
     for (let i = 0; i < START_ARMS; i++) {
       const arm = armLow + ((armHigh - armLow) * i) / (START_ARMS - 1);
-      for (let j = 0; j < START_STEERS; j++) take(arm, -1 + (2 * j) / (START_STEERS - 1));
+      for (let j = 0; j < START_STEERS; j++) take(arm, lock * (-1 + (2 * j) / (START_STEERS - 1)));
     }
     if (armLow <= 0 && armHigh >= 0) take(0, 0);
-    return found ?? this.startBetween(armLow, armHigh);
+    return found ?? this.startBetween(armLow, armHigh, lock);
   }
 
   /** Halves the range, leaving out what is proven to pass a limit all over, until the middle of a cell keeps all. */
-  private startBetween(armLow: number, armHigh: number): { arm: number; steer: number } | null {
+  private startBetween(armLow: number, armHigh: number, lock: number): { arm: number; steer: number } | null {
     const whole = 0.5 * (armHigh - armLow);
-    const cells: [number, number, number, number][] = [[armLow + whole, whole, 0, 1]];
+    const cells: [number, number, number, number][] = [[armLow + whole, whole, 0, lock]];
     // Wide cells first: all that are left of one width before the next.
     for (let looked = 0; looked < cells.length && looked < MOST_CELLS; looked++) {
       const [arm, armHalf, steer, steerHalf] = cells[looked]!;

@@ -1,3 +1,4 @@
+import { GAP } from "../../gaps/partGap.ts";
 import type { PartInput } from "../../gaps/partShape.ts";
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import type { Vec3 } from "../../geometry/vec.ts";
@@ -5,7 +6,7 @@ import type { HardwareName } from "../../setup/blocks/hardwareNames.ts";
 import type { CaliperFrame, HardwareSetup, Setup } from "../../setup/types/types.ts";
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
-import { rideGap } from "./knuckleFrame.ts";
+import { isRideGapBelow, rideGap } from "./knuckleFrame.ts";
 import { legsOf } from "./legs.ts";
 import type { LegPair, Pair, Solid } from "./pairs.ts";
 import { rotorRing, wheelCenterRing } from "./solids.ts";
@@ -97,6 +98,11 @@ function sidePairs(
       get row() {
         row ??= twin?.kind === "together" ? twin.row : rideGap(shape, part, frame, knuckle, wheel.offset);
         return row;
+      },
+      isBelow(value) {
+        if (row !== null) return row[GAP.gap]! < value;
+        if (twin?.kind === "together") return twin.isBelow(value);
+        return isRideGapBelow(value, shape, part, frame, knuckle, wheel.offset);
       },
     };
   };

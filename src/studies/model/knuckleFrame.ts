@@ -17,13 +17,8 @@ export function rideGap(
   const { pinLead, pinHeight, pinAngle, hubFace } = knuckle;
   const cos = Math.cos(pinAngle);
   const sin = Math.sin(pinAngle);
-  const along = hubFace - wheelOffset;
-  const wheel =
-    frame === "hub"
-      ? [0, -wheelOffset, 0, 0, 1, 0]
-      : [pinLead, along * cos, pinHeight - along * sin, 0, cos, -sin];
   const row = new Float64Array(GAP_ROW);
-  partGapTo(row, 0, ring, Float64Array.from(wheel), 0, partShapeOf(part, false));
+  partGapTo(row, 0, ring, wheelIn(frame, knuckle, wheelOffset), 0, partShapeOf(part, false));
   if (frame === "knuckle") return row;
   for (let at = GAP.point; at < GAP_ROW; at += 3) {
     const y = hubFace + row[at + 1]!;
@@ -33,4 +28,30 @@ export function rideGap(
     row[at + 2] = pinHeight - y * sin + z * cos;
   }
   return row;
+}
+
+/** Whether that gap is below a value, mm: found sooner than the gap itself. */
+export function isRideGapBelow(
+  value: number,
+  ring: RingShape,
+  part: PartInput,
+  frame: CaliperFrame,
+  knuckle: KnuckleSetup,
+  wheelOffset: number,
+): boolean {
+  const wheel = wheelIn(frame, knuckle, wheelOffset);
+  return partGapTo(new Float64Array(GAP_ROW), 0, ring, wheel, 0, partShapeOf(part, false), value) < value;
+}
+
+/** The wheel's center and axis in a frame. */
+function wheelIn(
+  frame: CaliperFrame,
+  { pinLead, pinHeight, pinAngle, hubFace }: KnuckleSetup,
+  wheelOffset: number,
+): Float64Array {
+  if (frame === "hub") return Float64Array.from([0, -wheelOffset, 0, 0, 1, 0]);
+  const cos = Math.cos(pinAngle);
+  const sin = Math.sin(pinAngle);
+  const along = hubFace - wheelOffset;
+  return Float64Array.from([pinLead, along * cos, pinHeight - along * sin, 0, cos, -sin]);
 }

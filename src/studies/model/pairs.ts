@@ -51,6 +51,8 @@ export interface TogetherPair extends PairBase {
   readonly kind: "together";
   /** A `GAP` row in the knuckle frame. */
   readonly row: Float64Array;
+  /** Whether the gap is below a value, mm: found sooner than the gap itself. */
+  readonly isBelow: (value: number) => boolean;
 }
 
 /** Two things whose gap is measured, on one side; left-hand frame of that side, mm. */

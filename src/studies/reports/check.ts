@@ -4,7 +4,13 @@ import { isPassed, type LimitOverRange, limitsPassed } from "../limits/limitsPas
 import type { Model } from "../model/model.ts";
 import type { Pair } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
-import { rangesOf, type SideRange } from "../search/sideRange.ts";
+import {
+  ALL_POSES,
+  type AskedPoses,
+  rangesOf,
+  type SideRange,
+  withAskedTravel,
+} from "../search/sideRange.ts";
 import {
   better,
   type CheckEntry,
@@ -46,6 +52,8 @@ export interface CheckOptions {
    * the wheels can stand at unlike heights; default: where the setup rolls the body.
    */
   readonly aloneSides?: boolean;
+  /** The heights and the share of lock looked at; default all of both. */
+  readonly poses?: AskedPoses;
 }
 
 /** Which of the pairs one of several searchers looks into: every `of`-th, from the `at`-th on. */
@@ -84,15 +92,15 @@ export function checkClearance(model: Model, options: CheckOptions = {}): CheckR
  * the same however many there are.
  * @throws RangeError for a tolerance that is not finite and more than 0
  */
-export function checkShare(model: Model, { at, of }: ShareOfPairs, options: CheckOptions = {}): CheckShare {
+export function checkShare(whole: Model, { at, of }: ShareOfPairs, options: CheckOptions = {}): CheckShare {
+  const { poses = ALL_POSES } = options;
+  const model = withAskedTravel(whole, poses);
   const budget = options.budget ?? Budget.endless();
   const tolerance = options.tolerance ?? DEFAULT_TOLERANCE;
   requirePositive("checkClearance", tolerance);
   const limits = reachLimits(model);
-  const aloneSides = options.aloneSides ?? model.setup.roll !== null;
   const forLimits = budget.share(LIMITS_PART);
-  const searched = limitsToKeep(model, aloneSides, forLimits);
-  const ranges = rangesOf(model, searched ?? [], aloneSides);
+  const { ranges, searched } = rangesToCheck(model, poses, forLimits, options.aloneSides);
   const passed = searched?.filter(isPassed) ?? null;
   const own = ownPairs(model).filter((_, i) => i % of === at);
   const { found, isCut } = searchPairs(model, own, ranges, tolerance, budget);
@@ -104,6 +112,23 @@ export function checkShare(model: Model, { at, of }: ShareOfPairs, options: Chec
     },
     isCut: isCut || forLimits.cut,
   };
+}
+
+/**
+ * The poses that a check counts, of each side; and the limits that are passed, or may be, null where the setup gives none.
+ * @param model with the travel asked about
+ */
+export function rangesToCheck(
+  model: Model,
+  { lock }: AskedPoses,
+  budget: Budget,
+  aloneSides = model.setup.roll !== null,
+): {
+  readonly ranges: Readonly<Record<Side, SideRange>>;
+  readonly searched: readonly LimitOverRange[] | null;
+} {
+  const searched = limitsToKeep(model, aloneSides, budget);
+  return { ranges: rangesOf(model, searched ?? [], aloneSides, lock), searched };
 }
 
 /** The report that all shares of a check make together. @param shares every one, at least one */

@@ -80,18 +80,50 @@ export function searchPair(
   budget: Budget,
 ): CheckEntry | null {
   if (pair.kind === "together") return togetherEntry(model, pair, range, tolerance);
-  const { wheel, start } = range;
   const { allowance } = model.setup;
   const finer = Math.min(tolerance, SEARCH_TOLERANCE);
-  const tolerances: Tolerances = { asked: tolerance, finer, border: tolerance, allowance };
-  const found =
-    pair.kind === "leg"
-      ? worstLegGap({ ...wheel, pair }, range, tolerances, start, budget)
-      : pair.kind === "strut"
-        ? worstStrutGap({ ...wheel, pair }, range, { ...tolerances, finer: tolerance }, start, budget)
-        : worstGap({ ...wheel, ring: pair.ring, part: pair.part }, range, tolerances, start, budget);
+  const found = worstOf(pair, range, { asked: tolerance, finer, border: tolerance, allowance }, budget);
   if (found !== null) return entryOf(model, pair, range, found, tolerance);
-  return budget.cut ? entryOf(model, pair, range, unsearched(pair, start), tolerance) : null;
+  return budget.cut ? entryOf(model, pair, range, unsearched(pair, range.start), tolerance) : null;
+}
+
+/**
+ * The same, but only gaps below some value are looked for: where another pair comes as near, that is all there is to know.
+ * @returns a pose with such a gap, null = none was found; and what no gap of the pair is below, mm
+ */
+export function searchPairBelow(
+  model: Model,
+  pair: Exclude<Pair, TogetherPair>,
+  range: SideRange,
+  below: number,
+  tolerance: number,
+  budget: Budget,
+): { readonly entry: CheckEntry | null; readonly bound: number } {
+  const limit = below === Number.POSITIVE_INFINITY ? {} : { below };
+  const found = worstOf(
+    pair,
+    range,
+    { asked: tolerance, finer: tolerance, border: tolerance, ...limit },
+    budget,
+  );
+  if (found === null) return { entry: null, bound: below };
+  if (!(found.gap < below)) return { entry: null, bound: found.bound };
+  const entry = entryOf(model, pair, range, found, tolerance);
+  return { entry, bound: entry.bound };
+}
+
+function worstOf(
+  pair: Exclude<Pair, TogetherPair>,
+  range: SideRange,
+  tolerances: Tolerances,
+  budget: Budget,
+): (Found & { readonly gap: number }) | null {
+  const { wheel, start } = range;
+  if (pair.kind === "leg") return worstLegGap({ ...wheel, pair }, range, tolerances, start, budget);
+  if (pair.kind === "body")
+    return worstGap({ ...wheel, ring: pair.ring, part: pair.part }, range, tolerances, start, budget);
+  // Each look at a strut is dear.
+  return worstStrutGap({ ...wheel, pair }, range, { ...tolerances, finer: tolerances.asked }, start, budget);
 }
 
 /** Of a pair whose turn did not come: the pose it would have begun with, and the depth that no gap can pass. */
@@ -108,7 +140,7 @@ interface Found {
 }
 
 /** Reads the found pose again: its travel, and the exact gap there (the search saw one point of the part). */
-function entryOf(
+export function entryOf(
   model: Model,
   pair: Pair,
   { low, high }: SideRange,

@@ -6,7 +6,7 @@ import { type Cut, NODE, NODE_ROW, Nodes } from "./nodes.ts";
 export class Frontier {
   readonly nodes = new Nodes();
   private readonly heap = new MinHeap();
-  best = Number.POSITIVE_INFINITY;
+  best: number;
   bestArm = 0;
   bestSteer = 0;
   /** On the part, then on the ring. */
@@ -20,8 +20,18 @@ export class Frontier {
   /** Bound of the node taken last. */
   private parentBound = Number.NEGATIVE_INFINITY;
 
-  /** @param floor no gap can be below this, mm. */
-  constructor(readonly floor: number) {}
+  /** @param floor no gap can be below this, mm. @param below only gaps below this are taken, mm */
+  constructor(
+    readonly floor: number,
+    private readonly below = Number.POSITIVE_INFINITY,
+  ) {
+    this.best = below;
+  }
+
+  /** Whether a pose was found. */
+  get hasFound(): boolean {
+    return this.best < this.below;
+  }
 
   get size(): number {
     return this.heap.size;

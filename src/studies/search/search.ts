@@ -27,6 +27,8 @@ export interface Tolerances {
   readonly border: number;
   /** A gap of this or more is to be proven so, to the finer tolerance, however many nodes that takes. */
   readonly allowance?: number;
+  /** Only gaps below this are looked for; none = all. Where there is none, the search ends once that is proven. */
+  readonly below?: number;
 }
 
 /**
@@ -46,7 +48,7 @@ export abstract class Search extends Frontier {
     private readonly tolerances: Tolerances,
     private readonly mostNodes: number,
   ) {
-    super(floor);
+    super(floor, tolerances.below);
     this.armRange = 2 * poses.rows[CELL_OF_POSES.armHalf]!;
     this.steerRange = 2 * poses.rows[CELL_OF_POSES.steerHalf]!;
   }

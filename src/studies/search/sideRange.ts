@@ -18,15 +18,33 @@ export interface SideRange extends PoseRange {
   readonly start: PoseToStart | null;
 }
 
+/** The part of a setup's heights and steering that is asked about. */
+export interface AskedPoses {
+  /** Travel, mm; null = the setup's. */
+  readonly travel: { readonly low: number; readonly high: number } | null;
+  /** Share of full lock either way, more than 0 and at most 1. */
+  readonly lock: number;
+}
+
+/** A truck's own heights, both locks. */
+export const ALL_POSES: AskedPoses = { travel: null, lock: 1 };
+
+/** The truck as if its travel were what is asked about; stops and limits stay where they are. */
+export function withAskedTravel(model: Model, { travel }: AskedPoses): Model {
+  if (travel === null) return model;
+  return { ...model, setup: { ...model.setup, travel: { droop: travel.low, bump: travel.high } } };
+}
+
 /**
  * The poses to be searched of each side: both locks, and the travel that the setup asks for as far as both wheels, or
  * this one alone, can follow it with the steering straight ahead; less the poses that pass one of these limits.
- * @param passed limits that some pose passes.
+ * @param passed limits that some pose passes. @param lock share of full lock either way
  */
 export function rangesOf(
   model: Model,
   passed: readonly PassedLimit[],
   aloneSides: boolean,
+  lock = 1,
 ): Readonly<Record<Side, SideRange>> {
   const rangeOf = (side: Side): SideRange => {
     const { frontEnd } = model;
@@ -39,8 +57,8 @@ export function rangesOf(
     const rangeFor = (wheel: WheelToMove, start: PoseToStart | null): SideRange => ({
       armLow,
       armHigh,
-      steerLow: -1,
-      steerHigh: 1,
+      steerLow: -lock,
+      steerHigh: lock,
       wheel: { ...wheel, cells: new PoseCells(wheel) },
       low,
       high,
@@ -48,7 +66,7 @@ export function rangesOf(
     });
     if (!passed.some((limit) => !aloneSides || limit.side === side)) return rangeFor(alone, null);
     const limits = new KeptPoses(model, side, passed, aloneSides);
-    const start = limits.start(armLow, armHigh);
+    const start = limits.start(armLow, armHigh, lock);
     return start === null ? rangeFor(alone, null) : rangeFor({ ...alone, limits }, start);
   };
   return { left: rangeOf("left"), right: rangeOf("right") };

@@ -24,7 +24,7 @@ export function requireSearchable(
 
 /** The worst gap of one pair over a range of poses. Left-hand frame of the side, mm. */
 export interface WorstGap {
-  /** The gap at the pose found. */
+  /** The gap at the pose found; where none below `Tolerances.below` was, that, and the rest says nothing. */
   readonly gap: number;
   /** Proven: no pose in the range is worse than this. */
   readonly bound: number;
@@ -70,12 +70,14 @@ export function worstGap(
     if (gap < search.best && tried.keeps(arm, steer)) search.offer(subject.row, arm, steer);
   };
   if (start !== null) tried.look(take, start.arm, start.steer);
-  tried.lookOver(search, take, budget, POSE_WORK);
+  // Who asks for what is below some gap has looked over it.
+  if (tolerances.below === undefined) tried.lookOver(search, take, budget, POSE_WORK);
   const done = search.run(piecesOf(part, false), budget);
   // The inside of a box tells more only where its faces are hit, or where it holds the whole ring.
   const solids = piecesOf(part, true).filter((cell) => mayHoldCircle(part.cells, cell * CELL_ROW, ring));
-  if (done && solids.length > 0 && (search.best < 0 || ringInside(part, solids, search.bestPoint)))
-    search.run(solids, budget);
+  // Where no pose was found, there is no point of the ring to tell by.
+  const isInside = () => search.best < 0 || !search.hasFound || ringInside(part, solids, search.bestPoint);
+  if (done && solids.length > 0 && isInside()) search.run(solids, budget);
   if (search.gaveUp) tried.lookAtEnds(take, budget, POSE_WORK);
   if (search.best === Number.POSITIVE_INFINITY) return null;
   const [px, py, pz, rx, ry, rz] = search.bestPoint as unknown as [

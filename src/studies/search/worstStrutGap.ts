@@ -60,7 +60,7 @@ export function worstStrutGap(
   const tried = new TriedPose(strut, range);
   const take = (arm: number, steer: number) => search.take(tried, arm, steer);
   if (start !== null) tried.look(take, start.arm, start.steer);
-  tried.lookOver(search, take, budget, GAP_WORK);
+  if (tolerances.below === undefined) tried.lookOver(search, take, budget, GAP_WORK);
   search.run(budget);
   if (search.best === Number.POSITIVE_INFINITY) return null;
   return {

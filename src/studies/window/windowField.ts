@@ -99,9 +99,11 @@ function windowKind(field: SetupField): WindowField["kind"] | null {
       : null;
 }
 
-/** What the file says instead of this field, turned round. */
-function otherWay(path: KeyPath, { units, tire, wheel }: Setup): (document: unknown) => unknown {
+/** What the file says instead of this field, turned round: then this may be written beside it. */
+export function otherWay(path: KeyPath, { units, tire, wheel }: Setup): (document: unknown) => unknown {
   const key = keyText(path);
+  if (key === "tire.size")
+    return (document) => SHAPES.reduce((on, one) => removeAt(on, ["tire", one]), document);
   if (key === "wheel.backspacing") return (document) => removeAt(document, ["wheel", "offset"]);
   if (key === "wheel.offset") return (document) => removeAt(document, ["wheel", "backspacing"]);
   if (tire.kind !== "size" || !isTireWidth(key)) return (document) => document;
@@ -113,6 +115,9 @@ function otherWay(path: KeyPath, { units, tire, wheel }: Setup): (document: unkn
     return setAt(wide, ["tire", "sectionWidth"], unitsFromMm(sectionWidth, units));
   };
 }
+
+/** What a tire is told by where its size is not. */
+const SHAPES = ["diameter", "sectionWidth", "treadWidth", "profile"];
 
 function isTireWidth(key: string): key is "tire.diameter" | "tire.sectionWidth" {
   return key === "tire.diameter" || key === "tire.sectionWidth";

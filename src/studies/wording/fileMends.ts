@@ -100,3 +100,26 @@ export function meshesStayMend(files: readonly string[]): string {
   const named = files.map((file) => JSON.stringify(file)).join(", ");
   return `the setup names mesh files from its own folder (${named}); write it into that folder`;
 }
+
+/** A list for a chart that is a folder, a pipe or a device. */
+export const NO_LIST_FILE = "is no file; name the list itself";
+
+/** A list of more bytes than are read. */
+export const LIST_TOO_LARGE = "is larger than any list of tires or wheels; name a list";
+
+/** A file that no shard of a chart is. */
+export const NO_SHARD = "is no piece of a chart; name the files that chart --shard wrote";
+
+/** Shards of unlike charts. @param other the one before */
+export function unlikeShardMend(other: string): string {
+  return `is a piece of another chart than ${JSON.stringify(other)}; merge only what one setup, one pair of lists and one number of runs made`;
+}
+
+/** @param missing numbers of the runs, counted from 1 */
+export function missingShardsMend(missing: readonly number[], of: number): string {
+  const named = missing.slice(0, 12).map((at) => `${at}/${of}`);
+  return `pieces are missing: ${named.join(", ")}${missing.length > 12 ? ", …" : ""}; run them and merge again`;
+}
+
+/** A piece that was cut off while it was written, or changed. */
+export const BROKEN_SHARD = "does not hold every cell of its piece once; run that piece again";
