@@ -1,9 +1,7 @@
 import type { Command } from "commander";
 import { effectiveDocument, withoutVariants } from "../../setup/editing/effectiveDocument.ts";
-import { chartCsv } from "../../studies/chart/chartCsv.ts";
 import {
   type CellDocument,
-  type ChartDocument,
   type ChartHead,
   cellDocument,
   chartDocument,
@@ -19,9 +17,9 @@ import { readTruck } from "../asked/readTruck.ts";
 import { withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { shardCells, shardText } from "../output/chartShard.ts";
-import { chartTable } from "../output/chartTable.ts";
+import { chartExitCode, chartText } from "../output/chartText.ts";
 import { documentOf } from "../output/documentText.ts";
-import { heading, jsonText } from "../output/textTable.ts";
+import { heading } from "../output/textTable.ts";
 import { addMerge } from "./chartMerge.ts";
 
 const EXAMPLES = `
@@ -91,22 +89,6 @@ function runChart(file: string, options: ChartOptions, terminal: Terminal): Exit
   );
   terminal.writeOut(chartText(chart, documentOf({}, truck), options));
   return chartExitCode(chart);
-}
-
-/** A chart as it is asked for. @param beside what stands beside it in its document */
-export function chartText(
-  chart: ChartDocument,
-  beside: object,
-  { json, csv }: { readonly json?: true; readonly csv?: true },
-): string {
-  if (json) return jsonText({ ...chart, ...beside });
-  return csv ? chartCsv(chart) : chartTable(chart);
-}
-
-export function chartExitCode({ present, cells }: ChartDocument): ExitCode {
-  const isGood = (cell: CellDocument) => "verdict" in cell && cell.verdict !== "rubs";
-  const isFine = present === null ? cells.flat().some(isGood) : isGood(cells[present.row]![present.column]!);
-  return isFine ? ExitCode.Fine : ExitCode.Rubs;
 }
 
 /** Cells a line of progress is shown after. */
