@@ -22,7 +22,7 @@ export interface AxisSubject {
 }
 
 /** Entries of one axis: a catalog has hundreds of tires, and every one is a truck to be looked at for each entry of the other. */
-export const MOST_ENTRIES = 2000;
+const MOST_ENTRIES = 2000;
 
 /** Digits that a step's sum keeps: what is typed as 1/8 stays 1/8. */
 const DIGITS = 12;
