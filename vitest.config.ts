@@ -36,11 +36,11 @@ const node = {
 
 /** Two pages at a time: more than two cores can draw only wait for each other. */
 const browser = {
-  environment: "node",
+  ...node,
+  // What is handed to a page must be as it is written: tsx would put names of its own into it.
+  server: { deps: { external: [/\/src\/(?!app\/|serve\/)/] } },
   globalSetup: ["tests/browser/harness/globalSetup.ts"],
   maxWorkers: 2,
-  testTimeout: 120_000,
-  hookTimeout: 120_000,
 } as const;
 
 /**

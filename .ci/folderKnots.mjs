@@ -1,10 +1,14 @@
 // Folders, like files, know each other one way only. A folder's own files and its subfolders count as two, so that
 // a room's ground floor cannot lean on its attic while the attic leans on it. Reads what dependency-cruiser found
-// (`depcruise --output-type json`) from standard input; exits 1 and draws each knot with the arrows that tie it.
+// (`depcruise --output-type json`) from standard input; tells the rules it found broken, which in that form it does not,
+// and draws each knot with the arrows that tie it. Exits 1 where there is either.
 import { posix } from "node:path";
 import { text } from "node:stream/consumers";
 
-const { modules } = JSON.parse(await text(process.stdin));
+const { modules, summary } = JSON.parse(await text(process.stdin));
+const broken = summary.violations.filter(({ rule }) => rule.severity === "error");
+for (const { rule, from, to, cycle } of broken)
+  console.error(`${rule.name}: ${[from, ...(cycle?.map(({ name }) => name) ?? [to])].join(" → ")}`);
 const arrows = new Map();
 for (const { source, dependencies } of modules) {
   if (!source.startsWith("src/")) continue;
@@ -44,5 +48,6 @@ for (const [folder, beyond] of reach) {
     }
 }
 if (arrows.size === 0) throw new Error("no folder knows another: nothing was read");
+console.log(`${modules.length} modules, ${broken.length} arrows against the rules`);
 console.log(told.size === 0 ? `✔ ${arrows.size} folders, no knot` : `${told.size} folders in knots`);
-process.exitCode = told.size === 0 ? 0 : 1;
+process.exitCode = told.size === 0 && broken.length === 0 ? 0 : 1;

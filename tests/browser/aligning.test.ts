@@ -14,7 +14,7 @@ import { formatLength } from "../../src/units/formatLength.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { plain, read, verdict } from "./harness/reading.ts";
 import { goTo } from "./harness/stations.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { sharedWorkbench, shot, type Workbench } from "./harness/workbench.ts";
 
 const NAME = "half-ton-limits.json";
 const EXAMPLE = readFileSync(join(import.meta.dirname, "..", "..", "shared", NAME), "utf8");
@@ -25,23 +25,40 @@ const card = (page: Page) => page.getByRole("region", { name: /^Alignment card/ 
 const choice = (page: Page, name: string) => card(page).getByRole("button", { name, exact: true });
 const now = (page: Page) => page.getByRole("region", { name: "Alignment now" });
 
-/** The example on the board, at the station where variants and the card are. @param change what is different in the file */
+const bare = { isBare: true, path: "#choose", colorScheme: "light" } as const;
+const desk = sharedWorkbench({ ...bare, viewport: DESK });
+const phone = sharedWorkbench({ ...bare, viewport: PHONE, isMobile: true, hasTouch: true });
+
+/** What is on the board of each page, as it was opened. */
+const opened = new WeakMap<Page, string>();
+let openings = 0;
+
+/**
+ * The example on the board, as bolted on, at the station where variants and the card are.
+ * @param change what is different in the file
+ */
 async function withExample(
-  options: Parameters<typeof openWorkbench>[0],
   change: (document: Record<string, unknown>) => void = () => {},
-) {
-  const bench = await openWorkbench({ isBare: true, path: "#choose", ...options });
+  open = desk,
+): Promise<Workbench> {
+  const bench = await open();
+  const { page } = bench;
   const document = JSON.parse(EXAMPLE) as Record<string, unknown>;
   change(document);
-  await bench.page
-    .locator('input[type="file"]')
-    .first()
-    .setInputFiles({
-      name: NAME,
-      mimeType: "application/json",
-      buffer: Buffer.from(JSON.stringify(document)),
-    });
-  await bench.page.locator(".heading-setup").filter({ hasText: "Fern Street" }).waitFor();
+  const text = JSON.stringify(document);
+  if (opened.get(page) !== text) {
+    // By its name it is told from the one before.
+    const name = `Fern Street shop half-ton, opening ${++openings}`;
+    const buffer = Buffer.from(JSON.stringify({ ...document, name }));
+    await page
+      .locator('input[type="file"]')
+      .first()
+      .setInputFiles({ name: NAME, mimeType: "application/json", buffer });
+    await page.locator(".heading-setup").filter({ hasText: name }).waitFor();
+    opened.set(page, text);
+  }
+  await goTo(page, "Choose");
+  await choice(page, "as bolted on").click();
   return bench;
 }
 
@@ -73,7 +90,7 @@ const degrees = (rad: number) =>
 
 describe("as bolted on and aligned", () => {
   it("changes the whole answer: verdict, angles, variants, counter, sheet; each says which it shows", async () => {
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample();
     const { left } = solved();
     expect(sentence(true)).not.toBe(sentence(false));
     await goTo(page, "Clear");
@@ -119,16 +136,15 @@ describe("as bolted on and aligned", () => {
   });
 
   it("is kept with the setup: a page opened again shows it as it was left", async () => {
-    const { page } = await withExample({ viewport: DESK });
+    const { page } = await withExample();
     await choice(page, "aligned").click();
-    await page.waitForTimeout(1500);
     await page.reload();
     await choice(page, "aligned").waitFor();
     expect(await choice(page, "aligned").getAttribute("aria-pressed")).toBe("true");
   });
 
   it("says so where it is but the nearest there is", async () => {
-    const { page } = await withExample({ viewport: DESK }, (document) => {
+    const { page } = await withExample((document) => {
       document.alignment = { targets: { camber: -6, caster: 4 } };
     });
     await choice(page, "aligned").click();
@@ -149,7 +165,7 @@ describe("as bolted on and aligned", () => {
 
 describe("the alignment card", () => {
   it("tells targets, readings, shims to scale, tie rods, and what a shim does, as the library solves them", async () => {
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample();
     const { left, right } = solved();
     await card(page).scrollIntoViewIfNeeded();
     for (const key of ["camber", "caster", "toe"] as const) {
@@ -195,11 +211,14 @@ describe("the alignment card", () => {
     expect(await read(half.getByRole("row", { name: /^at the front/ }))).toContain(
       change(left.sensitivities[0]!.caster / 2),
     );
+    await page.getByLabel("Lengths").selectOption({ label: "inches, 1/16" });
+    await page.getByText("Units, look").click();
     expect(problems()).toEqual([]);
   });
 
   it("prints alone, on one page", async () => {
-    const { page } = await withExample({ viewport: DESK, colorScheme: "dark" });
+    const { page } = await withExample();
+    await page.emulateMedia({ colorScheme: "dark" });
     await page.evaluate(() => {
       window.print = () => {};
     });
@@ -215,10 +234,11 @@ describe("the alignment card", () => {
       expect(text).toContain(words.replace(/\s/g, ""));
     for (const words of ["Over the whole range", "Undo", "Camber over travel"])
       expect(text).not.toContain(words.replace(/\s/g, ""));
+    await page.emulateMedia({ colorScheme: "light" });
   });
 
   it("without targets says why there is no choice, and adds what is missing in one step", async () => {
-    const { page, problems } = await withExample({ viewport: DESK }, (document) => {
+    const { page, problems } = await withExample((document) => {
       delete document.alignment;
       delete document.adjusters;
     });
@@ -235,7 +255,8 @@ describe("the alignment card", () => {
   });
 
   it("has its fields in the setup, each with its meaning and a sketch", async () => {
-    const { page } = await withExample({ viewport: DESK, path: "#measure" });
+    const { page } = await withExample();
+    await goTo(page, "Measure");
     const setup = page.getByRole("region", { name: "Setup", exact: true });
     const group = (title: string) =>
       setup.locator(".group").filter({ has: page.getByRole("heading", { name: title, exact: true }) });
@@ -269,6 +290,7 @@ describe("the alignment card", () => {
         ),
       )
       .toContain("−1.00°");
+    await page.getByRole("button", { name: "Undo" }).click();
   });
 });
 
@@ -280,12 +302,8 @@ describe.each([
 ] as const)("on %s %o in %s", (_, viewport, colorScheme) => {
   it("everyone can read and reach it", async () => {
     const isPhone = viewport === PHONE;
-    const { page, problems } = await withExample({
-      viewport,
-      colorScheme,
-      isMobile: isPhone,
-      hasTouch: isPhone,
-    });
+    const { page, problems } = await withExample(undefined, isPhone ? phone : desk);
+    await page.emulateMedia({ colorScheme });
     await choice(page, "aligned").click();
     await verdict(page);
     await card(page).scrollIntoViewIfNeeded();

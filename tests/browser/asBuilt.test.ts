@@ -1,21 +1,35 @@
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { readPdf } from "./harness/pdfText.ts";
 import { read } from "./harness/reading.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { openWorkbench, sharedWorkbench, shot, type Workbench } from "./harness/workbench.ts";
 
 const FILE = join(import.meta.dirname, "..", "..", "shared", "ordered-knuckle.json");
+let openings = 0;
 const SOON = { timeout: 60_000 };
 
-/** The example of an ordered knuckle at Build, jig sheet and as-built check unfolded. */
-async function atBuild(options: Parameters<typeof openWorkbench>[0]) {
-  const bench = await openWorkbench({ isBare: true, path: "#build", ...options });
+const desk = sharedWorkbench({ isBare: true, path: "#build", viewport: { width: 1440, height: 900 } });
+
+const phone = () => openWorkbench({ isBare: true, path: "#build", viewport: { width: 390, height: 844 } });
+
+/** The example of an ordered knuckle opened at Build, jig sheet and as-built check unfolded. */
+async function atBuild(bench: Workbench): Promise<Workbench> {
   const { page } = bench;
-  await page.locator('input[type="file"]').first().setInputFiles(FILE);
-  await page.locator(".heading-setup").filter({ hasText: "Tamarack Street" }).waitFor();
-  for (const fold of ["jig", "asBuilt"]) await page.locator(`[data-fold="${fold}"] > summary`).click();
+  // By its name it is told from the one before.
+  const name = `Tamarack Street half-ton, opening ${++openings}`;
+  const buffer = Buffer.from(JSON.stringify({ ...JSON.parse(await readFile(FILE, "utf8")), name }));
+  await page
+    .locator('input[type="file"]')
+    .first()
+    .setInputFiles({ name: "ordered-knuckle.json", mimeType: "application/json", buffer });
+  await page.locator(".heading-setup").filter({ hasText: name }).waitFor();
+  for (const name of ["jig", "asBuilt"]) {
+    const fold = page.locator(`[data-fold="${name}"]`);
+    if ((await fold.getAttribute("open")) === null) await fold.locator("> summary").click();
+  }
   return bench;
 }
 
@@ -26,7 +40,7 @@ const onTruck = (page: Page) => panel(page).getByRole("region", { name: "On the 
 
 describe("knuckles as built", () => {
   it("are told from readings typed on the page, undone, kept over a reload, and made a variant", async () => {
-    const { page, problems } = await atBuild({ viewport: { width: 1440, height: 900 } });
+    const { page, problems } = await atBuild(await desk());
     await expect.poll(() => told(page), SOON).toContain("The left knuckle FAILS 2 of 13 readings");
     await onTruck(page).waitFor(SOON);
     expect(await read(onTruck(page))).toMatch(
@@ -47,7 +61,6 @@ describe("knuckles as built", () => {
     const span = field(page, "Ball joint span, right knuckle");
     await span.fill("10 5/8 im");
     await expect.poll(() => read(panel(page).locator(".reading-fault")), SOON).toContain("in");
-    await page.waitForTimeout(1500);
     await page.reload();
     await angle.waitFor();
     expect(await angle.inputValue()).toBe("8.6");
@@ -63,7 +76,7 @@ describe("knuckles as built", () => {
   }, 120_000);
 
   it("print with the jig sheet on two whole pages, Letter and A4, and no control with them", async () => {
-    const { page } = await atBuild({ viewport: { width: 1440, height: 900 } });
+    const { page } = await atBuild(await desk());
     await page.evaluate(() => {
       window.print = () => {};
     });
@@ -84,12 +97,13 @@ describe("knuckles as built", () => {
   }, 60_000);
 
   it.each([
-    ["desk", { width: 1440, height: 900 }, "light"],
-    ["phone", { width: 390, height: 844 }, "dark"],
+    ["desk", desk, "light"],
+    ["phone", phone, "dark"],
   ] as const)(
     "read well and can be told apart on a %s",
-    async (name, viewport, colorScheme) => {
-      const { page, problems } = await atBuild({ viewport, colorScheme });
+    async (name, open, colorScheme) => {
+      const { page, problems } = await atBuild(await open());
+      await page.emulateMedia({ colorScheme });
       await onTruck(page).waitFor(SOON);
       expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
       const { violations } = await new AxeBuilder({ page })

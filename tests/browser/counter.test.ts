@@ -4,7 +4,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { readPdf } from "./harness/pdfText.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { openWorkbench, sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const EXAMPLE = join(import.meta.dirname, "..", "..", "shared", "half-ton-limits.json");
 const TABLET = { width: 1024, height: 768 };
@@ -15,6 +15,12 @@ const LOGO = Buffer.from(
   "iVBORw0KGgoAAAANSUhEUgAAAAIAAAACCAIAAAD91JpzAAAAEElEQVR4nGP4z8AARAwQCgAf7gP9i18U1AAAAABJRU5ErkJggg==",
   "base64",
 );
+
+const tablet = sharedWorkbench({ isBare: true, path: "#show", viewport: TABLET, colorScheme: "light" });
+const desk = sharedWorkbench({
+  ...{ isBare: true, path: "#show", viewport: { width: 1440, height: 900 }, colorScheme: "dark" },
+});
+const phone = sharedWorkbench({ isBare: true, viewport: PHONE, path: "#counter" });
 
 const counterView = (page: Page) => page.getByRole("dialog", { name: /Side by side/ });
 const sheet = (page: Page) => page.getByRole("dialog", { name: /Customer sheet/ });
@@ -52,12 +58,8 @@ describe("the counter view", () => {
     [1180, 820],
     [1440, 900],
   ])("has its slider with both ends on the first screen of %i by %i", async (width, height) => {
-    const { page, close } = await openWorkbench({
-      isBare: true,
-      path: "#show",
-      viewport: { width, height },
-      colorScheme: "light",
-    });
+    const { page } = await tablet();
+    await page.setViewportSize({ width, height });
     await page.getByRole("button", { name: "Counter view" }).click();
     await sentences(page);
     for (const end of await counterView(page).locator(".counter-slider-ends > *").all()) {
@@ -67,13 +69,13 @@ describe("the counter view", () => {
       expect(box!.y + box!.height).toBeLessThanOrEqual(height);
     }
     await shot(page, `counter-${width}`);
-    await close();
+    await page.keyboard.press("Escape");
+    await counterView(page).waitFor({ state: "detached" });
+    await page.setViewportSize(TABLET);
   });
 
   it("says in plain words what the workbench says of each of the two", async () => {
-    const { page, problems } = await openWorkbench({
-      ...{ isBare: true, path: "#show", viewport: TABLET, colorScheme: "light" },
-    });
+    const { page, problems } = await tablet();
     const wide = amountAfter(await verdict(page), /rubs/);
     await page.getByLabel("Variant", { exact: true }).selectOption({ label: "narrow hub face" });
     await page.locator('.verdict[data-verdict="fromExample"]').waitFor();
@@ -98,11 +100,16 @@ describe("the counter view", () => {
       .first()
       .evaluate((p) => getComputedStyle(p).fontSize);
     expect(Number.parseFloat(size)).toBeGreaterThanOrEqual(22);
+    await page.keyboard.press("Escape");
+    await counterView(page).waitFor({ state: "detached" });
+    await page.getByLabel("Variant", { exact: true }).selectOption({ label: "as it stands" });
+    await page.locator('.verdict[data-verdict="rubs"]').waitFor();
     expect(problems()).toEqual([]);
   });
 
   it("shows another height, another variant and another hub face in pictures and words", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: TABLET, path: "#counter" });
+    const { page, problems } = await tablet();
+    await page.getByRole("button", { name: "Counter view" }).click();
     const before = await sentences(page);
     const front = counterView(page).getByRole("img", { name: /^From the front/ });
     const label = () => front.getAttribute("aria-label");
@@ -138,7 +145,7 @@ describe("the counter view", () => {
   });
 
   it("keeps the focus inside, and gives it back on Escape, on Close and on the browser's Back", async () => {
-    const { page } = await openWorkbench({ isBare: true, path: "#show", viewport: TABLET });
+    const { page } = await tablet();
     const button = page.getByRole("button", { name: "Counter view" });
     const leave: readonly (() => Promise<unknown>)[] = [
       () => page.keyboard.press("Escape"),
@@ -162,7 +169,7 @@ describe("the counter view", () => {
   });
 
   it("fits a phone without scrolling sideways", async () => {
-    const { page } = await openWorkbench({ isBare: true, viewport: PHONE, path: "#counter" });
+    const { page } = await phone();
     await sentences(page);
     await shot(page, "counter-phone");
     const isWider = await page.locator(".layer").evaluate((layer) => layer.scrollWidth > layer.clientWidth);
@@ -172,12 +179,7 @@ describe("the counter view", () => {
 
 describe("the customer's sheet", () => {
   it("prints as one page of Letter and of A4 with the numbers, the cautions and the shop's own name", async () => {
-    const { page, problems } = await openWorkbench({
-      isBare: true,
-      path: "#show",
-      viewport: { width: 1440, height: 900 },
-      colorScheme: "dark",
-    });
+    const { page, problems } = await desk();
     await page.getByRole("button", { name: "Print sheet" }).click();
     await sheet(page).getByRole("textbox", { name: "Shop" }).fill("Marrow Lane Suspension");
     await sheet(page).getByRole("textbox", { name: "Customer" }).fill("J. Doe");
@@ -224,13 +226,14 @@ describe("the customer's sheet", () => {
     expect([ink, paper]).toEqual(["rgb(0, 0, 0)", "rgb(255, 255, 255)"]);
     await page.emulateMedia({ media: "print" });
     await shot(page, "sheet-print");
+    await page.emulateMedia({ media: null });
+    await page.keyboard.press("Escape");
+    await sheet(page).waitFor({ state: "detached" });
     expect(problems()).toEqual([]);
   });
 
   it("stays one page however long the names and however many the heights", async () => {
-    const { page } = await openWorkbench({
-      ...{ isBare: true, path: "#show", viewport: { width: 1440, height: 900 } },
-    });
+    const { page } = await desk();
     const setup = JSON.parse(await readFile(EXAMPLE, "utf8"));
     setup.stances = [3.25, 2.5, 2, 1, 0, -1, -2, -3.75].map((travel) => ({
       name: `the height of ${travel} in, by a long name`,
@@ -298,7 +301,7 @@ describe("the customer's sheet", () => {
   });
 
   it("opens over the counter view with its two trucks, and goes back to it", async () => {
-    const { page } = await openWorkbench({ isBare: true, viewport: PHONE, path: "#counter" });
+    const { page } = await phone();
     await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
     await counterView(page).getByRole("button", { name: "Print sheet" }).click();
     await sheet(page).getByRole("columnheader", { name: "B · steeper pin" }).waitFor();
@@ -314,12 +317,10 @@ describe("for everybody", () => {
   for (const colorScheme of ["light", "dark"] as const) {
     for (const layer of ["counter", "sheet"]) {
       it(`the ${layer} has no violation that a checker finds, ${colorScheme}`, async () => {
-        const { page } = await openWorkbench({
-          isBare: true,
-          viewport: TABLET,
-          colorScheme,
-          path: `#${layer}`,
-        });
+        const { page } = await tablet();
+        await page.emulateMedia({ colorScheme });
+        const name = layer === "counter" ? "Counter view" : "Print sheet";
+        await page.getByRole("button", { name }).first().click();
         await page
           .locator(layer === "counter" ? ".counter-tag strong svg" : ".sheet-table svg")
           .first()
@@ -328,6 +329,8 @@ describe("for everybody", () => {
         expect(
           found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
         ).toEqual([]);
+        await page.keyboard.press("Escape");
+        await page.locator(".layer").waitFor({ state: "detached" });
       });
     }
   }

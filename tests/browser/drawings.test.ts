@@ -2,18 +2,23 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readPdf } from "./harness/pdfText.ts";
 import { goTo } from "./harness/stations.ts";
-import { openWorkbench } from "./harness/workbench.ts";
+import { sharedWorkbench } from "./harness/workbench.ts";
 
+const TRUCK = "Half-ton on a tubular knuckle";
 const SETUP = readFileSync("shared/tubular-knuckle.json");
 
+const shared = sharedWorkbench({ isBare: true });
+
 async function withDrawings() {
-  const bench = await openWorkbench({ isBare: true });
+  const bench = await shared();
   const { page } = bench;
-  await page
-    .locator("input[type=file]")
-    .first()
-    .setInputFiles({ name: "tubular-knuckle.json", mimeType: "application/json", buffer: SETUP });
-  await page.getByText("Half-ton on a tubular knuckle").first().waitFor();
+  const isOpen = await page.locator(".heading-setup").filter({ hasText: TRUCK }).count();
+  if (isOpen === 0)
+    await page
+      .locator("input[type=file]")
+      .first()
+      .setInputFiles({ name: "tubular-knuckle.json", mimeType: "application/json", buffer: SETUP });
+  await page.getByText(TRUCK).first().waitFor();
   await goTo(page, "Build");
   const fold = page.locator("[data-fold='drawings']");
   if ((await fold.getAttribute("open")) === null) await fold.locator("summary").click();
@@ -39,6 +44,9 @@ describe("drawings at Build", () => {
     expect(decodeURIComponent((await source())!)).toContain("First-angle projection");
     await fold.getByLabel("Paper").selectOption({ label: "A3, 297 × 420 mm" });
     await expect.poll(async () => decodeURIComponent((await source())!)).toContain("on A3 paper");
+    await fold.getByLabel("Paper").selectOption({ label: "Letter, 8 1/2 × 11 in" });
+    await fold.getByLabel("Views").selectOption("Third-angle projection");
+    await expect.poll(source).toBe(third);
     expect(problems()).toEqual([]);
   });
 

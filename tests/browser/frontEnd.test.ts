@@ -14,10 +14,11 @@ import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import { formatAngle, radFromDeg } from "../../src/units/angle.ts";
 import { formatLength } from "../../src/units/formatLength.ts";
 import { MPA_PER_PSI } from "../../src/units/quantity.ts";
+import { atRest } from "./harness/atRest.ts";
 import { FOLDS, fold, unfold } from "./harness/folds.ts";
 import { picture } from "./harness/picture.ts";
 import { plain, read } from "./harness/reading.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const NAME = "half-ton-limits.json";
 const EXAMPLE = readFileSync(join(import.meta.dirname, "..", "..", "shared", NAME), "utf8");
@@ -31,13 +32,29 @@ function exampleModel(text = EXAMPLE): Model {
   return made.value;
 }
 
-async function withExample(options: Parameters<typeof openWorkbench>[0], text = EXAMPLE) {
-  const bench = await openWorkbench(options);
-  await bench.page
-    .locator('input[type="file"]')
-    .first()
-    .setInputFiles({ name: NAME, mimeType: "application/json", buffer: Buffer.from(text) });
-  await bench.page.locator(".heading-setup").filter({ hasText: "aligned and on bags" }).waitFor();
+const shared = sharedWorkbench({ viewport: DESK, colorScheme: "light" });
+const bare = sharedWorkbench({ isBare: true, viewport: DESK, colorScheme: "light" });
+
+/** What is on the board of each page, as it was opened. */
+const opened = new WeakMap<Page, string>();
+let openings = 0;
+
+/** A page with a setup on its board; each test puts back what it changes of the picture. */
+async function withExample(open = bare, text = EXAMPLE) {
+  const bench = await open();
+  const { page } = bench;
+  if (opened.get(page) !== text) {
+    // By its name it is told from the one before.
+    const name = `Fern Street shop half-ton, opening ${++openings}`;
+    const buffer = Buffer.from(JSON.stringify({ ...JSON.parse(text), name }));
+    await page
+      .locator('input[type="file"]')
+      .first()
+      .setInputFiles({ name: NAME, mimeType: "application/json", buffer });
+    await page.locator(".heading-setup").filter({ hasText: name }).waitFor();
+    opened.set(page, text);
+  }
+  await atRest(page);
   return bench;
 }
 
@@ -46,7 +63,7 @@ const steeringSlider = (page: Page) => page.getByRole("slider", { name: "Steerin
 
 describe("limits, air, floor and geometry beside the picture", () => {
   it("ranks the limits by their least over the range, the library's first, and goes where one is least", async () => {
-    const { page, problems } = await withExample({ isBare: true, viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample();
     const limits = await unfold(page, FOLDS[0]);
     const over = limitsOverRange(exampleModel());
     const [least] = [...over].sort((a, b) => a.margin / a.range - b.margin / b.range);
@@ -70,7 +87,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
     document.variants = [];
     document.stances = document.stances.filter((s: { travel?: unknown }) => s.travel !== undefined);
     const text = JSON.stringify(document);
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" }, text);
+    const { page, problems } = await withExample(shared, text);
     const limits = await unfold(page, FOLDS[0]);
     await page.getByRole("button", { name: "aired out", exact: true }).click();
     const stance = exampleModel(text).setup.stances.find(({ name }) => name === "aired out")!;
@@ -92,7 +109,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("tells the spring's pressure at each stance, and puts the truck where a pressure holds it", async () => {
-    const { page, problems } = await withExample({ isBare: true, viewport: DESK, colorScheme: "dark" });
+    const { page, problems } = await withExample();
     const air = await unfold(page, FOLDS[2]);
     const model = exampleModel();
     for (const { name, travel } of model.setup.stances) {
@@ -122,7 +139,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("a height typed off the floor puts the truck there; one out of range is refused with what it can be", async () => {
-    const { page, problems } = await withExample({ isBare: true, viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample();
     const floor = await unfold(page, FOLDS[1]);
     const lip = floor.getByLabel("Floor to fender lip");
     await lip.fill("28 1/2");
@@ -141,7 +158,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("rolls the body: camber of both wheels to the floor, and the picture with it", async () => {
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample(shared);
     const floor = await unfold(page, FOLDS[1]);
     await page.getByRole("button", { name: "Front", exact: true }).click();
     const before = await picture(page);
@@ -161,7 +178,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("tells turning circle, bump steer and the flattest tie rod", async () => {
-    const { page, problems } = await withExample({ isBare: true, viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample();
     const geometry = await unfold(page, FOLDS[3]);
     await geometry.getByText("Turning circle, curb to curb").waitFor();
     const model = exampleModel();
@@ -176,7 +193,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
   });
 
   it("bags, shocks and cones come and go with the Show menu", async () => {
-    const { page, problems } = await withExample({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await withExample(shared);
     await page.getByRole("button", { name: "Front", exact: true }).click();
     let before = await picture(page);
     await page.getByRole("button", { name: "Show", exact: true }).click();
@@ -186,12 +203,18 @@ describe("limits, air, floor and geometry beside the picture", () => {
       expect(after).not.toBe(before);
       before = after;
     }
+    for (const name of ["Springs and shocks", "Ball joint cones"])
+      await page.getByRole("checkbox", { name }).check();
+    await page.keyboard.press("Escape");
     expect(problems()).toEqual([]);
   });
 
   it("remembers which folds are open", async () => {
-    const { page } = await withExample({ isBare: true, viewport: DESK, colorScheme: "light" });
+    const { page } = await withExample();
     await unfold(page, FOLDS[2]);
+    // It may be open from before; a second press folds it.
+    await unfold(page, FOLDS[3]);
+    await fold(page, FOLDS[3]).locator("summary").click();
     await page.reload();
     await fold(page, FOLDS[2]).waitFor();
     expect(await fold(page, FOLDS[2]).getAttribute("open")).not.toBeNull();

@@ -1,28 +1,20 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
-import { afterEach, describe, expect, it } from "vitest";
-import { openWorkbench, shot, type Workbench } from "./harness/workbench.ts";
+import { describe, expect, it } from "vitest";
+import { sharedWorkbench, shot, type Workbench } from "./harness/workbench.ts";
 
-const opened: Workbench[] = [];
-afterEach(async () => {
-  for (const bench of opened.splice(0)) await bench.close();
+const desk = sharedWorkbench({ viewport: { width: 1440, height: 900 }, colorScheme: "light" });
+const phone = sharedWorkbench({
+  ...{ viewport: { width: 390, height: 844 }, colorScheme: "light", hasTouch: true, isMobile: true },
 });
 
-/** The workbench with the points of its setup shown in a view. */
-async function withPoints(
-  view: string,
-  options: Parameters<typeof openWorkbench>[0] = {},
-): Promise<Workbench> {
-  const bench = await openWorkbench({
-    viewport: { width: 1440, height: 900 },
-    colorScheme: "light",
-    ...options,
-  });
-  opened.push(bench);
+/** The workbench with the points of its setup shown in a view. Each test leaves them where they were. */
+async function withPoints(view: string, open = desk): Promise<Workbench> {
+  const bench = await open();
   const { page } = bench;
   await page.locator(".axes-sketch").waitFor({ state: "attached" });
   await page.getByRole("button", { name: "Show", exact: true }).click();
-  await page.getByLabel("Points to move").check();
+  await page.getByRole("checkbox", { name: "Points to move" }).check();
   await page.keyboard.press("Escape");
   const button = page.getByRole("button", { name: view, exact: true });
   await button.click();
@@ -33,6 +25,10 @@ async function withPoints(
 
 const point = (page: Page, name: string) => page.getByRole("button", { name: new RegExp(`^${name}: `) });
 const undo = (page: Page) => page.getByRole("button", { name: "Undo", exact: true });
+/** Takes back all that a test did. */
+async function undoAll(page: Page): Promise<void> {
+  while (await undo(page).isEnabled()) await undo(page).click();
+}
 const at = async (handle: Locator) => (await handle.getAttribute("aria-label"))?.replace(/^.*?: /, "");
 
 /** Drags the middle of a point's mark by pixels. */
@@ -102,6 +98,7 @@ describe("points of the setup in the picture", () => {
     expect(await focused()).toMatch(/^upper arm, rear pivot: /);
     await page.keyboard.press("End");
     expect(await focused()).toMatch(/^frame rail, outer upper corner: /);
+    await undoAll(page);
     expect(problems()).toEqual([]);
   });
 
@@ -113,6 +110,7 @@ describe("points of the setup in the picture", () => {
     await drag(page, corner, -300, 0);
     await expect.poll(() => at(corner)).toBe("y 12 5/16 in, z 22 in");
     expect(await page.locator(".issues").count()).toBe(0);
+    await undoAll(page);
     expect(problems()).toEqual([]);
   });
 
@@ -126,7 +124,8 @@ describe("points of the setup in the picture", () => {
   });
 
   it.each(["light", "dark"] as const)("can be named, seen and reached: %s", async (colorScheme) => {
-    const { page } = await withPoints("Side", { colorScheme });
+    const { page } = await withPoints("Side");
+    await page.emulateMedia({ colorScheme });
     const { violations } = await new AxeBuilder({ page }).include(".stage-panel").analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
     expect(await page.locator('.stage-handle[tabindex="0"]').count()).toBe(1);
@@ -134,11 +133,7 @@ describe("points of the setup in the picture", () => {
   });
 
   it("can be taken by a thumb on a phone", async () => {
-    const { page, problems } = await withPoints("Side", {
-      viewport: { width: 390, height: 844 },
-      hasTouch: true,
-      isMobile: true,
-    });
+    const { page, problems } = await withPoints("Side", phone);
     const lip = point(page, "fender lip, point 6 of 11");
     const box = await lip.boundingBox();
     expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(40);

@@ -10,10 +10,11 @@ import { steerLimits } from "../../src/studies/map/steerLimits.ts";
 import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
 import { MM_PER_INCH } from "../../src/units/lengthUnits.ts";
+import { atRest } from "./harness/atRest.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { mapDrawn, poseSentence, read, stageDrawn, verdict } from "./harness/reading.ts";
 import { goTo } from "./harness/stations.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { openWorkbench, sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..");
 const DESK = { width: 1440, height: 900 };
@@ -30,6 +31,12 @@ const variant = (page: Page) => page.getByLabel("Variant", { exact: true });
 const limitsShown = (page: Page) => page.locator(".map-limits dd");
 const sheet = (page: Page) => page.getByRole("dialog", { name: /Customer sheet/ });
 const counterView = (page: Page) => page.getByRole("dialog", { name: /Side by side/ });
+
+const desk = sharedWorkbench({ viewport: DESK, colorScheme: "light", path: "#measure" });
+const phone = () =>
+  openWorkbench({
+    ...{ viewport: PHONE, colorScheme: "light", hasTouch: true, isMobile: true, path: "#measure" },
+  });
 
 async function openGroup(page: Page, title: string): Promise<void> {
   await setup(page)
@@ -81,13 +88,11 @@ async function camberCurve(page: Page): Promise<string> {
 }
 
 describe.each([
-  ["on a desk", DESK, false],
-  ["on a phone under the truck", PHONE, true],
-] as const)("the builder %s", (_, viewport, isPhone) => {
+  ["on a desk", false],
+  ["on a phone under the truck", true],
+] as const)("the builder %s", (_, isPhone) => {
   it("types his wheel, tire and arch, airs it out at full lock on the map, and reads what hits, how far, how low", async () => {
-    const { page, problems } = await openWorkbench({
-      ...{ viewport, colorScheme: "light", hasTouch: isPhone, isMobile: isPhone, path: "#measure" },
-    });
+    const { page, problems } = await (isPhone ? phone() : desk());
     await verdict(page);
     await openGroup(page, "Wheel");
     await field(page, "Rim width").fill("9");
@@ -166,9 +171,8 @@ describe.each([
 describe("the salesperson", () => {
   it("sets two variants side by side for a customer, at a stance, and prints the sheet of the two", async () => {
     const { page, problems } = await openWorkbench({
+      ...{ isBare: true, colorScheme: "light", path: "#show" },
       viewport: { width: 1024, height: 768 },
-      colorScheme: "light",
-      path: "#show",
     });
     await page.getByRole("button", { name: "Counter view" }).click();
     await counterView(page).getByLabel(/^A/).selectOption({ label: "as it stands" });
@@ -199,7 +203,7 @@ describe("the salesperson", () => {
 
 describe("the designer", () => {
   it("turns the pin angle by keys and sees the curves follow, fans it, keeps one of the five, and undoes it all", async () => {
-    const { page, problems } = await openWorkbench({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK, colorScheme: "light" });
     await verdict(page);
     const before = await camberCurve(page);
     const scrub = () => read(page.getByRole("row", { name: /^Scrub radius \+/ }).first());
@@ -290,8 +294,12 @@ describe("the built page", () => {
   });
 
   it("follows a drag of the dot on the map, and tells what a pose of it costs the main thread", async () => {
-    const { page } = await openWorkbench({ viewport: DESK });
+    const { page } = await desk();
     await verdict(page);
+    // What is open over the station, if anything, is closed.
+    await page.keyboard.press("Escape");
+    await goTo(page, "Clear");
+    await atRest(page);
     await stageDrawn(page);
     await mapDrawn(page);
     const session = await page.context().newCDPSession(page);

@@ -16,7 +16,7 @@ function drawer(seed: number): () => number {
 // How soon a page hears a key depends on the machine, so that is for `npm run bench:kills` to tell; that nothing it has
 // heard is lost does not.
 it.each([
-  { killed: "tab", kills: 4, rest: undefined },
+  { killed: "tab", kills: 2, rest: undefined },
   { killed: "browser", kills: 1, rest: LAST_MOMENT },
 ] satisfies readonly { killed: Killed; kills: number; rest: number | undefined }[])(
   "no key that the page has heard is lost when the $killed is killed",

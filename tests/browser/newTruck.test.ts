@@ -1,10 +1,12 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { goTo } from "./harness/stations.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
 /** The page works in bursts on a busy machine. */
 const SOON = { timeout: 30_000 };
+
+const shared = sharedWorkbench({ isBare: true });
 
 const focused = (page: Page) =>
   page.evaluate(() => document.activeElement?.closest("[data-field]")?.getAttribute("data-field"));
@@ -13,7 +15,7 @@ const left = async (page: Page) =>
 
 describe("an example's numbers on the page", () => {
   it("are marked at their fields, counted at the verdict, listed with a way to each, and become mine", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true });
+    const { page, problems } = await shared();
     await page.getByText(/This is the example “.*”, an invented truck/).waitFor(SOON);
     const all = await left(page);
     await goTo(page, "Measure");
@@ -57,7 +59,9 @@ describe("a new truck on the page", () => {
   ] as const)(
     "is empty and calm, says what it needs, and keeps what is typed ($colorScheme)",
     async (look) => {
-      const { page, problems } = await openWorkbench({ isBare: true, ...look });
+      const { page, problems } = await shared();
+      await page.setViewportSize(look.viewport);
+      await page.emulateMedia({ colorScheme: look.colorScheme });
       await page.getByText("Trucks", { exact: true }).click();
       await page.getByRole("button", { name: /New truck.*inches/ }).click();
       const needs = page.getByRole("region", { name: "No answer yet, and none is guessed" });

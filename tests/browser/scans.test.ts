@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
 /** Triangles whose STL is well over what is read without a worker: 84 bytes and 50 each. */
 const MANY = 60_000;
@@ -21,19 +21,23 @@ const undo = (page: Page) => page.getByRole("button", { name: "Undo", exact: tru
 const add = (page: Page) => page.getByLabel("Mesh file of a body part");
 const part = (page: Page, name: string) => page.locator(".part summary").filter({ hasText: name });
 
+const shared = sharedWorkbench({
+  ...{ isBare: true, path: "#measure", viewport: { width: 1440, height: 900 }, colorScheme: "light" },
+});
+
 async function atBodyParts() {
-  const bench = await openWorkbench({
-    path: "#measure",
-    viewport: { width: 1440, height: 900 },
-    colorScheme: "light",
-  });
-  await bench.page.locator(".setup .group > summary").filter({ hasText: "Body parts" }).click();
+  const bench = await shared();
+  const group = bench.page
+    .locator(".setup .group")
+    .filter({ has: bench.page.getByRole("heading", { name: "Body parts", exact: true }) });
+  await group.waitFor();
+  if ((await group.getAttribute("open")) === null) await group.locator("> summary").click();
   return bench;
 }
 
 describe("a scan added as a body part", () => {
   it("comes and goes in one step", async () => {
-    const { page, problems, close } = await atBodyParts();
+    const { page, problems } = await atBodyParts();
     await add(page).setInputFiles(file("strip.stl", strip(8)));
     await part(page, "strip").waitFor();
     expect(await page.getByRole("alert").count()).toBe(0);
@@ -41,20 +45,18 @@ describe("a scan added as a body part", () => {
     await expect.poll(() => part(page, "strip").count()).toBe(0);
     expect(await undo(page).isDisabled()).toBe(true);
     expect(problems()).toEqual([]);
-    await close();
   });
 
   it("is refused with its reason when it does not read, and no part is added", async () => {
-    const { page, close } = await atBodyParts();
+    const { page } = await atBodyParts();
     await add(page).setInputFiles(file("empty.stl", Buffer.alloc(0)));
     await page.getByText("is empty; export or copy it again").waitFor();
     expect(await part(page, "empty").count()).toBe(0);
     expect(await undo(page).isDisabled()).toBe(true);
-    await close();
   });
 
   it("is read in a worker when it is large", async () => {
-    const { page, problems, close } = await atBodyParts();
+    const { page, problems } = await atBodyParts();
     // Its own: started for it, and ended after it.
     let ended = 0;
     page.on("worker", (worker) => worker.on("close", () => ended++));
@@ -74,11 +76,10 @@ describe("a scan added as a body part", () => {
     await expect.poll(() => ended).toBeGreaterThan(0);
     expect(await page.getByRole("button", { name: "Stop", exact: true }).count()).toBe(0);
     expect(problems()).toEqual([]);
-    await close();
   });
 
   it("is not added when its reading is stopped", async () => {
-    const { page, close } = await atBodyParts();
+    const { page } = await atBodyParts();
     // A reader that never answers stands for a file that takes long.
     await page.evaluate(() => {
       (window as unknown as { Worker: unknown }).Worker = class extends EventTarget {
@@ -95,6 +96,5 @@ describe("a scan added as a body part", () => {
     await page.getByText("reading it was stopped").waitFor();
     expect(await page.locator("body[data-ended]").count()).toBe(1);
     expect(await part(page, "slow").count()).toBe(0);
-    await close();
   });
 });

@@ -2,30 +2,28 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
-import { afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import { atRest } from "./harness/atRest.ts";
 import { picture } from "./harness/picture.ts";
-import { openWorkbench, shot, type Workbench } from "./harness/workbench.ts";
+import { openWorkbench, sharedWorkbench, shot, type Workbench } from "./harness/workbench.ts";
 
 const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844 };
 
-const opened: Workbench[] = [];
+const desk = sharedWorkbench({ viewport: DESK, colorScheme: "light" });
 
-// A stage that goes on drawing would hold up the next one.
-afterEach(async () => {
-  for (const bench of opened.splice(0)) await bench.close();
-});
-
-/** The workbench with its stage drawn and the check done. */
-async function withStage(
-  options: Parameters<typeof openWorkbench>[0] = { viewport: DESK },
-): Promise<Workbench> {
-  const bench = await openWorkbench({ colorScheme: "light", ...options });
-  opened.push(bench);
-  await bench.page.locator(".axes-sketch").waitFor({ state: "attached" });
-  await bench.page.locator('.verdict [aria-busy="false"]').waitFor();
-  await drawn(bench.page);
+/** The workbench with its stage drawn and the check done, the truck at rest. */
+async function withStage(): Promise<Workbench> {
+  const bench = await desk();
+  await stageUp(bench.page);
+  await atRest(bench.page);
   return bench;
+}
+
+async function stageUp(page: Page): Promise<void> {
+  await page.locator(".axes-sketch").waitFor({ state: "attached" });
+  await page.locator('.verdict [aria-busy="false"]').waitFor();
+  await drawn(page);
 }
 
 /** A frame asked for by the last change has been drawn after two. */
@@ -78,6 +76,7 @@ describe("the stage", () => {
     await view(page, "Right wheel").click();
     seen.add(await picture(page));
     expect(seen.size).toBe(6);
+    await view(page, "Left wheel").click();
     expect(problems()).toEqual([]);
   });
 
@@ -160,6 +159,7 @@ describe("the stage", () => {
     await pick(page, "Envelope", "");
     await pick(page, "Envelope", "straight");
     expect(await page.locator(".band-key").isVisible()).toBe(true);
+    await pick(page, "Envelope", "");
     expect(problems()).toEqual([]);
   });
 
@@ -185,6 +185,7 @@ describe("the stage", () => {
     await expect.poll(outline).not.toBe(first);
     await pick(page, "Section", "");
     await expect.poll(() => page.locator(".section-line").count()).toBe(0);
+    await pick(page, "Envelope", "");
     expect(problems()).toEqual([]);
   });
 
@@ -209,12 +210,15 @@ describe("the stage", () => {
   });
 
   it("goes in steps where motion is to be reduced", async () => {
-    const { page } = await withStage({ viewport: DESK, reducedMotion: "reduce" });
+    const { page } = await withStage();
+    await page.emulateMedia({ reducedMotion: "reduce" });
     await page.getByRole("button", { name: "Play the steering, lock to lock" }).click();
     await expect.poll(async () => Number(await steering(page).inputValue())).toBeGreaterThan(0);
     // An eighth of the way from lock to lock a step.
     const at = Number(await steering(page).inputValue());
     expect(Math.abs(at / 0.25 - Math.round(at / 0.25))).toBeLessThan(1e-6);
+    await page.getByRole("button", { name: "Pause the steering, lock to lock" }).click();
+    await page.emulateMedia({ reducedMotion: "no-preference" });
   });
 
   it("saves its picture as a PNG with what is written on it", async () => {
@@ -284,7 +288,8 @@ describe("the stage", () => {
 
 describe.each(["light", "dark"] as const)("the stage in %s with all that it can show", (colorScheme) => {
   it("has no fault that an accessibility checker finds", async () => {
-    const { page, problems } = await withStage({ viewport: DESK, colorScheme });
+    const { page, problems } = await withStage();
+    await page.emulateMedia({ colorScheme });
     await pick(page, "Envelope", "straight");
     await page.locator(".band-key").waitFor();
     await pick(page, "Section", "x");
@@ -303,12 +308,14 @@ describe.each(["light", "dark"] as const)("the stage in %s with all that it can 
 
 describe("the stage on a phone", () => {
   it("has targets for a thumb, and cuts nothing off", async () => {
-    const { page, problems } = await withStage({
+    const { page, problems } = await openWorkbench({
       viewport: PHONE,
+      colorScheme: "light",
       deviceScaleFactor: 2,
       isMobile: true,
       hasTouch: true,
     });
+    await stageUp(page);
     await page.getByRole("button", { name: /^Wheel well/ }).click();
     await show(page).click();
     await shot(page, "stage-phone-show");

@@ -2,11 +2,14 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { read, stageDrawn, verdict } from "./harness/reading.ts";
 import { goTo, isAt, room, STATIONS, stationLink } from "./harness/stations.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { openWorkbench, sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844 };
 const SOON = { timeout: 30_000 };
+
+const desk = sharedWorkbench({ isBare: true, viewport: DESK, path: "#clear" });
+const phone = sharedWorkbench({ isBare: true, viewport: PHONE, hasTouch: true, isMobile: true });
 
 /** The truck and its answer, as they stand over every station. */
 async function truckAndAnswer(page: Page): Promise<readonly string[]> {
@@ -18,7 +21,7 @@ const focusedField = (page: Page) =>
 
 describe("the five stations", () => {
   it("are reached by mouse and by keys, each with the same truck and the same answer", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK, path: "#clear" });
+    const { page, problems } = await desk();
     await isAt(page, "Clear");
     const there = await truckAndAnswer(page);
     expect(there[1]).toMatch(/^Rubs /);
@@ -40,9 +43,7 @@ describe("the five stations", () => {
   });
 
   it("are at the thumb on a phone", async () => {
-    const { page, problems } = await openWorkbench({
-      ...{ isBare: true, viewport: PHONE, hasTouch: true, isMobile: true },
-    });
+    const { page, problems } = await phone();
     const there = await truckAndAnswer(page);
     for (const station of STATIONS) {
       await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
@@ -59,7 +60,7 @@ describe("the five stations", () => {
   });
 
   it("are kept by back, forward, a reload and a shared link", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK });
+    const { page, problems } = await desk();
     for (const station of ["Measure", "Choose", "Build"] as const) await goTo(page, station);
     await page.goBack();
     await isAt(page, "Choose");
@@ -77,52 +78,8 @@ describe("the five stations", () => {
     expect([...problems(), ...other.problems()]).toEqual([]);
   });
 
-  it("lead from what is wrong to its field, from wherever that is read", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK, path: "#measure" });
-    await verdict(page);
-    const setup = room(page, "Measure");
-    const span = setup.getByRole("textbox", { name: "Ball joint span", exact: true });
-    const bar = page.getByRole("alert", { name: "Issues" });
-    // Text that does not read, and a number with which the truck does not go together.
-    for (const [text, station] of [
-      ["10 5/8 im", "Choose"],
-      ["40", "Build"],
-    ] as const) {
-      await span.fill(text);
-      await expect.poll(() => span.getAttribute("aria-invalid"), SOON).toBe("true");
-      await goTo(page, station);
-      await bar.getByRole("button", { name: "Ball joint span" }).click(SOON);
-      await expect.poll(() => focusedField(page), SOON).toBe("knuckle.span");
-      await isAt(page, "Measure");
-      expect(await span.inputValue()).toBe(text);
-    }
-    await span.fill("10 5/8");
-    await bar.waitFor({ state: "detached", ...SOON });
-
-    const hubFace = setup.getByRole("textbox", { name: "Hub face", exact: true });
-    await hubFace.fill("60");
-    await hubFace.press("Enter");
-    const doubt = page.locator(".verdict .doubts li").filter({ hasText: "Hub face of 60 in is unusual" });
-    await doubt.waitFor(SOON);
-    await goTo(page, "Show");
-    await doubt.getByRole("button", { name: "Show its field" }).click();
-    await expect.poll(() => focusedField(page), SOON).toBe("knuckle.hubFace");
-    await isAt(page, "Measure");
-
-    await page.getByText("Trucks", { exact: true }).click();
-    await page.getByRole("button", { name: /New truck.*inches/ }).click();
-    for (const station of STATIONS) {
-      await goTo(page, station);
-      const needs = page.getByRole("region", { name: "No answer yet, and none is guessed" });
-      await needs.getByRole("button", { name: "Hub face" }).click();
-      await expect.poll(() => focusedField(page), SOON).toBe("knuckle.hubFace");
-      await isAt(page, "Measure");
-    }
-    expect(problems()).toEqual([]);
-  });
-
   it("show a pose that is gone to where it can be seen", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: PHONE, path: "#measure" });
+    const { page, problems } = await phone();
     await verdict(page);
     for (const station of ["Measure", "Build", "Show"] as const) {
       await goTo(page, station);
@@ -195,7 +152,8 @@ describe("clear, at 1440 by 900", () => {
   });
 
   it("has a way on the first screen to all that lies below it", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK });
+    const { page, problems } = await desk();
+    await goTo(page, "Clear");
     await verdict(page);
     const ways = page.getByRole("navigation", { name: "On this page" }).getByRole("button");
     for (const way of await ways.all()) {
@@ -230,6 +188,53 @@ describe("clear, at 1440 by 900", () => {
     const all = await page.locator("main h2").allTextContents();
     expect(all.length).toBeGreaterThan(8);
     expect(all.filter((heading) => !met.has(heading))).toEqual([]);
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("what is wrong", () => {
+  it("leads to its field, from wherever that is read", async () => {
+    const { page, problems } = await desk();
+    await goTo(page, "Measure");
+    await verdict(page);
+    const setup = room(page, "Measure");
+    const span = setup.getByRole("textbox", { name: "Ball joint span", exact: true });
+    const bar = page.getByRole("alert", { name: "Issues" });
+    // Text that does not read, and a number with which the truck does not go together.
+    for (const [text, station] of [
+      ["10 5/8 im", "Choose"],
+      ["40", "Build"],
+    ] as const) {
+      await span.fill(text);
+      await expect.poll(() => span.getAttribute("aria-invalid"), SOON).toBe("true");
+      await goTo(page, station);
+      await bar.getByRole("button", { name: "Ball joint span" }).click(SOON);
+      await expect.poll(() => focusedField(page), SOON).toBe("knuckle.span");
+      await isAt(page, "Measure");
+      expect(await span.inputValue()).toBe(text);
+    }
+    await span.fill("10 5/8");
+    await bar.waitFor({ state: "detached", ...SOON });
+
+    const hubFace = setup.getByRole("textbox", { name: "Hub face", exact: true });
+    await hubFace.fill("60");
+    await hubFace.press("Enter");
+    const doubt = page.locator(".verdict .doubts li").filter({ hasText: "Hub face of 60 in is unusual" });
+    await doubt.waitFor(SOON);
+    await goTo(page, "Show");
+    await doubt.getByRole("button", { name: "Show its field" }).click();
+    await expect.poll(() => focusedField(page), SOON).toBe("knuckle.hubFace");
+    await isAt(page, "Measure");
+
+    await page.getByText("Trucks", { exact: true }).click();
+    await page.getByRole("button", { name: /New truck.*inches/ }).click();
+    for (const station of STATIONS) {
+      await goTo(page, station);
+      const needs = page.getByRole("region", { name: "No answer yet, and none is guessed" });
+      await needs.getByRole("button", { name: "Hub face" }).click();
+      await expect.poll(() => focusedField(page), SOON).toBe("knuckle.hubFace");
+      await isAt(page, "Measure");
+    }
     expect(problems()).toEqual([]);
   });
 });

@@ -5,6 +5,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { shareLink } from "../../src/app/shell/share/shareLink.ts";
 import { serveFolder } from "../../src/serve/staticServer.ts";
+import { kept } from "./harness/reading.ts";
 import { openWorkbench } from "./harness/workbench.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..");
@@ -75,7 +76,7 @@ describe("a reload", () => {
   it("brings back each of two tabs as it was, though both began with the same setup", async () => {
     const { page } = await openWorkbench({ isBare: true });
     const first = await stepTravel(page, "Home");
-    await page.waitForTimeout(600);
+    await kept(page);
     const other = await page.context().newPage();
     await other.goto(page.url());
     await shows(other, "Fern Street shop half-ton, aligned and on bags");
@@ -140,7 +141,7 @@ describe("a share link", () => {
 
 describe("without a network", () => {
   it("the page opens, answers and draws, once it was here before", async () => {
-    const { page, problems } = await openWorkbench();
+    const { page, problems } = await openWorkbench({ isKept: true });
     await shows(page, "Fern Street shop half-ton, aligned and on bags");
     await isKept(page);
     await page.context().setOffline(true);
@@ -157,7 +158,7 @@ describe("without a network", () => {
     await cp(join(ROOT, "dist", "app"), folder, { recursive: true });
     const server = await serveFolder(folder);
     try {
-      const { page, close } = await openWorkbench({ path: server.address });
+      const { page, close } = await openWorkbench({ path: server.address, isKept: true });
       await isKept(page);
       const before = await page.evaluate(() => caches.keys());
       const worker = join(folder, "service-worker.js");
@@ -211,7 +212,7 @@ describe("a browser that keeps nothing, or something else", () => {
     const { page, problems } = await openWorkbench({ isBare: true });
     await shows(page, "Fern Street shop half-ton, aligned and on bags");
     await stepTravel(page, "Home");
-    await page.waitForTimeout(600);
+    await kept(page);
     const spoiled = await page.evaluate(async () => {
       const db = await new Promise<IDBDatabase>((done, fail) => {
         const request = indexedDB.open("wellsweep");

@@ -4,7 +4,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { goTo } from "./harness/stations.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const SOON = { timeout: 60_000 };
 const verdict = (page: Page) => page.locator(".verdict");
@@ -23,22 +23,27 @@ const { fromExample: _, ...EXAMPLE } = JSON.parse(
 ) as Record<string, unknown> & { truck: { body: readonly object[] } };
 const FEW = {
   ...EXAMPLE,
-  name: "A few parts",
   truck: { ...EXAMPLE.truck, body: EXAMPLE.truck.body.slice(-1) },
   hardware: undefined,
 };
 
+const shared = sharedWorkbench({ isBare: true, path: "#measure" });
+let openings = 0;
+
 /** At the setup's fields: opens it, types a hub face of 60 in and waits for the answer. */
 async function typeNonsense(page: Page): Promise<void> {
+  await goTo(page, "Measure");
+  // By its name it is told from the one before.
+  const name = `A few parts, opening ${++openings}`;
   await page
     .locator('input[type="file"]')
     .first()
     .setInputFiles({
       name: "few.json",
       mimeType: "application/json",
-      buffer: Buffer.from(JSON.stringify(FEW)),
+      buffer: Buffer.from(JSON.stringify({ ...FEW, name })),
     });
-  await page.locator(".heading-setup").filter({ hasText: "A few parts" }).waitFor();
+  await page.locator(".heading-setup").filter({ hasText: name }).waitFor();
   await page.locator(".verdict .verdict-word").waitFor(SOON);
   const hubFace = setup(page).getByRole("textbox", { name: "Hub face", exact: true });
   await hubFace.fill("60");
@@ -71,10 +76,9 @@ describe("a hub face of 60 in", () => {
   ] as const)(
     "is amber with mark and words at %i by %i, %s, until it is so; undo takes that back",
     async (width, height, colorScheme) => {
-      const { page, problems } = await openWorkbench({
-        ...{ isBare: true, colorScheme, path: "#measure" },
-        viewport: { width, height },
-      });
+      const { page, problems } = await shared();
+      await page.setViewportSize({ width, height });
+      await page.emulateMedia({ colorScheme });
       await typeNonsense(page);
       expect(await read(setup(page).locator('[data-field="knuckle.hubFace"] .doubts'))).toContain("It is so");
       expect(await greens(page)).toBe(0);
@@ -101,10 +105,9 @@ describe("a hub face of 60 in", () => {
   );
 
   it("is told at the counter and on the customer's sheet, and neither is green", async () => {
-    const { page, problems } = await openWorkbench({
-      ...{ isBare: true, colorScheme: "light", path: "#measure" },
-      viewport: { width: 1180, height: 820 },
-    });
+    const { page, problems } = await shared();
+    await page.setViewportSize({ width: 1180, height: 820 });
+    await page.emulateMedia({ colorScheme: "light" });
     await typeNonsense(page);
     await goTo(page, "Show");
     await page.getByRole("button", { name: "Counter view" }).click();

@@ -2,10 +2,11 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { atRest } from "./harness/atRest.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { picture, png, shareApart } from "./harness/picture.ts";
 import { plain, poseSentence, read, verdict } from "./harness/reading.ts";
-import { openWorkbench, shot } from "./harness/workbench.ts";
+import { openWorkbench, sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844 };
@@ -36,9 +37,33 @@ async function drag(page: Page, label: "Steering" | "Travel", from: number, to: 
   await page.mouse.up();
 }
 
+const desk = sharedWorkbench({ viewport: DESK, colorScheme: "light" });
+const bare = sharedWorkbench({ isBare: true, viewport: DESK });
+const phone = sharedWorkbench({ isBare: true, viewport: PHONE, hasTouch: true, isMobile: true });
+
+/** The page with its picture, the example at rest. */
+async function onDesk() {
+  const bench = await desk();
+  await verdict(bench.page);
+  await atRest(bench.page);
+  return bench;
+}
+
+describe("the workbench without WebGL", () => {
+  it("says why there is no picture, and answers everything else", async () => {
+    const { page, problems } = await bare();
+    await page.getByText(/cannot draw in three dimensions/).waitFor();
+    expect(await verdict(page)).toMatch(/^Rubs /);
+    await page.getByRole("button", { name: "Go there" }).click();
+    expect(await poseSentence(page)).toContain(" rubs the ");
+    await shot(page, "workbench-desk-no-webgl");
+    expect(problems()).toEqual([]);
+  });
+});
+
 describe("the workbench on a desk", () => {
   it("says that the example rubs, and that its narrow variant clears if its numbers are taken", async () => {
-    const { page, problems } = await openWorkbench({ viewport: DESK, colorScheme: "light" });
+    const { page, problems } = await onDesk();
     expect(await verdict(page)).toMatch(/^Rubs .*fender/);
     await picture(page);
     await shot(page, "workbench-desk-light");
@@ -50,8 +75,7 @@ describe("the workbench on a desk", () => {
   });
 
   it("goes to the worst pose, says what rubs there and marks it on the picture", async () => {
-    const { page, problems } = await openWorkbench({ viewport: DESK, colorScheme: "light" });
-    await verdict(page);
+    const { page, problems } = await onDesk();
     const before = await picture(page);
     await page.getByRole("button", { name: "Go there" }).click();
     expect(await poseSentence(page)).toMatch(/ (left|right) (tire|wheel) rubs the /);
@@ -71,8 +95,7 @@ describe("the workbench on a desk", () => {
   });
 
   it("follows a drag of the steering: sentence, numbers and picture change, and back is back", async () => {
-    const { page, problems } = await openWorkbench({ viewport: DESK });
-    await verdict(page);
+    const { page, problems } = await onDesk();
     const atRest = { picture: await picture(page), sentence: await poseSentence(page) };
     await drag(page, "Steering", 0.5, 0.2);
     expect(Number(await steering(page).inputValue())).toBeGreaterThan(0.4);
@@ -87,8 +110,7 @@ describe("the workbench on a desk", () => {
   });
 
   it("steps the height by sixteenths with the keys, and takes a stance's name", async () => {
-    const { page } = await openWorkbench({ isBare: true, viewport: DESK });
-    await verdict(page);
+    const { page } = await onDesk();
     await travel(page).focus();
     await page.keyboard.press("ArrowRight");
     expect(await travel(page).getAttribute("aria-valuetext")).toBe("1/16 in bump");
@@ -106,8 +128,7 @@ describe("the workbench on a desk", () => {
   });
 
   it("turns and zooms the picture by keys, and a view button sets it straight again", async () => {
-    const { page } = await openWorkbench({ viewport: DESK });
-    await verdict(page);
+    const { page } = await onDesk();
     const straight = await picture(page);
     await page.getByRole("application", { name: /^Picture of the truck/ }).focus();
     await page.keyboard.press("ArrowLeft");
@@ -121,8 +142,7 @@ describe("the workbench on a desk", () => {
   });
 
   it("goes to the worst pose of a part that is chosen in the list and points it out, also one that is clear", async () => {
-    const { page, problems } = await openWorkbench({ viewport: DESK });
-    await verdict(page);
+    const { page, problems } = await onDesk();
     await picture(page);
     const row = gapList(page).getByRole("button", { name: /^lower arm / });
     const [, told] = /(\d+% (?:left|right) lock)/.exec(await read(row)) ?? [];
@@ -142,7 +162,7 @@ describe("the workbench on a desk", () => {
   });
 
   it("lists what is wrong with a file and keeps the last good truck", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK });
+    const { page, problems } = await onDesk();
     const good = await verdict(page);
     const open = (name: string, text: string) =>
       page
@@ -163,7 +183,7 @@ describe("the workbench on a desk", () => {
   });
 
   it("opens each truck that comes with it, and the one worked on before again", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK });
+    const { page, problems } = await bare();
     await verdict(page);
     const menu = page.locator(".menu").filter({ hasText: "Trucks" });
     const openTruck = async (name: string) => {
@@ -189,7 +209,7 @@ describe("the workbench on a desk", () => {
   });
 
   it("opens a setup that is dropped on the page", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK });
+    const { page, problems } = await bare();
     await verdict(page);
     const demo = await exampleDocument();
     await page.evaluate(
@@ -210,7 +230,7 @@ describe("the workbench on a desk", () => {
 
 describe("a setup that asks for more travel than the linkage has", () => {
   it("is checked as far as it reaches, and says which joint stops where", async () => {
-    const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK });
+    const { page, problems } = await bare();
     await verdict(page);
     const text = JSON.stringify({
       ...(await exampleDocument()),
@@ -232,25 +252,9 @@ describe("a setup that asks for more travel than the linkage has", () => {
   });
 });
 
-describe("the workbench without WebGL", () => {
-  it("says why there is no picture, and answers everything else", async () => {
-    const { page, problems } = await openWorkbench({ viewport: DESK });
-    await page.addInitScript(() => {
-      HTMLCanvasElement.prototype.getContext = () => null;
-    });
-    await page.reload();
-    await page.getByText(/cannot draw in three dimensions/).waitFor();
-    expect(await verdict(page)).toMatch(/^Rubs /);
-    await page.getByRole("button", { name: "Go there" }).click();
-    expect(await poseSentence(page)).toContain(" rubs the ");
-    await shot(page, "workbench-desk-no-webgl");
-    expect(problems()).toEqual([]);
-  });
-});
-
 describe("a graphics card that is taken away", () => {
   it("leaves the answers as they are, and the picture comes back as it was when it is given back", async () => {
-    const { page } = await openWorkbench({ viewport: DESK });
+    const { page } = await onDesk();
     const answer = await verdict(page);
     const before = await png(page);
     await page.evaluate(() => {
@@ -313,8 +317,8 @@ describe("the page around the truck", () => {
   it.each([1280, 1440])(
     "has its heading and the picture's buttons on one line each, %i pixels wide",
     async (width) => {
-      const { page, close } = await openWorkbench({ viewport: { width, height: 800 } });
-      await verdict(page);
+      const { page } = await onDesk();
+      await page.setViewportSize({ width, height: 800 });
       for (const selector of [".heading", ".stage-bar"]) {
         const lines = await page
           .locator(`${selector} :is(button, summary, select)`)
@@ -326,17 +330,25 @@ describe("the page around the truck", () => {
         expect(Math.max(...middles) - Math.min(...middles), selector).toBeLessThan(4);
       }
       await shot(page, `workbench-${width}`);
-      await close();
+      await page.setViewportSize(DESK);
     },
   );
 
+  it("prints the plots at the pose shown, though they were never scrolled to", async () => {
+    const { page } = await phone();
+    await verdict(page);
+    await page.getByRole("button", { name: "aired out", exact: true }).click();
+    expect(
+      await page.locator(".plots").evaluate((plots) => plots.getBoundingClientRect().top > 2 * innerHeight),
+    ).toBe(true);
+    const { text } = readPdf(await page.pdf({ format: "Letter" }));
+    // The plots over travel read at 3 1/4 in; before, they would have stood at 0.
+    expect(text).toContain("now31/4in:");
+    expect(text).not.toContain("now0in:");
+  });
+
   it("leads a thumb to the setup, and the keyboard goes on from there", async () => {
-    const { page, problems, close } = await openWorkbench({
-      isBare: true,
-      viewport: PHONE,
-      hasTouch: true,
-      isMobile: true,
-    });
+    const { page, problems } = await phone();
     await verdict(page);
     const bar = stationBar(page);
     await bar.getByRole("link", { name: "Measure" }).tap();
@@ -352,20 +364,5 @@ describe("the page around the truck", () => {
     const targets = await bar.getByRole("link").evaluateAll((all) => all.map((one) => one.clientHeight));
     expect(Math.min(...targets)).toBeGreaterThanOrEqual(44);
     expect(problems()).toEqual([]);
-    await close();
-  });
-
-  it("prints the plots at the pose shown, though they were never scrolled to", async () => {
-    const { page, close } = await openWorkbench({ isBare: true, viewport: PHONE });
-    await verdict(page);
-    await page.getByRole("button", { name: "aired out", exact: true }).click();
-    expect(
-      await page.locator(".plots").evaluate((plots) => plots.getBoundingClientRect().top > 2 * innerHeight),
-    ).toBe(true);
-    const { text } = readPdf(await page.pdf({ format: "Letter" }));
-    // The plots over travel read at 3 1/4 in; before, they would have stood at 0.
-    expect(text).toContain("now31/4in:");
-    expect(text).not.toContain("now0in:");
-    await close();
   });
 });

@@ -15,7 +15,7 @@ export const VERB_RUNS: readonly VerbRun[] = [
   { verb: "check", options: ["--tolerance", "2 mm"] },
   { verb: "sweep", options: ["--steps", "2"] },
   { verb: "map", options: ["--rows", "3", "--cols", "3"] },
-  { verb: "geometry", options: [] },
+  { verb: "geometry", options: ["--steps", "2"] },
   { verb: "align", options: [] },
   { verb: "limits", options: [] },
   { verb: "air", options: [] },

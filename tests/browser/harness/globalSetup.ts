@@ -21,6 +21,12 @@ declare module "vitest" {
 }
 
 /**
+ * Without a graphics card the page itself is put together sooner by the processor than by WebGL drawn in software, which
+ * takes ten times as long for a picture of the page; what the page draws by WebGL is drawn as it was.
+ */
+const PUT_TOGETHER = "--disable-gpu-compositing";
+
+/**
  * Once per run: builds the workbench, serves it and starts one browser. A failure is handed on, so that it
  * fails every browser test with its reason and the tests that need no browser still run.
  */
@@ -35,7 +41,7 @@ export default async function setUpBench(project: TestProject): Promise<() => Pr
     const found = await findBrowser();
     const browser = await chromium.launchServer({
       executablePath: found.executablePath,
-      args: [...found.args],
+      args: [...found.args, PUT_TOGETHER],
       env: { ...found.env },
     });
     closers.push(() => browser.close());

@@ -36,3 +36,10 @@ export async function mapDrawn(page: Page): Promise<void> {
   await page.locator('.map-board[aria-busy="false"]').waitFor();
   await page.locator('.map-limits[aria-busy="false"]').waitFor();
 }
+
+/** What was done is in the browser's storage: nothing of it is but noted. */
+export async function kept(page: Page): Promise<void> {
+  await page.waitForFunction(() =>
+    Object.keys(localStorage).every((key) => !key.startsWith("wellsweep-said:")),
+  );
+}

@@ -1,12 +1,14 @@
 import { join } from "node:path";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import { afterAll, inject, onTestFinished } from "vitest";
+import { afterAll, inject, onTestFailed, onTestFinished } from "vitest";
 
 /** `viewport`, `colorScheme` and whatever else a page can be opened with; `path` is below the served address. */
 export type OpenOptions = BrowserContextOptions & {
   readonly path?: string;
   /** Without its 3D picture, which has tests of its own and takes most of the time of a software renderer. */
   readonly isBare?: boolean;
+  /** Kept for use without a network, which takes as long as coming up. */
+  readonly isKept?: boolean;
   /** Seconds the page gives a search; default more than any takes, so that no answer depends on how busy the machine is. */
   readonly seconds?: number;
 };
@@ -22,10 +24,8 @@ export interface Workbench {
 /** Seconds. */
 const PLENTY = 100;
 
+/** For all files that this process runs; it ends with the browser. */
 let connection: Promise<Browser> | undefined;
-afterAll(async () => {
-  await (await connection)?.close();
-});
 
 /**
  * Opens the workbench that this run built, in the browser that this run started, and waits until it has loaded.
@@ -33,32 +33,61 @@ afterAll(async () => {
  * @throws Error with the reason if the build or the browser failed
  */
 export async function openWorkbench(options: OpenOptions = {}): Promise<Workbench> {
+  const opened = await openPage(options);
+  onTestFinished(() => opened.close());
+  return opened;
+}
+
+/**
+ * One page for many tests: most of what a test takes is a page coming up. Each test brings about itself what it needs and
+ * does not take from the one before. A page on which a test failed is thrown away, so that no other fails by it.
+ * @param options what each page is opened with
+ * @returns gives the page, whose problems are counted from then on
+ */
+export function sharedWorkbench(options: OpenOptions = {}): () => Promise<Workbench> {
+  let kept: Promise<Workbench> | undefined;
+  const close = async () => {
+    const bench = await kept;
+    kept = undefined;
+    await bench?.close();
+  };
+  afterAll(close);
+  return async () => {
+    onTestFailed(close);
+    kept ??= openPage(options);
+    const { page, problems, close: closePage } = await kept;
+    const before = problems().length;
+    return { page, problems: () => problems().slice(before), close: closePage };
+  };
+}
+
+async function openPage(options: OpenOptions): Promise<Workbench> {
   const bench = inject("bench");
   if (!bench.ready) throw new Error(bench.why);
-  const { path = "", isBare = false, seconds = PLENTY, ...contextOptions } = options;
+  const { path = "", isBare = false, isKept = false, seconds = PLENTY, ...contextOptions } = options;
   connection ??= chromium.connect(bench.browserEndpoint);
   const context = await (await connection).newContext({
     viewport: { width: 1280, height: 800 },
+    serviceWorkers: isKept ? "allow" : "block",
     ...contextOptions,
   });
-  onTestFinished(() => context.close());
   const page = await context.newPage();
   await page.addInitScript((given) => {
     globalThis.wellsweepSeconds = given;
   }, seconds);
-  if (isBare) {
-    await page.addInitScript(() => {
-      const getContext = HTMLCanvasElement.prototype.getContext;
-      // Flat drawing, as of a logo, goes on.
-      HTMLCanvasElement.prototype.getContext = function (
-        this: HTMLCanvasElement,
-        kind: string,
-        ...rest: unknown[]
-      ) {
-        return kind.startsWith("webgl") ? null : Reflect.apply(getContext, this, [kind, ...rest]);
-      } as typeof getContext;
-    });
-  }
+  await page.addInitScript((bare) => {
+    const { getContext } = HTMLCanvasElement.prototype;
+    // Flat drawing, as of a logo, goes on. Smooth rims take a software renderer half of its time.
+    HTMLCanvasElement.prototype.getContext = function (
+      this: HTMLCanvasElement,
+      kind: string,
+      options?: object,
+    ) {
+      const isSolid = kind.startsWith("webgl");
+      if (isSolid && bare) return null;
+      return Reflect.apply(getContext, this, [kind, isSolid ? { ...options, antialias: false } : options]);
+    } as typeof getContext;
+  }, isBare);
   const found = watch(page, bench.address);
   await page.goto(new URL(path, bench.address).href, { waitUntil: "load" });
   return { page, problems: () => [...found], close: () => context.close() };
