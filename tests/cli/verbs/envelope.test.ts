@@ -18,6 +18,15 @@ const MM_PER_INCH = 25.4;
 /** One pose: as quick as it gets. */
 const STILL = ["--travel", "0", "--straight"];
 
+/** One side's envelope as a preview, where what is asked is not how fine it is: a clock by which a fine one takes too long. */
+const COARSE = ["--side", "left", "--budget", "1"];
+function coarse(): () => number {
+  let looks = 0;
+  return () => (looks++ < 3 ? 0 : 900);
+}
+const capturedCoarse = (...args: readonly string[]) =>
+  captured(["envelope", ...args, ...COARSE], "", coarse());
+
 function refusal(...args: string[]): string {
   const { code, out, error } = captured(["envelope", ...args]);
   expect([code, out]).toEqual([2, ""]);
@@ -181,15 +190,7 @@ describe("ranges", () => {
   });
 
   it("travel that a joint cannot follow is named, exit 1", () => {
-    const { code, out } = captured([
-      "envelope",
-      high,
-      "--side",
-      "left",
-      "--straight",
-      "--out",
-      at("high.stl"),
-    ]);
+    const { code, out } = capturedCoarse(high, "--straight", "--out", at("high.stl"));
     expect(code).toBe(1);
     expect(out).toMatch(/The left lower ball joint cannot follow past .* of bump\./);
     expect(refusal(high, "--travel", "16", "--out", at("none.stl"))).toMatch(
@@ -216,7 +217,8 @@ describe("envelope for a person", () => {
   it("shows progress only where a person watches, and clears it", () => {
     const shown: string[] = [];
     let error = "";
-    const code = run(["envelope", lip, ...STILL, "--side", "left", "--out", at("q.stl")], {
+    const code = run(["envelope", lip, ...STILL, ...COARSE, "--out", at("q.stl")], {
+      clock: coarse(),
       writeOut: () => {},
       writeError: (text) => {
         error += text;
@@ -234,10 +236,10 @@ describe("envelope for a person", () => {
 describe("files that are there already", () => {
   it("replaces what it wrote itself, leaves anything else alone", () => {
     const mine = at("mine.stl");
-    const args = (file: string) => ["envelope", lip, ...STILL, "--side", "left", "--out", file];
-    expect(captured(args(mine)).code).toBe(0);
+    const written = () => capturedCoarse(lip, ...STILL, "--out", mine).code;
+    expect(written()).toBe(0);
     const first = statSync(mine).size;
-    expect(captured(args(mine)).code).toBe(0);
+    expect(written()).toBe(0);
     expect(statSync(mine).size).toBe(first);
 
     const scan = at("fender.stl");
@@ -250,19 +252,21 @@ describe("files that are there already", () => {
 
   it("knows every format it wrote, and replaces what is strange only with --force", () => {
     const outs = ["f.stl", "f.glb", "f.dxf", "f.svg"].map(at);
-    const args = [...STILL, "--side", "left", "--section", "x=0", ...outs.flatMap((file) => ["--out", file])];
-    const before = captured(["envelope", lip, ...args]);
+    const args = [...STILL, "--section", "x=0", ...outs.flatMap((file) => ["--out", file])];
+    const before = capturedCoarse(lip, ...args);
     expect([before.code, before.error]).toEqual([0, ""]);
-    expect(captured(["envelope", lip, ...args])).toEqual(before);
+    expect(capturedCoarse(lip, ...args)).toEqual(before);
     for (const file of outs) writeFileSync(file, "of another program, like Wellsweep's");
-    expect(refusal(lip, ...args)).toMatch(/f\.stl": is there already and was not written by this program; /);
+    expect(refusal(lip, ...args, "--side", "left")).toMatch(
+      /f\.stl": is there already and was not written by this program; /,
+    );
     for (const file of outs) expect(readFileSync(file, "utf8")).toBe("of another program, like Wellsweep's");
-    expect(captured(["envelope", lip, ...args, "--force"])).toEqual(before);
+    expect(capturedCoarse(lip, ...args, "--force")).toEqual(before);
   });
 
   it("never writes over what it reads: the mesh of the setup, though it is an envelope of its own, or by a link", () => {
     const mesh = at("read.stl");
-    expect(captured(["envelope", lip, ...STILL, "--side", "left", "--out", mesh]).code).toBe(0);
+    expect(capturedCoarse(lip, ...STILL, "--out", mesh).code).toBe(0);
     const bytes = readFileSync(mesh);
     const body = [{ name: "panel", kind: "mesh", file: "read.stl", unit: "mm", place: { move: [0, 0, 40] } }];
     const setup = folder.write("reads.json", demoDocument({ truck: { body }, variants: [] }));
