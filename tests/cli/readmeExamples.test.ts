@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { captured } from "./captured.ts";
@@ -36,6 +36,10 @@ function examplesIn(page: string): Example[] {
 describe.each([
   ["README.md", ["check", "pose", "sweep", "envelope"]],
   ["public/docs/from-wish-to-part.md", ["order", "check", "window", "loads", "sheet", "asbuilt"]],
+  ...readdirSync("public/docs")
+    .filter((name) => name.startsWith("worked-"))
+    .map((name): [string, string[]] => [join("public/docs", name), ["check"]])
+    .filter(([page]) => page.endsWith(".md")),
 ])("the command line examples of %s", (page, wanted) => {
   const folder = setupFolder();
   const examples = examplesIn(readFileSync(page, "utf8"));

@@ -1,4 +1,6 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, chromium, type Locator, type Page } from "playwright-core";
 import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
@@ -7,13 +9,16 @@ import { findBrowser } from "../browser/harness/findBrowser.ts";
 import { mapDrawn, stageDrawn, verdict } from "../browser/harness/reading.ts";
 import { goTo } from "../browser/harness/stations.ts";
 
-/** Takes the guides' pictures from the built page: `npm run pictures`. */
+/** Takes the guides' pictures from the built page: `npm run pictures`, or those named after `--`. */
 
 const FOLDER = new URL("../../public/docs/", import.meta.url);
 const DESK = { width: 1440, height: 900 };
 const PHONE = { width: 390, height: 844 };
 /** Bytes. What a page of the guides may weigh a picture. */
 const MOST = 250_000;
+
+/** Worked trucks whose matter is seen best from the wheel well. */
+const WELL_SHOWN: readonly string[] = ["bent-fender", "between-the-locks", "thin-margin"];
 
 const server = await serveFolder(await buildWorkbench());
 const found = await findBrowser();
@@ -23,7 +28,9 @@ const browser = await chromium.launch({
   env: { ...found.env },
 });
 try {
-  for (const take of [overview, builder, builderOnPhone, salesperson, designer, order]) await take(browser);
+  const asked = process.argv.slice(2);
+  const all = [overview, builder, builderOnPhone, salesperson, designer, order, workedTrucks];
+  for (const take of all) if (asked.length === 0 || asked.includes(take.name)) await take(browser);
 } finally {
   await browser.close();
   await server.close();
@@ -116,6 +123,26 @@ async function order(by: Browser): Promise<void> {
     // What a way leads to stays on top while it fills.
     await page.waitForTimeout(2000);
     await keep(name, page);
+  }
+}
+
+/** Each worked truck where it comes to it, in the picture alone. */
+async function workedTrucks(by: Browser): Promise<void> {
+  const folder = fileURLToPath(new URL("../../shared/worked/", import.meta.url));
+  const page = await opened(by, { width: 1180, height: 860 });
+  for (const name of readdirSync(folder).flatMap((file) => /^(.*)\.json$/.exec(file)?.slice(1) ?? [])) {
+    const { name: title } = JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8"));
+    const scan = join(folder, `${name}.stl`);
+    const files = [join(folder, `${name}.json`), ...(existsSync(scan) ? [scan] : [])];
+    await page.locator('input[type="file"]').first().setInputFiles(files);
+    await page.locator(".heading-setup").filter({ hasText: title }).waitFor();
+    await verdict(page);
+    const go = page.getByRole("button", { name: "Go there" });
+    if (await go.isVisible()) await go.click();
+    const view = WELL_SHOWN.includes(name) ? "Wheel well" : "Front";
+    await page.getByRole("button", { name: view, exact: true }).click();
+    await settled(page);
+    await keep(`worked-${name}`, page.locator(".stage-panel"));
   }
 }
 

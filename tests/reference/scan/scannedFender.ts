@@ -69,17 +69,41 @@ const SCANNER_AXES: readonly Triple[] = [
 /** mm, vehicle axes. Where the scanner counts from. */
 const SCANNER_ORIGIN: Triple = [212, 655, 431];
 
+/** A knock in the fender: everything near it is pushed inboard, most in its middle. */
+export interface Dent {
+  /** Share of the arch from its front, 0 … 1. */
+  readonly at: number;
+  /** Half its length, as a share of the arch. */
+  readonly half: number;
+  /** mm inboard in its middle. */
+  readonly deep: number;
+}
+
+export interface ScanOptions {
+  /** Columns of the scan along the arch. */
+  readonly columns?: number;
+  readonly dent?: Dent;
+}
+
+/** The scan of the worked truck with a bent fender: pushed in behind the top of the arch. */
+export const BENT_FENDER: ScanOptions = { columns: 64, dent: { at: 0.61, half: 0.13, deep: 19 } };
+
 /** The file, binary STL. */
-export function scannedFenderStl(): Uint8Array {
+export function scannedFenderStl({ columns = COLUMNS, dent }: ScanOptions = {}): Uint8Array {
   const random = stream(1957);
   const rows = sectionRows();
   const grid: Triple[][] = [];
-  for (let column = 0; column < COLUMNS; column++) {
-    const along = alongShare(column, random);
-    grid.push(rows.map((at) => toScanner(noisy(surfacePoint(along, at), random))));
+  for (let column = 0; column < columns; column++) {
+    const along = alongShare(column, columns, random);
+    const pushed = dent ? dentAt(along, dent) : 0;
+    grid.push(
+      rows.map(([inboard, outward]) =>
+        toScanner(noisy(surfacePoint(along, [inboard + pushed, outward]), random)),
+      ),
+    );
   }
   const corners: number[] = [];
-  for (let i = 0; i + 1 < COLUMNS; i++) {
+  for (let i = 0; i + 1 < columns; i++) {
     for (let j = 0; j + 1 < rows.length; j++) {
       const [a, b, c, d] = [grid[i]![j]!, grid[i + 1]![j]!, grid[i + 1]![j + 1]!, grid[i]![j + 1]!];
       // Either diagonal, as it comes.
@@ -94,7 +118,7 @@ export function scannedFenderStl(): Uint8Array {
               [b, c, d],
             ];
       for (const half of halves) {
-        const share = [(i + 0.5) / (COLUMNS - 1), (j + 0.5) / (rows.length - 1)] as const;
+        const share = [(i + 0.5) / (columns - 1), (j + 0.5) / (rows.length - 1)] as const;
         if (!isMissing(share[0], share[1], random)) corners.push(...half.flat());
       }
     }
@@ -124,11 +148,18 @@ function sectionRows(): readonly (readonly [number, number])[] {
 }
 
 /** Columns crowd where the scanner went slowly, near the middle, and never run quite straight. */
-function alongShare(column: number, random: () => number): number {
-  const t = (2 * column) / (COLUMNS - 1) - 1;
+function alongShare(column: number, columns: number, random: () => number): number {
+  const t = (2 * column) / (columns - 1) - 1;
   const crowded = 0.5 + 0.5 * t * (0.62 + 0.38 * t * t);
-  const isEnd = column === 0 || column === COLUMNS - 1;
-  return isEnd ? crowded : crowded + (0.3 * (random() - 0.5)) / COLUMNS;
+  const isEnd = column === 0 || column === columns - 1;
+  return isEnd ? crowded : crowded + (0.3 * (random() - 0.5)) / columns;
+}
+
+/** mm inboard: smooth to nothing at the dent's ends. */
+function dentAt(share: number, { at, half, deep }: Dent): number {
+  const off = (share - at) / half;
+  const left = Math.max(0, 1 - off * off);
+  return deep * left * left;
 }
 
 /** mm, vehicle axes. @param share of the arch @param across inboard of the lip's edge, and out from the wheel */

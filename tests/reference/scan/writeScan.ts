@@ -1,7 +1,12 @@
 import { writeFileSync } from "node:fs";
-import { scannedFenderStl } from "./scannedFender.ts";
+import { BENT_FENDER, scannedFenderStl } from "./scannedFender.ts";
 
-const file = new URL("../../../shared/scanned-fender.stl", import.meta.url);
-const bytes = scannedFenderStl();
-writeFileSync(file, bytes);
-console.log(`wrote ${file.pathname}: ${(bytes.length - 84) / 50} triangles, ${bytes.length} bytes`);
+for (const [name, options] of [
+  ["scanned-fender.stl", {}],
+  ["worked/bent-fender.stl", BENT_FENDER],
+] as const) {
+  const file = new URL(`../../../shared/${name}`, import.meta.url);
+  const bytes = scannedFenderStl(options);
+  writeFileSync(file, bytes);
+  console.log(`wrote ${file.pathname}: ${(bytes.length - 84) / 50} triangles, ${bytes.length} bytes`);
+}

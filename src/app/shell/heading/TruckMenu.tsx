@@ -1,11 +1,17 @@
-import { useRef } from "react";
+import { Fragment, useRef } from "react";
 import { goToStation } from "../../state/address.ts";
 import { tell } from "../../state/notice.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { exampleText, workbench } from "../../state/workbench.ts";
+import { readMeshFiles } from "../share/openFiles.ts";
 import { forgetRecent, reopenRecent } from "../storage/pageStorage.ts";
 import { useStorage } from "../storage/useStorage.ts";
-import { EXAMPLE_TRUCKS, type ExampleTruck } from "./exampleTrucks.ts";
+import { EXAMPLE_TRUCKS, type ExampleTruck, WORKED_TRUCKS } from "./exampleTrucks.ts";
+
+const EXAMPLES = [
+  ["Examples, invented", EXAMPLE_TRUCKS],
+  ["Invented, each to show one thing", WORKED_TRUCKS],
+] as const;
 
 /** Setups worked on before, kept in this browser, and the trucks that come with the workbench. */
 export function TruckMenu() {
@@ -20,10 +26,10 @@ export function TruckMenu() {
     close();
     if (!(await reopenRecent(documentId))) tell("That setup could not be found in this browser any more.");
   };
-  const openExample = async ({ file, name, text }: ExampleTruck) => {
+  const openExample = async ({ file, name, text, mesh }: ExampleTruck) => {
     close();
-    const read = await text().catch(() => null);
-    if (read) workbench.getState().openText(exampleText(read.default), file);
+    const read = await Promise.all([text(), mesh && meshFrom(mesh)]).catch(() => null);
+    if (read) workbench.getState().openText(exampleText(read[0].default), file, read[1]);
     else tell(`${name} could not be fetched; try again when this machine is connected.`);
   };
   return (
@@ -73,17 +79,28 @@ export function TruckMenu() {
             </ul>
           </>
         )}
-        <h2 className="label">Examples, invented</h2>
-        <ul>
-          {EXAMPLE_TRUCKS.map((example) => (
-            <li key={example.file}>
-              <button type="button" className="menu-item" onClick={() => void openExample(example)}>
-                {example.name} <small>{example.about}</small>
-              </button>
-            </li>
-          ))}
-        </ul>
+        {EXAMPLES.map(([title, trucks]) => (
+          <Fragment key={title}>
+            <h2 className="label">{title}</h2>
+            <ul>
+              {trucks.map((example) => (
+                <li key={example.file}>
+                  <button type="button" className="menu-item" onClick={() => void openExample(example)}>
+                    {example.name} <small>{example.about}</small>
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </Fragment>
+        ))}
       </div>
     </details>
   );
+}
+
+/** The scan that comes with a truck. @throws when it cannot be fetched */
+async function meshFrom({ file, address }: NonNullable<ExampleTruck["mesh"]>) {
+  const response = await fetch((await address()).default);
+  if (!response.ok) throw new Error(`${file}: ${response.status}`);
+  return readMeshFiles([new File([await response.blob()], file)]);
 }

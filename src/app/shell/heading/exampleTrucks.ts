@@ -5,6 +5,8 @@ export interface ExampleTruck {
   /** What there is to find. */
   readonly about: string;
   readonly text: () => Promise<{ readonly default: string }>;
+  /** The scan that its setup names, by its address. */
+  readonly mesh?: { readonly file: string; readonly address: () => Promise<{ readonly default: string }> };
 }
 
 export const EXAMPLE_TRUCKS: readonly ExampleTruck[] = [
@@ -49,5 +51,46 @@ export const EXAMPLE_TRUCKS: readonly ExampleTruck[] = [
     name: "Half-ton on a tubular knuckle",
     about: "what posts, braces and welds carry, and what it weighs without braces",
     text: () => import("../../../../shared/tubular-knuckle.json?raw"),
+  },
+];
+
+/** Trucks that show one thing each; a page of the docs goes with each. */
+export const WORKED_TRUCKS: readonly ExampleTruck[] = [
+  {
+    file: "between-the-locks.json",
+    name: "Worst between the locks",
+    about: "clears straight ahead and at both locks, rubs half way",
+    text: () => import("../../../../shared/worked/between-the-locks.json?raw"),
+  },
+  {
+    file: "narrow-meets-frame.json",
+    name: "A narrow face that meets the frame",
+    about: "what the fender gains the frame loses",
+    text: () => import("../../../../shared/worked/narrow-meets-frame.json?raw"),
+  },
+  {
+    file: "droop-binds-rod-end.json",
+    name: "Droop that binds a rod end",
+    about: "nothing touches, but a joint is at its end",
+    text: () => import("../../../../shared/worked/droop-binds-rod-end.json?raw"),
+  },
+  {
+    file: "barrel-meets-rod-end.json",
+    name: "A small wheel on the rod end",
+    about: "rubs at every height and steering angle",
+    text: () => import("../../../../shared/worked/barrel-meets-rod-end.json?raw"),
+  },
+  {
+    file: "bent-fender.json",
+    name: "The scan of a bent fender",
+    about: "one side rubs where the tape found nothing",
+    text: () => import("../../../../shared/worked/bent-fender.json?raw"),
+    mesh: { file: "bent-fender.stl", address: () => import("../../../../shared/worked/bent-fender.stl?url") },
+  },
+  {
+    file: "thin-margin.json",
+    name: "A margin thinner than the tape",
+    about: "clears by its numbers; the numbers are not that sure",
+    text: () => import("../../../../shared/worked/thin-margin.json?raw"),
   },
 ];
