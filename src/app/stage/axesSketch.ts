@@ -4,6 +4,8 @@ import { svgElement } from "./overlay/svgElement.ts";
 /** Pixels: length of an axis that lies in the picture, and how much of one must be seen to be worth a label. */
 const LENGTH = 30;
 const LEAST_SEEN = 10;
+/** Pixels between two lines of text. */
+const LINE = 13;
 
 const AXES = [
   { name: "X forward", way: [1, 0, 0] },
@@ -35,22 +37,57 @@ export function axesSketch(parent: SVGElement): AxesSketch {
     write(camera, x, y) {
       group.setAttribute("transform", `translate(${x} ${y})`);
       turn.copy(camera.quaternion).conjugate();
-      for (const { way, line, label } of drawn) {
+      const tips = drawn.map(({ way, line }) => {
         seen.set(way[0], way[1], way[2]).applyQuaternion(turn);
-        const dx = LENGTH * seen.x;
-        const dy = -LENGTH * seen.y;
-        const length = Math.hypot(dx, dy);
-        const isSeen = length >= LEAST_SEEN;
-        line.setAttribute("x2", String(dx));
-        line.setAttribute("y2", String(dy));
-        label.setAttribute("visibility", isSeen ? "inherit" : "hidden");
-        if (!isSeen) continue;
-        // Beside the tip of an axis that runs sideways, over or under the tip of one that runs up or down.
-        const isUpright = Math.abs(dx) < 0.35 * length;
-        label.setAttribute("text-anchor", isUpright ? "middle" : dx > 0 ? "start" : "end");
-        label.setAttribute("x", String(dx + (isUpright ? 0 : Math.sign(dx) * 5)));
-        label.setAttribute("y", String(dy + (isUpright ? Math.sign(dy) * 12 : 0)));
-      }
+        const tip = { x: LENGTH * seen.x, y: -LENGTH * seen.y };
+        line.setAttribute("x2", String(tip.x));
+        line.setAttribute("y2", String(tip.y));
+        return tip;
+      });
+      labelPlaces(tips).forEach((place, i) => {
+        const { label } = drawn[i]!;
+        label.setAttribute("visibility", place ? "inherit" : "hidden");
+        if (!place) return;
+        label.setAttribute("text-anchor", place.anchor);
+        label.setAttribute("x", String(place.x));
+        label.setAttribute("y", String(place.y));
+      });
     },
   };
+}
+
+export interface LabelPlace {
+  readonly anchor: "start" | "middle" | "end";
+  readonly x: number;
+  /** Middle of the text. */
+  readonly y: number;
+}
+
+/**
+ * Where the names of axes stand: beside the tip of one that runs sideways, over or under the tip of one that runs up or
+ * down, a line apart where two tips on one side are nearly level.
+ *
+ * @param tips pixels from the axes' origin, y down
+ * @returns a place for each, null for an axis seen nearly from its end
+ */
+export function labelPlaces(
+  tips: readonly { readonly x: number; readonly y: number }[],
+): readonly (LabelPlace | null)[] {
+  const places = tips.map(({ x, y }): { anchor: LabelPlace["anchor"]; x: number; y: number } | null => {
+    const length = Math.hypot(x, y);
+    if (length < LEAST_SEEN) return null;
+    if (Math.abs(x) < 0.35 * length) return { anchor: "middle", x, y: y + Math.sign(y) * 12 };
+    return { anchor: x > 0 ? "start" : "end", x: x + Math.sign(x) * 5, y };
+  });
+  for (const side of ["start", "end"] as const) {
+    const level = places.filter((place) => place?.anchor === side).sort((a, b) => a!.y - b!.y);
+    for (let i = 0; i + 1 < level.length; i++) {
+      const [upper, lower] = [level[i]!, level[i + 1]!];
+      const short = LINE - (lower.y - upper.y);
+      if (short <= 0) continue;
+      upper.y -= short / 2;
+      lower.y += short / 2;
+    }
+  }
+  return places;
 }
