@@ -2,6 +2,7 @@ import { checkClearance } from "../../src/studies/reports/check.ts";
 import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup, exampleSetup } from "../reference/demoModel.ts";
+import { CHART_CELLS, chartJob } from "./chartJobs.ts";
 import { envelopeJobs } from "./envelopeJobs.ts";
 import { gapJobs } from "./gapJobs.ts";
 import type { Job } from "./job.ts";
@@ -100,6 +101,7 @@ const jobs: Job[] = [
   ...envelopeJobs(model),
   ...meshJobs(),
   windowJob(),
+  chartJob(),
 ];
 for (const job of jobs) {
   const timing = measure(job);
@@ -114,6 +116,12 @@ targets.push({
   what: "a loop of checks over the hub face / its window",
   found: (checksInALoop() * medianOf("checkClearance of the demo truck")) / medianOf("windowOf"),
   limit: { atLeast: 100 },
+  unit: "×",
+});
+targets.push({
+  what: "a plain loop of checks over a fit chart / the chart",
+  found: (CHART_CELLS * medianOf("checkClearance of the demo truck")) / medianOf("a fit chart"),
+  limit: { atLeast: 5 },
   unit: "×",
 });
 

@@ -11,6 +11,15 @@ export function chartOrder(columns: number, rows: number, byColumn: boolean): re
   return cells.sort((a, b) => level(a) - level(b) || along(a) - along(b));
 }
 
+/** The places of an axis that are worked out first: at most `most`, both ends among them, about evenly. */
+export function firstPlaces(count: number, most: number): readonly number[] {
+  const levels = levelsOf(count);
+  const upTo = (level: number) => [...levels.keys()].filter((i) => levels[i]! <= level);
+  let level = 0;
+  while (level < 255 && upTo(level + 1).length <= most && upTo(level).length < count) level++;
+  return upTo(level);
+}
+
 /** How coarse each place of a list is: 0 = its ends, 1 = between them, and so on. */
 function levelsOf(count: number): Uint8Array {
   const levels = new Uint8Array(count).fill(255);

@@ -1,20 +1,19 @@
 import type { Result, SetupIssue } from "../../setup/types/types.ts";
-import type { Side } from "../../suspension/frontEnd.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { checkClearance, rangesToCheck, type Verdict } from "../reports/check.ts";
 import type { CheckEntry } from "../reports/pairSearch.ts";
-import { type AskedPoses, type SideRange, withAskedTravel } from "../search/sideRange.ts";
+import { type AskedPoses, withAskedTravel } from "../search/sideRange.ts";
 import { type Change, changedSetup, changedTruck, type TruckToVary } from "../window/truckOverField.ts";
 import { linkageText, shapeText } from "./alike.ts";
+import { CarriedBounds } from "./carriedBounds.ts";
 import { axisPlace, entryChange } from "./chartAxis.ts";
 import { chartOrder } from "./chartOrder.ts";
 import type { AxisAsk, ChartAsk, ChartCell } from "./chartTypes.ts";
 import { hintsOf, type PoseHints } from "./poseHints.ts";
-import { sureVerdict, worstOfTruck } from "./worstOfTruck.ts";
-
-type Ranges = Readonly<Record<Side, SideRange>>;
+import type { Ranges } from "./seenGap.ts";
+import { sureVerdict, type WorstEntry, worstOfTruck } from "./worstOfTruck.ts";
 
 /** Ranges of linkages kept: searches leave a lot in each. */
 const RANGES_KEPT = 8;
@@ -50,6 +49,7 @@ export class ChartSearch {
   readonly rows: number;
   private readonly poses: AskedPoses;
   private hints: PoseHints | null = null;
+  private carried: CarriedBounds | null = null;
   /** By linkage: trucks that differ in the tire alone share their poses. */
   private readonly ranges = new Map<string, Ranges>();
 
@@ -94,7 +94,8 @@ export class ChartSearch {
     const share = budget.share(1);
     const hints = this.hintsFor(share.share(HINTS_PART));
     const ranges = this.rangesOf(model, share.share(LIMITS_PART));
-    const worst = worstOfTruck(model, ranges, hints, share);
+    const carried = this.carriedFor(hints).of(cell, model, ranges, share);
+    const worst = worstOfTruck(model, ranges, hints, carried, share);
     const { entry, bound } = worst;
     const verdict = sureVerdict(worst, model.setup.allowance);
     if (verdict !== null && (verdict === "rubs" || !share.cut))
@@ -131,6 +132,16 @@ export class ChartSearch {
     return this.hints;
   }
 
+  private carriedFor(hints: PoseHints): CarriedBounds {
+    this.carried ??= new CarriedBounds(this.columns, this.rows, this.poses.lock, hints, (column, row) => {
+      const made = this.modelAt(column, row);
+      if (!made.ok) return null;
+      const model = withAskedTravel(made.value, this.poses);
+      return hasHeight(model) ? model : null;
+    });
+    return this.carried;
+  }
+
   private rangesOf(model: Model, budget: Budget): Ranges {
     const key = linkageText(model);
     const known = this.ranges.get(key);
@@ -160,7 +171,7 @@ function leastBound(parts: readonly CheckEntry[]): number | null {
   return parts.length === 0 ? null : Math.min(...parts.map(({ bound }) => bound));
 }
 
-function told(entry: CheckEntry | null, verdict: Verdict, bound: number | null): ChartCell {
+function told(entry: WorstEntry | null, verdict: Verdict, bound: number | null): ChartCell {
   if (entry === null)
     return { kind: "verdict", verdict, gap: null, bound: null, part: null, side: null, travel: 0, steer: 0 };
   const { gap, part, side, travel, steer, together } = entry;

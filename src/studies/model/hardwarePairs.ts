@@ -6,7 +6,7 @@ import type { HardwareName } from "../../setup/blocks/hardwareNames.ts";
 import type { CaliperFrame, HardwareSetup, Setup } from "../../setup/types/types.ts";
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
-import { isRideGapBelow, rideGap } from "./knuckleFrame.ts";
+import { rideGap, roughRideGap } from "./knuckleFrame.ts";
 import { legsOf } from "./legs.ts";
 import type { LegPair, Pair, Solid } from "./pairs.ts";
 import { rotorRing, wheelCenterRing } from "./solids.ts";
@@ -99,10 +99,10 @@ function sidePairs(
         row ??= twin?.kind === "together" ? twin.row : rideGap(shape, part, frame, knuckle, wheel.offset);
         return row;
       },
-      isBelow(value) {
-        if (row !== null) return row[GAP.gap]! < value;
-        if (twin?.kind === "together") return twin.isBelow(value);
-        return isRideGapBelow(value, shape, part, frame, knuckle, wheel.offset);
+      roughGap(beat, coarse) {
+        if (row !== null) return Math.min(beat, row[GAP.gap]!);
+        if (twin?.kind === "together") return twin.roughGap(beat, coarse);
+        return roughRideGap(shape, part, frame, knuckle, wheel.offset, beat, coarse);
       },
     };
   };

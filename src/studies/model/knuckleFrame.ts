@@ -30,17 +30,18 @@ export function rideGap(
   return row;
 }
 
-/** Whether that gap is below a value, mm: found sooner than the gap itself. */
-export function isRideGapBelow(
-  value: number,
+/** That gap told by `coarse` too large at most, or `beat` where it is not below that; mm. */
+export function roughRideGap(
   ring: RingShape,
   part: PartInput,
   frame: CaliperFrame,
   knuckle: KnuckleSetup,
   wheelOffset: number,
-): boolean {
+  beat: number,
+  coarse: number,
+): number {
   const wheel = wheelIn(frame, knuckle, wheelOffset);
-  return partGapTo(new Float64Array(GAP_ROW), 0, ring, wheel, 0, partShapeOf(part, false), value) < value;
+  return partGapTo(new Float64Array(GAP_ROW), 0, ring, wheel, 0, partShapeOf(part, false), beat, coarse);
 }
 
 /** The wheel's center and axis in a frame. */

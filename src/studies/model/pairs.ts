@@ -51,8 +51,8 @@ export interface TogetherPair extends PairBase {
   readonly kind: "together";
   /** A `GAP` row in the knuckle frame. */
   readonly row: Float64Array;
-  /** Whether the gap is below a value, mm: found sooner than the gap itself. */
-  readonly isBelow: (value: number) => boolean;
+  /** The gap, told by `coarse` too large at most, or `beat` where it is not below that; mm. Found far sooner than the row. */
+  readonly roughGap: (beat: number, coarse: number) => number;
 }
 
 /** Two things whose gap is measured, on one side; left-hand frame of that side, mm. */
