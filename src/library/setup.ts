@@ -8,8 +8,10 @@ export { type Material, readMaterials } from "../setup/catalogs/readMaterials.ts
 export { setupJsonSchema } from "../setup/documentText.ts";
 export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../setup/reading/blockReading.ts";
 export { formatIssue } from "../setup/reading/formatIssue.ts";
+export { type ReadReadings, readReadings } from "../setup/readReadings.ts";
 export { type ReadSetup, readSetup } from "../setup/readSetup.ts";
 export { resolveSetup } from "../setup/resolveSetup.ts";
+export type { PointName, Reading, ReadingSide, ReadingSize } from "../setup/types/readingTypes.ts";
 export type { BodyPart, Result, Setup, SetupIssue } from "../setup/types/types.ts";
 export { degFromRad, formatAngle, type ParsedAngle, parseAngle, radFromDeg } from "../units/angle.ts";
 export { type BoltPattern, boltPatternText, holeDistance, parseBoltPattern } from "../units/boltPattern.ts";

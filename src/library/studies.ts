@@ -98,6 +98,21 @@ export type { Limit, WheelLimits } from "../studies/map/limit.ts";
 export { type LowestTravels, lowestTravels } from "../studies/map/lowestTravels.ts";
 export { type MapReport, mapReportOf } from "../studies/map/mapReport.ts";
 export { type NoLimits, type SteerLimits, steerLimits } from "../studies/map/steerLimits.ts";
+export { type Ask, askDocument } from "../studies/measure/ask.ts";
+export { type DocumentToMeasure, measureAskOf } from "../studies/measure/measureAskOf.ts";
+export type {
+  Measured,
+  MeasuredPoint,
+  MeasuredSize,
+  NextReading,
+  OpenWay,
+  ReadingResidual,
+  Standing,
+  Suspect,
+} from "../studies/measure/measured.ts";
+export type { MeasureAsk } from "../studies/measure/measureProblem.ts";
+export { measureTruck } from "../studies/measure/measureTruck.ts";
+export { FULL_LIST, SHORT_LIST } from "../studies/measure/worksheetReadings.ts";
 export { type Model, type ModelResult, modelOf } from "../studies/model/model.ts";
 export { type Pair, pairGapTo, pairMotion } from "../studies/model/pairs.ts";
 export { Budget } from "../studies/numeric/budget.ts";

@@ -12,6 +12,7 @@ import { knuckleField } from "./blocks/knuckle.ts";
 import { limitsField } from "./blocks/limits.ts";
 import { loadsField } from "./blocks/loads.ts";
 import { orderField } from "./blocks/order/order.ts";
+import { readingsField } from "./blocks/readings/readings.ts";
 import { stancesField } from "./blocks/stances.ts";
 import { tireField } from "./blocks/tire.ts";
 import { travelField, truckField } from "./blocks/truck.ts";
@@ -66,6 +67,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
   ).optional(),
   jig: jigField.optional(),
   asBuilt: asBuiltField.optional(),
+  readings: readingsField.optional(),
   fromExample: fromExampleField.optional(),
   confirmed: confirmedField.optional(),
   variants: variantsField.optional(),

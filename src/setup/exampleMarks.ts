@@ -16,6 +16,7 @@ const NO_NUMBERS: ReadonlySet<string> = new Set([
   ...["file", "unit", "on", "stance", "frame", "legs", "arm", "triangles"],
   ...["material", "source", "member", "caliperAt", "joint"],
   ...["number", "customer", "item", "finish", "notes", "quantity"],
+  ...["between", "plumb", "mark"],
 ]);
 
 /** What starts with a letter and is a measure all the same: a tire's size, a metric thread. */

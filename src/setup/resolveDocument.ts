@@ -12,6 +12,8 @@ import { resolveKnuckle } from "./blocks/knuckle.ts";
 import { resolveLimits } from "./blocks/limits.ts";
 import { resolveLoads } from "./blocks/loads.ts";
 import { resolveOrder } from "./blocks/order/order.ts";
+import { bodyNamesOf } from "./blocks/readings/readingPoint.ts";
+import { resolveReadings } from "./blocks/readings/readings.ts";
 import { refuseUnmeasurable, resolveStances } from "./blocks/stances.ts";
 import { resolveTire } from "./blocks/tire.ts";
 import { resolveTravel, resolveTruck } from "./blocks/truck.ts";
@@ -109,6 +111,9 @@ export function resolveDocument(
   const asBuilt = reading.isSound("asBuilt")
     ? resolveAsBuilt(typed.asBuilt, jig, reading.inside("asBuilt"))
     : null;
+  const readings = Array.isArray(typed.readings)
+    ? resolveReadings(typed.readings, bodyNamesOf(typed), reading.inside("readings"))
+    : [];
   const confirmed = Array.isArray(typed.confirmed)
     ? resolveConfirmed(typed.confirmed, reading.inside("confirmed"))
     : [];
@@ -142,6 +147,7 @@ export function resolveDocument(
     allowance,
     jig,
     asBuilt,
+    readings,
     fromExample,
     confirmed,
     within,

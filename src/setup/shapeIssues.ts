@@ -5,11 +5,16 @@ import type { IssueList } from "./reading/issueList.ts";
 import { MAX_ISSUES } from "./reading/limits.ts";
 import { type KeyPath, valueAt } from "./types/keyPath.ts";
 
-/** Adds what the schema found wrong with a document's shape, one issue a key. */
-export function addShapeIssues(issues: IssueList, document: unknown, error: z.ZodError): void {
+/** Adds what the schema found wrong with a document's shape, one issue a key. @param inside where what was read stands in it */
+export function addShapeIssues(
+  issues: IssueList,
+  document: unknown,
+  error: z.ZodError,
+  inside: KeyPath = [],
+): void {
   let unknown = 0;
   for (const issue of error.issues) {
-    const path = issue.path as KeyPath;
+    const path: KeyPath = [...inside, ...(issue.path as KeyPath)];
     if (issue.code !== "unrecognized_keys") {
       issues.add(path, valueAt(document, path), issue.message);
       continue;

@@ -61,6 +61,7 @@ function setupOf(
     allowance: 6,
     jig: { ...DEFAULT_JIG, tolerances: DEFAULT_JIG_TOLERANCES },
     asBuilt: null,
+    readings: [],
     fromExample: null,
   };
 }

@@ -2,6 +2,7 @@ import type * as z from "zod";
 import { block } from "../fields/blockFields.ts";
 import { angleField, lengthField } from "../fields/fields.ts";
 import type { BlockReading } from "../reading/blockReading.ts";
+import { LEAST_WITHIN, LEAST_WITHIN_ANGLE } from "../reading/limits.ts";
 import {
   type AsBuiltSetup,
   type JigReadings,
@@ -11,10 +12,6 @@ import {
   type ReadingKey,
 } from "../types/asBuiltTypes.ts";
 import { DEFAULT_READING_ACCURACY } from "../types/defaults.ts";
-
-/** mm and rad. What a gauge of a measuring room reads; finer is a slip, and divides by next to nothing. */
-const LEAST_LENGTH = 0.001;
-const LEAST_ANGLE = 1e-5;
 
 function readingsField(side: "left" | "right") {
   return block(`what was read off the jig of the ${side} knuckle; what is left out was not read`, {
@@ -88,9 +85,9 @@ export function resolveAsBuilt(
     height: within.lengthOr(DEFAULT_READING_ACCURACY.height, typed?.within?.height, "height"),
   };
   for (const [key, least] of [
-    ["tape", LEAST_LENGTH],
-    ["angle", LEAST_ANGLE],
-    ["height", LEAST_LENGTH],
+    ["tape", LEAST_WITHIN],
+    ["angle", LEAST_WITHIN_ANGLE],
+    ["height", LEAST_WITHIN],
   ] as const)
     if (accuracy[key] < least)
       within.issue(

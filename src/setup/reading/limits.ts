@@ -102,3 +102,16 @@ export const MAX_KEPT_ISSUES = 1000;
 
 /** Places with issues inside one object or list after which all of it counts as unsound, so that asking stays quick. */
 export const MAX_PLACES = 200;
+
+/** Readings of one truck: a full list has under fifty, three times over is welcome. */
+export const MAX_READINGS = 300;
+
+/** Stations along one stick: an arch is read every two inches. */
+export const MAX_STATIONS = 100;
+
+/** mm. 10 m: nothing that is read on a truck is farther apart. */
+export const MAX_READ = 10_000;
+
+/** mm and rad. What a gauge of a measuring room reads; finer is a slip, and divides by next to nothing. */
+export const LEAST_WITHIN = 0.001;
+export const LEAST_WITHIN_ANGLE = 1e-5;

@@ -11,6 +11,7 @@ import type { KeyPath } from "./keyPath.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
 import type { LoadsSetup } from "./loadsTypes.ts";
 import type { OrderSetup } from "./orderTypes.ts";
+import type { Reading } from "./readingTypes.ts";
 import type { UnusualCheck } from "./unusualChecks.ts";
 import type { NumberWithin } from "./withinTypes.ts";
 
@@ -319,6 +320,8 @@ export interface Setup {
   readonly jig: JigSetup;
   /** null = nothing was read off the jig. */
   readonly asBuilt: AsBuiltSetup | null;
+  /** What was read on the truck with tape, plumb bob and angle finder. */
+  readonly readings: readonly Reading[];
   /** null = every number is the truck's own. */
   readonly fromExample: FromExample | null;
   /** What is unusual and so all the same. */

@@ -7,6 +7,17 @@ export interface LeastSquaresProblem {
   readonly start: readonly number[];
   /** About how far each unknown may be off: derivatives are taken over a small share of it, and steps weighed by it. */
   readonly scales: readonly number[];
+  /**
+   * A direction that the residuals tell no better than this many scales (one standard deviation) is open. Default none: it
+   * is open when it is the rounding of derivatives.
+   */
+  readonly loosest?: number;
+}
+
+/** A direction of the unknowns, of length 1 counted in their scales, and how well the residuals tell it, in scales. */
+export interface ToldDirection {
+  readonly along: readonly number[];
+  readonly within: number;
 }
 
 export interface LeastSquares {
@@ -17,6 +28,8 @@ export interface LeastSquares {
   readonly covariance: readonly (readonly number[])[];
   /** Unknowns that the residuals leave open, alone or together with others. */
   readonly isOpen: readonly boolean[];
+  /** What the residuals tell of, square to one another; what is square to all of them is open. */
+  readonly told: readonly ToldDirection[];
   /** Share of each reading's own variance that the others check, 0 (nothing does) to 1. */
   readonly redundancy: readonly number[];
   /** The last step was rounding; false = it went on as long as it may. */
@@ -42,13 +55,14 @@ const MOST_STEPS = 200;
  * Computations; both from memory): undamped as long as that helps. Directions that no reading tells of are not walked,
  * so that what can be told is, however much cannot. The covariance is (JᵀJ)⁻¹.
  */
-export function leastSquares({ residuals, start, scales }: LeastSquaresProblem): LeastSquares {
+export function leastSquares(problem: LeastSquaresProblem): LeastSquares {
+  const { residuals, start, scales, loosest = Number.POSITIVE_INFINITY } = problem;
   let at = [...start];
   let left = residuals(at);
   let cost = squared(left);
   let damping = 0;
   let isSettled = left.length === 0;
-  let slopes = slopesOf(residuals, at, scales, left.length);
+  let slopes = slopesOf(residuals, at, scales, left.length, loosest);
   for (let step = 0; step < MOST_STEPS && !isSettled; step++) {
     const change = stepOf(slopes, left, damping);
     const size = Math.max(...change.map(Math.abs));
@@ -59,7 +73,7 @@ export function leastSquares({ residuals, start, scales }: LeastSquaresProblem):
       isSettled = size < SETTLED;
       if (nextCost <= cost) [at, left, cost] = [next, nextLeft, nextCost];
       damping = damping < 1e-9 ? 0 : damping / 10;
-      slopes = slopesOf(residuals, at, scales, left.length);
+      slopes = slopesOf(residuals, at, scales, left.length, loosest);
     } else damping = damping === 0 ? 1e-3 : damping * 10;
   }
   return { at, residuals: left, isSettled, ...spread(slopes, scales) };
@@ -77,6 +91,7 @@ function slopesOf(
   at: readonly number[],
   scales: readonly number[],
   rows: number,
+  loosest: number,
 ): Slopes {
   if (rows === 0) return { u: [], s: [], v: at.map(() => []) };
   const columns = at.map((_, i) => {
@@ -87,7 +102,9 @@ function slopesOf(
   });
   const svd = new SingularValueDecomposition(new Matrix(columns).transpose(), { autoTranspose: true });
   const all = svd.diagonal;
-  const kept = all.flatMap((value, k) => (value > SINGULAR * Math.max(...all) ? [k] : []));
+  const kept = all.flatMap((value, k) =>
+    value > SINGULAR * Math.max(...all) && value * loosest > 1 ? [k] : [],
+  );
   const [u, v] = [svd.leftSingularVectors, svd.rightSingularVectors];
   return {
     u: Array.from({ length: rows }, (_, row) => kept.map((k) => u.get(row, k))),
@@ -109,7 +126,7 @@ function stepOf({ u, s, v }: Slopes, left: readonly number[], damping: number): 
 function spread(
   { u, s, v }: Slopes,
   scales: readonly number[],
-): Pick<LeastSquares, "covariance" | "isOpen" | "redundancy"> {
+): Pick<LeastSquares, "covariance" | "isOpen" | "redundancy" | "told"> {
   const isOpen = v.map((row) => 1 - squared(row) > OPEN);
   const covariance = v.map((a, i) =>
     v.map((b, j) => {
@@ -117,7 +134,8 @@ function spread(
       return a.reduce((sum, value, k) => sum + (value * b[k]!) / s[k]! ** 2, 0) * scales[i]! * scales[j]!;
     }),
   );
-  return { covariance, isOpen, redundancy: u.map((row) => Math.max(0, 1 - squared(row))) };
+  const told = s.map((value, k) => ({ along: v.map((row) => row[k]!), within: 1 / value }));
+  return { covariance, isOpen, told, redundancy: u.map((row) => Math.max(0, 1 - squared(row))) };
 }
 
 function squared(values: readonly number[]): number {

@@ -1,0 +1,301 @@
+import * as z from "zod";
+import { parseAngle } from "../../../units/angle.ts";
+import { formatLength } from "../../../units/formatLength.ts";
+import { parseLength } from "../../../units/parseLength.ts";
+import { block, list } from "../../fields/blockFields.ts";
+import { fieldKinds } from "../../fields/fieldKinds.ts";
+import { choiceField, lengthField, required, textField, tupleMend } from "../../fields/fields.ts";
+import type { BlockReading } from "../../reading/blockReading.ts";
+import {
+  LEAST_WITHIN,
+  LEAST_WITHIN_ANGLE,
+  MAX_READ,
+  MAX_READINGS,
+  MAX_STATIONS,
+} from "../../reading/limits.ts";
+import { DEFAULT_READING_WITHIN } from "../../types/readingDefaults.ts";
+import {
+  type PointName,
+  READING_KINDS,
+  READING_SIZES,
+  type Reading,
+  type ReadingKind,
+  type ReadingSide,
+  type Station,
+} from "../../types/readingTypes.ts";
+import { refuseImpossible } from "./impossible.ts";
+import { isMark, POINT_MEND, readPoint } from "./readingPoint.ts";
+
+/** A length or, of an arm's angle, degrees: which of them takes the reading's kind to tell. */
+function measureField(description: string) {
+  return z
+    .union([z.number(), z.string()], {
+      error: ({ input }) =>
+        input === undefined ? required(description) : 'must be what was read, such as "9 3/8"',
+    })
+    .meta({ description })
+    .register(fieldKinds, { kind: "text" });
+}
+
+function pointField(description: string) {
+  return z
+    .string({ error: ({ input }) => (input === undefined ? required(description) : POINT_MEND) })
+    .meta({ description })
+    .register(fieldKinds, { kind: "text" });
+}
+
+const stationField = z
+  .tuple(
+    [
+      lengthField("ahead of the axle line, along the stick"),
+      lengthField("up from the stick to the lip; less than 0 is down"),
+      lengthField("in from the stick to the lip; less than 0 is out"),
+    ],
+    { error: tupleMend("a station along the stick", "three lengths, [ahead, height, inset]") },
+  )
+  .meta({
+    description: "one station along the stick: ahead of the axle line, up from the stick, in from the stick",
+  })
+  .register(fieldKinds, { kind: "point" });
+
+const readingField = block(
+  "one reading; what it names tells its kind: between, height, offset, ahead, angle, size, plumb or stations",
+  {
+    between: z
+      .tuple([pointField("one end of the tape"), pointField("the other end of the tape")], {
+        error: tupleMend(
+          "the two ends of the tape",
+          'two points, such as ["lowerArm.ballJoint", "upperArm.ballJoint"]',
+        ),
+      })
+      .meta({ description: "tape from one point straight to another" })
+      .optional(),
+    height: pointField("a point whose height above the floor was read").optional(),
+    offset: pointField("a point whose distance outboard was read, square to the truck").optional(),
+    from: choiceField(
+      "what an offset was read from: the centerline or the frame's outer face; default centerline",
+      ["centerline", "frame"],
+    ).optional(),
+    ahead: pointField(
+      "a point whose distance ahead of the axle line was read; less than 0 is behind",
+    ).optional(),
+    angle: choiceField(
+      "the arm whose angle was read in the front view, pivots to ball joint against level, + = ball joint lower",
+      ["lowerArm", "upperArm"],
+    ).optional(),
+    size: choiceField("a size of the truck, the tire or the wheel", READING_SIZES).optional(),
+    plumb: pointField("a point from which a plumb bob was dropped to the floor").optional(),
+    mark: textField("name of the mark on the floor where the bob met it; other readings name it").optional(),
+    stations: list("a lip read at stations along a level stick that lies along the truck", stationField, {
+      most: MAX_STATIONS,
+    }).optional(),
+    part: textField("name of the body part whose points the stations are; default fender lip").optional(),
+    stick: block("where the stick lies", {
+      offset: lengthField("its inboard edge outboard of the centerline", "positive"),
+      height: lengthField("its upper edge above the floor", "notNegative"),
+    }).optional(),
+    is: measureField("what was read: a length, or degrees of an angle").optional(),
+    within: measureField("how well it is known, one standard deviation; default by its kind").optional(),
+    side: choiceField(
+      "the side that was read; across: first point on the left, second on the right; default left",
+      ["left", "right", "across"],
+    ).optional(),
+  },
+  { oneOf: READING_KINDS.map((kind) => ({ required: [kind] })) },
+);
+
+/** Readings, as typed. */
+export const readingsField = list(
+  "what was read on the truck with tape, plumb bob and angle finder: `measure` makes the points of the truck of it; default none",
+  readingField,
+  { most: MAX_READINGS },
+);
+
+export type ReadingsAsTyped = z.infer<typeof readingsField>;
+type ReadingAsTyped = ReadingsAsTyped[number];
+
+/**
+ * The sound readings in mm and radians, each with its place in the list; what is wrong with the others is an issue, as are
+ * readings that no truck can give together. More than one reading of the same is welcome.
+ * @param bodyNames names of the body parts the setup has
+ */
+export function resolveReadings(
+  typed: ReadingsAsTyped,
+  bodyNames: readonly string[],
+  reading: BlockReading,
+): readonly Reading[] {
+  const readings = typed.flatMap((one, index) => {
+    if (!reading.isSound(index)) return [];
+    const inside = reading.inside(index);
+    const read = resolveReading(one, index, bodyNames, inside);
+    return read !== null && inside.isSound() ? [read] : [];
+  });
+  const possible = new Set(readings);
+  for (const { reading: wrong, mend } of refuseImpossible(readings, (mm) =>
+    formatLength(mm, { units: reading.units }),
+  )) {
+    reading.issue([wrong.index, "is"], typed[wrong.index]!.is, mend);
+    possible.delete(wrong);
+  }
+  return readings.filter((one) => possible.has(one));
+}
+
+function resolveReading(
+  typed: ReadingAsTyped,
+  index: number,
+  bodyNames: readonly string[],
+  reading: BlockReading,
+): Reading | null {
+  const kinds = READING_KINDS.filter((key) => typed[key] !== undefined);
+  const [kind, second] = kinds;
+  if (kind === undefined || second !== undefined) {
+    const mend = kind
+      ? `a reading is of one thing; remove ${kinds.slice(1).join(" and ")}`
+      : `required: what was read, one of ${READING_KINDS.join(", ")}`;
+    reading.issue(kind === undefined ? [] : [second!], kind === undefined ? typed : typed[second!], mend);
+    return null;
+  }
+  refuseStrayKeys(typed, kind, reading);
+  const side = sideOf(typed, kind, reading);
+  const within = withinOf(typed, kind, reading);
+  const base = { index, side, within };
+  const point = (text: string, ...path: (string | number)[]): PointName => {
+    const read = readPoint(text, bodyNames);
+    if (!read.ok) reading.issue(path, text, read.mend);
+    return read.ok ? read.name : "";
+  };
+  switch (kind) {
+    case "between": {
+      const [a, b] = typed.between!;
+      const points = [point(a, kind, 0), point(b, kind, 1)] as const;
+      if (points[0] !== "" && points[0] === points[1] && side !== "across")
+        reading.issue(
+          [kind, 1],
+          b,
+          'is the same point; name two, or give "side": "across" for left to right',
+        );
+      return { ...base, kind, points, is: readLength(typed, "positive", reading) };
+    }
+    case "height":
+    case "offset":
+    case "ahead": {
+      const from = typed.from ?? "centerline";
+      const sign = kind === "height" ? "notNegative" : "any";
+      return { ...base, kind, point: point(typed[kind]!, kind), from, is: readLength(typed, sign, reading) };
+    }
+    case "angle":
+      return { ...base, kind, arm: typed.angle!, is: readAngle(typed, reading) };
+    case "size":
+      return { ...base, kind, of: typed.size!, is: readLength(typed, "positive", reading) };
+    case "plumb": {
+      const mark = typed.mark === undefined ? "" : point(typed.mark, "mark");
+      if (typed.mark === undefined)
+        reading.issue(["mark"], undefined, "required: a name for the mark on the floor, such as A");
+      else if (mark !== "" && !isMark(mark))
+        reading.issue(
+          ["mark"],
+          typed.mark,
+          "is a point of the truck; call the mark on the floor something else",
+        );
+      return { ...base, kind, point: point(typed.plumb!, kind), mark };
+    }
+    case "stations":
+      return { ...base, kind, ...resolveStations(typed, reading) };
+  }
+}
+
+function resolveStations(typed: ReadingAsTyped, reading: BlockReading) {
+  const { stick, stations } = typed;
+  if (stick === undefined)
+    reading.issue(
+      ["stick"],
+      undefined,
+      'required: where the stick lies, such as { "offset": 38, "height": 20 }',
+    );
+  if (stations!.length === 0) reading.issue(["stations"], stations, "must have at least one station");
+  return {
+    part: typed.part ?? "fender lip",
+    stick: {
+      offset: stick ? reading.length(stick.offset, "stick", "offset") : 0,
+      height: stick ? reading.length(stick.height, "stick", "height") : 0,
+    },
+    stations: stations!.map((one, i): Station => reading.point(one, "stations", i)),
+  };
+}
+
+/** Keys that go with some kinds alone. */
+const GOES_WITH: readonly (readonly [keyof ReadingAsTyped, readonly ReadingKind[]])[] = [
+  ["from", ["offset"]],
+  ["mark", ["plumb"]],
+  ["part", ["stations"]],
+  ["stick", ["stations"]],
+  ["is", ["between", "height", "offset", "ahead", "angle", "size"]],
+];
+
+function refuseStrayKeys(typed: ReadingAsTyped, kind: ReadingKind, reading: BlockReading): void {
+  for (const [key, kinds] of GOES_WITH)
+    if (typed[key] !== undefined && !kinds.includes(kind))
+      reading.issue([key], typed[key], `goes with ${kinds.join(", ")}; remove it`);
+}
+
+function sideOf({ side = "left" }: ReadingAsTyped, kind: ReadingKind, reading: BlockReading): ReadingSide {
+  if (side === "across" && kind !== "between")
+    reading.issue(["side"], side, 'goes with between alone; write "left" or "right"');
+  return side;
+}
+
+function withinOf(typed: ReadingAsTyped, kind: ReadingKind, reading: BlockReading): number {
+  if (typed.within === undefined)
+    return kind === "size" ? DEFAULT_READING_WITHIN.size[typed.size!] : DEFAULT_READING_WITHIN[kind];
+  const isAngle = kind === "angle";
+  const read = isAngle ? parseAngle(typed.within) : parseLength(typed.within, reading.units);
+  if (!read.ok) {
+    reading.issue(["within"], typed.within, read.mend);
+    return 1;
+  }
+  const value = "mm" in read ? read.mm : read.rad;
+  if (!(value > 0)) reading.issue(["within"], typed.within, "must be more than 0");
+  else if (value < (isAngle ? LEAST_WITHIN_ANGLE : LEAST_WITHIN))
+    reading.issue(
+      ["within"],
+      typed.within,
+      "is finer than anything a shop reads; give one standard deviation",
+    );
+  else if (value > (isAngle ? 1 : MAX_READ))
+    reading.issue(["within"], typed.within, "says nothing any more; check the number and its unit");
+  return value;
+}
+
+function readLength(
+  typed: ReadingAsTyped,
+  sign: "any" | "positive" | "notNegative",
+  reading: BlockReading,
+): number {
+  if (typed.is === undefined) {
+    reading.issue(["is"], undefined, "required: what was read");
+    return 0;
+  }
+  const read = parseLength(typed.is, reading.units);
+  if (!read.ok) {
+    reading.issue(["is"], typed.is, read.mend);
+    return 0;
+  }
+  if (sign === "positive" && !(read.mm > 0)) reading.issue(["is"], typed.is, "must be more than 0");
+  else if (sign === "notNegative" && read.mm < 0)
+    reading.issue(["is"], typed.is, "must be 0 or more: nothing of a truck is under the floor it stands on");
+  else if (Math.abs(read.mm) > MAX_READ)
+    reading.issue(["is"], typed.is, "is more than any truck has (10 m); check the number and its unit");
+  return read.mm;
+}
+
+function readAngle(typed: ReadingAsTyped, reading: BlockReading): number {
+  if (typed.is === undefined) {
+    reading.issue(["is"], undefined, "required: what the angle finder read, degrees");
+    return 0;
+  }
+  const read = parseAngle(typed.is);
+  if (!read.ok) reading.issue(["is"], typed.is, read.mend);
+  else if (Math.abs(read.rad) >= Math.PI / 3)
+    reading.issue(["is"], typed.is, "must be more than -60 and less than 60 degrees: no arm stands steeper");
+  return read.ok ? read.rad : 0;
+}

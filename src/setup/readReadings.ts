@@ -1,0 +1,63 @@
+import { bodyNamesOf } from "./blocks/readings/readingPoint.ts";
+import { readingsField, resolveReadings } from "./blocks/readings/readings.ts";
+import { effectiveDocument } from "./editing/effectiveDocument.ts";
+import { choiceMend } from "./fields/fields.ts";
+import { BlockReading } from "./reading/blockReading.ts";
+import { IssueList } from "./reading/issueList.ts";
+import { REFUSED_KEY_MEND, refusedKeys } from "./reading/mergePatch.ts";
+import { tooMuch } from "./reading/tooMuch.ts";
+import { addShapeIssues } from "./shapeIssues.ts";
+import { valueAt } from "./types/keyPath.ts";
+import type { Reading } from "./types/readingTypes.ts";
+import type { LengthUnit, SetupIssue } from "./types/types.ts";
+
+/** The readings of a document, as far as they are sound. */
+export interface ReadReadings {
+  /** null = the document does not say, so that no reading can be told. */
+  readonly units: LengthUnit | null;
+  readonly readings: readonly Reading[];
+  /** What is wrong with the others, in the order found. */
+  readonly issues: readonly SetupIssue[];
+}
+
+/**
+ * Reads the readings of a document whatever else is missing or wrong in it: a truck is measured before it is a setup. Never
+ * throws; does not change the document.
+ * @param file the file as the user named it, for the issues
+ * @param variant whose readings; null = the document as it stands
+ */
+export function readReadings(document: unknown, file: string, variant: string | null = null): ReadReadings {
+  const issues = new IssueList(file);
+  const none = (units: LengthUnit | null = null): ReadReadings => ({
+    units,
+    readings: [],
+    issues: issues.all(),
+  });
+  const much = tooMuch(document);
+  if (much !== null) {
+    issues.add(much.path, valueAt(document, much.path), much.mend);
+    return none();
+  }
+  const [refused] = refusedKeys(document);
+  if (refused) {
+    issues.add(refused, valueAt(document, refused), REFUSED_KEY_MEND);
+    return none();
+  }
+  const shown = effectiveDocument(document, variant);
+  if (shown === null) {
+    issues.add(["variants"], variant, "there is no such variant");
+    return none();
+  }
+  const units = valueAt(shown, ["units"]);
+  if (units !== "in" && units !== "mm") {
+    issues.add(["units"], units, choiceMend(units, ["in", "mm"]));
+    return none();
+  }
+  const typed = valueAt(shown, ["readings"]);
+  if (typed === undefined) return none(units);
+  const shape = readingsField.safeParse(typed);
+  if (!shape.success) addShapeIssues(issues, shown, shape.error, ["readings"]);
+  if (!Array.isArray(typed)) return none(units);
+  const reading = new BlockReading(units, new Map(), issues, ["readings"]);
+  return { units, readings: resolveReadings(typed, bodyNamesOf(shown), reading), issues: issues.all() };
+}

@@ -1,0 +1,78 @@
+import { leastSquares, type ToldDirection } from "../numeric/leastSquares.ts";
+import { connected } from "./connected.ts";
+import type { Equation } from "./equations.ts";
+
+/** Numbers to be solved for, and what readings say of them. */
+export interface EquationsProblem {
+  readonly equations: readonly Equation[];
+  readonly start: readonly number[];
+  /** How far each number may be from its start, one standard deviation. */
+  readonly within: readonly number[];
+}
+
+export interface SolvedEquations {
+  readonly at: readonly number[];
+  /** What readings tell and, where they tell nothing better, how far the start may be off. */
+  readonly covariance: readonly (readonly number[])[];
+  /** The part of each number's own direction that no reading tells: rows and columns in the numbers' own `within`. */
+  readonly open: readonly (readonly number[])[];
+  /** Of each equation, over its standard deviation: value − is. */
+  readonly residuals: readonly number[];
+  /** Share of each equation's own variance that the others check, 0 (nothing does) to 1. */
+  readonly redundancy: readonly number[];
+  readonly isSettled: boolean;
+}
+
+/**
+ * Weighted least squares. Numbers that no reading ties together are solved apart. First with every number weakly held to
+ * where it began, which leads a poor start home; then without, so that what readings tell is told by them alone. A
+ * direction that they tell no better than the start does is left where the first pass put it.
+ */
+export function solveEquations({ equations, start, within }: EquationsProblem): SolvedEquations {
+  const at = [...start];
+  const open = start.map((_, i): number[] => start.map((_, k) => (i === k ? 1 : 0)));
+  const covariance = start.map((_, i): number[] => start.map((_, k) => (i === k ? within[i]! ** 2 : 0)));
+  const residuals = equations.map(() => 0);
+  const redundancy = equations.map(() => 0);
+  let isSettled = true;
+  for (const { numbers, members } of connected(start.length, equations)) {
+    const own = members.map((i) => equations[i]!);
+    const scales = numbers.map((i) => within[i]!);
+    const values = (some: readonly number[]) => {
+      numbers.forEach((i, k) => {
+        at[i] = some[k]!;
+      });
+      return own.map(({ value, is, within: sigma }) => (value(at) - is) / sigma);
+    };
+    const from = numbers.map((i) => start[i]!);
+    const held = leastSquares({
+      residuals: (some) => [...values(some), ...some.map((value, k) => (value - from[k]!) / scales[k]!)],
+      start: from,
+      scales,
+    });
+    const found = leastSquares({ residuals: values, start: held.at, scales, loosest: 1 });
+    values(found.at);
+    isSettled &&= found.isSettled;
+    members.forEach((i, k) => {
+      residuals[i] = found.residuals[k]!;
+      redundancy[i] = found.redundancy[k]!;
+    });
+    numbers.forEach((i, row) => {
+      numbers.forEach((j, column) => {
+        open[i]![j] = (row === column ? 1 : 0) - summed(found.told, row, column, () => 1);
+        const spread = open[i]![j]! + summed(found.told, row, column, (direction) => direction.within ** 2);
+        covariance[i]![j] = spread * within[i]! * within[j]!;
+      });
+    });
+  }
+  return { at, covariance, open, residuals, redundancy, isSettled };
+}
+
+function summed(
+  told: readonly ToldDirection[],
+  row: number,
+  column: number,
+  weight: (direction: ToldDirection) => number,
+): number {
+  return told.reduce((sum, one) => sum + one.along[row]! * one.along[column]! * weight(one), 0);
+}
