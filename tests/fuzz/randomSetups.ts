@@ -3,7 +3,17 @@ import { type Json, pathsIn, valueIn, withValue } from "./jsonPaths.ts";
 import { type Seeded, seeded } from "./seeded.ts";
 
 /** Blocks a setup may do without. */
-const OPTIONAL = ["hardware", "limits", "airSpring", "masses", "roll", "floor", "adjusters", "stances", "readings"];
+const OPTIONAL = [
+  "hardware",
+  "limits",
+  "airSpring",
+  "masses",
+  "roll",
+  "floor",
+  "adjusters",
+  "stances",
+  "readings",
+];
 
 /** The examples that are quick to read: a scan is a file of its own. */
 const BASES = [...exampleDocuments].filter(([name]) => name !== "scanned-fender").map(([, base]) => base);
