@@ -1,6 +1,5 @@
 import { bodyNamesOf } from "./blocks/readings/readingPoint.ts";
 import { readingsField, resolveReadings } from "./blocks/readings/readings.ts";
-import { effectiveDocument } from "./editing/effectiveDocument.ts";
 import { choiceMend } from "./fields/fields.ts";
 import { BlockReading } from "./reading/blockReading.ts";
 import { IssueList } from "./reading/issueList.ts";
@@ -23,29 +22,24 @@ export interface ReadReadings {
 /**
  * Reads the readings of a document whatever else is missing or wrong in it: a truck is measured before it is a setup. Never
  * throws; does not change the document.
+ * @param shown the document, with the variant applied that is asked for
  * @param file the file as the user named it, for the issues
- * @param variant whose readings; null = the document as it stands
  */
-export function readReadings(document: unknown, file: string, variant: string | null = null): ReadReadings {
+export function readReadings(shown: unknown, file: string): ReadReadings {
   const issues = new IssueList(file);
   const none = (units: LengthUnit | null = null): ReadReadings => ({
     units,
     readings: [],
     issues: issues.all(),
   });
-  const much = tooMuch(document);
+  const much = tooMuch(shown);
   if (much !== null) {
-    issues.add(much.path, valueAt(document, much.path), much.mend);
+    issues.add(much.path, valueAt(shown, much.path), much.mend);
     return none();
   }
-  const [refused] = refusedKeys(document);
+  const [refused] = refusedKeys(shown);
   if (refused) {
-    issues.add(refused, valueAt(document, refused), REFUSED_KEY_MEND);
-    return none();
-  }
-  const shown = effectiveDocument(document, variant);
-  if (shown === null) {
-    issues.add(["variants"], variant, "there is no such variant");
+    issues.add(refused, valueAt(shown, refused), REFUSED_KEY_MEND);
     return none();
   }
   const units = valueAt(shown, ["units"]);

@@ -33,9 +33,15 @@ export function measureAskOf(
   variant: string | null = null,
   candidates: readonly Ask[] = FULL_LIST,
 ): DocumentToMeasure {
-  const { units, readings, issues } = readReadings(document, file, variant);
-  if (units === null) return { ask: null, units, issues };
+  const whole = readReadings(document, file);
+  if (whole.units === null) return { ask: null, ...whole };
   const shown = effectiveDocument(document, variant);
+  if (shown === null) {
+    const none = { file, key: "variants", value: JSON.stringify(variant), mend: "there is no such variant" };
+    return { ask: null, units: null, issues: [none] };
+  }
+  const { units, readings, issues } = variant === null ? whole : readReadings(shown, file);
+  if (units === null) return { ask: null, units, issues };
   const length = (path: readonly string[], otherwise: number) => {
     const typed = valueAt(shown, path);
     const read = typeof typed === "number" || typeof typed === "string" ? parseLength(typed, units) : null;
