@@ -26,8 +26,6 @@ export const WHEEL_POINTS = [
   "tieRodOuter",
 ] as const;
 
-export type WheelPoint = (typeof WHEEL_POINTS)[number];
-
 /** Sizes that are read as one number, by their words in the file. */
 export const READING_SIZES = [
   "wheelbase",

@@ -24,7 +24,7 @@ export const ASSUMED_POINTS: ReadonlyMap<PointName, Vec3> = new Map([
 ]);
 
 /** Part that is assumed where a truck has none yet: the one most tires meet first. */
-export const ASSUMED_LIP = "fender lip";
+const ASSUMED_LIP = "fender lip";
 
 /** A round arch over the wheel, its lip turned in toward both ends. */
 const LIP: readonly Vec3[] = [

@@ -5,7 +5,7 @@ import { EquationMaker, pointsReadRight } from "../../../src/studies/measure/equ
 import type { MeasureAsk } from "../../../src/studies/measure/measureProblem.ts";
 import { Unknowns } from "../../../src/studies/measure/unknowns.ts";
 
-export const RIM = { rimDiameter: 381, rimWidth: 203.2 };
+const RIM = { rimDiameter: 381, rimWidth: 203.2 };
 
 /** Points of an invented truck, mm, unlike the assumed one. */
 export const TRUE_POINTS: ReadonlyMap<PointName, Vec3> = new Map([
