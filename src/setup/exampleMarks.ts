@@ -1,5 +1,5 @@
 import { parseKeyText } from "./reading/parseKeyText.ts";
-import { setAt } from "./reading/setAt.ts";
+import { removeAt, setAt } from "./reading/setAt.ts";
 import { pairOf } from "./reading/typedPair.ts";
 import { isWithin, type KeyPath, keyText, valueAt } from "./types/keyPath.ts";
 
@@ -38,13 +38,26 @@ export function exampleOf(document: unknown): string | null {
 /** Every field of a document that still holds an example's number; a point or a list of points counts once. */
 export function exampleFields(document: unknown): readonly KeyPath[] {
   if (exampleOf(document) === null) return [];
-  const marks = marksOf(document);
+  const marks = { ...readMarks(document), ...marksOf(document) };
   return numberFields(document).filter((path) => !isMine(marks, path, valueAt(document, path)));
 }
 
-/** Whether nobody has said of any number that it is the truck's own. */
+/** Whether nobody has said of any number that it is the truck's own, and no reading tells one. */
 export function isExampleAsItCame(document: unknown): boolean {
-  return exampleOf(document) !== null && !Object.values(marksOf(document)).includes(true);
+  const marks = { ...readMarks(document), ...marksOf(document) };
+  return exampleOf(document) !== null && !Object.values(marks).includes(true);
+}
+
+/** Whether somebody has said of a place that what stands there is the truck's own; what readings tell is another matter. */
+export function isSaidMine(document: unknown, path: KeyPath): boolean {
+  return isMine(marksOf(document), path, valueAt(document, path));
+}
+
+/** A document in which the numbers at some places, and no others, are worked out of its readings. */
+export function withRead(document: unknown, paths: readonly KeyPath[]): unknown {
+  if (exampleOf(document) === null) return document;
+  const read = paths.map(keyText);
+  return read.length === 0 ? removeAt(document, [KEY, "read"]) : setAt(document, [KEY, "read"], read);
 }
 
 /** Every field of a document that holds a number, a measure or points. */
@@ -112,6 +125,12 @@ export function withMarksMoved(
 function marksOf(document: unknown): Marks {
   const mine = valueAt(document, [KEY, "mine"]);
   return isObject(mine) ? (mine as Marks) : {};
+}
+
+/** Places that readings tell, in the same form. */
+function readMarks(document: unknown): Marks {
+  const read = valueAt(document, [KEY, "read"]);
+  return Array.isArray(read) ? Object.fromEntries(read.map((key) => [String(key), true])) : {};
 }
 
 function isMine(marks: Marks, path: KeyPath, value: unknown): boolean {

@@ -6,7 +6,7 @@ import { type PointName, WHEEL_POINTS } from "./types/readingTypes.ts";
 import type { LengthUnit, Point } from "./types/types.ts";
 
 /** Where a point that readings name stands in a document; null = nowhere, or in a body part that is not there yet. */
-function pathOfPoint(name: PointName, document: unknown): KeyPath | null {
+export function pathOfPoint(name: PointName, document: unknown): KeyPath | null {
   const part = bodyPointOf(name);
   if (part === null)
     return isMark(name) || WHEEL_POINTS.some((one) => one === name) ? null : ["truck", ...name.split(".")];

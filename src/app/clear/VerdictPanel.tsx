@@ -6,6 +6,8 @@ import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
 import { goToField } from "../measure/fields/fieldAsked.ts";
+import { StartButton } from "../measure/worksheet/StartButton.tsx";
+import { useWaitingFor } from "../measure/worksheet/useWaitingFor.ts";
 import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
@@ -17,17 +19,20 @@ import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keepTogether.ts";
 import { useAnswer } from "../work/useAnswer.ts";
+import { NoVerdictYet } from "./NoVerdictYet.tsx";
 import { ReachLimits } from "./ReachLimits.tsx";
 
 /** The answer over the whole range of travel and steering, and the way to its worst pose. */
 export function VerdictPanel() {
   const truck = useWorkbench((s) => s.truck);
-  const check = useAnswer("check", truck);
+  const waiting = useWaitingFor();
+  const check = useAnswer("check", waiting ? null : truck);
   const format = useFormat();
   const setPose = useWorkbench((s) => s.setPose);
   const doubtsOf = useDoubts();
   const station = useStation();
   const held = useHeldHeight<HTMLElement>(check?.answer === null && check.failure === null);
+  if (truck && waiting) return <NoVerdictYet progress={waiting} />;
   if (!truck || !check) return null;
   const doubts = doubtsOf(truck);
   const { answer: report, failure } = check;
@@ -63,6 +68,7 @@ export function VerdictPanel() {
         <DoubtNotes doubts={doubts} canConfirm goToField={goToField} />
         <ConfirmedNotes truck={truck} />
         <ExampleFields truck={truck} />
+        <StartButton />
       </div>
       {report && (
         <ReachLimits

@@ -8,6 +8,7 @@ import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { goToField } from "./fields/fieldAsked.ts";
 import { valueWords } from "./fields/fieldWords.ts";
+import { useExampleWord } from "./fields/useExampleWord.ts";
 
 export type ExampleFieldsProps = {
   truck: Truck;
@@ -16,11 +17,14 @@ export type ExampleFieldsProps = {
 /** Every number that is still an example's, on request: with a way to its field, and to say that it is right as it stands. */
 export function ExampleFields({ truck }: ExampleFieldsProps) {
   const { fromExample } = truck.setup;
+  const word = useExampleWord();
   if (fromExample === null || fromExample.fields.length === 0) return null;
   const { length } = fromExample.fields;
   return (
     <details className="example-fields">
-      <summary>{length === 1 ? "The number" : `List the ${length} numbers`} from the example</summary>
+      <summary>
+        {length === 1 ? "The number" : `List the ${length} numbers`} {word}
+      </summary>
       <div className="example-list">
         {blocksOf(fromExample.fields).map(([block, fields]) => (
           <Block key={keyText(block)} block={block} fields={fields} />

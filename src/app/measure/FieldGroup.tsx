@@ -8,6 +8,7 @@ import { unusualAt } from "../state/useDoubts.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { fieldAsked } from "./fields/fieldAsked.ts";
 import { UnusualTag } from "./fields/UnusualTag.tsx";
+import { useExampleWord } from "./fields/useExampleWord.ts";
 
 export type FieldGroupProps = {
   title: string;
@@ -26,6 +27,7 @@ export function FieldGroup({ title, of, isFirst = false, alsoToMend = 0, childre
   const faults = useWorkbench((s) => faultsIn(s, of)) + alsoToMend;
   const isOwn = useWorkbench((s) => of.some((path) => isOfVariant(s, path)));
   const isUnusual = useWorkbench((s) => of.some((path) => unusualAt(s, path).length > 0));
+  const word = useExampleWord();
   const hasFault = faults > 0;
   const isAsked = useStore(fieldAsked, (s) =>
     s.path && of.some((at) => isWithin(s.path ?? [], at)) ? s.asked : 0,
@@ -38,7 +40,11 @@ export function FieldGroup({ title, of, isFirst = false, alsoToMend = 0, childre
     <details className="group" open={isOpen} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
       <summary>
         <h3>{title}</h3>
-        {examples > 0 && <span className="group-example">⋯ {examples} from the example</span>}
+        {examples > 0 && (
+          <span className="group-example">
+            ⋯ {examples} {word}
+          </span>
+        )}
         {isOwn && <span className="group-own">◆ of the variant</span>}
         {hasFault && <span className="group-fault">✕ {faults} to mend</span>}
         {isUnusual && <UnusualTag />}

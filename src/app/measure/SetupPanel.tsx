@@ -17,10 +17,14 @@ import { TireFields } from "./groups/TireFields.tsx";
 import { WheelFields } from "./groups/WheelFields.tsx";
 import { PointFields } from "./points/PointFields.tsx";
 import { SpanNote } from "./SpanNote.tsx";
+import { StartButton } from "./worksheet/StartButton.tsx";
+import { WorksheetSwitch } from "./worksheet/WorksheetSwitch.tsx";
 
 export type SetupPanelProps = {
   /** null = it is not whole yet: what hangs on a whole truck comes later. */
   truck: Truck | null;
+  /** The setup has readings: there is a way to their worksheet. */
+  hasWorksheet: boolean;
 };
 
 /** Where the fields of each group lie. */
@@ -43,7 +47,7 @@ const IN = {
 const KNUCKLE = ["hubFace", "pinHeight", "pinAngle", "span", "pinLead"] as const;
 
 /** Top keys that are no part of this form: what the file is, and variants, which have a panel of their own. */
-const ELSEWHERE: readonly string[] = ["$schema", "format", "version", "variants", "fromExample"];
+const ELSEWHERE: readonly string[] = ["$schema", "format", "version", "variants", "fromExample", "readings"];
 
 /** Blocks that no form is drawn up for: each is a group of its own. */
 const OTHERS: readonly string[] = keysOf([], null).filter(
@@ -56,7 +60,7 @@ const OTHERS: readonly string[] = keysOf([], null).filter(
 );
 
 /** Everything that the setup holds, to be changed: the knuckle first, since it is what is being designed. */
-export function SetupPanel({ truck }: SetupPanelProps) {
+export function SetupPanel({ truck, hasWorksheet }: SetupPanelProps) {
   const variant = useWorkbench((s) => s.variant);
   return (
     <section data-board-undo="" className="setup" aria-labelledby="setup-title">
@@ -64,6 +68,8 @@ export function SetupPanel({ truck }: SetupPanelProps) {
         <h2 id="setup-title" className="label">
           Setup
         </h2>
+        {hasWorksheet && <WorksheetSwitch />}
+        <StartButton />
         <p className="setup-scope">
           {variant === null
             ? "Changes go to the setup as it stands."

@@ -14,11 +14,12 @@ const SHAPES: Readonly<Record<AnswerState, string>> = {
   unfinished: "M3.5 2.5 H12.5 L3.5 13.5 H12.5 Z",
   unusual: "M8 1.5 L14.5 8 L8 14.5 L1.5 8 Z M8 5 V9 M8 10.4 V11.6",
   fromExample: "M2.5 3.5 H13.5 V12.5 H2.5 Z",
+  assumed: "M2.5 3.5 H13.5 V12.5 H2.5 Z M5.5 8 H10.5",
 };
 
 /**
  * A shape for a state, so that color is never alone: a cross rubs, a triangle is close, a circle is clear; an hourglass
- * is not finished, a diamond with a call mark is unusual, a dotted box is from the example.
+ * is not finished, a diamond with a call mark is unusual, a dotted box is from the example, with a line in it partly assumed.
  */
 export function StateMark({ word, size = 1 }: StateMarkProps) {
   return (

@@ -2,8 +2,9 @@ import "./app.css";
 import { StagePanel } from "../clear/StagePanel.tsx";
 import { VerdictPanel } from "../clear/VerdictPanel.tsx";
 import { IssuePanel } from "../measure/IssuePanel.tsx";
+import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { NeedsPanel } from "../measure/NeedsPanel.tsx";
-import { SetupPanel } from "../measure/SetupPanel.tsx";
+import { StartTruck } from "../measure/worksheet/StartTruck.tsx";
 import { Cautions } from "../parts/Cautions.tsx";
 import { CounterLayer } from "../show/counter/CounterLayer.tsx";
 import { SheetLayer } from "../show/sheet/SheetLayer.tsx";
@@ -41,7 +42,7 @@ export function App() {
         {!truck && hasDocument && (
           <div className="measuring">
             <NeedsPanel />
-            {station === "measure" && <SetupPanel truck={null} />}
+            {station === "measure" && <MeasurePanel truck={null} />}
           </div>
         )}
         {truck && (
@@ -63,6 +64,7 @@ export function App() {
       </div>
       <CounterLayer />
       <SheetLayer />
+      <StartTruck />
     </DropTarget>
   );
 }

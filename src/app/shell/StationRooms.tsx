@@ -14,7 +14,7 @@ import { MapPanel } from "../clear/map/MapPanel.tsx";
 import { PoseControls } from "../clear/PoseControls.tsx";
 import { PoseSentence } from "../clear/PoseSentence.tsx";
 import { PlotsPanel } from "../clear/plots/PlotsPanel.tsx";
-import { SetupPanel } from "../measure/SetupPanel.tsx";
+import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { JumpBar } from "../parts/JumpBar.tsx";
 import type { Station } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
@@ -40,7 +40,7 @@ export function StationRooms({ station, truck }: StationRoomsProps): ReactElemen
     case "measure":
       return (
         <>
-          <SetupPanel truck={truck} />
+          <MeasurePanel truck={truck} />
           <Controls truck={truck} />
           <div className="answers">
             <PoseSentence truck={truck} />

@@ -7,6 +7,7 @@ import { stageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
 import { work } from "../work/work.ts";
+import { assumedLayer } from "./assumedLayer.ts";
 import { axesSketch } from "./axesSketch.ts";
 import { dimensionLayer } from "./dimensionLayer.ts";
 import { gapLayer } from "./gapLayer.ts";
@@ -62,6 +63,7 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWrite
             dimensionLayer(svg, false),
             jointLayer(svg),
             gapLayer(svg, button),
+            assumedLayer(svg),
           ],
     };
     invalidate();

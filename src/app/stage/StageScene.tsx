@@ -11,6 +11,7 @@ import { JointCones } from "./JointCones.tsx";
 import { Knuckle } from "./Knuckle.tsx";
 import { LoadArrows } from "./LoadArrows.tsx";
 import { MirroredSide } from "./MirroredSide.tsx";
+import { ReadingEllipses } from "./ReadingEllipses.tsx";
 import { SectionClip } from "./SectionClip.tsx";
 import { Springs } from "./Springs.tsx";
 import { SteeringLink } from "./Steering.tsx";
@@ -59,6 +60,7 @@ function WholeTruck({ truck }: { truck: Truck }) {
       <BodySide truck={truck} side="left" />
       <BodySide truck={truck} side="right" />
       <Ghost truck={truck} />
+      <ReadingEllipses />
       <SectionClip />
     </>
   );

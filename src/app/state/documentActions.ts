@@ -6,9 +6,11 @@ import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { bareTyped, withSameWithin } from "../../setup/reading/typedPair.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+import { withReadings } from "../../studies/worksheet/withReadings.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { stepLength } from "../../units/stepLength.ts";
 import type { ActionContext } from "./actionContext.ts";
+import { followReadings } from "./followReadings.ts";
 import { lengthFormatOf, lengthStepOf } from "./preferences.ts";
 import { fieldDraft, fieldText, isOfVariant } from "./selectors.ts";
 import {
@@ -92,7 +94,9 @@ export function documentActions({ set, get }: ActionContext): DocumentActions {
       set((s) => {
         if (s.document === null) return s;
         return {
-          document: editShown(s.document, s.variant, (shown) => withMine(shown, paths)) as TypedDocument,
+          document: editShown(s.document, s.variant, (shown) =>
+            withReadings(withMine(shown, paths)),
+          ) as TypedDocument,
         };
       });
     },
@@ -124,7 +128,7 @@ function edited(
 ): Partial<DocumentSlice> {
   if (s.document === null) return {};
   const document = editShown(s.document, target, (shown) =>
-    withChangesMine(shown, change(shown)),
+    followReadings(shown, withChangesMine(shown, change(shown))),
   ) as TypedDocument;
   const drafts = mapDrafts(s.drafts, (draft) =>
     draft.variant === target && isWithin(draft.path, path) ? null : draft,

@@ -4,6 +4,7 @@ import { setAt } from "../../setup/reading/setAt.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { ActionContext } from "./actionContext.ts";
 import { targetOf } from "./documentActions.ts";
+import { followReadings } from "./followReadings.ts";
 import { type DocumentSlice, mapDrafts, type TypedDocument } from "./typedDocument.ts";
 import type { EditScope, ListActions } from "./workbenchActions.ts";
 
@@ -28,7 +29,9 @@ export function listActions({ set }: ActionContext): ListActions {
         const after = changeList(before);
         if (after === before) return shown;
         const changed = withMarksMoved(setAt(shown, path, after), path, moved);
-        return added === undefined ? changed : withMine(changed, [[...path, Math.min(added, before.length)]]);
+        const mine =
+          added === undefined ? changed : withMine(changed, [[...path, Math.min(added, before.length)]]);
+        return followReadings(shown, mine);
       }) as TypedDocument;
       return { document, drafts };
     });

@@ -51,5 +51,9 @@ export const fromExampleField = block(
         description: "places whose numbers were measured on this truck; a place tells for all inside it",
       })
       .optional(),
+    read: list(
+      "places whose numbers were worked out of this truck's readings; written anew with each reading; default none",
+      textField("a place, such as truck.lowerArm.ballJoint[2]"),
+    ).optional(),
   },
 );

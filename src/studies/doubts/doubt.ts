@@ -2,8 +2,11 @@ import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Confirmation } from "../plausibility/unusual.ts";
 import type { CheckReport, Verdict } from "../reports/check.ts";
 
-/** What can be doubted of an input: it is plausibly a slip; nobody has measured it on this truck. */
-export type DoubtKind = "unusual" | "fromExample";
+/**
+ * What can be doubted of an input: it is plausibly a slip; nobody has measured it on this truck, so that it is an example's
+ * or of the assumed layout.
+ */
+export type DoubtKind = "unusual" | "fromExample" | "assumed";
 
 interface AnyDoubt {
   /** The field of the setup it is about. */
@@ -23,7 +26,7 @@ export interface UnusualDoubt extends AnyDoubt {
 
 /** A value that nobody has measured on this truck. */
 export interface ExampleDoubt extends AnyDoubt {
-  readonly kind: "fromExample";
+  readonly kind: "fromExample" | "assumed";
 }
 
 /** A reason not to draw an answer green: an input that may not be this truck's. */
@@ -50,5 +53,7 @@ export function answerState(
 ): AnswerState {
   const verdict = toldVerdict(report);
   if (verdict !== "clear" || doubts.length === 0) return verdict;
-  return doubts.some(({ kind }) => kind === "unusual") ? "unusual" : "fromExample";
+  return (
+    (["unusual", "fromExample"] as const).find((one) => doubts.some(({ kind }) => kind === one)) ?? "assumed"
+  );
 }

@@ -1,5 +1,6 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
+import { ASSUMED_LAYOUT, readCount } from "../../setup/worksheet/assumedLayout.ts";
 import type { AnswerState, Doubt } from "../doubts/doubt.ts";
 
 const HEADLINES: Readonly<Record<AnswerState, string>> = {
@@ -9,6 +10,7 @@ const HEADLINES: Readonly<Record<AnswerState, string>> = {
   unfinished: "Not finished",
   unusual: "Unusual",
   fromExample: "From the example",
+  assumed: "Partly assumed",
 };
 
 const WORDS: Readonly<Record<AnswerState, string>> = {
@@ -18,6 +20,7 @@ const WORDS: Readonly<Record<AnswerState, string>> = {
   unfinished: "not finished",
   unusual: "unusual, not confirmed",
   fromExample: "from the example",
+  assumed: "partly assumed",
 };
 
 /** The one or few words over an answer. */
@@ -35,7 +38,7 @@ export function answerWord(state: AnswerState): string {
  * is unusual is so, everything clears: …`.
  */
 export function answerSentence(sentence: string, state: AnswerState, doubts: readonly Doubt[]): string {
-  if (state !== "unusual" && state !== "fromExample") return sentence;
+  if (state !== "unusual" && state !== "fromExample" && state !== "assumed") return sentence;
   return `If ${conditionWords(doubts)}, ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
 }
 
@@ -64,6 +67,7 @@ function conditionWords(doubts: readonly Doubt[]): string {
   return [
     doubts.some(({ kind }) => kind === "unusual") ? "what is unusual is so" : "",
     doubts.some(({ kind }) => kind === "fromExample") ? "the example's numbers are this truck's" : "",
+    doubts.some(({ kind }) => kind === "assumed") ? "what is assumed is so" : "",
   ]
     .filter((words) => words !== "")
     .join(" and ");
@@ -100,19 +104,29 @@ export function longerWords(seconds: number): string {
 }
 
 /** What of a setup nobody has measured, as one doubt; none where every number is the truck's own. */
-export function exampleDoubts({ fromExample }: Setup): readonly Doubt[] {
+export function exampleDoubts(setup: Setup): readonly Doubt[] {
+  const { fromExample } = setup;
   const [first] = fromExample?.fields ?? [];
   if (!fromExample || !first) return [];
+  if (fromExample.of === ASSUMED_LAYOUT) return [{ kind: "assumed", path: first, text: assumedText(setup) }];
   const text = fromExample.isAsItCame
     ? `This is the example “${fromExample.of}”, an invented truck: the answer is about that truck alone.`
     : `${countWords(fromExample.fields.length)} still the example's (“${fromExample.of}”), not measured on this truck.`;
   return [{ kind: "fromExample", path: first, text }];
 }
 
+/** What a verdict on a truck that is not measured all over rests on. */
+function assumedText(setup: Setup): string {
+  const { length } = setup.fromExample?.fields ?? [];
+  const count = readCount(setup);
+  const rest = length === 1 ? "1 number is assumed" : `${length} numbers are assumed`;
+  return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.`;
+}
+
 /** The same as a line for a terminal. @param file the file as the user named it */
 export function exampleLine(file: string, setup: Setup): string | null {
   const [doubt] = exampleDoubts(setup);
-  return doubt ? `${file}: from the example: ${doubt.text}` : null;
+  return doubt ? `${file}: ${answerWord(doubt.kind)}: ${doubt.text}` : null;
 }
 
 function countWords(count: number): string {

@@ -65,6 +65,7 @@ export function worstFactsText({ state, told }: WorstFacts, format: LengthFormat
       return `${answerWord(state)}, so far ${amount}`;
     case "unusual":
     case "fromExample":
+    case "assumed":
       return `${answerWord(state)}: ${amount}`;
   }
 }

@@ -54,19 +54,39 @@ describe("the readings block", () => {
       { between: [LOWER, UPPER], is: 0 },
       { between: [LOWER, UPPER], is: 5000 },
       { height: LOWER, is: "" },
-      { height: LOWER },
       { angle: "lowerArm", is: 75 },
       { height: UPPER, is: 18 },
     );
-    expect(readings.map(({ index }) => index)).toEqual([7]);
-    expect(issues.map(({ key }) => key)).toEqual([0, 1, 2, 3, 4, 5, 6].map((i) => `readings[${i}].is`));
+    expect(readings.map(({ index }) => index)).toEqual([6]);
+    // What no length can be is told first.
+    expect(issues.map(({ key }) => key)).toEqual([0, 4, 1, 2, 3, 5].map((i) => `readings[${i}].is`));
     expect(issues[0]).toMatchObject({ value: '"x"', mend: expect.stringContaining("no number found") });
-    expect(issues[1]!.mend).toContain("must be 0 or more");
-    expect(issues[2]!.mend).toBe("must be more than 0");
-    expect(issues[3]!.mend).toContain("more than any truck has");
-    expect(issues[4]!.mend).toContain("empty");
-    expect(issues[5]!.mend).toBe("required: what was read");
-    expect(issues[6]!.mend).toContain("no arm stands steeper");
+    expect(issues[1]!.mend).toContain("empty");
+    expect(issues[2]!.mend).toContain("must be 0 or more");
+    expect(issues[3]!.mend).toBe("must be more than 0");
+    expect(issues[4]!.mend).toContain("more than any truck has");
+    expect(issues[5]!.mend).toContain("no arm stands steeper");
+  });
+
+  it("passes over what is asked for and not read yet, and what is left out on trial", () => {
+    const { readings, issues } = read(
+      { height: LOWER },
+      { angle: "lowerArm" },
+      { height: LOWER, is: 8, leftOut: true },
+      { height: LOWER, is: 8, leftOut: false },
+      { height: "lowerArm.balljont" },
+    );
+    expect(readings.map(({ index }) => index)).toEqual([3]);
+    expect(issues.map(({ key }) => key)).toEqual(["readings[4].height"]);
+  });
+
+  it("take what is typed after a ± for how well it is known", () => {
+    expect(read({ height: LOWER, is: "8 1/2 ± 1/8" }).readings).toMatchObject([{ is: 215.9, within: 3.175 }]);
+    expect(read({ angle: "lowerArm", is: "3° ± 0.5°" }).readings).toMatchObject([
+      { within: expect.closeTo(0.5 * DEG, 12) },
+    ]);
+    expect(issuesOf({ height: LOWER, is: "8 1/2 ±" })[0]).toContain("has nothing after the ±");
+    expect(issuesOf({ height: LOWER, is: "8 ± 1/8", within: 1 })[0]).toContain("stands after the ± already");
   });
 
   it("tells a misspelled point from a mark, and knows parts by name and by number", () => {

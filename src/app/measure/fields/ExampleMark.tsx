@@ -1,5 +1,6 @@
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { workbench } from "../../state/workbench.ts";
+import { useExampleWord } from "./useExampleWord.ts";
 
 export type ExampleMarkProps = {
   id: string;
@@ -13,9 +14,10 @@ export type ExampleMarkProps = {
  * own it says that, in a line as high: what is being pressed below it stays under the pointer.
  */
 export function ExampleMark({ id, path, isExample }: ExampleMarkProps) {
+  const word = useExampleWord();
   return (
     <p className="example-mark">
-      <span id={id}>{isExample ? "⋯ from the example" : "✓ your own"}</span>
+      <span id={id}>{isExample ? `⋯ ${word}` : "✓ your own"}</span>
       {isExample && (
         <button
           type="button"

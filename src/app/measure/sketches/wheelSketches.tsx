@@ -21,6 +21,7 @@ export function WheelSketch({ lit }: WheelSketchProps) {
       <path className={lit === "center" ? "sketch-lit" : "sketch-ink"} d="M132,40 L132,124" />
       <path className="sketch-ink" d="M138,40 L138,124" />
       {lit === "rimDiameter" && <Dimension from={[176, 24]} to={[176, 140]} aside={-20} word="" />}
+      {lit === "lipToLip" && <Dimension from={[40, 14]} to={[180, 14]} aside={-6} />}
       {lit === "rimWidth" && <Dimension from={[44, 24]} to={[176, 24]} aside={-16} />}
       {lit === "barrelDiameter" && <Dimension from={[92, 40]} to={[92, 124]} />}
       {lit === "backspacing" && <Dimension from={[40, 134]} to={[132, 134]} aside={-34} />}
@@ -73,6 +74,12 @@ export function TireSketch({ lit }: TireSketchProps) {
       {isOnFloor && <path className="sketch-ink" d="M6,146 L214,146" />}
       {lit === "diameter" && <Dimension from={[154, 8]} to={[154, 152]} aside={-44} />}
       {(lit === "sectionWidth" || lit === "size") && <Dimension from={[49, 30]} to={[171, 30]} />}
+      {lit === "shoulderDrop" && (
+        <>
+          <path className="sketch-axis" d="M40,4 L206,4" />
+          <Dimension from={[168, 4]} to={[168, 17]} />
+        </>
+      )}
       {lit === "treadWidth" && <Dimension from={[66, 8]} to={[154, 8]} aside={18} />}
       {lit === "size" && (
         <Dimension from={[154, 54]} to={[154, 106]} aside={-30} word="rim" wordAt={[5, 4]} />

@@ -1,4 +1,5 @@
 import { Fragment, useRef } from "react";
+import { startOwnTruck } from "../../measure/worksheet/StartTruck.tsx";
 import { goToStation } from "../../state/address.ts";
 import { tell } from "../../state/notice.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -36,6 +37,21 @@ export function TruckMenu() {
     <details className="menu" ref={details}>
       <summary className="button">Trucks</summary>
       <div className="menu-sheet menu-sheet-left">
+        <h2 className="label">Your own truck</h2>
+        <ul>
+          <li>
+            <button
+              type="button"
+              className="menu-item"
+              onClick={() => {
+                close();
+                startOwnTruck();
+              }}
+            >
+              Start your own truck <small>by worksheet: tape, plumb bob, straightedge</small>
+            </button>
+          </li>
+        </ul>
         <h2 className="label">New truck, every number empty</h2>
         <ul>
           {(["in", "mm"] as const).map((units) => (

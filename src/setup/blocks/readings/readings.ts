@@ -2,6 +2,7 @@ import * as z from "zod";
 import { parseAngle } from "../../../units/angle.ts";
 import { formatLength } from "../../../units/formatLength.ts";
 import { parseLength } from "../../../units/parseLength.ts";
+import { splitWithin } from "../../../units/withinText.ts";
 import { block, list } from "../../fields/blockFields.ts";
 import { fieldKinds } from "../../fields/fieldKinds.ts";
 import { choiceField, lengthField, required, textField, tupleMend } from "../../fields/fields.ts";
@@ -32,6 +33,12 @@ function measureField(description: string) {
     .union([z.number(), z.string()], {
       error: ({ input }) =>
         input === undefined ? required(description) : 'must be what was read, such as "9 3/8"',
+    })
+    .superRefine((value, context) => {
+      const split = typeof value === "string" ? splitWithin(value) : null;
+      const bare = split?.value ?? value;
+      const length = parseLength(bare, "in");
+      if (!length.ok && !parseAngle(bare).ok) context.addIssue({ code: "custom", message: length.mend });
     })
     .meta({ description })
     .register(fieldKinds, { kind: "text" });
@@ -94,8 +101,14 @@ const readingField = block(
       offset: lengthField("its inboard edge outboard of the centerline", "positive"),
       height: lengthField("its upper edge above the floor", "notNegative"),
     }).optional(),
-    is: measureField("what was read: a length, or degrees of an angle").optional(),
+    is: measureField(
+      "what was read: a length, or degrees of an angle; left out: it is asked for, not read yet",
+    ).optional(),
     within: measureField("how well it is known, one standard deviation; default by its kind").optional(),
+    leftOut: z
+      .boolean({ error: "must be true or false" })
+      .meta({ description: "left out on trial: it is kept, and no point is made of it; default false" })
+      .optional(),
     side: choiceField(
       "the side that was read; across: first point on the left, second on the right; default left",
       ["left", "right", "across"],
@@ -115,8 +128,8 @@ export type ReadingsAsTyped = z.infer<typeof readingsField>;
 type ReadingAsTyped = ReadingsAsTyped[number];
 
 /**
- * The sound readings in mm and radians, each with its place in the list; what is wrong with the others is an issue, as are
- * readings that no truck can give together. More than one reading of the same is welcome.
+ * The sound readings in mm and radians, each with its place in the list; those not read yet or left out on trial are passed
+ * over. What is wrong with the others is an issue, as are readings that no truck can give together. More than one reading of the same is welcome.
  * @param bodyNames names of the body parts the setup has
  */
 export function resolveReadings(
@@ -128,7 +141,7 @@ export function resolveReadings(
     if (!reading.isSound(index)) return [];
     const inside = reading.inside(index);
     const read = resolveReading(one, index, bodyNames, inside);
-    return read !== null && inside.isSound() ? [read] : [];
+    return read !== null && inside.isSound() && isTaken(one, read) ? [read] : [];
   });
   const possible = new Set(readings);
   for (const { reading: wrong, mend } of refuseImpossible(readings, (mm) =>
@@ -140,21 +153,27 @@ export function resolveReadings(
   return readings.filter((one) => possible.has(one));
 }
 
+/** Whether anything is to be made of a reading: it is read, and not left out on trial. */
+function isTaken(typed: ReadingAsTyped, read: Reading): boolean {
+  return typed.leftOut !== true && (!("is" in read) || typed.is !== undefined);
+}
+
 function resolveReading(
-  typed: ReadingAsTyped,
+  asTyped: ReadingAsTyped,
   index: number,
   bodyNames: readonly string[],
   reading: BlockReading,
 ): Reading | null {
-  const kinds = READING_KINDS.filter((key) => typed[key] !== undefined);
+  const kinds = READING_KINDS.filter((key) => asTyped[key] !== undefined);
   const [kind, second] = kinds;
   if (kind === undefined || second !== undefined) {
     const mend = kind
       ? `a reading is of one thing; remove ${kinds.slice(1).join(" and ")}`
       : `required: what was read, one of ${READING_KINDS.join(", ")}`;
-    reading.issue(kind === undefined ? [] : [second!], kind === undefined ? typed : typed[second!], mend);
+    reading.issue(kind === undefined ? [] : [second!], kind === undefined ? asTyped : asTyped[second!], mend);
     return null;
   }
+  const typed = withinApart(asTyped, reading);
   refuseStrayKeys(typed, kind, reading);
   const side = sideOf(typed, kind, reading);
   const within = withinOf(typed, kind, reading);
@@ -202,6 +221,19 @@ function resolveReading(
     case "stations":
       return { ...base, kind, ...resolveStations(typed, reading) };
   }
+}
+
+/** A reading whose `is` tells its uncertainty too (`8 1/2 ± 1/16`), the two apart. */
+function withinApart(typed: ReadingAsTyped, reading: BlockReading): ReadingAsTyped {
+  const split = typeof typed.is === "string" ? splitWithin(typed.is) : null;
+  if (split === null) return typed;
+  if (!split.ok) {
+    reading.issue(["is"], typed.is, split.mend);
+    return { ...typed, is: split.value };
+  }
+  if (typed.within !== undefined)
+    reading.issue(["within"], typed.within, "stands after the ± already; remove one of them");
+  return { ...typed, is: split.value, within: split.within };
 }
 
 function resolveStations(typed: ReadingAsTyped, reading: BlockReading) {
@@ -271,10 +303,7 @@ function readLength(
   sign: "any" | "positive" | "notNegative",
   reading: BlockReading,
 ): number {
-  if (typed.is === undefined) {
-    reading.issue(["is"], undefined, "required: what was read");
-    return 0;
-  }
+  if (typed.is === undefined) return 0;
   const read = parseLength(typed.is, reading.units);
   if (!read.ok) {
     reading.issue(["is"], typed.is, read.mend);
@@ -289,10 +318,7 @@ function readLength(
 }
 
 function readAngle(typed: ReadingAsTyped, reading: BlockReading): number {
-  if (typed.is === undefined) {
-    reading.issue(["is"], undefined, "required: what the angle finder read, degrees");
-    return 0;
-  }
+  if (typed.is === undefined) return 0;
   const read = parseAngle(typed.is);
   if (!read.ok) reading.issue(["is"], typed.is, read.mend);
   else if (Math.abs(read.rad) >= Math.PI / 3)

@@ -1,0 +1,93 @@
+import { type KeyboardEvent, useEffect, useState } from "react";
+import type { KeyPath } from "../../../setup/types/keyPath.ts";
+import { fieldDraft, fieldText } from "../../state/selectors.ts";
+import { commitTyped, dropTyped, type } from "../../state/typing.ts";
+import { workbench } from "../../state/workbench.ts";
+import { stepBy } from "./stepBy.ts";
+import { typingVisit } from "./typingVisit.ts";
+
+/** Steps of a key with Shift. */
+const LARGE_STEP = 8;
+
+export interface EntryOptions {
+  readonly path: KeyPath;
+  /** What stands in the field by the store. */
+  readonly text: string;
+  /** Emptied, it is taken out and its default holds. */
+  readonly isOptional: boolean;
+  /** Arrow up and down step it. */
+  readonly isStepped: boolean;
+  /** Each time that what was typed has been put into the field. Default nothing. */
+  readonly onPut?: (() => void) | undefined;
+  /** After Enter, once what was typed has taken effect. Default nothing. */
+  readonly onEnter?: (() => void) | undefined;
+}
+
+/** A text being typed into a field of the setup. */
+export interface Entry {
+  /** What the field shows. */
+  readonly value: string;
+  /** It is what was typed here, and not settled yet. */
+  readonly isTyped: boolean;
+  /** Types a text in place of what stands there; it takes effect as soon as no key has come for a moment. */
+  edit(text: string): void;
+  /** What was typed takes effect now, and its step to undo ends. */
+  settle(): void;
+  onKeyDown(event: KeyboardEvent): void;
+}
+
+/**
+ * What is typed into a field takes effect as soon as no key has come for a moment, and stays as typed until it is settled.
+ * Escape puts back what stood there; Enter shows what arithmetic came to.
+ */
+export function useEntry({ path, text, isOptional, isStepped, onPut, onEnter }: EntryOptions): Entry {
+  // What was typed, as long as the store still holds what came of it.
+  const [typed, setTyped] = useState<{ readonly text: string; readonly made: string } | null>(null);
+  const [visit] = useState(typingVisit);
+  useEffect(
+    () => () => {
+      commitTyped();
+      visit.end();
+    },
+    [visit],
+  );
+
+  const edit = (value: string) => {
+    const put = () => {
+      const { editField, removeField } = workbench.getState();
+      visit.touch();
+      if (isOptional && value.trim() === "") removeField(path);
+      else editField(path, value);
+      onPut?.();
+      setTyped({ text: value, made: fieldText(workbench.getState(), path) });
+    };
+    type({ path, text: value, isOptional }, put);
+    setTyped({ text: value, made: fieldText(workbench.getState(), path) });
+  };
+  const settle = () => {
+    commitTyped();
+    visit.end();
+    setTyped(null);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const way = { ArrowUp: 1, ArrowDown: -1 }[event.key] as 1 | -1 | undefined;
+    if (way !== undefined && isStepped) {
+      event.preventDefault();
+      commitTyped();
+      visit.touch();
+      setTyped(null);
+      stepBy(path, way * (event.shiftKey ? LARGE_STEP : 1));
+    } else if (event.key === "Enter") {
+      settle();
+      onEnter?.();
+    } else if (event.key === "Escape") {
+      event.stopPropagation();
+      dropTyped();
+      const state = workbench.getState();
+      if (!visit.cancel() && fieldDraft(state, path)) state.discardDraft(path);
+      setTyped(null);
+    }
+  };
+  const isTyped = typed !== null && typed.made === text;
+  return { value: isTyped ? typed.text : text, isTyped, edit, settle, onKeyDown };
+}

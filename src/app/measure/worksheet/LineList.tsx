@@ -1,0 +1,68 @@
+import { Fragment } from "react";
+import { keyText } from "../../../setup/types/keyPath.ts";
+import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
+import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
+import { useField } from "../../state/documentUse.ts";
+import { openLine } from "./worksheetView.ts";
+
+export type LineListProps = {
+  states: readonly LineState[];
+  /** Position of the line whose card is open. */
+  shown: number;
+};
+
+/** All lines of the worksheet with what was read, each a way to its card. */
+export function LineList({ states, shown }: LineListProps) {
+  return (
+    <ol className="line-list" aria-label="All readings">
+      {states.map((state, i) => {
+        const place = state.line?.place ?? null;
+        const isFirst = i === 0 || (states[i - 1]!.line?.place ?? null) !== place;
+        return (
+          <Fragment key={keyText(state.path)}>
+            {isFirst && (
+              <li className="line-place">{place === null ? "Also read" : worksheetPlaceWords(place)}</li>
+            )}
+            <li>
+              <Line state={state} isShown={i === shown} />
+            </li>
+          </Fragment>
+        );
+      })}
+    </ol>
+  );
+}
+
+function Line({ state, isShown }: { state: LineState; isShown: boolean }) {
+  const { path, isRead } = state;
+  const { text, draft, issue } = useField(path);
+  const isWrong = draft !== null || (isRead && issue !== null);
+  const value = draft?.text ?? (isRead ? text : "");
+  return (
+    <button
+      type="button"
+      className="line"
+      aria-current={isShown ? "step" : undefined}
+      onClick={() => open(state)}
+    >
+      <span className="line-mark" aria-hidden="true">
+        {isWrong ? "✕" : isRead ? "✓" : "·"}
+      </span>
+      <span className="line-name">{lineWords(state).name}</span>
+      <span className="line-value" data-wrong={isWrong || undefined}>
+        {value === "" ? "not read" : value}
+        {isWrong && <span className="sr-only">, to be mended</span>}
+      </span>
+    </button>
+  );
+}
+
+/** The card is above the list, out of sight on a phone. */
+function open(state: LineState): void {
+  openLine(state.path);
+  requestAnimationFrame(() => {
+    const input = document.querySelector<HTMLElement>(".reading-input");
+    input?.closest(".reading-card")?.scrollIntoView({ block: "nearest" });
+    input?.focus({ preventScroll: true });
+  });
+}

@@ -1,0 +1,38 @@
+import type { ReadingAsk } from "../../../setup/worksheet/worksheetLines.ts";
+import { readingEndWords } from "../../../studies/wording/worksheetWords.ts";
+import { readingSketch } from "../../../studies/worksheet/readingSketch.ts";
+import { SketchShapes } from "../../parts/SketchShapes.tsx";
+import { FieldSketch } from "../sketches/FieldSketch.tsx";
+
+export type LineSketchProps = {
+  /** What is read; null = a field is filled. */
+  ask: ReadingAsk | null;
+  /** Of the field, without list positions. */
+  pattern: readonly string[];
+  /** What the line is called. */
+  name: string;
+};
+
+/** The sketch of a line: both ends of its tape on the truck, or the part it is read off; nothing where there is none. */
+export function LineSketch({ ask, pattern, name }: LineSketchProps) {
+  if (ask === null) return <FieldSketch pattern={pattern} label={name} isRack />;
+  const sketch = readingSketch(ask, readingEndWords(ask));
+  if (sketch === null) return <SizeSketch ask={ask} name={name} />;
+  return (
+    <svg
+      className="tape-sketch"
+      viewBox={`0 0 ${sketch.width} ${sketch.height}`}
+      role="img"
+      aria-label={`Sketch: ${name}`}
+    >
+      <SketchShapes shapes={sketch.shapes} prefix="tape" />
+    </svg>
+  );
+}
+
+/** Sizes of a wheel or tire are drawn as the fields they go into. */
+function SizeSketch({ ask, name }: { ask: ReadingAsk; name: string }) {
+  if (!("size" in ask)) return null;
+  const pattern = ask.size === "wheelbase" ? ["truck", "wheelbase"] : ask.size.split(".");
+  return <FieldSketch pattern={pattern} label={name} isRack />;
+}

@@ -1,0 +1,132 @@
+import { type MouseEvent, useId } from "react";
+import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
+import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
+import { useField } from "../../state/documentUse.ts";
+import { lengthFormat } from "../../state/selectors.ts";
+import { fileUnitsOf } from "../../state/typedDocument.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { FieldDoubts } from "../fields/FieldDoubts.tsx";
+import { FieldFault } from "../fields/FieldFault.tsx";
+import { useEntry } from "../fields/useEntry.ts";
+import { Keypad } from "./Keypad.tsx";
+import { LineSketch } from "./LineSketch.tsx";
+import { useSwipe } from "./useSwipe.ts";
+
+export type ReadingCardProps = {
+  state: LineState;
+  /** Its place in the list, from 0, and how many there are. */
+  index: number;
+  count: number;
+  /** Goes to another card. */
+  onGo: (way: "next" | "previous") => void;
+  /** Asks for the same reading once more; null = it is a field, which holds one number. */
+  onAgain: (() => void) | null;
+};
+
+/** One reading: where the tape goes, and the number with big keys to type it. Give it the path as key. */
+export function ReadingCard({ state, index, count, onGo, onAgain }: ReadingCardProps) {
+  const id = useId();
+  const { line, ask, path, isRead } = state;
+  const { name, how } = lineWords(state);
+  const { field, text, draft, issue } = useField(path);
+  const isExample = ask === null && !isRead;
+  const fileUnits = useWorkbench((s) => fileUnitsOf(s.document));
+  const shownUnits = useWorkbench((s) => lengthFormat(s).units);
+  const isText = field?.kind === "text" && ask === null;
+  const isAngle = field?.kind === "angle" || (ask !== null && "angle" in ask);
+  // What is read goes into the file as typed, in the file's own units.
+  const units = ask === null ? shownUnits : fileUnits;
+  const unit = isText ? "" : isAngle ? "°" : units;
+  const entry = useEntry({
+    path,
+    text,
+    isOptional: ask !== null,
+    isStepped: false,
+    // What is typed is read, also where it is just what was assumed.
+    onPut: () => ask === null && workbench.getState().claimFields([path]),
+    onEnter: () => onGo("next"),
+  });
+  // What is assumed is no reading: it stands in the field only faintly.
+  const value = isExample && !entry.isTyped && draft === null ? "" : entry.value;
+  const swipe = useSwipe((way) => onGo(way));
+  const mend = isExample && draft === null ? null : (draft?.mend ?? issue?.mend ?? null);
+  return (
+    <article className="reading-card" aria-labelledby={`${id}-name`} {...swipe}>
+      <p className="reading-place">
+        <span>{line ? worksheetPlaceWords(line.place) : "Also read"}</span>
+        <span>
+          {index + 1} of {count}
+        </span>
+      </p>
+      <LineSketch ask={ask} pattern={path.map(String)} name={name} />
+      <label id={`${id}-name`} htmlFor={id} className="reading-name">
+        {name}
+      </label>
+      <p id={`${id}-how`} className="reading-how">
+        {how}
+      </p>
+      <div className="reading-entry" data-field={path.join(".")}>
+        <input
+          id={id}
+          className="entry reading-input"
+          type="text"
+          inputMode={isText ? "text" : "none"}
+          autoComplete="off"
+          autoCapitalize={isText ? "characters" : "none"}
+          spellCheck={false}
+          aria-invalid={mend !== null}
+          aria-describedby={`${id}-how${mend === null ? "" : ` ${id}-fault`}`}
+          value={value}
+          placeholder={isExample && text !== "" ? `assumed ${text}` : "not read yet"}
+          onChange={(event) => entry.edit(event.target.value)}
+          onBlur={entry.settle}
+          onKeyDown={entry.onKeyDown}
+        />
+        {unit !== "" && <span className="reading-unit">{unit}</span>}
+      </div>
+      {mend !== null && <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={draft !== null} />}
+      <FieldDoubts path={path} />
+      {!isText && (
+        <Keypad
+          text={value}
+          hasFractions={units === "in" && !isAngle}
+          isSigned={isAngle || (ask !== null && "ahead" in ask)}
+          onText={entry.edit}
+        />
+      )}
+      <div className="reading-go">
+        <button
+          type="button"
+          className="button"
+          disabled={index === 0}
+          onMouseDown={keepFocus}
+          onClick={() => onGo("previous")}
+        >
+          ‹ Back
+        </button>
+        <button
+          type="button"
+          className="button reading-next"
+          onMouseDown={keepFocus}
+          onClick={() => onGo("next")}
+        >
+          {isRead || value !== "" ? "Next ›" : "Skip ›"}
+        </button>
+      </div>
+      {onAgain && isRead && (
+        <button type="button" className="link-button" onClick={onAgain}>
+          Read the same once more
+        </button>
+      )}
+    </article>
+  );
+}
+
+/**
+ * Pressed while something is typed, a button leaves the focus where it is: what is typed takes effect when the press is over, and
+ * the button does not move away under the finger.
+ */
+function keepFocus(event: MouseEvent): void {
+  event.preventDefault();
+}

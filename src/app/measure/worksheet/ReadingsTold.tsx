@@ -1,0 +1,180 @@
+import { valueAt } from "../../../setup/types/keyPath.ts";
+import type { ReadingAsk } from "../../../setup/worksheet/worksheetLines.ts";
+import { askOf, type LineState } from "../../../setup/worksheet/worksheetState.ts";
+import type { Measured } from "../../../studies/measure/measured.ts";
+import { fieldName } from "../../../studies/wording/fieldName.ts";
+import {
+  agreeSentence,
+  nextSentence,
+  readingText,
+  residualWords,
+  STATION_NAME,
+  stillAssumed,
+  suspectSentence,
+} from "../../../studies/wording/readingsTold.ts";
+import { askName, lineWords } from "../../../studies/wording/worksheetWords.ts";
+import { lineFrom } from "../../../studies/worksheet/candidates.ts";
+import { STATION } from "../../../studies/worksheet/worksheetAskOf.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { StateMark } from "../../parts/StateMark.tsx";
+import { lengthFormat, shownDocument } from "../../state/selectors.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { EllipsesOnStage } from "./EllipsesOnStage.tsx";
+import { useMeasured } from "./useMeasured.ts";
+import { openLine } from "./worksheetView.ts";
+
+export type ReadingsToldProps = {
+  states: readonly LineState[];
+};
+
+/** What the readings say: the one most likely wrong, what would help most next, each beside the others, what is assumed. */
+export function ReadingsTold({ states }: ReadingsToldProps) {
+  const found = useMeasured();
+  const format = useWorkbench(lengthFormat);
+  if (found === null) return null;
+  const measured = {
+    ...found,
+    residuals: found.residuals.filter(({ reading }) => reading.index !== STATION),
+  };
+  const name = (index: number) => {
+    if (index === STATION) return STATION_NAME;
+    const state = states.find(({ path }) => path[0] === "readings" && path[1] === index);
+    return state ? lineWords(state).name : `reading ${index + 1}`;
+  };
+  return (
+    <section className="readings-told" aria-label="What the readings say">
+      <EllipsesOnStage measured={found} />
+      <SuspectNote measured={measured} name={name} format={format} />
+      <LeftOut name={name} />
+      <NextNote measured={measured} states={states} format={format} />
+      <AssumedNote />
+      <ResidualTable measured={measured} name={name} format={format} />
+    </section>
+  );
+}
+
+type PartProps = { measured: Measured; name: (index: number) => string; format: LengthFormat };
+
+function SuspectNote({ measured: { suspect, residuals }, name, format }: PartProps) {
+  if (suspect === null) return <p>{agreeSentence(residuals)}</p>;
+  const { index } = suspect.reading;
+  return (
+    <div className="suspect" role="status">
+      <p>
+        <StateMark word="unusual" /> {suspectSentence(suspect, name, format)}
+      </p>
+      <div className="row-tools">
+        {index !== STATION && (
+          <>
+            <button type="button" className="button" onClick={() => openLine(["readings", index, "is"])}>
+              Show it
+            </button>
+            <button type="button" className="button" onClick={() => setLeftOut(index, true)}>
+              Leave it out on trial
+            </button>
+          </>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** Readings kept out on trial, each with the way back. */
+function LeftOut({ name }: { name: (index: number) => string }) {
+  const readings = useWorkbench((s) => valueAt(shownDocument(s), ["readings"]));
+  const out = (Array.isArray(readings) ? readings : []).flatMap((reading, index) =>
+    valueAt(reading, ["leftOut"]) === true ? [index] : [],
+  );
+  return out.map((index) => (
+    <div key={index} className="left-out">
+      <p>Left out on trial: {name(index)}. What follows is without it.</p>
+      <button type="button" className="button" onClick={() => setLeftOut(index, false)}>
+        Put it back
+      </button>
+    </div>
+  ));
+}
+
+function setLeftOut(index: number, isOut: boolean): void {
+  const path = ["readings", index, "leftOut"];
+  workbench.getState().applySuggestion({ path, value: isOut ? true : undefined, kind: "before" });
+}
+
+function NextNote({
+  measured: { next },
+  states,
+  format,
+}: {
+  measured: Measured;
+  states: readonly LineState[];
+  format: LengthFormat;
+}) {
+  const ask = next && lineFrom(next.ask);
+  if (!next || !ask) return null;
+  const listed = states.find((state) => state.ask && isSameAsk(state.ask, ask));
+  const name = listed ? lineWords(listed).name : askName(ask);
+  return (
+    <div className="next-reading">
+      <p>{nextSentence(next, name, format)}</p>
+      <button type="button" className="button" onClick={() => readNext(ask, listed)}>
+        Read it next
+      </button>
+    </div>
+  );
+}
+
+function isSameAsk(a: ReadingAsk, b: ReadingAsk): boolean {
+  return JSON.stringify(askOf(a)) === JSON.stringify(askOf(b));
+}
+
+function readNext(ask: ReadingAsk, listed: LineState | undefined): void {
+  if (listed) {
+    openLine(listed.path);
+    return;
+  }
+  const { document, insertItem } = workbench.getState();
+  const list = valueAt(document, ["readings"]);
+  const at = Array.isArray(list) ? list.length : 0;
+  insertItem(["readings"], at, ask);
+  openLine(["readings", at, "is"]);
+}
+
+function AssumedNote() {
+  const document = useWorkbench(shownDocument);
+  const fields = useWorkbench((s) => s.truck?.setup.fromExample?.fields ?? null);
+  if (fields === null) return null;
+  return <p className="still-assumed">{stillAssumed(fields.map((path) => fieldName(path, document)))}</p>;
+}
+
+function ResidualTable({ measured: { residuals }, name, format }: PartProps) {
+  if (residuals.length === 0) return null;
+  return (
+    <table className="residual-table">
+      <caption>Each reading beside what all of them give</caption>
+      <thead>
+        <tr>
+          <th scope="col">Reading</th>
+          <th scope="col">Read</th>
+          <th scope="col">Off</th>
+        </tr>
+      </thead>
+      <tbody>
+        {residuals.map((residual) => {
+          const { reading } = residual;
+          const { off, stands } = residualWords(residual, format);
+          return (
+            <tr key={reading.index}>
+              <th scope="row">{name(reading.index)}</th>
+              <td>{"is" in reading ? readingText(reading, reading.is, format) : ""}</td>
+              <td>
+                {off}
+                <small>{stands}</small>
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

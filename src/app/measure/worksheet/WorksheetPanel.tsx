@@ -1,0 +1,92 @@
+import "./worksheet.css";
+import { useMemo } from "react";
+import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
+import {
+  type LineState,
+  progressOf,
+  readingsToAdd,
+  worksheetOf,
+} from "../../../setup/worksheet/worksheetState.ts";
+import { progressWords } from "../../../studies/wording/worksheetWords.ts";
+import { shownDocument } from "../../state/selectors.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { LineList } from "./LineList.tsx";
+import { PrintWorksheet } from "./PrintWorksheet.tsx";
+import { ReadingCard } from "./ReadingCard.tsx";
+import { ReadingsTold } from "./ReadingsTold.tsx";
+import { useWaitingFor } from "./useWaitingFor.ts";
+import { WorksheetSwitch } from "./WorksheetSwitch.tsx";
+import { nextLine, openLine, shownLine, useWorksheetView } from "./worksheetView.ts";
+
+/** The worksheet: a card for the reading at hand, how far it is, and all of them in a list. */
+export function WorksheetPanel() {
+  const document = useWorkbench(shownDocument);
+  const states = useMemo(() => worksheetOf(document), [document]);
+  const at = useWorksheetView((s) => s.at);
+  const index = shownLine(states, at);
+  const state = states[index];
+  const progress = useMemo(() => progressOf(document), [document]);
+  const isWaiting = useWaitingFor() !== null;
+  const missing = useMemo(() => readingsToAdd(document, true), [document]);
+  return (
+    <section data-board-undo="" className="setup worksheet" aria-labelledby="worksheet-title">
+      <header className="setup-head">
+        <h2 id="worksheet-title" className="label">
+          Worksheet
+        </h2>
+        <WorksheetSwitch />
+        <p className="worksheet-progress" role="status">
+          {isWaiting && (
+            <progress
+              max={Math.max(progress.needed, progress.missing + progress.read)}
+              value={progress.read}
+              aria-hidden="true"
+            />
+          )}
+          {progressWords(progress, isWaiting)}
+        </p>
+      </header>
+      {state && (
+        <ReadingCard
+          key={keyText(state.path)}
+          state={state}
+          index={index}
+          count={states.length}
+          onGo={(way) => go(states, index, way)}
+          onAgain={state.ask === null ? null : () => readAgain(state)}
+        />
+      )}
+      <ReadingsTold states={states} />
+      <LineList states={states} shown={index} />
+      <div className="worksheet-tools">
+        {missing.length > 0 && (
+          <button type="button" className="button" onClick={() => addReadings(missing)}>
+            Show the full list: {missing.length} more readings
+          </button>
+        )}
+        <PrintWorksheet states={states} name={String(valueAt(document, ["name"]) ?? "")} />
+      </div>
+    </section>
+  );
+}
+
+function go(states: readonly LineState[], from: number, way: "next" | "previous"): void {
+  const state = states[nextLine(states, from, way)];
+  if (state) openLine(state.path);
+}
+
+/** Asks for the same once more, right after what was read. */
+function readAgain({ ask, path }: LineState): void {
+  const index = Number(path[1]) + 1;
+  workbench.getState().insertItem(["readings"], index, ask);
+  openLine(["readings", index, "is"]);
+}
+
+/** One step to undo. */
+function addReadings(asks: readonly object[]): void {
+  const { beginGesture, endGesture, insertItem } = workbench.getState();
+  beginGesture();
+  for (const ask of asks) insertItem(["readings"], Number.POSITIVE_INFINITY, ask);
+  endGesture();
+}

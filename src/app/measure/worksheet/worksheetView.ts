@@ -1,0 +1,40 @@
+import { useStore } from "zustand";
+import { createStore } from "zustand/vanilla";
+import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
+import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
+
+interface WorksheetView {
+  /** Where the number stands whose card is open; null = the first that is not read. */
+  readonly at: string | null;
+  /** Fields of the setup are shown in place of the worksheet. */
+  readonly isFields: boolean;
+}
+
+/** What is looked at of the worksheet: no part of the truck, so nothing to undo. */
+export const worksheetView = createStore<WorksheetView>()(() => ({ at: null, isFields: false }));
+
+export function useWorksheetView<T>(selector: (state: WorksheetView) => T): T {
+  return useStore(worksheetView, selector);
+}
+
+/** Opens the card of a line. */
+export function openLine(path: KeyPath): void {
+  worksheetView.setState({ at: keyText(path), isFields: false });
+}
+
+/** The position of the line whose card is open; the first that is not read, else the last, where none was asked for. */
+export function shownLine(states: readonly LineState[], at: string | null): number {
+  const asked = states.findIndex(({ path }) => keyText(path) === at);
+  if (asked >= 0) return asked;
+  const unread = states.findIndex(({ isRead }) => !isRead);
+  return unread >= 0 ? unread : states.length - 1;
+}
+
+/** The line before one or after it; after the last, the first that is not read, else the last stays. */
+export function nextLine(states: readonly LineState[], from: number, way: "next" | "previous"): number {
+  const { length } = states;
+  if (way === "previous") return Math.max(0, from - 1);
+  if (from < length - 1) return from + 1;
+  const unread = states.findIndex(({ isRead }) => !isRead);
+  return unread >= 0 ? unread : from;
+}

@@ -1,0 +1,30 @@
+import { useStore } from "zustand";
+import { createStore } from "zustand/vanilla";
+import type { Vec3 } from "../../geometry/vec.ts";
+
+/** A point that readings tell, as the stage draws it: where it lies and how far from there it may be. Vehicle axes, mm. */
+export interface EllipseView {
+  /** What it is called; "" = no word is written at it. */
+  readonly name: string;
+  readonly at: Vec3;
+  /**
+   * What carries a ball of radius 1 to the ellipsoid of one standard deviation: the lower triangle L of the covariance
+   * L Lᵀ, row by row.
+   */
+  readonly axes: readonly [Vec3, Vec3, Vec3];
+  /** Something of it is a guess still: it is drawn dashed and named. */
+  readonly isAssumed: boolean;
+}
+
+/** What the worksheet shows on the stage, only while it is open; no part of any setup. */
+export interface MeasuredView {
+  readonly ellipses: readonly EllipseView[];
+}
+
+/** Followed by the stage. */
+export const measuredView = createStore<MeasuredView>()(() => ({ ellipses: [] }));
+
+/** Follows it. The selector must give a primitive or something that already existed. */
+export function useMeasuredView<T>(selector: (view: MeasuredView) => T): T {
+  return useStore(measuredView, selector);
+}

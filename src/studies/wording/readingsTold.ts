@@ -1,0 +1,66 @@
+import type { Reading } from "../../setup/types/readingTypes.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { NextReading, ReadingResidual, Suspect } from "../measure/measured.ts";
+import { lower } from "./asBuiltWords.ts";
+import { amountText, angleText, lengthText } from "./lengths.ts";
+
+/** What a reading of a length or an angle is, as a person reads it. @param value mm, or radians of an angle */
+export function readingText({ kind }: Pick<Reading, "kind">, value: number, format: LengthFormat): string {
+  return kind === "angle" ? angleText(value) : lengthText(value, format);
+}
+
+/**
+ * How far a reading is off what all readings together give, with its sign: `+1/8 in`, `0 in`; and how it stands to the others.
+ */
+export function residualWords(
+  { reading, off, inSigmas }: ReadingResidual,
+  format: LengthFormat,
+): { readonly off: string; readonly stands: string } {
+  if (inSigmas === null) return { off: "–", stands: "no other checks it" };
+  const text = readingText(reading, Math.abs(off), format);
+  const isNone = /^0(?:\.0+)?[ °]/.test(text);
+  return {
+    off: isNone ? text : `${off > 0 ? "+" : "−"}${text}`,
+    stands: `${Math.abs(inSigmas).toFixed(1)} σ off the others`,
+  };
+}
+
+/** The reading most likely wrong, and what it would be by all others. @param names of readings, by their place in the file */
+export function suspectSentence(
+  { reading, inSigmas, wouldBe, alike, without }: Suspect,
+  names: (index: number) => string,
+  format: LengthFormat,
+): string {
+  const read =
+    "is" in reading ? ` reads ${readingText(reading, reading.is, format)}` : " does not go with the others";
+  const by = wouldBe === null ? "" : `; by all others it would be ${readingText(reading, wouldBe, format)}`;
+  const or =
+    alike.length === 0
+      ? ""
+      : ` It may as well be ${alike.map(({ index }) => `“${lower(names(index))}”`).join(" or ")}: these cannot be told apart yet.`;
+  const rest = without.mostSigmas < 2.5 ? " Without it the rest goes together." : "";
+  return `Most likely wrong: “${lower(names(reading.index))}”${read}${by} (${Math.abs(inSigmas).toFixed(1)} σ off). Read it again.${or}${rest}`;
+}
+
+/** What would help most. @param name of the reading asked for */
+export function nextSentence({ from, to }: NextReading, name: string, format: LengthFormat): string {
+  return `What would help most next: ${lower(name)}. The truck's points are known to ${amountText(from, format)} on average; with it to ${amountText(to, format)}.`;
+}
+
+/** Said where every reading goes with the others. */
+export function agreeSentence(residuals: readonly ReadingResidual[]): string {
+  const checked = residuals.filter(({ inSigmas }) => inSigmas !== null).length;
+  if (residuals.length === 0) return "Nothing is read on the truck yet.";
+  if (checked === 0)
+    return "No reading checks another yet: more than enough readings are welcome, and find a slip of the tape.";
+  return `${checked} of ${residuals.length} readings check each other, and they agree.`;
+}
+
+/** What a station of the lip is called among readings. */
+export const STATION_NAME = "Station of the fender lip, along the truck";
+
+/** What is not measured yet, as a line: `Still assumed: …`. @param names of fields */
+export function stillAssumed(names: readonly string[]): string {
+  if (names.length === 0) return "Nothing is assumed any more.";
+  return `Still assumed: ${names.map(lower).join("; ")}.`;
+}
