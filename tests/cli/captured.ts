@@ -24,6 +24,15 @@ export function captured(args: readonly string[], input = "", clock?: () => numb
   return { code, out, error };
 }
 
+/**
+ * A clock for `--budget SECONDS` by which an envelope is a preview, where what is asked is not how fine it is: nine tenths of
+ * the time are gone as soon as it is begun.
+ */
+export function coarseClock(seconds: number): () => number {
+  let looks = 0;
+  return () => (looks++ < 3 ? 0 : 900 * seconds);
+}
+
 /** Runs a verb with `--json` and reads its document. */
 // biome-ignore lint/suspicious/noExplicitAny: tests look into documents whose shape is what they assert
 export function capturedJson(args: readonly string[]): { code: number; document: any } {

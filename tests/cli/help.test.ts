@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { captured } from "./captured.ts";
+import { captured, coarseClock } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 import { shellWords } from "./shellWords.ts";
 
@@ -55,6 +55,8 @@ describe("help", () => {
           if (word === "our-brakes.json") return own;
           return /^--(out|write)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word;
         }),
+        "",
+        coarseClock(10),
       );
       expect([example, code === 2 ? error : ""]).toEqual([example, ""]);
     }

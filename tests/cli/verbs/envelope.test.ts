@@ -6,7 +6,7 @@ import { run } from "../../../src/cli/run.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { cornersVolume } from "../../files/meshCases.ts";
 import { demoDocument, demoModel, lipAlone } from "../../studies/demoModel.ts";
-import { captured, capturedJson } from "../captured.ts";
+import { captured, capturedJson, coarseClock } from "../captured.ts";
 import { setupFolder } from "../setupFolder.ts";
 
 const folder = setupFolder();
@@ -18,14 +18,10 @@ const MM_PER_INCH = 25.4;
 /** One pose: as quick as it gets. */
 const STILL = ["--travel", "0", "--straight"];
 
-/** One side's envelope as a preview, where what is asked is not how fine it is: a clock by which a fine one takes too long. */
+/** One side's envelope as a preview. */
 const COARSE = ["--side", "left", "--budget", "1"];
-function coarse(): () => number {
-  let looks = 0;
-  return () => (looks++ < 3 ? 0 : 900);
-}
 const capturedCoarse = (...args: readonly string[]) =>
-  captured(["envelope", ...args, ...COARSE], "", coarse());
+  captured(["envelope", ...args, ...COARSE], "", coarseClock(1));
 
 function refusal(...args: string[]): string {
   const { code, out, error } = captured(["envelope", ...args]);
@@ -218,7 +214,7 @@ describe("envelope for a person", () => {
     const shown: string[] = [];
     let error = "";
     const code = run(["envelope", lip, ...STILL, ...COARSE, "--out", at("q.stl")], {
-      clock: coarse(),
+      clock: coarseClock(1),
       writeOut: () => {},
       writeError: (text) => {
         error += text;
