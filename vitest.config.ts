@@ -16,6 +16,9 @@ const SAMPLED = [
 /** Every module of this repository but the test files and the page, whose styles and raw files only Vite reads. */
 const SOURCES = /\/(src|tests)\/(?!app\/)(?!.*\.test\.tsx?$)/;
 
+/** In `npm run test:all`, whether what `long` looks at in full is left out of `core`. */
+const isEachOnce = process.env.WELLSWEEP_EACH_ONCE !== undefined;
+
 /** Where a report for a program is wanted besides: `.ci/run` counts by it. */
 const report = process.env.WELLSWEEP_TEST_REPORT;
 
@@ -60,7 +63,7 @@ export default defineConfig({
           ...node,
           name: "core",
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: ["tests/browser/**"],
+          exclude: ["tests/browser/**", ...(isEachOnce ? SAMPLED : [])],
           provide: { isLong: false },
           sequence: { groupOrder: 0 },
         },

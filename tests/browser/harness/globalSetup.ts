@@ -1,3 +1,4 @@
+import { resolve } from "node:path";
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { buildWorkbench } from "../../../src/serve/buildWorkbench.ts";
@@ -27,8 +28,9 @@ declare module "vitest" {
 const PUT_TOGETHER = "--disable-gpu-compositing";
 
 /**
- * Once per run: builds the workbench, serves it and starts one browser. A failure is handed on, so that it
- * fails every browser test with its reason and the tests that need no browser still run.
+ * Once per run: builds the workbench, where WELLSWEEP_BUILT does not say that `npm run build` has, serves it and starts one
+ * browser. A failure is handed on, so that it fails every browser test with its reason and the tests that need no browser
+ * still run.
  */
 export default async function setUpBench(project: TestProject): Promise<() => Promise<void>> {
   const closers: (() => Promise<void>)[] = [];
@@ -36,7 +38,7 @@ export default async function setUpBench(project: TestProject): Promise<() => Pr
     for (const close of closers.splice(0).reverse()) await close();
   };
   try {
-    const server = await serveFolder(await buildWorkbench());
+    const server = await serveFolder(await built());
     closers.push(() => server.close());
     const found = await findBrowser();
     const browser = await chromium.launchServer({
@@ -56,4 +58,16 @@ export default async function setUpBench(project: TestProject): Promise<() => Pr
     project.provide("bench", { ready: false, why: error instanceof Error ? error.message : String(error) });
   }
   return tearDown;
+}
+
+declare global {
+  /** The one build of this process: each project sets up a bench of its own. */
+  var wellsweepBuild: Promise<string> | undefined;
+}
+
+/** The folder that holds the built page. */
+function built(): Promise<string> {
+  if (process.env.WELLSWEEP_BUILT !== undefined) return Promise.resolve(resolve("dist", "app"));
+  globalThis.wellsweepBuild ??= buildWorkbench();
+  return globalThis.wellsweepBuild;
 }
