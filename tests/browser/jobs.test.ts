@@ -291,6 +291,9 @@ describe("the built page", () => {
     expect(bytes).toBeGreaterThan(50_000);
     expect(bytes).toBeLessThanOrEqual(450_000);
     expect([...found].filter((path) => path.includes("Stage"))).toEqual([]);
+    // By the name that three.js leaves in the page.
+    const draws = (path: string) => readFileSync(join(folder, path), "utf8").includes("__THREE__");
+    expect([...found].filter(draws)).toEqual([]);
   });
 
   it("follows a drag of the dot on the map, and tells what a pose of it costs the main thread", async () => {

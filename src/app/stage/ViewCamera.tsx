@@ -5,7 +5,8 @@ import type { OrthographicCamera } from "three";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { type Extent, extentOf, knuckleExtent, wellExtent } from "./extents.ts";
+import { type Extent, extentOf, wellExtent } from "./extents.ts";
+import { knuckleExtent } from "./knuckleExtent.ts";
 import { fitZoom, viewDirection } from "./viewFit.ts";
 
 /** Pixels of the picture's width that dimensions take around the truck. */
