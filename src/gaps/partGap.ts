@@ -99,7 +99,7 @@ function cellGapTo(
     if (beat > 0 && !ringInBox(cells, cell * CELL_ROW, shape, wheel, wheelAt)) return beat;
   }
   if (cells[cell * CELL_ROW] === CellKind.Segment) {
-    const gap = segmentGapTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat);
+    const gap = segmentGapTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat, coarse);
     if (!Number.isNaN(gap)) return gap;
   }
   return searchCellTo(out, at, shape, wheel, wheelAt, cells, cell * CELL_ROW, beat, coarse);

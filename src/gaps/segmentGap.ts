@@ -30,7 +30,7 @@ const LINE = { x: 0, dx: 1, across: 2, run: 5, a: 8, b: 9, c: 10 } as const;
  * the plane's least value between two looks is known in closed form: at an end where u points toward the axis, else
  * at an end or where its slope is zero. Outside the ring the least over its convex pieces bounds as well.
  * Halves what these bounds leave open.
- * Fills `out` as `GAP` says when the gap is below `beat`.
+ * Fills `out` as `GAP` says when the gap is below `beat`. @param coarse mm, how much too large it may be told
  * @returns the gap or `beat`; NaN when it gave up, `out` then left alone.
  */
 export function segmentGapTo(
@@ -42,6 +42,7 @@ export function segmentGapTo(
   cells: Float64Array,
   cellAt: number,
   beat: number,
+  coarse = 0,
 ): number {
   placeLine(wheel, wheelAt, cells, cellAt);
   const radius = cells[cellAt + CELL.radius]!;
@@ -65,7 +66,7 @@ export function segmentGapTo(
     const to = open[2 * left + 1]!;
     const a = from * LOOK_ROW;
     const b = to * LOOK_ROW;
-    const tolerance = GAP_TOLERANCE + (best < radius ? DEPTH_SHARE * (radius - best) : 0);
+    const tolerance = coarse + GAP_TOLERANCE + (best < radius ? DEPTH_SHARE * (radius - best) : 0);
     if (floorBetween(a, b, LOOK.hull) >= best - tolerance) continue;
     if (isAbove(a, b, best - tolerance, pieces)) continue;
     if (count === MOST_LOOKS) return Number.NaN;

@@ -22,8 +22,10 @@ export interface BorderCell {
   innerOff: number;
   /** mm. How far the lower ball joint can be from there in the cell. */
   slide: number;
-  /** rad. How far the wheel can be turned from there in any pose of the cell. */
+  /** rad. How far the wheel can be turned from there in any pose of the cell… */
   turn: number;
+  /** …of which by as much about that pose's steering axis, either way, and by the rest in any way. */
+  spin: number;
   /** rad. About how much of that comes from the steering's range. */
   steerTurn: number;
 }
@@ -37,6 +39,7 @@ export function borderCell(): BorderCell {
     innerOff: 0,
     slide: 0,
     turn: 0,
+    spin: 0,
     steerTurn: 0,
   };
 }
@@ -123,8 +126,9 @@ export function borderCellTo(
   const high = Math.acos(Math.min(1, Math.max(-1, least)));
   // Angles from chords: an angle below π/2 is at most π/2 times its sine.
   const lineTurn = (0.5 * Math.PI * acrossOff) / (across - acrossOff);
-  out.turn = 0.5 * (high - low) + lineTurn + Math.PI * axisOff;
-  out.steerTurn = acrossOff > 0 ? (0.5 * (high - low) + lineTurn) * (innerOff / acrossOff) : 0;
+  out.spin = 0.5 * (high - low);
+  out.turn = out.spin + lineTurn + Math.PI * axisOff;
+  out.steerTurn = acrossOff > 0 ? (out.spin + lineTurn) * (innerOff / acrossOff) : 0;
   out.slide = lowerOff;
   // The knuckle with its steering arm turned off the line to the inner end by the middle of the two.
   const turn = 0.5 * (low + high);

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { length, sub, type Vec3, vecAt } from "../../src/geometry/vec.ts";
+import { addScaled, dot, length, scale, sub, type Vec3, vecAt } from "../../src/geometry/vec.ts";
 import type { BodyPart } from "../../src/setup/types/types.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
 import { AxisReach, axisCell, axisCellTo } from "../../src/suspension/axisCell.ts";
 import type { SideModel } from "../../src/suspension/frontEnd.ts";
-import { Border, borderCell, borderCellTo } from "../../src/suspension/outOfReach.ts";
+import { Border, type BorderCell, borderCell, borderCellTo } from "../../src/suspension/outOfReach.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../src/suspension/poseRow.ts";
 import { PoseStatus } from "../../src/suspension/poseStatus.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
@@ -21,6 +21,27 @@ const SEED = 1955;
 function poseAt(side: SideModel, arm: number, inner: Vec3): { row: Float64Array; status: PoseStatus } {
   const row = new Float64Array(POSE_ROW);
   return { row, status: poseRowTo(row, 0, side.row, Math.cos(arm), Math.sin(arm), ...inner) };
+}
+
+/** How far a pose's knuckle is turned from the cell's, once that is turned about its own axis by at most `spin`; rad. */
+function turnedApart(row: Float64Array, { knuckle, spin }: BorderCell): number {
+  const [x, y, z] = [0, 3, 6].map((at) => vecAt(knuckle, at)) as [Vec3, Vec3, Vec3];
+  const [px, py, pz] = [POSE.knuckleX, POSE.knuckleY, POSE.knuckleZ].map((at) => vecAt(row, at)) as [
+    Vec3,
+    Vec3,
+    Vec3,
+  ];
+  const best = Math.atan2(dot(px, y) - dot(py, x), dot(px, x) + dot(py, y));
+  const [cos, sin] = [Math.cos, Math.sin].map((of) => of(Math.max(-spin, Math.min(spin, best)))) as [
+    number,
+    number,
+  ];
+  const off = [
+    sub(px, addScaled(scale(x, cos), y, sin)),
+    sub(py, addScaled(scale(y, cos), x, -sin)),
+    sub(pz, z),
+  ];
+  return 2 * Math.asin(Math.sqrt(off.reduce((sum, one) => sum + dot(one, one), 0) / 8));
 }
 
 /** Lower arm angle past which the upper ball joint cannot follow, from straight ahead up or down; null = none found. */
@@ -133,6 +154,7 @@ describe.each(["rack", "pitman"] as const)(`generated trucks with %s steering (s
               said.slide + said.turn * apart(center, joint) + 1e-9,
             );
             expect(said.steerTurn).toBeLessThanOrEqual(said.turn);
+            expect(turnedApart(row, said)).toBeLessThan(said.turn - said.spin + 1e-9);
           }
         }
       }),

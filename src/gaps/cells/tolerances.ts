@@ -14,3 +14,8 @@ export const DEPTH_SHARE = 1e-4;
 
 /** mm. The deepest place inside a solid box that its faces do not show is searched to this only. */
 export const SOLID_TOLERANCE = 5e-3;
+
+/** mm. The true gap at a pose is no further below one found. */
+export function gapSlack(gap: number): number {
+  return gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE;
+}

@@ -57,7 +57,7 @@ function nearPose(pair: Pair, range: SideRange, budget: Budget): PoseHint | null
   const row = new Float64Array(GAP_ROW);
   const take = (arm: number, steer: number) => {
     const gap = pairGapTo(row, 0, pair, tried.row, 0, found.best);
-    if (gap < found.best && tried.keeps(arm, steer)) found.offer(row, arm, steer);
+    if (gap < found.best && tried.keeps(arm, steer)) found.offer(gap, arm, steer);
   };
   tried.lookOver(found, take, budget, POSE_WORK);
   if (!found.hasFound) return null;

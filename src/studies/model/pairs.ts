@@ -59,7 +59,7 @@ export interface TogetherPair extends PairBase {
 export type Pair = BodyPair | LegPair | StrutPair | TogetherPair;
 
 /**
- * Gap of one pair at one pose, as `partGapTo` (same `out` row, same `beat`). Allocates nothing.
+ * Gap of one pair at one pose, as `partGapTo` (same `out` row, same `beat` and `coarse`). Allocates nothing.
  * @param pose a row filled by `poseRowTo` at `poseAt`, left-hand frame of the pair's side.
  */
 export function pairGapTo(
@@ -69,6 +69,7 @@ export function pairGapTo(
   pose: Float64Array,
   poseAt: number,
   beat = Number.POSITIVE_INFINITY,
+  coarse = 0,
 ): number {
   if (pair.kind === "together") {
     const gap = pair.row[GAP.gap]!;
@@ -90,7 +91,7 @@ export function pairGapTo(
   }
   if (pair.kind === "leg") placeLegs(pair.part, pair.outerAt, pair.pivots, pose, poseAt);
   if (pair.kind === "strut") placeStrut(pair.part, pair.strut, pose, poseAt);
-  return partGapTo(out, at, pair.ring, pose, poseAt + POSE.wheelCenter, pair.part, beat);
+  return partGapTo(out, at, pair.ring, pose, poseAt + POSE.wheelCenter, pair.part, beat, coarse);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "../../gaps/cells/tolerances.ts";
+import { gapSlack } from "../../gaps/cells/tolerances.ts";
 import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
 import type { Vec3 } from "../../geometry/vec.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
@@ -9,13 +9,10 @@ import type { Model } from "../model/model.ts";
 import { type Pair, pairGapTo, type TogetherPair } from "../model/pairs.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { toleranceAt } from "../search/deepTolerance.ts";
-import { PartAtPose } from "../search/partAtPose.ts";
 import type { Tolerances } from "../search/search.ts";
 import type { SideRange } from "../search/sideRange.ts";
 import type { PoseToStart } from "../search/triedPose.ts";
-import { worstGap } from "../search/worstGap.ts";
-import { worstLegGap } from "../search/worstLegGap.ts";
-import { worstStrutGap } from "../search/worstStrutGap.ts";
+import { floorOf, type MovingPair, worstGap } from "../search/worstGap.ts";
 import { onTruck } from "./gapsAt.ts";
 
 export type Verdict = "clear" | "close" | "rubs";
@@ -119,17 +116,14 @@ function worstOf(
   budget: Budget,
 ): (Found & { readonly gap: number }) | null {
   const { wheel, start } = range;
-  if (pair.kind === "leg") return worstLegGap({ ...wheel, pair }, range, tolerances, start, budget);
-  if (pair.kind === "body")
-    return worstGap({ ...wheel, ring: pair.ring, part: pair.part }, range, tolerances, start, budget);
-  // Each look at a strut is dear.
-  return worstStrutGap({ ...wheel, pair }, range, { ...tolerances, finer: tolerances.asked }, start, budget);
+  // Each look at a spring or shock is dear.
+  const finer = pair.kind === "strut" ? tolerances.asked : tolerances.finer;
+  return worstGap({ ...wheel, pair }, range, { ...tolerances, finer }, start, budget);
 }
 
 /** Of a pair whose turn did not come: the pose it would have begun with, and the depth that no gap can pass. */
-function unsearched({ ring, part }: Exclude<Pair, TogetherPair>, start: PoseToStart | null): Found {
-  const deepest = ring.deepest + new PartAtPose(ring, part).radius;
-  return { bound: -deepest, armAngle: start?.arm ?? 0, steer: start?.steer ?? 0 };
+function unsearched(pair: MovingPair, start: PoseToStart | null): Found {
+  return { bound: floorOf(pair), armAngle: start?.arm ?? 0, steer: start?.steer ?? 0 };
 }
 
 /** What a search found: the pose, and the bound over all of them. */
@@ -180,8 +174,13 @@ export function entryOf(
 /** A gap no pose changes: proven to what one pose's gap is searched to. Told at rest, which always exists. */
 function togetherEntry(model: Model, pair: TogetherPair, range: SideRange, tolerance: number): CheckEntry {
   const gap = pair.row[GAP.gap]!;
-  const slack = gap < 0 ? SOLID_TOLERANCE - DEPTH_SHARE * gap : GAP_TOLERANCE;
-  const atRest = entryOf(model, pair, range, { bound: gap - slack, armAngle: 0, steer: 0 }, tolerance);
+  const atRest = entryOf(
+    model,
+    pair,
+    range,
+    { bound: gap - gapSlack(gap), armAngle: 0, steer: 0 },
+    tolerance,
+  );
   // Nothing is searched: a deep one is known as well as any.
   const reached = Math.max(tolerance, atRest.gap - atRest.bound);
   return { ...atRest, tolerance: reached, travel: 0, steer: 0, together: true };

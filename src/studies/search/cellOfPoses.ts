@@ -7,7 +7,8 @@ const BORDER_AT = MOTION_AT + MOTION_ROW;
 /**
  * A row a cell: middle and half range of arm and steer; the pose row at the middle; velocity of the inner tie rod end
  * there and its `InnerEndSpread` over the cell; the motion proven over the cell; what `steeredBorderTo` said (wheel,
- * lower ball joint, inner tie rod end and how far that can be off, slide, turn, the steering's part of it).
+ * lower ball joint, knuckle frame, inner tie rod end and how far that can be off, slide, turn, the
+ * steering's part of it, how much of it is about the steering axis).
  */
 export const CELL_OF_POSES = {
   arm: 0,
@@ -22,13 +23,15 @@ export const CELL_OF_POSES = {
   motion: MOTION_AT,
   borderWheel: BORDER_AT,
   borderJoint: BORDER_AT + 6,
-  borderInner: BORDER_AT + 9,
-  borderInnerOff: BORDER_AT + 12,
-  slide: BORDER_AT + 13,
-  turn: BORDER_AT + 14,
-  steerTurn: BORDER_AT + 15,
+  borderKnuckle: BORDER_AT + 9,
+  borderInner: BORDER_AT + 18,
+  borderInnerOff: BORDER_AT + 21,
+  slide: BORDER_AT + 22,
+  turn: BORDER_AT + 23,
+  steerTurn: BORDER_AT + 24,
+  spin: BORDER_AT + 25,
 } as const;
-export const CELL_OF_POSES_ROW = BORDER_AT + 16;
+export const CELL_OF_POSES_ROW = BORDER_AT + 26;
 
 /** What is known of a cell of poses, as bits. */
 export const Known = {

@@ -1,4 +1,3 @@
-import { GAP, GAP_ROW } from "../../gaps/cells/gapRow.ts";
 import { MinHeap } from "../numeric/minHeap.ts";
 import { type Cut, NODE, NODE_ROW, Nodes } from "./nodes.ts";
 
@@ -9,8 +8,6 @@ export class Frontier {
   best: number;
   bestArm = 0;
   bestSteer = 0;
-  /** On the part, then on the ring. */
-  readonly bestPoint = new Float64Array(6);
   /** How many nodes were looked at. */
   cells = 0;
   /** Whether nodes of which nothing is known were given up. */
@@ -48,13 +45,12 @@ export class Frontier {
     return Math.min(this.best, Math.max(least, this.floor));
   }
 
-  /** Takes a gap found at a pose of the range, a `GAP` row, if it is less. */
-  offer(gap: Float64Array, arm: number, steer: number): void {
-    if (!(gap[GAP.gap]! < this.best)) return;
-    this.best = gap[GAP.gap]!;
+  /** Takes a gap, mm, found at a pose of the range, if it is less. */
+  offer(gap: number, arm: number, steer: number): void {
+    if (!(gap < this.best)) return;
+    this.best = gap;
     this.bestArm = arm;
     this.bestSteer = steer;
-    for (let i = GAP.point; i < GAP_ROW; i++) this.bestPoint[i - GAP.point] = gap[i]!;
   }
 
   /** Keeps a node with its bound, or with that of the node taken last, which it is a part of, where that is better. */

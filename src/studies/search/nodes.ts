@@ -15,8 +15,8 @@ export const NODE = {
   tree: 1,
   cut: 2,
   cell: 3,
-  /** In place of `tree` and `cell`: which leg, and the fractions of a leg or strut between which a piece lies. */
-  leg: 1,
+  /** In place of `tree` and `cell`: which rod, and the fractions of it, or of a spring or shock, between which a piece lies. */
+  rod: 1,
   near: 3,
   far: 4,
 } as const;
@@ -65,7 +65,7 @@ export class Nodes {
     return twin;
   }
 
-  /** Halves the piece of a leg or a strut; the near half stays in its place. @returns the other. */
+  /** Halves the piece of a rod, a spring or a shock; the near half stays in its place. @returns the other. */
   halve(node: number): number {
     const twin = this.copy(node);
     const at = node * NODE_ROW;
@@ -99,6 +99,26 @@ export class Nodes {
     for (let i = 0; i < TRIANGLE_ROW; i++)
       this.rows[at + NODE.cell + 1 + i] = tree.corners[triangle * TRIANGLE_ROW + i]!;
     this.rows[at + NODE.cell + CELL.radius] = 0;
+  }
+
+  /** Puts the children of a node of the tree, or a leaf's triangles, in its place. @param look at each */
+  openTree(tree: TriangleTree, node: number, look: (node: number) => void): void {
+    const treeNode = this.rows[node * NODE_ROW + NODE.tree]!;
+    const first = tree.links[2 * treeNode]!;
+    const size = tree.links[2 * treeNode + 1]!;
+    for (let i = 1; i < size; i++) {
+      const twin = this.copy(node);
+      this.setTriangle(twin, tree, first + i);
+      look(twin);
+    }
+    if (size > 0) this.setTriangle(node, tree, first);
+    else {
+      const twin = this.copy(node);
+      this.setTree(twin, tree, first);
+      look(twin);
+      this.setTree(node, tree, treeNode + 1);
+    }
+    look(node);
   }
 }
 

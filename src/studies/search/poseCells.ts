@@ -1,7 +1,7 @@
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { SideModel } from "../../suspension/frontEnd.ts";
 import { type InnerEndSpread, motionBoundTo } from "../../suspension/motionBound.ts";
-import { Border, type BorderCell, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
+import { Border, borderCell, steeredBorderTo } from "../../suspension/outOfReach.ts";
 import { POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
@@ -123,30 +123,17 @@ export class PoseCells {
       bits |= Known.Bounded;
       this.rows.set(border.wheel, at + CELL_OF_POSES.borderWheel);
       this.rows.set(border.lowerBallJoint, at + CELL_OF_POSES.borderJoint);
+      this.rows.set(border.knuckle, at + CELL_OF_POSES.borderKnuckle);
       for (let i = 0; i < 3; i++)
         this.rows[at + CELL_OF_POSES.borderInner + i] = border.inner[this.wheel.innerAt + i]!;
       this.rows[at + CELL_OF_POSES.borderInnerOff] = border.innerOff;
       this.rows[at + CELL_OF_POSES.slide] = border.slide;
       this.rows[at + CELL_OF_POSES.turn] = border.turn;
       this.rows[at + CELL_OF_POSES.steerTurn] = border.steerTurn;
+      this.rows[at + CELL_OF_POSES.spin] = border.spin;
     }
     this.known[cell]! |= bits;
     return this.known[cell]!;
-  }
-
-  /** What `lookAtBorder` found of a cell, `Bounded`, but for the knuckle's frame and the other side's tie rod end. */
-  borderTo(out: BorderCell, cell: number): void {
-    const { rows } = this;
-    const at = cell * CELL_OF_POSES_ROW;
-    for (let i = 0; i < 6; i++) out.wheel[i] = rows[at + CELL_OF_POSES.borderWheel + i]!;
-    for (let i = 0; i < 3; i++) {
-      out.lowerBallJoint[i] = rows[at + CELL_OF_POSES.borderJoint + i]!;
-      out.inner[this.wheel.innerAt + i] = rows[at + CELL_OF_POSES.borderInner + i]!;
-    }
-    out.innerOff = rows[at + CELL_OF_POSES.borderInnerOff]!;
-    out.slide = rows[at + CELL_OF_POSES.slide]!;
-    out.turn = rows[at + CELL_OF_POSES.turn]!;
-    out.steerTurn = rows[at + CELL_OF_POSES.steerTurn]!;
   }
 
   /** Whether the other side is proven unable to take any pose of the cell. */

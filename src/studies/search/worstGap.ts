@@ -1,26 +1,13 @@
-import { mayHoldCircle } from "../../gaps/boxAboutRing.ts";
-import { CELL_ROW, CellKind } from "../../gaps/cells/cells.ts";
-import type { PartShape } from "../../gaps/partShape.ts";
-import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import { requireFinite, requirePositive } from "../../geometry/requireFinite.ts";
-import type { Vec3 } from "../../geometry/vec.ts";
-import { POSE } from "../../suspension/poseRow.ts";
+import type { BodyPair, LegPair, StrutPair } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
-import { PartAtPose } from "./partAtPose.ts";
-import { PartSearch } from "./partSearch.ts";
+import { PartSubject } from "./partSubject.ts";
 import { PoseCells, type PoseRange, type WheelToMove } from "./poseCells.ts";
-import type { Tolerances } from "./search.ts";
+import { RodSubject } from "./rodSubject.ts";
+import { Search, type Tolerances } from "./search.ts";
+import { SpringOrShockSubject } from "./springOrShockSubject.ts";
+import type { Subject } from "./subject.ts";
 import { type PoseToStart, TriedPose } from "./triedPose.ts";
-
-/** @throws RangeError for a range that is not finite, or a tolerance that is not finite and more than 0 */
-export function requireSearchable(
-  where: string,
-  { armLow, armHigh, steerLow, steerHigh }: PoseRange,
-  { asked, finer, border }: Tolerances,
-): void {
-  requireFinite(where, armLow, armHigh, steerLow, steerHigh);
-  for (const tolerance of [asked, finer, border]) requirePositive(where, tolerance);
-}
 
 /** The worst gap of one pair over a range of poses. Left-hand frame of the side, mm. */
 export interface WorstGap {
@@ -30,87 +17,69 @@ export interface WorstGap {
   readonly bound: number;
   readonly armAngle: number;
   readonly steer: number;
-  /** On the part. */
-  readonly point: Vec3;
-  readonly onRing: Vec3;
   /** How many cells were looked at: what it cost. */
   readonly cells: number;
 }
 
+/** What a search asks of a pair whose gap changes with the pose. */
+export type MovingPair = Pick<BodyPair, "kind" | "ring" | "part"> | LegPair | StrutPair;
+
+/** One side's pair with what moves it. */
 export interface PairToSearch extends WheelToMove {
-  readonly ring: RingShape;
-  readonly part: PartShape;
+  readonly pair: MovingPair;
 }
 
-/** Microseconds, about, of a gap at one pose: a solid pressed deep makes it long. */
-const POSE_WORK = 250;
-
 /**
- * Worst gap between one ring and one part over a continuous range of travel and steer, by best-first branch and
- * bound over poses and the part together (`partSearch.ts`).
+ * Worst gap of one pair over a continuous range of travel and steer, by best-first branch and bound over poses and what
+ * is measured together (`search.ts`).
  * @param start a pose of the range that keeps all limits.
  * @param budget once it is spent the search ends with what it has reached.
  * @returns null when no pose of the range is in reach, or none was found before the budget was spent.
- * @throws RangeError as `requireSearchable`
+ * @throws RangeError for a range that is not finite, or a tolerance that is not finite and more than 0
  */
 export function worstGap(
-  pair: PairToSearch,
+  toSearch: PairToSearch,
   range: PoseRange,
   tolerances: Tolerances,
   start: PoseToStart | null = null,
   budget: Budget = Budget.endless(),
 ): WorstGap | null {
-  requireSearchable("worstGap", range, tolerances);
-  const { part, ring } = pair;
-  const subject = new PartAtPose(ring, part);
-  const search = new PartSearch(PoseCells.over(pair, range), subject, tolerances);
-  const tried = new TriedPose(pair, range);
-  const take = (arm: number, steer: number, coarse: number): void => {
-    const gap = subject.gap(tried.row, POSE.wheelCenter, search.best, coarse);
-    if (gap < search.best && tried.keeps(arm, steer)) search.offer(subject.row, arm, steer);
-  };
+  const { asked, finer, border } = tolerances;
+  requireFinite("worstGap", range.armLow, range.armHigh, range.steerLow, range.steerHigh);
+  for (const tolerance of [asked, finer, border]) requirePositive("worstGap", tolerance);
+  const subject = subjectOf(toSearch.pair);
+  const search = new Search(PoseCells.over(toSearch, range), subject, tolerances);
+  const tried = new TriedPose(toSearch, range);
+  const take = (arm: number, steer: number, coarse: number) => search.take(tried, arm, steer, coarse);
   if (start !== null) tried.look(take, start.arm, start.steer);
-  // Who asks for what is below some gap has looked over it.
-  if (tolerances.below === undefined) tried.lookOver(search, take, budget, POSE_WORK);
-  const done = search.run(piecesOf(part, false), budget);
-  // The inside of a box tells more only where its faces are hit, or where it holds the whole ring.
-  const solids = piecesOf(part, true).filter((cell) => mayHoldCircle(part.cells, cell * CELL_ROW, ring));
-  // Where no pose was found, there is no point of the ring to tell by.
-  const isInside = () => search.best < 0 || !search.hasFound || ringInside(part, solids, search.bestPoint);
-  if (done && solids.length > 0 && isInside()) search.run(solids, budget);
-  if (search.gaveUp) tried.lookAtEnds(take, budget, POSE_WORK);
+  // Who asks for what is below some gap has looked over it; a rod is soon searched: looking ahead would take longer.
+  if (toSearch.pair.kind !== "leg" && tolerances.below === undefined)
+    tried.lookOver(search, take, budget, subject.work.gap);
+  const done = search.run(budget);
+  if (done && subject instanceof PartSubject) {
+    const { hasFound } = search;
+    if (hasFound && tried.stands(search.bestArm, search.bestSteer))
+      subject.gap(tried.row, 0, Number.POSITIVE_INFINITY, 0);
+    if (subject.goOnInside(hasFound ? search.best : null)) search.run(budget);
+  }
+  if (search.gaveUp) tried.lookAtEnds(take, budget, subject.work.gap);
   if (search.best === Number.POSITIVE_INFINITY) return null;
-  const [px, py, pz, rx, ry, rz] = search.bestPoint as unknown as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
   return {
     gap: search.best,
     bound: search.bound(),
     armAngle: search.bestArm,
     steer: search.bestSteer,
-    point: [px, py, pz],
-    onRing: [rx, ry, rz],
     cells: search.cells,
   };
 }
 
-/** Numbers of the part's cells that are, or are not, solids; none of a part with a tree. */
-function piecesOf({ cells, count, tree }: PartShape, solid: boolean): Int32Array {
-  const pieces: number[] = [];
-  for (let i = 0; i < count && tree === undefined; i++)
-    if ((cells[i * CELL_ROW] === CellKind.Solid) === solid) pieces.push(i);
-  return Int32Array.from(pieces);
+/** mm. No gap of a pair can be below this. */
+export function floorOf(pair: MovingPair): number {
+  return subjectOf(pair).floor;
 }
 
-/** Whether a solid of the part holds the ring point found: with clear faces, it then holds the whole ring. */
-function ringInside({ cells }: PartShape, solids: Int32Array, bestPoint: Float64Array): boolean {
-  return solids.some((solid) => {
-    const at = solid * CELL_ROW;
-    return [0, 1, 2].every((i) => Math.abs(bestPoint[3 + i]! - cells[at + 1 + i]!) < cells[at + 4 + i]!);
-  });
+function subjectOf(pair: MovingPair): Subject {
+  if (pair.kind === "leg") return new RodSubject(pair);
+  if (pair.kind === "strut") return new SpringOrShockSubject(pair);
+  return new PartSubject(pair.ring, pair.part);
 }

@@ -8,12 +8,11 @@ import { airStateAt } from "../../../src/studies/air/airState.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
 import { pairGapTo, pairMotion, type StrutPair } from "../../../src/studies/model/pairs.ts";
 import { bodyPath, lowerMountTo, strutPath } from "../../../src/studies/model/strut.ts";
-import { frameFromWheelTo } from "../../../src/studies/model/strutFrame.ts";
 import { type CheckReport, checkClearance } from "../../../src/studies/reports/check.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "../../../src/studies/search/cellOfPoses.ts";
 import { PoseCells } from "../../../src/studies/search/poseCells.ts";
 import { armAngleFor } from "../../../src/suspension/armAngle.ts";
-import { POSE, POSE_ROW } from "../../../src/suspension/poseRow.ts";
+import { POSE } from "../../../src/suspension/poseRow.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../../reference/expectCertified.ts";
@@ -89,22 +88,6 @@ describe("an air spring and a shock as moving parts", () => {
     const gapOf = (diameter: number) =>
       pairGapTo(row, 0, strutsOf(withStruts(demoSetup(), diameter, 60, "lowerArm"))[0]!, pose.left.row, 0);
     expect(gapOf(100) - gapOf(160)).toBeCloseTo(30, 5);
-  });
-
-  it("the knuckle's frame comes back from its wheel and lower ball joint", () => {
-    const { frontEnd } = assembledModel(demoSetup());
-    const out = new Float64Array(POSE_ROW);
-    for (const [travel, steer] of [
-      [0, 0],
-      [60, -0.8],
-      [-70, 1],
-    ] as const) {
-      const pose = solvePose(frontEnd, travel, steer);
-      if (!pose.ok) throw new TypeError("out of reach");
-      const { row } = pose.right;
-      expect(frameFromWheelTo(out, frontEnd.right.row, row, 0, row, POSE.wheelCenter)).toBe(true);
-      for (let i = POSE.knuckleX; i < POSE.knuckleX + 9; i++) expect(out[i]).toBeCloseTo(row[i]!, 10);
-    }
   });
 });
 

@@ -4,12 +4,17 @@ import type { Setup } from "../../../src/setup/types/types.ts";
 import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { type CheckEntry, checkClearance, DEFAULT_TOLERANCE } from "../../../src/studies/reports/check.ts";
 import { toleranceAt } from "../../../src/studies/search/deepTolerance.ts";
+import { rangesOf } from "../../../src/studies/search/sideRange.ts";
+import { worstGap } from "../../../src/studies/search/worstGap.ts";
 import { PoseStatus } from "../../../src/suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../../../src/suspension/steering.ts";
 import { stepBudget } from "../../reference/stepBudget.ts";
 import { wholeTrucks } from "../../reference/wholeTrucks.ts";
 
-const trucks = wholeTrucks(31);
+const trucks = wholeTrucks(41);
+
+/** Nodes that do where the turn about the steering axis is taken in parts; twice as many and more where it is not. */
+const MOST_NODES = { leg: 60_000, strut: 120_000 } as const;
 
 function assembled(setup: Setup): Model {
   const made = modelOf(setup, "at the border of reach");
@@ -66,6 +71,42 @@ describe("where the upper arm is stretched within the travel asked for", () => {
     const [box] = checkedWithin(withBox(30, place), 4000);
     expect(box!.gap).toBeLessThan(0);
   });
+});
+
+/** A truck whose steering box swings 55°, which stretches the tie rod within the lock. @param keeps its box's own limit too */
+function swungFar(n: number, keeps: boolean): Model {
+  const { setup } = trucks[n]!;
+  const { steering } = setup.truck;
+  if (steering.type !== "pitman") throw new TypeError("it has a pitman arm");
+  const limits = { ...setup.limits!, ...(keeps ? {} : { steeringStroke: null }) };
+  return assembled({
+    ...setup,
+    limits,
+    truck: { ...setup.truck, steering: { ...steering, swing: (55 * Math.PI) / 180 } },
+  });
+}
+
+describe("where the tie rod is stretched within the lock", () => {
+  const tolerances = { asked: 0.1, finer: 0.01, border: 0.1 };
+
+  // Truck 40's swing makes the gap fall like a square root there; no pose of truck 11 keeps all its limits.
+  it.each([
+    [40, false, ["upper arm", "lower arm", "rotor to lower arm"]],
+    [11, true, ["tie rod", "lower arm", "upper arm", "air spring"]],
+  ] as const)(
+    "truck %d: every part is known to the tolerance before its nodes are spent",
+    (n, keeps, names) => {
+      const model = swungFar(n, keeps);
+      const { start, wheel, ...range } = rangesOf(model, [], false).left;
+      for (const name of names) {
+        const pair = model.pairs.find((one) => one.side === "left" && one.name === name)!;
+        if (pair.kind !== "leg" && pair.kind !== "strut") throw new TypeError("it moves");
+        const { gap, bound, cells } = worstGap({ ...wheel, pair }, range, tolerances, start)!;
+        expect(gap - bound, name).toBeLessThanOrEqual(toleranceAt(gap, DEFAULT_TOLERANCE));
+        expect(cells, name).toBeLessThan(MOST_NODES[pair.kind]);
+      }
+    },
+  );
 });
 
 describe("where the idler is stretched within the lock", () => {

@@ -43,7 +43,7 @@ describe("how near a bound comes", () => {
     const model = trucks[30]!;
     const { start, wheel, ...range } = rangesFor(model).left;
     const part = model.parts.find(({ shape }) => shape.name === "liner")!.shape;
-    const liner = { ...wheel, ring: model.ring, part };
+    const liner = { ...wheel, pair: { kind: "body", ring: model.ring, part } as const };
     const tolerances = { asked: 0.1, finer: 0.01, border: 0.1 };
     const plain = worstGap(liner, range, tolerances, start)!;
     expect(plain.gap - plain.bound).toBeLessThanOrEqual(0.1);
