@@ -15,6 +15,9 @@ const OPTIONAL = [
   "readings",
 ];
 
+/** Blocks of a knuckle that is made: of whatever truck, they may stand in any other. */
+const MADE = ["build", "loads", "jig", "order", "asBuilt", "masses"];
+
 /** The examples that are quick to read: a scan is a file of its own. */
 const BASES = [...exampleDocuments].filter(([name]) => name !== "scanned-fender").map(([, base]) => base);
 
@@ -46,6 +49,9 @@ function smaller(base: SetupJson, random: Seeded): SetupJson {
     // What moves is measured against the tire at every look.
     return OPTIONAL.includes(key) ? random.chance(key === "hardware" ? 0.05 : 0.3) : true;
   });
+  const lender = random.pick(BASES);
+  const borrowed = MADE.filter((key) => lender[key] !== undefined && random.chance(0.15));
+  for (const key of borrowed) kept.push([key, lender[key]!]);
   const setup = Object.fromEntries(kept) as { truck: { body: Json[] } } & SetupJson;
   const body = setup.truck.body.filter(() => random.chance(0.3)).slice(0, 1);
   const variants = random.chance(0.1) ? { variants: [{ name: "v", patch: { allowance: 1 } }] } : {};

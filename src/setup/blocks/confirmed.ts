@@ -9,7 +9,7 @@ import { UNUSUAL_CHECKS } from "../types/unusualChecks.ts";
 export const confirmedField = list(
   "unusual values that somebody looked at again and said are so; each holds for its value alone; default none",
   block(
-    "one unusual value that is so, as a length or as an angle",
+    "one unusual value that is so, as a length, an angle or a number",
     {
       check: choiceField("the check that finds it unusual", UNUSUAL_CHECKS),
       at: textField("the key it is about, such as knuckle.hubFace"),
@@ -18,21 +18,30 @@ export const confirmedField = list(
         above: -360,
         below: 360,
       }).optional(),
+      number: z
+        .number({ error: "must be a number" })
+        .meta({ description: "the value found unusual, where it is neither" })
+        .optional(),
     },
-    { oneOf: [{ required: ["length"] }, { required: ["angle"] }] },
+    { oneOf: [{ required: ["length"] }, { required: ["angle"] }, { required: ["number"] }] },
   ),
 );
 
 export type ConfirmedAsTyped = z.infer<typeof confirmedField>;
 
-/** The confirmed values in mm or radians. */
+/** The confirmed values in mm, radians or as they are. */
 export function resolveConfirmed(typed: ConfirmedAsTyped, reading: BlockReading): readonly Confirmed[] {
-  return typed.flatMap(({ check, at, length, angle }, index): readonly Confirmed[] => {
+  return typed.flatMap(({ check, at, length, angle, number }, index): readonly Confirmed[] => {
     if (!reading.isSound(index)) return [];
-    if ((length === undefined) === (angle === undefined)) {
-      reading.issue([index, "length"], length, "required: give the value as length or as angle, one of them");
+    if ([length, angle, number].filter((one) => one !== undefined).length !== 1) {
+      reading.issue(
+        [index, "length"],
+        length,
+        "required: give the value as length, as angle or as number, one of them",
+      );
       return [];
     }
+    if (number !== undefined) return [{ check, at, kind: "number", value: number }];
     const value = length !== undefined ? reading.length(length, index, "length") : reading.angle(angle!);
     return [{ check, at, kind: length !== undefined ? "length" : "angle", value }];
   });

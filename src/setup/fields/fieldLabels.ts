@@ -180,6 +180,7 @@ const LABELS: Readonly<Record<string, string>> = {
   "confirmed.at": "Key it is about",
   "confirmed.length": "Value, as a length",
   "confirmed.angle": "Value, as an angle",
+  "confirmed.number": "Value, as a number",
   // The jig, and what was read off it
   "jig.halfLength": "Marks, from the ball joint line",
   "jig.jointHeight": "Lower joint above the table",

@@ -256,8 +256,8 @@ export interface Confirmed {
   readonly check: UnusualCheck;
   /** The key, as `keyText` writes it. */
   readonly at: string;
-  readonly kind: "length" | "angle";
-  /** mm or radians. */
+  readonly kind: "length" | "angle" | "number";
+  /** mm, radians or a plain number. */
   readonly value: number;
 }
 

@@ -1,6 +1,8 @@
 import type { UnusualCheck } from "../../setup/types/unusualChecks.ts";
 import type { Model } from "../model/model.ts";
+import { unusualBuild, unusualMultiples } from "./blockSizes.ts";
 import { mixedFileUnits } from "./fileUnits.ts";
+import { oddReadings } from "./jigReadings.ts";
 import { farAwayPoints, mixedSides } from "./points.ts";
 import { unusualHubFace, unusualSizes } from "./sizes.ts";
 import { crossedTieRod, leaningArms, leaningAxis, leaningWheel, oddSpan } from "./standing.ts";
@@ -83,6 +85,27 @@ export const CHECKS: readonly PlausibilityCheck[] = [
     source: NO_SOURCE,
     reason: "a tire under load loses a few hundredths of its radius, not more than 15 in 100",
     look: oddLoadedRadius,
+  },
+  {
+    name: "buildSize",
+    of: "number",
+    source: NO_SOURCE,
+    reason: "knuckles are made of tube, bar, plate and studs within a known range",
+    look: ({ setup }) => unusualBuild(setup),
+  },
+  {
+    name: "loadMultiple",
+    of: "number",
+    source: NO_SOURCE,
+    reason: "load cases put a few times the corner’s weight on a wheel, not ten times that",
+    look: ({ setup }) => unusualMultiples(setup),
+  },
+  {
+    name: "jigReading",
+    of: "number",
+    source: "the jig sheet of this very order, public/docs/jig-and-as-built.md",
+    reason: "a knuckle that far from its order would be another one",
+    look: ({ setup }) => oddReadings(setup),
   },
   {
     name: "span",

@@ -1,17 +1,7 @@
-import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import { isUsual, meantBy, type Unusual, type UsualRange } from "./unusual.ts";
-
-const inches = (least: number, most: number): UsualRange => ({
-  least: least * MM_PER_INCH,
-  most: most * MM_PER_INCH,
-});
-const degrees = (least: number, most: number): UsualRange => ({
-  least: (least / 180) * Math.PI,
-  most: (most / 180) * Math.PI,
-});
+import { degrees, inches, outOf } from "./ranges.ts";
+import type { Unusual, UsualRange } from "./unusual.ts";
 
 /** What a hub face measures, from the steering axis along the pin. Common practice, no source. */
 const HUB_FACE_RANGE = inches(3, 10);
@@ -33,31 +23,26 @@ const SIZES: readonly (readonly [KeyPath, UsualRange])[] = [
   [["travel", "bump"], inches(0, 12)],
   [["travel", "droop"], inches(-12, 0)],
   [["allowance"], inches(0, 3)],
+  [["hardware", "rotor", "diameter"], inches(8, 18)],
+  [["hardware", "rotor", "thickness"], inches(0.25, 2)],
+  [["order", "drop"], inches(-1, 8)],
+  [["order", "hubFace"], inches(3, 10)],
+  [["order", "brake", "rotorDiameter"], inches(8, 18)],
+  [["order", "brake", "rotorThickness"], inches(0.25, 2)],
+  [["order", "hub", "innerBearing", "bore"], inches(0.7, 3)],
+  [["order", "hub", "outerBearing", "bore"], inches(0.5, 2.5)],
+  [["jig", "halfLength"], inches(2, 30)],
 ];
 
 /** Sizes out of the usual, one by one. */
 export function unusualSizes(setup: Setup): readonly Unusual[] {
   return SIZES.flatMap(([path, range]): readonly Unusual[] => {
     const value = path.reduce<unknown>((at, key) => (at as Record<string, unknown> | null)?.[key], setup);
-    return typeof value === "number" ? ofSize("size", path, value, range, setup) : [];
+    return typeof value === "number" ? outOf("size", path, value, range, setup) : [];
   });
 }
 
 /** The hub face, out of the usual. */
 export function unusualHubFace(setup: Setup): readonly Unusual[] {
-  return ofSize("hubFace", ["knuckle", "hubFace"], setup.knuckle.hubFace, HUB_FACE_RANGE, setup);
-}
-
-/** A value out of its range, with what it may have been meant to be; none where it is usual. */
-function ofSize(
-  check: Unusual["check"],
-  path: KeyPath,
-  value: number,
-  range: UsualRange,
-  setup: Setup,
-): readonly Unusual[] {
-  if (isUsual(value, range)) return [];
-  const kind = fieldAt(path, setup)?.kind === "angle" ? "angle" : "length";
-  const meant = meantBy(value, range, kind, setup.units);
-  return [{ check, paths: [path], kind, value, ...range, meant, beside: null }];
+  return outOf("hubFace", ["knuckle", "hubFace"], setup.knuckle.hubFace, HUB_FACE_RANGE, setup);
 }

@@ -1,29 +1,35 @@
 import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
-import type { LengthUnit } from "../../setup/types/types.ts";
+import type { Confirmed, LengthUnit } from "../../setup/types/types.ts";
 import type { UnusualCheck } from "../../setup/types/unusualChecks.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { MM_PER_INCH, unitsFromMm } from "../../units/lengthUnits.ts";
 
-/** What an unusual number may have been meant to be: another sign, a decimal place off, or the number in the other unit. */
+/**
+ * What an unusual number may have been meant to be: another sign, a decimal place off, the number in the other unit, or a whole
+ * inch misread on a tape.
+ */
 export interface Meant {
-  readonly slip: "sign" | "place" | "unit";
-  /** mm or radians. */
+  readonly slip: "sign" | "place" | "unit" | "inch";
+  /** mm, radians or a plain number. */
   readonly value: number;
 }
+
+/** What a value is: mm, radians, or a plain number. */
+export type UnusualKind = Confirmed["kind"];
 
 /** One value of a setup that is plausibly a slip. */
 export interface Unusual {
   readonly check: UnusualCheck;
   /** The field it is about; the first is where it is confirmed, the others have part in it. */
   readonly paths: readonly [KeyPath, ...KeyPath[]];
-  readonly kind: "length" | "angle";
-  /** The value judged, mm or radians. */
+  readonly kind: UnusualKind;
+  /** The value judged, mm, radians or a plain number. */
   readonly value: number;
   /** What is usual; null = no such end. */
   readonly least: number | null;
   readonly most: number | null;
   readonly meant: readonly Meant[];
-  /** A number the sentence tells beside it, mm or radians; null = none. */
+  /** A number the sentence tells beside it, as the value; null = none. */
   readonly beside: number | null;
 }
 
@@ -47,7 +53,7 @@ const PLACES = [0.1, 10, 0.01, 100];
 export function meantBy(
   value: number,
   range: UsualRange,
-  kind: "length" | "angle",
+  kind: UnusualKind,
   units: LengthUnit,
 ): readonly Meant[] {
   const { least, most } = range;
@@ -70,11 +76,13 @@ export interface Confirmation {
   readonly at: string;
   readonly length?: number;
   readonly angle?: number;
+  readonly number?: number;
 }
 
 /** What a setup says when somebody has looked at an unusual value again and it is so. */
 export function confirmationOf({ check, paths, kind, value }: Unusual, units: LengthUnit): Confirmation {
   const at = keyText(paths[0]);
+  if (kind === "number") return { check, at, number: rounded(value, 6) };
   return kind === "length"
     ? { check, at, length: rounded(unitsFromMm(value, units), units === "in" ? 4 : 3) }
     : { check, at, angle: rounded(degFromRad(value), 3) };

@@ -49,8 +49,8 @@ function looked(model: Model): UnusualValues {
   return { open, confirmed };
 }
 
-/** mm and radians: what is written in a file is read back this near. */
-const SAME = { length: 0.02, angle: 2e-4 } as const;
+/** mm, radians and plain numbers: what is written in a file is read back this near. */
+const SAME = { length: 0.02, angle: 2e-4, number: 1e-6 } as const;
 
 /** Whether somebody said that this is so: the same check, key and value. */
 function isConfirmedBy({ check, paths, kind, value }: Unusual, said: Confirmed): boolean {

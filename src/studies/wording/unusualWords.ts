@@ -6,7 +6,7 @@ import type { Model } from "../model/model.ts";
 import { CHECKS } from "../plausibility/checks.ts";
 import { type SpanEffect, spanEffect } from "../plausibility/spanEffect.ts";
 import type { Meant, Unusual } from "../plausibility/unusual.ts";
-import { amountWords, angleText, finestLength, lengthText } from "./lengths.ts";
+import { amountWords, angleText, finestLength, lengthText, withMinus } from "./lengths.ts";
 
 /**
  * One unusual value: what it is, why it is unusual, and what it may have been meant to be. Two to three sentences, the
@@ -52,8 +52,12 @@ function subject(one: Unusual, setup: Setup, format: LengthFormat): string {
       return `${placeName(one.paths[0], setup)}, ${amount} inside the tire as measured,`;
     case "tenTimes":
       return `${placeName(one.paths[0], setup)}, ${text} where its neighbors have about ${lengthText(beside!, format)},`;
+    case "jigReading":
+      return `${placeName(one.paths[0], setup)}, read as ${text} where the sheet asks for ${valueText(one, beside!, format)},`;
     case "leftRight":
     case "farAway":
+    case "buildSize":
+    case "loadMultiple":
     case "size":
     case "hubFace":
     case "loadedRadius":
@@ -64,12 +68,16 @@ function subject(one: Unusual, setup: Setup, format: LengthFormat): string {
 function reasonOf(one: Unusual, format: LengthFormat): string {
   const { check, least, most } = one;
   const { reason } = CHECKS.find(({ name }) => name === check)!;
-  const hasRange =
-    (check === "size" || check === "hubFace" || check === "loadedRadius") && least !== null && most !== null;
+  const hasRange = RANGED.has(check) && least !== null && most !== null;
   return hasRange
     ? `${reason}, here ${valueText(one, least, format)} to ${valueText(one, most, format)}`
     : reason;
 }
+
+/** Checks whose range differs from field to field, and is told. */
+const RANGED: ReadonlySet<Unusual["check"]> = new Set([
+  ...(["size", "hubFace", "loadedRadius", "buildSize", "loadMultiple"] as const),
+]);
 
 /** What it does all the same, where that is worth telling. */
 function effectText({ check }: Unusual, { setup, frontEnd }: Model, format: LengthFormat): string {
@@ -98,12 +106,13 @@ function meantWords(
   units: Setup["units"],
   format: LengthFormat,
 ): string {
-  if (kind === "angle") return angleText(value);
+  if (kind !== "length") return valueText({ kind }, value, format);
   const isOther = slip === "unit" && format.units === units;
   return lengthText(value, isOther ? { units: units === "in" ? "mm" : "in" } : format);
 }
 
 function valueText({ kind }: Pick<Unusual, "kind">, value: number, format: LengthFormat): string {
+  if (kind === "number") return withMinus(String(Number(value.toPrecision(6))));
   return kind === "angle" ? angleText(value) : lengthText(value, format);
 }
 
@@ -120,11 +129,28 @@ function placeName(path: KeyPath, setup: Setup): string {
     const axis = path.at(-1);
     return `${name}${corner}${path.length > 3 && typeof axis === "number" ? `, ${AXES[axis]}` : ""}`;
   }
+  const owner = ownerName(path, setup);
+  if (owner !== null) return `${owner}, ${lowerFirst(fieldAt(path, setup)?.label ?? keyText(path))}`;
   const last = path.at(-1);
   const whole = typeof last === "number" ? path.slice(0, -1) : path;
   const label = fieldAt(whole, setup)?.label ?? keyText(whole);
   const axis = typeof last === "number" ? `, ${AXES[last]}` : "";
-  return `${label.charAt(0).toLowerCase()}${label.slice(1)}${axis}`;
+  return `${lowerFirst(label)}${axis}`;
+}
+
+/** What has the field, where several have one of its name: a member of the build, a load case, a knuckle read; null = nothing. */
+function ownerName([block, list, entry]: KeyPath, { build, loads }: Setup): string | null {
+  if (block === "asBuilt") return `${list} knuckle`;
+  if (typeof entry !== "number") return null;
+  if (block === "loads" && list === "cases") return `load case “${loads?.cases?.[entry]?.name ?? entry + 1}”`;
+  if (block !== "build") return null;
+  if (list === "members") return `member “${build?.members[entry]?.name ?? entry + 1}”`;
+  if (list === "plates") return `plate “${build?.plates[entry]?.name ?? entry + 1}”`;
+  return list === "welds" ? `weld of “${build?.welds[entry]?.member ?? entry + 1}”` : null;
+}
+
+function lowerFirst(text: string): string {
+  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 }
 
 function capitalized(text: string): string {

@@ -15,7 +15,7 @@ export function variantTitle(name: string | null): string {
 /** What a variant's knuckle weighs against the setup as it stands: `1.4 lb less than as it stands`. */
 export function weightDifference({ name, mass, more }: VariantWeight, units: LengthUnit): string {
   if (mass === null) return "no members, plates or pin to weigh";
-  if (name === null) return "what the others are told against";
+  if (name === null) return "what the others are weighed against";
   if (more === null) return "as it stands there is nothing to weigh it against";
   const size = weightText(Math.abs(more), units);
   // What reads as nothing is nothing.

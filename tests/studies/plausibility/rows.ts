@@ -1,5 +1,5 @@
 import type { UnusualCheck } from "../../../src/setup/types/unusualChecks.ts";
-import { type Change, changed, compact, halfTon, scaled } from "./trucks.ts";
+import { type Change, changed, compact, halfTon, onOrder, scaled } from "./trucks.ts";
 
 /** A truck that a check finds unusual, and one just inside what is usual. */
 export interface Row {
@@ -18,6 +18,14 @@ const row = (
 
 const one = (check: UnusualCheck, path: Change[0], trips: unknown, inside: unknown): Row =>
   row(check, `${path.join(".")} ${JSON.stringify(trips)}`, [[path, trips]], [[path, inside]]);
+
+/** The same of the knuckle on order. */
+const built = (check: UnusualCheck, path: Change[0], trips: unknown, inside: unknown): Row => ({
+  ...{ check, what: `${path.join(".")} ${JSON.stringify(trips)}` },
+  ...{ trips: changed(onOrder, [path, trips]), inside: changed(onOrder, [path, inside]) },
+});
+
+const cases = (up: number) => [{ name: "bump", kind: "multiples", up }];
 
 const lip = (point: number, axis: number) => ["truck", "body", 0, "points", point, axis] as const;
 const rail = (end: "min" | "max") => ["truck", "body", 2, end] as const;
@@ -73,6 +81,21 @@ export const ROWS: readonly Row[] = [
   one("backspacing", ["wheel", "backspacing"], 15, 9),
   one("backspacing", ["wheel", "backspacing"], 0.25, 0.5),
   one("loadedRadius", ["tire", "loadedRadius"], 11.5, 12),
+  built("size", ["jig", "halfLength"], "254 in", 12),
+  built("size", ["order", "brake", "rotorThickness"], 12.5, 0.75),
+  built("buildSize", ["build", "members", 0, "wall"], 0.8, 0.6),
+  built("buildSize", ["build", "members", 0, "wall"], 0.0188, 0.065),
+  built("buildSize", ["build", "members", 2, "diameter"], "17.5", 2),
+  built("buildSize", ["build", "studs", 0, "diameter"], 7.9, 0.9),
+  built("buildSize", ["build", "plates", 1, "thickness"], 9.5, 0.5),
+  built("buildSize", ["build", "welds", 0, "leg"], "6.35", "3/8"),
+  built("buildSize", ["build", "pin", "steps", 2, "diameter"], 0.075, 0.7),
+  built("loadMultiple", ["loads", "cases"], cases(30), cases(5)),
+  built("loadMultiple", ["loads", "cases"], cases(-20), cases(-2)),
+  built("jigReading", ["asBuilt", "left", "front"], "4 9/16", "5 3/4"),
+  built("jigReading", ["asBuilt", "left", "faceHeight"], 115, "4 3/4"),
+  built("jigReading", ["asBuilt", "right", "armAhead"], "5 7/8", "-6"),
+  built("jigReading", ["asBuilt", "right", "faceAngle"], 18, 9.5),
   one("span", ["knuckle", "span"], 14, "11 5/8"),
   one("span", ["knuckle", "span"], 9, "9 1/4"),
   row(

@@ -12,6 +12,8 @@ const LEFT_OUT = new Set(["variants", "hardware", "stances", "alignment", "adjus
 export const halfTon: object = readExample("half-ton-on-air.json");
 /** The compact in mm, likewise. */
 export const compact: object = readExample("compact-front-steer.json");
+/** A knuckle on order, with its build, loads and readings. */
+export const onOrder: object = readExample("ordered-knuckle.json");
 
 function readExample(name: string): object {
   const file = join(import.meta.dirname, "..", "..", "..", "shared", name);

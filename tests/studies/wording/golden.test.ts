@@ -76,6 +76,7 @@ import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts
 import { windowSentences } from "../../../src/studies/wording/windowWords.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { windowSubject } from "../window/windowSubject.ts";
+import { building } from "./goldenBuild.ts";
 import { exampleTruck } from "./referee/cases.ts";
 
 // Every sentence that the product says of a few trucks, on one page, to be read through for English and for cautions.
@@ -274,6 +275,6 @@ it("every sentence of a few trucks reads as it did", async () => {
     sections.push(
       told(`${file}, ${variant ?? "as it stands"}, cut short`, exampleTruck(file, variant).model, FEW),
     );
-  sections.push(windows(), everywhere());
+  sections.push(windows(), building(), everywhere());
   await expect(`${sections.join("\n\n")}\n`).toMatchFileSnapshot(join(import.meta.dirname, "golden.txt"));
 });

@@ -1,0 +1,187 @@
+import { readFileSync } from "node:fs";
+import { readMaterials } from "../../../src/setup/catalogs/readMaterials.ts";
+import { asBuiltReport, builtKnuckles } from "../../../src/studies/jig/asBuiltReport.ts";
+import { modelOnKnuckles } from "../../../src/studies/jig/asBuiltTruck.ts";
+import { jigSheetOf } from "../../../src/studies/jig/jigSheet.ts";
+import { carriersOf } from "../../../src/studies/loads/carriers.ts";
+import { type LoadsAsk, loadsReport } from "../../../src/studies/loads/loadsReport.ts";
+import { strengthOf } from "../../../src/studies/loads/strengthOf.ts";
+import { Budget } from "../../../src/studies/numeric/budget.ts";
+import { variantWeights } from "../../../src/studies/strength/variantWeights.ts";
+import {
+  gapSentences,
+  mendSentences,
+  trackSentence,
+  truckChangeText,
+  truckRows,
+  truckText,
+} from "../../../src/studies/wording/asBuiltTruckWords.ts";
+import {
+  builtRows,
+  JIG_CAUTIONS,
+  residualText,
+  sideSentences,
+  unreadSentence,
+  withinText,
+} from "../../../src/studies/wording/asBuiltWords.ts";
+import { LOADS_CAUTIONS } from "../../../src/studies/wording/cautions.ts";
+import { DRAWING_CAUTIONS } from "../../../src/studies/wording/drawingWords.ts";
+import {
+  jigFormat,
+  jigSetupSentences,
+  jigText,
+  readingWords,
+} from "../../../src/studies/wording/jigWords.ts";
+import { formatOf } from "../../../src/studies/wording/lengths.ts";
+import {
+  casePoseWords,
+  deflectionText,
+  governsSentence,
+  howLoadsSentence,
+  noFrameSentence,
+  shareText,
+  stressPart,
+  stressPlace,
+  stressText,
+} from "../../../src/studies/wording/loadsWords.ts";
+import { orderGroups, orderRemarks } from "../../../src/studies/wording/orderRows.ts";
+import {
+  unsprungSentence,
+  variantTitle,
+  WEIGHTS_COMMON,
+  WEIGHTS_HOW,
+  weightDifference,
+} from "../../../src/studies/wording/weightWords.ts";
+import { example, truckOf } from "../loads/loadTruck.ts";
+import { orderedDocument, sheetOf } from "../order/orderedTruck.ts";
+
+const read = readMaterials(
+  JSON.parse(readFileSync(new URL("../../../shared/catalogs/materials.json", import.meta.url), "utf8")),
+  "materials.json",
+);
+const CATALOG = read.ok ? read.value : [];
+
+const section = (title: string, lines: readonly (string | null)[]) => {
+  const told = lines.flatMap((line) => (line === null || line === "" ? [] : line.trimEnd().split("\n")));
+  return ["", `${title}:`, ...told.map((line) => `  ${line}`)];
+};
+
+/** What is said of a knuckle from the order to the part checked: a few documents, each chosen for what it brings up. */
+export function building(): string {
+  const document = example("ordered-knuckle.json");
+  const readings = document.asBuilt as { left: object; right: object };
+  const misread = { left: { ...readings.left, behind: 5, armUp: undefined }, right: undefined };
+  return [
+    "## From the order to the part",
+    ...ordered("The order", {}),
+    ...ordered("An order that does not go together", {
+      upperBallJoint: { item: "Plover 40", seat: "1.5 in/ft" },
+      brake: { rotorDiameter: 14 },
+      hub: { boltPattern: "6x5.5" },
+      steeringArm: { engagement: "1/4" },
+      stance: "parked",
+    }),
+    ...jig("The jig sheet", document),
+    ...jig("A jig with a table, toe built in", {
+      ...document,
+      jig: { jointHeight: 2, halfLength: 8, toe: 0.2 },
+    }),
+    ...asBuilt("As built", document),
+    ...asBuilt("As built, one side read, one reading wrong, too few, and no adjusters", {
+      ...document,
+      asBuilt: misread,
+      adjusters: undefined,
+    }),
+    ...loads("Loads where they are worst", document, null),
+    ...loads("Loads at a pose", document, { travel: 0, steer: 0.5 }),
+    ...loads("Loads without a pin", { ...document, build: {} }, { travel: 0, steer: 0 }),
+    ...weights(),
+    ...section("Cautions", [JIG_CAUTIONS, LOADS_CAUTIONS, ...DRAWING_CAUTIONS]),
+  ].join("\n");
+}
+
+function ordered(title: string, order: object): string[] {
+  const sheet = sheetOf(orderedDocument(order));
+  const format = formatOf(sheet.setup);
+  const rows = orderGroups(sheet, format).flatMap((group) => [
+    `${group.title}:`,
+    ...group.rows.map(({ label, value, note }) => `  ${label}: ${value}${note === "" ? "" : ` (${note})`}`),
+  ]);
+  return section(title, [...(title === "The order" ? rows : []), ...orderRemarks(sheet, format)]);
+}
+
+function jig(title: string, document: object): string[] {
+  const { model } = truckOf(document);
+  const format = jigFormat(formatOf(model.setup));
+  const sheet = jigSheetOf(model.setup);
+  const rows = sheet.rows.map(({ key, measure, mustRead, tolerance }) => {
+    const { name, how } = readingWords(key, sheet, format);
+    return `${name}: ${jigText(mustRead, measure, format)} ±${jigText(tolerance, measure, format)}, ${how}`;
+  });
+  return section(title, [...jigSetupSentences(sheet, format), ...rows]);
+}
+
+function asBuilt(title: string, document: object): string[] {
+  const { model } = truckOf(JSON.parse(JSON.stringify(document)));
+  const { setup } = model;
+  const [plain, format] = [formatOf(setup), jigFormat(formatOf(setup))];
+  const sheet = jigSheetOf(setup);
+  const report = asBuiltReport(model, "", Budget.endless())!;
+  const { sides, onTheTruck } = report;
+  const both = [sides.left, sides.right].flatMap((side) => side ?? []);
+  const built = modelOnKnuckles(setup, builtKnuckles(setup, sides), "");
+  const truck =
+    onTheTruck.ok && built.ok
+      ? [
+          ...truckRows(onTheTruck, both[0]!.side).map(
+            (row) =>
+              `${row.name}: ${truckText(row.asOrdered, row.measure, format)}, as built ${truckText(row.asBuilt, row.measure, format)}, ${truckChangeText(row, format)}`,
+          ),
+          trackSentence(onTheTruck, format),
+          ...gapSentences(onTheTruck, { ordered: model, built: built.model }, [], plain),
+          ...mendSentences(both, onTheTruck, sheet.knuckle, model, format),
+        ]
+      : ["The knuckle does not go on the truck."];
+  return section(title, [
+    ...both.flatMap((side) => [
+      ...sideSentences(side, sheet, format),
+      ...builtRows(side.fit, sheet.knuckle).map((row) => `${row.name}: ${withinText(row, format)}`),
+      ...side.fit.residuals.map(
+        (one) => `${readingWords(one.key, sheet, format).name}: ${residualText(one)}`,
+      ),
+    ]),
+    unreadSentence(sides),
+    ...truck,
+  ]);
+}
+
+function loads(title: string, document: object, pose: LoadsAsk["pose"]): string[] {
+  const { model } = truckOf(document);
+  const { setup } = model;
+  const carriers = carriersOf(setup, "");
+  if (!carriers.ok) throw new TypeError(carriers.issue.mend);
+  const strength = strengthOf(setup, CATALOG);
+  const report = loadsReport(model, carriers.value, strength, { name: "bump", pose }, Budget.endless());
+  const format = formatOf(setup);
+  const [first] = report.cases;
+  return section(title, [
+    governsSentence(report, setup, format),
+    noFrameSentence(report.noFrame),
+    howLoadsSentence(report, setup.units),
+    `“${first!.name}”, ${casePoseWords(first!, format)}`,
+    ...first!.strength!.stresses.map(
+      (stress) =>
+        `${stressPart(stress)}, ${stressPlace(stress, format)}: ${shareText(stress.shareOfYield)}, ${stressText(stress.vonMises, setup.units)}`,
+    ),
+    first!.strength!.deflection &&
+      `The hub face gives ${deflectionText(first!.strength!.deflection, setup.units)}`,
+  ]);
+}
+
+function weights(): string[] {
+  const lines = variantWeights(example("tubular-knuckle.json"), "").flatMap((weight) => [
+    `${variantTitle(weight.name)}: ${weightDifference(weight, "in")}`,
+    unsprungSentence(weight, "in"),
+  ]);
+  return section("Weights", [...lines, WEIGHTS_HOW, WEIGHTS_COMMON]);
+}
