@@ -1,6 +1,6 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { inches, outOf } from "./ranges.ts";
+import { inches, ofPlace, outOf } from "./ranges.ts";
 import { isUsual, type Unusual, type UsualRange } from "./unusual.ts";
 
 /** What a part that is built is made in. Common practice, no source. */
@@ -15,6 +15,22 @@ const ROD_END_REACH = inches(0.5, 4);
 
 /** Share of its diameter that a tube's wall takes at most: what is thicker is sold as bored bar. Common practice, no source. */
 const WALL_SHARE = 0.35;
+
+/** What orders and jigs have. Common practice, no source. */
+const ON_ORDER: readonly (readonly [KeyPath, UsualRange])[] = [
+  [["order", "drop"], inches(-1, 8)],
+  [["order", "hubFace"], inches(3, 10)],
+  [["order", "brake", "rotorDiameter"], inches(8, 18)],
+  [["order", "brake", "rotorThickness"], inches(0.25, 2)],
+  [["order", "hub", "innerBearing", "bore"], inches(0.7, 3)],
+  [["order", "hub", "outerBearing", "bore"], inches(0.5, 2.5)],
+  [["jig", "halfLength"], inches(2, 30)],
+];
+
+/** Sizes of an order, its brake and hub, and of the jig, out of the usual. */
+export function unusualOrder(setup: Setup): readonly Unusual[] {
+  return ON_ORDER.flatMap(([path, range]) => ofPlace("buildSize", path, range, setup));
+}
 
 /** A knuckle's members, pin, plates, welds and studs, each out of what such things are made in. */
 export function unusualBuild(setup: Setup): readonly Unusual[] {

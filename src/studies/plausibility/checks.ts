@@ -1,6 +1,6 @@
 import type { UnusualCheck } from "../../setup/types/unusualChecks.ts";
 import type { Model } from "../model/model.ts";
-import { unusualBuild, unusualMultiples } from "./blockSizes.ts";
+import { unusualBuild, unusualMultiples, unusualOrder } from "./blockSizes.ts";
 import { mixedFileUnits } from "./fileUnits.ts";
 import { oddReadings } from "./jigReadings.ts";
 import { farAwayPoints, mixedSides } from "./points.ts";
@@ -90,8 +90,8 @@ export const CHECKS: readonly PlausibilityCheck[] = [
     name: "buildSize",
     of: "number",
     source: NO_SOURCE,
-    reason: "knuckles are made of tube, bar, plate and studs within a known range",
-    look: ({ setup }) => unusualBuild(setup),
+    reason: "knuckles, what is bolted to them and jigs are made in sizes within a known range",
+    look: ({ setup }) => [...unusualBuild(setup), ...unusualOrder(setup)],
   },
   {
     name: "loadMultiple",

@@ -1,5 +1,5 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
-import type { KeyPath } from "../../setup/types/keyPath.ts";
+import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { isUsual, meantBy, type Unusual, type UsualRange } from "./unusual.ts";
@@ -12,6 +12,17 @@ export function inches(least: number, most: number): UsualRange {
 /** A usual range of angles, from degrees. */
 export function degrees(least: number, most: number): UsualRange {
   return { least: (least / 180) * Math.PI, most: (most / 180) * Math.PI };
+}
+
+/** The same of what stands at a place of the setup; none where nothing does. */
+export function ofPlace(
+  check: Unusual["check"],
+  path: KeyPath,
+  range: UsualRange,
+  setup: Setup,
+): readonly Unusual[] {
+  const value = valueAt(setup, path);
+  return typeof value === "number" ? outOf(check, path, value, range, setup) : [];
 }
 
 /** A value out of its range, with what it may have been meant to be; none where it is usual. */

@@ -1,6 +1,6 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { degrees, inches, outOf } from "./ranges.ts";
+import { degrees, inches, ofPlace, outOf } from "./ranges.ts";
 import type { Unusual, UsualRange } from "./unusual.ts";
 
 /** What a hub face measures, from the steering axis along the pin. Common practice, no source. */
@@ -25,21 +25,11 @@ const SIZES: readonly (readonly [KeyPath, UsualRange])[] = [
   [["allowance"], inches(0, 3)],
   [["hardware", "rotor", "diameter"], inches(8, 18)],
   [["hardware", "rotor", "thickness"], inches(0.25, 2)],
-  [["order", "drop"], inches(-1, 8)],
-  [["order", "hubFace"], inches(3, 10)],
-  [["order", "brake", "rotorDiameter"], inches(8, 18)],
-  [["order", "brake", "rotorThickness"], inches(0.25, 2)],
-  [["order", "hub", "innerBearing", "bore"], inches(0.7, 3)],
-  [["order", "hub", "outerBearing", "bore"], inches(0.5, 2.5)],
-  [["jig", "halfLength"], inches(2, 30)],
 ];
 
 /** Sizes out of the usual, one by one. */
 export function unusualSizes(setup: Setup): readonly Unusual[] {
-  return SIZES.flatMap(([path, range]): readonly Unusual[] => {
-    const value = path.reduce<unknown>((at, key) => (at as Record<string, unknown> | null)?.[key], setup);
-    return typeof value === "number" ? outOf("size", path, value, range, setup) : [];
-  });
+  return SIZES.flatMap(([path, range]) => ofPlace("size", path, range, setup));
 }
 
 /** The hub face, out of the usual. */

@@ -144,7 +144,7 @@ function unknownMend(name: string, names: readonly string[], where: string): str
   if (names.length === 0)
     return `there is none ${where} at all; name a catalog that has it, or give its numbers`;
   const near = nearestWord(name.slice(0, 200), names);
-  const hint = near === null ? "" : `: did you mean ${JSON.stringify(near)}?`;
+  const hint = near === null ? "" : `; did you mean ${JSON.stringify(near)}?`;
   const some = names.slice(0, MAX_NAMED).map((one) => JSON.stringify(one));
   return `is not ${where}${hint}${near === null ? "; there are" : " There are"} ${some.join(", ")}${names.length > MAX_NAMED ? ", …" : ""}`;
 }

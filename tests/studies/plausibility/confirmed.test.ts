@@ -56,7 +56,11 @@ describe("an unusual value that somebody said is so", () => {
 
   it.each([
     [{ check: "hubface", at: "x", length: 1 }, "confirmed[0].check", 'did you mean "hubFace"?'],
-    [{ check: "hubFace", at: "knuckle.hubFace" }, "confirmed[0].length", "as length, as angle or as number, one of them"],
+    [
+      { check: "hubFace", at: "knuckle.hubFace" },
+      "confirmed[0].length",
+      "as length, as angle or as number, one of them",
+    ],
     [{ ...SO, angle: 3 }, "confirmed[0].length", "as length, as angle or as number, one of them"],
   ])("is an issue where it cannot be read: %j", (entry, key, mend) => {
     const read = resolveSetup(changed(odd, [["confirmed"], [entry]]), "test.json");
