@@ -58,12 +58,16 @@ export function readTruck(
   return { file: name, unusual, model, document: read.document, inputs };
 }
 
+/** @throws InputError where a truck that is to be aligned has nothing to be aligned to */
+export function requireTargets(file: string, { setup }: Model): void {
+  if (setup.alignment.targets !== null) return;
+  const mend =
+    'is missing, so there is nothing to align to; give it, such as { "camber": -0.5, "caster": 4 }, or leave --aligned out';
+  throw new InputError([{ file, key: "alignment.targets", value: "", mend }]);
+}
+
 function alignedTruck(file: string, model: Model): Model {
-  if (model.setup.alignment.targets === null) {
-    const mend =
-      'is missing, so there is nothing to align to; give it, such as { "camber": -0.5, "caster": 4 }, or leave --aligned out';
-    throw new InputError([{ file, key: "alignment.targets", value: "", mend }]);
-  }
+  requireTargets(file, model);
   const solved = bothSides(model, setSide);
   if (!solved.ok) throw stanceError(file, model, solved.travel);
   const built = alignedModel(model, solved.alignment, file);

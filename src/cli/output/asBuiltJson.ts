@@ -1,14 +1,11 @@
 import type { LengthUnit, Setup } from "../../setup/types/types.ts";
 import type { AsBuiltReport, AsBuiltSide, ReadingPass } from "../../studies/jig/asBuiltReport.ts";
-import type {
-  AsBuiltTruck,
-  TruckNumbers,
-  WheelEffect,
-  WheelNumbers,
-} from "../../studies/jig/asBuiltTruck.ts";
+import type { AsBuiltTruck, TruckNumbers, WheelEffect } from "../../studies/jig/asBuiltTruck.ts";
 import type { FittedKnuckle } from "../../studies/jig/fitKnuckle.ts";
 import type { JigRow, JigSheet } from "../../studies/jig/jigSheet.ts";
 import type { ShimAnswer } from "../../studies/jig/shimsFor.ts";
+import type { WheelNumbers } from "../../studies/jig/wheelNumbers.ts";
+import type { WheelWithin } from "../../studies/jig/wheelWithin.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { entryJson } from "./checkJson.ts";
@@ -159,11 +156,27 @@ function wheelJson(wheel: WheelNumbers, units: LengthUnit) {
   };
 }
 
-function effectJson({ toeAsBolted, tieRodChange, shims }: WheelEffect, units: LengthUnit) {
+function wheelWithinJson(within: WheelWithin, units: LengthUnit) {
+  const length = (mm: number | null) => (mm === null ? null : unitsFromMm(mm, units));
+  const angle = (rad: number | null) => (rad === null ? null : degFromRad(rad));
+  return {
+    camber: angle(within.camber),
+    caster: angle(within.caster),
+    kingpinInclination: angle(within.kingpinInclination),
+    scrubRadius: length(within.scrubRadius),
+    halfTrack: length(within.halfTrack),
+    tieRodLength: length(within.tieRod),
+    toeAsBolted: angle(within.toeAsBolted),
+    bumpSteer: { most: angle(within.bumpSteerMost), rms: angle(within.bumpSteerRms) },
+  };
+}
+
+function effectJson({ toeAsBolted, tieRodChange, shims, within }: WheelEffect, units: LengthUnit) {
   return {
     toeAsBolted: toeAsBolted === null ? null : degFromRad(toeAsBolted),
     tieRodChange: unitsFromMm(tieRodChange, units),
     shims: shimsJson(shims, units),
+    within: within && wheelWithinJson(within, units),
   };
 }
 

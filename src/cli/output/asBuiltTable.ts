@@ -10,6 +10,7 @@ import {
   truckChangeText,
   truckRows,
   truckText,
+  truckWithinText,
 } from "../../studies/wording/asBuiltTruckWords.ts";
 import {
   builtRows,
@@ -134,12 +135,18 @@ function truckTables(
 ): string {
   const tables = read.map(({ side }) =>
     textTable(
-      columns(`${side === "left" ? "Left" : "Right"}: on the truck`, ["As ordered", "As built", "Change"]),
+      columns(`${side === "left" ? "Left" : "Right"}: on the truck`, [
+        "As ordered",
+        "As built",
+        "Change",
+        "One std. dev.",
+      ]),
       truckRows(truck, side).map((row) => [
         row.note === undefined ? row.name : `${row.name} (${row.note})`,
         truckText(row.asOrdered, row.measure, format),
         truckText(row.asBuilt, row.measure, format),
         truckChangeText(row, format),
+        truckWithinText(row, format),
       ]),
     ),
   );

@@ -1,17 +1,18 @@
 import type { Command } from "commander";
+import { alignedFrom } from "../../studies/alignment/modelAsked.ts";
 import { asBuiltReport, builtKnuckles, tellsNothing } from "../../studies/jig/asBuiltReport.ts";
 import { type AsBuiltTruckResult, modelOnKnuckles } from "../../studies/jig/asBuiltTruck.ts";
 import { jigSheetOf } from "../../studies/jig/jigSheet.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
-import { readTruck, type Truck } from "../asked/readTruck.ts";
-import { type SharedOptions, withShared } from "../asked/sharedOptions.ts";
+import { readTruck, requireTargets, type Truck } from "../asked/readTruck.ts";
+import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { asBuiltJson, jigJson } from "../output/asBuiltJson.ts";
 import { asBuiltTable, jigTable } from "../output/asBuiltTable.ts";
 import { documentText } from "../output/documentText.ts";
 
-interface AsBuiltOptions extends SharedOptions {
+interface AsBuiltOptions extends AlignedOptions {
   readonly jig?: true;
 }
 
@@ -19,6 +20,7 @@ const EXAMPLES = `
 Examples:
   wellsweep asbuilt truck.json --jig     the jig sheet: what tape and angle finder must read, to write into
   wellsweep asbuilt truck.json           what was built, by the readings in the setup's asBuilt block
+  wellsweep asbuilt truck.json --aligned the truck aligned to its targets on either knuckle
   wellsweep asbuilt truck.json --json    for a program
 
 The setup's jig block says how the jig is laid out and what is tolerated; its asBuilt block holds what was read.
@@ -27,7 +29,7 @@ Exit codes: 0 every reading passes (or the sheet is printed), 1 one fails, 2 ${N
 
 /** `asbuilt`: the jig sheet, and the knuckles that were really built with what they do on the truck. */
 export function addAsBuilt(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("asbuilt"))
+  withAligned(program.command("asbuilt"))
     .description(
       "As built: from what was read off the jig to the knuckle that was really built, pass or fail, and what its errors do on the truck before it ships.",
     )
@@ -37,9 +39,13 @@ export function addAsBuilt(program: Command, terminal: Terminal, end: (code: Exi
 }
 
 function runAsBuilt(file: string, options: AsBuiltOptions, terminal: Terminal): ExitCode {
-  const truck = readTruck(file, options, terminal);
+  // Readings are of the knuckle, whatever it is bolted to; only the truck under it is aligned.
+  const { aligned, ...bolted } = options;
+  const truck = readTruck(file, bolted, terminal);
   const { model } = truck;
   const { setup } = model;
+  const isAligned = aligned === true;
+  if (isAligned) requireTargets(truck.file, model);
   const budget = askedBudget(truck.file, options, terminal);
   if (options.jig) {
     const sheet = jigSheetOf(setup);
@@ -49,15 +55,16 @@ function runAsBuilt(file: string, options: AsBuiltOptions, terminal: Terminal): 
     return ExitCode.Fine;
   }
   refuseTooLittle(truck);
-  const report = asBuiltReport(model, truck.file, budget);
+  const report = asBuiltReport(model, truck.file, budget, isAligned);
   if (report === null) throw new TypeError("runAsBuilt: readings were looked for above");
   const { onTheTruck, sides } = report;
-  const built = modelOnKnuckles(setup, builtKnuckles(setup, sides), truck.file);
+  const built = modelOnKnuckles(setup, builtKnuckles(setup, sides), truck.file, isAligned);
+  const ordered = isAligned ? (alignedFrom(model, truck.file) ?? model) : model;
   if (!onTheTruck.ok || !built.ok) throw notOnTheTruck(truck, onTheTruck);
   terminal.writeOut(
     options.json
       ? documentText(asBuiltJson(report, setup), truck)
-      : asBuiltTable(report, model, built.model, truck.unusual),
+      : asBuiltTable(report, ordered, built.model, truck.unusual),
   );
   const passes = [sides.left, sides.right].every((side) => side === null || side.allPass);
   return passes ? ExitCode.Fine : ExitCode.Rubs;

@@ -112,11 +112,21 @@ export interface AsBuiltReport {
   readonly cutShort?: true;
 }
 
-/** @param bolted the truck on the knuckle as ordered, as bolted on; @param file for the issues */
-export function asBuiltReport(bolted: Model, file: string, budget: Budget): AsBuiltReport | null {
+/**
+ * @param bolted the truck on the knuckle as ordered, as bolted on; @param file for the issues
+ * @param isAligned the truck aligned to its targets on either knuckle; default as bolted on
+ */
+export function asBuiltReport(
+  bolted: Model,
+  file: string,
+  budget: Budget,
+  isAligned = false,
+): AsBuiltReport | null {
   const sides = asBuiltSides(bolted.setup);
   if (sides === null) return null;
-  const onTheTruck = asBuiltTruck(bolted, builtKnuckles(bolted.setup, sides), file, budget);
+  const knuckles = builtKnuckles(bolted.setup, sides);
+  const fits = { left: sides.left?.fit ?? null, right: sides.right?.fit ?? null };
+  const onTheTruck = asBuiltTruck(bolted, { knuckles, fits, file, isAligned }, budget);
   const isCut = onTheTruck.ok && (onTheTruck.asOrdered.check.cutShort || onTheTruck.asBuilt.check.cutShort);
   return { sides, onTheTruck, ...(isCut ? { cutShort: true } : {}) };
 }

@@ -1,28 +1,15 @@
 import type { KnuckleSetup, Setup, SetupIssue } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { SIDE } from "../../suspension/sideRow.ts";
-import { solvePose } from "../../suspension/solvePose.ts";
-import { onTieRod } from "../alignment/onTieRod.ts";
-import { type BumpSteer, bumpSteer } from "../geometry/bumpSteer.ts";
+import { alignedFrom, modelAsked } from "../alignment/modelAsked.ts";
 import { followedRange } from "../geometry/geometryReport.ts";
 import { joinedModel } from "../model/joinedModel.ts";
-import { type Model, modelOf } from "../model/model.ts";
+import type { Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { type CheckReport, checkClearance } from "../reports/check.ts";
+import type { FittedKnuckle } from "./fitKnuckle.ts";
 import { type ShimAnswer, shimsFor } from "./shimsFor.ts";
-
-/** One wheel at travel 0, straight ahead, its toe set as the setup says. mm and radians. */
-export interface WheelNumbers {
-  readonly camber: number;
-  readonly caster: number;
-  readonly kingpinInclination: number;
-  readonly scrubRadius: number;
-  /** Center plane to contact patch. */
-  readonly halfTrack: number;
-  readonly tieRod: number;
-  /** null where the wheel cannot follow the whole travel. */
-  readonly bumpSteer: BumpSteer | null;
-}
+import { toeOnRod, type WheelNumbers, wheelNumbers } from "./wheelNumbers.ts";
+import { type WheelWithin, wheelWithin } from "./wheelWithin.ts";
 
 /** A truck's numbers that a knuckle decides. */
 export interface TruckNumbers {
@@ -41,6 +28,8 @@ export interface WheelEffect {
   /** What brings it back: + = longer. */
   readonly tieRodChange: number;
   readonly shims: ShimAnswer;
+  /** Of its numbers as built, by what the readings tell; null = that side was not read. */
+  readonly within: WheelWithin | null;
 }
 
 /** The truck on the knuckles as ordered and as built. */
@@ -68,45 +57,66 @@ export type KnucklesModel =
     }
   | { readonly ok: false; readonly side: Side; readonly issues: readonly SetupIssue[] };
 
-/** Puts knuckles on a truck as bolted on. @param file the file's name for the issues */
+/** Puts knuckles on a truck. @param file the file's name for the issues; @param isAligned to the setup's targets; default as bolted on */
 export function modelOnKnuckles(
   setup: Setup,
   { left, right }: Readonly<Record<Side, KnuckleSetup>>,
   file: string,
+  isAligned = false,
 ): KnucklesModel {
-  const ofLeft = modelOf({ ...setup, knuckle: left }, file);
+  const made = (knuckle: KnuckleSetup) => modelAsked({ setup: { ...setup, knuckle }, file, isAligned });
+  const ofLeft = made(left);
   if (!ofLeft.ok) return { ok: false, side: "left", issues: ofLeft.issues };
   if (isSameKnuckle(left, right)) {
     const model = ofLeft.value;
     return { ok: true, model, sides: { left: model, right: model } };
   }
-  const ofRight = modelOf({ ...setup, knuckle: right }, file);
+  const ofRight = made(right);
   if (!ofRight.ok) return { ok: false, side: "right", issues: ofRight.issues };
   const sides = { left: ofLeft.value, right: ofRight.value };
   return { ok: true, model: joinedModel(sides.left, sides.right), sides };
 }
 
-/**
- * What the knuckles as built make of the truck. @param bolted on the knuckle as ordered, as bolted on
- * @param knuckles as built; @param file the file's name for the issues
- */
+/** What is put on the truck, and how. */
+export interface AsBuiltAsk {
+  readonly knuckles: Readonly<Record<Side, KnuckleSetup>>;
+  /** What the readings tell of each; null = that side was not read, and is as ordered. */
+  readonly fits: Readonly<Record<Side, FittedKnuckle | null>>;
+  /** The file's name for the issues. */
+  readonly file: string;
+  /** The truck on either knuckle aligned to the setup's targets first; default as bolted on. */
+  readonly isAligned?: boolean;
+}
+
+/** What the knuckles as built make of the truck. @param bolted on the knuckle as ordered, as bolted on */
 export function asBuiltTruck(
   bolted: Model,
-  knuckles: Readonly<Record<Side, KnuckleSetup>>,
-  file: string,
+  { knuckles, fits, file, isAligned = false }: AsBuiltAsk,
   budget: Budget,
 ): AsBuiltTruckResult {
   const { setup } = bolted;
-  const built = modelOnKnuckles(setup, knuckles, file);
+  const built = modelOnKnuckles(setup, knuckles, file, isAligned);
+  const asBolted = isAligned ? modelOnKnuckles(setup, knuckles, file) : built;
   if (!built.ok) return built;
+  if (!asBolted.ok) return asBolted;
   const { model, sides } = built;
-  const asOrdered = numbersOf(bolted, budget.share(2));
+  const ordered = isAligned ? (alignedFrom(bolted, file) ?? bolted) : bolted;
+  const asOrdered = numbersOf(ordered, budget.share(2));
   const asBuilt = numbersOf(model, budget.share(1));
-  const effectOf = (side: Side): WheelEffect => ({
-    toeAsBolted: onTieRod(sides[side].frontEnd, side, 0, asOrdered[side].tieRod)?.toe ?? null,
-    tieRodChange: asBuilt[side].tieRod - asOrdered[side].tieRod,
-    shims: shimsFor(sides[side], side, asOrdered[side]),
-  });
+  const effectOf = (side: Side): WheelEffect => {
+    const { frontEnd } = sides[side];
+    const { tieRod } = asOrdered[side];
+    const fit = fits[side];
+    const within = fit && wheelWithin(frontEnd, side, fit, followedRange(model), tieRod);
+    const shims = shimsFor(asBolted.sides[side], side, asOrdered[side]);
+    const isTold = shims.kind !== "none" && !isAligned && isWithin(asBuilt[side], asOrdered[side], within);
+    return {
+      toeAsBolted: toeOnRod(frontEnd, side, tieRod),
+      tieRodChange: asBuilt[side].tieRod - tieRod,
+      shims: isTold ? { kind: "withinReadings" } : shims,
+      within,
+    };
+  };
   return {
     ok: true,
     toe: setup.alignment.toe,
@@ -117,8 +127,9 @@ export function asBuiltTruck(
 }
 
 function numbersOf(model: Model, budget: Budget): TruckNumbers {
-  const left = wheelNumbers(model, "left");
-  const right = wheelNumbers(model, "right");
+  const range = followedRange(model);
+  const left = wheelNumbers(model.frontEnd, "left", range);
+  const right = wheelNumbers(model.frontEnd, "right", range);
   return {
     left,
     right,
@@ -127,20 +138,15 @@ function numbersOf(model: Model, budget: Budget): TruckNumbers {
   };
 }
 
-function wheelNumbers(model: Model, side: Side): WheelNumbers {
-  const { frontEnd } = model;
-  const pose = solvePose(frontEnd, 0, 0);
-  if (!pose.ok) throw new TypeError("asBuiltTruck: an assembled truck stands at rest");
-  const { camber, caster, kingpinInclination, scrubRadius, contactPatch } = pose[side];
-  return {
-    camber,
-    caster,
-    kingpinInclination,
-    scrubRadius,
-    halfTrack: Math.abs(contactPatch[1]),
-    tieRod: frontEnd[side].row[SIDE.tieRodLength]!,
-    bumpSteer: bumpSteer(frontEnd, side, followedRange(model)),
-  };
+/** Standard deviations within which what is off may be the readings alone. */
+const TOLD = 2;
+
+/** Whether camber and caster are as ordered as far as the readings can tell. */
+function isWithin(built: WheelNumbers, ordered: WheelNumbers, within: WheelWithin | null): boolean {
+  return (["camber", "caster"] as const).every((key) => {
+    const sigma = within?.[key];
+    return sigma != null && Math.abs(built[key] - ordered[key]) <= TOLD * sigma;
+  });
 }
 
 function isSameKnuckle(a: KnuckleSetup, b: KnuckleSetup): boolean {

@@ -7,6 +7,8 @@ import type { Model } from "../model/model.ts";
 export type ShimAnswer =
   /** Camber and caster are as ordered to what a gauge reads: nothing to set. */
   | { readonly kind: "none" }
+  /** They are as ordered as far as the readings can tell: what is off may be the readings alone. */
+  | { readonly kind: "withinReadings" }
   /** The setup has no adjusters. */
   | { readonly kind: "noAdjusters" }
   /** `reached` false: the nearest there is within their range. What they leave over: as set less as ordered. */
@@ -30,7 +32,7 @@ export function shimsFor(
   built: Model,
   side: Side,
   wanted: { readonly camber: number; readonly caster: number },
-): ShimAnswer {
+): Exclude<ShimAnswer, { kind: "withinReadings" }> {
   const { setup, frontEnd } = built;
   const now = straightAhead(frontEnd[side], side, 0);
   if (now !== null && isNear(now.camber - wanted.camber) && isNear(now.caster - wanted.caster))

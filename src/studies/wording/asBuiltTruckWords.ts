@@ -8,7 +8,7 @@ import type { ShimAnswer } from "../jig/shimsFor.ts";
 import type { Model } from "../model/model.ts";
 import { settingWords } from "./alignSentence.ts";
 import { answerSentence } from "./answerWords.ts";
-import { listWords, lower, offRows } from "./asBuiltWords.ts";
+import { deviationText, listWords, lower, offRows } from "./asBuiltWords.ts";
 import { jigOffText, jigText } from "./jigWords.ts";
 import { amountWords, lengthText, shimFormat, withMinus } from "./lengths.ts";
 import { verdictSentence } from "./verdictSentence.ts";
@@ -21,13 +21,15 @@ export interface TruckRow {
   readonly measure: "length" | "angle";
   readonly asOrdered: number | null;
   readonly asBuilt: number | null;
+  /** One standard deviation of it as built; null = the readings do not tell, or that side was not read. */
+  readonly within: number | null;
 }
 
 /** What a side's knuckle does to its wheel and to the truck. */
 export function truckRows(truck: AsBuiltTruck, side: "left" | "right"): readonly TruckRow[] {
   const of = (numbers: TruckNumbers) => numbers[side];
   const [ordered, built] = [of(truck.asOrdered), of(truck.asBuilt)];
-  const { toeAsBolted, tieRodChange } = truck.effects[side];
+  const { toeAsBolted, tieRodChange, within } = truck.effects[side];
   const row = (
     name: string,
     measure: TruckRow["measure"],
@@ -38,6 +40,7 @@ export function truckRows(truck: AsBuiltTruck, side: "left" | "right"): readonly
     measure,
     asOrdered: ordered[key],
     asBuilt: built[key],
+    within: within?.[key] ?? null,
     ...(note === undefined ? {} : { note }),
   });
   return [
@@ -50,6 +53,7 @@ export function truckRows(truck: AsBuiltTruck, side: "left" | "right"): readonly
       measure: "angle",
       asOrdered: truck.toe,
       asBuilt: toeAsBolted,
+      within: within?.toeAsBolted ?? null,
     },
     {
       name: "Tie rod to set the toe",
@@ -57,6 +61,7 @@ export function truckRows(truck: AsBuiltTruck, side: "left" | "right"): readonly
       measure: "length",
       asOrdered: ordered.tieRod,
       asBuilt: ordered.tieRod + tieRodChange,
+      within: within?.tieRod ?? null,
     },
     row("Half track", "length", "halfTrack"),
     row("Scrub radius", "length", "scrubRadius", "+ patch outboard"),
@@ -66,12 +71,14 @@ export function truckRows(truck: AsBuiltTruck, side: "left" | "right"): readonly
       measure: "angle",
       asOrdered: ordered.bumpSteer?.most.toeChange ?? null,
       asBuilt: built.bumpSteer?.most.toeChange ?? null,
+      within: within?.bumpSteerMost ?? null,
     },
     {
       name: "Bump steer, root mean square",
       measure: "angle",
       asOrdered: ordered.bumpSteer?.rms ?? null,
       asBuilt: built.bumpSteer?.rms ?? null,
+      within: within?.bumpSteerRms ?? null,
     },
   ];
 }
@@ -111,6 +118,11 @@ function sideMends(
     case "none":
       return [
         `The ${side} knuckle stands at the camber and caster as ordered: no shims.`,
+        ...(off.length === 0 ? [] : [`What else is off stays: ${listWords(off)} to be as ordered.`]),
+      ];
+    case "withinReadings":
+      return [
+        `The ${side} wheel’s camber and caster are as ordered within what the readings can tell: no shims.`,
         ...(off.length === 0 ? [] : [`What else is off stays: ${listWords(off)} to be as ordered.`]),
       ];
     case "noAdjusters":
@@ -157,6 +169,11 @@ export function gapSentences(
 /** A number of the truck, or a dash. */
 export function truckText(value: number | null, measure: TruckRow["measure"], format: LengthFormat): string {
   return value === null ? "–" : jigText(value, measure, format);
+}
+
+/** How well the readings tell a number of the truck, or a dash: `±0.10°`. */
+export function truckWithinText({ within, measure }: TruckRow, format: LengthFormat): string {
+  return within === null ? "–" : deviationText(within, measure, format);
 }
 
 /** What stands between as ordered and as built, or a dash. */

@@ -104,7 +104,11 @@ export function unreadSentence({ left, right }: AsBuiltSides): string {
 
 /** One standard deviation as it stands in a table: `±0.017 in`, `±0.10°`; of what was not read, why there is none. */
 export function withinText({ within, measure }: BuiltRow, format: LengthFormat): string {
-  if (within === null) return "not read";
+  return within === null ? "not read" : deviationText(within, measure, format);
+}
+
+/** One standard deviation, to what a fine gauge reads: `±0.017 in`, `±0.10°`. */
+export function deviationText(within: number, measure: BuiltRow["measure"], format: LengthFormat): string {
   if (measure === "angle") return `±${formatAngle(within, 2)}`;
   const fine: LengthFormat =
     format.units === "in" ? { units: "in", fraction: "decimal", decimals: 3 } : { units: "mm", decimals: 2 };

@@ -21,6 +21,8 @@ const wide = truck("wide.json", {
   left: { ...asAsked, front: asAsked.front + 0.2, behind: asAsked.behind + 0.2 },
 });
 
+const SHIMS = { kind: "shims", front: "1/4", rear: "1/4", most: 1, step: "1/64" };
+
 describe("asbuilt --jig", () => {
   it("prints what must be read, with tolerances and room to write, exit 0", () => {
     const { code, out, error } = captured(["asbuilt", good, "--jig"]);
@@ -88,6 +90,26 @@ describe("asbuilt --json", () => {
     expect(asBuilt.track - asOrdered.track).toBeCloseTo(0.2, 1);
     expect(asBuilt.worst.gap).toBeLessThan(asOrdered.worst.gap - 0.1);
     expect(document.knuckle.right).toBeNull();
+  });
+
+  it("--aligned puts either knuckle on the truck at its targets; without targets it is refused", () => {
+    const more = { alignment: { toe: 0, targets: { camber: 0, caster: 4, toe: 0 } }, adjusters: SHIMS };
+    const shimmed = truck("shimmed.json", { left: { ...asAsked, faceAngle: asAsked.faceAngle + 0.6 } }, more);
+    const camber = (...options: string[]) =>
+      capturedJson(["asbuilt", shimmed, ...options]).document.onTheTruck.asBuilt.left.camber;
+    expect(Math.abs(camber("--aligned"))).toBeLessThan(0.15);
+    expect(Math.abs(camber() - camber("--aligned"))).toBeGreaterThan(0.1);
+    const { code, error } = captured(["asbuilt", wide, "--aligned"]);
+    expect(code).toBe(2);
+    expect(error).toContain("alignment.targets: ");
+  });
+
+  it("tells one standard deviation of each number on the truck, of a side that was read", () => {
+    const { left, right } = capturedJson(["asbuilt", wide]).document.onTheTruck;
+    expect(left.within.camber).toBeGreaterThan(0.02);
+    expect(left.within.camber).toBeLessThan(0.2);
+    expect(left.within.halfTrack).toBeGreaterThan(0.005);
+    expect(right.within).toBeNull();
   });
 
   it("checks the knuckle of the variant asked for", () => {

@@ -12,6 +12,7 @@ import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { stepBudget } from "../../reference/stepBudget.ts";
 import { DEG } from "./jigCases.ts";
 
 const EXAMPLE = join(import.meta.dirname, "..", "..", "..", "shared", "half-ton-on-air.json");
@@ -25,7 +26,8 @@ function modelFrom(patch: Partial<Setup> = {}): Model {
 }
 
 function onTruck(model: Model, left: KnuckleSetup, right: KnuckleSetup): AsBuiltTruck {
-  const result = asBuiltTruck(model, { left, right }, "example", Budget.endless());
+  const ask = { knuckles: { left, right }, fits: { left: null, right: null }, file: "example" };
+  const result = asBuiltTruck(model, ask, Budget.endless());
   if (!result.ok) throw new Error(result.issues[0]?.mend);
   return result;
 }
@@ -135,9 +137,55 @@ describe("knuckles as built on the truck", () => {
     expect(leftWrong.effects.left.shims).toEqual({ kind: "noAdjusters" });
   });
 
+  it("are not shimmed where what is off may be the readings alone, and are where it is not", () => {
+    const { setup } = model;
+    const ordered = orderedKnuckle(setup);
+    const within = { tape: 0.4, angle: 0.1 * DEG, height: 0.4 };
+    const shimsAt = (off: number) => {
+      const readings = jigReadingsOf(
+        { ...ordered, pinAngle: ordered.pinAngle + off },
+        setup.jig,
+        ordered.pinHeight,
+      );
+      const asBuilt = { left: { readings, clampedAt: null }, right: null, within };
+      const adjusters = {
+        ...{ kind: "shims", direction: [0, -1, 0], front: 6, rear: 6, least: 0, most: 19, step: 0.1 },
+      } as const;
+      const report = asBuiltReport(modelFrom({ asBuilt, adjusters }), "example", stepBudget(40));
+      if (!report?.onTheTruck.ok) throw new Error("goes on");
+      return report.onTheTruck.effects.left;
+    };
+    const small = shimsAt(0.1 * DEG);
+    expect(small.shims).toEqual({ kind: "withinReadings" });
+    expect(small.within!.camber! / DEG).toBeGreaterThan(0.05);
+    expect(shimsAt(0.5 * DEG).shims.kind).toBe("set");
+  });
+
+  it("stand at the truck's targets on either knuckle where it is aligned first, by other shims", () => {
+    const wanted = { camber: -0.5 * DEG, caster: 4 * DEG, toe: 0 };
+    const targets = { stance: null, left: wanted, right: wanted };
+    const adjusters = {
+      ...{ kind: "shims", direction: [0, -1, 0], front: 6, rear: 6, least: 0, most: 25, step: 0.1 },
+    } as const;
+    const own = modelFrom({ alignment: { toe: 0, targets }, adjusters });
+    const off = { ...knuckle, pinAngle: knuckle.pinAngle + 0.4 * DEG };
+    const ask = { knuckles: { left: off, right: knuckle }, fits: { left: null, right: null }, file: "" };
+    const result = asBuiltTruck(own, { ...ask, isAligned: true }, stepBudget(40));
+    if (!result.ok) throw new Error(result.issues[0]?.mend);
+    const { asOrdered, asBuilt, effects } = result;
+    for (const { left } of [asOrdered, asBuilt])
+      expect(Math.abs(left.camber - wanted.camber)).toBeLessThan(0.05 * DEG);
+    expect(effects.left.shims).toMatchObject({ kind: "set", reached: true });
+    const bolted = asBuiltTruck(own, ask, stepBudget(40));
+    if (!bolted.ok) throw new Error("goes on");
+    expect(Math.abs(bolted.asBuilt.left.camber - wanted.camber)).toBeGreaterThan(0.2 * DEG);
+  });
+
   it("say which side's knuckle does not go on", () => {
     const long = { ...knuckle, span: 2000 };
-    const result = asBuiltTruck(model, { left: knuckle, right: long }, "example", Budget.endless());
+    const knuckles = { left: knuckle, right: long };
+    const ask = { knuckles, fits: { left: null, right: null }, file: "example" };
+    const result = asBuiltTruck(model, ask, Budget.endless());
     expect(result).toMatchObject({ ok: false, side: "right" });
     expect(result.ok ? "" : result.issues[0]?.key).toBe("knuckle.span");
   });

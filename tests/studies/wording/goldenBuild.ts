@@ -15,6 +15,7 @@ import {
   truckChangeText,
   truckRows,
   truckText,
+  truckWithinText,
 } from "../../../src/studies/wording/asBuiltTruckWords.ts";
 import {
   builtRows,
@@ -135,7 +136,7 @@ function asBuilt(title: string, document: object): string[] {
       ? [
           ...truckRows(onTheTruck, both[0]!.side).map(
             (row) =>
-              `${row.name}: ${truckText(row.asOrdered, row.measure, format)}, as built ${truckText(row.asBuilt, row.measure, format)}, ${truckChangeText(row, format)}`,
+              `${row.name}: ${truckText(row.asOrdered, row.measure, format)}, as built ${truckText(row.asBuilt, row.measure, format)}, ${truckChangeText(row, format)}, ${truckWithinText(row, format)}`,
           ),
           trackSentence(onTheTruck, format),
           ...gapSentences(onTheTruck, { ordered: model, built: built.model }, [], plain),

@@ -9,6 +9,7 @@ import { Fold } from "../../parts/Fold.tsx";
 import { boltedTruck, type Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { BuiltTable } from "./BuiltTable.tsx";
+import { KeepBoth } from "./KeepBuilt.tsx";
 import { OnTheTruck } from "./OnTheTruck.tsx";
 import { ReadingTable } from "./ReadingTable.tsx";
 
@@ -61,6 +62,7 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
         {read.map((side) => (
           <BuiltTable key={side.side} side={side} ordered={sheet.knuckle} format={format} />
         ))}
+        <KeepBoth sides={read} />
         {sides && bolted && <OnTheTruck truck={bolted} sides={sides} sheet={sheet} format={format} />}
         <p className="fold-fine">{JIG_CAUTIONS}</p>
       </section>

@@ -9,6 +9,7 @@ import {
   truckChangeText,
   truckRows,
   truckText,
+  truckWithinText,
 } from "../../../studies/wording/asBuiltTruckWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
@@ -62,6 +63,7 @@ export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
               <th scope="col">As ordered</th>
               <th scope="col">As built</th>
               <th scope="col">Change</th>
+              <th scope="col">One standard deviation</th>
             </tr>
           </thead>
           <tbody>
@@ -73,6 +75,7 @@ export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
                 <td>{truckText(row.asOrdered, row.measure, format)}</td>
                 <td>{truckText(row.asBuilt, row.measure, format)}</td>
                 <td>{truckChangeText(row, format)}</td>
+                <td>{truckWithinText(row, format)}</td>
               </tr>
             ))}
           </tbody>
