@@ -1,8 +1,8 @@
 import type { Page, PageCircle, PageLine, PageText, Pen } from "../geometry/page.ts";
 import { textWidth } from "../geometry/textWidth.ts";
+import { winAnsiText } from "../geometry/winAnsi.ts";
 import { MM_PER_INCH } from "../units/lengthUnits.ts";
 import { PEN_STYLES } from "./penStyles.ts";
-import { winAnsiText } from "./winAnsi.ts";
 
 /** Points of a PDF in a millimeter. */
 const POINTS = 72 / MM_PER_INCH;
@@ -13,7 +13,8 @@ const HANDLE = 0.5522847498;
 /**
  * Pages as a PDF, each of its own size, 1:1 on paper; viewers are asked not to scale it (ISO 32000-1: 7.5 "File structure",
  * 8 "Graphics", 9.6.2.2 "Standard Type 1 fonts", 12.2 "Viewer preferences"; from memory). Lines and letters only, in the standard
- * Helvetica, uncompressed. Letters outside its Latin set are written as "?".
+ * Helvetica, uncompressed. Letters outside its Latin set are written as the
+ * nearest it has.
  * @throws RangeError for no page at all
  */
 export function pdfBytes(pages: readonly Page[], title: string): Uint8Array {

@@ -1,5 +1,7 @@
+import { WIDEST_KERF } from "../../studies/drawings/kerf.ts";
 import { PAPER_NAMES, type PaperName } from "../../studies/drawings/paper.ts";
 import type { DrawingAsk } from "../../studies/drawings/shopDrawings.ts";
+import { kerfMend } from "../../studies/wording/drawingWords.ts";
 import { nearestWord } from "../../units/words.ts";
 import { InputError } from "./inputError.ts";
 import { readLength } from "./readNumbers.ts";
@@ -13,9 +15,6 @@ export interface SheetOptions extends SharedOptions {
   readonly kerf: string;
   readonly angle: string;
 }
-
-/** mm. No torch, plasma or saw cuts wider. */
-const WIDEST_KERF = 10;
 
 const ANGLES = ["first", "third"] as const;
 
@@ -35,8 +34,7 @@ export function askedSheet(
   const angleName = ANGLES.find((name) => name === angle.toLowerCase());
   if (angleName === undefined) throw refuse("--angle", angle, oneOf(angle, ANGLES));
   const width = readLength(kerf, units, { file, option: "--kerf", value: kerf });
-  if (!(width >= 0 && width <= WIDEST_KERF))
-    throw refuse("--kerf", kerf, `must be from 0 to ${WIDEST_KERF} mm, the width of the cut`);
+  if (!(width >= 0 && width <= WIDEST_KERF)) throw refuse("--kerf", kerf, kerfMend(WIDEST_KERF));
   return { out, paper: paperName satisfies PaperName, angle: angleName, kerf: width };
 }
 

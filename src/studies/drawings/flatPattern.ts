@@ -37,12 +37,12 @@ const CROSS = 4;
 /** A hair's rounding must not ask for another sheet, mm. */
 const HAIR = 1e-6;
 
-/** On one page just large enough for it. */
+/** On one page just large enough for it, in the middle of its width. */
 export function patternPage(pattern: FlatPattern): Page {
   const [x0, y0, x1, y1] = pattern.bounds;
   const foot = footOf(pattern);
   const width = Math.max(x1 - x0, foot.width) + 2 * MARGIN;
-  const origin = [MARGIN - x0, MARGIN + foot.height + MARGIN / 2 - y0] as const;
+  const origin = [(width - (x1 - x0)) / 2 - x0, MARGIN + foot.height + MARGIN / 2 - y0] as const;
   const size = { width, height: origin[1] + y1 + MARGIN };
   const drawn = together(movedBy(pattern.drawn, ...origin), movedBy(foot.drawn, MARGIN, MARGIN));
   return { ...pageOf(pattern.title, size, drawn), origin };
@@ -50,7 +50,7 @@ export function patternPage(pattern: FlatPattern): Page {
 
 /**
  * On sheets of a paper, upright or lying, whichever takes fewer; what is larger than one sheet goes over several that overlap
- * by 10 mm, with crosses to lay them together by. Each has the bar.
+ * by 10 mm, with crosses to lay them together by; what fits stands in the middle. Each has the bar.
  */
 export function patternSheets(pattern: FlatPattern, paper: PaperName): Page[] {
   const upright = tilesOn(pattern, PAPERS[paper]);
@@ -58,13 +58,16 @@ export function patternSheets(pattern: FlatPattern, paper: PaperName): Page[] {
   const { size, columns, rows } =
     lying.columns * lying.rows < upright.columns * upright.rows ? lying : upright;
   const foot = footOf(pattern);
-  const [x0, y0] = pattern.bounds;
+  const [x0, y0, x1, y1] = pattern.bounds;
   const window = windowOf(size, foot.height);
   const bottom = MARGIN + foot.height + MARGIN / 2;
+  const middle = (room: number, length: number, count: number) => (count === 1 ? (room - length) / 2 : 0);
+  const left = x0 - middle(window.width, x1 - x0, columns);
+  const low0 = y0 - middle(window.height, y1 - y0, rows);
   const sheets: Page[] = [];
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
-      const low = [x0 + column * (window.width - OVERLAP), y0 + row * (window.height - OVERLAP)] as const;
+      const low = [left + column * (window.width - OVERLAP), low0 + row * (window.height - OVERLAP)] as const;
       const high = [low[0] + window.width, low[1] + window.height] as const;
       const seen = clipped(pattern.drawn, [...low, ...high]);
       const count = columns * rows;

@@ -1,3 +1,6 @@
+/** mm. No torch, plasma or saw cuts wider. */
+export const WIDEST_KERF = 10;
+
 /** A corner of an outline. */
 export type Corner = readonly [u: number, v: number];
 

@@ -1,6 +1,7 @@
 import type { Page, PageCircle, PageLine, PageText, Pen } from "../../geometry/page.ts";
+import { isSpelledOtherwise } from "../../geometry/winAnsi.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
-import { barWords } from "../wording/drawingWords.ts";
+import { barWords, LETTERS_NOTE } from "../wording/drawingWords.ts";
 
 /** What a page is put together from. */
 export interface Drawn {
@@ -63,7 +64,14 @@ export function scaleBar(units: "in" | "mm", x: number, y: number): Drawn {
   };
 }
 
-/** A page of that size. */
+/** mm. Where it is told, under the margin, that letters are spelled otherwise, and how large. */
+const LETTERS = { x: 10, y: 4, size: 2.4 };
+
+/** A page of that size; words whose letters a PDF's font does not have are told of at its foot. */
 export function pageOf(title: string, size: { width: number; height: number }, drawn: Drawn): Page {
-  return { title, width: size.width, height: size.height, ...drawn };
+  const { x, y, size: height } = LETTERS;
+  const isOther = drawn.texts.some(({ text }) => isSpelledOtherwise(text));
+  const note: PageText = { at: [x, y], size: height, text: LETTERS_NOTE };
+  const texts = isOther ? [...drawn.texts, note] : drawn.texts;
+  return { title, width: size.width, height: size.height, ...drawn, texts };
 }

@@ -98,6 +98,15 @@ export function endRemarks({ joint, fittedTo, missed, overhang }: EndFacts, form
   ];
 }
 
+/** Stands at the foot of a page with letters that a PDF's standard font does not have. */
+export const LETTERS_NOTE =
+  "In a PDF, letters that its font does not have are spelled with the nearest it has.";
+
+/** What a kerf may be. @param most mm */
+export function kerfMend(most: number): string {
+  return `must be from 0 to ${most} mm, the width of the cut`;
+}
+
 export function plateTitle(name: string): string {
   return `Plate: ${name}`;
 }

@@ -111,7 +111,7 @@ describe("sheet refuses, and leaves no folder behind", () => {
   });
 
   it("a build of stiff connections alone, and one of nothing", () => {
-    const setup = example();
+    const setup = { ...example(), variants: [] };
     setup.build = {
       members: [{ name: "a", kind: "link", from: "lowerBallJoint", to: "upperBallJoint" }],
     };

@@ -37,7 +37,7 @@ function Drawings({ truck }: { truck: Truck }) {
   const drawn = useLastAnswer(answered);
   return (
     <div className="drawings">
-      <DrawingChoices ask={ask} onChange={setAsk} />
+      <DrawingChoices units={units} ask={ask} onChange={setAsk} />
       {answered?.failure != null && <p role="alert">{answered.failure}</p>}
       {drawn === null ? (
         <p role="status">Drawing…</p>
