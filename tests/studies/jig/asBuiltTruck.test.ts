@@ -25,6 +25,16 @@ function modelFrom(patch: Partial<Setup> = {}): Model {
   return built.value;
 }
 
+const SHIMS = {
+  kind: "shims",
+  direction: [0, -1, 0],
+  front: 6,
+  rear: 6,
+  least: 0,
+  most: 25,
+  step: 0.1,
+} as const;
+
 function onTruck(model: Model, left: KnuckleSetup, right: KnuckleSetup): AsBuiltTruck {
   const ask = { knuckles: { left, right }, fits: { left: null, right: null }, file: "example" };
   const result = asBuiltTruck(model, ask, Budget.endless());
@@ -119,16 +129,7 @@ describe("knuckles as built on the truck", () => {
   });
 
   it("are shimmed back to camber and caster as ordered where the truck has shims", () => {
-    const adjusters = {
-      kind: "shims",
-      direction: [0, -1, 0],
-      front: 6,
-      rear: 6,
-      least: 0,
-      most: 19,
-      step: 0.1,
-    } as const;
-    const shimmed = onTruck(modelFrom({ adjusters }), wrong, knuckle).effects.left.shims;
+    const shimmed = onTruck(modelFrom({ adjusters: SHIMS }), wrong, knuckle).effects.left.shims;
     if (shimmed.kind !== "set") throw new Error(shimmed.kind);
     expect(shimmed.reached).toBe(true);
     expect(Math.abs(shimmed.leftOver.camber)).toBeLessThan(0.05 * DEG);
@@ -148,10 +149,7 @@ describe("knuckles as built on the truck", () => {
         ordered.pinHeight,
       );
       const asBuilt = { left: { readings, clampedAt: null }, right: null, within };
-      const adjusters = {
-        ...{ kind: "shims", direction: [0, -1, 0], front: 6, rear: 6, least: 0, most: 19, step: 0.1 },
-      } as const;
-      const report = asBuiltReport(modelFrom({ asBuilt, adjusters }), "example", stepBudget(40));
+      const report = asBuiltReport(modelFrom({ asBuilt, adjusters: SHIMS }), "example", stepBudget(40));
       if (!report?.onTheTruck.ok) throw new Error("goes on");
       return report.onTheTruck.effects.left;
     };
@@ -164,10 +162,7 @@ describe("knuckles as built on the truck", () => {
   it("stand at the truck's targets on either knuckle where it is aligned first, by other shims", () => {
     const wanted = { camber: -0.5 * DEG, caster: 4 * DEG, toe: 0 };
     const targets = { stance: null, left: wanted, right: wanted };
-    const adjusters = {
-      ...{ kind: "shims", direction: [0, -1, 0], front: 6, rear: 6, least: 0, most: 25, step: 0.1 },
-    } as const;
-    const own = modelFrom({ alignment: { toe: 0, targets }, adjusters });
+    const own = modelFrom({ alignment: { toe: 0, targets }, adjusters: SHIMS });
     const off = { ...knuckle, pinAngle: knuckle.pinAngle + 0.4 * DEG };
     const ask = { knuckles: { left: off, right: knuckle }, fits: { left: null, right: null }, file: "" };
     const result = asBuiltTruck(own, { ...ask, isAligned: true }, stepBudget(40));

@@ -56,7 +56,7 @@ function KerfField({ units, onChange }: { units: FileUnits; onChange: (kerf: num
   const [text, setText] = useState("0");
   const mend = mendOf(text, units);
   return (
-    <label className="drawing-kerf">
+    <label>
       Kerf
       <input
         type="text"
@@ -72,7 +72,9 @@ function KerfField({ units, onChange }: { units: FileUnits; onChange: (kerf: num
           if (read.ok && mendOf(typed, units) === null) onChange(read.mm);
         }}
       />
-      <small id={id}>{mend === null ? `${units}, width of the cut of plates` : `✕ ${mend}`}</small>
+      <span id={id} className={mend === null ? "drawing-kerf-unit" : "drawing-kerf-wrong"}>
+        {mend === null ? `${units}, width of the cut of plates` : `✕ ${mend}`}
+      </span>
     </label>
   );
 }
