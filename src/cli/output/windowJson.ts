@@ -9,7 +9,7 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
  * between; `closedBy` and `opens` only of an empty window.
  */
 export function windowJson(window: FieldWindow, units: LengthUnit) {
-  const { field, kind, now, from, to, fits, tolerance, between, closedBy, opens, cutShort } = window;
+  const { field, kind, now, from, to, fits, tolerance, between, outside, closedBy, opens, cutShort } = window;
   const told = (value: number, of = kind) => (of === "angle" ? degFromRad(value) : unitsFromMm(value, units));
   return {
     units,
@@ -26,6 +26,7 @@ export function windowJson(window: FieldWindow, units: LengthUnit) {
     })),
     tolerance: told(tolerance),
     between: between.rank,
+    outside,
     ...(between.rank === "sampled" ? { sampledEvery: told(between.step) } : {}),
     ...(fits.length > 0
       ? {}

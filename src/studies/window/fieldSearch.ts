@@ -101,6 +101,11 @@ export class FieldSearch {
     return true;
   }
 
+  /** Whether what is in the way at the middle of a stretch and at its ends is so at every value of it. */
+  provesOutside({ mirrored }: Model): boolean {
+    return mirrored || this.isOpen;
+  }
+
   /** One pair over the values from `low` to `high`: searched at their middle, over all poses that count at any of them. */
   over(pairAt: number, low: number, high: number): Stretch {
     const middle = 0.5 * (low + high);

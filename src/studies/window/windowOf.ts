@@ -58,7 +58,15 @@ export function windowOfField(
   const cut = () => (budget.cut ? { cutShort: true as const } : {});
   if (together.length === 0) {
     const closedBy = stretches.flatMap(({ by }) => (by === null ? [] : [{ by, isUnmoved: false }]));
-    return { ...told, between: { rank: "proven" }, fits: [], closedBy, opens: null, ...cut() };
+    return {
+      ...told,
+      between: { rank: "proven" },
+      outside: "proven",
+      fits: [],
+      closedBy,
+      opens: null,
+      ...cut(),
+    };
   }
   const anchor = anchorIn(together, field.now);
   const pairs = nearestFirst(search.modelAt(anchor));
@@ -74,7 +82,8 @@ export function windowOfField(
   const opened =
     fits.length > 0 ? { closedBy: [], opens: null } : closingOf(search, pairs, together, tolerance);
   const between = isProven ? { rank: "proven" as const } : { rank: "sampled" as const, step };
-  return { ...told, between, fits, ...opened, ...cut() };
+  const outside = isProven && search.provesOutside(search.modelAt(anchor)) ? "proven" : "sampled";
+  return { ...told, between, outside, fits, ...opened, ...cut() };
 }
 
 /** Where to begin: now, or the nearest value to it that is looked at. */

@@ -9,7 +9,7 @@ import { FieldChoice } from "./FieldChoice.tsx";
 import { FieldDoubts } from "./FieldDoubts.tsx";
 import { FieldFault } from "./FieldFault.tsx";
 import { FieldHelp } from "./FieldHelp.tsx";
-import { FieldWindow, noteChanged } from "./FieldWindow.tsx";
+import { noteChanged } from "./FieldWindow.tsx";
 import { heldWords, unitHint } from "./fieldWords.ts";
 import { mayBeLeftOut } from "./mayBeLeftOut.ts";
 import { useIsFromExample } from "./useIsFromExample.ts";
@@ -49,12 +49,12 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
   ]
     .filter(Boolean)
     .join(" ");
-  const hasWindow = ["length", "signedLength", "angle"].includes(field.kind) && text !== "";
+  const hasWindow = ["length", "signedLength", "angle"].includes(field.kind);
   return (
     <div
       className={isExample ? "field field-example" : "field"}
       data-field={path.join(".")}
-      onInput={() => noteChanged(path)}
+      onInput={hasWindow ? () => noteChanged(path) : undefined}
     >
       <div className="field-line">
         <label
@@ -106,7 +106,6 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
       {isOfVariant && <VariantMark id={`${id}-own`} />}
       {mend !== null && <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={draft !== null} />}
       <FieldDoubts path={path} />
-      {hasWindow && <FieldWindow path={path} />}
       <div id={`${id}-help`} hidden={!isHelpOpen}>
         {isHelpOpen && <FieldHelp path={path} field={field} isOfVariant={isOfVariant} />}
       </div>

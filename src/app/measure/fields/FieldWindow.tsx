@@ -1,26 +1,41 @@
 import { createStore, useStore } from "zustand";
-import type { KeyPath } from "../../../setup/types/keyPath.ts";
-import { keyText } from "../../../setup/types/keyPath.ts";
+import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
 import { FieldWindowView } from "../../parts/window/FieldWindowView.tsx";
+import { fieldText } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 
-/** The field typed into last that has a window: one at a time has its bar, and keeps it until another one is typed into. */
-const changed = createStore<{ readonly key: string | null }>()(() => ({ key: null }));
+/** The field typed into last that has a window; null = none, or its window was closed. */
+const changed = createStore<{ readonly path: KeyPath | null }>()(() => ({ path: null }));
 
 /** The blocks whose lengths and angles say how narrow and how wide a truck gets. */
 const WINDOWED = ["knuckle", "wheel", "tire"];
 
-/** Notes that a field of the setup was changed. */
+/** Notes that a length or an angle of the setup was changed. */
 export function noteChanged(path: KeyPath): void {
-  if (WINDOWED.includes(String(path[0]))) changed.setState({ key: keyText(path) });
+  if (WINDOWED.includes(String(path[0]))) changed.setState({ path });
 }
 
-/** Under the field that is being changed: how little and how much it may be. */
-export function FieldWindow({ path }: { path: KeyPath }) {
-  const key = keyText(path);
-  const isChanged = useStore(changed, (s) => s.key === key);
-  const truck = useWorkbench((s) => (isChanged ? s.truck : null));
+/**
+ * How little and how much the field that is being changed may be. It lies over the foot of the form, so that nothing of the form
+ * moves when it comes, grows or goes.
+ */
+export function FieldWindow() {
+  const path = useStore(changed, (s) => s.path);
+  const isGiven = useWorkbench((s) => path !== null && fieldText(s, path) !== "");
+  const truck = useWorkbench((s) => (isGiven ? s.truck : null));
   const variant = useWorkbench((s) => s.good?.variant ?? null);
-  if (truck === null) return null;
-  return <FieldWindowView truck={truck} variant={variant} field={key} />;
+  if (truck === null || path === null) return null;
+  return (
+    <section className="window-foot" aria-label="How far the field changed last can go">
+      <button
+        type="button"
+        className="window-close"
+        aria-label="Close how far it can go"
+        onClick={() => changed.setState({ path: null })}
+      >
+        ✕
+      </button>
+      <FieldWindowView truck={truck} variant={variant} field={keyText(path)} />
+    </section>
+  );
 }
