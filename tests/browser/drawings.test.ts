@@ -42,16 +42,16 @@ describe("drawings at Build", () => {
     await fold.getByLabel("Views").selectOption("First-angle projection");
     await expect.poll(source).not.toBe(third);
     expect(decodeURIComponent((await source())!)).toContain("First-angle projection");
-    // A kerf that cannot be is told, and the last one holds.
-    await fold.getByLabel("Kerf").fill("2");
-    await fold.getByText(/must be from 0 to 10 mm/).waitFor();
-    await fold.getByLabel("Kerf").fill("0.06");
-    await expect.poll(() => fold.getByText(/must be from 0/).count()).toBe(0);
     await fold.getByLabel("Paper").selectOption({ label: "A3, 297 × 420 mm" });
     await expect.poll(async () => decodeURIComponent((await source())!)).toContain("on A3 paper");
     await fold.getByLabel("Paper").selectOption({ label: "Letter, 8 1/2 × 11 in" });
     await fold.getByLabel("Views").selectOption("Third-angle projection");
     await expect.poll(source).toBe(third);
+    // A kerf that cannot be is told, and the last one holds.
+    await fold.getByLabel("Kerf").fill("2");
+    await fold.getByText(/must be from 0 to 10 mm/).waitFor();
+    await fold.getByLabel("Kerf").fill("0.06");
+    await expect.poll(() => fold.getByText(/must be from 0/).count()).toBe(0);
     expect(problems()).toEqual([]);
   });
 

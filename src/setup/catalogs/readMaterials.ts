@@ -1,7 +1,8 @@
 import { parseQuantity } from "../../units/quantity.ts";
-import { describeValue } from "../reading/describeValue.ts";
-import { keyText, valueAt } from "../types/keyPath.ts";
-import type { Result, SetupIssue } from "../types/types.ts";
+import { IssueList } from "../reading/issueList.ts";
+import { addShapeIssues } from "../shapeIssues.ts";
+import type { Result } from "../types/types.ts";
+import { MATERIALS_DOCUMENT } from "./materialsDocument.ts";
 
 /** A material by its published strength, MPa, at room temperature, away from welds. */
 export interface Material {
@@ -17,38 +18,28 @@ export interface Material {
  * `source`. @param file its name, for the issues
  */
 export function readMaterials(document: unknown, file: string): Result<readonly Material[]> {
-  const issues: SetupIssue[] = [];
-  const issue = (path: readonly (string | number)[], mend: string) =>
-    issues.push({ file, key: keyText(path), value: describeValue(valueAt(document, path)), mend });
-  const items = valueAt(document, ["items"]);
-  if (valueAt(document, ["kind"]) !== "materials" || !Array.isArray(items)) {
-    issue(["kind"], 'must be "materials", with a list of items');
-    return { ok: false, issues };
+  const issues = new IssueList(file);
+  const shape = MATERIALS_DOCUMENT.safeParse(document);
+  if (!shape.success) {
+    addShapeIssues(issues, document, shape.error);
+    return { ok: false, issues: issues.all() };
   }
-  const materials = items.map((_, i): Material => {
-    const text = (key: string) => {
-      const value = valueAt(document, ["items", i, key]);
-      if (typeof value === "string" && value.trim() !== "") return value;
-      issue(["items", i, key], "must be text in double quotes");
-      return "";
-    };
+  const { items } = shape.data;
+  const materials = items.map((item, i): Material => {
     const stress = (key: "yield" | "ultimate") => {
-      const value = valueAt(document, ["items", i, key]);
-      const read = typeof value === "string" ? parseQuantity(value, "stress", "in") : null;
-      if (read?.ok && read.value > 0) return read.value;
-      issue(["items", i, key], read && !read.ok ? read.mend : 'must be a stress such as "75 ksi"');
+      const read = parseQuantity(item[key], "stress", "in");
+      const hasUnit = /[a-z]/i.test(item[key]);
+      if (read.ok && read.value > 0 && hasUnit) return read.value;
+      issues.add(["items", i, key], item[key], read.ok ? 'must be a stress such as "75 ksi"' : read.mend);
       return Number.NaN;
     };
-    return {
-      name: text("name"),
-      yield: stress("yield"),
-      ultimate: stress("ultimate"),
-      source: text("source"),
-    };
+    return { name: item.name, yield: stress("yield"), ultimate: stress("ultimate"), source: item.source };
   });
-  materials.forEach(({ name }, i) => {
+  materials.forEach(({ name, yield: least, ultimate }, i) => {
     if (materials.findIndex((one) => one.name === name) < i)
-      issue(["items", i, "name"], "is the name of another material already");
+      issues.add(["items", i, "name"], name, "is the name of another material already");
+    if (ultimate < least)
+      issues.add(["items", i, "ultimate"], items[i]!.ultimate, "must not be less than yield");
   });
-  return issues.length === 0 ? { ok: true, value: materials } : { ok: false, issues };
+  return issues.isEmpty ? { ok: true, value: materials } : { ok: false, issues: issues.all() };
 }

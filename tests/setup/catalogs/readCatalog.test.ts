@@ -6,6 +6,7 @@ import {
   type CatalogKind,
   catalogSchemaText,
 } from "../../../src/setup/catalogs/catalogDocument.ts";
+import { materialsSchemaText } from "../../../src/setup/catalogs/materialsDocument.ts";
 import { readCatalog } from "../../../src/setup/catalogs/readCatalog.ts";
 
 const FOLDER = new URL("../../../shared/catalogs/", import.meta.url);
@@ -32,6 +33,51 @@ describe.each(KINDS)("the catalog of %s that comes with the program", (kind, nam
     expect(schema.safeParse(catalog).error).toBeUndefined();
     expect(schema.safeParse({ ...catalog, itmes: [] }).success).toBe(false);
   });
+});
+
+describe("the catalog of materials that comes with the program", () => {
+  it("has the published schema the checks are made from, and keeps it (npm run schema writes it anew)", () => {
+    const published = readFileSync(new URL("materials.schema.json", FOLDER), "utf8");
+    expect(published).toBe(materialsSchemaText());
+    const { $schema: _, ...catalog } = JSON.parse(readFileSync(new URL("materials.json", FOLDER), "utf8"));
+    const schema = z.fromJSONSchema(JSON.parse(published));
+    expect(schema.safeParse(catalog).error).toBeUndefined();
+    expect(schema.safeParse({ ...catalog, itmes: [] }).success).toBe(false);
+  });
+});
+
+/** Bores and cups of tapered roller bearings, inches: ANSI/ABMA 19.2, from memory. */
+const BEARINGS: Readonly<Record<string, { readonly bore: number; readonly cup: number }>> = {
+  LM67048: { bore: 1.25, cup: 2.328 },
+  L44649: { bore: 1.0625, cup: 1.98 },
+  LM48548: { bore: 1.375, cup: 2.5625 },
+  LM11949: { bore: 0.75, cup: 1.781 },
+};
+
+describe("the bearings of the hubs", () => {
+  const read = readCatalog(readFileSync(new URL("hubs.json", FOLDER), "utf8"), "hubs");
+  const hubs = read.ok ? read.value.hubs! : [];
+  const bearings = hubs.flatMap(({ part }) => [part.innerBearing, part.outerBearing]);
+
+  it("that have a published number have its bore", () => {
+    const numbered = bearings.filter(({ number }) => number !== null);
+    expect(numbered.length).toBeGreaterThan(1);
+    for (const { number, bore } of numbered)
+      expect(bore, number!).toBeCloseTo(25.4 * BEARINGS[number!]!.bore, 6);
+  });
+
+  it.each(Object.entries(BEARINGS))(
+    "a hub with %s keeps its bore to the micrometer, below its cup",
+    (number, { bore, cup }) => {
+      const items = [{ name: "one", innerBearing: { number, bore: `${bore} in`, width: 15 } }];
+      const own = readCatalog(JSON.stringify({ ...good, kind: "hubs", items }), "own.json");
+      if (!own.ok) throw new Error(JSON.stringify(own.issues));
+      const inner = own.value.hubs![0]!.part.innerBearing;
+      expect(inner).toMatchObject({ number });
+      expect(inner.bore).toBeCloseTo(25.4 * bore, 9);
+      expect(inner.bore!).toBeLessThan(25.4 * cup);
+    },
+  );
 });
 
 const good = {

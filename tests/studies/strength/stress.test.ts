@@ -311,8 +311,9 @@ describe("the catalog of materials", () => {
 
   it.each([
     [{ yield: "75 kis" }, "materials.json items[0].yield", 'unknown unit "kis"; did you mean'],
-    [{ ultimate: 90 }, "materials.json items[0].ultimate", "must be a stress such as"],
-    [{ name: "" }, "materials.json items[0].name", "must be text"],
+    [{ ultimate: 90 }, "materials.json items[0].ultimate", "must be text in double quotes"],
+    [{ ultimate: "90" }, "materials.json items[0].ultimate", "must be a stress such as"],
+    [{ name: "" }, "materials.json items[0].name", "must not be empty"],
     [{ name: "1020 cold drawn" }, "materials.json items[1].name", "is the name of another material already"],
   ])("refuses %o with its key and mend", (change, key, mend) => {
     const items = document.items.map((item, i) => (i === 0 ? { ...item, ...change } : item));

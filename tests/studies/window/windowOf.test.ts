@@ -90,6 +90,8 @@ describe("windows of other fields and trucks are what a loop of checks says", ()
     );
     const window = found(subject, key, range);
     expect(window.between.rank).toBe(rank);
+    // Of sides that are no mirror images, values that do not fit are looked at three times a stretch.
+    expect(window.outside).toBe(file.startsWith("long-bed") ? "sampled" : rank);
     expectAsChecked(subject, window, 3);
   });
 });
@@ -151,7 +153,7 @@ describe("a window with a hole", () => {
   const window = found(subject, "knuckle.hubFace");
 
   it("shows it, with what sets each of its sides", () => {
-    expect(window.between.rank).toBe("proven");
+    expect([window.between.rank, window.outside]).toEqual(["proven", "proven"]);
     expect(window.fits).toHaveLength(2);
     const [narrow, wide] = window.fits;
     expect(narrow!.toSetBy).toMatchObject({ kind: "part", part: "post" });
