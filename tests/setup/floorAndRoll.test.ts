@@ -1,18 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { resolveSetup } from "../../src/setup/resolveSetup.ts";
 import { exampleDocument } from "./fixtures.ts";
+import { issuesOf, setupOf } from "./patched.ts";
 
 const DEG = Math.PI / 180;
-const resolved = (patch: object) => resolveSetup({ ...exampleDocument(), ...patch }, "truck.json");
-const setupOf = (patch: object) => {
-  const result = resolved(patch);
-  if (!result.ok) throw new Error(result.issues.map(({ key, mend }) => `${key}: ${mend}`).join("\n"));
-  return result.value;
-};
-const issuesOf = (patch: object) => {
-  const result = resolved(patch);
-  return result.ok ? [] : result.issues.map(({ key, mend }) => `${key}: ${mend}`);
-};
 
 describe("the roll block", () => {
   it("is read into radians and mm; none is none", () => {

@@ -1,19 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { resolveSetup } from "../../src/setup/resolveSetup.ts";
 import { MPA_PER_PSI, NEWTONS_PER_POUND } from "../../src/units/quantity.ts";
 import { exampleDocument, pitmanSteering } from "./fixtures.ts";
+import { issuesOf, setupOf } from "./patched.ts";
 
 const DEG = Math.PI / 180;
-const resolved = (patch: object) => resolveSetup({ ...exampleDocument(), ...patch }, "truck.json");
-const setupOf = (patch: object) => {
-  const result = resolved(patch);
-  if (!result.ok) throw new Error(result.issues.map(({ key, mend }) => `${key}: ${mend}`).join("\n"));
-  return result.value;
-};
-const issuesOf = (patch: object) => {
-  const result = resolved(patch);
-  return result.ok ? [] : result.issues.map(({ key, mend }) => `${key}: ${mend}`);
-};
 const mounts = { bodyMount: [0, 18, 16], armMount: [0, 19, 9] };
 
 describe("the limits block", () => {

@@ -1,37 +1,17 @@
 import fc from "fast-check";
 import { levenbergMarquardt } from "ml-levenberg-marquardt";
 import { describe, expect, it } from "vitest";
-import type { JigReadings, ReadingKey } from "../../../src/setup/types/asBuiltTypes.ts";
+import type { ReadingKey } from "../../../src/setup/types/asBuiltTypes.ts";
 import { DEFAULT_READING_ACCURACY as WITHIN } from "../../../src/setup/types/defaults.ts";
 import { fitKnuckle, sigmaOf, UNKNOWNS } from "../../../src/studies/jig/fitKnuckle.ts";
 import { type BuiltKnuckle, jigReadingsOf } from "../../../src/studies/jig/jigReadings.ts";
 import { DEG, jig, knuckles, ordered } from "./jigCases.ts";
+import { noisy, normals } from "./noisyReadings.ts";
 
 const AT = ordered.pinHeight;
 
 function values({ span, pinHeight, pinLead, pinAngle, hubFace, toe, steeringArm }: BuiltKnuckle): number[] {
   return [span, pinHeight, pinLead, pinAngle, hubFace, toe, ...steeringArm];
-}
-
-/** Normal numbers by Box and Muller from a small generator of whole numbers (mulberry32). */
-function normals(seed: number): () => number {
-  let state = seed;
-  const uniform = () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-  return () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
-}
-
-function noisy(exact: JigReadings, normal: () => number): JigReadings {
-  return Object.fromEntries(
-    Object.entries(exact).map(([key, value]) => [
-      key,
-      value! + sigmaOf(key as ReadingKey, WITHIN) * normal(),
-    ]),
-  );
 }
 
 describe("the knuckle found from readings", () => {

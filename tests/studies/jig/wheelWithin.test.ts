@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import type { JigReadings, ReadingKey } from "../../../src/setup/types/asBuiltTypes.ts";
+import type { JigReadings } from "../../../src/setup/types/asBuiltTypes.ts";
 import { DEFAULT_READING_ACCURACY as WITHIN } from "../../../src/setup/types/defaults.ts";
 import { bumpSteer } from "../../../src/studies/geometry/bumpSteer.ts";
-import { fitKnuckle, sigmaOf } from "../../../src/studies/jig/fitKnuckle.ts";
+import { fitKnuckle } from "../../../src/studies/jig/fitKnuckle.ts";
 import { jigReadingsOf } from "../../../src/studies/jig/jigReadings.ts";
 import { orderedKnuckle } from "../../../src/studies/jig/jigSheet.ts";
 import { wheelNumbers } from "../../../src/studies/jig/wheelNumbers.ts";
@@ -10,6 +10,7 @@ import { type WheelWithin, wheelWithin } from "../../../src/studies/jig/wheelWit
 import { assembleFrontEnd } from "../../../src/suspension/frontEnd.ts";
 import { runs } from "../../runs.ts";
 import { example, truckOf } from "../loads/loadTruck.ts";
+import { noisy, normals } from "./noisyReadings.ts";
 
 const { model } = truckOf(example("ordered-knuckle.json"));
 const { setup, frontEnd } = model;
@@ -19,18 +20,6 @@ const RANGE = { droop: -80, bump: 80 };
 const exact = jigReadingsOf(ordered, setup.jig, AT);
 const rod = wheelNumbers(frontEnd, "left", RANGE).tieRod;
 
-/** Normal numbers by Box and Muller from a small generator of whole numbers (mulberry32). */
-function normals(seed: number): () => number {
-  let state = seed;
-  const uniform = () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-  return () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
-}
-
 const fitOf = (readings: JigReadings) => fitKnuckle(readings, AT, setup.jig, WITHIN, ordered);
 
 describe("how well the readings tell a wheel's numbers on the truck", () => {
@@ -39,13 +28,7 @@ describe("how well the readings tell a wheel's numbers on the truck", () => {
     const normal = normals(52);
     const count = runs(400, 4000);
     const draws = Array.from({ length: count }, () => {
-      const readings = Object.fromEntries(
-        Object.entries(exact).map(([key, value]) => [
-          key,
-          value + sigmaOf(key as ReadingKey, WITHIN) * normal(),
-        ]),
-      );
-      const { toe: _, ...knuckle } = fitOf(readings).knuckle;
+      const { toe: _, ...knuckle } = fitOf(noisy(exact, normal)).knuckle;
       const made = assembleFrontEnd({ ...frontEnd.input, knuckle });
       if (!made.ok) throw new Error(made.issue.mend);
       const numbers = wheelNumbers(made.frontEnd, "left", RANGE);

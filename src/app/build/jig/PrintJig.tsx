@@ -1,13 +1,9 @@
+import { printAlone } from "../../parts/printAlone.ts";
+
 /** Prints the jig sheet alone, for the bench. */
 export function PrintJig() {
-  const print = () => {
-    const root = document.documentElement;
-    root.dataset.print = "jig";
-    addEventListener("afterprint", () => delete root.dataset.print, { once: true });
-    window.print();
-  };
   return (
-    <button type="button" className="button" onClick={print}>
+    <button type="button" className="button" onClick={() => printAlone("jig")}>
       Print the jig sheet
     </button>
   );

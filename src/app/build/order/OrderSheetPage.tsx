@@ -2,6 +2,7 @@ import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { ORDER_CAUTIONS } from "../../../studies/wording/cautions.ts";
 import { orderGroups, orderRemarks } from "../../../studies/wording/orderRows.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { printAlone } from "../../parts/printAlone.ts";
 import { keyWords } from "../../words/keyWords.ts";
 
 export type OrderSheetPageProps = { sheet: OrderSheet; format: LengthFormat };
@@ -12,7 +13,7 @@ export function OrderSheetPage({ sheet, format }: OrderSheetPageProps) {
     <section className="order-sheet" aria-labelledby="order-sheet-title">
       <header className="order-sheet-head">
         <h3 id="order-sheet-title">Order sheet</h3>
-        <button type="button" className="button" onClick={printSheet}>
+        <button type="button" className="button" onClick={() => printAlone("order")}>
           Print
         </button>
       </header>
@@ -39,11 +40,4 @@ export function OrderSheetPage({ sheet, format }: OrderSheetPageProps) {
       <p className="order-remark">{ORDER_CAUTIONS}</p>
     </section>
   );
-}
-
-function printSheet(): void {
-  const root = document.documentElement;
-  root.dataset.print = "order";
-  addEventListener("afterprint", () => delete root.dataset.print, { once: true });
-  window.print();
 }

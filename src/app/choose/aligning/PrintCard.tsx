@@ -1,13 +1,9 @@
+import { printAlone } from "../../parts/printAlone.ts";
+
 /** Prints the alignment card alone, for the wall beside the rack. */
 export function PrintCard() {
-  const print = () => {
-    const root = document.documentElement;
-    root.dataset.print = "aligning";
-    addEventListener("afterprint", () => delete root.dataset.print, { once: true });
-    window.print();
-  };
   return (
-    <button type="button" className="button" onClick={print}>
+    <button type="button" className="button" onClick={() => printAlone("aligning")}>
       Print
     </button>
   );
