@@ -9,6 +9,9 @@ const SETUP = readFileSync("shared/tubular-knuckle.json");
 
 const shared = sharedWorkbench({ isBare: true });
 
+/** Sheets are drawn anew by a worker that other answers wait for too. */
+const SOON = { timeout: 40_000 };
+
 async function withDrawings() {
   const bench = await shared();
   const { page } = bench;
@@ -40,13 +43,13 @@ describe("drawings at Build", () => {
     const source = () => fold.getByRole("img").getAttribute("src");
     const third = await source();
     await fold.getByLabel("Views").selectOption("First-angle projection");
-    await expect.poll(source).not.toBe(third);
+    await expect.poll(source, SOON).not.toBe(third);
     expect(decodeURIComponent((await source())!)).toContain("First-angle projection");
     await fold.getByLabel("Paper").selectOption({ label: "A3, 297 × 420 mm" });
-    await expect.poll(async () => decodeURIComponent((await source())!)).toContain("on A3 paper");
+    await expect.poll(async () => decodeURIComponent((await source())!), SOON).toContain("on A3 paper");
     await fold.getByLabel("Paper").selectOption({ label: "Letter, 8 1/2 × 11 in" });
     await fold.getByLabel("Views").selectOption("Third-angle projection");
-    await expect.poll(source).toBe(third);
+    await expect.poll(source, SOON).toBe(third);
     // A kerf that cannot be is told, and the last one holds.
     await fold.getByLabel("Kerf").fill("2");
     await fold.getByText(/must be from 0 to 10 mm/).waitFor();
