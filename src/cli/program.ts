@@ -5,6 +5,7 @@ import { ownPackage } from "./disk/ownPackage.ts";
 import { addAir } from "./verbs/air.ts";
 import { addAlign } from "./verbs/align.ts";
 import { addAsBuilt } from "./verbs/asBuilt.ts";
+import { addChange } from "./verbs/change.ts";
 import { addChart } from "./verbs/chart.ts";
 import { addCheck } from "./verbs/check.ts";
 import { addEnvelope } from "./verbs/envelope.ts";
@@ -38,6 +39,7 @@ Examples:
   wellsweep sheet truck.json --out drawings               drawing, cut list, templates, plates, solid
   wellsweep window truck.json --field knuckle.hubFace     how narrow and how wide it may be, and what sets each end
   wellsweep chart truck.json --x wheel.backspacing=3:6:1/2 --y knuckle.hubFace=5:7:1/2   which combinations clear
+  wellsweep change truck.json --budget 60                 the smallest change of each field that makes it clear
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
 Only an answer ends in 0 or 1; a run that is interrupted ends in 130, as the shell counts.
@@ -78,6 +80,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addOrder,
     addWindow,
     addChart,
+    addChange,
   ])
     add(program, terminal, end);
   return program;

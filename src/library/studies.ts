@@ -18,6 +18,9 @@ export {
 } from "../studies/alignment/alignSide.ts";
 export type { BothSides, BothSidesResult } from "../studies/alignment/bothSides.ts";
 export { type ModelAsk, modelAsked } from "../studies/alignment/modelAsked.ts";
+export { type ChangeOptions, changeOf } from "../studies/change/changeOf.ts";
+export type { AlsoMoves, ChangeReport, FoundChange, SetField } from "../studies/change/changeTypes.ts";
+export { EFFORT, TRIM } from "../studies/change/effort.ts";
 export { chartCsv } from "../studies/chart/chartCsv.ts";
 export {
   type ChartDocument,

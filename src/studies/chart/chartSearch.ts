@@ -2,8 +2,7 @@ import type { Result, SetupIssue } from "../../setup/types/types.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
-import { checkClearance, rangesToCheck, type Verdict } from "../reports/check.ts";
-import type { CheckEntry } from "../reports/pairSearch.ts";
+import { rangesToCheck } from "../reports/check.ts";
 import { type AskedPoses, withAskedTravel } from "../search/sideRange.ts";
 import { type Change, changedSetup, changedTruck, type TruckToVary } from "../window/truckOverField.ts";
 import { linkageText, shapeText } from "./alike.ts";
@@ -13,7 +12,7 @@ import { chartOrder } from "./chartOrder.ts";
 import type { AxisAsk, ChartAsk, ChartCell } from "./chartTypes.ts";
 import { hintsOf, type PoseHints } from "./poseHints.ts";
 import type { Ranges } from "./seenGap.ts";
-import { sureVerdict, type WorstEntry, worstOfTruck } from "./worstOfTruck.ts";
+import { truckVerdict } from "./truckVerdict.ts";
 
 /** Ranges of linkages kept: searches leave a lot in each. */
 const RANGES_KEPT = 8;
@@ -37,7 +36,10 @@ export function chartSearch(truck: TruckToVary, ask: ChartAsk): Result<ChartSear
 function changesOf({ document, file, setup }: TruckToVary, { key, entries }: AxisAsk): Result<Change[]> {
   const place = axisPlace(key, document, file);
   if (!place.ok) return place;
-  return { ok: true, value: entries.map((entry) => entryChange(place.value, entry, setup)) };
+  return {
+    ok: true,
+    value: entries.map((entry) => entryChange(place.value, entry, setup)),
+  };
 }
 
 /**
@@ -95,16 +97,7 @@ export class ChartSearch {
     const hints = this.hintsFor(share.share(HINTS_PART));
     const ranges = this.rangesOf(model, share.share(LIMITS_PART));
     const carried = this.carriedFor(hints).of(cell, model, ranges, share);
-    const worst = worstOfTruck(model, ranges, hints, carried, share);
-    const { entry, bound } = worst;
-    const verdict = sureVerdict(worst, model.setup.allowance);
-    if (verdict !== null && (verdict === "rubs" || !share.cut))
-      return told(entry, verdict, verdict === "rubs" ? null : bound);
-    if (share.cut) return { kind: "unfinished" };
-    // Within a few tenths of a millimeter of a border between verdicts: the check itself decides.
-    const check = checkClearance(made.value, { budget: share, poses: this.poses });
-    if (check.cutShort && check.verdict !== "rubs") return { kind: "unfinished" };
-    return told(check.worst, check.verdict, check.verdict === "rubs" ? null : leastBound(check.parts));
+    return truckVerdict(made.value, this.poses, { ranges, hints, carried }, share);
   }
 
   private modelAt(column: number, row: number) {
@@ -165,16 +158,4 @@ function hasHeight(model: Model): boolean {
 
 function issueText([first]: readonly SetupIssue[]): string {
   return first === undefined ? "" : `${first.key}: ${first.mend}`;
-}
-
-function leastBound(parts: readonly CheckEntry[]): number | null {
-  return parts.length === 0 ? null : Math.min(...parts.map(({ bound }) => bound));
-}
-
-function told(entry: WorstEntry | null, verdict: Verdict, bound: number | null): ChartCell {
-  if (entry === null)
-    return { kind: "verdict", verdict, gap: null, bound: null, part: null, side: null, travel: 0, steer: 0 };
-  const { gap, part, side, travel, steer, together } = entry;
-  const known = { kind: "verdict", verdict, gap, bound, part, side, travel, steer } as const;
-  return together ? { ...known, together } : known;
 }

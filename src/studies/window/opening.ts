@@ -1,6 +1,7 @@
 import { valueAt } from "../../setup/types/keyPath.ts";
 import { evenly } from "../numeric/evenly.ts";
 import { type FieldSearch, tooNear } from "./fieldSearch.ts";
+import { smallestStep } from "./smallestStep.ts";
 import type { TogetherStretch } from "./together.ts";
 import { DEFAULT_REACH, WINDOW_TOLERANCE, type WindowField, windowField } from "./windowField.ts";
 import type { ClosedBy, FieldWindow, Opening } from "./windowTypes.ts";
@@ -137,21 +138,12 @@ function tried(
     if (by?.kind === "part") order = search.withFirst(order, at, by);
     return by === null;
   };
-  let low = 0;
-  let high = best === null ? most / 2 ** DOUBLINGS : Math.min(most, best.effort / tread - tolerance);
-  if (!(high > tolerance)) return null;
-  if (best === null)
-    while (!clears(high)) {
-      if (high >= most || search.budget.isSpent(0)) return null;
-      [low, high] = [high, Math.min(2 * high, most)];
-    }
-  else if (!clears(high)) return null;
-  while (high - low > tolerance) {
-    const middle = 0.5 * (low + high);
-    if (clears(middle)) high = middle;
-    else low = middle;
-  }
-  return { candidate, value: field.now + way * high, at, effort: high * tread };
+  const limit = best === null ? most : Math.min(most, best.effort / tread - tolerance);
+  const first = best === null ? most / 2 ** DOUBLINGS : limit;
+  if (!(first > tolerance)) return null;
+  const step = smallestStep(clears, first, limit, tolerance, () => search.budget.isSpent(0));
+  if (step === null) return null;
+  return { candidate, value: field.now + way * step, at, effort: step * tread };
 }
 
 /** What a builder may change instead, as far as the truck has it; never the window's own field. */

@@ -85,6 +85,7 @@ const REACHED = {
   sweep: "the rows not looked at are left out",
   pose: "gaps not looked at are left out",
   envelope: "the surface is a coarser one than usual, as near as is told below",
+  change: "changes that were not found in that time are left out",
   chart: "combinations marked ? were not worked out",
   window: "values not proven to fit in that time are left out",
   section: "parts not looked at are left out",

@@ -1,0 +1,28 @@
+import type { Setup } from "../../setup/types/types.ts";
+import type { ChangeReport } from "../../studies/change/changeTypes.ts";
+import { CAUTIONS } from "../../studies/wording/cautions.ts";
+import {
+  type ChangeSpeech,
+  changeSentence,
+  changeTitle,
+  movesSentences,
+} from "../../studies/wording/changeWords.ts";
+import { cutShortLine } from "./cutShortLine.ts";
+import { heading } from "./textTable.ts";
+
+/** Changes as a person reads them: least effort first, with what each moves besides. */
+export function changeTable(report: ChangeReport, setup: Setup, speech: ChangeSpeech): string {
+  const list = report.changes.map(
+    (change, i) =>
+      `${i + 1}. ${changeTitle(change, speech)}.\n${movesSentences(change, speech)
+        .map((sentence) => `   ${sentence}\n`)
+        .join("")}`,
+  );
+  return [
+    `${heading(setup)}\n${changeSentence(report, speech)}\n${cutShortLine("change", report)}`,
+    list.join(""),
+    CAUTIONS,
+  ]
+    .filter((block) => block !== "")
+    .join("\n");
+}

@@ -1,0 +1,98 @@
+import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { AlsoMoves, ChangeReport, FoundChange, SetField } from "../change/changeTypes.ts";
+import { TRIM } from "../change/effort.ts";
+import { fieldName } from "./fieldName.ts";
+import { amountText, angleText, lengthText } from "./lengths.ts";
+import { safeLength } from "./safeSide.ts";
+import { valueText } from "./windowWords.ts";
+
+/** What changes are told with. */
+export interface ChangeSpeech {
+  readonly format: LengthFormat;
+  /** The setup as typed, the variant shown applied: it names the fields. */
+  readonly document: unknown;
+  /** mm. */
+  readonly allowance: number;
+}
+
+/** What of the order of effort is called: a field's name, or that a panel is cut. */
+export function effortName(key: string, document: unknown): string {
+  return key === TRIM ? "Trim a panel" : fieldName(parseKeyText(key) ?? [], document);
+}
+
+/** What is done: `Backspacing from 4 1/4 in to 5 in`; never told as less of a change than it takes. */
+export function changeTitle({ set, trim }: FoundChange, { format, document }: ChangeSpeech): string {
+  if (trim !== null)
+    return `Trim the ${trim.part} back by ${lengthText(safeLength(trim.depth, "up", format), format)}`;
+  const told = set.map((one, i) => {
+    const name = fieldName(parseKeyText(one.key) ?? [], document);
+    return `${i === 0 ? name : name.toLowerCase()} from ${valueText(one.from, one.kind, format)} to ${toText(one, format)}`;
+  });
+  return told.join(" and ");
+}
+
+/** The value a change writes, as it is told: rounded away from where it is now. */
+export function toText({ kind, from, to }: SetField, format: LengthFormat): string {
+  return valueText(to, kind, format, to > from ? "up" : "down");
+}
+
+/** What else it moves or breaks, a sentence each. */
+export function movesSentences(change: FoundChange, { format }: ChangeSpeech): readonly string[] {
+  return [...change.alsoMoves.map((moves) => movesSentence(moves, format)), ...hintSentences(change, format)];
+}
+
+function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
+  switch (moves.what) {
+    case "scrubRadius":
+      return `Scrub radius from ${lengthText(moves.from, format)} to ${lengthText(moves.to, format)}.`;
+    case "halfTrack":
+      return `Each wheel stands ${amountText(moves.to - moves.from, format)} farther ${moves.to > moves.from ? "out" : "in"}.`;
+    case "bumpSteer":
+      return `Bump steer from ${angleText(moves.from, 2)} to ${angleText(moves.to, 2)} (root mean square over the travel).`;
+    case "limit":
+      return `The ${moves.side} ${moves.name} is then past its limit somewhere.`;
+    case "fenderCover":
+      return "Look up the local rules on how much of the tire the fender must cover.";
+  }
+}
+
+function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readonly string[] {
+  const hints: string[] = [];
+  if (trim !== null)
+    hints.push("Fold or reinforce what is cut: an edge that is cut loses strength and can cut a tire.");
+  for (const { key, from, to } of set) {
+    const out = key === "wheel.backspacing" || key === "wheel.offset" ? from - to : 0;
+    if (out > 0)
+      hints.push(
+        `A wheel spacer of ${lengthText(safeLength(out, "up", format), format)} stands the wheel there too.`,
+      );
+    if (key === "travel.bump" || key === "limits.bumpStop.travel")
+      hints.push("A stop that is met sooner leaves less travel for the road: ask what the springs need.");
+    if (/^(limits\.steeringStop|truck\.steering)/.test(key))
+      hints.push("Less lock is a wider turning circle.");
+    if (key === "tire.sectionWidth" || key === "tire.diameter")
+      hints.push("A smaller tire carries less: its load index has to do for the axle.");
+  }
+  return hints;
+}
+
+/** What is said above the list. */
+export function changeSentence(
+  { verdict, changes, without, cutShort }: ChangeReport,
+  speech: ChangeSpeech,
+): string {
+  const { allowance, format, document } = speech;
+  const least = formatLength(allowance, format);
+  if (verdict === "clear") return `It clears with its ${least} already: nothing needs to change.`;
+  const fields = without.map((key) => effortName(key, document).toLowerCase());
+  const none = fields.length === 0 ? "" : ` No change tried of ${listed(fields)} alone does it.`;
+  if (changes.length === 0)
+    return `${cutShort ? "No change was found in the time allowed" : "No change that was tried makes it clear"} with ${least} to spare.${none}`;
+  const pairs = changes.every(({ set }) => set.length > 1) ? " No single change does; these are pairs." : "";
+  return `With any one of these it clears with ${least} to spare, least effort first.${pairs}${pairs === "" ? none : ""}`;
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
+}

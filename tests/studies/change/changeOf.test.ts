@@ -1,0 +1,118 @@
+import { describe, expect, it } from "vitest";
+import { changeOf } from "../../../src/studies/change/changeOf.ts";
+import { TRIM } from "../../../src/studies/change/effort.ts";
+import { Budget } from "../../../src/studies/numeric/budget.ts";
+import { checkClearance } from "../../../src/studies/reports/check.ts";
+import { smallestStep } from "../../../src/studies/window/smallestStep.ts";
+import { truckWith } from "../../../src/studies/window/truckOverField.ts";
+import { windowField } from "../../../src/studies/window/windowField.ts";
+import { windowOf } from "../../../src/studies/window/windowOf.ts";
+import { demoDocument, lipAlone } from "../demoModel.ts";
+import { subjectOf, windowSubject } from "../window/windowSubject.ts";
+
+const { subject, model } = subjectOf(demoDocument(lipAlone()) as object, "lip");
+
+/** The check's verdict with some fields at other values. */
+function verdictWith(set: readonly { readonly key: string; readonly to: number }[]): string {
+  const settings = set.map(({ key, to }) => {
+    const found = windowField(subject.document, subject.setup, key, subject.file);
+    if (!found.ok) throw new TypeError(key);
+    return [found.value, to] as const;
+  });
+  const made = truckWith(subject, settings);
+  if (!made.ok) throw new TypeError("does not go together");
+  return checkClearance(made.value).verdict;
+}
+
+describe("what to change on a truck that rubs", () => {
+  const order = ["wheel.backspacing", "tire.sectionWidth", TRIM, "travel.bump"];
+  const report = changeOf(subject, model, { order });
+
+  it("is in the order of effort given, each proven by a check to clear", () => {
+    expect(report.verdict).toBe("rubs");
+    expect(report.changes.map(({ set, trim }) => (trim === null ? set[0]!.key : TRIM))).toEqual(order);
+    for (const { set, bound } of report.changes) {
+      if (set.length > 0) expect(verdictWith(set)).toBe("clear");
+      expect(bound!).toBeGreaterThanOrEqual(subject.setup.allowance - 0.01);
+    }
+  });
+
+  it("is hardly more than it takes: a tenth of a millimeter less does not clear", () => {
+    for (const { set } of report.changes)
+      for (const { key, from, to } of set)
+        expect(verdictWith([{ key, to: to - Math.sign(to - from) * 0.1 }])).not.toBe("clear");
+  });
+
+  it("ends where the window of the field begins", () => {
+    const [{ set }] = report.changes as [(typeof report.changes)[number]];
+    const window = windowOf(subject, "wheel.backspacing");
+    if (!window.ok) throw new TypeError("no window");
+    const ends = window.value.fits.flatMap(({ from, to }) => [from, to]);
+    expect(Math.min(...ends.map((end) => Math.abs(end - set[0]!.to)))).toBeLessThanOrEqual(0.2);
+  });
+
+  it("tells what else moves: backspacing brings the wheel in and scrub radius down by as much, along the pin", () => {
+    const [{ set, alsoMoves }] = report.changes as [(typeof report.changes)[number]];
+    const by = set[0]!.to - set[0]!.from;
+    const moved = (what: string) => {
+      const found = alsoMoves.find((one) => one.what === what);
+      if (found === undefined || !("to" in found)) throw new TypeError(what);
+      return found.to - found.from;
+    };
+    expect(moved("halfTrack")).toBeCloseTo(-by, 0);
+    expect(moved("scrubRadius")).toBeCloseTo(-by, 0);
+    expect(alsoMoves.some(({ what }) => what === "fenderCover")).toBe(false);
+  });
+
+  it("says how deep a lip is to be cut: what the worst gap is short of the allowance", () => {
+    const { worst } = checkClearance(model);
+    const trim = report.changes.find((one) => one.trim !== null)!.trim!;
+    expect(trim.part).toBe("fender lip");
+    expect(trim.depth).toBeGreaterThanOrEqual(subject.setup.allowance - worst!.gap - 1e-9);
+    expect(trim.depth).toBeLessThan(subject.setup.allowance - worst!.gap + 0.11);
+  });
+});
+
+describe("what to change otherwise", () => {
+  it("is nothing on a truck that clears", () => {
+    const clear = windowSubject("half-ton-on-air.json", "narrow hub face");
+    expect(changeOf(clear.subject, clear.model)).toEqual({
+      verdict: "clear",
+      changes: [],
+      without: [],
+    });
+  });
+
+  it("is a pair where no single change does it, each of the two more than nothing", () => {
+    const order = ["travel.droop", "knuckle.pinAngle", "wheel.backspacing"];
+    const narrow = { ...subject, document: subject.document };
+    const alone = changeOf(narrow, model, { order: order.slice(0, 2) });
+    expect(alone.without).toEqual(order.slice(0, 2));
+    for (const { set } of alone.changes) {
+      expect(set).toHaveLength(2);
+      expect(verdictWith(set)).toBe("clear");
+    }
+  });
+
+  it("is cut short by a budget, and says so", () => {
+    let now = 0;
+    const report = changeOf(subject, model, {
+      budget: Budget.of(0.05, () => now++),
+    });
+    expect(report.cutShort).toBe(true);
+  });
+});
+
+describe("the smallest step", () => {
+  const never = () => false;
+  it.each([0.01, 0.7, 3.3, 40])("to %d is found to the tolerance, never short of it", (end) => {
+    const step = smallestStep((one) => one >= end, 0.2, 50, 0.1, never)!;
+    expect(step).toBeGreaterThanOrEqual(end);
+    expect(step).toBeLessThanOrEqual(Math.max(end + 0.1, 0.2));
+  });
+
+  it("is none where the greatest does not do, and the greatest where only that does", () => {
+    expect(smallestStep(() => false, 0.2, 50, 0.1, never)).toBe(null);
+    expect(smallestStep((one) => one >= 50, 0.2, 50, 0.1, never)).toBeCloseTo(50, 0);
+  });
+});
