@@ -1,6 +1,8 @@
 import { lazy, memo, type ReactElement, Suspense, useDeferredValue } from "react";
 import { BuildRooms } from "../build/BuildRooms.tsx";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
+import { ChangePanel } from "../choose/change/ChangePanel.tsx";
+import { ChartPanel } from "../choose/chart/ChartPanel.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
 import { useVariantTrucks } from "../choose/compare/useVariantTrucks.ts";
 import { VariantsPanel } from "../choose/compare/VariantsPanel.tsx";
@@ -116,11 +118,17 @@ function ChooseRooms({ truck }: { truck: Truck }) {
           places={[
             ["Variants", "#variants-title"],
             ["Fan a field", ".fan > summary"],
+            ["Fit chart", "[data-fold='chart'] > summary"],
+            ["What to change", "[data-fold='change'] > summary"],
             ["Alignment card", "#aligning-title"],
           ]}
         />
         <Variants columns={columns} />
         <Fan truck={later} />
+        <div className="folds">
+          <ChartPanel truck={later} />
+          <ChangePanel truck={later} />
+        </div>
         <AligningPanel truck={truck} />
       </div>
     </>

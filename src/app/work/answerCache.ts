@@ -38,8 +38,12 @@ export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits"
 const LARGE: ReadonlySet<JobName> = new Set<JobName>(["map", "envelope", "section"]);
 const LARGE_KEPT = 4;
 
-/** Of an envelope that was cut short nothing can be shown, and whoever asked for it sees how far it is: it has more. */
-const ENVELOPE_TIMES = 5;
+/**
+ * What has more: of an envelope that was cut short nothing can be shown, and whoever asked for it sees how far it is; changes are
+ * many searches one after the other.
+ */
+const MORE: ReadonlySet<JobName> = new Set<JobName>(["envelope", "change"]);
+const MORE_TIMES = 5;
 
 /** One place of the cache. */
 export interface Entry<J extends JobName = JobName> {
@@ -88,7 +92,7 @@ export class AnswerCache {
 
   /** Seconds that a search is given unless somebody asks for a longer one. */
   secondsFor(job: JobName): number {
-    return job === "envelope" ? ENVELOPE_TIMES * this.seconds : this.seconds;
+    return MORE.has(job) ? MORE_TIMES * this.seconds : this.seconds;
   }
 
   keyOf({ job, question, given }: Wish<JobName>): string {

@@ -1,5 +1,7 @@
 import { type MeshResult, readMesh } from "../../files/readMesh.ts";
 import type { Result } from "../../setup/types/types.ts";
+import { changeOf } from "../../studies/change/changeOf.ts";
+import type { ChangeReport } from "../../studies/change/changeTypes.ts";
 import { type DrawingAsk, type ShopDrawings, shopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { type GeometryReport, geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { type AsBuiltReport, asBuiltReport } from "../../studies/jig/asBuiltReport.ts";
@@ -20,6 +22,7 @@ import { windowOf } from "../../studies/window/windowOf.ts";
 import type { FieldWindow } from "../../studies/window/windowTypes.ts";
 import { setupHeading } from "../../studies/wording/answerWords.ts";
 
+import { type ChartPiece, type ChartQuestion, chartPieceOf } from "./chartAnswer.ts";
 import { type DrawnEnvelope, drawnEnvelopeOf, type EnvelopeAsk } from "./drawnEnvelope.ts";
 import { type DrawnMap, drawnMapOf, type PoseLimits } from "./drawnMap.ts";
 import { type DrawnSection, drawnSectionOf, type SectionCut } from "./drawnSection.ts";
@@ -55,6 +58,13 @@ export interface Jobs {
   readonly drawings: { question: DrawingAsk; given: null; answer: Result<ShopDrawings> };
   /** Which values of a field fit. The document: as typed, with the variant shown, without the body. */
   readonly window: { question: { document: unknown; field: string }; given: null; answer: FieldWindow };
+  readonly chart: { question: ChartQuestion; given: null; answer: ChartPiece };
+  /** What would make it clear. The document as of a window. */
+  readonly change: {
+    question: { document: unknown; order: readonly string[] };
+    given: null;
+    answer: ChangeReport;
+  };
   readonly loads: { question: LoadsQuestion; given: null; answer: LoadsAnswer };
   readonly mesh: { question: { name: string; bytes: ArrayBuffer }; given: null; answer: MeshResult };
 }
@@ -138,6 +148,15 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     const found = windowOf(truck, field, { budget });
     if (!found.ok) throw new Error(found.issues[0]!.mend);
     return { answer: found.value, isCut: found.value.cutShort === true };
+  },
+  chart({ model, question, budget }) {
+    return chartPieceOf(model(), question, budget);
+  },
+  change({ model, question: { document, order }, budget }) {
+    const { setup } = model();
+    const truck = { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
+    const answer = changeOf(truck, model(), { order, budget });
+    return { answer, isCut: answer.cutShort === true };
   },
   loads({ model, question, budget }) {
     const answer = loadsAnswerOf(model(), question, budget);

@@ -27,8 +27,34 @@ export function useAnswers<J extends JobName>(
     () => trucks.map((truck): Wish<J> => ({ job, truck, question: JSON.parse(asked), given })),
     [job, trucks, asked, given],
   );
+  return useWishes(wishes, true);
+}
+
+/**
+ * The same of many questions about one truck, the first answered first. @param questions the same list until it changes
+ * @param isWanted false = what is known of them is told, and no more is worked out
+ */
+export function useManyAnswers<J extends JobName>(
+  job: J,
+  truck: Truck,
+  questions: readonly Question<J>[],
+  isWanted: boolean,
+): readonly Answered<J>[] {
+  const wishes = useMemo(
+    () => questions.map((question): Wish<J> => ({ job, truck, question, given: null as Given<J> })),
+    [job, truck, questions],
+  );
+  return useWishes(wishes, isWanted);
+}
+
+const NO_WISHES: readonly Wish<JobName>[] = [];
+
+function useWishes<J extends JobName>(wishes: readonly Wish<J>[], isWanted: boolean): readonly Answered<J>[] {
   const who = useRef({});
-  useEffect(() => work.want(who.current, wishes as readonly Wish<JobName>[]), [wishes]);
+  useEffect(
+    () => work.want(who.current, isWanted ? (wishes as readonly Wish<JobName>[]) : NO_WISHES),
+    [wishes, isWanted],
+  );
   useEffect(() => {
     const me = who.current;
     return () => work.want(me, []);

@@ -5,7 +5,7 @@ import { TRIM } from "../change/effort.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, angleText, lengthText } from "./lengths.ts";
 import { safeLength } from "./safeSide.ts";
-import { valueText } from "./windowWords.ts";
+import { safeValue, valueText } from "./windowWords.ts";
 
 /** What changes are told with. */
 export interface ChangeSpeech {
@@ -33,8 +33,13 @@ export function changeTitle({ set, trim }: FoundChange, { format, document }: Ch
 }
 
 /** The value a change writes, as it is told: rounded away from where it is now. */
-export function toText({ kind, from, to }: SetField, format: LengthFormat): string {
+function toText({ kind, from, to }: SetField, format: LengthFormat): string {
   return valueText(to, kind, format, to > from ? "up" : "down");
+}
+
+/** The value told, mm or radians. */
+export function writtenTo({ kind, from, to }: SetField, format: LengthFormat): number {
+  return safeValue(to, kind, format, to > from ? "up" : "down");
 }
 
 /** What else it moves or breaks, a sentence each. */

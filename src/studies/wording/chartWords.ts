@@ -4,14 +4,14 @@ import { mmFromUnits } from "../../units/lengthUnits.ts";
 import type { CellDocument, ChartDocument } from "../chart/chartDocument.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, lengthText } from "./lengths.ts";
-import { travelText } from "./poseWords.ts";
+import { inputWords, travelText } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";
 
 /** What a cell of a chart is shown as. */
 export type CellSort = "clear" | "close" | "rubs" | "issue" | "unfinished";
 
 /** The sign of each, so that no cell is told by its color alone. */
-const CELL_MARKS: Readonly<Record<CellSort, string>> = {
+export const CELL_MARKS: Readonly<Record<CellSort, string>> = {
   clear: "✓",
   close: "~",
   rubs: "×",
@@ -22,7 +22,7 @@ const CELL_MARKS: Readonly<Record<CellSort, string>> = {
 /** The same for a terminal that may know no other letters. */
 const PLAIN_MARKS: Readonly<Record<CellSort, string>> = { ...CELL_MARKS, clear: "+", rubs: "x", issue: "-" };
 
-function cellSort(cell: CellDocument): CellSort {
+export function cellSort(cell: CellDocument): CellSort {
   if ("issue" in cell) return "issue";
   return "unfinished" in cell ? "unfinished" : cell.verdict;
 }
@@ -40,13 +40,42 @@ export function plainCell(cell: CellDocument, format: LengthFormat): string {
 }
 
 /** How near it comes, on the safe side: what is proven to be left, or how deep a rub was found. */
-function cellAmount(cell: CellDocument, format: LengthFormat): string {
+export function cellAmount(cell: CellDocument, format: LengthFormat): string {
   if (!("verdict" in cell) || cell.gap === null) return "";
   const { units } = format;
   if (cell.verdict === "rubs") return amountText(mmFromUnits(cell.gap, units), format, true);
   const left = mmFromUnits(cell.bound ?? cell.gap, units);
   const safe = safeLength(Math.max(left, 0), "down", format);
   return safe === 0 ? amountText(0, format, true) : lengthText(safe, format);
+}
+
+/** What a cell says, in one sentence. */
+export function cellSentence(
+  chart: ChartDocument,
+  column: number,
+  row: number,
+  format: LengthFormat,
+): string {
+  const cell = chart.cells[row]![column]!;
+  const { x, y } = chart;
+  const which = `${x.name} ${x.labels[column]!}, ${y.name.toLowerCase()} ${y.labels[row]!}`;
+  if ("issue" in cell) return `${which}: does not go together (${cell.issue}).`;
+  if ("unfinished" in cell) return `${which}: not finished.`;
+  if (cell.part === null) return `${which}: nothing is measured.`;
+  const amount = cellAmount(cell, format);
+  const part = `${cell.side} ${cell.part}`;
+  const where =
+    cell.ride === "together"
+      ? "at every height and steering angle"
+      : `${travelText(mmFromUnits(cell.travel ?? 0, chart.units), format)}, ${inputWords(cell.steer ?? 0)}`;
+  switch (cell.verdict) {
+    case "rubs":
+      return `${which}: rubs by ${amount} or more, ${part}, ${where}.`;
+    case "close":
+      return `${which}: close, ${amount} is left, ${part}, ${where}.`;
+    case "clear":
+      return `${which}: clears by ${amount}, nearest the ${part}, ${where}.`;
+  }
 }
 
 /** How many do what, and what the truck as it stands does. */
@@ -116,4 +145,10 @@ function singular(words: string): string {
 
 function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}
+
+/** Of a chart with more combinations than a page works out. */
+export function tooManyCells(count: number, most: number): string {
+  const text = (number: number) => number.toLocaleString("en-US");
+  return `These make ${text(count)} combinations, and the page works out ${text(most)} at most; give fewer values, or run the chart in pieces on the command line.`;
 }

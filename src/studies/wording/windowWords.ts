@@ -29,8 +29,20 @@ export function valueText(
   format: LengthFormat,
   way: SafeWay | null = null,
 ): string {
-  if (kind === "length") return lengthText(way === null ? value : safeLength(value, way, format), format);
-  return angleText(way === null ? value : radFromDeg(onSafeSide(degFromRad(value), ANGLE_STEP, way)));
+  const told = way === null ? value : safeValue(value, kind, format, way);
+  return kind === "length" ? lengthText(told, format) : angleText(told);
+}
+
+/** A value of a field on the steps it is told in, on the safe side; mm or radians. */
+export function safeValue(
+  value: number,
+  kind: FieldWindow["kind"],
+  format: LengthFormat,
+  way: SafeWay,
+): number {
+  return kind === "length"
+    ? safeLength(value, way, format)
+    : radFromDeg(onSafeSide(degFromRad(value), ANGLE_STEP, way));
 }
 
 /** What a form calls the field of a key. */

@@ -1,0 +1,143 @@
+import "./change.css";
+import { useMemo, useState } from "react";
+import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { removeAt } from "../../../setup/reading/setAt.ts";
+import type { FoundChange } from "../../../studies/change/changeTypes.ts";
+import { EFFORT } from "../../../studies/change/effort.ts";
+import { windowField } from "../../../studies/window/windowField.ts";
+import {
+  changeSentence,
+  changeTitle,
+  effortName,
+  movesSentences,
+  writtenTo,
+} from "../../../studies/wording/changeWords.ts";
+import { CutShort } from "../../parts/CutShort.tsx";
+import { Fold } from "../../parts/Fold.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
+import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
+import { writtenValues } from "../chart/writtenValues.ts";
+import { keepOrder, keptOrder } from "./effortOrder.ts";
+
+/** The smallest change of each field that makes the truck clear, least effort first. */
+export function ChangePanel({ truck }: { truck: Truck }) {
+  return (
+    <Fold id="change" title="What to change" note="the smallest change of each field that makes it clear">
+      <Changes truck={truck} />
+    </Fold>
+  );
+}
+
+function Changes({ truck }: { truck: Truck }) {
+  const whole = useWorkbench((s) => s.good?.document ?? null);
+  const variant = useWorkbench((s) => s.variant);
+  const duplicate = useWorkbench((s) => s.duplicateAsVariant);
+  const format = useFormat();
+  const [order, setOrder] = useState(keptOrder);
+  const document = useMemo(() => {
+    const shown = variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant);
+    return removeAt(shown, ["truck", "body"]);
+  }, [whole, variant]);
+  // The order is a matter of reading: what is found does not depend on it.
+  const question = useMemo(() => ({ document, order: EFFORT }), [document]);
+  const answered = useAnswer("change", truck, { question });
+  const report = useLastAnswer(answered);
+  if (answered === null) return null;
+  if (answered.failure !== null)
+    return <p role="alert">The changes could not be worked out: {answered.failure}</p>;
+  if (report === null)
+    return (
+      <p role="status" className="change-wait">
+        Looking for the smallest change of each field…
+      </p>
+    );
+  const { setup } = truck.bolted;
+  const speech = { format, document, allowance: setup.allowance };
+  const keep = (change: FoundChange) => {
+    const after = change.set.reduce<unknown>((on, one) => {
+      const found = windowField(document, setup, one.key, truck.file);
+      return found.ok ? found.value.put(on, writtenTo(one, format)) : on;
+    }, document);
+    const blocks = change.set.map(({ key }) => key.split(".")[0]!);
+    duplicate(changeTitle(change, speech), writtenValues(document, after, blocks));
+  };
+  const rank = ({ set, trim }: FoundChange) => order.indexOf(trim === null ? set[0]!.key : "trim");
+  const changes = [...report.changes].sort((a, b) => rank(a) - rank(b));
+  return (
+    <div className="change" aria-busy={answered.answer === null}>
+      <p>{keepTogether(changeSentence(report, speech))}</p>
+      <ol className="change-list">
+        {changes.map((change) => {
+          const title = changeTitle(change, speech);
+          return (
+            <li key={title}>
+              <h3>{keepTogether(title)}</h3>
+              {movesSentences(change, speech).map((sentence) => (
+                <p key={sentence}>{keepTogether(sentence)}</p>
+              ))}
+              {change.set.length > 0 && (
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={`Keep as a variant: ${title}`}
+                  onClick={() => keep(change)}
+                >
+                  Keep as a variant
+                </button>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+      <CutShort study="change" of={[answered]} />
+      <EffortOrder
+        order={order}
+        document={document}
+        onOrder={(next) => {
+          setOrder(next);
+          keepOrder(next);
+        }}
+      />
+    </div>
+  );
+}
+
+type EffortOrderProps = {
+  order: readonly string[];
+  document: unknown;
+  onOrder: (order: readonly string[]) => void;
+};
+
+/** What is less effort than what: each can be moved up. */
+function EffortOrder({ order, document, onOrder }: EffortOrderProps) {
+  return (
+    <details className="change-order">
+      <summary>Order of effort</summary>
+      <p>Least effort first: common practice, no source. Move up what is easier in your shop.</p>
+      <ol>
+        {order.map((key, i) => {
+          const name = effortName(key, document);
+          return (
+            <li key={key}>
+              {name}{" "}
+              <button
+                type="button"
+                className="button"
+                disabled={i === 0}
+                aria-label={`Move ${name} up`}
+                onClick={() => onOrder([...order.slice(0, i - 1), key, order[i - 1]!, ...order.slice(i + 1)])}
+              >
+                ↑
+              </button>
+            </li>
+          );
+        })}
+      </ol>
+      <button type="button" className="button" onClick={() => onOrder(EFFORT)}>
+        As it came
+      </button>
+    </details>
+  );
+}

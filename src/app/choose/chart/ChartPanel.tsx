@@ -1,0 +1,194 @@
+import "./chart.css";
+import { useMemo, useState } from "react";
+import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { removeAt } from "../../../setup/reading/setAt.ts";
+import { axisPlace, entryChange } from "../../../studies/chart/chartAxis.ts";
+import { chartCsv } from "../../../studies/chart/chartCsv.ts";
+import { type CellDocument, chartDocument, chartHead } from "../../../studies/chart/chartDocument.ts";
+import { chartOrder } from "../../../studies/chart/chartOrder.ts";
+import type { ChartAsk } from "../../../studies/chart/chartTypes.ts";
+import type { AxisSubject } from "../../../studies/chart/readAxis.ts";
+import { setupHeading } from "../../../studies/wording/answerWords.ts";
+import {
+  axisName,
+  cellSentence,
+  chartSentences,
+  legendSentence,
+  posesSentence,
+  tooManyCells,
+} from "../../../studies/wording/chartWords.ts";
+import { CutShort } from "../../parts/CutShort.tsx";
+import { Fold } from "../../parts/Fold.tsx";
+import { saveAs } from "../../parts/saveAs.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useDoubts } from "../../state/useDoubts.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { useManyAnswers } from "../../work/useAnswer.ts";
+import { AxisField } from "./AxisField.tsx";
+import { ChartGrid, type Place } from "./ChartGrid.tsx";
+import { type AxisTyped, keepAxes, keptAxes, readTypedAxis, startText } from "./chartAxes.ts";
+import { writtenValues } from "./writtenValues.ts";
+
+/** Two fields, or a list of tires and one of wheels, against each other: what clears of all combinations. */
+export function ChartPanel({ truck }: { truck: Truck }) {
+  return (
+    <Fold id="chart" title="Fit chart" note="two fields, or tires and wheels, against each other">
+      <Chart truck={truck} />
+    </Fold>
+  );
+}
+
+/** Cells of the first pieces, so that there is something to see at once, and of the others. */
+const PIECES = [9, 16, 24] as const;
+const PIECE = 40;
+
+/** Cells of a chart on the page; more belong into pieces on the command line. */
+const MOST_CELLS = 2500;
+
+function Chart({ truck }: { truck: Truck }) {
+  const whole = useWorkbench((s) => s.good?.document ?? null);
+  const variant = useWorkbench((s) => s.variant);
+  const [axes, setAxes] = useState(keptAxes);
+  const subject = useMemo((): AxisSubject => {
+    const shown = variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant);
+    // Without the body, which the worker has already.
+    return { document: removeAt(shown, ["truck", "body"]), setup: truck.bolted.setup, file: truck.file };
+  }, [whole, variant, truck]);
+  const read = useMemo(() => axes.map((axis) => readTypedAxis(axis, subject)), [axes, subject]);
+  const [x, y] = read as [(typeof read)[number], (typeof read)[number]];
+  const change = (i: 0 | 1, axis: AxisTyped) => {
+    const next: readonly [AxisTyped, AxisTyped] = i === 0 ? [axis, axes[1]] : [axes[0], axis];
+    setAxes(next);
+    keepAxes(next);
+  };
+  const mends = read.map((one) => (one.ok ? null : `${one.issues[0]!.value} ${one.issues[0]!.mend}`.trim()));
+  const ask = useMemo((): ChartAsk | null => {
+    if (!x.ok || !y.ok || x.value.key === y.value.key) return null;
+    if (x.value.entries.length * y.value.entries.length > MOST_CELLS) return null;
+    return { x: x.value, y: y.value, travel: null, lock: 1 };
+  }, [x, y]);
+  const count = x.ok && y.ok ? x.value.entries.length * y.value.entries.length : 0;
+  return (
+    <div className="chart">
+      <div className="chart-form">
+        {(["Across", "Down"] as const).map((name, i) => (
+          <AxisField
+            key={name}
+            name={name}
+            axis={axes[i]!}
+            start={startText(axes[i]!.key, subject)}
+            mend={mends[i]!}
+            document={subject.document}
+            onChange={(axis) => change(i as 0 | 1, axis)}
+          />
+        ))}
+      </div>
+      {x.ok && y.ok && x.value.key === y.value.key && (
+        <p role="alert">Both are the same field; choose another.</p>
+      )}
+      {count > MOST_CELLS && <p role="alert">{tooManyCells(count, MOST_CELLS)}</p>}
+      {ask !== null && (
+        <AskedChart truck={truck} ask={ask} subject={subject} key={`${ask.x.key} ${ask.y.key}`} />
+      )}
+    </div>
+  );
+}
+
+type AskedChartProps = { truck: Truck; ask: ChartAsk; subject: AxisSubject };
+
+function AskedChart({ truck, ask, subject }: AskedChartProps) {
+  const format = useFormat();
+  const doubtsOf = useDoubts();
+  const duplicate = useWorkbench((s) => s.duplicateAsVariant);
+  const [place, setPlace] = useState<Place | null>(null);
+  const [isStopped, setStopped] = useState(false);
+  const [columns, rows] = [ask.x.entries.length, ask.y.entries.length];
+  const questions = useMemo(
+    () =>
+      piecesOf(chartOrder(columns, rows, true)).map((cells) => ({ document: subject.document, ask, cells })),
+    [columns, rows, ask, subject],
+  );
+  const answers = useManyAnswers("chart", truck, questions, !isStopped);
+  const chart = useMemo(() => {
+    const names = {
+      of: setupHeading(truck.setup),
+      x: axisName(ask.x.key, subject.document),
+      y: axisName(ask.y.key, subject.document),
+    };
+    const cells = Array.from({ length: columns * rows }, (): CellDocument => ({ unfinished: true }));
+    for (const { answer } of answers) for (const [at, cell] of answer?.cells ?? []) cells[at] = cell;
+    const present = answers.find(({ answer }) => answer !== null)?.answer?.present ?? null;
+    return chartDocument(chartHead(truck.setup, ask, present, names), cells);
+  }, [answers, ask, columns, rows, subject, truck]);
+  const done = answers.filter(({ answer }) => answer !== null).length;
+  const failure = answers.find((one) => one.failure !== null)?.failure;
+  const isBusy = done < answers.length && failure === undefined;
+  const at = within(place ?? chart.present ?? { column: 0, row: 0 }, columns, rows);
+  const open = ({ column, row }: Place) => {
+    const entries = [ask.x.entries[column]!, ask.y.entries[row]!];
+    const after = [ask.x, ask.y].reduce((on, { key }, i) => {
+      const found = axisPlace(key, subject.document, subject.file);
+      return found.ok ? entryChange(found.value, entries[i]!, subject.setup).put(on) : on;
+    }, subject.document);
+    const blocks = [ask.x.key, ask.y.key].map((key) => key.split(".")[0]!);
+    duplicate(entries.map(({ label }) => label).join(", "), writtenValues(subject.document, after, blocks));
+  };
+  if (failure) return <p role="alert">The chart could not be worked out: {failure}</p>;
+  return (
+    <>
+      <div className="chart-told" aria-busy={isBusy}>
+        {done > 0 && chartSentences(chart, format).map((sentence) => <p key={sentence}>{sentence}</p>)}
+        {isBusy && (
+          <div className="chart-progress">
+            <progress aria-label="Working out the chart" max={answers.length} value={done} />
+            <button type="button" className="button" onClick={() => setStopped(!isStopped)}>
+              {isStopped ? "Go on" : "Cancel"}
+            </button>
+          </div>
+        )}
+      </div>
+      <ChartGrid
+        chart={chart}
+        format={format}
+        at={at}
+        isDoubted={doubtsOf(truck).length > 0}
+        onAt={setPlace}
+        onOpen={open}
+      />
+      <p className="chart-cell" role="status">
+        {cellSentence(chart, at.column, at.row, format)}
+      </p>
+      <div className="chart-acts">
+        <button type="button" className="button" onClick={() => open(at)}>
+          Keep this one as a variant
+        </button>
+        <button
+          type="button"
+          className="button"
+          disabled={isBusy}
+          onClick={() => saveAs("fit-chart.csv", "text/csv", chartCsv(chart))}
+        >
+          Save as CSV
+        </button>
+      </div>
+      <p className="chart-hint">{legendSentence(chart, format)}</p>
+      <p className="chart-hint">{posesSentence(chart, format)}</p>
+      <CutShort study="chart" of={answers} />
+    </>
+  );
+}
+
+function within({ column, row }: Place, columns: number, rows: number): Place {
+  return { column: Math.min(column, columns - 1), row: Math.min(row, rows - 1) };
+}
+
+function piecesOf(order: readonly number[]): readonly (readonly number[])[] {
+  const pieces: number[][] = [];
+  let from = 0;
+  while (from < order.length) {
+    const size = PIECES[pieces.length] ?? PIECE;
+    pieces.push(order.slice(from, from + size));
+    from += size;
+  }
+  return pieces;
+}
