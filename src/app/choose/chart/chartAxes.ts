@@ -50,7 +50,7 @@ export function startText(key: string, { document, setup, file }: AxisSubject): 
 }
 
 function lengthText(mm: number, { units }: Setup): string {
-  return plainLengthText(Math.round(mm * 1000) / 1000, units, units);
+  return plainLengthText(mm, units, units);
 }
 
 export function readTypedAxis({ key, text, table }: AxisTyped, subject: AxisSubject): Result<AxisAsk> {
