@@ -15,9 +15,10 @@ const SIDES = ["left", "right"] as const;
 
 /**
  * An as-built check as `asbuilt --json` prints it: lengths in the file's units, angles in degrees. `knuckle` and `within`
- * (one standard deviation) by side, null where nothing was read; null inside `within` = left open, taken as ordered.
+ * (one standard deviation) by side, null where nothing was read; null inside `within` = left open, taken as ordered;
+ * `cutShort` only where the budget ended a check.
  */
-export function asBuiltJson({ sides, onTheTruck }: AsBuiltReport, { units }: Setup) {
+export function asBuiltJson({ sides, onTheTruck, cutShort }: AsBuiltReport, { units }: Setup) {
   const read = SIDES.flatMap((side) => sides[side] ?? []);
   const bySide = <T>(of: (side: AsBuiltSide) => T) => ({
     left: sides.left && of(sides.left),
@@ -41,6 +42,7 @@ export function asBuiltJson({ sides, onTheTruck }: AsBuiltReport, { units }: Set
     ),
     passes: read.flatMap(({ side, passes }) => passes.map((pass) => passJson(side, pass, units))),
     onTheTruck: onTheTruck.ok ? truckJson(onTheTruck, units) : null,
+    ...(cutShort ? { cutShort } : {}),
   };
 }
 

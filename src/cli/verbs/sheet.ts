@@ -4,6 +4,7 @@ import { drawnBytes } from "../../files/drawnBytes.ts";
 import { shopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { askedSheet, type SheetOptions } from "../asked/askedSheet.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
+import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
@@ -42,6 +43,8 @@ export function addSheet(program: Command, terminal: Terminal, end: (code: ExitC
 
 function runSheet(file: string, options: SheetOptions, terminal: Terminal): ExitCode {
   const truck = readTruck(file, options, terminal);
+  // Solves nothing that grows: the shortest budget does.
+  askedBudget(truck.file, options, terminal);
   const ask = askedSheet(truck, options);
   const { setup } = truck.model;
   const drawn = shopDrawings(setup, ask, heading(setup), truck.file);
