@@ -14,6 +14,7 @@ import { addGeometry } from "./verbs/geometry.ts";
 import { addLimits } from "./verbs/limits.ts";
 import { addLoads } from "./verbs/loads.ts";
 import { addMap } from "./verbs/map.ts";
+import { addOdds } from "./verbs/odds.ts";
 import { addOrder } from "./verbs/order.ts";
 import { addPose } from "./verbs/pose.ts";
 import { addSheet } from "./verbs/sheet.ts";
@@ -40,6 +41,7 @@ Examples:
   wellsweep window truck.json --field knuckle.hubFace     how narrow and how wide it may be, and what sets each end
   wellsweep chart truck.json --x wheel.backspacing=3:6:1/2 --y knuckle.hubFace=5:7:1/2   which combinations clear
   wellsweep change truck.json --budget 60                 the smallest change of each field that makes it clear
+  wellsweep odds truck.json                               how likely it clears, by how well each number is known
 
 Exit codes: 0 fine, 1 something rubs or a limit is passed, 2 ${NO_ANSWER}.
 Only an answer ends in 0 or 1; a run that is interrupted ends in 130, as the shell counts.
@@ -81,6 +83,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addWindow,
     addChart,
     addChange,
+    addOdds,
   ])
     add(program, terminal, end);
   return program;

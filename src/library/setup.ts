@@ -13,6 +13,7 @@ export { type ReadSetup, readSetup } from "../setup/readSetup.ts";
 export { resolveSetup } from "../setup/resolveSetup.ts";
 export type { PointName, Reading, ReadingSide, ReadingSize } from "../setup/types/readingTypes.ts";
 export type { BodyPart, Result, Setup, SetupIssue } from "../setup/types/types.ts";
+export type { NumberWithin } from "../setup/types/withinTypes.ts";
 export { degFromRad, formatAngle, type ParsedAngle, parseAngle, radFromDeg } from "../units/angle.ts";
 export { type BoltPattern, boltPatternText, holeDistance, parseBoltPattern } from "../units/boltPattern.ts";
 export { formatLength, type LengthFormat } from "../units/formatLength.ts";

@@ -119,6 +119,9 @@ export { FULL_LIST, SHORT_LIST } from "../studies/measure/worksheetReadings.ts";
 export { type Model, type ModelResult, modelOf } from "../studies/model/model.ts";
 export { type Pair, pairGapTo, pairMotion } from "../studies/model/pairs.ts";
 export { Budget } from "../studies/numeric/budget.ts";
+export type { OddsInput } from "../studies/odds/oddsInputs.ts";
+export { type OddsOptions, type OddsReport, oddsOf } from "../studies/odds/oddsOf.ts";
+export type { Matter } from "../studies/odds/whatMatters.ts";
 export { type OrderSheet, orderSheet } from "../studies/order/orderSheet.ts";
 export { writeOrder } from "../studies/order/writeOrder.ts";
 export {

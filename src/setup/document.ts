@@ -11,6 +11,7 @@ import { jigField } from "./blocks/jig.ts";
 import { knuckleField } from "./blocks/knuckle.ts";
 import { limitsField } from "./blocks/limits.ts";
 import { loadsField } from "./blocks/loads.ts";
+import { oddsField } from "./blocks/odds.ts";
 import { orderField } from "./blocks/order/order.ts";
 import { readingsField } from "./blocks/readings/readings.ts";
 import { stancesField } from "./blocks/stances.ts";
@@ -66,6 +67,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
     "notNegative",
   ).optional(),
   jig: jigField.optional(),
+  odds: oddsField.optional(),
   asBuilt: asBuiltField.optional(),
   readings: readingsField.optional(),
   fromExample: fromExampleField.optional(),

@@ -11,6 +11,7 @@ import { resolveJig } from "./blocks/jig.ts";
 import { resolveKnuckle } from "./blocks/knuckle.ts";
 import { resolveLimits } from "./blocks/limits.ts";
 import { resolveLoads } from "./blocks/loads.ts";
+import { resolveOdds } from "./blocks/odds.ts";
 import { resolveOrder } from "./blocks/order/order.ts";
 import { bodyNamesOf } from "./blocks/readings/readingPoint.ts";
 import { resolveReadings } from "./blocks/readings/readings.ts";
@@ -114,10 +115,12 @@ export function resolveDocument(
   const readings = Array.isArray(typed.readings)
     ? resolveReadings(typed.readings, bodyNamesOf(typed), reading.inside("readings"))
     : [];
+  const odds = reading.isSound("odds") ? resolveOdds(typed.odds, reading.inside("odds")) : null;
   const confirmed = Array.isArray(typed.confirmed)
     ? resolveConfirmed(typed.confirmed, reading.inside("confirmed"))
     : [];
-  if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel || !jig) return null;
+  if (!issues.isEmpty || !truck || !knuckle || !wheel || !tire || !alignment || !travel || !jig || !odds)
+    return null;
   const name = typed.name ?? DEFAULT_NAME;
   const fields = exampleFields(typed);
   const fromExample =
@@ -150,6 +153,7 @@ export function resolveDocument(
     readings,
     fromExample,
     confirmed,
+    odds,
     within,
   };
 }

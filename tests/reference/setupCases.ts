@@ -11,6 +11,12 @@ import { between, offsets } from "./gapCases.ts";
 import { aboutAxis } from "./referenceRing.ts";
 import { ringCases } from "./rings.ts";
 
+const NO_ODDS: Setup["odds"] = {
+  points: 0,
+  tire: { sectionWidth: null, diameter: null },
+  knuckle: { span: null, pinHeight: null, pinLead: null, pinAngle: null, hubFace: null, steeringArm: null },
+};
+
 /** A setup as the reader would give it, around a generated front end. */
 function setupOf(
   { input }: GeneratedTruck,
@@ -57,6 +63,7 @@ function setupOf(
     floor: null,
     order: null,
     confirmed: [],
+    odds: NO_ODDS,
     within: [],
     allowance: 6,
     jig: { ...DEFAULT_JIG, tolerances: DEFAULT_JIG_TOLERANCES },

@@ -6,6 +6,7 @@ import { ChartPanel } from "../choose/chart/ChartPanel.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
 import { useVariantTrucks } from "../choose/compare/useVariantTrucks.ts";
 import { VariantsPanel } from "../choose/compare/VariantsPanel.tsx";
+import { OddsPanel } from "../choose/odds/OddsPanel.tsx";
 import { AlignmentPanel } from "../clear/AlignmentPanel.tsx";
 import { AirPanel } from "../clear/air/AirPanel.tsx";
 import { FloorPanel } from "../clear/floor/FloorPanel.tsx";
@@ -120,6 +121,7 @@ function ChooseRooms({ truck }: { truck: Truck }) {
             ["Fan a field", ".fan > summary"],
             ["Fit chart", "[data-fold='chart'] > summary"],
             ["What to change", "[data-fold='change'] > summary"],
+            ["Odds", "[data-fold='odds'] > summary"],
             ["Alignment card", "#aligning-title"],
           ]}
         />
@@ -128,6 +130,7 @@ function ChooseRooms({ truck }: { truck: Truck }) {
         <div className="folds">
           <ChartPanel truck={later} />
           <ChangePanel truck={later} />
+          <OddsPanel truck={later} />
         </div>
         <AligningPanel truck={truck} />
       </div>

@@ -11,6 +11,7 @@ import { lowestTravels } from "../../studies/map/lowestTravels.ts";
 import { type NoLimits, type SteerLimits, steerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
+import { type OddsReport, oddsOf } from "../../studies/odds/oddsOf.ts";
 import {
   type CheckReport,
   type CheckShare,
@@ -65,6 +66,8 @@ export interface Jobs {
     given: null;
     answer: ChangeReport;
   };
+  /** How likely a truck clears. The document: as `oddsDocument` gives it. */
+  readonly odds: { question: { document: unknown }; given: null; answer: OddsReport };
   readonly loads: { question: LoadsQuestion; given: null; answer: LoadsAnswer };
   readonly mesh: { question: { name: string; bytes: ArrayBuffer }; given: null; answer: MeshResult };
 }
@@ -156,6 +159,12 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     const { setup } = model();
     const truck = { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
     const answer = changeOf(truck, model(), { order, budget });
+    return { answer, isCut: answer.cutShort === true };
+  },
+  odds({ model, question: { document }, budget, onProgress }) {
+    const { setup } = model();
+    const truck = { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
+    const answer = oddsOf(truck, { budget, onProgress });
     return { answer, isCut: answer.cutShort === true };
   },
   loads({ model, question, budget }) {

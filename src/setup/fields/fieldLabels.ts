@@ -228,6 +228,11 @@ const LABELS: Readonly<Record<string, string>> = {
   is: "Reads",
   "readings.within": "Good to, one standard deviation",
   "readings.side": "Side that was read",
+  // Odds
+  odds: "Odds: how far off numbers may be",
+  "odds.points": "Points without ±, each coordinate",
+  "odds.tire": "Tire, off its size",
+  "odds.knuckle": "Knuckle, as built",
   // Limits, air, weights
   "upperBallJoint.cone": "Upper ball joint, cone half angle",
   "upperBallJoint.inOut": "Upper ball joint, in and out",

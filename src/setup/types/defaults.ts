@@ -24,6 +24,9 @@ export const DEFAULT_TOE = 0;
 /** A shop keeps about a quarter inch between tire and sheet metal (common practice, no source). */
 export const DEFAULT_ALLOWANCE = mmFromInches(0.25);
 
+/** A coordinate without an uncertainty of its own counts as exact: none is made up. */
+export const DEFAULT_POINTS_WITHIN = 0;
+
 /** Fenders, rails and brackets come in pairs. */
 export const DEFAULT_SIDE: PartSide = "both";
 

@@ -10,6 +10,7 @@ import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
 import type { KeyPath } from "./keyPath.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
 import type { LoadsSetup } from "./loadsTypes.ts";
+import type { OddsSetup } from "./oddsTypes.ts";
 import type { OrderSetup } from "./orderTypes.ts";
 import type { Reading } from "./readingTypes.ts";
 import type { UnusualCheck } from "./unusualChecks.ts";
@@ -326,6 +327,8 @@ export interface Setup {
   readonly fromExample: FromExample | null;
   /** What is unusual and so all the same. */
   readonly confirmed: readonly Confirmed[];
+  /** How far off numbers may be of which it was not typed. */
+  readonly odds: OddsSetup;
   /** How well numbers are known, of those of which it was typed; in the document's order. */
   readonly within: readonly NumberWithin[];
 }

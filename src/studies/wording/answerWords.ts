@@ -87,6 +87,7 @@ const REACHED = {
   envelope: "the surface is a coarser one than usual, as near as is told below",
   change: "changes that were not found in that time are left out",
   chart: "combinations marked ? were not worked out",
+  odds: "fewer trucks were drawn, and the range is the wider for it",
   window: "values not proven to fit in that time are left out",
   section: "parts not looked at are left out",
   loads: "a pose that was not looked at may be worse",

@@ -1,7 +1,8 @@
 import { fieldAt } from "../../../setup/fieldCatalogue.ts";
 import type { SetupField } from "../../../setup/fields/setupField.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
-import { lengthFormat, shownDocument } from "../../state/selectors.ts";
+import { joinWithin } from "../../../units/withinText.ts";
+import { fieldText, lengthFormat, shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
@@ -15,12 +16,18 @@ export type FieldHelpProps = {
   isOfVariant: boolean;
 };
 
+/** A tape read once, an angle finder held once (common practice, no source): to begin with, as typed. */
+const USUAL_WITHIN = { in: "1/16", mm: "1.5", angle: "0.25" } as const;
+
 /** What a field means, what it may hold, what holds without it, a sketch, and the ways back. */
 export function FieldHelp({ path, field, isOfVariant }: FieldHelpProps) {
   const format = useWorkbench(lengthFormat);
   const isGiven = useWorkbench((s) => valueAt(shownDocument(s), path) !== undefined);
   const ofSetup = useWorkbench((s) => valueAt(s.document, path));
   const isRack = useWorkbench((s) => s.truck?.setup.truck.steering.type === "rack");
+  const text = useWorkbench((s) => fieldText(s, path));
+  const mayTellWithin = field.kind === "angle" || field.kind === "length" || field.kind === "signedLength";
+  const usualWithin = USUAL_WITHIN[field.kind === "angle" ? "angle" : format.units];
   const range = rangeWords(field, format);
   const state = workbench.getState();
   const meaning = meaningOf(path, field);
@@ -33,6 +40,23 @@ export function FieldHelp({ path, field, isOfVariant }: FieldHelpProps) {
         {field.default !== null && <>Left out: {keyWords(field.default)}. </>}
         {!mayBeLeftOut(field) && "Must be given. "}
       </p>
+      {mayTellWithin && (
+        <p className="field-facts">
+          {text.includes("±")
+            ? "After ± stands how well it is known: one standard deviation. "
+            : "How well is it known? Type ± after it, and one standard deviation. "}
+          {!text.includes("±") && text !== "" && (
+            <button
+              type="button"
+              className="small-button"
+              onClick={() => state.editField(path, joinWithin(text, usualWithin))}
+            >
+              Known to ± {usualWithin}
+              {field.kind === "angle" ? "°" : ` ${format.units}`}
+            </button>
+          )}
+        </p>
+      )}
       {isOfVariant && ofSetup !== undefined && (
         <button
           type="button"

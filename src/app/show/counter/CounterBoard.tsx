@@ -2,6 +2,7 @@ import "./counter.css";
 import { aboveTitle, frontTitle, gapNote } from "../../../studies/wording/pictureTexts.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
+import { OddsLine } from "../../parts/odds/OddsLine.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { CounterFigure } from "./CounterFigure.tsx";
 import { comparisonSentences, toldOf } from "./comparisonSentences.ts";
@@ -79,6 +80,12 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
           {sentences.out && <p>{keepTogether(sentences.out)}</p>}
           <p>{keepTogether(sentences.steer ?? "Looking how far it steers…")}</p>
           <p>{keepTogether(sentences.range ?? "Checking every height and steering angle…")}</p>
+          {told.map(({ letter, truck }) =>
+            // A hub face that is only tried stands in no file, so nothing tells how well it is known.
+            letter === "B" && comparison.isWhatIf ? null : (
+              <OddsLine key={letter} truck={truck} letter={letter} />
+            ),
+          )}
           <CutShort study="nearest" of={told.map(({ check }) => check)} />
           <CutShort study="ways" of={told.map(({ heights }) => heights)} />
           {failure && <p>The check could not be finished: {failure}</p>}

@@ -7,6 +7,7 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Cautions } from "../../parts/Cautions.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
+import { OddsLine } from "../../parts/odds/OddsLine.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { nameWords } from "../counter/nameWords.ts";
@@ -59,6 +60,11 @@ export function SheetPage({ comparison }: SheetPageProps) {
         {told.map((contender) => (
           <SheetAnswer key={contender.letter} contender={contender} format={format} />
         ))}
+        {told.map(({ letter, truck }) =>
+          letter === "B" && comparison.isWhatIf ? null : (
+            <OddsLine key={letter} truck={truck} letter={letter} />
+          ),
+        )}
         <CutShort study="nearest" of={told.map(({ check }) => check)} />
         <CutShort study="ways" of={told.map(({ heights }) => heights)} />
         {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}

@@ -1,0 +1,102 @@
+import "./odds.css";
+import { useState } from "react";
+import {
+  againSentence,
+  LIKELY_SIGN,
+  type MatterRow,
+  matterRows,
+  oddsNotes,
+  oddsSentence,
+} from "../../../studies/wording/oddsWords.ts";
+import { CutShort } from "../../parts/CutShort.tsx";
+import { useOdds } from "../../parts/odds/useOdds.ts";
+import { ScrollTable } from "../../parts/ScrollTable.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
+
+/** The odds: their sentence, what to measure again, what matters as bars with numbers, what they are made of. */
+export function OddsBody({ truck }: { truck: Truck }) {
+  const [isStopped, setStopped] = useState(false);
+  const { answered, speech } = useOdds(truck, !isStopped);
+  if (isStopped)
+    return (
+      <div className="odds">
+        <p>Stopped before it was through.</p>
+        <button type="button" className="button" onClick={() => setStopped(false)}>
+          Work out the odds
+        </button>
+      </div>
+    );
+  if (answered === null) return null;
+  if (answered.failure !== null) return <p>The odds could not be worked out: {answered.failure}</p>;
+  const report = answered.answer;
+  if (report === null)
+    return (
+      <div className="odds">
+        <p role="status">Drawing trucks, and proving of each whether it clears…</p>
+        <progress aria-label="Trucks drawn" max={1} value={answered.underWay?.share ?? 0} />
+        <button type="button" className="button" onClick={() => setStopped(true)}>
+          Cancel
+        </button>
+      </div>
+    );
+  const again = againSentence(report, speech);
+  const rows = matterRows(report, speech);
+  return (
+    <div className="odds">
+      <p className="odds-said" role="status">
+        <span className="odds-mark" aria-hidden="true">
+          {LIKELY_SIGN}
+        </span>{" "}
+        {keepTogether(oddsSentence(report))}
+      </p>
+      {again !== null && <p>{keepTogether(again)}</p>}
+      <CutShort study="odds" of={[answered]} />
+      {rows.length > 0 && (
+        <div className="odds-matters">
+          <Matters rows={rows} />
+        </div>
+      )}
+      <div className="fold-fine">
+        {oddsNotes(report, speech).map((note) => (
+          <p key={note}>{note}</p>
+        ))}
+        <p>
+          Type ± after a number at Measure, such as 5 5/8 ± 1/16, to tell how well it is known. Likely is not
+          proven, and no statement of safety.
+        </p>
+      </div>
+    </div>
+  );
+}
+
+function Matters({ rows }: { rows: readonly MatterRow[] }) {
+  return (
+    <ScrollTable label="What matters most">
+      <caption>What matters most</caption>
+      <thead>
+        <tr>
+          <th scope="col">Number</th>
+          <th scope="col">Known to</th>
+          <th scope="col">Share</th>
+          <th scope="col">Known twice as well, clears</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.field}>
+            <th scope="row">{row.name}</th>
+            <td>
+              {row.within} <small>{row.source}</small>
+            </td>
+            <td className="odds-share">
+              <span className="odds-bar" aria-hidden="true" style={{ width: `${60 * row.share}%` }} />
+              {row.shareText}
+            </td>
+            <td>{row.again}</td>
+          </tr>
+        ))}
+      </tbody>
+    </ScrollTable>
+  );
+}

@@ -1,0 +1,190 @@
+import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import { valueAt } from "../../setup/types/keyPath.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { OddsInput, WithinSource } from "../odds/oddsInputs.ts";
+import type { OddsReport } from "../odds/oddsOf.ts";
+import type { Matter } from "../odds/whatMatters.ts";
+import { fieldName } from "./fieldName.ts";
+import { amountText, angleText } from "./lengths.ts";
+
+/** The third rank of answer, neither proven nor exact: its word and its sign, never drawn green. */
+const LIKELY_WORD = "Likely";
+export const LIKELY_SIGN = "≈";
+
+/** How odds are told: the units, and the document they are of, the variant shown applied. */
+export interface OddsSpeech {
+  readonly format: LengthFormat;
+  readonly document: unknown;
+}
+
+/** Of so many hundred. */
+const WHOLE = 100;
+
+/** Less than this raises nothing worth another hour under the truck. */
+const WORTH = 0.01;
+
+/**
+ * The odds in one sentence for the counter: `Likely: clears in about 9 of 10 trucks measured like this (88 to 93 of 100).`
+ */
+export function oddsSentence(report: OddsReport): string {
+  if (report.inputs.length === 0)
+    return "No number of this truck tells how well it is known, so there are no odds: type ± after a value.";
+  if (report.draws === 0) return "The time did not do for one draw, so nothing is known of the odds yet.";
+  const { clears, low, high } = report;
+  const isClear = clears >= 0.5;
+  const share = isClear ? clears : 1 - clears;
+  const [least, most] = isClear ? [low, high] : [1 - high, 1 - low];
+  const does = isClear
+    ? report.gap > 0
+      ? "keeps its gap"
+      : "clears"
+    : report.gap > 0
+      ? "comes nearer than its gap"
+      : "touches";
+  // Of few trucks all may do so by chance.
+  if (share === 1 && least < 1 - 1 / WHOLE)
+    return `${LIKELY_WORD}: ${does} in all ${report.draws} trucks drawn that are measured like this (${intervalWords(least, most)}).`;
+  return `${LIKELY_WORD}: ${does} in ${shareWords(share)} trucks measured like this (${intervalWords(least, most)}).`;
+}
+
+/** `about 9 of 10`, `about 97 of 100`, `more than 99 of 100`. */
+export function shareWords(share: number): string {
+  if (share > 1 - 0.5 / WHOLE) return "more than 99 of 100";
+  const hundredths = Math.round(WHOLE * share);
+  return hundredths % 10 === 0 && hundredths > 0
+    ? `about ${hundredths / 10} of 10`
+    : `about ${hundredths} of 100`;
+}
+
+/** Ends of an interval, away from each other: it is told no narrower than it is. */
+function intervalWords(low: number, high: number): string {
+  return `${Math.floor(WHOLE * low + 1e-9)} to ${Math.ceil(WHOLE * high - 1e-9)} of 100`;
+}
+
+/** What to measure or hold better first, and what that would do to the odds; null = nothing is worth it. */
+export function againSentence(report: OddsReport, speech: OddsSpeech): string | null {
+  const isClear = report.clears >= 0.5;
+  const surer = ({ ifMeasuredAgain }: Matter) => (isClear ? 1 : -1) * (ifMeasuredAgain - report.clears);
+  const [first] = [...report.matters]
+    .filter((matter) => surer(matter) >= WORTH)
+    .sort((a, b) => b.share - a.share);
+  if (first === undefined || first.share < WORTH) return null;
+  const name = nameOf(first.field, speech.document);
+  const then = isClear ? first.ifMeasuredAgain : 1 - first.ifMeasuredAgain;
+  const words = shareWords(then);
+  const verb = {
+    typed: "Measure again",
+    points: "Measure again",
+    tire: "Measure the tire itself",
+    build: "Hold closer",
+  }[sourceOf(first, report.inputs)];
+  return `${verb}: ${name}. Known twice as well, ${words} would ${isClear ? "clear" : "touch"}.`;
+}
+
+/** One line of what matters: name, how well it is known, where that is from, its share, and the odds were it known twice as well. */
+export interface MatterRow {
+  readonly field: string;
+  readonly name: string;
+  readonly within: string;
+  readonly source: string;
+  /** 0 … 1, and in words. */
+  readonly share: number;
+  readonly shareText: string;
+  readonly again: string;
+}
+
+/** Most rows shown; the others do next to nothing. */
+const MOST_ROWS = 12;
+
+/** A share below this is nothing that so few draws can tell. */
+const LEAST_SHARE = 0.005;
+
+/** What matters, most first. */
+export function matterRows(report: OddsReport, { format, document }: OddsSpeech): readonly MatterRow[] {
+  const telling = report.matters.filter(({ share }) => share >= LEAST_SHARE);
+  return telling.slice(0, MOST_ROWS).map((matter) => {
+    const inputs = inputsOf(matter, report.inputs);
+    const most = Math.max(...inputs.map(({ within }) => within));
+    const text = inputs[0]!.kind === "length" ? fineAmount(most, format) : angleText(most, 2);
+    return {
+      field: matter.field,
+      name: nameOf(matter.field, document),
+      within: `± ${text}`,
+      source: SOURCES[sourceOf(matter, report.inputs)],
+      share: matter.share,
+      shareText: `${Math.round(WHOLE * matter.share)} %`,
+      again: `${Math.round(WHOLE * matter.ifMeasuredAgain)} of 100`,
+    };
+  });
+}
+
+/** Where an uncertainty is from. */
+const SOURCES: Readonly<Record<WithinSource, string>> = {
+  typed: "typed",
+  points: "for all points",
+  tire: "tire standard",
+  build: "jig's tolerance",
+};
+
+/** What the figure is made of and what it leaves out, a sentence each. */
+export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonly string[] {
+  const { draws, seed, open, apart, leftOut, inputs, confidence } = report;
+  const notes = [
+    `${draws} trucks drawn, each proven over all travel and both locks; seed ${seed}; the range holds in ${Math.round(WHOLE * confidence)} of 100 cases.`,
+    `${inputs.length} numbers were drawn, ± being one standard deviation; every other number counts as exact.`,
+  ];
+  if (inputs.some(({ source }) => source === "tire"))
+    notes.push(
+      "Tires of a size differ: half of what UN R30 (par. 6.1.4, 6.1.5, from memory) allows a new one over its design is taken for one standard deviation.",
+    );
+  if (inputs.some(({ source }) => source === "build"))
+    notes.push("Knuckles differ as built: half of the jig's tolerance is taken for one standard deviation.");
+  if (inputs.length > 0 && report.matters.every(({ share }) => share < LEAST_SHARE))
+    notes.push("Too few of the trucks drawn do otherwise to tell which number matters.");
+  if (open > 0)
+    notes.push(
+      `${open} ${open === 1 ? "truck is" : "trucks are"} too near to tell, and counted as touching.`,
+    );
+  if (apart > 0) notes.push(`${apart} did not go together, and are counted as touching.`);
+  if (leftOut.length > 0)
+    notes.push(
+      `Not drawn, though a ± is typed: ${leftOut
+        .slice(0, 5)
+        .map((key) => nameOf(key, document))
+        .join("; ")}${leftOut.length > 5 ? "; …" : ""}.`,
+    );
+  return notes;
+}
+
+function inputsOf({ field }: Matter, inputs: readonly OddsInput[]): readonly OddsInput[] {
+  return inputs.filter(
+    ({ key }) => key === field || (key.startsWith(`${field}[`) && !key.slice(field.length + 1).includes("[")),
+  );
+}
+
+function sourceOf(matter: Matter, inputs: readonly OddsInput[]): WithinSource {
+  return inputsOf(matter, inputs)[0]!.source;
+}
+
+/** An uncertainty is often less than the fraction shown: a hundredth of an inch, a hundredth of a millimeter. */
+function fineAmount(mm: number, format: LengthFormat): string {
+  const sixteenth = 25.4 / 16;
+  const isFraction = format.units === "in" && Math.abs(mm / sixteenth - Math.round(mm / sixteenth)) < 1e-6;
+  return isFraction
+    ? amountText(mm, format)
+    : amountText(mm, {
+        ...format,
+        ...(format.units === "in" ? { fraction: "decimal", decimals: 3 } : { decimals: 2 }),
+      });
+}
+
+/** Of a part of the body its own name comes first: `fender lip, point 5`. */
+function nameOf(key: string, document: unknown): string {
+  const path = parseKeyText(key) ?? [];
+  const name = path[1] === "body" ? valueAt(document, [...path.slice(0, 3), "name"]) : undefined;
+  if (typeof name !== "string") return fieldName(path, document);
+  const [what, index] = path.slice(3);
+  const corner = { min: "lowest corner", max: "highest corner" }[String(what)];
+  const point = what === "points" && typeof index === "number" ? `point ${index + 1}` : String(what);
+  return `${name}, ${corner ?? point}`;
+}

@@ -1,0 +1,118 @@
+import { describe, expect, it } from "vitest";
+import type { OddsReport } from "../../../src/studies/odds/oddsOf.ts";
+import {
+  againSentence,
+  matterRows,
+  oddsNotes,
+  oddsSentence,
+  shareWords,
+} from "../../../src/studies/wording/oddsWords.ts";
+import { exampleDocument } from "../../setup/fixtures.ts";
+
+const speech = { format: { units: "in", fraction: 16 } as const, document: exampleDocument() };
+
+function reportOf(change: Partial<OddsReport> = {}): OddsReport {
+  const lip = ["truck", "body", 0, "points", 1] as const;
+  const inputs = [0, 1, 2].map((axis) => ({
+    path: [...lip, axis],
+    key: `truck.body[0].points[1][${axis}]`,
+    kind: "length" as const,
+    within: 25.4 / 16,
+    source: "typed" as const,
+  }));
+  const tire = {
+    path: ["tire", "diameter"],
+    key: "tire.diameter",
+    kind: "length" as const,
+    within: 5,
+    source: "tire" as const,
+  };
+  return {
+    clears: 0.9,
+    low: 0.884,
+    high: 0.914,
+    confidence: 0.95,
+    draws: 2000,
+    seed: 1,
+    gap: 0,
+    open: 0,
+    apart: 0,
+    inputs: [...inputs, tire],
+    matters: [
+      { field: "truck.body[0].points[1]", share: 0.7, ifMeasuredAgain: 0.972 },
+      { field: "tire.diameter", share: 0.3, ifMeasuredAgain: 0.93 },
+    ],
+    leftOut: [],
+    ...change,
+  };
+}
+
+describe("odds in words", () => {
+  it("are one sentence that says likely, the share and between what it lies, never narrower", () => {
+    expect(oddsSentence(reportOf())).toBe(
+      "Likely: clears in about 9 of 10 trucks measured like this (88 to 92 of 100).",
+    );
+    expect(oddsSentence(reportOf({ clears: 0.08, low: 0.069, high: 0.093 }))).toBe(
+      "Likely: touches in about 92 of 100 trucks measured like this (90 to 94 of 100).",
+    );
+    expect(oddsSentence(reportOf({ clears: 1, low: 0.998, high: 1, gap: 6 }))).toBe(
+      "Likely: keeps its gap in more than 99 of 100 trucks measured like this (99 to 100 of 100).",
+    );
+    expect(oddsSentence(reportOf({ clears: 1, low: 0.886, high: 1, draws: 30 }))).toBe(
+      "Likely: clears in all 30 trucks drawn that are measured like this (88 to 100 of 100).",
+    );
+    expect(oddsSentence(reportOf({ inputs: [] }))).toMatch(
+      /^No number of this truck tells how well it is known/,
+    );
+    expect(oddsSentence(reportOf({ draws: 0, clears: 0 }))).toMatch(/nothing is known/);
+  });
+
+  it("never say all of so many draws are all trucks", () => {
+    expect([shareWords(1), shareWords(0.996), shareWords(0.97), shareWords(0.5)]).toEqual([
+      "more than 99 of 100",
+      "more than 99 of 100",
+      "about 97 of 100",
+      "about 5 of 10",
+    ]);
+  });
+
+  it("say what to measure again by its name, and what that would do; nothing where nothing is worth it", () => {
+    expect(againSentence(reportOf(), speech)).toBe(
+      "Measure again: fender lip, point 2. Known twice as well, about 97 of 100 would clear.",
+    );
+    const still = reportOf().matters.map((matter) => ({ ...matter, ifMeasuredAgain: 0.903 }));
+    expect(againSentence(reportOf({ matters: still }), speech)).toBeNull();
+    const less = reportOf().matters.map((matter) => ({ ...matter, ifMeasuredAgain: 0.85 }));
+    expect(againSentence(reportOf({ matters: less }), speech)).toBeNull();
+  });
+
+  it("tell each of what matters with how well it is known and by what", () => {
+    expect(matterRows(reportOf(), speech)).toEqual([
+      {
+        field: "truck.body[0].points[1]",
+        name: "fender lip, point 2",
+        within: "± 1/16 in",
+        source: "typed",
+        share: 0.7,
+        shareText: "70 %",
+        again: "97 of 100",
+      },
+      expect.objectContaining({ name: "Tire diameter", within: "± 0.197 in", source: "tire standard" }),
+    ]);
+  });
+
+  it("leave out what so few draws cannot tell, and say so where that is all", () => {
+    const none = reportOf().matters.map((matter) => ({ ...matter, share: 0 }));
+    expect(matterRows(reportOf({ matters: none }), speech)).toEqual([]);
+    expect(oddsNotes(reportOf({ matters: none }), speech).join(" ")).toMatch(/Too few of the trucks drawn/);
+  });
+
+  it("name the draws, the seed, the source of the tire's figure, and what is too near to tell or left out", () => {
+    const notes = oddsNotes(reportOf({ open: 1, apart: 2, leftOut: ["masses.corner"] }), speech).join(" ");
+    expect(notes).toMatch(/2000 trucks drawn.*seed 1/);
+    expect(notes).toMatch(/UN R30.*from memory/);
+    expect(notes).toMatch(/1 truck is too near to tell/);
+    expect(notes).toMatch(/2 did not go together/);
+    expect(notes).toMatch(/Not drawn.*Corner weight, left/);
+  });
+});
