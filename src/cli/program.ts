@@ -14,6 +14,7 @@ import { addGeometry } from "./verbs/geometry.ts";
 import { addLimits } from "./verbs/limits.ts";
 import { addLoads } from "./verbs/loads.ts";
 import { addMap } from "./verbs/map.ts";
+import { addMeasure } from "./verbs/measure.ts";
 import { addOdds } from "./verbs/odds.ts";
 import { addOrder } from "./verbs/order.ts";
 import { addPose } from "./verbs/pose.ts";
@@ -36,6 +37,7 @@ Examples:
   wellsweep asbuilt truck.json --jig                      the jig sheet; without --jig what was read, and what it does
   wellsweep loads truck.json                              forces in the joints, shares of yield, weight: no verdict
   wellsweep air truck.json --pressure 60                  pressures, ride, and where it stands at 60 psi
+  wellsweep measure truck.json                            from tape to truck: points, what to read again, what next
   wellsweep order truck.json                              the order sheet of a drop knuckle
   wellsweep sheet truck.json --out drawings               drawing, cut list, templates, plates, solid
   wellsweep window truck.json --field knuckle.hubFace     how narrow and how wide it may be, and what sets each end
@@ -84,6 +86,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addChart,
     addChange,
     addOdds,
+    addMeasure,
   ])
     add(program, terminal, end);
   return program;

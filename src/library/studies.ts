@@ -101,6 +101,8 @@ export type { Limit, WheelLimits } from "../studies/map/limit.ts";
 export { type LowestTravels, lowestTravels } from "../studies/map/lowestTravels.ts";
 export { type MapReport, mapReportOf } from "../studies/map/mapReport.ts";
 export { type NoLimits, type SteerLimits, steerLimits } from "../studies/map/steerLimits.ts";
+export { applyReadings } from "../studies/measure/applyReadings.ts";
+export { archFromPhoto, type LipOffset, type TracedArch } from "../studies/measure/archFromPhoto.ts";
 export { type Ask, askDocument } from "../studies/measure/ask.ts";
 export { type DocumentToMeasure, measureAskOf } from "../studies/measure/measureAskOf.ts";
 export type {
@@ -115,6 +117,24 @@ export type {
 } from "../studies/measure/measured.ts";
 export type { MeasureAsk } from "../studies/measure/measureProblem.ts";
 export { measureTruck } from "../studies/measure/measureTruck.ts";
+export {
+  type KnownPixel,
+  type PhotoPlane,
+  type PhotoPlaneResult,
+  photoPlane,
+} from "../studies/measure/photoPlane.ts";
+export {
+  type MatchedPoint,
+  type ScanPlacing,
+  type ScanPlacingResult,
+  scanOnPoints,
+} from "../studies/measure/scanOnPoints.ts";
+export {
+  type CaliperTire,
+  type CaliperTireProfile,
+  tireFromCalipers,
+} from "../studies/measure/tireFromCalipers.ts";
+export { type StraightedgeWheel, wheelFromStraightedge } from "../studies/measure/wheelFromStraightedge.ts";
 export { FULL_LIST, SHORT_LIST } from "../studies/measure/worksheetReadings.ts";
 export { type Model, type ModelResult, modelOf } from "../studies/model/model.ts";
 export { type Pair, pairGapTo, pairMotion } from "../studies/model/pairs.ts";

@@ -1,7 +1,11 @@
 import { parseLength } from "../units/parseLength.ts";
 import { bodyNamesOf, bodyPointOf, isMark, TRUCK_POINTS } from "./blocks/readings/readingPoint.ts";
 import { exampleFields } from "./exampleMarks.ts";
+import { IssueList } from "./reading/issueList.ts";
+import { MAX_LENGTH } from "./reading/limits.ts";
+import { takeWithin } from "./takeWithin.ts";
 import { isWithin, type KeyPath, valueAt } from "./types/keyPath.ts";
+import { KnownParts } from "./types/knownParts.ts";
 import { type PointName, WHEEL_POINTS } from "./types/readingTypes.ts";
 import type { LengthUnit, Point } from "./types/types.ts";
 
@@ -26,11 +30,12 @@ export function givenPoints(
   names: readonly PointName[],
 ): ReadonlyMap<PointName, Point> {
   const notMine = exampleFields(document);
+  const plain = takeWithin(document, new IssueList(""), new KnownParts()).document;
   const given = new Map<PointName, Point>();
   for (const name of new Set<PointName>([...TRUCK_POINTS, ...names])) {
     const path = pathOfPoint(name, document);
     if (path === null || notMine.some((field) => isWithin(path, field) || isWithin(field, path))) continue;
-    const point = pointOf(valueAt(document, path), units);
+    const point = pointOf(valueAt(plain, path), units);
     if (point !== null) given.set(name, point);
   }
   return given;
@@ -40,7 +45,7 @@ function pointOf(typed: unknown, units: LengthUnit): Point | null {
   if (!Array.isArray(typed) || typed.length !== 3) return null;
   const lengths = typed.flatMap((one: unknown) => {
     const read = typeof one === "number" || typeof one === "string" ? parseLength(one, units) : null;
-    return read?.ok ? [read.mm] : [];
+    return read?.ok && Math.abs(read.mm) <= MAX_LENGTH ? [read.mm] : [];
   });
   const [x, y, z] = lengths;
   return x === undefined || y === undefined || z === undefined ? null : [x, y, z];

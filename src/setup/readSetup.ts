@@ -25,13 +25,19 @@ export function readSetup(
   variant: string | null = null,
   meshes: LoadedMeshes = new Map(),
 ): Result<ReadSetup> {
-  const json = parseJson(text, file, "a setup");
+  const json = readDocument(text, file);
   if (!json.ok) return json;
   const document = json.value;
-  const foreign = foreignIssue(document, file);
-  if (foreign !== null) return { ok: false, issues: [foreign] };
   const setup = resolveSetup(document, file, variant, meshes);
   return setup.ok ? { ok: true, value: { document: document as SetupDocument, setup: setup.value } } : setup;
+}
+
+/** The JSON of a setup file as typed, whatever is missing or wrong in it; refuses what is no JSON, and other files. */
+export function readDocument(text: string, file: string): Result<unknown> {
+  const json = parseJson(text, file, "a setup");
+  if (!json.ok) return json;
+  const foreign = foreignIssue(json.value, file);
+  return foreign === null ? json : { ok: false, issues: [foreign] };
 }
 
 /** That a document does not say it is a setup: told alone, since what is in another program's file is not ours to tell. */

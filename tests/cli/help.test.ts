@@ -5,7 +5,7 @@ import { captured, coarseClock } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 import { shellWords } from "./shellWords.ts";
 
-const VERBS = ["pose", "check", "sweep", "envelope", "floor", "order", "sheet", "loads"];
+const VERBS = ["pose", "check", "sweep", "envelope", "floor", "order", "sheet", "loads", "measure"];
 
 describe("help", () => {
   it.each([["--help"], ["-h"], ["help"]])(
@@ -35,6 +35,7 @@ describe("help", () => {
     demo.build = JSON.parse(readFileSync("shared/tubular-knuckle.json", "utf8")).build;
     demo.truck.body = demo.truck.body.filter((part: { name: string }) => part.name === "fender lip");
     demo.order = JSON.parse(readFileSync("shared/ordered-knuckle.json", "utf8")).order;
+    demo.readings = [{ height: "lowerArm.ballJoint", is: "8 1/2" }];
     // A short range: what is swept over travel and steering takes its time.
     demo.travel = { droop: -0.5, bump: 0.5 };
     const file = folder.write("truck.json", demo);
@@ -53,7 +54,7 @@ describe("help", () => {
         words.map((word, i) => {
           if (word === "truck.json") return file;
           if (word === "our-brakes.json") return own;
-          return /^--(out|write)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word;
+          return /^--(out|write|apply)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word;
         }),
         "",
         coarseClock(10),

@@ -40,6 +40,7 @@ describe.each([
     .filter((name) => name.startsWith("worked-"))
     .map((name): [string, string[]] => [join("public/docs", name), ["check"]])
     .filter(([page]) => page.endsWith(".md")),
+  ["public/docs/measure.md", ["measure"]],
 ])("the command line examples of %s", (page, wanted) => {
   const folder = setupFolder();
   const examples = examplesIn(readFileSync(page, "utf8"));
@@ -53,7 +54,9 @@ describe.each([
     for (const { line, words, exit } of examples) {
       // What is written goes to a folder that is removed.
       const { code, out, error } = captured(
-        words.map((word, i) => (/^--(out|write)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word)),
+        words.map((word, i) =>
+          /^--(out|write|apply)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word,
+        ),
       );
       expect({ line, code, error: exit === 2 ? "" : error }).toEqual({ line, code: exit, error: "" });
       expect((exit === 2 ? error : out).trim()).not.toBe("");

@@ -1,6 +1,6 @@
 import { describeValue } from "../../setup/reading/describeValue.ts";
 import { formatIssue } from "../../setup/reading/formatIssue.ts";
-import type { SetupIssue } from "../../setup/types/types.ts";
+import type { Result, SetupIssue } from "../../setup/types/types.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { formatLength } from "../../units/formatLength.ts";
@@ -56,4 +56,17 @@ export function stanceError(file: string, { setup }: Model, travel: number): Inp
   const mend = `the front end does not reach travel ${height} with the wheels straight ahead and that toe; choose a stance it reaches, or less toe`;
   const value = JSON.stringify(setup.alignment.targets?.stance ?? null);
   return new InputError([{ file, key: "alignment.targets.stance", value, mend }]);
+}
+
+/** The value of a result. @throws InputError with every issue found */
+export function accepted<T>(result: Result<T>): T {
+  if (!result.ok) throw inputError(result.issues);
+  return result.value;
+}
+
+/** The error of issues, of which there is one at least. */
+export function inputError(issues: readonly SetupIssue[]): InputError {
+  const [first, ...rest] = issues;
+  if (!first) throw new TypeError("inputError: refused without an issue");
+  return new InputError([first, ...rest]);
 }

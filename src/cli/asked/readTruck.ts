@@ -1,20 +1,17 @@
 import type { SetupDocument } from "../../setup/document.ts";
-import { MAX_FILE_CHARACTERS } from "../../setup/reading/limits.ts";
 import { readSetup } from "../../setup/readSetup.ts";
-import type { Result, SetupIssue } from "../../setup/types/types.ts";
 import { alignedModel } from "../../studies/alignment/alignedModel.ts";
 import { bothSides } from "../../studies/alignment/bothSides.ts";
 import { setSide } from "../../studies/alignment/setSide.ts";
 import type { UnusualDoubt } from "../../studies/doubts/doubt.ts";
 import { type Model, modelOf } from "../../studies/model/model.ts";
 import { exampleLine } from "../../studies/wording/answerWords.ts";
-import { NO_SETUP_FILE, openMend, setupTooLargeMend } from "../../studies/wording/fileMends.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { unusualDoubts, unusualLines } from "../../studies/wording/unusualReport.ts";
 import { InputFiles } from "../disk/inputFiles.ts";
 import { meshesBeside } from "../disk/meshesBeside.ts";
-import { ReadRefused } from "../disk/readBytes.ts";
-import { InputError, stanceError } from "./inputError.ts";
+import { accepted, InputError, inputError, stanceError } from "./inputError.ts";
+import { setupText } from "./setupText.ts";
 import type { AlignedOptions } from "./sharedOptions.ts";
 import type { Terminal } from "./terminal.ts";
 
@@ -31,9 +28,6 @@ export interface Truck {
   readonly inputs: InputFiles;
 }
 
-/** UTF-8 takes at most 3 bytes for each UTF-16 character: more bytes are more characters than allowed. */
-const MOST_BYTES = 3 * MAX_FILE_CHARACTERS;
-
 /**
  * Reads a setup file, or standard input for `-`, with the mesh files beside it, and puts its truck together with the
  * variant asked for, if any, as bolted on or aligned to its targets. @throws InputError with every issue found. What is unusual
@@ -44,9 +38,8 @@ export function readTruck(
   { variant, aligned, allowOutside = false }: AlignedOptions,
   terminal: Terminal,
 ): Truck {
-  const name = file === "-" ? "standard input" : file === "" ? '""' : file;
   const inputs = new InputFiles();
-  const text = textOf(name, setupBytes(file, name, inputs, terminal));
+  const { name, text } = setupText(file, inputs, terminal);
   const read = accepted(readSetup(text, name, variant ?? null, meshesBeside(file, allowOutside, inputs)));
   const built = modelOf(read.setup, name);
   if (!built.ok) throw inputError(built.issues);
@@ -73,42 +66,4 @@ function alignedTruck(file: string, model: Model): Model {
   const built = alignedModel(model, solved.alignment, file);
   if (!built.ok) throw inputError(built.issues);
   return built.value;
-}
-
-function accepted<T>(result: Result<T>): T {
-  if (!result.ok) throw inputError(result.issues);
-  return result.value;
-}
-
-function inputError(issues: readonly SetupIssue[]): InputError {
-  const [first, ...rest] = issues;
-  if (!first) throw new TypeError("readTruck: refused without an issue");
-  return new InputError([first, ...rest]);
-}
-
-function setupBytes(file: string, name: string, inputs: InputFiles, terminal: Terminal): Uint8Array {
-  try {
-    if (file === "-") return inputs.note(terminal.readInput(MOST_BYTES), name);
-    return inputs.read(file, MOST_BYTES);
-  } catch (error) {
-    throw InputError.ofFile(name, readMend(error));
-  }
-}
-
-function readMend(error: unknown): string {
-  if (!(error instanceof ReadRefused)) {
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === undefined) throw error;
-    return openMend(code);
-  }
-  return error.why === "no file" ? NO_SETUP_FILE : setupTooLargeMend(MOST_BYTES);
-}
-
-function textOf(file: string, bytes: Uint8Array): string {
-  try {
-    // The reader itself refuses a byte order mark, with its mend.
-    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    throw InputError.ofFile(file, "is not UTF-8 text; save it as plain UTF-8");
-  }
 }

@@ -106,8 +106,12 @@ export const MAX_PLACES = 200;
 /** Readings of one truck: a full list has under fifty, three times over is welcome. */
 export const MAX_READINGS = 300;
 
-/** Stations along one stick: an arch is read every two inches. */
+/** Different points that readings go to: a full list has two dozen, and the cost of solving grows with their cube. */
+export const MAX_READ_POINTS = 40;
+
+/** Stations along one stick, and along all: an arch is read every two inches. */
 export const MAX_STATIONS = 100;
+export const MAX_ALL_STATIONS = 300;
 
 /** mm. 10 m: nothing that is read on a truck is farther apart. */
 export const MAX_READ = 10_000;

@@ -1,6 +1,7 @@
 import { bodyNamesOf } from "../../setup/blocks/readings/readingPoint.ts";
 import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
 import { givenPoints } from "../../setup/givenPoints.ts";
+import { RIM_DIAMETER_RANGE } from "../../setup/reading/limits.ts";
 import { readReadings } from "../../setup/readReadings.ts";
 import { valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit, SetupIssue } from "../../setup/types/types.ts";
@@ -45,7 +46,7 @@ export function measureAskOf(
   const length = (path: readonly string[], otherwise: number) => {
     const typed = valueAt(shown, path);
     const read = typeof typed === "number" || typeof typed === "string" ? parseLength(typed, units) : null;
-    return read?.ok && read.mm > 0 ? read.mm : otherwise;
+    return read?.ok && read.mm > 0 && read.mm <= RIM_DIAMETER_RANGE.most ? read.mm : otherwise;
   };
   const ask: MeasureAsk = {
     readings,

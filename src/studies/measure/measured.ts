@@ -88,7 +88,7 @@ export interface Measured {
   /** Rows and columns of `covariance`, mm², in `coordinates`: all points and sizes together, as their draws are correlated. */
   readonly coordinates: readonly Coordinate[];
   readonly covariance: readonly (readonly number[])[];
-  /** Half the readings' worth of least squares went through; false = the points are as near as it came. */
+  /** Solving ended at rounding; false = the points are as near as it came. */
   readonly isSettled: boolean;
 }
 

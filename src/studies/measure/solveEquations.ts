@@ -2,6 +2,12 @@ import { leastSquares, type ToldDirection } from "../numeric/leastSquares.ts";
 import { connected } from "./connected.ts";
 import type { Equation } from "./equations.ts";
 
+/** Steps of the first pass: it need not end, only lead home. */
+const STEPS_HOME = 25;
+
+/** Steps of the second: readings that go together need a few, and those that contradict each other are told by themselves. */
+const MOST_STEPS = 60;
+
 /** Numbers to be solved for, and what readings say of them. */
 export interface EquationsProblem {
   readonly equations: readonly Equation[];
@@ -49,8 +55,15 @@ export function solveEquations({ equations, start, within }: EquationsProblem): 
       residuals: (some) => [...values(some), ...some.map((value, k) => (value - from[k]!) / scales[k]!)],
       start: from,
       scales,
+      mostSteps: STEPS_HOME,
     });
-    const found = leastSquares({ residuals: values, start: held.at, scales, loosest: 1 });
+    const found = leastSquares({
+      residuals: values,
+      start: held.at,
+      scales,
+      loosest: 1,
+      mostSteps: MOST_STEPS,
+    });
     values(found.at);
     isSettled &&= found.isSettled;
     members.forEach((i, k) => {

@@ -12,23 +12,24 @@ const SHIFT_WITHIN = 50;
 
 /**
  * Where the solving begins: the assumed layout, stretched along, across and up and shifted along and up so that it fits the
- * readings about. What the setup gives stays where it is.
+ * readings about. What the setup gives already stays where it is, and has no part in it: what is written into a setup does
+ * not change what comes of the same readings again.
  */
 export function startLayout(unknowns: Unknowns, equations: readonly Equation[]): readonly number[] {
-  const { list, start } = unknowns;
+  const { list, start, layout } = unknowns;
   const stretched = ([x, y, z, ahead, up]: readonly number[]) =>
-    start.map((value, i) => {
+    layout.map((value, i) => {
       const unknown = list[i]!;
-      if (unknown.origin === "given" || unknown.kind === "more") return value;
+      if (unknown.kind === "more") return value;
       if (unknown.kind === "size") return unknown.size === "frameWidth" ? value * (1 + y!) : value;
       if (unknown.axis === 1) return value * (1 + y!);
       return unknown.axis === 0 ? value * (1 + x!) + ahead! : value * (1 + z!) + up!;
     });
-  const layout = equations.filter(({ reading: { kind } }) => kind !== "size" && kind !== "plumb");
+  const fitted = equations.filter(({ reading: { kind } }) => kind !== "size" && kind !== "plumb");
   const { at } = leastSquares({
     residuals: (factors) => {
       const values = stretched(factors);
-      const off = layout.map(({ value, is, reading }) =>
+      const off = fitted.map(({ value, is, reading }) =>
         rooted((value(values) - is) / (reading.kind === "angle" ? NEAR_ANGLE : NEAR)),
       );
       const [x, y, z, ahead, up] = factors as [number, number, number, number, number];
@@ -37,7 +38,7 @@ export function startLayout(unknowns: Unknowns, equations: readonly Equation[]):
     start: [0, 0, 0, 0, 0],
     scales: [SCALE_WITHIN, SCALE_WITHIN, SCALE_WITHIN, SHIFT_WITHIN, SHIFT_WITHIN],
   });
-  return stretched(at);
+  return stretched(at).map((value, i) => (list[i]!.origin === "given" ? start[i]! : value));
 }
 
 /** A residual whose square grows as the residual itself once it is large: one slip of the hand does not stretch a truck. */

@@ -14,6 +14,10 @@ const SUSPECT = 3.29;
 /** How many of the readings farthest off are left out on trial. */
 const MOST_TRIALS = 6;
 
+/** The same where there are so many numbers to be solved for that each trial takes long. */
+const MANY_NUMBERS = 150;
+const FEW_TRIALS = 2;
+
 /** Sums of squares that differ by less than this share tell two readings not apart. */
 const ALIKE = 0.02;
 
@@ -35,7 +39,7 @@ export function suspectOf(problem: MeasureProblem, solved: SolvedEquations): Sus
   const most = Math.abs(byFar[0]?.[1] ?? 0);
   if (most < SUSPECT) return null;
   const trials = byFar
-    .slice(0, MOST_TRIALS)
+    .slice(0, solved.at.length > MANY_NUMBERS ? FEW_TRIALS : MOST_TRIALS)
     .filter(([, off]) => Math.abs(off) > most / 3)
     .map(([reading, off]) => {
       const left = solveProblem(problem, (equation) => equation.reading !== reading);

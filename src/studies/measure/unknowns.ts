@@ -36,6 +36,8 @@ export type Unknown =
 export class Unknowns {
   readonly list: Unknown[] = [];
   readonly start: number[] = [];
+  /** The same, of the assumed layout alone. */
+  readonly layout: number[] = [];
   readonly within: number[] = [];
   readonly #left = new Map<PointName, number>();
   readonly #more = new Map<PointName, number>();
@@ -52,19 +54,20 @@ export class Unknowns {
     const known = this.#left.get(point);
     if (known !== undefined) return known;
     const given = this.#given.get(point);
-    const assumed =
-      given ?? ASSUMED_POINTS.get(point) ?? ASSUMED_LIP_POINTS.get(point) ?? this.#nearLip(point);
+    const assumed = ASSUMED_POINTS.get(point) ?? ASSUMED_LIP_POINTS.get(point) ?? this.#nearLip(point);
     const origin: Origin = given ? "given" : assumed ? "assumed" : "mark";
-    const at = assumed ?? (beside === undefined ? [0, 500, 0] : this.#besideOf(beside));
+    const layout = assumed ?? this.#besideOf(beside);
     const within = { given: GIVEN_WITHIN, assumed: ASSUMED_WITHIN, mark: MARK_WITHIN }[origin];
-    return this.#add(this.#left, point, "left", origin, at, within);
+    this.layout.push(...layout);
+    return this.#add(this.#left, point, "left", origin, given ?? layout, within);
   }
 
   /** Position of the first of the three numbers by which a right point differs from the left one; added if it is new. */
   more(point: PointName): number {
-    return (
-      this.#more.get(point) ?? this.#add(this.#more, point, "more", "assumed", [0, 0, 0], SYMMETRY_WITHIN)
-    );
+    const known = this.#more.get(point);
+    if (known !== undefined) return known;
+    this.layout.push(0, 0, 0);
+    return this.#add(this.#more, point, "more", "assumed", [0, 0, 0], SYMMETRY_WITHIN);
   }
 
   hasRight(point: PointName): boolean {
@@ -78,6 +81,7 @@ export class Unknowns {
     const at = this.list.length;
     this.#sizes.set(size, at);
     this.list.push({ kind: "size", size, origin: "assumed" });
+    this.layout.push(ASSUMED_SIZES[size]);
     this.start.push(ASSUMED_SIZES[size]);
     this.within.push(ASSUMED_SIZES[size] * ASSUMED_SIZE_WITHIN);
     return at;
@@ -116,9 +120,12 @@ export class Unknowns {
     return part === null ? undefined : [400 - 60 * (part.at ?? 0), 900, 600];
   }
 
-  /** A mark begins on the floor beside what it was read with. */
-  #besideOf(point: PointName): Point {
+  /** A mark begins on the floor beside what it was read with, no two at one place: a tape of no length has no direction. */
+  #besideOf(point: PointName | undefined): Point {
+    const turn = this.list.length;
+    const out: Point = [80 * Math.cos(turn), 100 + 80 * Math.sin(turn), 0];
+    if (point === undefined) return [out[0], 500 + out[1], 0];
     const first = this.left(point);
-    return [this.start[first]! + 50, this.start[first + 1]! + 100, 0];
+    return [this.start[first]! + out[0], this.start[first + 1]! + out[1], 0];
   }
 }

@@ -12,6 +12,8 @@ export interface LeastSquaresProblem {
    * is open when it is the rounding of derivatives.
    */
   readonly loosest?: number;
+  /** Steps after which it ends, wherever it is. Default 200. */
+  readonly mostSteps?: number;
 }
 
 /** A direction of the unknowns, of length 1 counted in their scales, and how well the residuals tell it, in scales. */
@@ -56,14 +58,14 @@ const MOST_STEPS = 200;
  * so that what can be told is, however much cannot. The covariance is (JᵀJ)⁻¹.
  */
 export function leastSquares(problem: LeastSquaresProblem): LeastSquares {
-  const { residuals, start, scales, loosest = Number.POSITIVE_INFINITY } = problem;
+  const { residuals, start, scales, loosest = Number.POSITIVE_INFINITY, mostSteps = MOST_STEPS } = problem;
   let at = [...start];
   let left = residuals(at);
   let cost = squared(left);
   let damping = 0;
   let isSettled = left.length === 0;
   let slopes = slopesOf(residuals, at, scales, left.length, loosest);
-  for (let step = 0; step < MOST_STEPS && !isSettled; step++) {
+  for (let step = 0; step < mostSteps && !isSettled; step++) {
     const change = stepOf(slopes, left, damping);
     const size = Math.max(...change.map(Math.abs));
     const next = at.map((value, i) => value + change[i]! * scales[i]!);

@@ -89,6 +89,15 @@ describe("the readings block", () => {
     expect(issuesOf({ height: LOWER, is: "8 ± 1/8", within: 1 })[0]).toContain("stands after the ± already");
   });
 
+  it("take what is typed after a ± for how well it is known", () => {
+    expect(read({ height: LOWER, is: "8 1/2 ± 1/8" }).readings).toMatchObject([{ is: 215.9, within: 3.175 }]);
+    expect(read({ angle: "lowerArm", is: "3° ± 0.5°" }).readings).toMatchObject([
+      { within: expect.closeTo(0.5 * DEG, 12) },
+    ]);
+    expect(issuesOf({ height: LOWER, is: "8 1/2 ±" })[0]).toContain("has nothing after the ±");
+    expect(issuesOf({ height: LOWER, is: "8 ± 1/8", within: 1 })[0]).toContain("stands after the ± already");
+  });
+
   it("tells a misspelled point from a mark, and knows parts by name and by number", () => {
     expect(issuesOf({ height: "lowerArm.balljont", is: 8 })[0]).toContain(
       'did you mean "lowerArm.ballJoint"',
@@ -160,6 +169,19 @@ describe("the readings block", () => {
   it("has a limit on how many there are", () => {
     const many = Array.from({ length: 301 }, () => ({ height: LOWER, is: 8 }));
     expect(issuesOf(...many)).toEqual(["readings: must have at most 300 entries"]);
+  });
+
+  it("has a limit on the points they go to, stations apart", () => {
+    const marks = (count: number) =>
+      Array.from({ length: count }, (_, i) => ({ height: `mark ${i}`, is: i }));
+    expect(issuesOf(...marks(40))).toEqual([]);
+    expect(issuesOf(...marks(41))[0]).toContain("readings[40]: is one of more than 40 different points");
+    const stick = { offset: 38, height: 20 };
+    const stations = Array.from({ length: 100 }, (_, i) => [i, 1, 1]);
+    const arches = (count: number) =>
+      Array.from({ length: count }, (_, i) => ({ stations, stick, part: `lip ${i}` }));
+    expect(issuesOf(...arches(3))).toEqual([]);
+    expect(issuesOf(...arches(4))[0]).toContain("readings[3]: makes more than 300 stations");
   });
 
   it("needs the file's units, and says so", () => {

@@ -10,7 +10,9 @@ import type { BlockReading } from "../../reading/blockReading.ts";
 import {
   LEAST_WITHIN,
   LEAST_WITHIN_ANGLE,
+  MAX_ALL_STATIONS,
   MAX_READ,
+  MAX_READ_POINTS,
   MAX_READINGS,
   MAX_STATIONS,
 } from "../../reading/limits.ts";
@@ -143,7 +145,8 @@ export function resolveReadings(
     const read = resolveReading(one, index, bodyNames, inside);
     return read !== null && inside.isSound() && isTaken(one, read) ? [read] : [];
   });
-  const possible = new Set(readings);
+  refuseTooMany(readings, typed, reading);
+  const possible = new Set(readings.filter(({ index }) => reading.isSound(index)));
   for (const { reading: wrong, mend } of refuseImpossible(readings, (mm) =>
     formatLength(mm, { units: reading.units }),
   )) {
@@ -156,6 +159,26 @@ export function resolveReadings(
 /** Whether anything is to be made of a reading: it is read, and not left out on trial. */
 function isTaken(typed: ReadingAsTyped, read: Reading): boolean {
   return typed.leftOut !== true && (!("is" in read) || typed.is !== undefined);
+}
+
+/** Adds an issue for the first reading that goes to one point too many. */
+function refuseTooMany(readings: readonly Reading[], typed: ReadingsAsTyped, reading: BlockReading): void {
+  const points = new Set<PointName>();
+  let stations = 0;
+  for (const one of readings) {
+    if (one.kind === "stations") stations += one.stations.length;
+    if (one.kind === "between") for (const point of one.points) points.add(point);
+    else if ("point" in one) points.add(one.point);
+    if (one.kind === "plumb") points.add(one.mark);
+    const isTooMany = points.size > MAX_READ_POINTS || stations > MAX_ALL_STATIONS;
+    if (!isTooMany) continue;
+    const mend =
+      stations > MAX_ALL_STATIONS
+        ? `makes more than ${MAX_ALL_STATIONS} stations in all; leave some out`
+        : `is one of more than ${MAX_READ_POINTS} different points and marks; a truck needs two dozen`;
+    reading.issue([one.index], typed[one.index], mend);
+    return;
+  }
 }
 
 function resolveReading(

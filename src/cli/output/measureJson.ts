@@ -1,0 +1,79 @@
+import type { LengthUnit } from "../../setup/types/types.ts";
+import { askDocument } from "../../studies/measure/ask.ts";
+import type { Measured, MeasuredPoint, Suspect } from "../../studies/measure/measured.ts";
+import { degFromRad } from "../../units/angle.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
+
+const AXES = ["x", "y", "z"] as const;
+
+/**
+ * What `measure --json` prints: lengths in the file's units, angles in degrees, places in vehicle axes (right side y < 0),
+ * `within` one standard deviation, `covariance` in units squared. Readings by their place in the file's list, from 0.
+ */
+export function measureJson(measured: Measured, units: LengthUnit) {
+  const length = (mm: number) => unitsFromMm(mm, units);
+  const amount = (kind: string, value: number) => (kind === "angle" ? degFromRad(value) : length(value));
+  const right = new Map(
+    measured.points.filter(({ side }) => side === "right").map((one) => [one.point, one]),
+  );
+  return {
+    units,
+    points: Object.fromEntries(
+      measured.points
+        .filter(({ side }) => side === "left")
+        .map((left) => {
+          const other = right.get(left.point);
+          const plain = pointJson(left, units);
+          return [left.point, other ? { ...plain, right: pointJson(other, units) } : plain];
+        }),
+    ),
+    sizes: Object.fromEntries(
+      measured.sizes.map(({ size, at, within }) => [size, { is: length(at), within: length(within) }]),
+    ),
+    residuals: measured.residuals.map(({ reading, off, inSigmas }) => ({
+      reading: reading.index,
+      off: amount(reading.kind, off),
+      inSigmas,
+    })),
+    suspect: measured.suspect?.reading.index ?? null,
+    withoutSuspect: measured.suspect && suspectJson(measured.suspect, units),
+    free: measured.free.map(({ moves }) =>
+      moves.map(({ point, side, axis, by }) => ({
+        point,
+        side,
+        axis: AXES[axis],
+        by: side === "right" && axis === 1 ? -by : by,
+      })),
+    ),
+    next: measured.next && {
+      reading: askDocument(measured.next.ask),
+      pointsWithin: { now: length(measured.next.from), after: length(measured.next.to) },
+    },
+  };
+}
+
+function pointJson({ at, within, covariance, standing, side }: MeasuredPoint, units: LengthUnit) {
+  const hand = (axis: number) => (side === "right" && axis === 1 ? -1 : 1);
+  return {
+    at: at.map((mm, axis) => hand(axis) * unitsFromMm(mm, units) + 0),
+    within: within.map((mm) => unitsFromMm(mm, units)),
+    covariance: covariance.map((row, i) =>
+      row.map((value, k) => hand(i) * hand(k) * unitsFromMm(unitsFromMm(value, units), units) + 0),
+    ),
+    standing,
+  };
+}
+
+function suspectJson({ reading, wouldBe, alike, without }: Suspect, units: LengthUnit) {
+  const length = (mm: number) => unitsFromMm(mm, units);
+  return {
+    wouldBe: wouldBe === null ? null : reading.kind === "angle" ? degFromRad(wouldBe) : length(wouldBe),
+    alike: alike.map(({ index }) => index),
+    mostSigmas: without.mostSigmas,
+    moves: without.moves.map(({ point, side, by: [x, y, z] }) => ({
+      point,
+      side,
+      by: [length(x), (side === "right" ? -1 : 1) * length(y) + 0, length(z)],
+    })),
+  };
+}

@@ -1,0 +1,163 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { exampleFields } from "../../../src/setup/exampleMarks.ts";
+import { newTruckDocument } from "../../../src/setup/newTruck.ts";
+import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
+import { keyText } from "../../../src/setup/types/keyPath.ts";
+import { answerState } from "../../../src/studies/doubts/doubt.ts";
+import { applyReadings } from "../../../src/studies/measure/applyReadings.ts";
+import { measureAskOf } from "../../../src/studies/measure/measureAskOf.ts";
+import { measureTruck } from "../../../src/studies/measure/measureTruck.ts";
+import { modelOf } from "../../../src/studies/model/model.ts";
+import { checkClearance } from "../../../src/studies/reports/check.ts";
+import { exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
+
+type Json = { readonly [key: string]: unknown };
+
+const measured = JSON.parse(
+  readFileSync(new URL("../../../shared/tape-measured.json", import.meta.url), "utf8"),
+) as Json & { readonly readings: readonly Json[]; readonly truck: Json };
+
+function applied(document: unknown, units: "in" | "mm" = "in"): unknown {
+  const { ask, issues } = measureAskOf(document, "truck.json");
+  expect(issues).toEqual([]);
+  return applyReadings(document, measureTruck(ask!), units);
+}
+
+const LIP = 'body["fender lip"].points[3]';
+
+/** The short list as it could be read, in inches. */
+const TWELVE = [
+  { size: "tire.diameter", is: "27 7/8" },
+  { size: "wheel.backspacing", is: "4 1/4" },
+  { height: "wheelCenter", is: "13 1/4" },
+  { size: "track", is: "65 1/2" },
+  { height: LIP, is: "30 1/4" },
+  { offset: LIP, is: "36 1/8" },
+  { height: "lowerArm.ballJoint", is: "8 1/2" },
+  { between: ["lowerArm.ballJoint", "lowerArm.ballJoint"], side: "across", is: "52 3/4" },
+  { height: "lowerArm.frontPivot", is: "9 3/8" },
+  { between: ["lowerArm.ballJoint", "upperArm.ballJoint"], is: "10 3/8" },
+  { height: "upperArm.frontPivot", is: "17 3/4" },
+  { between: ["upperArm.frontPivot", "upperArm.ballJoint"], is: "10 1/8" },
+];
+
+describe("readings written into a setup", () => {
+  it("give the points of the example back, which was made of its readings but for the one that is wrong", () => {
+    const { suspect } = measureTruck(measureAskOf(measured, "truck.json").ask!);
+    const right = { ...measured, readings: measured.readings.filter((_, i) => i !== suspect?.reading.index) };
+    const { truck } = applied(right) as typeof measured;
+    const points = (of: Json) =>
+      JSON.stringify([of.upperArm, of.lowerArm, of.steering, of.wheelbase]).match(/-?\d[\d ./]*/g)!;
+    const inches = (text: string) =>
+      text
+        .trim()
+        .split(" ")
+        .reduce((sum, part) => {
+          const [over, under = "1"] = part.split("/");
+          return sum + (Number(over) / Number(under)) * (sum < 0 ? -1 : 1);
+        }, 0);
+    const [now, before] = [points(truck).map(inches), points(measured.truck).map(inches)];
+    expect(now.length).toBeGreaterThan(20);
+    now.forEach((value, i) => {
+      expect(Math.abs(value - before[i]!)).toBeLessThan(0.1);
+    });
+    expect(exampleFields(applied(right))).toEqual([]);
+  });
+
+  it("of the short list alone make a whole truck that is checked, and never drawn green", () => {
+    const document = applied({ ...newTruckDocument("in"), readings: TWELVE });
+    const read = resolveSetup(document, "truck.json");
+    expect(read.ok ? [] : read.issues).toEqual([]);
+    if (!read.ok) return;
+    const model = modelOf(read.value, "truck.json");
+    expect(model.ok ? [] : model.issues).toEqual([]);
+    if (!model.ok) return;
+    const report = checkClearance(model.value)!;
+    expect(report.parts.map(({ part }) => part)).toContain("fender lip");
+    expect(answerState({ verdict: "clear" }, exampleDoubts(read.value))).toBe("fromExample");
+    expect(read.value.fromExample?.of).toBe("assumed layout");
+    expect(exampleDoubts(read.value)[0]!.text).toMatch(/^\d+ numbers are assumed, of no truck there is/);
+    const assumed = exampleFields(document).map(keyText);
+    expect(assumed).toContain("truck.steering.innerEnd");
+    expect(assumed).not.toContain("wheel.backspacing");
+    expect(assumed).not.toContain("tire.diameter");
+  });
+
+  it("stand where the readings say: wheel center and ball joint of the truck that is made", () => {
+    const read = resolveSetup(
+      applied(
+        {
+          ...newTruckDocument("mm"),
+          units: "mm",
+          readings: TWELVE.map((one) => ("is" in one ? { ...one, is: `${one.is} in` } : one)),
+        },
+        "mm",
+      ),
+      "t",
+    );
+    if (!read.ok) throw new Error(JSON.stringify(read.issues));
+    const model = modelOf(read.value, "t");
+    if (!model.ok) throw new Error(JSON.stringify(model.issues));
+    expect(read.value.truck.lowerArm.ballJoint[2]).toBeCloseTo(8.5 * 25.4, 1);
+    const { knuckle, wheel } = read.value;
+    const { lowerArm, upperArm } = read.value.truck;
+    const up = upperArm.ballJoint.map((value, i) => value - lowerArm.ballJoint[i]!);
+    expect(Math.hypot(...up)).toBeCloseTo(knuckle.span, 1);
+    // By hand in the front view: up the steering axis to the pin, then out along it, level since there is no camber.
+    const lean = Math.atan2(-up[1]!, Math.hypot(up[0]!, up[2]!));
+    const out = knuckle.hubFace - wheel.offset;
+    const y = lowerArm.ballJoint[1] - knuckle.pinHeight * Math.sin(lean) + out;
+    expect(y).toBeCloseTo((65.5 * 25.4) / 2, -1);
+  });
+
+  it("fill with more readings what was assumed, and keep what the owner typed", () => {
+    const first = applied({ ...newTruckDocument("in"), readings: TWELVE }) as Json & { readonly truck: Json };
+    const more = [
+      ...TWELVE,
+      { height: "steering.innerEnd", is: "9 3/4" },
+      { ahead: "steering.innerEnd", is: "-6 1/4" },
+      { offset: "steering.innerEnd", is: "11 1/2" },
+    ];
+    const second = applied({ ...first, name: "Mine", readings: more }) as typeof first;
+    expect((second.truck.steering as Json).innerEnd).toEqual(["-6 1/4", "11 1/2", "9 3/4"]);
+    expect(second.name).toBe("Mine");
+    expect(exampleFields(second).map(keyText)).not.toContain("truck.steering.innerEnd");
+    expect(applied(second)).toEqual(second);
+  });
+
+  it("change nothing of a document without readings that has its own numbers", () => {
+    const { readings: _, ...plain } = measured;
+    expect(applied(plain)).toBe(plain);
+    const { body: _body, ...truck } = measured.truck;
+    const bare = { ...plain, truck };
+    expect(applied(bare)).toBe(bare);
+  });
+
+  it("write the right inner end of a steering box where it was read", () => {
+    const POINT = ["", "", ""];
+    const arm = { pivot: POINT, end: POINT };
+    const document = {
+      ...newTruckDocument("in"),
+      truck: {
+        ...(newTruckDocument("in").truck as object),
+        steering: { type: "pitman", innerEnd: POINT, swing: 35, pitman: arm, idler: arm },
+      },
+      readings: [
+        { offset: "steering.innerEnd", is: 9 },
+        { offset: "steering.innerEnd", side: "right", is: "9 1/2" },
+      ],
+    };
+    const { truck } = applied(document) as {
+      readonly truck: {
+        readonly steering: {
+          readonly innerEnd: unknown[];
+          readonly innerEndRight: unknown[];
+          readonly idler: { readonly end: number[] };
+        };
+      };
+    };
+    expect([truck.steering.innerEnd[1], truck.steering.innerEndRight[1]]).toEqual([9, "-9 1/2"]);
+    expect(Number(truck.steering.idler.end[1])).toBeLessThan(0);
+  });
+});
