@@ -89,15 +89,6 @@ describe("the readings block", () => {
     expect(issuesOf({ height: LOWER, is: "8 ± 1/8", within: 1 })[0]).toContain("stands after the ± already");
   });
 
-  it("take what is typed after a ± for how well it is known", () => {
-    expect(read({ height: LOWER, is: "8 1/2 ± 1/8" }).readings).toMatchObject([{ is: 215.9, within: 3.175 }]);
-    expect(read({ angle: "lowerArm", is: "3° ± 0.5°" }).readings).toMatchObject([
-      { within: expect.closeTo(0.5 * DEG, 12) },
-    ]);
-    expect(issuesOf({ height: LOWER, is: "8 1/2 ±" })[0]).toContain("has nothing after the ±");
-    expect(issuesOf({ height: LOWER, is: "8 ± 1/8", within: 1 })[0]).toContain("stands after the ± already");
-  });
-
   it("tells a misspelled point from a mark, and knows parts by name and by number", () => {
     expect(issuesOf({ height: "lowerArm.balljont", is: 8 })[0]).toContain(
       'did you mean "lowerArm.ballJoint"',
