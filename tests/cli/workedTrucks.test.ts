@@ -94,5 +94,11 @@ describe("the worked trucks", () => {
     const report = check("thin-margin");
     expect(report).toMatchObject({ verdict: "clear", worst: { part: "fender lip" } });
     expect(report.worst.gap).toBeLessThan(1 / 8 + 1 / 32);
+    const odds = (...more: string[]) =>
+      answer<{ low: number; high: number }>("odds", file("thin-margin"), "--draws", "200", ...more);
+    const asRead = odds();
+    const again = odds("--variant", "tire and lip measured again");
+    expect(asRead.high).toBeLessThan(0.9);
+    expect(again.low).toBeGreaterThan(asRead.high);
   });
 });
