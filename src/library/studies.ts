@@ -129,13 +129,13 @@ export {
   type ScanPlacingResult,
   scanOnPoints,
 } from "../studies/measure/scanOnPoints.ts";
+export { TAPE_READINGS } from "../studies/measure/tapeReadings.ts";
 export {
   type CaliperTire,
   type CaliperTireProfile,
   tireFromCalipers,
 } from "../studies/measure/tireFromCalipers.ts";
 export { type StraightedgeWheel, wheelFromStraightedge } from "../studies/measure/wheelFromStraightedge.ts";
-export { FULL_LIST, SHORT_LIST } from "../studies/measure/worksheetReadings.ts";
 export { type Model, type ModelResult, modelOf } from "../studies/model/model.ts";
 export { type Pair, pairGapTo, pairMotion } from "../studies/model/pairs.ts";
 export { Budget } from "../studies/numeric/budget.ts";

@@ -5,10 +5,13 @@ import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
 import { readDocument } from "../../setup/readSetup.ts";
 import { valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
+import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import { applyReadings } from "../../studies/measure/applyReadings.ts";
 import { measureAskOf } from "../../studies/measure/measureAskOf.ts";
 import type { Measured } from "../../studies/measure/measured.ts";
 import { measureTruck } from "../../studies/measure/measureTruck.ts";
+import { WORKSHEET_CANDIDATES } from "../../studies/worksheet/candidates.ts";
+import { withReadings } from "../../studies/worksheet/withReadings.ts";
 import { accepted, ExitCode, InputError, inputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
 import { setupText } from "../asked/setupText.ts";
@@ -54,7 +57,7 @@ function runMeasure(file: string, options: MeasureOptions, terminal: Terminal): 
   // Solved at once: the shortest budget does.
   askedBudget(name, options, terminal);
   const variant = options.variant ?? null;
-  const { ask, units, issues } = measureAskOf(document, name, variant);
+  const { ask, units, issues } = measureAskOf(document, name, variant, WORKSHEET_CANDIDATES);
   if (issues.length > 0 || ask === null || units === null) throw inputError(issues);
   if (ask.readings.length === 0) {
     const mend = 'required: what was read, such as [{ "height": "lowerArm.ballJoint", "is": "8 1/2" }]';
@@ -91,7 +94,10 @@ function writeApplied(
   out: string,
   { variant, force }: MeasureOptions,
 ): void {
-  const written = editShown(document, variant ?? null, (shown) => applyReadings(shown, measured, units));
+  const written = editShown(document, variant ?? null, (shown) =>
+    // What was begun with the worksheet is written as the page writes it.
+    isOnAssumedLayout(shown) ? withReadings(shown) : applyReadings(shown, measured, units),
+  );
   const rules = { inputs, force: force === true };
   const refuse = (_: string, mend: string) => InputError.ofOption(name, "--apply", out, mend);
   checkOutFiles([out], rules, refuse);

@@ -5,7 +5,7 @@ import type { LengthUnit } from "../../setup/types/types.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
 import { ASSUMED_SIZES } from "./assumedTruck.ts";
-import { knuckleAsStands } from "./knuckleAsStands.ts";
+import { inKnuckle, knuckleFrom } from "./knuckleFrom.ts";
 import type { Measured, Standing } from "./measured.ts";
 import { tireFromCalipers } from "./tireFromCalipers.ts";
 import { wheelFromStraightedge } from "./wheelFromStraightedge.ts";
@@ -120,8 +120,7 @@ export function knuckleValues(
   const [lower, upper] = [at("lowerArm.ballJoint"), at("upperArm.ballJoint")];
   const [wheel, tieRod] = [at("wheelCenter"), at("tieRodOuter")];
   if (!lower || !upper) return [];
-  const stands = knuckleAsStands(lower.at, upper.at, wheel?.at ?? lower.at, tieRod?.at ?? lower.at);
-  if (stands === null) return [];
+  if (!(upper.at[2] - lower.at[2] > 1)) return [];
   const isTold = (point: { readonly standing: readonly Standing[] }, axes: readonly number[]) =>
     axes.every((axis) => point.standing[axis] === "measured" || point.standing[axis] === "given");
   const [joints, outward] = [
@@ -133,6 +132,8 @@ export function knuckleValues(
   const offset =
     lengthAt(document, ["wheel", "offset"], units) ??
     offsetFromBackspacing(backspacing ?? ASSUMED_SIZES["wheel.backspacing"], rimWidth);
+  const wheelCenter = wheel?.at ?? lower.at;
+  const stands = knuckleFrom({ lowerJoint: lower.at, upperJoint: upper.at, wheelCenter }, null, null, offset);
   const one = (
     key: string,
     value: number | Vec3,
@@ -151,14 +152,14 @@ export function knuckleValues(
     ...(wheel
       ? [
           one("pinHeight", stands.pinHeight, joints && outward),
-          one("hubFace", stands.toWheelCenter + offset, joints && outward && backspacing !== null),
+          one("hubFace", stands.hubFace, joints && outward && backspacing !== null),
         ]
       : []),
     ...(tieRod
       ? [
           one(
             "steeringArm",
-            stands.steeringArm,
+            inKnuckle(tieRod.at, lower.at, upper.at, stands.pinAngle),
             joints && isTold(tieRod, [0, 1, 2]) && isTold(lower, [0]) && isTold(upper, [0]),
           ),
         ]

@@ -10,7 +10,7 @@ import type { Ask } from "./ask.ts";
 import { ASSUMED_SIZES } from "./assumedTruck.ts";
 import { pointsOf } from "./equations.ts";
 import type { MeasureAsk } from "./measureProblem.ts";
-import { FULL_LIST } from "./worksheetReadings.ts";
+import { TAPE_READINGS } from "./tapeReadings.ts";
 
 /** What a document asks to be measured from, and what is wrong with readings that were left out. */
 export interface DocumentToMeasure {
@@ -32,7 +32,7 @@ export function measureAskOf(
   document: unknown,
   file: string,
   variant: string | null = null,
-  candidates: readonly Ask[] = FULL_LIST,
+  candidates: readonly Ask[] = TAPE_READINGS,
 ): DocumentToMeasure {
   const whole = readReadings(document, file);
   if (whole.units === null) return { ask: null, ...whole };

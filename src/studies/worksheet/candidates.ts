@@ -1,7 +1,7 @@
 import { type ReadingAsk, WORKSHEET_LINES } from "../../setup/worksheet/worksheetLines.ts";
 import { type Ask, askDocument } from "../measure/ask.ts";
 import { ASSUMED_LIP_POINTS } from "../measure/assumedTruck.ts";
-import { FULL_LIST } from "../measure/worksheetReadings.ts";
+import { TAPE_READINGS } from "../measure/tapeReadings.ts";
 
 /**
  * What a worksheet may ask for next: its own lines in their order, then all else that can be reached with a tape. How far
@@ -9,7 +9,7 @@ import { FULL_LIST } from "../measure/worksheetReadings.ts";
  */
 export const WORKSHEET_CANDIDATES: readonly Ask[] = [
   ...WORKSHEET_LINES.flatMap(({ asks }) => ("reading" in asks ? [askFrom(asks.reading)] : [])),
-  ...FULL_LIST.filter((ask) => !(ask.kind === "ahead" && ASSUMED_LIP_POINTS.has(ask.point))),
+  ...TAPE_READINGS.filter((ask) => !(ask.kind === "ahead" && ASSUMED_LIP_POINTS.has(ask.point))),
 ];
 
 /** A line's reading as the study of readings asks for it. */

@@ -10,9 +10,9 @@ import { mmFromInches, unitsFromMm } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { parseTireSize } from "../../units/tireSize.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
+import { inKnuckle, knuckleFrom } from "../measure/knuckleFrom.ts";
 import type { Measured, MeasuredPoint } from "../measure/measured.ts";
 import { measureTruck } from "../measure/measureTruck.ts";
-import { inKnuckle, knuckleFrom } from "./knuckleFrom.ts";
 import { worksheetAskOf } from "./worksheetAskOf.ts";
 
 /** A number to be written into a setup. */

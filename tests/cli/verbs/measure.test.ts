@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { newTruckDocument } from "../../../src/setup/newTruck.ts";
+import { ownTruckDocument } from "../../../src/studies/worksheet/ownTruck.ts";
+import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
 import { captured, capturedJson } from "../captured.ts";
 import { setupFolder } from "../setupFolder.ts";
 
@@ -53,6 +55,26 @@ describe("measure --json", () => {
     expect(one.document.free.length).toBeGreaterThan(15);
     expect(one.document.next.reading).toEqual(expect.any(Object));
     expect(one.document.next.pointsWithin.after).toBeLessThan(one.document.next.pointsWithin.now);
+  });
+});
+
+describe("measure --apply of a truck begun with the worksheet", () => {
+  it("writes what the page makes of the same readings", () => {
+    const begun = ownTruckDocument({ units: "in", steering: "rack", isFull: true });
+    const document = {
+      ...(begun as object),
+      readings: [
+        { height: "lowerArm.ballJoint", is: "8 1/4" },
+        { offset: "lowerArm.ballJoint", is: "26 1/2" },
+        { height: "wheelCenter", is: "13 3/8" },
+      ],
+    };
+    const out = join(folder.path, "applied.json");
+    const { code } = captured(["measure", folder.write("begun.json", document), "--apply", out]);
+    expect(code).toBe(0);
+    const written = JSON.parse(readFileSync(out, "utf8"));
+    expect(written).toEqual(JSON.parse(JSON.stringify(withReadings(document))));
+    expect(written.truck.lowerArm.ballJoint[2]).toBeCloseTo(8.25, 2);
   });
 });
 

@@ -3,7 +3,7 @@ import type { Vec3 } from "../../../src/geometry/vec.ts";
 import type { PointName, Reading } from "../../../src/setup/types/readingTypes.ts";
 import { readingOf } from "../../../src/studies/measure/ask.ts";
 import { measureTruck } from "../../../src/studies/measure/measureTruck.ts";
-import { FULL_LIST, SHORT_LIST } from "../../../src/studies/measure/worksheetReadings.ts";
+import { TAPE_READINGS } from "../../../src/studies/measure/tapeReadings.ts";
 import { askFor, readOn, TRUE_POINTS, TWENTY_FIVE } from "./measureCases.ts";
 
 const JOINT = "lowerArm.ballJoint";
@@ -91,32 +91,14 @@ describe("too few readings", () => {
 
   it("name as next the reading that takes most: the one whose point nobody knows", () => {
     const readings = readOn(TWENTY_FIVE, TRUE_POINTS);
-    const { next } = measureTruck(askFor(readings, { candidates: FULL_LIST }));
+    const { next } = measureTruck(askFor(readings, { candidates: TAPE_READINGS }));
     expect(next?.ask).toMatchObject({ point: "steering.innerEnd" });
     expect(next!.to).toBeLessThan(next!.from);
     // Taken, it takes just that: the trace falls as was said.
     const taken = { ...readingOf(next!.ask, 250), index: 25 } as Reading;
-    const now = measureTruck(askFor([...readings, taken], { candidates: FULL_LIST }));
+    const now = measureTruck(askFor([...readings, taken], { candidates: TAPE_READINGS }));
     expect(now.next!.from).toBeCloseTo(next!.to, 0);
     expect(now.next?.ask).not.toEqual(next!.ask);
-  });
-
-  it("of the short list are twelve, and leave no height of arms, lip and wheel to the layout alone", () => {
-    expect(SHORT_LIST).toHaveLength(12);
-    const lip = new Map<PointName, Vec3>([['body["fender lip"].points[3]', [0, 900, 760]]]);
-    const measured = measureTruck(
-      askFor(readOn(SHORT_LIST, new Map([...TRUE_POINTS, ...lip])), { hasBody: false }),
-    );
-    const standingOf = (name: PointName) => measured.points.find(({ point }) => point === name)!.standing[2];
-    for (const name of [
-      JOINT,
-      "lowerArm.frontPivot",
-      "upperArm.frontPivot",
-      "wheelCenter",
-      'body["fender lip"].points[3]',
-    ])
-      expect([name, standingOf(name)]).toEqual([name, "measured"]);
-    expect(measured.points.filter(({ point }) => point.startsWith("body"))).toHaveLength(7);
   });
 });
 

@@ -14,29 +14,10 @@ const LIP = [...ASSUMED_LIP_POINTS.keys()];
 const LIP_TOP = LIP[(LIP.length - 1) / 2]!;
 
 /**
- * The shortest list that gives a first verdict: heights that set how the arms stand, widths that set how far out the tire is,
- * and the lip over it. The rest is assumed.
- */
-export const SHORT_LIST: readonly Ask[] = [
-  size("tire.diameter"),
-  size("wheel.backspacing"),
-  height("wheelCenter"),
-  size("track"),
-  height(LIP_TOP),
-  offset(LIP_TOP),
-  height("lowerArm.ballJoint"),
-  across("lowerArm.ballJoint"),
-  height("lowerArm.frontPivot"),
-  tape("lowerArm.ballJoint", "upperArm.ballJoint"),
-  height("upperArm.frontPivot"),
-  tape("upperArm.frontPivot", "upperArm.ballJoint"),
-];
-
-/**
  * Everything that can be reached with a tape, in the order a person would crawl: around the wheel, the lip, then under the
  * truck from the ball joints inward.
  */
-export const FULL_LIST: readonly Ask[] = [
+export const TAPE_READINGS: readonly Ask[] = [
   size("wheelbase"),
   size("track"),
   size("tire.diameter"),
