@@ -25,8 +25,10 @@ interface Grid {
 
 /** Where verbs say unlike things of one setup: a line each. @param answers of `--json` */
 export function disagreements(text: string, answers: readonly VerbAnswer[]): string[] {
-  const refused = answers.filter(({ code, error }) => code === 2 && !isOwnRefusal(error));
-  if (refused.length > 0 && refused.length < answers.filter(({ error }) => !isOwnRefusal(error)).length)
+  // Readings are worked out whatever else of a setup is missing or wrong.
+  const ofWhole = answers.filter(({ verb, error }) => verb !== "measure" && !isOwnRefusal(error));
+  const refused = ofWhole.filter(({ code }) => code === 2);
+  if (refused.length > 0 && refused.length < ofWhole.length)
     return [`${refused[0]!.verb} refuses what others take: ${refused[0]!.error.trim()}`];
   const check = documentOf<{ readonly parts: readonly Entry[]; readonly verdict: string }>(answers, "check");
   if (check === null) return [];
@@ -43,7 +45,7 @@ export function disagreements(text: string, answers: readonly VerbAnswer[]): str
 
 /** A refusal that only this verb makes: of an option, or for a block it needs. */
 function isOwnRefusal(error: string): boolean {
-  return /^standard input: (--|has no (?:airSpring|order)|order\.|alignment\.targets|asBuilt: required|masses: nothing|loads\.spring: nothing|.*: as ordered: )/.test(
+  return /^standard input: (--|has no (?:airSpring|order)|order\.|alignment\.targets|asBuilt: required|asBuilt\.(?:left|right): the knuckle read there|readings: required|masses: nothing|loads\.spring: nothing|.*: as ordered: )/.test(
     error,
   );
 }
