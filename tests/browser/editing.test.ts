@@ -128,6 +128,7 @@ describe("a field of the setup", () => {
     const { page } = await openDesk();
     const hubFace = field(page, "Hub face");
     const name = panel(page).getByText("Hub face", { exact: true }).first();
+    await name.scrollIntoViewIfNeeded();
     const box = (await name.boundingBox())!;
     const [x, y] = [box.x + 20, box.y + box.height / 2];
     await page.mouse.move(x, y);
@@ -380,7 +381,9 @@ describe("the form", () => {
     await look();
     await panel(page).getByRole("radio", { name: "by three points" }).check();
     await look();
-    const notOfTheForm = /^(\$schema|format|version|variants.*|truck\.body\.\*\.kind|fromExample\.of)$/;
+    // The place of readings is the worksheet.
+    const notOfTheForm =
+      /^(\$schema|format|version|variants.*|truck\.body\.\*\.kind|fromExample\.(of|read.*)|readings.*)$/;
     const wanted = setupFields()
       .map(({ pattern }) => pattern.join("."))
       .filter((pattern) => !notOfTheForm.test(pattern));

@@ -9,17 +9,19 @@ import { type RefCallback, useCallback, useLayoutEffect, useRef } from "react";
  * @returns the element's ref
  */
 export function useHeldHeight<E extends HTMLElement>(isBetween: boolean): RefCallback<E> {
-  const held = useRef<{ readonly element: E; height: number } | null>(null);
+  const held = useRef<E | null>(null);
+  /** Pixels; kept while the element is gone for a moment. */
+  const tall = useRef(0);
   const between = useRef(isBetween);
   useLayoutEffect(() => {
     between.current = isBetween;
-    if (held.current) held.current.element.style.minHeight = isBetween ? `${held.current.height}px` : "";
+    if (held.current) hold(held.current, isBetween, tall.current);
   }, [isBetween]);
   return useCallback((element: E) => {
-    const mine = { element, height: 0 };
-    held.current = mine;
+    held.current = element;
+    hold(element, between.current, tall.current);
     const observer = new ResizeObserver(() => {
-      if (!between.current) mine.height = element.getBoundingClientRect().height;
+      if (!between.current) tall.current = element.getBoundingClientRect().height;
     });
     observer.observe(element, { box: "border-box" });
     return () => {
@@ -27,4 +29,8 @@ export function useHeldHeight<E extends HTMLElement>(isBetween: boolean): RefCal
       held.current = null;
     };
   }, []);
+}
+
+function hold(element: HTMLElement, isBetween: boolean, tall: number): void {
+  element.style.minHeight = isBetween ? `${tall}px` : "";
 }

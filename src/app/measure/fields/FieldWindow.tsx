@@ -1,3 +1,4 @@
+import { useEffect } from "react";
 import { createStore, useStore } from "zustand";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
 import { FieldWindowView } from "../../parts/window/FieldWindowView.tsx";
@@ -24,6 +25,7 @@ export function FieldWindow() {
   const isGiven = useWorkbench((s) => path !== null && fieldText(s, path) !== "");
   const truck = useWorkbench((s) => (isGiven ? s.truck : null));
   const variant = useWorkbench((s) => s.good?.variant ?? null);
+  useEffect(() => (path === null ? undefined : closeElsewhere(path)), [path]);
   if (truck === null || path === null) return null;
   return (
     <section className="window-foot" aria-label="How far the field changed last can go">
@@ -38,4 +40,18 @@ export function FieldWindow() {
       <FieldWindowView truck={truck} variant={variant} field={keyText(path)} />
     </section>
   );
+}
+
+/** Closes it as soon as the hand goes on to something else in the form, of which it may hide a part. */
+function closeElsewhere(path: KeyPath): () => void {
+  const own = `.window-foot, [data-field="${path.join(".")}"]`;
+  const look = ({ target }: Event) => {
+    if (!(target instanceof Element) || target.closest(".setup") === null) return;
+    if (target.closest(own) === null) changed.setState({ path: null });
+  };
+  const kinds = ["pointerdown", "focusin"] as const;
+  for (const kind of kinds) document.addEventListener(kind, look, true);
+  return () => {
+    for (const kind of kinds) document.removeEventListener(kind, look, true);
+  };
 }
