@@ -1,3 +1,4 @@
+import { keyText } from "../../setup/types/keyPath.ts";
 import type { ModelResult } from "../model/model.ts";
 import { normalQuantile } from "../numeric/normalQuantile.ts";
 import { ScatteredPoints } from "../numeric/scatteredPoints.ts";
@@ -5,6 +6,7 @@ import type { TruckToVary } from "../window/truckOverField.ts";
 import { type WindowField, windowField } from "../window/windowField.ts";
 import { type OddsInput, oddsInputs } from "./oddsInputs.ts";
 import { type OddsTruck, oddsTruck } from "./oddsTruck.ts";
+import { type ReadInput, readInputs } from "./readInputs.ts";
 
 /** What keeps a drawn value inside the ends of its field, mm or radians: an end may not be allowed itself. */
 const INSIDE = 1e-6;
@@ -15,20 +17,43 @@ export class DrawnTrucks {
   /** Keys of numbers whose uncertainty moves no gap, or cannot be drawn. */
   readonly leftOut: readonly string[];
   private readonly truck: OddsTruck;
-  private readonly fields: readonly WindowField[];
+  /** Each number that any input moves, and by how much one standard deviation of each does. */
+  private readonly moved: readonly {
+    readonly field: WindowField;
+    readonly by: readonly (readonly [input: number, amount: number])[];
+  }[];
   private readonly points: ScatteredPoints;
 
   /** @param seed a whole number */
   constructor(truck: TruckToVary, seed: number) {
-    const { inputs, leftOut } = oddsInputs(truck.setup);
-    const parts = inputs.flatMap(({ path }) => (path[1] === "body" ? [Number(path[2])] : []));
-    this.truck = oddsTruck(truck, new Set(parts));
+    const told = new Set(truck.setup.within.map(({ path }) => keyText(path)));
+    const read = readInputs(truck.document, told);
+    const byReading = new Set(read.flatMap(({ moves }) => moves.map(({ path }) => keyText(path))));
+    const { inputs, leftOut } = oddsInputs(truck.setup, byReading);
+    const asked = [
+      ...inputs.map((input): ReadInput => ({ ...input, moves: [{ path: input.path, by: input.within }] })),
+      ...read,
+    ];
+    const paths = asked.flatMap(({ moves }) => moves.map(({ path }) => path));
+    this.truck = oddsTruck(
+      truck,
+      new Set(paths.flatMap((path) => (path[1] === "body" ? [Number(path[2])] : []))),
+    );
     const { document, setup, file } = this.truck;
-    const found = inputs.map((input) => ({ input, field: windowField(document, setup, input.key, file) }));
-    const drawn = found.flatMap(({ input, field }) => (field.ok ? [{ input, field: field.value }] : []));
-    this.inputs = drawn.map(({ input }) => input);
-    this.fields = drawn.map(({ field }) => field);
-    this.leftOut = [...leftOut, ...found.flatMap(({ input, field }) => (field.ok ? [] : [input.key]))];
+    const fields = new Map(
+      [...new Set(paths.map(keyText))].map((key) => [key, windowField(document, setup, key, file)] as const),
+    );
+    const isDrawn = ({ moves }: ReadInput) => moves.some(({ path }) => fields.get(keyText(path))!.ok);
+    const drawn = asked.filter(isDrawn);
+    this.inputs = drawn.map(({ moves: _, ...input }) => input);
+    this.moved = [...fields].flatMap(([key, field]) => {
+      if (!field.ok) return [];
+      const by = drawn.flatMap(({ moves }, i) =>
+        moves.filter(({ path }) => keyText(path) === key).map((move) => [i, move.by] as const),
+      );
+      return [{ field: field.value, by }];
+    });
+    this.leftOut = [...leftOut, ...asked.filter((input) => !isDrawn(input)).map(({ key }) => key)];
     this.points = new ScatteredPoints(this.inputs.length, seed);
   }
 
@@ -40,8 +65,8 @@ export class DrawnTrucks {
 
   /** The truck with each number off by so much; a field's ends are not passed. */
   at(deviations: Float64Array): ModelResult {
-    const document = this.fields.reduce((drawn: unknown, field, i) => {
-      const value = field.now + this.inputs[i]!.within * deviations[i]!;
+    const document = this.moved.reduce((drawn: unknown, { field, by }) => {
+      const value = by.reduce((sum, [input, amount]) => sum + amount * deviations[input]!, field.now);
       const inside = Math.min(Math.max(value, field.least + INSIDE), field.most - INSIDE);
       return field.put(drawn, inside);
     }, this.truck.document);

@@ -4,8 +4,8 @@ import type { Setup } from "../../setup/types/types.ts";
 import type { NumberWithin } from "../../setup/types/withinTypes.ts";
 import { parseTireSize } from "../../units/tireSize.ts";
 
-/** Where an uncertainty is from: typed beside the number, the odds block, the tire standard, the jig's tolerance. */
-export type WithinSource = "typed" | "points" | "tire" | "build";
+/** Where an uncertainty is from: typed beside the number, the odds block, the tire standard, the jig's tolerance, a reading. */
+export type WithinSource = "typed" | "points" | "tire" | "build" | "reading";
 
 /** One number that is drawn: its place, and one standard deviation of it; mm or radians. */
 export interface OddsInput {
@@ -49,8 +49,11 @@ const MOVING = new Set([
 
 const AXES = [0, 1, 2] as const;
 
-/** Every number of a setup that is drawn: what is typed beside a number goes before what holds for its sort. */
-export function oddsInputs(setup: Setup): OddsInputs {
+/**
+ * Every number of a setup that is drawn: what is typed beside a number goes before what holds for its sort.
+ * @param read keys of coordinates that are drawn by their readings
+ */
+export function oddsInputs(setup: Setup, read: ReadonlySet<string> = new Set()): OddsInputs {
   const typed = setup.within.filter((one) => isDrawn(one, setup));
   const inputs = new Map<string, OddsInput>();
   const add = (path: KeyPath, kind: OddsInput["kind"], within: number, source: WithinSource) => {
@@ -66,7 +69,9 @@ export function oddsInputs(setup: Setup): OddsInputs {
   addKnuckle(setup, addUntold);
   if (setup.odds.points > 0)
     for (const path of pointPaths(setup))
-      for (const axis of AXES) addUntold([...path, axis], "length", setup.odds.points, "points");
+      for (const axis of AXES)
+        if (!read.has(keyText([...path, axis])))
+          addUntold([...path, axis], "length", setup.odds.points, "points");
   const leftOut = setup.within.filter((one) => one.within > 0 && !isDrawn(one, setup));
   return { inputs: [...inputs.values()], leftOut: leftOut.map(({ path }) => keyText(path)) };
 }

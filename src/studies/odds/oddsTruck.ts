@@ -15,7 +15,6 @@ import type { TruckToVary } from "../window/truckOverField.ts";
 /** Blocks that move no gap; they are not read again for each draw. */
 const NO_PART_OF_GAPS = [
   "variants",
-  "fromExample",
   "confirmed",
   "order",
   "build",
@@ -24,8 +23,10 @@ const NO_PART_OF_GAPS = [
   "asBuilt",
   "odds",
   "masses",
-  "readings",
 ];
+
+/** What tells how well points are known, and is no part of a truck that is drawn. */
+const OF_READING = ["readings", "fromExample"];
 
 /** Only an alignment looks at heights by name. */
 const FOR_ALIGNING = ["stances", "floor", "adjusters"];
@@ -58,7 +59,7 @@ export interface OddsTruck {
 /** @param drawnParts numbers of body parts of which something is drawn */
 export function oddsTruck(truck: TruckToVary, drawnParts: ReadonlySet<number>): OddsTruck {
   const { setup, file, isAligned } = truck;
-  const light = oddsDocument(truck.document);
+  const light = removeAll(oddsDocument(truck.document), OF_READING);
   const { document: plain } = takeWithin(light, new IssueList(file), new KnownParts());
   const needed = isAligned ? plain : removeAt(removeAll(plain, FOR_ALIGNING), ["alignment", "targets"]);
   const body = valueAt(needed, ["truck", "body"]);

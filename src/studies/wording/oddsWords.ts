@@ -1,11 +1,13 @@
 import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
-import { valueAt } from "../../setup/types/keyPath.ts";
+import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+import type { ReadingAsk } from "../../setup/worksheet/worksheetLines.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { OddsInput, WithinSource } from "../odds/oddsInputs.ts";
 import type { OddsReport } from "../odds/oddsOf.ts";
 import type { Matter } from "../odds/whatMatters.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, angleText } from "./lengths.ts";
+import { askName } from "./worksheetWords.ts";
 
 /** The third rank of answer, neither proven nor exact: its word and its sign, never drawn green. */
 const LIKELY_WORD = "Likely";
@@ -74,6 +76,7 @@ export function againSentence(report: OddsReport, speech: OddsSpeech): string | 
   const words = shareWords(then);
   const verb = {
     typed: "Measure again",
+    reading: "Read again",
     points: "Measure again",
     tire: "Measure the tire itself",
     build: "Hold closer",
@@ -124,6 +127,7 @@ const SOURCES: Readonly<Record<WithinSource, string>> = {
   points: "for all points",
   tire: "tire standard",
   build: "jig's tolerance",
+  reading: "reading",
 };
 
 /** What the figure is made of and what it leaves out, a sentence each. */
@@ -136,6 +140,10 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
   if (inputs.some(({ source }) => source === "tire"))
     notes.push(
       "Tires of a size differ: half of what UN R30 (par. 6.1.4, 6.1.5, from memory) allows a new one over its design is taken for one standard deviation.",
+    );
+  if (inputs.some(({ source }) => source === "reading"))
+    notes.push(
+      "Readings are drawn one by one, so points that hang on one tape move together; what no reading tells counts as exact.",
     );
   if (inputs.some(({ source }) => source === "build"))
     notes.push("Knuckles differ as built: half of the jig's tolerance is taken for one standard deviation.");
@@ -154,6 +162,22 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
         .join("; ")}${leftOut.length > 5 ? "; …" : ""}.`,
     );
   return notes;
+}
+
+/** A reading as the worksheet calls it. */
+function readingNameAt(path: KeyPath, document: unknown): string {
+  const { is, within, leftOut, ...ask } = (valueAt(document, path) ?? {}) as {
+    readonly [key: string]: unknown;
+  };
+  const isNamed =
+    "between" in ask ||
+    "height" in ask ||
+    "offset" in ask ||
+    "ahead" in ask ||
+    "angle" in ask ||
+    "size" in ask;
+  if (isNamed) return askName(ask as ReadingAsk);
+  return "stations" in ask ? `Stations along the ${ask.part}` : `Plumb bob, reading ${Number(path[1]) + 1}`;
 }
 
 function inputsOf({ field }: Matter, inputs: readonly OddsInput[]): readonly OddsInput[] {
@@ -181,6 +205,7 @@ function fineAmount(mm: number, format: LengthFormat): string {
 /** Of a part of the body its own name comes first: `fender lip, point 5`. */
 function nameOf(key: string, document: unknown): string {
   const path = parseKeyText(key) ?? [];
+  if (path[0] === "readings") return readingNameAt(path.slice(0, 2), document);
   const name = path[1] === "body" ? valueAt(document, [...path.slice(0, 3), "name"]) : undefined;
   if (typeof name !== "string") return fieldName(path, document);
   const [what, index] = path.slice(3);

@@ -29,9 +29,10 @@ const EXACT = {
 };
 
 /** The plain truck with nothing but these parts, all exact but what tells its ±. */
-function withParts(body: readonly object[]): TruckToVary {
+function withParts(body: readonly object[], readings: readonly object[] = []): TruckToVary {
   let document: unknown = exampleDocuments.get("half-ton-on-air");
   document = setAt(removeAt(removeAt(document, ["hardware"]), ["variants"]), ["truck", "body"], body);
+  document = setAt(document, ["readings"], readings);
   return subjectOf(setAt(document, ["odds"], EXACT) as object).subject;
 }
 
@@ -75,6 +76,26 @@ describe("odds", () => {
       expect(Math.abs(odds.clears - phi(off))).toBeLessThan(0.013);
       expect(odds.low <= phi(off) && phi(off) <= odds.high).toBe(true);
     }
+  });
+
+  it("of a number that stands by its readings are those of the readings together", () => {
+    const gap = gapTo(inboard("200 mm"));
+    const face = 200 + gap - 1.5;
+    const reading = { offset: 'body["rail"].max', is: `${face} mm`, within: "2 mm" };
+    const of = (count: number) =>
+      oddsOf(withParts([inboard(`${face} mm`)], Array(count).fill(reading)), { draws: runs(250, 2000) });
+    for (const count of [1, 2]) {
+      const odds = of(count);
+      expect(odds.inputs.map(({ key, source }) => [key, source])).toEqual(
+        Array.from({ length: count }, (_, i) => [`readings[${i}][0]`, "reading"]),
+      );
+      // Two tapes of the same are surer by the root of two.
+      const share = phi((1.5 / 2) * Math.sqrt(count));
+      expect(Math.abs(odds.clears - share)).toBeLessThan(count === 1 ? 0.013 : 0.03);
+    }
+    // A number that was put elsewhere since does not stand by its reading.
+    const moved = withParts([inboard(`${face - 5} mm`)], [reading]);
+    expect(oddsOf(moved, { draws: 10 }).inputs).toEqual([]);
   });
 
   it("of two that move a gap each are the product, and what matters is told of both", () => {
