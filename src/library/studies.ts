@@ -97,10 +97,10 @@ export {
   strengthOf,
 } from "../studies/loads/strengthOf.ts";
 export { type ClearanceMap, type MapOptions, type MapSide, mapOf } from "../studies/map/clearanceMap.ts";
-export type { Limit, WheelLimits } from "../studies/map/limit.ts";
 export { type LowestTravels, lowestTravels } from "../studies/map/lowestTravels.ts";
 export { type MapReport, mapReportOf } from "../studies/map/mapReport.ts";
 export { type NoLimits, type SteerLimits, steerLimits } from "../studies/map/steerLimits.ts";
+export type { Stop, WheelStops } from "../studies/map/stop.ts";
 export { applyReadings } from "../studies/measure/applyReadings.ts";
 export { archFromPhoto, type LipOffset, type TracedArch } from "../studies/measure/archFromPhoto.ts";
 export { type Ask, askDocument } from "../studies/measure/ask.ts";

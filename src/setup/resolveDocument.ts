@@ -6,7 +6,7 @@ import { resolveBuild } from "./blocks/build.ts";
 import { resolveConfirmed } from "./blocks/confirmed.ts";
 import { resolveFloor, resolveMasses, resolveRoll } from "./blocks/floor.ts";
 import { resolveHardware } from "./blocks/hardware.ts";
-import { refuseHardwareNames, refuseStrutNames } from "./blocks/hardwareNames.ts";
+import { refuseHardwareNames, refuseSpringOrShockNames } from "./blocks/hardwareNames.ts";
 import { resolveJig } from "./blocks/jig.ts";
 import { resolveKnuckle } from "./blocks/knuckle.ts";
 import { resolveLimits } from "./blocks/limits.ts";
@@ -93,7 +93,7 @@ export function resolveDocument(
     ? resolveAirSpring(typed.airSpring, reading.inside("airSpring"))
     : null;
   if (truck && Array.isArray(typed.truck.body))
-    refuseStrutNames(typed.truck.body, airSpring, limits, reading.inside("truck", "body"));
+    refuseSpringOrShockNames(typed.truck.body, airSpring, limits, reading.inside("truck", "body"));
   const masses = reading.isSound("masses") ? resolveMasses(typed.masses, reading.inside("masses")) : null;
   const loads = reading.isSound("loads") ? resolveLoads(typed.loads, reading.inside("loads"), limits) : null;
   const roll = reading.isSound("roll") ? resolveRoll(typed.roll, reading.inside("roll")) : null;

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { truckAnswer } from "../../src/app/show/counter/truckAnswer.ts";
 import { readSheetFields, sheetFieldsIn } from "../../src/app/show/sheet/sheetFields.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
-import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
 import { type SteerLimits, steerLimits } from "../../src/studies/map/steerLimits.ts";
+import { type Stop, wheelStops } from "../../src/studies/map/stop.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
 import { sheetRows, wheelText } from "../../src/studies/wording/sheetRows.ts";
 import { steerText, turnFacts } from "../../src/studies/wording/sheetTexts.ts";
@@ -69,19 +69,19 @@ describe("the sheet's table", () => {
 
   it("says to which angle it steers before something touches", () => {
     const { model } = truck(null);
-    const end = (at: number): Limit => ({ stop: "end", at });
-    const lip: Limit = { stop: "touch", at: -0.5, side: "right", part: "lip", gap: 0, point: [0, 0, 0] };
-    const turn = (left: Limit, right: Limit, way: 1 | -1) => {
-      const touch = wheelLimits(left, right, way);
+    const end = (at: number): Stop => ({ stop: "end", at });
+    const lip: Stop = { stop: "touch", at: -0.5, side: "right", part: "lip", gap: 0, point: [0, 0, 0] };
+    const turn = (left: Stop, right: Stop, way: 1 | -1) => {
+      const touch = wheelStops(left, right, way);
       return { touch, allowance: touch };
     };
-    const told = (right: Limit): SteerLimits => ({
+    const told = (right: Stop): SteerLimits => ({
       ok: true,
       travel: 0,
       leftTurn: turn(end(1), end(1), 1),
       rightTurn: turn(end(-1), right, -1),
     });
-    const text = (right: Limit) => steerText(turnFacts(told(right), null, model, FORMAT), model, FORMAT);
+    const text = (right: Stop) => steerText(turnFacts(told(right), null, model, FORMAT), model, FORMAT);
     expect(text(end(-1))).toBe("lock to lock");
     expect(text(lip)).toMatch(/^left to the lock; right to \d+°, where the lip touches$/);
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
-import { type Limit, wheelLimits } from "../../src/studies/map/limit.ts";
 import type { SteerLimits } from "../../src/studies/map/steerLimits.ts";
+import { type Stop, wheelStops } from "../../src/studies/map/stop.ts";
 import type { CheckEntry, CheckReport, Verdict } from "../../src/studies/reports/check.ts";
 import {
   outSentence,
@@ -28,15 +28,15 @@ function exampleTruck(): Truck {
 
 const { model } = exampleTruck();
 const LOW = 3.25 * IN;
-const touch = (at: number, side: "left" | "right" = "left"): Limit => ({
+const touch = (at: number, side: "left" | "right" = "left"): Stop => ({
   ...{ stop: "touch", at, side, part: "lip", gap: -0.001, point: [0, 0, 0] },
 });
-const end = (at: number): Limit => ({ stop: "end", at });
+const end = (at: number): Stop => ({ stop: "end", at });
 
 /** Limits by wheel: left and right in a left turn, then in a right turn. Those of the allowance are not asked for. */
-function limits(ll: Limit, lr: Limit, rl: Limit, rr: Limit): SteerLimits {
-  const turn = (left: Limit, right: Limit, way: 1 | -1) => {
-    const touched = wheelLimits(left, right, way);
+function limits(ll: Stop, lr: Stop, rl: Stop, rr: Stop): SteerLimits {
+  const turn = (left: Stop, right: Stop, way: 1 | -1) => {
+    const touched = wheelStops(left, right, way);
     return { touch: touched, allowance: touched };
   };
   return { ok: true, travel: LOW, leftTurn: turn(ll, lr, 1), rightTurn: turn(rl, rr, -1) };
@@ -84,7 +84,7 @@ describe("what is said at the counter", () => {
     expect(steerClause("narrow", steeringFacts(free, null, model, FORMAT), model, FORMAT)).toBe(
       '"narrow" steers lock to lock and nothing touches',
     );
-    const unknown: Limit = { stop: "unproven", at: 0.5 };
+    const unknown: Stop = { stop: "unproven", at: 0.5 };
     expect(
       steerClause(
         "odd",
@@ -93,7 +93,7 @@ describe("what is said at the counter", () => {
         FORMAT,
       ),
     ).toMatch(/^"odd" touches nothing up to \d+° of steer; past that it is not known$/);
-    const rod: Limit = { stop: "reach", at: -0.8, side: "right", joint: "tie rod" };
+    const rod: Stop = { stop: "reach", at: -0.8, side: "right", joint: "tie rod" };
     expect(
       steerClause(
         "long",

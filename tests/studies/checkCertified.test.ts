@@ -12,7 +12,7 @@ const RUNS = runs(35, 60);
 
 describe("the demo truck, its worst gaps sampled at 25 heights × 49 steers and about the worst", () => {
   it.each([null, "narrow hub face", "one inch more drop", "steeper pin"])("variant %s", (variant) => {
-    // What moves is sampled in hardware/worstLegGap.test.ts.
+    // What moves is sampled in hardware/worstRodGap.test.ts.
     const model = assembledModel({ ...demoSetup(variant), hardware: null });
     const report = checkClearance(model)!;
     expectHonest(model, report);

@@ -91,7 +91,7 @@ describe("worst poses that corners of the range do not show", () => {
   });
 
   it("one part that the tire comes equally near twice keeps one bound for both", () => {
-    // A brake line run past the front and the rear of the tire; its thicker leg is evened out by sampling halves.
+    // A brake line run past the front and the rear of the tire; sampling halves evens the two out.
     const [front, rear] = [placeOf(demo, 20, 0.9, 128, 352, 0.8), placeOf(demo, 20, -0.9, 128, 352, 2.4)];
     const model = demoWith([
       {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { GAP_ROW } from "../../src/gaps/partGap.ts";
-import type { Limit, WheelLimits } from "../../src/studies/map/limit.ts";
 import { lowestTravels } from "../../src/studies/map/lowestTravels.ts";
 import { steerLimits } from "../../src/studies/map/steerLimits.ts";
+import type { Stop, WheelStops } from "../../src/studies/map/stop.ts";
 import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import { pairGapTo } from "../../src/studies/model/pairs.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
@@ -48,7 +48,7 @@ function gapAt(
  * @param at the pose at an input: least gap of the wheel, null out of reach
  */
 function expectLimit(
-  limit: Limit,
+  limit: Stop,
   from: number,
   end: number,
   level: number,
@@ -75,13 +75,13 @@ function expectLimit(
   }
 }
 
-function expectEither({ either, left, right }: WheelLimits, way: number) {
+function expectEither({ either, left, right }: WheelStops, way: number) {
   expect(either.at * way).toBe(Math.min(left.at * way, right.at * way));
   expect(either === left || either === right).toBe(true);
 }
 
-function expectSteerLimits(model: Model, travels: readonly number[]): Limit[] {
-  const limits: Limit[] = [];
+function expectSteerLimits(model: Model, travels: readonly number[]): Stop[] {
+  const limits: Stop[] = [];
   const rows = steerLimits(model, travels);
   for (const row of rows ?? []) {
     if (!row.ok) {
@@ -107,8 +107,8 @@ function expectSteerLimits(model: Model, travels: readonly number[]): Limit[] {
   return limits;
 }
 
-function expectLowest(model: Model, steers: readonly number[]): Limit[] {
-  const limits: Limit[] = [];
+function expectLowest(model: Model, steers: readonly number[]): Stop[] {
+  const limits: Stop[] = [];
   const { setup, frontEnd } = model;
   const low = Math.max(
     setup.travel.droop,

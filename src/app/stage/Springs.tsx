@@ -3,7 +3,12 @@ import { type Group, LatheGeometry, Vector2, Vector3 } from "three";
 import { addScaled, length, sub, type Vec3, vecAt } from "../../geometry/vec.ts";
 import type { AirSpringSetup } from "../../setup/types/airTypes.ts";
 import type { ShockLimit } from "../../setup/types/limitsTypes.ts";
-import { lowerMountTo, type Strut, strutOnKnuckle, strutOnLowerArm } from "../../studies/model/strut.ts";
+import {
+  lowerMountTo,
+  type SpringOrShock,
+  springOrShockOnArm,
+  springOrShockOnKnuckle,
+} from "../../studies/model/springOrShock.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { useStage } from "../state/stageSettings.ts";
@@ -45,19 +50,19 @@ const size = new Vector3();
 function AirBag({ truck, side, spring }: { truck: Truck; side: Side; spring: AirSpringSetup }) {
   const { bodyMount, armMount, diameter } = spring;
   const { row } = truck.model.frontEnd[side];
-  const strut = useMemo(() => strutOnLowerArm(row, bodyMount, armMount), [row, bodyMount, armMount]);
+  const mounted = useMemo(() => springOrShockOnArm(row, bodyMount, armMount), [row, bodyMount, armMount]);
   const geometry = useGeometry(bagGeometry, []);
   const group = useRef<Group>(null);
   const radius = 0.5 * (diameter ?? BAG);
   const apply = useCallback(
     (pose: SolvedPose) => {
-      const low = lowerMount(strut, pose, side);
+      const low = lowerMount(mounted, pose, side);
       moveTo(group.current, (matrix) => {
         frameTo(matrix, bodyMount, low, addScaled(bodyMount, [1, 0, 0], 1));
         matrix.scale(size.set(length(sub(low, bodyMount)), radius, radius));
       });
     },
-    [strut, side, bodyMount, radius],
+    [mounted, side, bodyMount, radius],
   );
   usePoseSync(truck, apply);
   return (
@@ -70,8 +75,9 @@ function AirBag({ truck, side, spring }: { truck: Truck; side: Side; spring: Air
 function Shock({ truck, side, shock }: { truck: Truck; side: Side; shock: ShockLimit }) {
   const { bodyMount, lowerMount: low, on, compressed, diameter } = shock;
   const { row } = truck.model.frontEnd[side];
-  const strut = useMemo(
-    () => (on === "knuckle" ? strutOnKnuckle(bodyMount, low) : strutOnLowerArm(row, bodyMount, low)),
+  const mounted = useMemo(
+    () =>
+      on === "knuckle" ? springOrShockOnKnuckle(bodyMount, low) : springOrShockOnArm(row, bodyMount, low),
     [row, bodyMount, low, on],
   );
   const radius = 0.5 * (diameter ?? SHOCK);
@@ -88,11 +94,11 @@ function Shock({ truck, side, shock }: { truck: Truck; side: Side; shock: ShockL
   const bottom = useRef<Group>(null);
   const apply = useCallback(
     (pose: SolvedPose) => {
-      const now = lowerMount(strut, pose, side);
+      const now = lowerMount(mounted, pose, side);
       moveTo(top.current, (matrix) => frameTo(matrix, bodyMount, now, addScaled(bodyMount, [1, 0, 0], 1)));
       moveTo(bottom.current, (matrix) => frameTo(matrix, now, bodyMount, addScaled(now, [1, 0, 0], 1)));
     },
-    [strut, side, bodyMount],
+    [mounted, side, bodyMount],
   );
   usePoseSync(truck, apply);
   return (
@@ -107,8 +113,8 @@ function Shock({ truck, side, shock }: { truck: Truck; side: Side; shock: ShockL
   );
 }
 
-function lowerMount(strut: Strut, pose: SolvedPose, side: Side): Vec3 {
-  lowerMountTo(mount, strut, pose[side].row, 0);
+function lowerMount(mounted: SpringOrShock, pose: SolvedPose, side: Side): Vec3 {
+  lowerMountTo(mount, mounted, pose[side].row, 0);
   return vecAt(mount, 0);
 }
 

@@ -1,10 +1,10 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import type { MapSide } from "../../studies/map/clearanceMap.ts";
 import type { Contour } from "../../studies/map/contours.ts";
-import type { Limit, WheelLimits } from "../../studies/map/limit.ts";
 import type { LowestTravels, WayDown } from "../../studies/map/lowestTravels.ts";
 import type { MapReport } from "../../studies/map/mapReport.ts";
 import type { NoLimits, SteerLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
+import type { Stop, WheelStops } from "../../studies/map/stop.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
@@ -138,24 +138,24 @@ function lowestJson(row: LowestTravels | NoLimits, units: LengthUnit) {
   return { steer, touch: way(row.touch), allowance: way(row.allowance) };
 }
 
-function wheelsJson({ either, left, right }: WheelLimits, along: "travel" | "steer", units: LengthUnit) {
-  const limit = (each: Limit) => limitJson(each, along, units);
-  return { either: limit(either), left: limit(left), right: limit(right) };
+function wheelsJson({ either, left, right }: WheelStops, along: "travel" | "steer", units: LengthUnit) {
+  const stop = (each: Stop) => stopJson(each, along, units);
+  return { either: stop(either), left: stop(left), right: stop(right) };
 }
 
 /** `stop` says what ends it: a touch, a limit, the end of the range, a joint's reach, or that nothing more is proven. */
-function limitJson(limit: Limit, along: "travel" | "steer", units: LengthUnit) {
-  const at = along === "travel" ? { travel: unitsFromMm(limit.at, units) } : { steer: limit.at };
-  switch (limit.stop) {
+function stopJson(end: Stop, along: "travel" | "steer", units: LengthUnit) {
+  const at = along === "travel" ? { travel: unitsFromMm(end.at, units) } : { steer: end.at };
+  switch (end.stop) {
     case "end":
     case "unproven":
-      return { ...at, stop: limit.stop };
+      return { ...at, stop: end.stop };
     case "reach":
-      return { ...at, stop: limit.stop, side: limit.side, joint: limit.joint };
+      return { ...at, stop: end.stop, side: end.side, joint: end.joint };
     case "limit":
-      return { ...at, stop: limit.stop, side: limit.side, name: limit.name };
+      return { ...at, stop: end.stop, side: end.side, name: end.name };
     case "touch": {
-      const { stop, side, part, gap, point, together } = limit;
+      const { stop, side, part, gap, point, together } = end;
       return {
         ...at,
         ...{ stop, side, part, gap: unitsFromMm(gap, units), point: pointFromMm(point, units) },

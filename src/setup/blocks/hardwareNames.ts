@@ -28,7 +28,7 @@ export const ROTOR_NAMES = [
 export const CALIPER_NAMES = ["caliper to barrel", "caliper to wheel center"] as const;
 
 /** What an air spring and a shock with a diameter are called as moving parts. */
-export const STRUT_NAMES = { airSpring: "air spring", shock: "shock" } as const;
+export const SPRING_OR_SHOCK_NAMES = { airSpring: "air spring", shock: "shock" } as const;
 
 export type HardwareName = (typeof HARDWARE_NAMES | typeof ROTOR_NAMES | typeof CALIPER_NAMES)[number];
 
@@ -50,15 +50,15 @@ export function refuseHardwareNames(
 }
 
 /** The same for an air spring and a shock that are measured. */
-export function refuseStrutNames(
+export function refuseSpringOrShockNames(
   body: readonly unknown[],
   airSpring: AirSpringSetup | null,
   limits: LimitsSetup | null,
   reading: BlockReading,
 ): void {
   const taken = new Set<string>();
-  if (airSpring !== null && airSpring.diameter !== null) taken.add(STRUT_NAMES.airSpring);
-  if (limits?.shock && limits.shock.diameter !== null) taken.add(STRUT_NAMES.shock);
+  if (airSpring !== null && airSpring.diameter !== null) taken.add(SPRING_OR_SHOCK_NAMES.airSpring);
+  if (limits?.shock && limits.shock.diameter !== null) taken.add(SPRING_OR_SHOCK_NAMES.shock);
   refuseNames(body, taken, "is measured under that name already; give it another name", reading);
 }
 

@@ -69,7 +69,7 @@ export class CarriedBounds {
   of(cell: number, model: Model, ranges: Ranges, budget: Budget): (pair: Pair, needed: number) => number {
     const near = this.nearTo(cell, model);
     return (pair, needed) => {
-      if (pair.kind === "strut" || needed >= FAR) return Number.NEGATIVE_INFINITY;
+      if (pair.kind === "springOrShock" || needed >= FAR) return Number.NEGATIVE_INFINITY;
       let apart = Number.POSITIVE_INFINITY;
       let from: Anchor | null = null;
       for (const { anchor, shift, off } of near) {

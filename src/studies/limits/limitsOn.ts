@@ -4,9 +4,10 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import type { Model } from "../model/model.ts";
+import { springOrShockOnArm, springOrShockOnKnuckle } from "../model/springOrShock.ts";
 import type { FrontEndLimit } from "./frontEndLimit.ts";
 import { ballJointLimits } from "./jointLimits.ts";
-import { strutLimits, strutOnArm, strutOnKnuckle } from "./lengthLimits.ts";
+import { lengthLimits } from "./lengthLimits.ts";
 import { centerLinkEndLimit, outerTieRodEndLimit, rackEndLimit } from "./rodEndLimits.ts";
 import { bumpStopLimit, droopStrapLimit, steeringStopLimit, strokeLimit } from "./stopLimits.ts";
 
@@ -36,12 +37,12 @@ export function limitsOn(model: Model, side: Side): FrontEndLimit[] {
     if (limits.bumpStop !== null) found.push(bumpStopLimit(limits.bumpStop, travel.droop));
     if (limits.droopStrap !== null) found.push(droopStrapLimit(limits.droopStrap, travel.bump));
     if (shock) {
-      const strut =
+      const mounted =
         shock.on === "knuckle"
-          ? strutOnKnuckle(shock.bodyMount, shock.lowerMount)
-          : strutOnArm(row, shock.bodyMount, shock.lowerMount);
+          ? springOrShockOnKnuckle(shock.bodyMount, shock.lowerMount)
+          : springOrShockOnArm(row, shock.bodyMount, shock.lowerMount);
       const names = { least: "shock compression", most: "shock extension" };
-      found.push(...strutLimits(strut, names, shock.compressed, shock.extended));
+      found.push(...lengthLimits(mounted, names, shock.compressed, shock.extended));
     }
     if (limits.steeringStop !== null) found.push(steeringStopLimit(limits.steeringStop));
     if (limits.steeringStroke !== null) {
@@ -52,8 +53,8 @@ export function limitsOn(model: Model, side: Side): FrontEndLimit[] {
   }
   if (airSpring !== null) {
     const names = { least: "air spring compression", most: "air spring extension" };
-    const strut = strutOnArm(row, airSpring.bodyMount, airSpring.armMount);
-    found.push(...strutLimits(strut, names, airSpring.leastHeight, airSpring.greatestHeight));
+    const mounted = springOrShockOnArm(row, airSpring.bodyMount, airSpring.armMount);
+    found.push(...lengthLimits(mounted, names, airSpring.leastHeight, airSpring.greatestHeight));
   }
   return found;
 }

@@ -7,12 +7,12 @@ import { type LimitBorder, type LimitBorders, limitBordersOf } from "../limits/l
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
 import { Look, march } from "../numeric/march.ts";
-import { type Limit, limitedEnd, togetherTouch, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
 import { PoseCell } from "./poseCell.ts";
 import type { NoLimits } from "./steerLimits.ts";
+import { limitedEnd, type Stop, togetherTouch, touchOf, type WheelStops, wheelStops } from "./stop.ts";
 
-/** How far the truck can come down at one steering angle. `at` of a limit is travel, mm, + = lower truck. */
-export interface WayDown extends WheelLimits {
+/** How far the truck can come down at one steering angle. `at` of a stop is travel, mm, + = lower truck. */
+export interface WayDown extends WheelStops {
   /** Travel the way down starts from: 0 where that keeps the level, else full droop, or as near as limits let it be. */
   readonly from: number;
 }
@@ -69,7 +69,7 @@ class TravelSearch {
   /** Full droop, or just inside the last travel both wheels can follow straight ahead. */
   private readonly low: number;
   /** Full bump, or the last travel both wheels can follow straight ahead. */
-  private readonly high: Limit;
+  private readonly high: Stop;
   private borders: LimitBorders | null = null;
   private budget = Budget.endless();
   private steer = 0;
@@ -78,7 +78,7 @@ class TravelSearch {
     this.cells = { left: new PoseCell(model, "left"), right: new PoseCell(model, "right") };
     const { frontEnd, setup } = model;
     let low = setup.travel.droop;
-    let high: Limit = { stop: "end", at: setup.travel.bump };
+    let high: Stop = { stop: "end", at: setup.travel.bump };
     for (const side of SIDES) {
       const { droop, bump } = frontEnd[side].reach;
       if (low < droop.travel) low = this.travelAt(side, droop.armAngle + INSIDE);
@@ -95,7 +95,7 @@ class TravelSearch {
     const { allowance } = this.model.setup;
     const limited = this.limitedRange();
     if (limited !== null && "stop" in limited) {
-      const down = { from: limited.at, ...wheelLimits(limited, limited, 1) };
+      const down = { from: limited.at, ...wheelStops(limited, limited, 1) };
       return { ok: true, steer, touch: down, allowance: down };
     }
     const starts = [allowance, 0].map((level) => (this.keeps(0, level) ? 0 : (limited?.low ?? this.low)));
@@ -115,7 +115,7 @@ class TravelSearch {
    */
   private limitedRange():
     | { readonly low: number; readonly border: LimitBorder }
-    | Extract<Limit, { stop: "limit" }>
+    | Extract<Stop, { stop: "limit" }>
     | null {
     const { borders, low, high, steer } = this;
     if (borders === null) return null;
@@ -146,12 +146,12 @@ class TravelSearch {
   private down(from: number, border: LimitBorder | null, kept: WayDown | null, level: number): WayDown {
     const reached = this.end(from);
     const end = border === null ? reached : limitedEnd(reached, border, 1, AT_BORDER);
-    const limit = (side: Side) => this.limit(side, kept === null ? from : kept[side].at, end, level);
-    return { from, ...wheelLimits(limit("left"), limit("right"), 1) };
+    const stop = (side: Side) => this.stop(side, kept === null ? from : kept[side].at, end, level);
+    return { from, ...wheelStops(stop("left"), stop("right"), 1) };
   }
 
   /** The lowest both wheels can go at this steer. */
-  private end(from: number): Limit {
+  private end(from: number): Stop {
     let end = this.high;
     for (const side of SIDES) {
       const cell = this.cells[side];
@@ -174,7 +174,7 @@ class TravelSearch {
   }
 
   /** Names the joint: the border is at most a hair past what is proven to exist. */
-  private border(side: Side, clearTo: number, next: number, at: number): Limit {
+  private border(side: Side, clearTo: number, next: number, at: number): Stop {
     for (let off = next - clearTo; off < 1e-6; off *= 2) {
       const status = this.cells[side].place(clearTo + off, this.steer);
       if (status !== PoseStatus.Ok) return { stop: "reach", at, side, joint: jointOf(status) };
@@ -183,7 +183,7 @@ class TravelSearch {
     return { stop: "unproven", at };
   }
 
-  private limit(side: Side, from: number, end: Limit, level: number): Limit {
+  private stop(side: Side, from: number, end: Stop, level: number): Stop {
     const cell = this.cells[side];
     const [low, high] = [this.armAt(side, from), this.armAt(side, end.at)];
     cell.place(low, this.steer);

@@ -5,9 +5,9 @@ import { Budget } from "../numeric/budget.ts";
 import { type ReachLimit, reachLimits } from "../reports/reachLimits.ts";
 import { type ClearanceMap, type MapOptions, mapOf } from "./clearanceMap.ts";
 import { type Contour, contoursOf, limitBorderOf } from "./contours.ts";
-import type { Limit } from "./limit.ts";
 import { type LowestTravels, lowestTravels } from "./lowestTravels.ts";
 import { type NoLimits, type SteerLimits, steerLimits } from "./steerLimits.ts";
+import type { Stop } from "./stop.ts";
 
 /** Lines of a side's map. */
 export interface SideContours {
@@ -76,8 +76,8 @@ export function mapReportOf(model: Model, options: MapOptions = {}): MapReport {
   };
 }
 
-function isRub(limit: Limit): boolean {
-  return limit.stop === "touch" && limit.gap < 0;
+function isRub(end: Stop): boolean {
+  return end.stop === "touch" && end.gap < 0;
 }
 
 function alwaysNear(model: Model): AlwaysNear[] {

@@ -8,13 +8,13 @@ import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
 import type { Model } from "../model/model.ts";
 import type { Pair } from "../model/pairs.ts";
-import { strutPath } from "../model/strut.ts";
+import { lowerMountPath } from "../model/springOrShock.ts";
 import { Look } from "../numeric/march.ts";
-import { legMotionTo } from "../search/legMotion.ts";
+import { rodMotionTo } from "../search/rodMotion.ts";
 import { PairTrack } from "./pairTrack.ts";
 
 const motion = new Float64Array(MOTION_ROW);
-const legMotion = new Float64Array(MOTION_ROW);
+const rodMotion = new Float64Array(MOTION_ROW);
 const rates = new Float64Array(RATE_ROW);
 const ends = new Float64Array(INNER_ENDS_ROW);
 const spread: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
@@ -88,35 +88,37 @@ export class PoseCell {
    * How much the pair's gap can differ within the cell of `motion` from its middle's, mm. A body part stands still:
    * the gap changes by no more than any point of the ring's ball moves. With S the path that the motion of the
    * point at the middle wheel center sums to and Ω the turn, the wheel center is at most P = S + ΩP away, so
-   * P = S/(1 − Ω), and a point of the ball runs at most S + Ω(P + R). A leg moves as its inner end does, seen
-   * from the wheel (`legMotionTo`). A strut's lower end moves too, which adds to the ring's path.
+   * P = S/(1 − Ω), and a point of the ball runs at most S + Ω(P + R). A rod moves as its inner end does, seen
+   * from the wheel (`rodMotionTo`). A spring's or shock's lower end moves too, which adds to the ring's path.
    */
   private pathOf(pair: Pair): number {
-    if (pair.kind === "leg") return this.legPath(pair.pivots);
+    if (pair.kind === "rod") return this.rodPath(pair.pivots);
     const turn =
       motion[MOTION.armHalf]! * motion[MOTION.armTurnMost]! +
       motion[MOTION.steerHalf]! * motion[MOTION.steerTurnMost]!;
     if (!(turn < 1)) return Number.POSITIVE_INFINITY;
     const slide = slideOf(motion);
     const ring = slide + turn * (slide / (1 - turn) + pair.ring.ballRadius);
-    return pair.kind === "strut" ? ring + strutPath(pair.strut, motion, this.pose, 0) : ring;
+    return pair.kind === "springOrShock"
+      ? ring + lowerMountPath(pair.springOrShock, motion, this.pose, 0)
+      : ring;
   }
 
-  private legPath(pivots: Float64Array | null): number {
+  private rodPath(pivots: Float64Array | null): number {
     const { pose, innerAt: at } = this;
     if (pivots === null) {
       const velocity = [ends[at + 6]!, ends[at + 7]!, ends[at + 8]!] as const;
       const inner = POSE.tieRodInner;
-      legMotionTo(legMotion, motion, pose, pose[inner]!, pose[inner + 1]!, pose[inner + 2]!, {
+      rodMotionTo(rodMotion, motion, pose, pose[inner]!, pose[inner + 1]!, pose[inner + 2]!, {
         velocity,
         spread,
       });
-      return slideOf(legMotion);
+      return slideOf(rodMotion);
     }
     let most = 0;
     for (let i = 0; i < pivots.length; i += 3) {
-      legMotionTo(legMotion, motion, pose, pivots[i]!, pivots[i + 1]!, pivots[i + 2]!, null);
-      most = Math.max(most, slideOf(legMotion));
+      rodMotionTo(rodMotion, motion, pose, pivots[i]!, pivots[i + 1]!, pivots[i + 2]!, null);
+      most = Math.max(most, slideOf(rodMotion));
     }
     return most;
   }

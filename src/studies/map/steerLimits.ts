@@ -6,15 +6,15 @@ import { type LimitBorders, limitBordersOf } from "../limits/limitBorders.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
 import { Look, type March, march } from "../numeric/march.ts";
-import { type Limit, limitedEnd, togetherTouch, touchOf, type WheelLimits, wheelLimits } from "./limit.ts";
 import { PoseCell } from "./poseCell.ts";
+import { limitedEnd, type Stop, togetherTouch, touchOf, type WheelStops, wheelStops } from "./stop.ts";
 
-/** How far the wheels can be steered one way from straight ahead. `at` of a limit is steer, −1 … +1. */
+/** How far the wheels can be steered one way from straight ahead. `at` of a stop is steer, −1 … +1. */
 export interface TurnLimits {
   /** Before a gap is below 0. */
-  readonly touch: WheelLimits;
+  readonly touch: WheelStops;
   /** Before a gap is below the setup's allowance. */
-  readonly allowance: WheelLimits;
+  readonly allowance: WheelStops;
 }
 
 /** How far the wheels can be steered at one height. */
@@ -87,23 +87,23 @@ class SteerSearch {
     const border = this.borders?.alongSteer(travel, way);
     const end = border === undefined ? reached : limitedEnd(reached, border, way, AT_BORDER);
     const allowance = {
-      left: this.limit("left", 0, end, this.model.setup.allowance),
-      right: this.limit("right", 0, end, this.model.setup.allowance),
+      left: this.stop("left", 0, end, this.model.setup.allowance),
+      right: this.stop("right", 0, end, this.model.setup.allowance),
     };
     // What keeps the allowance touches nothing.
     const touch = {
-      left: this.limit("left", allowance.left.at, end, 0),
-      right: this.limit("right", allowance.right.at, end, 0),
+      left: this.stop("left", allowance.left.at, end, 0),
+      right: this.stop("right", allowance.right.at, end, 0),
     };
     return {
-      touch: wheelLimits(touch.left, touch.right, way),
-      allowance: wheelLimits(allowance.left, allowance.right, way),
+      touch: wheelStops(touch.left, touch.right, way),
+      allowance: wheelStops(allowance.left, allowance.right, way),
     };
   }
 
   /** Full lock that way, or the last steer both wheels can follow. */
-  private end(way: 1 | -1): Limit {
-    const ends = (["left", "right"] as const).map((side): Limit => {
+  private end(way: 1 | -1): Stop {
+    const ends = (["left", "right"] as const).map((side): Stop => {
       const { cells, arms } = this;
       const there = march(
         (steer, half) => (cells[side].exists(arms[side], 0, steer, half) ? Look.Clear : Look.Unproven),
@@ -118,7 +118,7 @@ class SteerSearch {
   }
 
   /** Names the joint: the border is at most a hair past what is proven to exist. */
-  private border(side: Side, way: 1 | -1, { clearTo, next }: March): Limit {
+  private border(side: Side, way: 1 | -1, { clearTo, next }: March): Stop {
     for (let off = Math.abs(next - clearTo); off < AT_BORDER; off *= 2) {
       const status = this.cells[side].place(this.arms[side], clearTo + way * off);
       if (status !== PoseStatus.Ok) return { stop: "reach", at: clearTo, side, joint: jointOf(status) };
@@ -126,7 +126,7 @@ class SteerSearch {
     return { stop: "unproven", at: clearTo };
   }
 
-  private limit(side: Side, from: number, end: Limit, level: number): Limit {
+  private stop(side: Side, from: number, end: Stop, level: number): Stop {
     const cell = this.cells[side];
     const arm = this.arms[side];
     cell.place(arm, 0);

@@ -7,8 +7,8 @@ import type { CaliperFrame, HardwareSetup, Setup } from "../../setup/types/types
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { rideGap, roughRideGap } from "./knuckleFrame.ts";
-import { legsOf } from "./legs.ts";
-import type { LegPair, Pair, Solid } from "./pairs.ts";
+import type { Pair, RodPair, Solid } from "./pairs.ts";
+import { rodsOf } from "./rods.ts";
 import { rotorRing, wheelCenterRing } from "./solids.ts";
 
 /**
@@ -17,9 +17,9 @@ import { rotorRing, wheelCenterRing } from "./solids.ts";
  * the caliper against the rotor; parts that are joined (an arm against its own ball joint); caliper against
  * arms and rods.
  *
- * - ring (tire and rim) to upper arm, lower arm, tie rod: `leg`, depends on travel and steer;
+ * - ring (tire and rim) to upper arm, lower arm, tie rod: `rod`, depends on travel and steer;
  * - ring to tie rod end, steering arm, both ball joints, knuckle: `together`, depends on the parts alone;
- * - with a rotor: rotor to arms and tie rod `leg`, to ball joints, steering arm and tie rod end `together`;
+ * - with a rotor: rotor to arms and tie rod `rod`, to ball joints, steering arm and tie rod end `together`;
  * - with a caliper: caliper to barrel (the ring) and to the wheel's center: `together`.
  *
  * @param known pairs of a truck with the same knuckle, wheel, tire and hardware: what rides on its knuckle is not
@@ -49,13 +49,13 @@ function sidePairs(
 ): Pair[] {
   const { truck, knuckle, wheel } = setup;
   const pose = restPose(frontEnd, side);
-  const legs = (
+  const rods = (
     name: HardwareName,
     partName: string,
     solid: Solid,
     shape: RingShape,
     part: "upperArm" | "lowerArm" | "tieRod",
-  ): LegPair => {
+  ): RodPair => {
     const { radius } = hardware[part];
     const outerAt =
       part === "upperArm"
@@ -66,7 +66,7 @@ function sidePairs(
     const inners =
       part === "tieRod" ? [pointAt(pose, POSE.tieRodInner)] : [truck[part].frontPivot, truck[part].rearPivot];
     return {
-      kind: "leg",
+      kind: "rod",
       name,
       partName,
       solid,
@@ -74,7 +74,7 @@ function sidePairs(
       ring: shape,
       outerAt,
       pivots: part === "tieRod" ? null : Float64Array.from(inners.flat()),
-      part: legsOf(name, inners, pointAt(pose, outerAt), radius),
+      part: rodsOf(name, inners, pointAt(pose, outerAt), radius),
     };
   };
   const riding = (
@@ -109,9 +109,9 @@ function sidePairs(
 
   const parts = ridingParts(setup, hardware);
   const pairs: Pair[] = [
-    legs("upper arm", "upper arm", "ring", ring, "upperArm"),
-    legs("lower arm", "lower arm", "ring", ring, "lowerArm"),
-    legs("tie rod", "tie rod", "ring", ring, "tieRod"),
+    rods("upper arm", "upper arm", "ring", ring, "upperArm"),
+    rods("lower arm", "lower arm", "ring", ring, "lowerArm"),
+    rods("tie rod", "tie rod", "ring", ring, "tieRod"),
     riding("tie rod end", "tie rod end", "ring", ring, parts.tieRodEnd),
     riding("steering arm", "steering arm", "ring", ring, parts.steeringArm),
     riding("upper ball joint", "upper ball joint", "ring", ring, parts.upperBallJoint),
@@ -122,12 +122,12 @@ function sidePairs(
     const rotor = rotorRing(hardware.rotor, wheel.offset);
     pairs.push(
       riding("rotor to lower ball joint", "lower ball joint", "rotor", rotor, parts.lowerBallJoint),
-      legs("rotor to lower arm", "lower arm", "rotor", rotor, "lowerArm"),
+      rods("rotor to lower arm", "lower arm", "rotor", rotor, "lowerArm"),
       riding("rotor to upper ball joint", "upper ball joint", "rotor", rotor, parts.upperBallJoint),
-      legs("rotor to upper arm", "upper arm", "rotor", rotor, "upperArm"),
+      rods("rotor to upper arm", "upper arm", "rotor", rotor, "upperArm"),
       riding("rotor to steering arm", "steering arm", "rotor", rotor, parts.steeringArm),
       riding("rotor to tie rod end", "tie rod end", "rotor", rotor, parts.tieRodEnd),
-      legs("rotor to tie rod", "tie rod", "rotor", rotor, "tieRod"),
+      rods("rotor to tie rod", "tie rod", "rotor", rotor, "tieRod"),
     );
   }
   if (hardware.caliper) {

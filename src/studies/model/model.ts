@@ -10,7 +10,7 @@ import { hardwarePairs } from "./hardwarePairs.ts";
 import type { Pair } from "./pairs.ts";
 import { shapeOfPart } from "./shapeOfPart.ts";
 import { shapeOfRing } from "./shapeOfRing.ts";
-import { strutPairs } from "./strutPairs.ts";
+import { springOrShockPairs } from "./springOrShockPairs.ts";
 
 /** A part as one side's wheel sees it: in that side's left-hand frame (the right side mirrored). */
 export interface SidedPart {
@@ -83,7 +83,7 @@ export function modelOf(setup: Setup, file: string, like?: Model): ModelResult {
   const pairs = [
     ...bodyPairs,
     ...hardwarePairs(setup, assembled.frontEnd, ring, like?.pairs),
-    ...strutPairs(setup, assembled.frontEnd, ring),
+    ...springOrShockPairs(setup, assembled.frontEnd, ring),
   ];
   const placed = stances === setup.stances ? setup : { ...setup, stances };
   return { ok: true, value: { setup: placed, frontEnd, tire, ring, parts, pairs, mirrored } };

@@ -3,8 +3,8 @@ import type { PartShape } from "../../gaps/partShape.ts";
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
-import { placeLegs } from "./legs.ts";
-import { placeStrut, type Strut, strutMotion } from "./strut.ts";
+import { placeRods } from "./rods.ts";
+import { lowerMountMotion, placeSpringOrShock, type SpringOrShock } from "./springOrShock.ts";
 
 /** What of the wheel end a part is measured against: each a solid of revolution about the wheel's axis. */
 export type Solid = "ring" | "rotor" | "wheel center";
@@ -28,8 +28,8 @@ export interface BodyPair extends PairBase {
 }
 
 /** The part is rigid rods, each from a point of the truck to one point of the knuckle. */
-export interface LegPair extends PairBase {
-  readonly kind: "leg";
+export interface RodPair extends PairBase {
+  readonly kind: "rod";
   /** Where the point of the knuckle stands in a pose row. */
   readonly outerAt: number;
   /** The truck's points, three numbers each; null = the inner tie rod end, which the steering moves. */
@@ -39,9 +39,9 @@ export interface LegPair extends PairBase {
 }
 
 /** The part is round, between a point of the body and one of the lower arm or the knuckle: air spring, shock. */
-export interface StrutPair extends PairBase {
-  readonly kind: "strut";
-  readonly strut: Strut;
+export interface SpringOrShockPair extends PairBase {
+  readonly kind: "springOrShock";
+  readonly springOrShock: SpringOrShock;
   /** As it was placed last: `pairGapTo` places it anew at each pose. Left-hand frame. */
   readonly part: PartShape;
 }
@@ -56,7 +56,7 @@ export interface TogetherPair extends PairBase {
 }
 
 /** Two things whose gap is measured, on one side; left-hand frame of that side, mm. */
-export type Pair = BodyPair | LegPair | StrutPair | TogetherPair;
+export type Pair = BodyPair | RodPair | SpringOrShockPair | TogetherPair;
 
 /**
  * Gap of one pair at one pose, as `partGapTo` (same `out` row, same `beat` and `coarse`). Allocates nothing.
@@ -89,8 +89,8 @@ export function pairGapTo(
     }
     return gap;
   }
-  if (pair.kind === "leg") placeLegs(pair.part, pair.outerAt, pair.pivots, pose, poseAt);
-  if (pair.kind === "strut") placeStrut(pair.part, pair.strut, pose, poseAt);
+  if (pair.kind === "rod") placeRods(pair.part, pair.outerAt, pair.pivots, pose, poseAt);
+  if (pair.kind === "springOrShock") placeSpringOrShock(pair.part, pair.springOrShock, pose, poseAt);
   return partGapTo(out, at, pair.ring, pose, poseAt + POSE.wheelCenter, pair.part, beat, coarse);
 }
 
@@ -99,19 +99,19 @@ export function pairGapTo(
  * - body: the ring is carried from one pose to the other by the wheel center's move and the least turn of its
  *   axis, which moves no point of it by more than |Δcenter| + |Δaxis| × (its ball's radius); a signed distance
  *   changes by no more than the solid moves.
- * - leg: seen from the knuckle the ring and the outer end stand still, the inner end B moves, and the point at
- *   fraction s of the leg by s·|ΔB| ≤ |ΔB|.
- * - strut: the ring's move as for a body part, and that of the strut's lower end.
+ * - rod: seen from the knuckle the ring and the outer end stand still, the inner end B moves, and the point at
+ *   fraction s of the rod by s·|ΔB| ≤ |ΔB|.
+ * - spring or shock: the ring's move as for a body part, and that of the spring's or shock's lower end.
  * - together: 0.
  * @param a, b rows filled by `poseRowTo` at `aAt`, `bAt`.
  */
 export function pairMotion(pair: Pair, a: Float64Array, aAt: number, b: Float64Array, bAt: number): number {
   if (pair.kind === "together") return 0;
-  if (pair.kind === "body" || pair.kind === "strut") {
+  if (pair.kind === "body" || pair.kind === "springOrShock") {
     return (
       apart(a, aAt + POSE.wheelCenter, b, bAt + POSE.wheelCenter) +
       pair.ring.ballRadius * apart(a, aAt + POSE.wheelAxis, b, bAt + POSE.wheelAxis) +
-      (pair.kind === "strut" ? strutMotion(pair.strut, a, aAt, b, bAt) : 0)
+      (pair.kind === "springOrShock" ? lowerMountMotion(pair.springOrShock, a, aAt, b, bAt) : 0)
     );
   }
   const { pivots } = pair;

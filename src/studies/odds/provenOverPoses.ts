@@ -1,15 +1,15 @@
 import { GAP_ROW } from "../../gaps/partGap.ts";
 import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import { POSE_ROW } from "../../suspension/poseRow.ts";
-import { type BodyPair, type LegPair, pairGapTo } from "../model/pairs.ts";
+import { type BodyPair, pairGapTo, type RodPair } from "../model/pairs.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "../search/cellOfPoses.ts";
 import { PoseCells } from "../search/poseCells.ts";
 import type { SideRange } from "../search/sideRange.ts";
 import type { PoseToStart } from "../search/triedPose.ts";
-import { KEEPS, legGapOver, ROUNDING, slideOf, type Way } from "./legGapOver.ts";
+import { KEEPS, ROUNDING, rodGapOver, slideOf, type Way } from "./rodGapOver.ts";
 
 /** Pairs that can be proven by one gap a cell of poses. */
-type WholePair = BodyPair | LegPair;
+type WholePair = BodyPair | RodPair;
 
 /** What was proven of some pairs of one side. */
 export interface ProvenOver {
@@ -129,7 +129,7 @@ function load({ rows }: PoseCells, cell: number): void {
  * has how far it can change by either input: a ring is carried by the wheel center's move and turned about it.
  */
 function gapOver(pair: WholePair, poses: PoseCells, cell: number, least: number): number {
-  if (pair.kind === "leg") return legGapOver(way, pair, poses.rows, cell, least);
+  if (pair.kind === "rod") return rodGapOver(way, pair, poses.rows, cell, least);
   const radius = pair.ring.ballRadius;
   const arm = slideOf(motion, MOTION.armSlide, MOTION.armSlideOff) + motion[MOTION.armTurnMost]! * radius;
   const steer =

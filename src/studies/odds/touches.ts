@@ -1,7 +1,7 @@
 import { GAP_ROW } from "../../gaps/partGap.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model/model.ts";
-import { type BodyPair, type LegPair, type Pair, pairGapTo } from "../model/pairs.ts";
+import { type BodyPair, type Pair, pairGapTo, type RodPair } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
 import { ownPairs, rangesToCheck } from "../reports/check.ts";
 import { searchPairBelow } from "../reports/pairSearch.ts";
@@ -115,9 +115,9 @@ export class Touches {
   }
 }
 
-/** A strut is bounded piece by piece alone, and a scan is searched down its tree. */
-function isWhole(pair: Pair): pair is BodyPair | LegPair {
-  return pair.kind === "leg" || (pair.kind === "body" && pair.part.tree === undefined);
+/** A spring or shock is bounded piece by piece alone, and a scan is searched down its tree. */
+function isWhole(pair: Pair): pair is BodyPair | RodPair {
+  return pair.kind === "rod" || (pair.kind === "body" && pair.part.tree === undefined);
 }
 
 function keyOf({ side, kind, name }: { side: Side; kind: string; name: string }): string {

@@ -117,7 +117,7 @@ function worstOf(
 ): (Found & { readonly gap: number }) | null {
   const { wheel, start } = range;
   // Each look at a spring or shock is dear.
-  const finer = pair.kind === "strut" ? tolerances.asked : tolerances.finer;
+  const finer = pair.kind === "springOrShock" ? tolerances.asked : tolerances.finer;
   return worstGap({ ...wheel, pair }, range, { ...tolerances, finer }, start, budget);
 }
 

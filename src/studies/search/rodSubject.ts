@@ -7,16 +7,16 @@ import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import { segmentGapTo } from "../../gaps/segmentGap.ts";
 import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import { POSE, POSE_ROW } from "../../suspension/poseRow.ts";
-import { type LegPair, pairGapTo } from "../model/pairs.ts";
+import { pairGapTo, type RodPair } from "../model/pairs.ts";
 import type { BorderPose } from "./borderPose.ts";
 import { movesEvenly } from "./borderWay.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW } from "./cellOfPoses.ts";
 import { toleranceAt } from "./deepTolerance.ts";
-import { legCellTo } from "./legCell.ts";
-import { boundFan, type FanBound, fanBound } from "./legFan.ts";
-import { type InnerEndMotion, legMotionTo, scaledMotionTo } from "./legMotion.ts";
 import { Cut, loosestCut, NODE, NODE_ROW, type Nodes } from "./nodes.ts";
 import type { PoseCells } from "./poseCells.ts";
+import { rodCellTo } from "./rodCell.ts";
+import { boundFan, type FanBound, fanBound } from "./rodFan.ts";
+import { type InnerEndMotion, rodMotionTo, scaledMotionTo } from "./rodMotion.ts";
 import type { Said, Subject } from "./subject.ts";
 
 // Scratch: a search is not reentrant and calls back nobody.
@@ -52,7 +52,7 @@ export class RodSubject implements Subject {
   /** Number of the cell of poses whose pose and motion stand in `pose` and `motion`. */
   private moving = -1;
 
-  constructor(private readonly pair: LegPair) {
+  constructor(private readonly pair: RodPair) {
     const { part, ring } = pair;
     this.ring = ring;
     this.radius = part.cells[CELL.radius]!;
@@ -69,7 +69,7 @@ export class RodSubject implements Subject {
     return pairGapTo(this.row, 0, this.pair, at, poseAt, beat, coarse);
   }
 
-  /** By `boundCell` and `boundFan`, the better one counting, with the motion `legMotionTo` proves. */
+  /** By `boundCell` and `boundFan`, the better one counting, with the motion `rodMotionTo` proves. */
   bound(out: Said, poses: PoseCells, poseCell: number, { rows }: Nodes, node: number): boolean {
     const at = node * NODE_ROW;
     const { pivots, outerAt, ring } = this.pair;
@@ -86,8 +86,8 @@ export class RodSubject implements Subject {
     const inner = pivots ?? pose;
     const innerAt = pivots === null ? POSE.tieRodInner : 3 * rows[at + NODE.rod]!;
     const own = pivots === null ? innerMotion(poses, poseCell) : null;
-    legCellTo(cell, pose, outerAt, inner, innerAt, near, far, this.radius);
-    legMotionTo(ofInner, motion, pose, inner[innerAt]!, inner[innerAt + 1]!, inner[innerAt + 2]!, own);
+    rodCellTo(cell, pose, outerAt, inner, innerAt, near, far, this.radius);
+    rodMotionTo(ofInner, motion, pose, inner[innerAt]!, inner[innerAt + 1]!, inner[innerAt + 2]!, own);
     scaledMotionTo(scaled, ofInner, far);
     const wheel = POSE.wheelCenter;
     boundCell(found, ring, pose, wheel, cell, 0, scaled);
@@ -175,7 +175,7 @@ export class RodSubject implements Subject {
   ): number {
     const { outerAt, ring } = this.pair;
     const wheel = POSE.wheelCenter;
-    legCellTo(cell, at, outerAt, inner, innerAt, near, far, this.radius);
+    rodCellTo(cell, at, outerAt, inner, innerAt, near, far, this.radius);
     const gap = segmentGapTo(this.row, 0, ring, at, wheel, cell, 0, beat, coarse);
     return Number.isNaN(gap) ? searchCellTo(this.row, 0, ring, at, wheel, cell, 0, beat, coarse) : gap;
   }

@@ -5,21 +5,21 @@ import { GAP_ROW } from "../../gaps/partGap.ts";
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";
 import { POSE, POSE_ROW } from "../../suspension/poseRow.ts";
-import { pairGapTo, type StrutPair } from "../model/pairs.ts";
+import { pairGapTo, type SpringOrShockPair } from "../model/pairs.ts";
 import type { BorderPose } from "./borderPose.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW } from "./cellOfPoses.ts";
 import { loosestCut, NODE, NODE_ROW, type Nodes } from "./nodes.ts";
 import type { PoseCells } from "./poseCells.ts";
-import { boundStrutPiece, lookAtStrut } from "./strutBound.ts";
+import { boundSpringOrShockPiece, lookAtSpringOrShock } from "./springOrShockBound.ts";
 import type { Said, Subject } from "./subject.ts";
 
 // Scratch: a search is not reentrant.
 const found = cellBound();
 
 /**
- * A spring or shock: each node is a cell of poses × a piece of it, bounded by `boundStrutPiece`. At the border of reach no
- * point of the ring and none of its line runs farther from where the border's pose has it than a proven path, and a signed
- * distance changes by no more than the two together: gap there less both paths bounds the cell.
+ * A spring or shock: each node is a cell of poses × a piece of it, bounded by `boundSpringOrShockPiece`. At the border of
+ * reach no point of the ring and none of its line runs farther from where the border's pose has it than a proven path, and
+ * a signed distance changes by no more than the two together: gap there less both paths bounds the cell.
  */
 export class SpringOrShockSubject implements Subject {
   readonly ring: RingShape;
@@ -33,7 +33,7 @@ export class SpringOrShockSubject implements Subject {
   /** Number of the cell of poses whose pose and motion stand in `pose` and `motion`. */
   private moving = -1;
 
-  constructor(private readonly pair: StrutPair) {
+  constructor(private readonly pair: SpringOrShockPair) {
     this.ring = pair.ring;
     this.floor = -pair.ring.deepest - pair.part.cells[CELL.radius]!;
   }
@@ -53,11 +53,11 @@ export class SpringOrShockSubject implements Subject {
       this.moving = cell;
       for (let i = 0; i < POSE_ROW; i++) this.pose[i] = rows[at + CELL_OF_POSES.pose + i]!;
       for (let i = 0; i < MOTION_ROW; i++) this.motion[i] = rows[at + CELL_OF_POSES.motion + i]!;
-      lookAtStrut(this.pair, this.pose, this.motion);
+      lookAtSpringOrShock(this.pair, this.pose, this.motion);
     }
     const near = nodes.rows[node * NODE_ROW + NODE.near]!;
     const far = nodes.rows[node * NODE_ROW + NODE.far]!;
-    boundStrutPiece(found, this.pair, this.pose, this.motion, near, far);
+    boundSpringOrShockPiece(found, this.pair, this.pose, this.motion, near, far);
     out.value = found.value;
     out.bound = found.bound;
     out.cut = loosestCut(found);
@@ -69,7 +69,7 @@ export class SpringOrShockSubject implements Subject {
    * mount on the arm on its circle.
    */
   boundAtBorder(out: Said, border: BorderPose, _nodes: Nodes, _node: number, best: number): void {
-    const { lower } = this.pair.strut;
+    const { lower } = this.pair.springOrShock;
     const ring = border.lever(border.pose, POSE.wheelCenter) + this.ring.ballRadius;
     const mount = lower.on === "lowerArm" ? 0 : Math.hypot(...lower.point);
     const own = lower.on === "lowerArm" ? lower.radius * border.armHalf : border.slide;

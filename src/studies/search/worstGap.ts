@@ -1,5 +1,5 @@
 import { requireFinite, requirePositive } from "../../geometry/requireFinite.ts";
-import type { BodyPair, LegPair, StrutPair } from "../model/pairs.ts";
+import type { BodyPair, RodPair, SpringOrShockPair } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
 import { PartSubject } from "./partSubject.ts";
 import { PoseCells, type PoseRange, type WheelToMove } from "./poseCells.ts";
@@ -22,7 +22,7 @@ export interface WorstGap {
 }
 
 /** What a search asks of a pair whose gap changes with the pose. */
-export type MovingPair = Pick<BodyPair, "kind" | "ring" | "part"> | LegPair | StrutPair;
+export type MovingPair = Pick<BodyPair, "kind" | "ring" | "part"> | RodPair | SpringOrShockPair;
 
 /** One side's pair with what moves it. */
 export interface PairToSearch extends WheelToMove {
@@ -53,7 +53,7 @@ export function worstGap(
   const take = (arm: number, steer: number, coarse: number) => search.take(tried, arm, steer, coarse);
   if (start !== null) tried.look(take, start.arm, start.steer);
   // Who asks for what is below some gap has looked over it; a rod is soon searched: looking ahead would take longer.
-  if (toSearch.pair.kind !== "leg" && tolerances.below === undefined)
+  if (toSearch.pair.kind !== "rod" && tolerances.below === undefined)
     tried.lookOver(search, take, budget, subject.work.gap);
   const done = search.run(budget);
   if (done && subject instanceof PartSubject) {
@@ -79,7 +79,7 @@ export function floorOf(pair: MovingPair): number {
 }
 
 function subjectOf(pair: MovingPair): Subject {
-  if (pair.kind === "leg") return new RodSubject(pair);
-  if (pair.kind === "strut") return new SpringOrShockSubject(pair);
+  if (pair.kind === "rod") return new RodSubject(pair);
+  if (pair.kind === "springOrShock") return new SpringOrShockSubject(pair);
   return new PartSubject(pair.ring, pair.part);
 }

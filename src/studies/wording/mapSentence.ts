@@ -1,6 +1,6 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
-import type { Limit } from "../map/limit.ts";
 import type { AlwaysNear, MapReport } from "../map/mapReport.ts";
+import type { Stop } from "../map/stop.ts";
 import type { Model } from "../model/model.ts";
 import { amountWords, isSame } from "./lengths.ts";
 import { partWords, surfaceOfPair } from "./nearestSurface.ts";
@@ -75,8 +75,8 @@ export function mapSentence(report: MapReport, model: Model): string {
   }
 }
 
-function way(limit: Limit, where: number, from: number, model: Model): ToldWay {
-  return { stop: stopFacts(limit, limit.at === from, null, model), where, at: limit.at };
+function way(end: Stop, where: number, from: number, model: Model): ToldWay {
+  return { stop: stopFacts(end, end.at === from, null, model), where, at: end.at };
 }
 
 /** A height or steering input that passes a limit where its way starts is nowhere to go on from: not told. */

@@ -1,9 +1,9 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import type { Limit } from "../map/limit.ts";
 import type { WayDown } from "../map/lowestTravels.ts";
 import type { SteerLimits } from "../map/steerLimits.ts";
+import type { Stop } from "../map/stop.ts";
 import type { Model } from "../model/model.ts";
 import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 import { isStraight } from "./poseWords.ts";
@@ -11,7 +11,7 @@ import { safeAngle, safeLength, safePercent } from "./safeSide.ts";
 
 /** What stops a way of steering or of coming down, before it is words. */
 export interface StopFacts {
-  readonly stop: Limit["stop"];
+  readonly stop: Stop["stop"];
   /** Nothing of the way can be gone: it is stopped where it starts. */
   readonly isNowhere: boolean;
   /** What touches rides with the wheel: it does so at every pose. */
@@ -48,13 +48,13 @@ export interface LowStop extends StopFacts {
 const INSIDE = 1 - 1e-9;
 
 /** One way of steering. @param travel mm */
-export function steerStop(limit: Limit, travel: number, model: Model): SteerStop {
-  const pose = solvePose(model.frontEnd, travel, limit.at * INSIDE);
-  const inner = limit.at > 0 ? "left" : "right";
-  const wheel = "side" in limit ? limit.side : inner;
+export function steerStop(end: Stop, travel: number, model: Model): SteerStop {
+  const pose = solvePose(model.frontEnd, travel, end.at * INSIDE);
+  const inner = end.at > 0 ? "left" : "right";
+  const wheel = "side" in end ? end.side : inner;
   return {
-    ...stopFacts(limit, isStraight(limit.at), pose.ok ? pose : null, model),
-    percent: safePercent(limit.at),
+    ...stopFacts(end, isStraight(end.at), pose.ok ? pose : null, model),
+    percent: safePercent(end.at),
     angle: pose.ok ? safeAngle(Math.abs(pose[wheel].steerAngle), "down") : null,
   };
 }
@@ -76,7 +76,7 @@ export function lowStop(
 
 /** Every kind of stop, told once. @param isAtStart the way ends where it starts @param pose there; null = not solved */
 export function stopFacts(
-  limit: Limit,
+  end: Stop,
   isAtStart: boolean,
   pose: Parameters<typeof nearestSurface>[1] | null,
   model: Model,
@@ -90,21 +90,21 @@ export function stopFacts(
     surface: null,
     gap: null,
   };
-  switch (limit.stop) {
+  switch (end.stop) {
     case "end":
-      return { ...nothing, stop: limit.stop };
+      return { ...nothing, stop: end.stop };
     case "unproven":
-      return { ...nothing, stop: limit.stop, isNowhere: isAtStart };
+      return { ...nothing, stop: end.stop, isNowhere: isAtStart };
     case "limit": {
-      const { stop, side, name } = limit;
+      const { stop, side, name } = end;
       return { ...nothing, stop, side, name, part: name, isNowhere: isAtStart };
     }
     case "reach": {
-      const { stop, side, joint } = limit;
+      const { stop, side, joint } = end;
       return { ...nothing, stop, side, name: joint, part: joint, isNowhere: isAtStart };
     }
     case "touch": {
-      const { stop, side, part: name, gap, together = false } = limit;
+      const { stop, side, part: name, gap, together = false } = end;
       const surface = pose === null ? "tire" : nearestSurface(model, pose, side, name);
       const part = partWords(model, side, name);
       return { stop, side, name, part, surface, gap, isNowhere: isAtStart || together, isAlways: together };
@@ -119,7 +119,7 @@ const SAME_STEER = 1e-4;
  * What stops the steering first on the way from straight ahead to either lock; of two alike a touch, then the left
  * wheel's. Where nothing does, the end of the steering.
  */
-export function firstStop(steering: SteerLimits): Limit {
+export function firstStop(steering: SteerLimits): Stop {
   return waysOf(steering).reduce((first, next) => {
     const nearer = Math.abs(first.at) - Math.abs(next.at);
     if (Math.abs(nearer) > SAME_STEER) return nearer > 0 ? next : first;
@@ -128,15 +128,15 @@ export function firstStop(steering: SteerLimits): Limit {
 }
 
 /** The touch met first, whatever ends the other ways; null where none is known. */
-export function firstTouch(steering: SteerLimits): Limit | null {
+export function firstTouch(steering: SteerLimits): Stop | null {
   return waysOf(steering)
     .filter(({ stop }) => stop === "touch")
-    .reduce<Limit | null>(
+    .reduce<Stop | null>(
       (first, next) => (first === null || Math.abs(next.at) < Math.abs(first.at) ? next : first),
       null,
     );
 }
 
-function waysOf({ leftTurn, rightTurn }: SteerLimits): Limit[] {
+function waysOf({ leftTurn, rightTurn }: SteerLimits): Stop[] {
   return [leftTurn.touch.left, rightTurn.touch.left, leftTurn.touch.right, rightTurn.touch.right];
 }

@@ -14,7 +14,7 @@ import { wholeTrucks } from "../../reference/wholeTrucks.ts";
 const trucks = wholeTrucks(41);
 
 /** Nodes that do where the turn about the steering axis is taken in parts; twice as many and more where it is not. */
-const MOST_NODES = { leg: 60_000, strut: 120_000 } as const;
+const MOST_NODES = { rod: 60_000, springOrShock: 120_000 } as const;
 
 function assembled(setup: Setup): Model {
   const made = modelOf(setup, "at the border of reach");
@@ -100,7 +100,7 @@ describe("where the tie rod is stretched within the lock", () => {
       const { start, wheel, ...range } = rangesOf(model, [], false).left;
       for (const name of names) {
         const pair = model.pairs.find((one) => one.side === "left" && one.name === name)!;
-        if (pair.kind !== "leg" && pair.kind !== "strut") throw new TypeError("it moves");
+        if (pair.kind !== "rod" && pair.kind !== "springOrShock") throw new TypeError("it moves");
         const { gap, bound, cells } = worstGap({ ...wheel, pair }, range, tolerances, start)!;
         expect(gap - bound, name).toBeLessThanOrEqual(toleranceAt(gap, DEFAULT_TOLERANCE));
         expect(cells, name).toBeLessThan(MOST_NODES[pair.kind]);

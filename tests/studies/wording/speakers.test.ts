@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Limit } from "../../../src/studies/map/limit.ts";
+import type { Stop } from "../../../src/studies/map/stop.ts";
 import { type SteerStop, steerStop, stopFacts } from "../../../src/studies/wording/stopFacts.ts";
 import {
   borderCell,
@@ -21,7 +21,7 @@ const touch = { stop: "touch", side: "left", part: "fender lip", gap: -0.001, po
 const limit = { stop: "limit", side: "left", name: "steering stop" } as const;
 const reach = { stop: "reach", side: "left", joint: "outer tie rod end" } as const;
 
-const STOPS: Readonly<Record<string, Limit>> = {
+const STOPS: Readonly<Record<string, Stop>> = {
   "the end": { stop: "end", at: 1 },
   "a touch": { ...touch, at: 0.5 },
   "a touch at the start": { ...touch, at: 0 },
@@ -44,7 +44,7 @@ const STEERING: Readonly<Record<string, (stop: SteerStop) => string>> = {
 };
 
 /** Words by which a reader knows what kind it is; none of another kind's may be said. */
-const SIGNS: Readonly<Record<Limit["stop"], RegExp>> = {
+const SIGNS: Readonly<Record<Stop["stop"], RegExp>> = {
   end: /lock|nothing stops/,
   touch: /fender lip|tie rod end/,
   limit: /steering stop/,

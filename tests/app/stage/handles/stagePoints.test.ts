@@ -60,7 +60,7 @@ describe("points to move", () => {
   });
 
   it("stand where a part of the right side alone stands, typed there or as its mirror image", () => {
-    const right = (y: number) => ({ name: "strut", kind: "path", side: "right", points: [[0, y, 4]] });
+    const right = (y: number) => ({ name: "brace", kind: "path", side: "right", points: [[0, y, 4]] });
     for (const y of [20, -20]) {
       const [point] = stagePoints(withBody(right(y)), front, []).filter(({ sort }) => sort === "body");
       expect(point!.at[1] / 25.4).toBeCloseTo(y, 9);

@@ -4,7 +4,7 @@ import { MOTION } from "../../geometry/motionRow.ts";
 
 /** What `boundFan` found; memory the caller owns. */
 export interface FanBound {
-  /** Signed distance of the piece's nearer end at the middle pose, less the leg's radius, mm. */
+  /** Signed distance of the piece's nearer end at the middle pose, less the rod's radius, mm. */
   value: number;
   /** No point of the piece at any pose of the cell has less; −Infinity where it may enter the solid. */
   bound: number;
@@ -36,16 +36,16 @@ const probe: RingProbe = ringProbe();
 const share = new Float64Array(3);
 
 /**
- * Bounds the gap of a piece of a leg over a cell of poses where `boundCell` is loose: near the outer end K, which
- * no pose moves. From the piece's nearer end q₀, fraction `near`, the legs of all poses fan out, and the point at
+ * Bounds the gap of a piece of a rod over a cell of poses where `boundCell` is loose: near the outer end K, which
+ * no pose moves. From the piece's nearer end q₀, fraction `near`, the rods of all poses fan out, and the point at
  * s lies at q₀ + (s − near)·(B − K) + s·ΔB as seen from the wheel. With u the direction of a convex piece's
  * distance at q₀ its change is at least (s − near)·u·(B − K) − s·M − sag, M the most of −u·ΔB; sag is the
  * concavity of r where u points toward the axis, D²/2(r − D) with D = (s − near)·|B − K| + s·|ΔB|, convex in s. So
- * the whole is concave in s and least at one of the piece's ends: a leg that leaves K away from the ring at every
+ * the whole is concave in s and least at one of the piece's ends: a rod that leaves K away from the ring at every
  * pose of the cell is settled at K itself. The least over the solid's convex pieces counts while it is above 0.
  *
  * @param pose wheel center and axis at `wheelAt`. @param outer, inner K and B, three numbers at each place.
- * @param motion of B, as `legMotionTo` fills it.
+ * @param motion of B, as `rodMotionTo` fills it.
  */
 export function boundFan(
   out: FanBound,

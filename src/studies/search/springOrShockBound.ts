@@ -3,12 +3,12 @@ import { CELL, CELL_ROW } from "../../gaps/cells/cells.ts";
 import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
-import type { StrutPair } from "../model/pairs.ts";
-import { lowerMountTo } from "../model/strut.ts";
-import { legCellTo } from "./legCell.ts";
-import { legMotionTo, scaledMotionTo } from "./legMotion.ts";
+import type { SpringOrShockPair } from "../model/pairs.ts";
+import { lowerMountTo } from "../model/springOrShock.ts";
+import { rodCellTo } from "./rodCell.ts";
+import { rodMotionTo, scaledMotionTo } from "./rodMotion.ts";
 
-// Scratch: what `lookAtStrut` saw last, and that of a piece.
+// Scratch: what `lookAtSpringOrShock` saw last, and that of a piece.
 const cell = new Float64Array(CELL_ROW);
 const mount = new Float64Array(3);
 const body = new Float64Array(3);
@@ -19,28 +19,32 @@ const tangent = new Float64Array(3);
 const axis = new Float64Array(3);
 
 /**
- * Looks at a strut over a cell of poses, for `boundStrutPiece` to bound pieces of it.
+ * Looks at a spring or shock over a cell of poses, for `boundSpringOrShockPiece` to bound pieces of it.
  * @param pose, motion the middle pose, and the wheel's motion proven over the cell.
  */
-export function lookAtStrut({ strut }: StrutPair, pose: Float64Array, motion: Float64Array): void {
-  const { bodyMount, lower } = strut;
-  lowerMountTo(mount, strut, pose, 0);
+export function lookAtSpringOrShock(
+  { springOrShock }: SpringOrShockPair,
+  pose: Float64Array,
+  motion: Float64Array,
+): void {
+  const { bodyMount, lower } = springOrShock;
+  lowerMountTo(mount, springOrShock, pose, 0);
   for (let i = 0; i < 3; i++) body[i] = bodyMount[i]!;
   if (lower.on === "lowerArm") tangentTo(tangent, lower.side);
-  else legMotionTo(seen, motion, pose, body[0]!, body[1]!, body[2]!, null);
+  else rodMotionTo(seen, motion, pose, body[0]!, body[1]!, body[2]!, null);
 }
 
 /**
- * Bounds the gap of a piece of the strut looked at last to first order, by `boundCell` with the motion of the piece as
- * seen from the wheel. A point at fraction s of a strut whose lower mount L runs on the arm moves by s·L̇ on the truck, so
- * seen from the wheel by the integral of −Rᵀ(v + ω × (p − c) − s·L̇): the row is the wheel's, its slide less s·L̇ at the
- * piece's middle, and off by what s, L̇ and p itself can differ. One on the knuckle is a rod fixed to the knuckle whose
- * other end stands still, as the legs of an arm.
- * @param near, far fractions of the strut from its body mount, or from its lower mount where that is on the knuckle.
+ * Bounds the gap of a piece of the spring or shock looked at last to first order, by `boundCell` with the motion of the
+ * piece as seen from the wheel. A point at fraction s of the line to a lower mount L that runs on the arm moves by s·L̇ on
+ * the truck, so seen from the wheel by the integral of −Rᵀ(v + ω × (p − c) − s·L̇): the row is the wheel's, its slide less
+ * s·L̇ at the piece's middle, and off by what s, L̇ and p itself can differ. One on the knuckle is a rod fixed to the
+ * knuckle whose other end stands still, as the rods of an arm.
+ * @param near, far fractions of the line from the body mount, or from the lower mount where that is on the knuckle.
  */
-export function boundStrutPiece(
+export function boundSpringOrShockPiece(
   out: CellBound,
-  { strut: { lower }, ring, part }: StrutPair,
+  { springOrShock: { lower }, ring, part }: SpringOrShockPair,
   pose: Float64Array,
   motion: Float64Array,
   near: number,
@@ -48,16 +52,16 @@ export function boundStrutPiece(
 ): void {
   const radius = part.cells[CELL.radius]!;
   if (lower.on === "lowerArm") {
-    legCellTo(cell, body, 0, mount, 0, near, far, radius);
+    rodCellTo(cell, body, 0, mount, 0, near, far, radius);
     armPieceTo(piece, motion, lower.radius, near, far);
   } else {
-    legCellTo(cell, mount, 0, body, 0, near, far, radius);
+    rodCellTo(cell, mount, 0, body, 0, near, far, radius);
     scaledMotionTo(piece, seen, far);
   }
   boundCell(out, ring, pose, POSE.wheelCenter, cell, 0, piece);
 }
 
-/** The motion, seen from the wheel, of a strut's piece between two fractions of the way to its mount on the arm. */
+/** The motion, seen from the wheel, of a spring's or shock's piece between two fractions of the way to its mount on the arm. */
 function armPieceTo(out: Float64Array, wheel: Float64Array, radius: number, near: number, far: number): void {
   for (let i = 0; i < MOTION_ROW; i++) out[i] = wheel[i]!;
   const middle = 0.5 * (near + far);

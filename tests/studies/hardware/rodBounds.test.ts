@@ -4,10 +4,10 @@ import { boundCell, cellBound } from "../../../src/gaps/cells/cellBound.ts";
 import { CELL_ROW } from "../../../src/gaps/cells/cells.ts";
 import { MOTION_ROW } from "../../../src/geometry/motionRow.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
-import type { LegPair } from "../../../src/studies/model/pairs.ts";
-import { legCellTo } from "../../../src/studies/search/legCell.ts";
-import { boundFan, fanBound } from "../../../src/studies/search/legFan.ts";
-import { legMotionTo, scaledMotionTo } from "../../../src/studies/search/legMotion.ts";
+import type { RodPair } from "../../../src/studies/model/pairs.ts";
+import { rodCellTo } from "../../../src/studies/search/rodCell.ts";
+import { boundFan, fanBound } from "../../../src/studies/search/rodFan.ts";
+import { rodMotionTo, scaledMotionTo } from "../../../src/studies/search/rodMotion.ts";
 import { motionBoundTo } from "../../../src/suspension/motionBound.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../../src/suspension/poseRow.ts";
 import { PoseStatus } from "../../../src/suspension/poseStatus.ts";
@@ -19,12 +19,12 @@ import { setupCases } from "../../reference/setupCases.ts";
 
 const SEED = 1964;
 
-/** Poses and points of a piece of a leg that are looked at one by one: an unpruned grid, corners included. */
+/** Poses and points of a piece of a rod that are looked at one by one: an unpruned grid, corners included. */
 const GRID = [-1, -0.5, 0.2, 1];
 
 interface Cell {
-  readonly pair: LegPair;
-  readonly leg: number;
+  readonly pair: RodPair;
+  readonly rod: number;
   readonly arm: number;
   readonly armHalf: number;
   readonly steer: number;
@@ -35,7 +35,7 @@ interface Cell {
 
 /** Bounds of one cell, and the least distance of every grid point; null where the motion is not proven. */
 function boundsOf(model: Model, cell: Cell) {
-  const { pair, leg, arm, armHalf, steer, steerHalf, near, far } = cell;
+  const { pair, rod, arm, armHalf, steer, steerHalf, near, far } = cell;
   const { steering } = model.frontEnd;
   const side = model.frontEnd[pair.side];
   const innerAt = pair.side === "left" ? 0 : 3;
@@ -54,7 +54,7 @@ function boundsOf(model: Model, cell: Cell) {
       ends[innerAt + 2]!,
     ) === PoseStatus.Ok;
   const inner = () =>
-    pair.pivots === null ? ([pose, POSE.tieRodInner] as const) : ([pair.pivots, 3 * leg] as const);
+    pair.pivots === null ? ([pose, POSE.tieRodInner] as const) : ([pair.pivots, 3 * rod] as const);
   if (!place(arm, steer)) return null;
   const v = [ends[innerAt + 6]!, ends[innerAt + 7]!, ends[innerAt + 8]!] as const;
   const rates = new Float64Array(RATE_ROW);
@@ -67,11 +67,11 @@ function boundsOf(model: Model, cell: Cell) {
   if (!motionBoundTo(motion, side.row, pose, rates, cos, sin, armHalf, steerHalf, spread, v)) return null;
   const [b, at] = inner();
   const own = pair.pivots === null ? { velocity: v, spread } : null;
-  legMotionTo(motion, motion, pose, b[at]!, b[at + 1]!, b[at + 2]!, own);
+  rodMotionTo(motion, motion, pose, b[at]!, b[at + 1]!, b[at + 2]!, own);
   scaledMotionTo(scaled, motion, far);
   const radius = 10;
   const row = new Float64Array(CELL_ROW);
-  legCellTo(row, pose, pair.outerAt, b, at, near, far, radius);
+  rodCellTo(row, pose, pair.outerAt, b, at, near, far, radius);
   const whole = cellBound();
   boundCell(whole, pair.ring, pose, POSE.wheelCenter, row, 0, scaled);
   const fan = fanBound();
@@ -87,7 +87,7 @@ function boundsOf(model: Model, cell: Cell) {
       for (const k of GRID) {
         const s = near + 0.5 * (k + 1) * (far - near);
         const [c, cAt] = inner();
-        legCellTo(row, pose, pair.outerAt, c, cAt, s, s, radius);
+        rodCellTo(row, pose, pair.outerAt, c, cAt, s, s, radius);
         boundCell(point, pair.ring, pose, POSE.wheelCenter, row, 0, null);
         least = Math.min(least, point.value);
         most = Math.max(most, point.value);
@@ -98,7 +98,7 @@ function boundsOf(model: Model, cell: Cell) {
 }
 
 describe.each(["rack", "pitman"] as const)(
-  `the bounds of a piece of a leg, %s steering (seed ${SEED})`,
+  `the bounds of a piece of a rod, %s steering (seed ${SEED})`,
   (kind) => {
     it("no pose and point of the cell is nearer, and small cells are bounded closely", () => {
       let proven = 0;
@@ -117,15 +117,15 @@ describe.each(["rack", "pitman"] as const)(
               truck: { ...truck, body: [] },
               hardware: hardwareSetup(),
             });
-            const legs = model.pairs.filter((pair) => pair.kind === "leg");
+            const rods = model.pairs.filter((pair) => pair.kind === "rod");
             draws.forEach(([which, armAt, steerAt, size, from, to], i) => {
-              const pair = legs[Math.floor(which * (legs.length - 1e-9))]!;
+              const pair = rods[Math.floor(which * (rods.length - 1e-9))]!;
               const isSmall = i % 2 === 1;
               const half = (isSmall ? 0.002 : 0.15) * size;
               const near = i % 3 === 0 ? 0 : Math.min(from, to);
               const bounds = boundsOf(model, {
                 pair,
-                leg: pair.pivots === null ? 0 : i % 2,
+                rod: pair.pivots === null ? 0 : i % 2,
                 arm: 0.3 * (armAt - 0.5),
                 armHalf: half,
                 steer: 1.6 * (steerAt - 0.5),

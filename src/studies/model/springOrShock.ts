@@ -8,7 +8,7 @@ import { knuckleDirectionTo } from "./carried.ts";
 import { type CarriedByArm, carriedByArm, carriedByArmTo, LOWER_ARM } from "./carriedByArm.ts";
 
 /** Something round between a point of the body and one that moves: an air spring, a shock. Left-hand frame, mm. */
-export interface Strut {
+export interface SpringOrShock {
   readonly bodyMount: Vec3;
   /** Its lower mount, on the lower arm or on the knuckle (then in the knuckle frame). */
   readonly lower:
@@ -23,27 +23,35 @@ export interface Strut {
 }
 
 /** @param lower left side, vehicle axes as measured. @param side the side's constants. */
-export function strutOnLowerArm(side: Float64Array, bodyMount: Vec3, lower: Vec3): Strut {
+export function springOrShockOnArm(side: Float64Array, bodyMount: Vec3, lower: Vec3): SpringOrShock {
   const carried = carriedByArm(side, LOWER_ARM, sub(lower, vecAt(side, LOWER_ARM.foot)), null);
   const radius = Math.sqrt(carried.radial ** 2 + carried.quarter ** 2);
   return { bodyMount, lower: { on: "lowerArm", side, carried, radius } };
 }
 
 /** @param point of the lower mount, knuckle frame. */
-export function strutOnKnuckle(bodyMount: Vec3, point: Vec3): Strut {
+export function springOrShockOnKnuckle(bodyMount: Vec3, point: Vec3): SpringOrShock {
   return { bodyMount, lower: { on: "knuckle", point } };
 }
 
-/** A round body about the line between its mounts, its ends rounded beyond them; `placeStrut` moves it. */
-export function strutShape(name: string, strut: Strut, radius: number): PartShape {
-  return partShapeOf({ name, kind: "path", radius, points: [strut.bodyMount, strut.bodyMount] }, false);
+/** A round body about the line between its mounts, its ends rounded beyond them; `placeSpringOrShock` moves it. */
+export function springOrShockShape(name: string, springOrShock: SpringOrShock, radius: number): PartShape {
+  return partShapeOf(
+    { name, kind: "path", radius, points: [springOrShock.bodyMount, springOrShock.bodyMount] },
+    false,
+  );
 }
 
 /**
  * The lower mount at a pose. On an arm it needs the pose's lower ball joint alone, on the knuckle its frame too.
  * Allocates nothing.
  */
-export function lowerMountTo(out: Float64Array, { lower }: Strut, pose: Float64Array, poseAt: number): void {
+export function lowerMountTo(
+  out: Float64Array,
+  { lower }: SpringOrShock,
+  pose: Float64Array,
+  poseAt: number,
+): void {
   if (lower.on === "lowerArm") {
     carriedByArmTo(out, lower.side, LOWER_ARM, lower.carried, pose, poseAt);
     for (let i = 0; i < 3; i++) out[i] = out[i]! + lower.side[SIDE.lowerFoot + i]!;
@@ -58,12 +66,17 @@ const mount = new Float64Array(3);
 const otherMount = new Float64Array(3);
 
 /** Moves the round body to a pose. */
-export function placeStrut(shape: PartShape, strut: Strut, pose: Float64Array, poseAt: number): void {
-  lowerMountTo(mount, strut, pose, poseAt);
+export function placeSpringOrShock(
+  shape: PartShape,
+  springOrShock: SpringOrShock,
+  pose: Float64Array,
+  poseAt: number,
+): void {
+  lowerMountTo(mount, springOrShock, pose, poseAt);
   const { cells, balls, skeleton } = shape;
   let lengthSq = 0;
   for (let i = 0; i < 3; i++) {
-    const body = strut.bodyMount[i]!;
+    const body = springOrShock.bodyMount[i]!;
     const low = mount[i]!;
     cells[CELL.data + i] = body;
     cells[CELL.data + 3 + i] = low;
@@ -76,16 +89,16 @@ export function placeStrut(shape: PartShape, strut: Strut, pose: Float64Array, p
   balls[3] = 0.5 * Math.sqrt(lengthSq) + cells[CELL.radius]!;
 }
 
-/** How far the lower mount is apart in two poses, mm: no point of the strut's line moves by more. */
-export function strutMotion(
-  strut: Strut,
+/** How far the lower mount is apart in two poses, mm: no point of the spring's or shock's line moves by more. */
+export function lowerMountMotion(
+  springOrShock: SpringOrShock,
   a: Float64Array,
   aAt: number,
   b: Float64Array,
   bAt: number,
 ): number {
-  lowerMountTo(mount, strut, a, aAt);
-  lowerMountTo(otherMount, strut, b, bAt);
+  lowerMountTo(mount, springOrShock, a, aAt);
+  lowerMountTo(otherMount, springOrShock, b, bAt);
   let sq = 0;
   for (let i = 0; i < 3; i++) sq += (mount[i]! - otherMount[i]!) ** 2;
   return Math.sqrt(sq);
@@ -97,10 +110,15 @@ export function strutMotion(
  * ρ from the middle wheel center runs at most S + Ω(S/(1 − Ω) + ρ), as a point of the ring does.
  * @param motion of the wheel, as `MOTION`, with the wheel center of `pose` as reference.
  */
-export function strutPath(strut: Strut, motion: Float64Array, pose: Float64Array, poseAt: number): number {
-  const { lower } = strut;
+export function lowerMountPath(
+  springOrShock: SpringOrShock,
+  motion: Float64Array,
+  pose: Float64Array,
+  poseAt: number,
+): number {
+  const { lower } = springOrShock;
   if (lower.on === "lowerArm") return lower.radius * motion[MOTION.armHalf]!;
-  lowerMountTo(mount, strut, pose, poseAt);
+  lowerMountTo(mount, springOrShock, pose, poseAt);
   let sq = 0;
   for (let i = 0; i < 3; i++) sq += (mount[i]! - pose[poseAt + POSE.wheelCenter + i]!) ** 2;
   return bodyPath(motion, Math.sqrt(sq), 1, 1);

@@ -75,10 +75,10 @@ describe.each(["rack", "pitman"] as const)(
       });
     }, 300_000);
 
-    it("clear and rubbing legs, and trucks that run out of reach, are among them", () => {
-      const legs = checked.flatMap(({ report }) => report.parts.filter((e) => !e.together));
+    it("clear and rubbing rods, and trucks that run out of reach, are among them", () => {
+      const rods = checked.flatMap(({ report }) => report.parts.filter((e) => !e.together));
       for (const verdict of ["clear", "rubs"] as const) {
-        expect(legs.filter((e) => e.verdict === verdict).length).toBeGreaterThan(0.1 * legs.length);
+        expect(rods.filter((e) => e.verdict === verdict).length).toBeGreaterThan(0.1 * rods.length);
       }
       expect(checked.filter(({ report }) => report.limits.length > 0).length).toBeGreaterThan(RUNS / 16);
     });
@@ -120,7 +120,7 @@ describe.each(["rack", "pitman"] as const)(
               pairGapTo(row, 0, pair, a[pair.side].row, 0) - pairGapTo(row, 0, pair, b[pair.side].row, 0);
             const most = pairMotion(pair, a[pair.side].row, 0, b[pair.side].row, 0);
             expect(Math.abs(change)).toBeLessThanOrEqual(most + 1e-5 + 1e-4 * Math.abs(row[0]!));
-            if (pair.kind === "leg" && Math.abs(change) > 0.01 * most) near++;
+            if (pair.kind === "rod" && Math.abs(change) > 0.01 * most) near++;
           }
         }
       });

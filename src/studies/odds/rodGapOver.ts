@@ -5,10 +5,10 @@ import { segmentGapTo } from "../../gaps/segmentGap.ts";
 import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { InnerEndSpread } from "../../suspension/motionBound.ts";
 import { POSE, POSE_ROW } from "../../suspension/poseRow.ts";
-import type { LegPair } from "../model/pairs.ts";
+import type { RodPair } from "../model/pairs.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW } from "../search/cellOfPoses.ts";
-import { legCellTo } from "../search/legCell.ts";
-import { legMotionTo } from "../search/legMotion.ts";
+import { rodCellTo } from "../search/rodCell.ts";
+import { rodMotionTo } from "../search/rodMotion.ts";
 
 /** The pair keeps the gap all over the cell. */
 export const KEEPS = Number.POSITIVE_INFINITY;
@@ -22,7 +22,7 @@ export interface Way {
   steer: number;
 }
 
-/** Fractions of a leg from its outer end: a piece up to one of them moves by that share of what the far end does. */
+/** Fractions of a rod from its outer end: a piece up to one of them moves by that share of what the far end does. */
 const PIECES = [0, 0.2, 0.35, 0.5, 0.7, 1] as const;
 
 // Scratch: nothing here is reentrant.
@@ -32,19 +32,19 @@ const seen = new Float64Array(MOTION_ROW);
 const piece = new Float64Array(CELL_ROW);
 const row = new Float64Array(GAP_ROW);
 const spread: InnerEndSpread = { speedMost: 0, velocityOff: 0 };
-/** Of the leg's ends in the wheel's frame: along the axis, across it. */
+/** Of the rod's ends in the wheel's frame: along the axis, across it. */
 const outerEnd = new Float64Array(4);
 const innerEnd = new Float64Array(4);
 
 /**
- * `KEEPS` where a leg pair keeps a gap all over a cell of poses whose motion is proven; else the least of what was looked at
+ * `KEEPS` where a rod pair keeps a gap all over a cell of poses whose motion is proven; else the least of what was looked at
  * in its middle, of which `way` then has how far it can change. Seen from the knuckle, where the solid stands still, the far
- * end of a leg moves as `legMotionTo` has it and what is nearer the outer end by its share of that, so a piece that is
+ * end of a rod moves as `rodMotionTo` has it and what is nearer the outer end by its share of that, so a piece that is
  * farther off than that keeps the gap.
  */
-export function legGapOver(
+export function rodGapOver(
   way: Way,
-  { pivots, outerAt, ring, part }: LegPair,
+  { pivots, outerAt, ring, part }: RodPair,
   rows: Float64Array,
   cell: number,
   least: number,
@@ -62,7 +62,7 @@ export function legGapOver(
   inWheelFrame(outerEnd, pose, outerAt);
   for (let i = 0; i < count; i++) {
     const at = firstAt + 3 * i;
-    legMotionTo(seen, motion, pose, inners[at]!, inners[at + 1]!, inners[at + 2]!, own);
+    rodMotionTo(seen, motion, pose, inners[at]!, inners[at + 1]!, inners[at + 2]!, own);
     const byArm = slideOf(seen, MOTION.armSlide, MOTION.armSlideOff) * motion[MOTION.armHalf]!;
     const bySteer = slideOf(seen, MOTION.steerSlide, MOTION.steerSlideOff) * motion[MOTION.steerHalf]!;
     inWheelFrame(innerEnd, inners, at);
@@ -70,7 +70,7 @@ export function legGapOver(
       const [near, far] = [PIECES[k - 1]!, PIECES[k]!];
       const enough = least + far * (byArm + bySteer) + ROUNDING;
       if (offBox(box, near, far) - radius >= enough) continue;
-      legCellTo(piece, pose, outerAt, inners, at, near, far, radius);
+      rodCellTo(piece, pose, outerAt, inners, at, near, far, radius);
       const found = segmentGapTo(row, 0, ring, pose, POSE.wheelCenter, piece, 0, enough);
       if (found >= enough) continue;
       // Where convexity does not settle it, nothing is said of the gap.
@@ -136,7 +136,7 @@ function inWheelFrame(out: Float64Array, points: ArrayLike<number>, at: number):
 }
 
 /**
- * No point of a leg's piece is nearer to the box about the section than this, mm; 0 = it may reach in. Along a straight line x is
+ * No point of a rod's piece is nearer to the box about the section than this, mm; 0 = it may reach in. Along a straight line x is
  * linear, and the radius convex: nowhere more than at one of the ends.
  */
 function offBox(box: SectionBox, near: number, far: number): number {

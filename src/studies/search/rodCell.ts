@@ -1,10 +1,10 @@
 import { CELL, CellKind } from "../../gaps/cells/cells.ts";
 
 /**
- * Fills a cell row with the piece of a leg between fractions `near` and `far` from its outer end. mm.
- * @param outer, inner the leg's ends, three numbers each at `outerAt`, `innerAt`.
+ * Fills a cell row with the piece of a rod between fractions `near` and `far` from its outer end. mm.
+ * @param outer, inner the rod's ends, three numbers each at `outerAt`, `innerAt`.
  */
-export function legCellTo(
+export function rodCellTo(
   out: Float64Array,
   outer: ArrayLike<number>,
   outerAt: number,

@@ -2,7 +2,7 @@ import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { InnerEndSpread } from "../../suspension/motionBound.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 
-/** How the inner end of a leg moves on the truck over a cell of poses; null = it stands still. */
+/** How the inner end of a rod moves on the truck over a cell of poses; null = it stands still. */
 export interface InnerEndMotion {
   /** Its velocity at the middle pose, mm per unit of steer, left-hand frame. */
   readonly velocity: readonly [number, number, number];
@@ -10,8 +10,8 @@ export interface InnerEndMotion {
 }
 
 /**
- * Turns the wheel's motion over a cell of poses into that of a leg's inner end B as seen from the wheel. There
- * the leg's outer end K stands still, a point at fraction s from it is K + s·(B − K) and moves by s times what B
+ * Turns the wheel's motion over a cell of poses into that of a rod's inner end B as seen from the wheel. There
+ * the rod's outer end K stands still, a point at fraction s from it is K + s·(B − K) and moves by s times what B
  * does, and B moves by the integral of −Rᵀ(v + ω × (B − c) − Ḃ). To first order that is V₀, the velocity at the
  * middle, and it may be off by δ + Ω·V: δ the sum of the wheel's own δv + δω·|B − c|, |ω| × how far B may have
  * gone, and how far Ḃ may be off; Ω bounds the turn of the wheel's frame, V the speed. So the row filled is that
@@ -20,7 +20,7 @@ export interface InnerEndMotion {
  * @param out, wheel `MOTION` rows; `wheel` filled by `motionBoundTo` at `pose`. May be the same row.
  * @param innerX, innerY, innerZ B at the middle pose.
  */
-export function legMotionTo(
+export function rodMotionTo(
   out: Float64Array,
   wheel: Float64Array,
   pose: Float64Array,
@@ -71,7 +71,7 @@ export function legMotionTo(
   out[MOTION.steerHalf] = steerHalf;
 }
 
-/** The motion of the piece of a leg up to fraction `far`: points nearer K move by less, the same way. */
+/** The motion of the piece of a rod up to fraction `far`: points nearer K move by less, the same way. */
 export function scaledMotionTo(out: Float64Array, inner: Float64Array, far: number): void {
   for (let i = MOTION.armTurn; i < MOTION_ROW; i++) out[i] = far * inner[i]!;
   out[MOTION.armHalf] = inner[MOTION.armHalf]!;

@@ -56,7 +56,7 @@ describe(`moving parts against the solid modeler manifold-3d 3.5, solids in ${SI
       const { upperArm, lowerArm } = setup.truck;
       const onSide = (p: Vec3): Vec3 => (side === "right" ? mirrorY(p) : p);
       const path = (radius: number, ...points: Vec3[]): Extract<PartInput, { kind: "path" }> => ({
-        name: "leg",
+        name: "rod",
         kind: "path",
         radius,
         points,

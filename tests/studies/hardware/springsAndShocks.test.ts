@@ -6,8 +6,8 @@ import type { ShockMount } from "../../../src/setup/types/limitsTypes.ts";
 import type { Setup } from "../../../src/setup/types/types.ts";
 import { airStateAt } from "../../../src/studies/air/airState.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
-import { pairGapTo, pairMotion, type StrutPair } from "../../../src/studies/model/pairs.ts";
-import { bodyPath, lowerMountTo, strutPath } from "../../../src/studies/model/strut.ts";
+import { pairGapTo, pairMotion, type SpringOrShockPair } from "../../../src/studies/model/pairs.ts";
+import { bodyPath, lowerMountPath, lowerMountTo } from "../../../src/studies/model/springOrShock.ts";
 import { type CheckReport, checkClearance } from "../../../src/studies/reports/check.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW, Known } from "../../../src/studies/search/cellOfPoses.ts";
 import { PoseCells } from "../../../src/studies/search/poseCells.ts";
@@ -35,7 +35,7 @@ const NO_LIMITS = {
 };
 
 /** The same truck with an air spring and a shock of these diameters, mm, and nothing else to measure. */
-function withStruts(setup: Setup, spring: number, shock: number, on: ShockMount): Model {
+function withSpringAndShock(setup: Setup, spring: number, shock: number, on: ShockMount): Model {
   const [x, y, z] = setup.truck.lowerArm.ballJoint;
   const top: Vec3 = [x + 40, y - 40, z + 330];
   const low: Vec3 = on === "knuckle" ? [60, -40, 90] : [x + 40, y - 90, z + 10];
@@ -51,16 +51,16 @@ function withStruts(setup: Setup, spring: number, shock: number, on: ShockMount)
   });
 }
 
-function strutsOf(model: Model): StrutPair[] {
-  return model.pairs.filter((pair) => pair.kind === "strut");
+function springsAndShocksOf(model: Model): SpringOrShockPair[] {
+  return model.pairs.filter((pair) => pair.kind === "springOrShock");
 }
 
 describe("an air spring and a shock as moving parts", () => {
   it("are measured only where the setup gives a diameter", () => {
     const setup = demoSetup();
-    expect(strutsOf(assembledModel(setup))).toEqual([]);
-    const model = withStruts(setup, 150, 60, "lowerArm");
-    expect(strutsOf(model).map((p) => [p.side, p.name])).toEqual([
+    expect(springsAndShocksOf(assembledModel(setup))).toEqual([]);
+    const model = withSpringAndShock(setup, 150, 60, "lowerArm");
+    expect(springsAndShocksOf(model).map((p) => [p.side, p.name])).toEqual([
       ["left", "air spring"],
       ["left", "shock"],
       ["right", "air spring"],
@@ -69,14 +69,14 @@ describe("an air spring and a shock as moving parts", () => {
   });
 
   it("the line between the mounts is as long as the spring is high, by the air study's own way", () => {
-    const model = withStruts(demoSetup(), 150, 60, "lowerArm");
-    const [spring] = strutsOf(model);
+    const model = withSpringAndShock(demoSetup(), 150, 60, "lowerArm");
+    const [spring] = springsAndShocksOf(model);
     const mount = new Float64Array(3);
     for (const travel of [-80, -20, 0, 33, 80]) {
       const pose = solvePose(model.frontEnd, travel, 0.4);
       if (!pose.ok) throw new TypeError("out of reach");
-      lowerMountTo(mount, spring!.strut, pose.left.row, 0);
-      const height = length(sub([mount[0]!, mount[1]!, mount[2]!], spring!.strut.bodyMount));
+      lowerMountTo(mount, spring!.springOrShock, pose.left.row, 0);
+      const height = length(sub([mount[0]!, mount[1]!, mount[2]!], spring!.springOrShock.bodyMount));
       expect(height).toBeCloseTo(airStateAt(model, "left", travel)!.height, 9);
     }
   });
@@ -86,19 +86,25 @@ describe("an air spring and a shock as moving parts", () => {
     const pose = solvePose(assembledModel(demoSetup()).frontEnd, 20, 0.7);
     if (!pose.ok) throw new TypeError("out of reach");
     const gapOf = (diameter: number) =>
-      pairGapTo(row, 0, strutsOf(withStruts(demoSetup(), diameter, 60, "lowerArm"))[0]!, pose.left.row, 0);
+      pairGapTo(
+        row,
+        0,
+        springsAndShocksOf(withSpringAndShock(demoSetup(), diameter, 60, "lowerArm"))[0]!,
+        pose.left.row,
+        0,
+      );
     expect(gapOf(100) - gapOf(160)).toBeCloseTo(30, 5);
   });
 });
 
-describe("struts of the demo truck, sampled at 25 heights × 49 steers and about the worst", () => {
+describe("springs and shocks of the demo truck, sampled at 25 heights × 49 steers and about the worst", () => {
   it.each([
     ["lowerArm", 150, 60],
     ["knuckle", 150, 60],
     ["lowerArm", 420, 230],
     ["knuckle", 420, 230],
   ] as const)("shock on the %s, spring %d mm, shock %d mm across", (on, spring, shock) => {
-    const model = withStruts(demoSetup(), spring, shock, on);
+    const model = withSpringAndShock(demoSetup(), spring, shock, on);
     const report = checkClearance(model)!;
     expect(report.parts).toHaveLength(4);
     expectHonest(model, report);
@@ -117,7 +123,12 @@ describe.each(["rack", "pitman"] as const)(`${RUNS} generated trucks, %s steerin
   beforeAll(() => {
     const cases = fc.sample(setupCases(kind), { seed: SEED, numRuns: RUNS });
     checked = cases.map(({ setup }, i) => {
-      const model = withStruts(setup, i % 3 === 0 ? 420 : 140, 60, i % 2 === 0 ? "lowerArm" : "knuckle");
+      const model = withSpringAndShock(
+        setup,
+        i % 3 === 0 ? 420 : 140,
+        60,
+        i % 2 === 0 ? "lowerArm" : "knuckle",
+      );
       return { model, report: checkClearance(model)! };
     });
   }, 300_000);
@@ -154,7 +165,7 @@ describe.each(["rack", "pitman"] as const)(`${RUNS} generated trucks, %s steerin
         const a = solvePose(model.frontEnd, droop + share * (bump - droop), steer);
         const b = solvePose(model.frontEnd, droop + other * (bump - droop), turned);
         if (!a.ok || !b.ok) continue;
-        for (const pair of strutsOf(model)) {
+        for (const pair of springsAndShocksOf(model)) {
           const [p, q] = [a[pair.side].row, b[pair.side].row];
           const change = pairGapTo(row, 0, pair, p, 0) - pairGapTo(row, 0, pair, q, 0);
           const most = pairMotion(pair, p, 0, q, 0);
@@ -170,15 +181,17 @@ describe.each(["rack", "pitman"] as const)(`${RUNS} generated trucks, %s steerin
 describe("the path proven over a cell of poses", () => {
   it("is never less than how far mount and wheel run to poses within the cell, and not much more", () => {
     const models = [
-      withStruts(demoSetup(), 150, 60, "lowerArm"),
-      withStruts(demoSetup(), 150, 60, "knuckle"),
+      withSpringAndShock(demoSetup(), 150, 60, "lowerArm"),
+      withSpringAndShock(demoSetup(), 150, 60, "knuckle"),
     ];
     const apart = (a: ArrayLike<number>, aAt: number, b: ArrayLike<number>, bAt: number) =>
       Math.hypot(...[0, 1, 2].map((i) => a[aAt + i]! - b[bAt + i]!));
     let closest = 0;
     for (const { frontEnd, ...model } of models) {
       const { left: side, steering } = frontEnd;
-      const shock = model.pairs.find((p) => p.kind === "strut" && p.name === "shock") as StrutPair;
+      const shock = model.pairs.find(
+        (p) => p.kind === "springOrShock" && p.name === "shock",
+      ) as SpringOrShockPair;
       const poses = new PoseCells({ side, other: null, steering, innerAt: 0 });
       const [from, to] = [new Float64Array(3), new Float64Array(3)];
       for (const [travel, steer, armHalf, steerHalf] of [
@@ -195,9 +208,9 @@ describe("the path proven over a cell of poses", () => {
         const motion = poses.rows.slice(at);
         const middle = solvePose(frontEnd, travel, steer);
         if (!middle.ok) throw new TypeError("out of reach");
-        const mountMost = strutPath(shock.strut, motion, middle.left.row, 0);
+        const mountMost = lowerMountPath(shock.springOrShock, motion, middle.left.row, 0);
         const centerMost = bodyPath(motion, 0, 1, 1);
-        lowerMountTo(from, shock.strut, middle.left.row, 0);
+        lowerMountTo(from, shock.springOrShock, middle.left.row, 0);
         for (const [da, ds] of [
           [-1, -1],
           [-1, 1],
@@ -212,7 +225,7 @@ describe("the path proven over a cell of poses", () => {
             steer + ds * steerHalf,
           );
           if (!there.ok) throw new TypeError("out of reach");
-          lowerMountTo(to, shock.strut, there.left.row, 0);
+          lowerMountTo(to, shock.springOrShock, there.left.row, 0);
           const ran = apart(from, 0, to, 0);
           expect(ran).toBeLessThanOrEqual(mountMost + 1e-6);
           if (mountMost > 0) closest = Math.max(closest, ran / mountMost);

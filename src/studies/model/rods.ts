@@ -4,10 +4,10 @@ import type { Vec3 } from "../../geometry/vec.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 
 /**
- * Rods of one radius from each inner point to one outer point, as a part that `placeLegs` can move.
+ * Rods of one radius from each inner point to one outer point, as a part that `placeRods` can move.
  * @param inners where the rods begin; with `outer` they fix each rod's length, which never changes.
  */
-export function legsOf(name: string, inners: readonly Vec3[], outer: Vec3, radius: number): PartShape {
+export function rodsOf(name: string, inners: readonly Vec3[], outer: Vec3, radius: number): PartShape {
   // Each rod runs from its inner to the outer point: for two, a line there and back.
   const points = inners.length === 1 ? [inners[0]!, outer] : [inners[0]!, outer, inners[1]!];
   return partShapeOf({ name, kind: "path", radius, points }, false);
@@ -17,7 +17,7 @@ export function legsOf(name: string, inners: readonly Vec3[], outer: Vec3, radiu
  * Moves rods to a pose: the first cell runs inner → outer, the second outer → inner; the balls about them
  * keep their radii. @param pivots inner points, or null = the inner tie rod end of the pose.
  */
-export function placeLegs(
+export function placeRods(
   shape: PartShape,
   outerAt: number,
   pivots: Float64Array | null,

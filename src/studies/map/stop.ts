@@ -12,7 +12,7 @@ import type { PoseCell } from "./poseCell.ts";
  * How far one input of the pose (travel, mm, or steer) goes before something stops it. All from the start to `at` is
  * proven to keep the level asked for. mm, vehicle axes.
  */
-export type Limit =
+export type Stop =
   | {
       /** A pair comes below the level, or so near it that the resolution cannot tell. */
       readonly stop: "touch";
@@ -36,17 +36,20 @@ export type Limit =
   /** Right at the end of an arm's reach nothing is proven: what lies past `at` is not known. */
   | { readonly stop: "unproven"; readonly at: number };
 
-type Touch = Extract<Limit, { stop: "touch" }>;
+type Touch = Extract<Stop, { stop: "touch" }>;
 
-/** The limit of each wheel, and of the truck: whichever comes first. */
-export interface WheelLimits {
-  readonly either: Limit;
-  readonly left: Limit;
-  readonly right: Limit;
+/** The stop of each wheel, and of the truck: whichever comes first. */
+export interface WheelStops {
+  readonly either: Stop;
+  readonly left: Stop;
+  readonly right: Stop;
 }
 
-/** Limits of both wheels; `way` +1 when farther is more, −1 when farther is less. Of two alike a touch tells more, then the left wheel's. */
-export function wheelLimits(left: Limit, right: Limit, way: 1 | -1): WheelLimits {
+/**
+ * Stops of both wheels; of two alike a touch tells more, then the left wheel's.
+ * @param way +1 when farther is more, −1 when farther is less.
+ */
+export function wheelStops(left: Stop, right: Stop, way: 1 | -1): WheelStops {
   const leftFirst =
     left.at === right.at ? left.stop === "touch" || right.stop !== "touch" : way * left.at < way * right.at;
   return { either: leftFirst ? left : right, left, right };
@@ -57,7 +60,7 @@ export function wheelLimits(left: Limit, right: Limit, way: 1 | -1): WheelLimits
  * @param way +1 when farther is more, −1 when farther is less. @param near this near the end nothing is told of limits
  * that cannot be proven: the end is told.
  */
-export function limitedEnd(end: Limit, border: LimitBorder, way: 1 | -1, near: number): Limit {
+export function limitedEnd(end: Stop, border: LimitBorder, way: 1 | -1, near: number): Stop {
   const before = way * (end.at - border.at);
   if (border.stop === "limit") return before > 0 ? border : end;
   return border.stop === "unproven" && before > near ? { stop: "unproven", at: border.at } : end;
