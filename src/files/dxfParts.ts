@@ -1,5 +1,5 @@
+import type { DrawnLine } from "../geometry/sectionDrawing.ts";
 import { unitsFromMm } from "../units/lengthUnits.ts";
-import type { DrawnLine } from "./sectionDrawing.ts";
 
 /** A group: its code and its value. */
 export type Group = readonly [code: number, value: string | number];

@@ -1,3 +1,4 @@
+import { type DrawnFigure, drawnBounds, type SectionDrawing } from "../geometry/sectionDrawing.ts";
 import {
   dxfFile,
   entityGroups,
@@ -7,7 +8,6 @@ import {
   tableGroups,
   textGroups,
 } from "./dxfParts.ts";
-import { type DrawnFigure, drawnBounds, type SectionDrawing } from "./sectionDrawing.ts";
 
 /**
  * Line types: what a thing sweeps is drawn long-dashed double-dotted, as extreme positions of moving parts are

@@ -1,5 +1,10 @@
+import {
+  type DrawnFigure,
+  type DrawnLine,
+  drawnBounds,
+  type SectionDrawing,
+} from "../geometry/sectionDrawing.ts";
 import { MM_PER_INCH } from "../units/lengthUnits.ts";
-import { type DrawnFigure, type DrawnLine, drawnBounds, type SectionDrawing } from "./sectionDrawing.ts";
 
 const ENTITIES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 

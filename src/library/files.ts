@@ -2,9 +2,9 @@
 
 export { drawnBytes } from "../files/drawnBytes.ts";
 export { isMeshName, type MeshResult, readMesh } from "../files/readMesh.ts";
-export type { SectionDrawing } from "../files/sectionDrawing.ts";
 export { dxfText } from "../files/writeDxf.ts";
 export { glbBytes } from "../files/writeGlb.ts";
 export { pdfBytes } from "../files/writePdf.ts";
 export { stlBytes } from "../files/writeStl.ts";
 export { svgText } from "../files/writeSvg.ts";
+export type { SectionDrawing } from "../geometry/sectionDrawing.ts";

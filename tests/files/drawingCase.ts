@@ -1,4 +1,4 @@
-import type { SectionDrawing } from "../../src/files/sectionDrawing.ts";
+import type { SectionDrawing } from "../../src/geometry/sectionDrawing.ts";
 
 /** A ring-shaped section with a hole, two parts of one name, an open line and a single straight piece; mm. */
 export function drawingCase(units: "in" | "mm"): SectionDrawing {

@@ -1,8 +1,8 @@
 import { chartCsv } from "../../studies/chart/chartCsv.ts";
 import type { CellDocument, ChartDocument } from "../../studies/chart/chartDocument.ts";
+import { jsonText } from "../../studies/documents/jsonText.ts";
 import { ExitCode } from "../asked/inputError.ts";
 import { chartTable } from "./chartTable.ts";
-import { jsonText } from "./textTable.ts";
 
 /** A chart as it is asked for. @param beside what stands beside it in its document */
 export function chartText(

@@ -1,10 +1,10 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
+import { limitJson } from "../../studies/documents/checkJson.ts";
+import { pointFromMm } from "../../studies/documents/pointFromMm.ts";
 import { meshBounds, meshVolume } from "../../studies/section/outline.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { isDrawing } from "../asked/askedEnvelope.ts";
-import { limitJson } from "./checkJson.ts";
 import type { EnvelopeReport } from "./envelopeReport.ts";
-import { pointFromMm } from "./textTable.ts";
 
 /**
  * What `envelope --json` prints: lengths in the file's units, areas and volumes in their squares and cubes; `within`: the

@@ -1,9 +1,7 @@
-import type { LengthUnit } from "../../setup/types/types.ts";
 import { setupHeading } from "../../studies/wording/answerWords.ts";
 import { finestLength } from "../../studies/wording/lengths.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { unitsFromMm } from "../../units/lengthUnits.ts";
 
 /** A column of a table: its header, and the side its cells are lined up on. */
 export interface Column {
@@ -28,27 +26,6 @@ export function textTable(columns: readonly Column[], rows: readonly (readonly s
 }
 
 export { setupHeading as heading };
-
-/** One JSON document, ready to print. @throws RangeError for a number JSON cannot hold, so that none turns into null. */
-export function jsonText(document: unknown): string {
-  const text = JSON.stringify(
-    document,
-    (key, value: unknown) => {
-      if (typeof value === "number" && !Number.isFinite(value)) throw new RangeError(`${key} is ${value}`);
-      return value;
-    },
-    2,
-  );
-  return `${text}\n`;
-}
-
-/** A point in the file's units, full precision. @param point mm */
-export function pointFromMm(
-  point: readonly [number, number, number],
-  units: LengthUnit,
-): [number, number, number] {
-  return [unitsFromMm(point[0], units), unitsFromMm(point[1], units), unitsFromMm(point[2], units)];
-}
 
 /** A length for a column whose header names the unit: `5 5/8`, `-3/16`. @param mm */
 export function lengthCell(mm: number, format: LengthFormat): string {

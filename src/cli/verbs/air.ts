@@ -1,14 +1,14 @@
 import type { Command } from "commander";
 import { airOf } from "../../studies/air/airOf.ts";
+import { airJson } from "../../studies/documents/airJson.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
 import { parseQuantity } from "../../units/quantity.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { airJson } from "../output/airJson.ts";
 import { airTable } from "../output/airTable.ts";
-import { documentText } from "../output/documentText.ts";
 
 interface AirOptions extends AlignedOptions {
   readonly pressure?: string;

@@ -1,13 +1,13 @@
 import type { Command } from "commander";
 import { alignTruck } from "../../studies/alignment/alignSide.ts";
+import { alignJson } from "../../studies/documents/alignJson.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
 import { ExitCode, NO_ANSWER, stanceError } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type SharedOptions, withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { alignJson } from "../output/alignJson.ts";
 import { alignTable } from "../output/alignTable.ts";
-import { documentText } from "../output/documentText.ts";
 
 const EXAMPLES = `
 Examples:

@@ -1,5 +1,7 @@
 import type { Command } from "commander";
 import { alignedFrom } from "../../studies/alignment/modelAsked.ts";
+import { asBuiltJson, jigJson } from "../../studies/documents/asBuiltJson.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
 import { asBuiltReport, builtKnuckles, tellsNothing } from "../../studies/jig/asBuiltReport.ts";
 import { type AsBuiltTruckResult, modelOnKnuckles } from "../../studies/jig/asBuiltTruck.ts";
 import { jigSheetOf } from "../../studies/jig/jigSheet.ts";
@@ -8,9 +10,7 @@ import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, requireTargets, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { asBuiltJson, jigJson } from "../output/asBuiltJson.ts";
 import { asBuiltTable, jigTable } from "../output/asBuiltTable.ts";
-import { documentText } from "../output/documentText.ts";
 
 interface AsBuiltOptions extends AlignedOptions {
   readonly jig?: true;

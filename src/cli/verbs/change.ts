@@ -2,6 +2,8 @@ import type { Command } from "commander";
 import { effectiveDocument, withoutVariants } from "../../setup/editing/effectiveDocument.ts";
 import { changeOf } from "../../studies/change/changeOf.ts";
 import { EFFORT, TRIM } from "../../studies/change/effort.ts";
+import { changeJson } from "../../studies/documents/changeJson.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
 import { windowField } from "../../studies/window/windowField.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { nearestWord } from "../../units/words.ts";
@@ -10,9 +12,7 @@ import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { changeJson } from "../output/changeJson.ts";
 import { changeTable } from "../output/changeTable.ts";
-import { documentText } from "../output/documentText.ts";
 
 interface AskedChange extends AlignedOptions {
   readonly fields?: string;

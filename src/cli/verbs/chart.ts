@@ -8,6 +8,7 @@ import {
   chartHead,
 } from "../../studies/chart/chartDocument.ts";
 import { type ChartSearch, chartSearch } from "../../studies/chart/chartSearch.ts";
+import { documentOf } from "../../studies/documents/documentText.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
 import { axisName } from "../../studies/wording/chartWords.ts";
 import { askedChart, askedShard, type ChartOptions } from "../asked/askedChart.ts";
@@ -18,7 +19,6 @@ import { withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { shardCells, shardText } from "../output/chartShard.ts";
 import { chartExitCode, chartText } from "../output/chartText.ts";
-import { documentOf } from "../output/documentText.ts";
 import { heading } from "../output/textTable.ts";
 import { addMerge } from "./chartMerge.ts";
 

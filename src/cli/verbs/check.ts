@@ -1,4 +1,6 @@
 import type { Command } from "commander";
+import { checkJson } from "../../studies/documents/checkJson.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
 import { rollCoverage } from "../../studies/floor/rollCoverage.ts";
 import { type CheckReport, checkClearance, DEFAULT_TOLERANCE } from "../../studies/reports/check.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
@@ -6,9 +8,7 @@ import { askedBudget, readLength } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { checkJson } from "../output/checkJson.ts";
 import { checkTable } from "../output/checkTable.ts";
-import { documentText } from "../output/documentText.ts";
 
 interface CheckOptions extends AlignedOptions {
   readonly tolerance?: string;

@@ -4,6 +4,8 @@ import { glbBytes } from "../../files/writeGlb.ts";
 import { stlBytes } from "../../files/writeStl.ts";
 import { svgText } from "../../files/writeSvg.ts";
 import type { NamedMesh } from "../../geometry/drawnFile.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { sectionSheet } from "../../studies/documents/sectionSheet.ts";
 import type { Envelope } from "../../studies/envelope/envelopeOf.ts";
 import { reachableTravel } from "../../studies/envelope/envelopeRange.ts";
 import type { Model } from "../../studies/model/model.ts";
@@ -28,11 +30,9 @@ import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { withAligned } from "../asked/sharedOptions.ts";
 import { sweptEnvelopes } from "../asked/sweptEnvelopes.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
 import { envelopeJson } from "../output/envelopeJson.ts";
 import type { WrittenFile } from "../output/envelopeReport.ts";
 import { envelopeTable } from "../output/envelopeTable.ts";
-import { sectionSheet } from "../output/sectionSheet.ts";
 import { heading } from "../output/textTable.ts";
 
 const EXAMPLES = `

@@ -1,5 +1,7 @@
 import type { Command } from "commander";
 import type { RollSetup } from "../../setup/types/floorTypes.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { floorJson } from "../../studies/documents/floorJson.ts";
 import { floorReport } from "../../studies/floor/floorReport.ts";
 import { parseAngle, radFromDeg } from "../../units/angle.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
@@ -7,8 +9,6 @@ import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
-import { floorJson } from "../output/floorJson.ts";
 import { floorTable } from "../output/floorTable.ts";
 
 interface FloorOptions extends AlignedOptions {

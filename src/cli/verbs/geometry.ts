@@ -1,4 +1,6 @@
 import type { Command } from "commander";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { geometryJson } from "../../studies/documents/geometryJson.ts";
 import { geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { reachLimits } from "../../studies/reports/reachLimits.ts";
 import { ExitCode, NO_ANSWER } from "../asked/inputError.ts";
@@ -6,8 +8,6 @@ import { askedBudget, readWhole } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
-import { geometryJson } from "../output/geometryJson.ts";
 import { geometryTable } from "../output/geometryTable.ts";
 
 interface GeometryOptions extends AlignedOptions {

@@ -1,12 +1,12 @@
 import type { Command } from "commander";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { limitsJson } from "../../studies/documents/limitsJson.ts";
 import { limitsOf } from "../../studies/limits/limitsOf.ts";
 import { ExitCode, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
-import { limitsJson } from "../output/limitsJson.ts";
 import { limitsTable } from "../output/limitsTable.ts";
 
 const EXAMPLES = `

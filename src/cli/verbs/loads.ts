@@ -1,4 +1,6 @@
 import type { Command } from "commander";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { loadsJson } from "../../studies/documents/loadsJson.ts";
 import { carriersOf } from "../../studies/loads/carriers.ts";
 import { type LoadsAsk, loadsReport } from "../../studies/loads/loadsReport.ts";
 import { strengthOf } from "../../studies/loads/strengthOf.ts";
@@ -12,8 +14,6 @@ import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
-import { loadsJson } from "../output/loadsJson.ts";
 import { loadsTable } from "../output/loadsTable.ts";
 
 interface LoadsOptions extends AlignedOptions {

@@ -1,13 +1,13 @@
 import type { Command } from "commander";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { mapCsv } from "../../studies/documents/mapCsv.ts";
+import { mapJson } from "../../studies/documents/mapJson.ts";
 import { type MapReport, mapReportOf } from "../../studies/map/mapReport.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget, readWhole } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
-import { mapCsv } from "../output/mapCsv.ts";
-import { mapJson } from "../output/mapJson.ts";
 import { mapTable } from "../output/mapTable.ts";
 
 interface MapVerbOptions extends AlignedOptions {

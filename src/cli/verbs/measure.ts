@@ -6,6 +6,8 @@ import { readDocument } from "../../setup/readSetup.ts";
 import { valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
+import { jsonText } from "../../studies/documents/jsonText.ts";
+import { measureJson } from "../../studies/documents/measureJson.ts";
 import { applyReadings } from "../../studies/measure/applyReadings.ts";
 import { measureAskOf } from "../../studies/measure/measureAskOf.ts";
 import type { Measured } from "../../studies/measure/measured.ts";
@@ -19,9 +21,7 @@ import { type SharedOptions, withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { InputFiles } from "../disk/inputFiles.ts";
 import { checkOutFiles, writeFiles } from "../disk/writeFiles.ts";
-import { measureJson } from "../output/measureJson.ts";
 import { measureTable } from "../output/measureTable.ts";
-import { jsonText } from "../output/textTable.ts";
 
 interface MeasureOptions extends SharedOptions {
   readonly apply?: string;

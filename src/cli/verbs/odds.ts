@@ -1,5 +1,7 @@
 import type { Command } from "commander";
 import { effectiveDocument, withoutVariants } from "../../setup/editing/effectiveDocument.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { oddsJson } from "../../studies/documents/oddsJson.ts";
 import {
   DEFAULT_DRAWS,
   DEFAULT_SEED,
@@ -14,8 +16,7 @@ import { askedBudget, readWhole } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
-import { oddsJson, oddsTable } from "../output/oddsOutput.ts";
+import { oddsTable } from "../output/oddsTable.ts";
 
 interface AskedOdds extends AlignedOptions {
   readonly draws: string;

@@ -2,6 +2,8 @@ import { dirname, resolve } from "node:path";
 import type { Command } from "commander";
 import { documentText as setupText } from "../../setup/documentText.ts";
 import { editShown } from "../../setup/editing/editShown.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { orderJson } from "../../studies/documents/orderJson.ts";
 import { type OrderSheet, orderSheet } from "../../studies/order/orderSheet.ts";
 import { writeOrder } from "../../studies/order/writeOrder.ts";
 import { meshesStayMend } from "../../studies/wording/fileMends.ts";
@@ -14,8 +16,6 @@ import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type SharedOptions, withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { checkOutFiles, writeFiles } from "../disk/writeFiles.ts";
-import { documentText } from "../output/documentText.ts";
-import { orderJson } from "../output/orderJson.ts";
 import { orderTable } from "../output/orderTable.ts";
 
 interface OrderOptions extends SharedOptions {

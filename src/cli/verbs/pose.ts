@@ -1,4 +1,6 @@
 import type { Command } from "commander";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { poseJson } from "../../studies/documents/poseJson.ts";
 import { floorAt } from "../../studies/floor/floorAt.ts";
 import { limitsAtPose, limitsPastAt } from "../../studies/limits/limitsPastAt.ts";
 import { gapsAt } from "../../studies/reports/gapsAt.ts";
@@ -12,8 +14,6 @@ import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { cutShortLine } from "../output/cutShortLine.ts";
-import { documentText } from "../output/documentText.ts";
-import { poseJson } from "../output/poseJson.ts";
 import { poseTable } from "../output/poseTable.ts";
 import { heading } from "../output/textTable.ts";
 

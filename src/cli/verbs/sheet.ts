@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import type { Command } from "commander";
 import { drawnBytes } from "../../files/drawnBytes.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
 import { shopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { askedSheet, type SheetOptions } from "../asked/askedSheet.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
@@ -11,7 +12,6 @@ import type { Terminal } from "../asked/terminal.ts";
 import { inOutFolder } from "../disk/outFolder.ts";
 import { OutRefused } from "../disk/outTarget.ts";
 import { writeFiles } from "../disk/writeFiles.ts";
-import { documentText } from "../output/documentText.ts";
 import { sheetJson } from "../output/sheetJson.ts";
 import { sheetTable } from "../output/sheetTable.ts";
 import { heading } from "../output/textTable.ts";

@@ -1,13 +1,13 @@
 import type { Command } from "commander";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { sweepCsv } from "../../studies/documents/sweepCsv.ts";
+import { sweepJson } from "../../studies/documents/sweepJson.ts";
 import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/reports/sweep.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget, readWhole } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
-import { sweepCsv } from "../output/sweepCsv.ts";
-import { sweepJson } from "../output/sweepJson.ts";
 import { sweepTable } from "../output/sweepTable.ts";
 
 interface SweepOptions extends AlignedOptions {

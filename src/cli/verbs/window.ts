@@ -1,5 +1,7 @@
 import type { Command } from "commander";
 import { effectiveDocument, withoutVariants } from "../../setup/editing/effectiveDocument.ts";
+import { documentText } from "../../studies/documents/documentText.ts";
+import { windowJson } from "../../studies/documents/windowJson.ts";
 import { isInside, variantTicks } from "../../studies/window/variantTicks.ts";
 import { type WindowField, windowField } from "../../studies/window/windowField.ts";
 import { type WindowOptions, windowOfField } from "../../studies/window/windowOf.ts";
@@ -10,8 +12,6 @@ import { askedBudget, type OptionPlace, readLength } from "../asked/readNumbers.
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { documentText } from "../output/documentText.ts";
-import { windowJson } from "../output/windowJson.ts";
 import { windowTable } from "../output/windowTable.ts";
 
 interface AskedWindow extends AlignedOptions {

@@ -1,14 +1,14 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import { limitsAtPose, limitsPastAt } from "../../studies/limits/limitsPastAt.ts";
-import type { Model } from "../../studies/model/model.ts";
-import type { GapEntry } from "../../studies/reports/gapsAt.ts";
-import type { FloorPose } from "../../studies/stances/floorPose.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { floorPoseJson } from "./floorPose.ts";
+import { limitsAtPose, limitsPastAt } from "../limits/limitsPastAt.ts";
+import type { Model } from "../model/model.ts";
+import type { GapEntry } from "../reports/gapsAt.ts";
+import type { FloorPose } from "../stances/floorPose.ts";
+import { floorPoseJson } from "./floorPoseJson.ts";
 import { limitMarginJson } from "./limitsJson.ts";
-import { pointFromMm } from "./textTable.ts";
+import { pointFromMm } from "./pointFromMm.ts";
 
 /**
  * A pose and its gaps as `pose --json` prints them: lengths in the file's units, angles in degrees; with wheels at

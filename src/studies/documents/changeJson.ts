@@ -1,7 +1,7 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { AlsoMoves, ChangeReport, FoundChange } from "../../studies/change/changeTypes.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { AlsoMoves, ChangeReport, FoundChange } from "../change/changeTypes.ts";
 
 /** Changes as `change --json` prints them: values in the file's units or degrees, least effort first. */
 export function changeJson({ verdict, changes, without, cutShort }: ChangeReport, units: LengthUnit) {

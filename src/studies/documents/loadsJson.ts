@@ -1,12 +1,12 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { LoadsCase, LoadsReport } from "../../studies/loads/loadsReport.ts";
-import type { Stress } from "../../studies/loads/strengthOf.ts";
-import type { VariantWeight } from "../../studies/strength/variantWeights.ts";
-import type { ForceAt } from "../../studies/strength/wrench.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, quantityInUnits } from "../../units/quantity.ts";
-import { pointFromMm } from "./textTable.ts";
+import type { LoadsCase, LoadsReport } from "../loads/loadsReport.ts";
+import type { Stress } from "../loads/strengthOf.ts";
+import type { VariantWeight } from "../strength/variantWeights.ts";
+import type { ForceAt } from "../strength/wrench.ts";
+import { pointFromMm } from "./pointFromMm.ts";
 
 type Vector = readonly [number, number, number];
 

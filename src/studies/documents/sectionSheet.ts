@@ -1,14 +1,14 @@
-import type { SectionDrawing } from "../../files/sectionDrawing.ts";
-import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
-import type { Model } from "../../studies/model/model.ts";
-import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
-import { sheetAxes } from "../../studies/section/outline.ts";
-import { CAUTIONS } from "../../studies/wording/cautions.ts";
-import { formatOf } from "../../studies/wording/lengths.ts";
-import { heightWords, isStraight, lockWords, rangeWords } from "../../studies/wording/poseWords.ts";
+import type { SectionDrawing } from "../../geometry/sectionDrawing.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { formatLength } from "../../units/formatLength.ts";
-import { heading } from "./textTable.ts";
+import type { EnvelopeRange } from "../envelope/envelopeRange.ts";
+import type { Model } from "../model/model.ts";
+import type { EnvelopeSection } from "../section/envelopeSection.ts";
+import { sheetAxes } from "../section/outline.ts";
+import { setupHeading as heading } from "../wording/answerWords.ts";
+import { CAUTIONS } from "../wording/cautions.ts";
+import { formatOf } from "../wording/lengths.ts";
+import { heightWords, isStraight, lockWords, rangeWords } from "../wording/poseWords.ts";
 
 const AXIS_WORDS = ["X (forward)", "Y (left)", "Z (up)"] as const;
 

@@ -1,19 +1,27 @@
 import { keyText } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { standingWords } from "../../studies/wording/answerWords.ts";
-import type { Truck } from "../asked/readTruck.ts";
-import { jsonText } from "./textTable.ts";
+import type { UnusualDoubt } from "../doubts/doubt.ts";
+import type { Model } from "../model/model.ts";
+import { standingWords } from "../wording/answerWords.ts";
+import { jsonText } from "./jsonText.ts";
+
+/** A truck that documents are about. */
+export interface ToldTruck {
+  readonly model: Model;
+  /** What of it is unusual and not confirmed. */
+  readonly unusual: readonly UnusualDoubt[];
+}
 
 /**
  * The document of a verb for `--json`, with what it was aligned to and with `unusual`: what of the setup is plausibly a slip
  * and not confirmed, each with what to write into `confirmed` if it is so; left out where there is nothing.
  */
-export function documentText(document: object, truck: Truck): string {
+export function documentText(document: object, truck: ToldTruck): string {
   return jsonText(documentOf(document, truck));
 }
 
 /** The same, not yet text. */
-export function documentOf(document: object, { model, unusual }: Truck): object {
+export function documentOf(document: object, { model, unusual }: ToldTruck): object {
   const told = unusual.map(({ confirm, text }) => ({ ...confirm, text }));
   return {
     ...withStanding(document, model.setup),

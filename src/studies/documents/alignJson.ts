@@ -1,7 +1,7 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { SideAlignment, TruckAlignment, WheelReading } from "../../studies/alignment/alignSide.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { SideAlignment, TruckAlignment, WheelReading } from "../alignment/alignSide.ts";
 
 /** An alignment as `align --json` prints it: lengths in the file's units, angles in degrees; null = none, or not asked. */
 export function alignJson(alignment: TruckAlignment, units: LengthUnit) {

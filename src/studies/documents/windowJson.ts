@@ -1,7 +1,7 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { FieldWindow, SetBy } from "../../studies/window/windowTypes.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { FieldWindow, SetBy } from "../window/windowTypes.ts";
 
 /**
  * A window as `window --json` prints it: values in the file's units or degrees. A `…SetBy` has a part with its pose, or `limit`, or

@@ -1,5 +1,4 @@
-import type { LengthUnit, Setup } from "../../setup/types/types.ts";
-import type { OddsInput } from "../../studies/odds/oddsInputs.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { OddsReport } from "../../studies/odds/oddsOf.ts";
 import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import {
@@ -9,38 +8,8 @@ import {
   oddsNotes,
   oddsSentence,
 } from "../../studies/wording/oddsWords.ts";
-import { degFromRad } from "../../units/angle.ts";
-import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { type Column, heading, textTable } from "./textTable.ts";
-
-/**
- * Odds as `odds --json` prints them: lengths in the file's units, angles in degrees; shares 0 … 1. `open` draws are counted as
- * touching in `clears` and `low`, as clear in `high`; `apart` ones as touching.
- */
-export function oddsJson(report: OddsReport, units: LengthUnit) {
-  const { clears, low, high, confidence, draws, seed, gap, open, apart, matters, inputs, leftOut } = report;
-  return {
-    units,
-    clears,
-    low,
-    high,
-    confidence,
-    draws,
-    seed,
-    ...(report.cutShort ? { cutShort: true } : {}),
-    gap: unitsFromMm(gap, units),
-    open,
-    apart,
-    matters,
-    inputs: inputs.map((input) => ({ field: input.key, within: withinOf(input, units), from: input.source })),
-    leftOut,
-  };
-}
-
-function withinOf({ kind, within }: OddsInput, units: LengthUnit): number {
-  return kind === "angle" ? degFromRad(within) : unitsFromMm(within, units);
-}
 
 const COLUMNS: readonly Column[] = [
   { header: "What matters", align: "left" },

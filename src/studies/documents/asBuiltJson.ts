@@ -1,15 +1,15 @@
 import type { LengthUnit, Setup } from "../../setup/types/types.ts";
-import type { AsBuiltReport, AsBuiltSide, ReadingPass } from "../../studies/jig/asBuiltReport.ts";
-import type { AsBuiltTruck, TruckNumbers, WheelEffect } from "../../studies/jig/asBuiltTruck.ts";
-import type { FittedKnuckle } from "../../studies/jig/fitKnuckle.ts";
-import type { JigRow, JigSheet } from "../../studies/jig/jigSheet.ts";
-import type { ShimAnswer } from "../../studies/jig/shimsFor.ts";
-import type { WheelNumbers } from "../../studies/jig/wheelNumbers.ts";
-import type { WheelWithin } from "../../studies/jig/wheelWithin.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { AsBuiltReport, AsBuiltSide, ReadingPass } from "../jig/asBuiltReport.ts";
+import type { AsBuiltTruck, TruckNumbers, WheelEffect } from "../jig/asBuiltTruck.ts";
+import type { FittedKnuckle } from "../jig/fitKnuckle.ts";
+import type { JigRow, JigSheet } from "../jig/jigSheet.ts";
+import type { ShimAnswer } from "../jig/shimsFor.ts";
+import type { WheelNumbers } from "../jig/wheelNumbers.ts";
+import type { WheelWithin } from "../jig/wheelWithin.ts";
 import { entryJson } from "./checkJson.ts";
-import { pointFromMm } from "./textTable.ts";
+import { pointFromMm } from "./pointFromMm.ts";
 
 const SIDES = ["left", "right"] as const;
 

@@ -1,8 +1,5 @@
 import { keyText } from "../../setup/types/keyPath.ts";
 import type { Point } from "../../setup/types/types.ts";
-import { housingRadius, type OrderedValue } from "../../studies/order/orderedFields.ts";
-import type { JointAsOrdered } from "../../studies/order/orderedParts.ts";
-import type { OrderSheet } from "../../studies/order/orderSheet.ts";
 import { degFromRad } from "../../units/angle.ts";
 import {
   type BoltPattern,
@@ -20,7 +17,10 @@ import {
   tapDrill,
   threadText,
 } from "../../units/threadCallout.ts";
-import { pointFromMm } from "./textTable.ts";
+import { housingRadius, type OrderedValue } from "../order/orderedFields.ts";
+import type { JointAsOrdered } from "../order/orderedParts.ts";
+import type { OrderSheet } from "../order/orderSheet.ts";
+import { pointFromMm } from "./pointFromMm.ts";
 
 /** An order as `order --json` prints it: lengths in the file's units, angles in degrees; null = not given. */
 export function orderJson(sheet: OrderSheet) {

@@ -1,11 +1,11 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
-import type { CheckEntry, CheckReport } from "../../studies/reports/check.ts";
-import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { RollCoverage } from "../floor/rollCoverage.ts";
+import type { CheckEntry, CheckReport } from "../reports/check.ts";
+import type { ReachLimit } from "../reports/reachLimits.ts";
 import { rollJson } from "./floorJson.ts";
 import { limitOverRangeJson } from "./limitsJson.ts";
-import { pointFromMm } from "./textTable.ts";
+import { pointFromMm } from "./pointFromMm.ts";
 
 /**
  * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed; `cutShort` only when

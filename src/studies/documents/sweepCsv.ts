@@ -1,7 +1,7 @@
-import type { Model } from "../../studies/model/model.ts";
-import type { Sweep, SweepRow } from "../../studies/reports/sweep.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { Model } from "../model/model.ts";
+import type { Sweep, SweepRow } from "../reports/sweep.ts";
 import { withStandingColumn } from "./documentText.ts";
 
 const ANGLES = ["camber", "steerAngle", "toe", "caster", "kingpinInclination"] as const;

@@ -1,16 +1,11 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { BumpSteer } from "../../studies/geometry/bumpSteer.ts";
-import type { FlatTieRod } from "../../studies/geometry/flatTieRod.ts";
-import type {
-  GeometryReport,
-  SteerRow,
-  SteerSide,
-  TravelSide,
-} from "../../studies/geometry/geometryReport.ts";
-import type { TurningCircle } from "../../studies/geometry/turningCircle.ts";
 import type { FrontViewPlace } from "../../suspension/rollCenter.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { mmFromUnits, unitsFromMm } from "../../units/lengthUnits.ts";
+import type { BumpSteer } from "../geometry/bumpSteer.ts";
+import type { FlatTieRod } from "../geometry/flatTieRod.ts";
+import type { GeometryReport, SteerRow, SteerSide, TravelSide } from "../geometry/geometryReport.ts";
+import type { TurningCircle } from "../geometry/turningCircle.ts";
 
 /**
  * The geometry as `geometry --json` prints it: lengths in the file's units, angles in degrees, gains in degrees per

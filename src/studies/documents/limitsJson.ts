@@ -1,9 +1,9 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { LimitBorder } from "../../studies/limits/limitBorders.ts";
-import type { LimitMargin, LimitPose, LimitStance, LimitsReport } from "../../studies/limits/limitsOf.ts";
-import type { LimitOverRange, SteerStart } from "../../studies/limits/limitsPassed.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { LimitBorder } from "../limits/limitBorders.ts";
+import type { LimitMargin, LimitPose, LimitStance, LimitsReport } from "../limits/limitsOf.ts";
+import type { LimitOverRange, SteerStart } from "../limits/limitsPassed.ts";
 
 /** The limits as `limits --json` prints them: margins in the file's units or degrees, as `measure` says. */
 export function limitsJson(report: LimitsReport, units: LengthUnit) {

@@ -1,10 +1,10 @@
 import type { LengthUnit, Setup } from "../../setup/types/types.ts";
-import type { FloorReport, FloorStance } from "../../studies/floor/floorReport.ts";
-import type { RollCase } from "../../studies/floor/rollCase.ts";
-import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { clearanceJson, floorPoseJson } from "./floorPose.ts";
+import type { FloorReport, FloorStance } from "../floor/floorReport.ts";
+import type { RollCase } from "../floor/rollCase.ts";
+import type { RollCoverage } from "../floor/rollCoverage.ts";
+import { clearanceJson, floorPoseJson } from "./floorPoseJson.ts";
 
 /** The stances on the floor as `floor --json` prints them: the file's units, degrees. `roll` null = none asked for. */
 export function floorJson({ stances, roll, below }: FloorReport, { units, floor }: Setup) {

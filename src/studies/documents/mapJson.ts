@@ -1,14 +1,14 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { MapSide } from "../../studies/map/clearanceMap.ts";
-import type { Contour } from "../../studies/map/contours.ts";
-import type { LowestTravels, WayDown } from "../../studies/map/lowestTravels.ts";
-import type { MapReport } from "../../studies/map/mapReport.ts";
-import type { NoLimits, SteerLimits, TurnLimits } from "../../studies/map/steerLimits.ts";
-import type { Stop, WheelStops } from "../../studies/map/stop.ts";
-import type { Model } from "../../studies/model/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { pointFromMm } from "./textTable.ts";
+import type { MapSide } from "../map/clearanceMap.ts";
+import type { Contour } from "../map/contours.ts";
+import type { LowestTravels, WayDown } from "../map/lowestTravels.ts";
+import type { MapReport } from "../map/mapReport.ts";
+import type { NoLimits, SteerLimits, TurnLimits } from "../map/steerLimits.ts";
+import type { Stop, WheelStops } from "../map/stop.ts";
+import type { Model } from "../model/model.ts";
+import { pointFromMm } from "./pointFromMm.ts";
 
 /**
  * A map as `map --json` prints it, lengths in the file's units: rows by travel, columns by steer. A cell out of reach

@@ -1,9 +1,9 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { Sweep, SweepRow, SweepSide } from "../../studies/reports/sweep.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { Sweep, SweepRow, SweepSide } from "../reports/sweep.ts";
 import { limitMarginJson } from "./limitsJson.ts";
-import { pointFromMm } from "./textTable.ts";
+import { pointFromMm } from "./pointFromMm.ts";
 
 /** A sweep as `sweep --json` prints it: lengths in the file's units, angles in degrees. */
 export function sweepJson(sweep: Sweep, units: LengthUnit) {

@@ -1,8 +1,8 @@
-import type { ClearanceMap } from "../../studies/map/clearanceMap.ts";
-import type { MapReport } from "../../studies/map/mapReport.ts";
-import type { Model } from "../../studies/model/model.ts";
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { ClearanceMap } from "../map/clearanceMap.ts";
+import type { MapReport } from "../map/mapReport.ts";
+import type { Model } from "../model/model.ts";
 import { withStandingColumn } from "./documentText.ts";
 
 /**

@@ -1,9 +1,9 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { AirEquilibrium } from "../../studies/air/airEquilibrium.ts";
-import type { AirReport } from "../../studies/air/airOf.ts";
-import type { AirState } from "../../studies/air/airState.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, quantityInUnits } from "../../units/quantity.ts";
+import type { AirEquilibrium } from "../air/airEquilibrium.ts";
+import type { AirReport } from "../air/airOf.ts";
+import type { AirState } from "../air/airState.ts";
 
 /** The air springs as `air --json` prints them, in the file's units; rates are load units per length unit. */
 export function airJson(report: AirReport, units: LengthUnit) {

@@ -1,8 +1,8 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import { askDocument } from "../../studies/measure/ask.ts";
-import type { Measured, MeasuredPoint, Suspect } from "../../studies/measure/measured.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import { askDocument } from "../measure/ask.ts";
+import type { Measured, MeasuredPoint, Suspect } from "../measure/measured.ts";
 
 const AXES = ["x", "y", "z"] as const;
 
