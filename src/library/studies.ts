@@ -32,6 +32,15 @@ export {
 export { type ChartSearch, chartSearch } from "../studies/chart/chartSearch.ts";
 export type { AxisAsk, AxisEntry, ChartAsk, ChartCell, VerdictCell } from "../studies/chart/chartTypes.ts";
 export { readAxis, readAxisTable } from "../studies/chart/readAxis.ts";
+export { type RollRow, rollCurve } from "../studies/curves/rollCurve.ts";
+export { type ShockAt, shockAt } from "../studies/curves/shockAt.ts";
+export {
+  type SpringAt,
+  type SuspensionRow,
+  type SuspensionSide,
+  suspensionRow,
+} from "../studies/curves/suspensionRow.ts";
+export { type WholeSweep, wholeSweep } from "../studies/curves/wholeSweep.ts";
 export { type CutEnd, type CutPiece, cutPieces } from "../studies/drawings/cutPieces.ts";
 export {
   type DrawingAsk,

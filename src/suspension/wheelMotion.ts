@@ -1,11 +1,9 @@
 import { addScaled, cross, dot, scale, type Vec3, vecAt } from "../geometry/vec.ts";
-import { armAngleFor, travelStatus } from "./armAngle.ts";
 import type { FrontEnd, Side } from "./frontEnd.ts";
-import { POSE, POSE_ROW, poseRowTo } from "./poseRow.ts";
-import { PoseStatus } from "./poseStatus.ts";
+import { POSE } from "./poseRow.ts";
+import { ratesAt } from "./ratesAt.ts";
 import { SIDE } from "./sideRow.ts";
-import { INNER_ENDS_ROW } from "./steering.ts";
-import { RATE, RATE_ROW, wheelRatesTo } from "./wheelRates.ts";
+import { RATE } from "./wheelRates.ts";
 
 /**
  * How one wheel moves at a pose: exact first derivatives of the linkage, in the side's left-hand frame (the right side
@@ -36,26 +34,14 @@ export function wheelMotion(
   travel: number,
   steer: number,
 ): WheelMotion | null {
-  const model = frontEnd[side];
-  if (travelStatus(model, travel) !== PoseStatus.Ok) return null;
-  const ends = new Float64Array(INNER_ENDS_ROW);
-  if (frontEnd.steering.innerEndsTo(ends, steer) !== PoseStatus.Ok) return null;
-  const angle = armAngleFor(model, travel);
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const pose = new Float64Array(POSE_ROW);
-  const rates = new Float64Array(RATE_ROW);
-  // Travel is measured straight ahead, so its rate is that of the straight-ahead pose on the same arm.
-  if (poseRowTo(pose, 0, model.row, cos, sin, ...model.innerAtRest) !== PoseStatus.Ok) return null;
-  wheelRatesTo(rates, 0, model.row, pose, 0, cos, sin, 0, 0, 0);
-  const rise = rates[RATE.armSlide + 2]!;
-  const at = side === "left" ? 0 : 3;
-  if (poseRowTo(pose, 0, model.row, cos, sin, ...vecAt(ends, at)) !== PoseStatus.Ok) return null;
-  wheelRatesTo(rates, 0, model.row, pose, 0, cos, sin, ...vecAt(ends, at + 6));
+  const found = ratesAt(frontEnd, side, travel, steer);
+  if (found === null) return null;
+  const { pose, rates, rise } = found;
   const axis = vecAt(pose, POSE.wheelAxis);
   const carrierTurn = scale(vecAt(rates, RATE.armTurn), 1 / rise);
   const axisRate = cross(carrierTurn, axis);
   const centerRate = scale(vecAt(rates, RATE.armSlide), 1 / rise);
-  const radius = model.row[SIDE.loadedRadius]!;
+  const radius = frontEnd[side].row[SIDE.loadedRadius]!;
   const motion: WheelMotion = {
     contactPatch: vecAt(pose, POSE.contactPatch),
     contactVelocity: contactRate(axis, axisRate, centerRate, radius),

@@ -1,17 +1,30 @@
+import type { RollRow } from "../../studies/curves/rollCurve.ts";
+import type { SuspensionRow } from "../../studies/curves/suspensionRow.ts";
+import type { WholeSweep } from "../../studies/curves/wholeSweep.ts";
 import type { Model } from "../../studies/model/model.ts";
-import type { ReachedRow, Sweep, SweepRow } from "../../studies/reports/sweep.ts";
+import type { ReachedRow, SweepRow } from "../../studies/reports/sweep.ts";
+import { rateText } from "../../studies/wording/airWords.ts";
 import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { PAST_MARK, sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import { mmFromUnits } from "../../units/lengthUnits.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { degreesCell, gapCell, heading, lengthCell, steerCell, textTable } from "./textTable.ts";
 
-/** A sweep as a person reads it: by travel and by steer, each for both sides. */
-export function sweepTable(sweep: Sweep, model: Model): string {
+/** A sweep as a person reads it: by travel, what the suspension does there, and by steer, each for both sides; by body roll. */
+export function sweepTable(sweep: WholeSweep, model: Model): string {
   const tables = [
-    ...bothSides("By travel, steering straight ahead", sweep.byTravel, "travel", model),
-    ...bothSides("By steering at travel 0, + = left turn", sweep.bySteer, "steer", model),
+    ...bothSides("By travel, steering straight ahead", (side) =>
+      sideTable(sweep.byTravel, "travel", side, model),
+    ),
+    ...bothSides("Suspension by travel, steering straight ahead", (side) =>
+      suspensionTable(sweep.suspension, side, model),
+    ),
+    ...bothSides("By steering at travel 0, + = left turn", (side) =>
+      sideTable(sweep.bySteer, "steer", side, model),
+    ),
+    ...rollTable(sweep.byRoll, model),
   ];
   return [
     `${heading(model.setup)}\n${sweepSentence(sweep, model)}\n${cutShortLine("sweep", sweep)}`,
@@ -21,16 +34,62 @@ export function sweepTable(sweep: Sweep, model: Model): string {
 }
 
 /** A table a side, or one for both where they read the same. */
-function bothSides(
-  title: string,
-  rows: readonly SweepRow[],
-  along: "travel" | "steer",
-  model: Model,
-): string[] {
-  const left = sideTable(rows, along, "left", model);
-  const right = sideTable(rows, along, "right", model);
+function bothSides(title: string, table: (side: Side) => string): string[] {
+  const [left, right] = [table("left"), table("right")];
   if (left === right) return [`${title}, either side\n${left}`];
   return [`${title}, left side\n${left}`, `${title}, right side\n${right}`];
+}
+
+/** What the linkage, air spring and shock do at each height. */
+function suspensionTable(rows: readonly SuspensionRow[], side: Side, { setup }: Model): string {
+  const { units, airSpring, limits } = setup;
+  const format = formatOf(setup);
+  const length = (mm: number | null | undefined) => (mm == null ? "-" : lengthCell(mm, format));
+  const perUnit = (rate: number | undefined) =>
+    rate === undefined ? "-" : degreesCell(rate * mmFromUnits(1, units));
+  const ratio = (value: number | undefined) => value?.toFixed(3) ?? "-";
+  const headers = [
+    ...[`Travel (${units})`, `Camber (deg/${units})`, `Toe (deg/${units})`],
+    ...[`Instant center Y (${units})`, `Z (${units})`, `Roll center height (${units})`],
+    ...(airSpring === null ? [] : ["Spring ratio", "Wheel rate"]),
+    ...(limits?.shock ? [`Shock (${units})`, `Shock travel (${units})`, "Shock ratio"] : []),
+  ];
+  const lines = rows.map(({ travel, rollCenter, [side]: at }) => [
+    ...[lengthCell(travel, format), perUnit(at?.camberGain), perUnit(at?.toeGain)],
+    ...[length(at?.instantCenter?.y), length(at?.instantCenter?.z), length(rollCenter?.height)],
+    ...(airSpring === null
+      ? []
+      : [ratio(at?.spring?.motionRatio), rateText(at?.spring?.wheelRate ?? null, units)]),
+    ...(limits?.shock
+      ? [length(at?.shock?.length), length(at?.shock?.travel), ratio(at?.shock?.motionRatio)]
+      : []),
+  ]);
+  return textTable(rightOf(headers), lines);
+}
+
+/** Where the roll center goes with the body; nothing where no row was come to. */
+function rollTable(rows: readonly RollRow[], { setup }: Model): string[] {
+  if (rows.length === 0) return [];
+  const { units } = setup;
+  const format = formatOf(setup);
+  const headers = [
+    ...["Roll (deg)", `Left travel (${units})`, `Right travel (${units})`],
+    ...[`Roll center height (${units})`, `To the left (${units})`],
+  ];
+  const lines = rows.map(({ roll, travels, rollCenter }) => [
+    ...[degreesCell(roll), lengthCell(travels.left, format), lengthCell(travels.right, format)],
+    ...[
+      rollCenter ? lengthCell(rollCenter.height, format) : "-",
+      rollCenter ? lengthCell(rollCenter.y, format) : "-",
+    ],
+  ]);
+  return [
+    `By body roll at travel 0, + = left side up; the roll center off the truck's center plane\n${textTable(rightOf(headers), lines)}`,
+  ];
+}
+
+function rightOf(headers: readonly string[]) {
+  return headers.map((header) => ({ header, align: "right" }) as const);
 }
 
 function sideTable(rows: readonly SweepRow[], along: "travel" | "steer", side: Side, model: Model): string {
@@ -63,10 +122,9 @@ function sideTable(rows: readonly SweepRow[], along: "travel" | "steer", side: S
       ...row.gaps.filter((entry) => entry.side === side).map((entry) => gapCell(entry.gap, format)),
     ];
   };
-  const columns = headers.map((header) => ({ header, align: "right" }) as const);
   const lines = rows.map((row) => [
     `${row.ok && row.past.length > 0 ? PAST_MARK : ""}${along === "travel" ? lengthCell(row.travel, format) : steerCell(row.steer)}`,
     ...(row.ok ? cells(row) : headers.slice(1).map(() => "-")),
   ]);
-  return textTable(columns, lines);
+  return textTable(rightOf(headers), lines);
 }

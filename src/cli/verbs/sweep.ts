@@ -1,8 +1,9 @@
 import type { Command } from "commander";
+import { type WholeSweep, wholeSweep } from "../../studies/curves/wholeSweep.ts";
 import { documentText } from "../../studies/documents/documentText.ts";
 import { sweepCsv } from "../../studies/documents/sweepCsv.ts";
 import { sweepJson } from "../../studies/documents/sweepJson.ts";
-import { DEFAULT_SWEEP_ROWS, type Sweep, sweepOf } from "../../studies/reports/sweep.ts";
+import { DEFAULT_SWEEP_ROWS } from "../../studies/reports/sweep.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget, readWhole } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
@@ -20,7 +21,7 @@ const MOST_STEPS = 10_000;
 
 const EXAMPLES = `
 Examples:
-  wellsweep sweep truck.json                     alignment and gaps by travel and by steering
+  wellsweep sweep truck.json                     by travel, by steering and by body roll
   wellsweep sweep truck.json --csv > truck.csv   one table for a spreadsheet
   wellsweep sweep truck.json --steps 101 --json  finer, for a program
 
@@ -30,7 +31,7 @@ Exit codes: 0 fine, 1 something rubs, or a row passes a limit or is out of reach
 export function addSweep(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   withAligned(program.command("sweep"))
     .description(
-      "Tables of alignment and gaps: over all travel straight ahead, and lock to lock at travel 0.",
+      "Tables of alignment, suspension and gaps: over all travel straight ahead, lock to lock, and over body roll.",
     )
     .option("--steps <N>", "rows of each table, both ends included", String(DEFAULT_SWEEP_ROWS))
     .option("--csv", "print one table of comma-separated values, units in its header")
@@ -46,7 +47,7 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
   }
   const place = { file: name, option: "--steps", value: options.steps };
   const steps = readWhole(options.steps, 2, MOST_STEPS, place);
-  const sweep = sweepOf(model, steps, askedBudget(name, options, terminal));
+  const sweep = wholeSweep(model, steps, askedBudget(name, options, terminal));
   terminal.writeOut(
     options.json
       ? documentText(sweepJson(sweep, model.setup.units), truck)
@@ -57,7 +58,7 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
   return exitCodeOf(sweep);
 }
 
-function exitCodeOf(sweep: Sweep): ExitCode {
+function exitCodeOf(sweep: WholeSweep): ExitCode {
   const rows = [...sweep.byTravel, ...sweep.bySteer];
   const isBad = rows.some((row) => !row.ok || row.past.length > 0 || row.gaps.some((entry) => entry.gap < 0));
   return isBad ? ExitCode.Rubs : ExitCode.Fine;

@@ -1,17 +1,27 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
-import { unitsFromMm } from "../../units/lengthUnits.ts";
-import type { Sweep, SweepRow, SweepSide } from "../reports/sweep.ts";
+import { mmFromUnits, unitsFromMm } from "../../units/lengthUnits.ts";
+import { quantityInUnits } from "../../units/quantity.ts";
+import type { RollRow } from "../curves/rollCurve.ts";
+import type { SuspensionRow, SuspensionSide } from "../curves/suspensionRow.ts";
+import type { WholeSweep } from "../curves/wholeSweep.ts";
+import type { SweepRow, SweepSide } from "../reports/sweep.ts";
 import { limitMarginJson } from "./limitsJson.ts";
 import { pointFromMm } from "./pointFromMm.ts";
 
-/** A sweep as `sweep --json` prints it: lengths in the file's units, angles in degrees. */
-export function sweepJson(sweep: Sweep, units: LengthUnit) {
+/**
+ * A sweep as `sweep --json` prints it: lengths in the file's units, angles in degrees, gains in degrees per length unit of
+ * travel, rates in load units per length unit.
+ */
+export function sweepJson(sweep: WholeSweep, units: LengthUnit) {
   return {
     units,
     ...(sweep.cutShort ? { cutShort: true } : {}),
-    byTravel: sweep.byTravel.map((row) => rowJson(row, units)),
+    byTravel: sweep.byTravel.map((row, i) =>
+      withSuspension(rowJson(row, units), sweep.suspension[i]!, units),
+    ),
     bySteer: sweep.bySteer.map((row) => rowJson(row, units)),
+    byRoll: sweep.byRoll.map((row) => rollJson(row, units)),
   };
 }
 
@@ -21,11 +31,11 @@ function rowJson(row: SweepRow, units: LengthUnit) {
   if (!row.ok) {
     const { side, joint, along } = row;
     const startsAt = along === "travel" ? unitsFromMm(row.startsAt, units) : row.startsAt;
-    return { ...place, status: "out of reach", side, joint, along, startsAt };
+    return { ...place, status: "out of reach" as const, side, joint, along, startsAt };
   }
   return {
     ...place,
-    status: "ok",
+    status: "ok" as const,
     left: sideJson(row.left, units),
     right: sideJson(row.right, units),
     gaps: row.gaps.map(({ part, side, gap }) => ({ part, side, gap: unitsFromMm(gap, units) })),
@@ -45,4 +55,58 @@ function sideJson(side: SweepSide, units: LengthUnit) {
     halfTrack: unitsFromMm(side.halfTrack, units),
     wheelCenter: pointFromMm(side.wheelCenter, units),
   };
+}
+
+/** A row by travel with `rollCenter`, and on each side what the linkage, spring and shock do there; null = no such point. */
+function withSuspension(row: ReturnType<typeof rowJson>, at: SuspensionRow, units: LengthUnit) {
+  if (row.status !== "ok") return row;
+  return {
+    ...row,
+    rollCenter: centerJson(at.rollCenter, units),
+    left: { ...row.left, ...suspensionJson(at.left, units) },
+    right: { ...row.right, ...suspensionJson(at.right, units) },
+  };
+}
+
+function suspensionJson(side: SuspensionSide | null, units: LengthUnit) {
+  if (side === null) return {};
+  const length = (mm: number) => unitsFromMm(mm, units);
+  const perLength = (rate: number) => degFromRad(rate) * mmFromUnits(1, units);
+  const { instantCenter, swingArm, spring, shock } = side;
+  return {
+    camberGain: perLength(side.camberGain),
+    toeGain: perLength(side.toeGain),
+    instantCenter: instantCenter && { y: length(instantCenter.y), z: length(instantCenter.z) },
+    swingArm: swingArm === null ? null : length(swingArm),
+    ...(spring && {
+      airSpring: {
+        height: length(spring.height),
+        motionRatio: spring.motionRatio,
+        wheelRate: spring.wheelRate && rateInUnits(spring.wheelRate, units),
+      },
+    }),
+    ...(shock && {
+      shock: { length: length(shock.length), travel: length(shock.travel), motionRatio: shock.motionRatio },
+    }),
+  };
+}
+
+function rollJson({ roll, travels, rollCenter }: RollRow, units: LengthUnit) {
+  const { left, right } = travels;
+  return {
+    roll: degFromRad(roll),
+    travel: { left: unitsFromMm(left, units), right: unitsFromMm(right, units) },
+    rollCenter: centerJson(rollCenter, units),
+  };
+}
+
+function centerJson(center: SuspensionRow["rollCenter"], units: LengthUnit) {
+  if (center === null) return null;
+  const { y, z, height } = center;
+  return { y: unitsFromMm(y, units), z: unitsFromMm(z, units), height: unitsFromMm(height, units) };
+}
+
+/** Load units per length unit. @param rate N/mm */
+export function rateInUnits(rate: number, units: LengthUnit): number {
+  return quantityInUnits(rate, "load", units) / unitsFromMm(1, units);
 }

@@ -93,7 +93,8 @@ export function followedRange({ setup, frontEnd: { left, right } }: Model): Trav
   };
 }
 
-function travelRow({ frontEnd }: Model, travel: number): TravelRow {
+/** One height, mm of travel. */
+export function travelRow({ frontEnd }: Model, travel: number): TravelRow {
   const pose = solvePose(frontEnd, travel, 0);
   const side = (name: Side): TravelSide | null => {
     const motion = wheelMotion(frontEnd, name, travel, 0);

@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { demoDocument, lipAlone } from "../../studies/demoModel.ts";
 import { captured, capturedJson } from "../captured.ts";
@@ -6,6 +7,7 @@ import { setupFolder } from "../setupFolder.ts";
 const folder = setupFolder();
 const lip = folder.write("lip.json", demoDocument(lipAlone()));
 const high = folder.write("high.json", demoDocument({ truck: { body: [] }, travel: { bump: 16 } }));
+const limited = join(import.meta.dirname, "..", "..", "..", "shared", "half-ton-limits.json");
 const SIDE_KEYS = [
   "camber",
   "steerAngle",
@@ -17,6 +19,7 @@ const SIDE_KEYS = [
   "halfTrack",
   "wheelCenter",
 ];
+const MOTION_KEYS = ["camberGain", "toeGain", "instantCenter", "swingArm"];
 
 /** Cells of comma-separated values as RFC 4180 reads them. */
 function cellsOf(csv: string): string[][] {
@@ -30,9 +33,9 @@ function cellsOf(csv: string): string[][] {
 describe("sweep --json", () => {
   const { code, document } = capturedJson(["sweep", lip, "--steps", "5"]);
 
-  it("has two tables of as many rows as steps, both ends included, in the file's units", () => {
+  it("has three tables of as many rows as steps, both ends included, in the file's units", () => {
     expect(code).toBe(0);
-    expect(Object.keys(document)).toEqual(["units", "byTravel", "bySteer"]);
+    expect(Object.keys(document)).toEqual(["units", "byTravel", "bySteer", "byRoll"]);
     expect(document.byTravel.map((row: { travel: number }) => row.travel)).toEqual([
       expect.closeTo(-3.75, 12),
       expect.closeTo(-1.9375, 12),
@@ -45,10 +48,18 @@ describe("sweep --json", () => {
   });
 
   it("has exactly the keys it promises in a row", () => {
+    for (const [table, more, sideKeys] of [
+      ["byTravel", ["rollCenter"], [...SIDE_KEYS, ...MOTION_KEYS]],
+      ["bySteer", [], SIDE_KEYS],
+    ] as const) {
+      for (const row of document[table]) {
+        expect(Object.keys(row)).toEqual(["travel", "steer", "status", "left", "right", "gaps", ...more]);
+        for (const side of ["left", "right"]) expect(Object.keys(row[side])).toEqual(sideKeys);
+      }
+    }
+    for (const row of document.byRoll) expect(Object.keys(row)).toEqual(["roll", "travel", "rollCenter"]);
     for (const row of [...document.byTravel, ...document.bySteer]) {
-      expect(Object.keys(row)).toEqual(["travel", "steer", "status", "left", "right", "gaps"]);
       expect(row.status).toBe("ok");
-      for (const side of ["left", "right"]) expect(Object.keys(row[side])).toEqual(SIDE_KEYS);
       expect(row.gaps.map((gap: object) => Object.keys(gap))).toEqual(
         new Array(2).fill(["part", "side", "gap"]),
       );
@@ -62,6 +73,37 @@ describe("sweep --json", () => {
     expect(pose.right).toMatchObject(same);
     expect(halfTrack).toBe(-pose.right.contactPatch[1]);
     expect(row.gaps.map((g: { gap: number }) => g.gap)).toEqual(pose.gaps.map((g: { gap: number }) => g.gap));
+  });
+
+  it("has what `geometry` and `air` say of the same heights, and the shock where there is one", () => {
+    const { document: swept } = capturedJson(["sweep", limited, "--steps", "5"]);
+    const { document: geometry } = capturedJson(["geometry", limited, "--steps", "5"]);
+    const { document: air } = capturedJson(["air", limited]);
+    const named = air.stances[0];
+    const at = capturedJson(["sweep", limited, "--steps", "2"]).document;
+    let [ofGeometry, ofAir] = [0, 0];
+    for (const row of swept.byTravel) {
+      const same = geometry.byTravel.find(
+        (one: { travel: number }) => Math.abs(one.travel - row.travel) < 1e-9,
+      );
+      if (same === undefined) continue;
+      ofGeometry++;
+      for (const key of MOTION_KEYS) expect(row.left[key]).toEqual(same.left[key]);
+      expect(row.rollCenter).toEqual(same.rollCenter);
+    }
+    expect(Object.keys(named.left)).toEqual(expect.arrayContaining(["motionRatio", "wheelRate"]));
+    for (const row of [...swept.byTravel, ...at.byTravel]) {
+      const same = air.byTravel.find((one: { travel: number }) => Math.abs(one.travel - row.travel) < 1e-9);
+      if (same !== undefined) {
+        ofAir++;
+        const { height, motionRatio, wheelRate } = same;
+        expect(row.left.airSpring).toEqual({ height, motionRatio, wheelRate });
+      }
+      expect(Object.keys(row.left.shock)).toEqual(["length", "travel", "motionRatio"]);
+      expect(row.left.shock.length + row.left.shock.travel).toBeCloseTo(16, 9);
+    }
+    expect(ofGeometry).toBeGreaterThanOrEqual(2);
+    expect(ofAir).toBeGreaterThanOrEqual(2);
   });
 
   it("gives rows out of reach their joint and no numbers, exit 1", () => {
@@ -102,21 +144,40 @@ describe("sweep --csv", () => {
     expect(header.slice(0, 4)).toEqual(["along", "travel (in)", "steer (share of lock)", "status"]);
     for (const name of [
       "left camber (deg)",
-      "right halfTrack (in)",
-      "left wheelCenter Z (in)",
+      "right half track (in)",
+      "left wheel center Z (in)",
+      "left camber gain (deg per in of travel)",
+      "left instant center Y (in)",
+      "roll center to the left (in)",
       "right gap to fender lip (in)",
     ]) {
       expect(header).toContain(name);
     }
-    expect(rows).toHaveLength(6);
+    expect(rows).toHaveLength(9);
     for (const row of rows) expect(row).toHaveLength(header.length);
     const { document } = capturedJson(["sweep", lip, "--steps", "3"]);
     const last = rows[5] ?? [];
     const cell = (name: string) => Number(last[header.indexOf(name)]);
     expect(last.slice(0, 4)).toEqual(["steer", "0", "1", "ok"]);
     expect(cell("left camber (deg)")).toBe(document.bySteer[2].left.camber);
-    expect(cell("right wheelCenter Y (in)")).toBe(document.bySteer[2].right.wheelCenter[1]);
+    expect(cell("right wheel center Y (in)")).toBe(document.bySteer[2].right.wheelCenter[1]);
     expect(cell("right gap to fender lip (in)")).toBe(document.bySteer[2].gaps[1].gap);
+    const [, high] = rows;
+    const inRow = (row: readonly string[] | undefined, name: string) => row?.[header.indexOf(name)];
+    expect(inRow(high, "left camber gain (deg per in of travel)")).toBe(
+      String(document.byTravel[1].left.camberGain),
+    );
+    const rolled = rows[8];
+    expect(rolled?.slice(0, 4)).toEqual(["roll", "0", "0", "ok"]);
+    expect(inRow(rolled, "body roll (deg)")).toBe(String(document.byRoll[2].roll));
+    expect(inRow(rolled, "left wheel's travel (in)")).toBe(String(document.byRoll[2].travel.left));
+    expect(inRow(rolled, "roll center to the left (in)")).toBe(String(document.byRoll[2].rollCenter.y));
+    expect(inRow(rolled, "left camber (deg)")).toBe("");
+    // Of air spring and shock there is a column where the setup has them.
+    expect(header.join()).not.toMatch(/spring|shock|wheel rate/);
+    const [more] = cellsOf(captured(["sweep", limited, "--steps", "2", "--csv"]).out);
+    for (const name of ["left wheel rate (lb per in)", "right shock travel from extended (in)"])
+      expect(more).toContain(name);
   });
 
   it("quotes names that hold commas and quotes", () => {
