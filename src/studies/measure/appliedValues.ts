@@ -1,8 +1,8 @@
 import type { Vec3 } from "../../geometry/vec.ts";
+import { lengthAt } from "../../setup/reading/lengthAt.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { PointName, ReadingSize } from "../../setup/types/readingTypes.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
-import { parseLength } from "../../units/parseLength.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
 import { ASSUMED_SIZES } from "./assumedTruck.ts";
 import { inKnuckle, knuckleFrom } from "./knuckleFrom.ts";
@@ -165,10 +165,4 @@ export function knuckleValues(
         ]
       : []),
   ];
-}
-
-function lengthAt(document: unknown, path: KeyPath, units: LengthUnit): number | null {
-  const typed = valueAt(document, path);
-  const read = typeof typed === "number" || typeof typed === "string" ? parseLength(typed, units) : null;
-  return read?.ok ? read.mm : null;
 }

@@ -1,7 +1,6 @@
 import { pathOfPoint } from "../../setup/givenPoints.ts";
+import { lengthAt } from "../../setup/reading/lengthAt.ts";
 import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
-import type { LengthUnit } from "../../setup/types/types.ts";
-import { parseLength } from "../../units/parseLength.ts";
 import { readingMoves } from "../measure/readingMoves.ts";
 import { worksheetAskOf } from "../worksheet/worksheetAskOf.ts";
 import type { OddsInput } from "./oddsInputs.ts";
@@ -47,10 +46,4 @@ export function readInputs(document: unknown, told: ReadonlySet<string>): readon
     const kind = reading.kind === "angle" ? "angle" : "length";
     return [{ path, key: keyText(path), kind, within: reading.within, source: "reading", moves: found }];
   });
-}
-
-function lengthAt(document: unknown, path: KeyPath, units: LengthUnit): number | null {
-  const typed = valueAt(document, path);
-  const read = typeof typed === "number" || typeof typed === "string" ? parseLength(typed, units) : null;
-  return read?.ok ? read.mm : null;
 }

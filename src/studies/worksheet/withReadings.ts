@@ -1,13 +1,13 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import { isSaidMine, withRead } from "../../setup/exampleMarks.ts";
 import { pathOfPoint } from "../../setup/givenPoints.ts";
+import { lengthAt } from "../../setup/reading/lengthAt.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import { parseAngle } from "../../units/angle.ts";
 import { mmFromInches, unitsFromMm } from "../../units/lengthUnits.ts";
-import { parseLength } from "../../units/parseLength.ts";
 import { parseTireSize } from "../../units/tireSize.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
 import { inKnuckle, knuckleFrom } from "../measure/knuckleFrom.ts";
@@ -148,12 +148,6 @@ function rimOf(document: unknown): readonly Written[] {
   const isOwn = isSaidMine(document, ["tire", "size"]);
   const rim = typeof size === "string" && isOwn ? parseTireSize(size) : null;
   return rim ? [{ path: ["wheel", "rimDiameter"], value: mmFromInches(rim.rimCode), isRead: true }] : [];
-}
-
-function lengthAt(document: unknown, path: KeyPath, units: LengthUnit): number | null {
-  const typed = valueAt(document, path);
-  const read = typeof typed === "number" || typeof typed === "string" ? parseLength(typed, units) : null;
-  return read?.ok ? read.mm : null;
 }
 
 /** To a hundredth of a millimeter: far finer than a tape. */
