@@ -31,6 +31,8 @@ export interface FrontEndLimit {
   /** The margin at its best place: margin ÷ range is the share in hand, by which unlike limits are ranked. */
   readonly range: number;
   readonly margin: (place: LimitPlace) => number;
+  /** The margin hangs on the travel alone: it is the same at every steer. */
+  readonly isOfTravel?: true;
   /**
    * Bounds how much the margin can fall within a cell of poses about `place`: `out[0]` by the arm's range, `out[1]` by
    * the steering's; Infinity where nothing is proven. The margin in the cell is at least margin − out[0] − out[1].

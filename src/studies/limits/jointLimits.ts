@@ -89,15 +89,7 @@ export function ballJointLimits(
 function jointAngle(axes: JointAxes, { side, pose, poseAt }: LimitPlace): number {
   knuckleDirectionTo(stud, pose, poseAt, axes.stud);
   carriedByArmTo(housing, side, axes.arm, axes.housing, pose, poseAt);
-  let crossSq = 0;
-  let along = 0;
-  for (let i = 0; i < 3; i++) {
-    const j = (i + 1) % 3;
-    const k = (i + 2) % 3;
-    crossSq += (stud[j]! * housing[k]! - stud[k]! * housing[j]!) ** 2;
-    along += stud[i]! * housing[i]!;
-  }
-  return Math.atan2(Math.sqrt(crossSq), along);
+  return Math.atan2(crossWith(housing, 0), dotWithStud(housing));
 }
 
 function coneLimit(name: string, axes: JointAxes, cone: number): FrontEndLimit {
@@ -116,8 +108,8 @@ function axisLimit(name: string, axes: JointAxes, toward: CarriedByArm, most: nu
     knuckleDirectionTo(stud, pose, poseAt, axes.stud);
     carriedByArmTo(housing, side, axes.arm, axes.housing, pose, poseAt);
     carriedByArmTo(aside, side, axes.arm, toward, pose, poseAt);
-    path[0] = stud[0]! * aside[0]! + stud[1]! * aside[1]! + stud[2]! * aside[2]!;
-    path[1] = stud[0]! * housing[0]! + stud[1]! * housing[1]! + stud[2]! * housing[2]!;
+    path[0] = dotWithStud(aside);
+    path[1] = dotWithStud(housing);
   };
   return {
     name,
@@ -261,13 +253,14 @@ function armAxisTo(out: Float64Array, side: Float64Array, arm: ArmAt): void {
 
 /** |row[at..] × stud|. */
 function crossWith(row: Float64Array, at: number): number {
-  let sq = 0;
-  for (let i = 0; i < 3; i++) {
-    const j = (i + 1) % 3;
-    const k = (i + 2) % 3;
-    sq += (row[at + j]! * stud[k]! - row[at + k]! * stud[j]!) ** 2;
-  }
-  return Math.sqrt(sq);
+  const x = row[at + 1]! * stud[2]! - row[at + 2]! * stud[1]!;
+  const y = row[at + 2]! * stud[0]! - row[at]! * stud[2]!;
+  const z = row[at]! * stud[1]! - row[at + 1]! * stud[0]!;
+  return Math.sqrt(x * x + y * y + z * z);
+}
+
+function dotWithStud(v: Float64Array): number {
+  return stud[0]! * v[0]! + stud[1]! * v[1]! + stud[2]! * v[2]!;
 }
 
 function sizeAt(row: Float64Array, at: number): number {

@@ -23,7 +23,13 @@ export function lengthLimits(
   const range = least !== null && most !== null ? most - least : (least ?? most ?? 1);
   const spreadTo: FrontEndLimit["spreadTo"] = (out, place, cell) =>
     lengthSpreadTo(out, springOrShock, place, cell);
-  const base = { measure: "length", range, spreadTo } as const;
+  const base: Pick<FrontEndLimit, "measure" | "range" | "spreadTo" | "isOfTravel"> = {
+    measure: "length",
+    range,
+    spreadTo,
+    // No part of a lower arm moves with the steering.
+    ...(springOrShock.lower.on === "lowerArm" ? { isOfTravel: true } : {}),
+  };
   if (least !== null)
     limits.push({ ...base, name: names.least, margin: (place) => lengthAt(springOrShock, place) - least });
   if (most !== null)

@@ -12,16 +12,19 @@ export class LimitStatus {
   share = Number.POSITIVE_INFINITY;
   private readonly place: LimitPlace;
   private readonly innerAt: 0 | 3;
+  /** Margins at the pose put last: those of the travel alone stay while it does. */
+  private readonly margins: Float64Array;
 
   constructor(model: Model, side: Side) {
     this.limits = limitsOn(model, side);
     this.innerAt = side === "left" ? 0 : 3;
+    this.margins = new Float64Array(this.limits.length);
     this.place = {
       side: model.frontEnd[side].row,
       pose: new Float64Array(POSE_ROW),
       poseAt: 0,
       otherInner: new Float64Array(3),
-      travel: 0,
+      travel: Number.NaN,
       steer: 0,
     };
   }
@@ -41,13 +44,13 @@ export class LimitStatus {
     steer: number,
   ): number {
     this.put(pose, poseAt, ends, endsAt, travel, steer);
-    const { limits, place } = this;
+    const { limits, margins } = this;
     let found = -1;
     let least = 0;
     this.share = Number.POSITIVE_INFINITY;
     for (let i = 0; i < limits.length; i++) {
       const limit = limits[i]!;
-      const margin = limit.margin(place);
+      const margin = margins[i]!;
       const share = margin / limit.range;
       this.share = Math.min(this.share, (margin + KEPT) / limit.range);
       if (margin >= -KEPT || share >= least) continue;
@@ -68,7 +71,7 @@ export class LimitStatus {
     steer: number,
   ): void {
     this.put(pose, poseAt, ends, endsAt, travel, steer);
-    for (let i = 0; i < this.limits.length; i++) out[i] = this.limits[i]!.margin(this.place);
+    out.set(this.margins);
   }
 
   private put(
@@ -79,11 +82,16 @@ export class LimitStatus {
     travel: number,
     steer: number,
   ): void {
-    const { place } = this;
+    const { limits, margins, place } = this;
+    const isSameTravel = travel === place.travel;
     place.pose = pose;
     place.poseAt = poseAt;
     place.travel = travel;
     place.steer = steer;
     otherInnerTo(place.otherInner, ends, endsAt, this.innerAt);
+    for (let i = 0; i < limits.length; i++) {
+      const limit = limits[i]!;
+      if (!(isSameTravel && limit.isOfTravel)) margins[i] = limit.margin(place);
+    }
   }
 }

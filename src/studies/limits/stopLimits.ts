@@ -12,6 +12,7 @@ export function bumpStopLimit(travel: number, from: number): FrontEndLimit {
     measure: "length",
     range: rangeOf(travel - from),
     margin: (place) => travel - place.travel,
+    isOfTravel: true,
     // Travel rises with the arm all through its reach, so the end of the cell is its highest.
     spreadTo: (out, place, { travelHigh }) => {
       aboveTo(out, place.travel, travelHigh);
@@ -29,6 +30,7 @@ export function droopStrapLimit(travel: number, to: number): FrontEndLimit {
     measure: "length",
     range: rangeOf(to - travel),
     margin: (place) => place.travel - travel,
+    isOfTravel: true,
     spreadTo: (out, place, { travelLow }) => {
       belowTo(out, place.travel, travelLow);
     },

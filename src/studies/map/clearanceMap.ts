@@ -81,7 +81,7 @@ export function mapOf(model: Model, options: MapOptions = {}): ClearanceMap {
   const rows = sizeOf("rows", options.rows);
   const cols = sizeOf("cols", options.cols);
   const { droop, bump } = model.setup.travel;
-  const limits = limitsOn(model, "left").length > 0 ? new LimitCells(model, rows * cols) : null;
+  const limits = limitsOn(model, "left").length > 0 ? new LimitCells(model, rows, cols) : null;
   const map: ClearanceMap = {
     travels: evenly(droop, bump, rows),
     steers: evenly(-1, 1, cols),

@@ -21,8 +21,14 @@ export class LimitCells implements MapPastLimit {
   readonly share: Float64Array;
   private readonly status: Readonly<Record<Side, LimitStatus>>;
   private readonly places = new Map<string, number>();
+  /** Of the row swept last, each column of the left side: the limit passed, −1 = none, and the least share in hand. */
+  private readonly onLeft: Int16Array;
+  private readonly leftShare: Float64Array;
 
-  constructor(model: Model, cells: number) {
+  constructor(model: Model, rows: number, cols: number) {
+    const cells = rows * cols;
+    this.onLeft = new Int16Array(cols);
+    this.leftShare = new Float64Array(cols);
     this.passed = new Int16Array(cells).fill(-1);
     this.share = new Float64Array(cells).fill(Number.NaN);
     this.status = { left: new LimitStatus(model, "left"), right: new LimitStatus(model, "right") };
@@ -41,30 +47,47 @@ export class LimitCells implements MapPastLimit {
     left: Float64Array,
     right: Float64Array | null,
   ): void {
+    const { leftShare, onLeft, status } = this;
     const cols = can.length;
     const travel = travels[row]!;
     for (let col = 0; col < cols; col++) {
       if (can[col] === 0) continue;
-      const steer = steers[col]!;
-      const own = this.status.left;
-      const endsAt = col * INNER_ENDS_ROW;
-      let found = own.limitStatusAt(left, col * POSE_ROW, ends, endsAt, travel, steer);
-      let share = own.share;
+      onLeft[col] = status.left.limitStatusAt(
+        left,
+        col * POSE_ROW,
+        ends,
+        col * INNER_ENDS_ROW,
+        travel,
+        steers[col]!,
+      );
+      leftShare[col] = status.left.share;
+    }
+    for (let col = 0; col < cols; col++) {
+      if (can[col] === 0) continue;
+      let found = onLeft[col]!;
+      let share = leftShare[col]!;
       let side: Side = "left";
-      const from = cols - 1 - col;
-      const other = right === null ? own : this.status.right;
+      const twin = cols - 1 - col;
       const onRight =
         right === null
-          ? own.limitStatusAt(left, from * POSE_ROW, ends, from * INNER_ENDS_ROW, travel, -steer)
-          : other.limitStatusAt(right, col * POSE_ROW, ends, endsAt, travel, steer);
-      if (onRight >= 0 && (found < 0 || other.share < share)) {
+          ? onLeft[twin]!
+          : status.right.limitStatusAt(
+              right,
+              col * POSE_ROW,
+              ends,
+              col * INNER_ENDS_ROW,
+              travel,
+              steers[col]!,
+            );
+      const rightShare = right === null ? leftShare[twin]! : status.right.share;
+      if (onRight >= 0 && (found < 0 || rightShare < share)) {
         found = onRight;
         side = "right";
       }
-      share = Math.min(share, other.share);
+      share = Math.min(share, rightShare);
       const cell = row * cols + col;
       this.share[cell] = share;
-      if (found >= 0) this.passed[cell] = this.placeOf(side, this.status[side].limits[found]!.name);
+      if (found >= 0) this.passed[cell] = this.placeOf(side, status[side].limits[found]!.name);
     }
   }
 

@@ -1,4 +1,5 @@
 import { MOTION } from "../../geometry/motionRow.ts";
+import type { Vec3 } from "../../geometry/vec.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import type { CellMotion } from "./cellMotion.ts";
@@ -12,17 +13,12 @@ import type { CellMotion } from "./cellMotion.ts";
  */
 
 /** out = the knuckle frame's [x, y, z] as a direction. */
-export function knuckleDirectionTo(
-  out: Float64Array,
-  pose: Float64Array,
-  at: number,
-  local: readonly number[],
-): void {
+export function knuckleDirectionTo(out: Float64Array, pose: Float64Array, at: number, [x, y, z]: Vec3): void {
   for (let i = 0; i < 3; i++) {
     out[i] =
-      local[0]! * pose[at + POSE.knuckleX + i]! +
-      local[1]! * pose[at + POSE.knuckleY + i]! +
-      local[2]! * pose[at + POSE.knuckleZ + i]!;
+      x * pose[at + POSE.knuckleX + i]! +
+      y * pose[at + POSE.knuckleY + i]! +
+      z * pose[at + POSE.knuckleZ + i]!;
   }
 }
 

@@ -72,23 +72,24 @@ export function carriedByArmTo(
   pose: Float64Array,
   at: number,
 ): void {
-  let cos = 0;
-  let sin = 0;
-  let sizeSq = 0;
-  for (let i = 0; i < 3; i++) {
-    const d = pose[at + arm.joint + i]! - side[arm.foot + i]!;
-    const r = side[arm.radial + i]!;
-    cos += d * r;
-    sin += d * side[arm.quarter + i]!;
-    sizeSq += r * r;
-  }
-  cos /= sizeSq;
-  sin /= sizeSq;
-  const size = Math.sqrt(sizeSq);
-  const radial = (carried.radial * cos - carried.quarter * sin) / size;
-  const quarter = (carried.radial * sin + carried.quarter * cos) / size;
-  for (let i = 0; i < 3; i++) {
-    out[i] =
-      carried.along * carried.axis[i]! + radial * side[arm.radial + i]! + quarter * side[arm.quarter + i]!;
-  }
+  const { axis, along } = carried;
+  const { foot, radial: r, quarter: q, joint } = arm;
+  const dx = pose[at + joint]! - side[foot]!;
+  const dy = pose[at + joint + 1]! - side[foot + 1]!;
+  const dz = pose[at + joint + 2]! - side[foot + 2]!;
+  const rx = side[r]!;
+  const ry = side[r + 1]!;
+  const rz = side[r + 2]!;
+  const qx = side[q]!;
+  const qy = side[q + 1]!;
+  const qz = side[q + 2]!;
+  const sizeSq = rx * rx + ry * ry + rz * rz;
+  const cos = (dx * rx + dy * ry + dz * rz) / sizeSq;
+  const sin = (dx * qx + dy * qy + dz * qz) / sizeSq;
+  const perSize = 1 / Math.sqrt(sizeSq);
+  const radial = (carried.radial * cos - carried.quarter * sin) * perSize;
+  const quarter = (carried.radial * sin + carried.quarter * cos) * perSize;
+  out[0] = along * axis[0] + radial * rx + quarter * qx;
+  out[1] = along * axis[1] + radial * ry + quarter * qy;
+  out[2] = along * axis[2] + radial * rz + quarter * qz;
 }

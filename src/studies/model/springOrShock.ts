@@ -97,11 +97,17 @@ export function lowerMountMotion(
   b: Float64Array,
   bAt: number,
 ): number {
+  // A mount on the arm stays where the arm does, however the wheels are steered.
+  if (springOrShock.lower.on === "lowerArm" && isSameJoint(a, aAt, b, bAt)) return 0;
   lowerMountTo(mount, springOrShock, a, aAt);
   lowerMountTo(otherMount, springOrShock, b, bAt);
   let sq = 0;
   for (let i = 0; i < 3; i++) sq += (mount[i]! - otherMount[i]!) ** 2;
   return Math.sqrt(sq);
+}
+
+function isSameJoint(a: Float64Array, aAt: number, b: Float64Array, bAt: number): boolean {
+  return a[aAt] === b[bAt] && a[aAt + 1] === b[bAt + 1] && a[aAt + 2] === b[bAt + 2];
 }
 
 /**
