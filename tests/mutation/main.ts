@@ -1,7 +1,7 @@
 /**
- * `npm run mutate [-- SECONDS [SEED]]`: changes the sources of the solver in small ways, one at a time, and tells which
- * changes no test of it notices. A seeded sample, as many as the time allows; every change is drawn with the same chance.
- * Exits 1 where the score is below what is wanted.
+ * `npm run mutate [-- SECONDS [SEED [PATH]]]`: changes the sources of the solver in small ways, one at a time, and tells
+ * which changes no test of it notices. A seeded sample, as many as the time allows; every change is drawn with the same
+ * chance. With a path only sources whose path begins with it are changed. Exits 1 where the score is below what is wanted.
  */
 
 import { readdirSync, readFileSync, rmSync } from "node:fs";
@@ -34,11 +34,20 @@ interface TestFile {
   readonly seen: ReadonlySet<number>;
 }
 
-const [seconds = 600, seed = 1] = process.argv.slice(2).map(Number);
+/** What became of a mutant; given up = the tests that come by it would take too long. */
+type Fate = "noticed" | "no test notices it" | "no test comes by it" | "given up";
+
+interface Verdict {
+  readonly mutant: Mutant;
+  readonly fate: Fate;
+}
+
+const [seconds = 600, seed = 1] = process.argv.slice(2, 4).map(Number);
+const path = process.argv[4] ?? "";
 const end = performance.now() + 1000 * seconds;
-const all = SOURCES.flatMap((folder) => filesIn(folder, ".ts")).flatMap((file) =>
-  mutantsOf(file, readFileSync(join(ROOT, file), "utf8")),
-);
+const all = SOURCES.flatMap((folder) => filesIn(folder, ".ts"))
+  .filter((file) => file.startsWith(path))
+  .flatMap((file) => mutantsOf(file, readFileSync(join(ROOT, file), "utf8")));
 const drawn: Numbered[] = shuffled(all)
   .slice(0, DRAWN * seconds)
   .map((mutant, number) => ({ number, mutant }));
@@ -52,12 +61,12 @@ try {
     TESTS.flatMap((folder) => filesIn(folder, ".test.ts")).filter((file) => !BESIDE.test(file)),
   );
   console.log(`${tests.length} test files, ${all.length} mutants of ${SOURCES.join(", ")}`);
-  const judged: { readonly mutant: Mutant; readonly isNoticed: boolean }[] = [];
+  const judged: Verdict[] = [];
   const queue = [...drawn];
   await Promise.all(
     judges.map(async (judge) => {
       for (let next = queue.shift(); next && performance.now() < end; next = queue.shift())
-        judged.push({ mutant: next.mutant, isNoticed: await isNoticed(judge, next, tests) });
+        judged.push({ mutant: next.mutant, fate: await fateOf(judge, next, tests) });
     }),
   );
   process.exitCode = tell(judged) ? 0 : 1;
@@ -91,8 +100,9 @@ async function sound(files: readonly string[]): Promise<TestFile[]> {
       for (let file = queue.shift(); file; file = queue.shift()) {
         judge.end();
         const judged = await judge.run({ file, mutant: -1 }, 10 * LONGEST_FILE);
-        if (judged === null || judged.took > LONGEST_FILE) continue;
-        if (judged.fault !== null)
+        if (judged === null || judged.took > LONGEST_FILE)
+          console.log(`not asked, it takes too long: ${file}`);
+        else if (judged.fault !== null)
           console.log(`not asked, it fails here by itself: ${file}: ${judged.fault}`);
         else found.push({ file, took: judged.took, seen: new Set(judged.seen) });
       }
@@ -101,25 +111,28 @@ async function sound(files: readonly string[]): Promise<TestFile[]> {
   return found.sort((a, b) => a.took - b.took);
 }
 
-async function isNoticed(judge: JudgeProcess, { number }: Numbered, tests: readonly TestFile[]) {
+async function fateOf(judge: JudgeProcess, { number }: Numbered, tests: readonly TestFile[]): Promise<Fate> {
   let left = LONGEST_MUTANT;
-  for (const { file, took } of tests.filter(({ seen }) => seen.has(number))) {
+  const asked = tests.filter(({ seen }) => seen.has(number));
+  if (asked.length === 0) return "no test comes by it";
+  for (const { file, took } of asked) {
     left -= took;
-    if (left < 0) return false;
+    if (left < 0) return "given up";
     const judged = await judge.run({ file, mutant: number }, 30_000 + 30 * took);
-    if (judged === null || judged.fault !== null) return true;
+    if (judged === null || judged.fault !== null) return "noticed";
   }
-  return false;
+  return "no test notices it";
 }
 
 /** @returns whether the score is as wanted */
-function tell(judged: readonly { readonly mutant: Mutant; readonly isNoticed: boolean }[]): boolean {
-  const survivors = judged.filter(({ isNoticed }) => !isNoticed).map(({ mutant }) => mutant);
-  const alike = survivors.filter((mutant) => alikeReason(mutant) !== null);
-  for (const mutant of survivors.sort((a, b) => a.file.localeCompare(b.file) || a.line - b.line)) {
+function tell(judged: readonly Verdict[]): boolean {
+  const survivors = judged.filter(({ fate }) => fate !== "noticed");
+  const alike = survivors.filter(({ mutant }) => alikeReason(mutant) !== null);
+  survivors.sort((a, b) => a.mutant.file.localeCompare(b.mutant.file) || a.mutant.line - b.mutant.line);
+  for (const { mutant, fate } of survivors) {
     const { file, line, from, to } = mutant;
     console.log(`${file}:${line}  ${squeezed(from)}  →  ${squeezed(to)}`);
-    console.log(`    ${alikeReason(mutant) ?? "NO TEST NOTICES IT"}`);
+    console.log(`    ${alikeReason(mutant) ?? fate.toUpperCase()}`);
   }
   const noticed = judged.length - survivors.length;
   const score = (100 * noticed) / (judged.length - alike.length);
