@@ -54,13 +54,13 @@ function report(verdict: Verdict, parts: readonly CheckEntry[]): CheckReport {
 describe("what is said at the counter", () => {
   it("how much farther out one stands, whichever it is", () => {
     expect(outSentence(["wide", "narrow"], [800 + 15.875, 800], FORMAT)).toBe(
-      'At ride height, the wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
+      'As measured, the wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
     );
     expect(outSentence(["narrow", "wide"], [800, 815.875], FORMAT)).toBe(
-      'At ride height, the wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
+      'As measured, the wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
     );
     expect(outSentence(["a", "b"], [800, 800.5], FORMAT)).toBe(
-      'At ride height, the wheels of "a" and "b" sit equally far out.',
+      'As measured, the wheels of "a" and "b" sit equally far out.',
     );
     expect(outSentence(["a", "b"], [812.5, 800], { units: "mm" })).toContain("12.5 mm farther out");
   });

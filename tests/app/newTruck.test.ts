@@ -31,7 +31,7 @@ describe("a new truck", () => {
       ...["Upper arm, front pivot", "Upper arm, rear pivot", "Upper ball joint"],
       ...["Lower arm, front pivot", "Lower arm, rear pivot", "Lower ball joint"],
       ...["Inner tie rod end", "Rack stroke, each way"],
-      ...["Ball joint span", "Pin height", "Pin angle", "Hub face", "Outer tie rod end"],
+      ...["Ball joint span", "Pin height", "Pin angle", "Hub-face distance", "Outer tie rod end"],
       ...["Rim diameter", "Rim width", "Backspacing", "Tire size", "Full bump", "Full droop"],
     ]);
     expect(JSON.stringify(newTruckDocument("mm"))).not.toMatch(/"(?:frontPivot|stroke|hubFace)":[^"[]/);

@@ -24,7 +24,7 @@ it("the knuckle at Build is dragged, cut open, loaded, weighed and told its wind
   await page.locator(".axes-sketch").waitFor({ state: "attached" });
 
   // A dimension is dragged by keys and by hand, each one step to undo, and the part follows.
-  const hubFace = page.locator(".knuckle-numbers tr", { hasText: "Hub face" }).locator("td").first();
+  const hubFace = page.locator(".knuckle-numbers tr", { hasText: "Hub-face distance" }).locator("td").first();
   await page.getByRole("button", { name: "Front", exact: true }).click();
   await page.getByRole("button", { name: "Drag", exact: true }).click();
   const mark = page.getByRole("button", { name: /^hub face: / });
@@ -56,12 +56,12 @@ it("the knuckle at Build is dragged, cut open, loaded, weighed and told its wind
   expect(await loads.getByText(/\bsafe\b|strong enough|✓/).count()).toBe(0);
 
   const weights = await unfold(page, "weights");
-  await weights.getByText("1.4 lb less than as it stands").waitFor();
+  await weights.getByText("1.4 lb less than the current truck’s").waitFor();
   await expect.poll(() => weights.locator(".knuckle-picture path").count(), { timeout: 30_000 }).toBe(5);
 
   const window = await unfold(page, "window");
   await window
-    .getByText(/^Hub face/)
+    .getByText(/^Hub-face distance/)
     .first()
     .waitFor({ timeout: 30_000 });
   expect(await window.locator(".window-tick").count()).toBe(4);

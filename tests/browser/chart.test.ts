@@ -17,14 +17,14 @@ describe("at Choose", () => {
     const values = (name: string) => chart.getByLabel(`${name}: values`);
     await values("Across").fill("4 1/4, 5");
     await values("Down").fill("5 5/16, 6 5/16");
-    const grid = chart.getByRole("grid", { name: "Hub face against Backspacing" });
+    const grid = chart.getByRole("grid", { name: "Hub-face distance against Backspacing" });
     await chart.locator("progress").waitFor({ state: "detached", ...SOON });
     const cells = grid.getByRole("gridcell");
     expect(await cells.count()).toBe(4);
     // As it stands, told by mark and text.
     const present = grid.locator("[data-present]");
     expect(await present.textContent()).toMatch(/^×/);
-    expect(await read(chart)).toContain("As it stands (4 1/4, 6 5/16) it rubs by 3/16 in or more.");
+    expect(await read(chart)).toContain("The current truck (4 1/4, 6 5/16) rubs by 3/16 in or more.");
     await present.focus();
     await page.keyboard.press("ArrowRight");
     await expect

@@ -86,13 +86,13 @@ describe("the counter view", () => {
     await shot(page, "counter-tablet");
     // One inch of hub face, per side, on a pin that stands nearly level.
     expect(told).toContain(
-      'At ride height, the wheels of "as it stands" sit 1 in farther out per side than those of "narrow hub face".',
+      'As measured, the wheels of "current truck" sit 1 in farther out per side than those of "narrow hub face".',
     );
     expect(told).toMatch(
-      /If the example's numbers are this truck's: at the "aired out" stance, the tire of "as it stands" meets the fender lip at \d+° of steer/,
+      /If the example's numbers are this truck's: at the "aired out" stance, the tire of "current truck" meets the fender lip at \d+° of steer/,
     );
     expect(told).toContain('"narrow hub face" steers lock to lock and nothing touches');
-    expect(told).toContain(`the tire of "as it stands" rubs the fender lip by ${wide}`);
+    expect(told).toContain(`the tire of "current truck" rubs the fender lip by ${wide}`);
     expect(told).toContain(`"narrow hub face" clears by ${narrow}`);
     expect(await read(counterView(page))).toMatch(/does not say that a part or a truck is safe/);
     const size = await counterView(page)
@@ -102,7 +102,7 @@ describe("the counter view", () => {
     expect(Number.parseFloat(size)).toBeGreaterThanOrEqual(22);
     await page.keyboard.press("Escape");
     await counterView(page).waitFor({ state: "detached" });
-    await page.getByLabel("Variant", { exact: true }).selectOption({ label: "as it stands" });
+    await page.getByLabel("Variant", { exact: true }).selectOption({ label: "current truck" });
     await page.locator('.verdict[data-verdict="rubs"]').waitFor();
     expect(problems()).toEqual([]);
   });
@@ -204,13 +204,13 @@ describe("the customer's sheet", () => {
       has("Marrow Lane Suspension");
       has("J. Doe");
       has(new Date().toLocaleDateString("en-US", { dateStyle: "long" }));
-      has("A · as it stands: The tire rubs the fender lip");
+      has("A · current truck: The tire rubs the fender lip");
       has(rubs![0]);
       has("Hub-face distance 6 5/16 in 5 5/16 in");
-      has("At ride height, the wheels of");
+      has("As measured, the wheels of");
       has("1 in farther out per side than those of");
       has("Steers, aired out");
-      for (const angle of ["Camber", "Caster", "Toe"]) has(`${angle} at ride height`);
+      for (const angle of ["Camber", "Caster", "Toe"]) has(`${angle}, as measured`);
       has("P235/70R15 on 15 × 8 in, backspacing 4 1/4 in");
       has("From above, left wheel, steered");
       has("Measure before you trust it.");

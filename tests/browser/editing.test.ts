@@ -29,7 +29,7 @@ const phone = sharedWorkbench({
 /** The example as it came: all that was done on the page before is taken back. */
 async function openDesk() {
   const bench = await desk();
-  await field(bench.page, "Hub face").waitFor();
+  await field(bench.page, "Hub-face distance").waitFor();
   while (await undo(bench.page).isEnabled()) await undo(bench.page).click();
   return bench;
 }
@@ -82,7 +82,7 @@ describe("a field of the setup", () => {
     await expect.poll(() => answer.locator("[aria-busy]").getAttribute("aria-busy"), SOON).toBe("false");
     const seen = await heights.jsonValue();
     expect(Math.min(...seen)).toBe(Math.min(seen[0]!, seen.at(-1)!));
-    const hubFace = field(page, "Hub face");
+    const hubFace = field(page, "Hub-face distance");
     const scrubBefore = await scrub(page);
     await hubFace.click();
     await hubFace.fill("");
@@ -106,7 +106,7 @@ describe("a field of the setup", () => {
 
   it("steps with the arrow keys by the sixteenth, eight with Shift, from its default where it is empty", async () => {
     const { page } = await openDesk();
-    const hubFace = field(page, "Hub face");
+    const hubFace = field(page, "Hub-face distance");
     await hubFace.focus();
     await page.keyboard.press("ArrowUp");
     expect(await hubFace.inputValue()).toBe("6 3/8");
@@ -126,8 +126,8 @@ describe("a field of the setup", () => {
 
   it("is dragged by its name as one step, and Escape puts it back", async () => {
     const { page } = await openDesk();
-    const hubFace = field(page, "Hub face");
-    const name = panel(page).getByText("Hub face", { exact: true }).first();
+    const hubFace = field(page, "Hub-face distance");
+    const name = panel(page).getByText("Hub-face distance", { exact: true }).first();
     await name.scrollIntoViewIfNeeded();
     const box = (await name.boundingBox())!;
     const [x, y] = [box.x + 20, box.y + box.height / 2];
@@ -193,11 +193,11 @@ describe("a field of the setup", () => {
     const row = panel(page).locator('[data-field="knuckle.hubFace"]');
     expect(await row.textContent()).toContain("own value of “narrow hub face”");
     expect(await panel(page).locator('[data-field="knuckle.span"]').textContent()).not.toContain("own value");
-    await ask(page, "Hub face");
+    await ask(page, "Hub-face distance");
     await row.getByRole("button", { name: "Take the setup's own, 6 5/16 in" }).click();
-    expect(await field(page, "Hub face").inputValue()).toBe("6 5/16");
+    expect(await field(page, "Hub-face distance").inputValue()).toBe("6 5/16");
     expect(await row.textContent()).not.toContain("own value");
-    await choose.selectOption({ label: "as it stands" });
+    await choose.selectOption({ label: "current truck" });
   });
 });
 
@@ -299,7 +299,7 @@ describe.each([
     await panel(page)
       .getByRole("button", { name: /the nearest that closes$/ })
       .waitFor();
-    await ask(page, "Hub face");
+    await ask(page, "Hub-face distance");
     await panel(page).scrollIntoViewIfNeeded();
     await shot(page, `editing-${isPhone ? "phone" : "desk"}-${colorScheme}`);
     const found = await new AxeBuilder({ page }).include(".setup").analyze();

@@ -175,12 +175,12 @@ describe("the salesperson", () => {
       viewport: { width: 1024, height: 768 },
     });
     await page.getByRole("button", { name: "Counter view" }).click();
-    await counterView(page).getByLabel(/^A/).selectOption({ label: "as it stands" });
+    await counterView(page).getByLabel(/^A/).selectOption({ label: "current truck" });
     await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
     await counterView(page).getByRole("button", { name: "aired out" }).click();
     const told = await counterWords(page);
     expect(told).toContain('at the "aired out" stance');
-    expect(told).toMatch(/"as it stands" sit [\d/ ]+ in farther out per side than those of "steeper pin"/);
+    expect(told).toMatch(/"current truck" sit [\d/ ]+ in farther out per side than those of "steeper pin"/);
     expect(told).toMatch(/meets the fender lip at \d+° of steer/);
     await shot(page, "job-salesperson");
     await counterView(page).getByRole("button", { name: "Print sheet" }).click();
@@ -191,7 +191,7 @@ describe("the salesperson", () => {
     expect(pages).toBe(1);
     for (const words of [
       "Marrow Lane Suspension",
-      "A · as it stands",
+      "A · current truck",
       "B · steeper pin",
       "Hub-face distance 6 5/16 in 5 3/4 in",
     ]) {
@@ -258,7 +258,7 @@ describe("the designer", () => {
     expect(await field(page, "Pin angle").inputValue()).toBe("9");
     await expect.poll(() => verdict(page)).not.toBe("");
     await page.getByRole("button", { name: "Undo", exact: true }).click();
-    await expect.poll(() => variant(page).locator("option:checked").textContent()).toBe("as it stands");
+    await expect.poll(() => variant(page).locator("option:checked").textContent()).toBe("current truck");
     expect(await variant(page).locator("option", { hasText: "pin angle 9°" }).count()).toBe(0);
     expect(await field(page, "Pin angle").inputValue()).toBe("8.5");
     expect(problems()).toEqual([]);

@@ -64,7 +64,7 @@ describe("a new truck on the page", () => {
       const needs = page.getByRole("region", { name: "No answer yet, and none is guessed" });
       await needs.getByText("It needs 19 things", { exact: false }).waitFor(SOON);
       expect(await page.locator(".verdict, .fault, .issues, .issue-bar, .stage-panel").count()).toBe(0);
-      await needs.getByRole("button", { name: "Hub face" }).click();
+      await needs.getByRole("button", { name: "Hub-face distance" }).click();
       await expect.poll(() => focused(page), SOON).toBe("knuckle.hubFace");
       await page.keyboard.type("6,25");
       await needs.getByText("It needs 18 things", { exact: false }).waitFor(SOON);

@@ -37,19 +37,19 @@ describe("the order at Build", () => {
     await put(page, "order.drop", "3");
     await expect.poll(() => sheetCell(page, "Pin height").textContent()).toBe("5 7/8 in");
     // The truck is what it was.
-    expect(await numberOf(page, "Hub face").textContent()).toBe("5 1/2 in");
+    expect(await numberOf(page, "Hub-face distance").textContent()).toBe("5 1/2 in");
     await page.getByRole("button", { name: "Put the order into the truck…" }).click();
     const rows = await page.locator(".order-changes tbody tr").allInnerTexts();
     expect(rows.map((row) => row.replace(/\s+/g, " "))).toEqual([
       "Pin height 5 3/8 in → 5 7/8 in",
-      "Hub face 5 1/2 in → 5 3/4 in",
+      "Hub-face distance 5 1/2 in → 5 3/4 in",
     ]);
     await page.getByRole("button", { name: "Put it in" }).click();
-    await expect.poll(() => numberOf(page, "Hub face").textContent()).toBe("5 3/4 in");
+    await expect.poll(() => numberOf(page, "Hub-face distance").textContent()).toBe("5 3/4 in");
     expect(await page.getByRole("button", { name: "Put the order into the truck…" }).count()).toBe(0);
     expect(await page.locator(".order-remark").first().textContent()).toContain("say what the order says");
     await page.getByRole("button", { name: "Undo" }).click();
-    await expect.poll(() => numberOf(page, "Hub face").textContent()).toBe("5 1/2 in");
+    await expect.poll(() => numberOf(page, "Hub-face distance").textContent()).toBe("5 1/2 in");
     expect(await numberOf(page, "Pin height").textContent()).toBe("5 3/8 in");
     // The order itself is as typed.
     expect(await page.locator('.order [data-field="order.hubFace"] input').inputValue()).toBe("5 3/4");

@@ -115,7 +115,7 @@ describe("the stage", () => {
     const wiped = await picture(page);
     expect(wiped).not.toBe(both);
     const wipe = page.getByRole("slider", { name: "Wipe" });
-    expect(await wipe.getAttribute("aria-valuetext")).toBe("50% narrow hub face, the rest as it stands");
+    expect(await wipe.getAttribute("aria-valuetext")).toBe("50% narrow hub face, the rest current truck");
     await shot(page, "stage-wipe");
     await wipe.focus();
     await page.keyboard.press("Home");

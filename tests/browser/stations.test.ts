@@ -216,10 +216,12 @@ describe("what is wrong", () => {
     await span.fill("10 5/8");
     await bar.waitFor({ state: "detached", ...SOON });
 
-    const hubFace = setup.getByRole("textbox", { name: "Hub face", exact: true });
+    const hubFace = setup.getByRole("textbox", { name: "Hub-face distance", exact: true });
     await hubFace.fill("60");
     await hubFace.press("Enter");
-    const doubt = page.locator(".verdict .doubts li").filter({ hasText: "Hub face of 60 in is unusual" });
+    const doubt = page
+      .locator(".verdict .doubts li")
+      .filter({ hasText: "Hub-face distance of 60 in is unusual" });
     await doubt.waitFor(SOON);
     await goTo(page, "Show");
     await doubt.getByRole("button", { name: "Show its field" }).click();
@@ -231,7 +233,7 @@ describe("what is wrong", () => {
     for (const station of STATIONS) {
       await goTo(page, station);
       const needs = page.getByRole("region", { name: "No answer yet, and none is guessed" });
-      await needs.getByRole("button", { name: "Hub face" }).click();
+      await needs.getByRole("button", { name: "Hub-face distance" }).click();
       await expect.poll(() => focusedField(page), SOON).toBe("knuckle.hubFace");
       await isAt(page, "Measure");
     }

@@ -45,7 +45,7 @@ async function typeNonsense(page: Page): Promise<void> {
     });
   await page.locator(".heading-setup").filter({ hasText: name }).waitFor();
   await page.locator(".verdict .verdict-word").waitFor(SOON);
-  const hubFace = setup(page).getByRole("textbox", { name: "Hub face", exact: true });
+  const hubFace = setup(page).getByRole("textbox", { name: "Hub-face distance", exact: true });
   await hubFace.fill("60");
   await hubFace.press("Enter");
   await page.locator('.verdict[data-verdict="unusual"]').waitFor(SOON);

@@ -68,7 +68,7 @@ describe("check with moving parts", () => {
     const { out, code: exit } = captured(["check", tight]);
     expect(exit).toBe(0);
     expect(out.split("\n")[1]).toBe(
-      "The lower ball joint comes within 1/16 in of the rotor on both sides at every height and steering angle; you asked for 1/4 in.",
+      "The lower ball joint comes within 1/16 in of the rotor on both sides at every pose; you asked for 1/4 in.",
     );
     expect(out).toMatch(/^rotor to lower ball joint +left +close +1\/16 +any +any /m);
   });
@@ -77,7 +77,7 @@ describe("check with moving parts", () => {
     const { out, code: exit } = captured(["check", rubbing]);
     expect(exit).toBe(1);
     expect(out.split("\n")[1]).toMatch(
-      /^The rotor rubs the lower ball joint on both sides by 7\/16 in at every height and steering angle/,
+      /^The rotor rubs the lower ball joint on both sides by 7\/16 in at every pose/,
     );
   });
 });

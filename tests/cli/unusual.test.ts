@@ -8,7 +8,7 @@ const folder = setupFolder();
 const ODD = { knuckle: { hubFace: 60 }, truck: { body: [] }, hardware: null };
 const odd = folder.write("odd.json", demoDocument(ODD));
 const LINE =
-  /^\S*odd\.json: unusual: knuckle\.hubFace: Hub face of 60 in is unusual: .* Was 6 in meant\? If it is so, add to "confirmed": (\{.*\})\n$/;
+  /^\S*odd\.json: unusual: knuckle\.hubFace: Hub-face distance of 60 in is unusual: .* Was 6 in meant\? If it is so, add to "confirmed": (\{.*\})\n$/;
 const SO = { check: "hubFace", at: "knuckle.hubFace", length: 60 };
 
 const VERBS: readonly (readonly string[])[] = [
@@ -51,7 +51,7 @@ describe("a setup with a hub face of 60 in", () => {
     expect(error).toMatch(LINE);
     const { unusual } = JSON.parse(out) as { unusual: readonly object[] };
     expect(unusual).toEqual([
-      { ...SO, text: expect.stringMatching(/^Hub face of 60 in is unusual/) as string },
+      { ...SO, text: expect.stringMatching(/^Hub-face distance of 60 in is unusual/) as string },
     ]);
   });
 
@@ -71,7 +71,7 @@ describe("a setup with a hub face of 60 in", () => {
       "lapsed.json",
       demoDocument({ ...ODD, knuckle: { hubFace: 61 }, confirmed: [SO] }),
     );
-    expect(captured(["pose", lapsed]).error).toContain("Hub face of 61 in is unusual");
+    expect(captured(["pose", lapsed]).error).toContain("Hub-face distance of 61 in is unusual");
   });
 
   it("looks a variant over as a truck of its own", () => {

@@ -45,7 +45,7 @@ describe("the catalogue of fields", () => {
 
   it("tells kind, range, step, default and choices from the schema", () => {
     expect(fieldAt(["knuckle", "hubFace"], demo)).toMatchObject({
-      label: "Hub face",
+      label: "Hub-face distance",
       kind: "length",
       required: true,
       default: null,

@@ -1,4 +1,5 @@
 import "./knucklePanel.css";
+import { truckName } from "../../studies/wording/truckName.ts";
 import { readText } from "../parts/plotNumbers.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
@@ -11,8 +12,8 @@ export function KnucklePanel({ truck }: { truck: Truck }) {
   return (
     <section className="knuckle-numbers" aria-labelledby="knuckle-title">
       <h2 id="knuckle-title" className="label">
-        The knuckle {variant === null ? "as it stands" : `of the variant “${variant}”`}: left side; the right
-        is its mirror image
+        The knuckle of {variant === null ? `the ${truckName(null)}` : `the variant “${variant}”`}: left side;
+        the right is its mirror image
       </h2>
       {knuckleNumbers(truck).map((group) => (
         <NumberTable key={group.title} group={group} format={format} />

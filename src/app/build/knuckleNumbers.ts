@@ -40,7 +40,7 @@ export function knuckleNumbers({ setup, model }: Truck): readonly NumberGroup[] 
         length("Pin height", pinHeight, "up the axis from the lower joint"),
         angle("Pin angle", pinAngle, "below the square to the axis"),
         length("Pin lead", pinLead, "+ ahead of the axis"),
-        length("Hub face", hubFace, "along the pin from the axis"),
+        length("Hub-face distance", hubFace, "along the pin from the axis"),
       ],
     },
     {

@@ -1,6 +1,7 @@
 import "./editing.css";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/types/keyPath.ts";
+import { truckName } from "../../studies/wording/truckName.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { BodyParts } from "./body/BodyParts.tsx";
@@ -73,7 +74,7 @@ export function SetupPanel({ truck, hasWorksheet }: SetupPanelProps) {
         <StartButton />
         <p className="setup-scope">
           {variant === null
-            ? "Changes go to the setup as it stands."
+            ? `Changes go to the ${truckName(null)}.`
             : `Changes go to the variant “${variant}”.`}
         </p>
         <p className="setup-scope">

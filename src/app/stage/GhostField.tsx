@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { truckName } from "../../studies/wording/truckName.ts";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 
@@ -33,7 +34,7 @@ export function GhostField({ truck }: GhostFieldProps) {
       >
         <option value={NONE}>none</option>
         <option value={BELOW} disabled={variant === null}>
-          as it stands
+          {truckName(null)}
         </option>
         {variantNames.map((name, i) => (
           <option key={name} value={i} disabled={name === variant}>

@@ -1,4 +1,5 @@
 import { createContext, useMemo } from "react";
+import { truckName } from "../../studies/wording/truckName.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import { useStage } from "../state/stageSettings.ts";
@@ -44,5 +45,5 @@ export const IsGhost = createContext(false);
 
 /** What a truck is called beside its other variants. */
 export function variantLabel({ setup }: Truck): string {
-  return setup.variant ?? "as it stands";
+  return truckName(setup.variant);
 }

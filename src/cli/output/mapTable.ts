@@ -36,7 +36,7 @@ function alwaysLines({ always }: MapReport, format: LengthFormat): string {
   return always
     .map(
       ({ part, side, gap }) =>
-        `At every height and steering angle: ${part} on the ${side}, gap ${gapCell(gap, format)} ${format.units}.\n`,
+        `At every pose: ${part} on the ${side}, gap ${gapCell(gap, format)} ${format.units}.\n`,
     )
     .join("");
 }

@@ -1,6 +1,7 @@
 import { isInside, type VariantTick } from "../../studies/window/variantTicks.ts";
 import type { FieldWindow } from "../../studies/window/windowTypes.ts";
 import { CAUTIONS } from "../../studies/wording/cautions.ts";
+import { truckName } from "../../studies/wording/truckName.ts";
 import { valueText, type WindowSpeech, windowSentences } from "../../studies/wording/windowWords.ts";
 import { cutShortLine } from "./cutShortLine.ts";
 import { type Column, heading, textTable } from "./textTable.ts";
@@ -18,7 +19,7 @@ export function windowTable(
   ticks: readonly VariantTick[],
 ): string {
   const rows = ticks.map(({ name, value }) => [
-    name ?? "as it stands",
+    truckName(name),
     valueText(value, window.kind, speech.format),
     isInside(window, value)
       ? "fits"

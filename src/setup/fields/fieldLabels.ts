@@ -120,7 +120,8 @@ const LABELS: Readonly<Record<string, string>> = {
   // Order of a knuckle
   "order.number": "Order number",
   "order.stance": "Made for the stance",
-  "order.hubFace": "Hub face, ordered",
+  hubFace: "Hub-face distance",
+  "order.hubFace": "Hub-face distance, ordered",
   "order.pinAngle": "Pin angle, ordered",
   "order.pinLead": "Pin lead, ordered",
   "order.side": "Sides made",
@@ -129,7 +130,7 @@ const LABELS: Readonly<Record<string, string>> = {
   "base.pinHeight": "Base pin height",
   "base.pinAngle": "Base pin angle",
   "base.pinLead": "Base pin lead",
-  "base.hubFace": "Base hub face",
+  "base.hubFace": "Base hub-face distance",
   "base.steeringArm": "Base outer tie rod end",
   "upperBallJoint.item": "Upper ball joint, from the catalog",
   "lowerBallJoint.item": "Lower ball joint, from the catalog",

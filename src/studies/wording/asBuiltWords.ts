@@ -18,7 +18,7 @@ export interface BuiltRow {
 }
 
 const NAMES: Readonly<Record<Unknown, string>> = {
-  hubFace: "Hub face",
+  hubFace: "Hub-face distance",
   pinHeight: "Pin height",
   pinAngle: "Pin angle",
   pinLead: "Pin lead",

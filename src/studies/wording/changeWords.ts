@@ -52,7 +52,7 @@ function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
     case "scrubRadius":
       return `Scrub radius from ${lengthText(moves.from, format)} to ${lengthText(moves.to, format)}.`;
     case "halfTrack":
-      return `Each wheel stands ${amountText(moves.to - moves.from, format)} farther ${moves.to > moves.from ? "out" : "in"}.`;
+      return `Each wheel stands ${amountText(moves.to - moves.from, format)} ${moves.to > moves.from ? "farther out" : "closer in"}.`;
     case "bumpSteer":
       return `Bump steer from ${angleText(moves.from, 2)} to ${angleText(moves.to, 2)} (root mean square over the travel).`;
     case "limit":

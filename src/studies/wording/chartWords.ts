@@ -6,6 +6,7 @@ import { fieldName } from "./fieldName.ts";
 import { amountText, lengthText } from "./lengths.ts";
 import { inputWords, travelText } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";
+import { truckName } from "./truckName.ts";
 
 /** What a cell of a chart is shown as. */
 export type CellSort = "clear" | "close" | "rubs" | "issue" | "unfinished";
@@ -66,7 +67,7 @@ export function cellSentence(
   const part = `${cell.side} ${cell.part}`;
   const where =
     cell.ride === "together"
-      ? "at every height and steering angle"
+      ? "at every pose"
       : `${travelText(mmFromUnits(cell.travel ?? 0, chart.units), format)}, ${inputWords(cell.steer ?? 0)}`;
   switch (cell.verdict) {
     case "rubs":
@@ -97,22 +98,22 @@ export function chartSentences(chart: ChartDocument, format: LengthFormat): read
 }
 
 function presentSentence({ present, cells, x, y }: ChartDocument, format: LengthFormat): string {
-  if (present === null) return "The truck as it stands is not on this chart.";
+  if (present === null) return `The ${truckName(null)} is not on this chart.`;
   const { column, row } = present;
   const cell = cells[row]![column]!;
   const amount = cellAmount(cell, format);
-  const now = `As it stands (${x.labels[column]!}, ${y.labels[row]!})`;
+  const now = `The ${truckName(null)} (${x.labels[column]!}, ${y.labels[row]!})`;
   switch (cellSort(cell)) {
     case "rubs":
-      return `${now} it rubs by ${amount} or more.`;
+      return `${now} rubs by ${amount} or more.`;
     case "close":
-      return `${now} it is close: ${amount} is left.`;
+      return `${now} is close: ${amount} is left.`;
     case "clear":
-      return amount === "" ? `${now} nothing is measured.` : `${now} it clears by ${amount}.`;
+      return amount === "" ? `On the ${truckName(null)} nothing is measured.` : `${now} clears by ${amount}.`;
     case "issue":
-      return `${now} it does not go together.`;
+      return `${now} does not go together.`;
     case "unfinished":
-      return `${now} it is not finished.`;
+      return `${now} is not finished.`;
   }
 }
 

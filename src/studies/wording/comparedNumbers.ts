@@ -32,7 +32,7 @@ const atRest = (
 
 /** What is compared: what was chosen, then what follows from it at the height as measured, wheels straight ahead. */
 export const NUMBERS: readonly ComparedNumber[] = [
-  knuckle("Hub face", "length", "hubFace"),
+  knuckle("Hub-face distance", "length", "hubFace"),
   knuckle("Pin height", "length", "pinHeight"),
   knuckle("Pin angle", "angle", "pinAngle"),
   knuckle("Pin lead", "length", "pinLead"),

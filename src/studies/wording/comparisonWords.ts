@@ -18,7 +18,7 @@ export function halfTrack(model: Model): number | null {
   return pose.ok ? Math.abs(pose.left.contactPatch[1]) : null;
 }
 
-/** Who stands farther out at ride height, and by how much. @param halfTracks mm, of the two in order */
+/** Who stands farther out as measured, and by how much. @param halfTracks mm, of the two in order */
 export function outSentence(
   names: readonly [string, string],
   halfTracks: readonly [number, number],
@@ -27,10 +27,10 @@ export function outSentence(
   const farther = halfTracks[0] - halfTracks[1];
   const [one, other] = names.map(quoted);
   if (Math.abs(farther) < 0.5 * finestLength(format))
-    return `At ride height, the wheels of ${one} and ${other} sit equally far out.`;
+    return `As measured, the wheels of ${one} and ${other} sit equally far out.`;
   const amount = formatLength(Math.abs(farther), format);
   const [wide, narrow] = farther > 0 ? [one, other] : [other, one];
-  return `At ride height, the wheels of ${wide} sit ${amount} farther out per side than those of ${narrow}.`;
+  return `As measured, the wheels of ${wide} sit ${amount} farther out per side than those of ${narrow}.`;
 }
 
 /** What is told of a truck's steering at a height: what stops it first, or why it cannot stand there. */

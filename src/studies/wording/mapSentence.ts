@@ -112,7 +112,7 @@ function lowWords({ stop, where, at }: ToldWay, model: Model, format: LengthForm
   return `${inputWords(where)} it comes down to ${low} before ${stops}`;
 }
 
-/** What rides with the wheel and rubs: `The tire rubs the tie rod end by 1/4 in on both sides at every height and steering angle.` */
+/** What rides with the wheel and rubs: `The tire rubs the tie rod end by 1/4 in on both sides at every pose.` */
 function alwaysWords(rubs: readonly AlwaysNear[], model: Model, format: LengthFormat): string {
   const told = rubs.reduce((worst, one) =>
     one.gap < worst.gap && !isSame(one.gap, worst.gap) ? one : worst,
@@ -123,7 +123,7 @@ function alwaysWords(rubs: readonly AlwaysNear[], model: Model, format: LengthFo
   const where = isTwin ? "on both sides" : `on the ${told.side}`;
   const surface = surfaceOfPair(model, told.side, told.part);
   const part = partWords(model, told.side, told.part);
-  return `The ${surface} rubs the ${part} by ${amountWords(told.gap, format)} ${where} at every height and steering angle.`;
+  return `The ${surface} rubs the ${part} by ${amountWords(told.gap, format)} ${where} at every pose.`;
 }
 
 function capitalized(text: string): string {

@@ -128,7 +128,7 @@ export function unevenSentences({ points }: Measured, format: LengthFormat): rea
       if (!isTold || Math.abs(by) < 3 * within) return [];
       const [more, less] = [
         ["farther ahead", "farther back"],
-        ["farther out", "farther in"],
+        ["farther out", "closer in"],
         ["higher", "lower"],
       ][axis]!;
       return [`${formatLength(Math.abs(by), format)} ${by > 0 ? more : less}`];

@@ -102,7 +102,7 @@ function knuckleRows({ order, fields }: OrderSheet, format: LengthFormat): reado
       from(length(base.pinHeight)),
     ),
     row(
-      "Hub face",
+      "Hub-face distance",
       length(hubFace),
       narrowed === null
         ? "steering axis to wheel face, along the pin"

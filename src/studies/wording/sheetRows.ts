@@ -45,7 +45,7 @@ export interface SheetTruck {
   readonly doubts: readonly Doubt[];
 }
 
-/** The sheet's table, a column a truck. Ride height is travel 0, as measured. */
+/** The sheet's table, a column a truck. As measured is travel 0. */
 export function sheetRows(
   trucks: readonly SheetTruck[],
   stances: readonly { readonly name: string; readonly travel: number }[],
@@ -63,12 +63,12 @@ export function sheetRows(
   return [
     row("Tire and wheel", "", () => ({ kind: "wheel" })),
     row("Hub-face distance", "", ({ truck }) => ({ kind: "length", mm: truck.model.setup.knuckle.hubFace })),
-    row("Half track at ride height", "", ({ truck }) => ({ kind: "length", mm: halfTrack(truck.model) })),
+    row("Half track, as measured", "", ({ truck }) => ({ kind: "length", mm: halfTrack(truck.model) })),
     row("Nearest over every height and steering angle", "", nearestFact),
     ...stances.map(({ name }, at) => row(`Steers, ${name}`, "", (one) => steersFact(one, at, format))),
-    row("Camber at ride height", "+ out at top", ({ truck }) => anglesFact(truck.model, "camber")),
-    row("Caster at ride height", "+ back at top", ({ truck }) => anglesFact(truck.model, "caster")),
-    row("Toe at ride height, each wheel", "+ in", ({ truck }) => anglesFact(truck.model, "toe")),
+    row("Camber, as measured", "+ out at top", ({ truck }) => anglesFact(truck.model, "camber")),
+    row("Caster, as measured", "+ back at top", ({ truck }) => anglesFact(truck.model, "caster")),
+    row("Toe of each wheel, as measured", "+ in", ({ truck }) => anglesFact(truck.model, "toe")),
   ];
 }
 

@@ -47,7 +47,7 @@ export function settledWords({ parts }: CheckReport, format: LengthFormat): stri
 }
 
 /** When, of things that ride together. */
-const ALWAYS = "at every height and steering angle";
+const ALWAYS = "at every pose";
 
 function whenWords(
   told: CheckEntry,

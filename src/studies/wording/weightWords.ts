@@ -1,26 +1,27 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { quantityInUnits } from "../../units/quantity.ts";
 import type { VariantWeight } from "../strength/variantWeights.ts";
+import { truckName } from "./truckName.ts";
 
 /** A weight to a tenth: `8.7 lb`. @param kg */
 export function weightText(kg: number, units: LengthUnit): string {
   return `${quantityInUnits(kg, "weight", units).toFixed(1)} ${units === "in" ? "lb" : "kg"}`;
 }
 
-/** What a variant is called where all are told: `As it stands`, `“lighter posts”`. */
+/** What a variant is called where all are told: `Current truck`, `“lighter posts”`. */
 export function variantTitle(name: string | null): string {
-  return name === null ? "As it stands" : `“${name}”`;
+  return name === null ? capitalized(truckName(null)) : `“${name}”`;
 }
 
-/** What a variant's knuckle weighs against the setup as it stands: `1.4 lb less than as it stands`. */
+/** What a variant's knuckle weighs against the setup without a variant: `1.4 lb less than the current truck’s`. */
 export function weightDifference({ name, mass, more }: VariantWeight, units: LengthUnit): string {
   if (mass === null) return "no members, plates or pin to weigh";
   if (name === null) return "what the others are weighed against";
-  if (more === null) return "as it stands there is nothing to weigh it against";
+  if (more === null) return `the ${truckName(null)} has nothing to weigh it against`;
   const size = weightText(Math.abs(more), units);
   // What reads as nothing is nothing.
-  if (Number.parseFloat(size) === 0) return "the same as it stands";
-  return `${size} ${more < 0 ? "less" : "more"} than as it stands`;
+  if (Number.parseFloat(size) === 0) return `the same as the ${truckName(null)}’s`;
+  return `${size} ${more < 0 ? "less" : "more"} than the ${truckName(null)}’s`;
 }
 
 /** Its effect on what does not ride on the spring; null = the setup does not say how much that is. */
@@ -35,3 +36,7 @@ export const WEIGHTS_COMMON =
 /** What a weight is of, and what is left out. */
 export const WEIGHTS_HOW =
   "Weights by lengths, areas and steps of the build block, all as steel; notches, weld metal, ball joints and bolts are left out. Unsprung weight is what masses says, changed by the part’s difference. A lighter part is not a stronger one.";
+
+function capitalized(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

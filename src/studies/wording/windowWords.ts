@@ -122,7 +122,7 @@ function tooNearWords(by: TooNear, { model, format }: WindowSpeech): string {
   const part = partWords(model, by.side, by.part).replace(/^the /i, "");
   const one = isOnBoth(by, model) ? `the ${surface}` : `the ${by.side} ${surface}`;
   const when = by.together
-    ? "at every height and steering angle"
+    ? "at every pose"
     : `${heightWords(by.travel, model, format)}, ${inputWords(by.steer)}`;
   return `${one} comes nearer than ${formatLength(model.setup.allowance, format)} to the ${part} ${when}`;
 }

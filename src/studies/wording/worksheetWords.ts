@@ -84,7 +84,7 @@ const LINES: Readonly<Record<string, LineWords>> = {
     how: "Wheel face down, a straightedge across the inboard rim: from the straightedge down to the mounting face.",
   },
   hubFace: {
-    name: "Hub face",
+    name: "Hub-face distance",
     how: "A straightedge along the two ball joint centers; from it to the wheel mounting face, along the pin, at pin height.",
   },
   pinAngle: {

@@ -21,7 +21,7 @@ export const room = (page: Page, station: StationName): Locator =>
     Measure: page.getByRole("region", { name: "Setup", exact: true }),
     Clear: page.getByRole("region", { name: "Height and steering: drag the dot" }),
     Choose: page.getByRole("region", { name: /^Variants side by side/ }),
-    Build: page.getByRole("region", { name: /^The knuckle as it stands/ }),
+    Build: page.getByRole("region", { name: /^The knuckle of the current truck/ }),
     Show: page.getByRole("region", { name: /^Side by side/ }),
   })[station];
 

@@ -32,7 +32,7 @@ describe("change", () => {
   it("says it in words, never less than it takes, with what else it moves", () => {
     const { out } = captured(["change", lip, ...fields]);
     expect(out).toContain("1. Backspacing from 4 1/4 in to 5 in.");
-    expect(out).toContain("   Each wheel stands 3/4 in farther in.");
+    expect(out).toContain("   Each wheel stands 3/4 in closer in.");
     expect(out).toContain("2. Trim the fender lip back by 7/16 in.");
     expect(out).toContain("local rules");
     expect(out).toContain("licensed, qualified people");

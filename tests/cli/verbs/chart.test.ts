@@ -19,7 +19,7 @@ describe("chart", () => {
     expect(document).toMatchObject({
       units: "in",
       x: { field: "wheel.backspacing", name: "Backspacing", values: [4.25, 4.5, 4.75, 5, 5.25] },
-      y: { field: "knuckle.hubFace", name: "Hub face", labels: ["5 5/16", "6 5/16"] },
+      y: { field: "knuckle.hubFace", name: "Hub-face distance", labels: ["5 5/16", "6 5/16"] },
       travel: { from: -3.75, to: 3.5 },
       lock: 1,
       allowance: 0.25,
@@ -69,9 +69,9 @@ describe("chart", () => {
 
   it("prints a table with marks, the truck as it stands in brackets, and a line a cell for a spreadsheet", () => {
     const table = captured(["chart", lip, ...fields]).out;
-    expect(table).toContain("Hub face \\ Backspacing");
+    expect(table).toContain("Hub-face distance \\ Backspacing");
     expect(table).toMatch(/6 5\/16 +\[x 3\/16\]/);
-    expect(table).toContain("As it stands (4 1/4, 6 5/16) it rubs by 3/16 in or more.");
+    expect(table).toContain("The current truck (4 1/4, 6 5/16) rubs by 3/16 in or more.");
     const csv = captured(["chart", lip, ...fields, "--csv"])
       .out.trimEnd()
       .split("\n");

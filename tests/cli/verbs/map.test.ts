@@ -242,7 +242,7 @@ describe("map for a person", () => {
   it("says that nothing is measured, and what no pose changes", () => {
     expect(captured(["map", bare, "--rows", "2", "--cols", "2"]).out).toContain("Nothing is measured");
     expect(captured(["map", near, "--rows", "2", "--cols", "2"]).out).toMatch(
-      /^At every height and steering angle: .+ on the left, gap .+ in\.$/m,
+      /^At every pose: .+ on the left, gap .+ in\.$/m,
     );
   });
 });

@@ -58,7 +58,7 @@ describe("the verb order", () => {
   it("prints a table a person reads, with its cautions and no word of safety or strength as found", () => {
     const { code, out, error } = captured(["order", example]);
     expect([code, error]).toEqual([0, ""]);
-    expect(out).toMatch(/Hub face +5 1\/2 in +base 6 1\/4 in; narrowed 3\/4 in/);
+    expect(out).toMatch(/Hub-face distance +5 1\/2 in +base 6 1\/4 in; narrowed 3\/4 in/);
     expect(out).toMatch(/Stud taper +1.5 in\/ft \(7.153° included\)/);
     expect(out).toMatch(/blocks say what the order says, in all 17 fields/);
     expect(out).toMatch(/licensed, qualified people/);

@@ -6,7 +6,7 @@ const unusual: Doubt = {
   kind: "unusual",
   path: ["knuckle", "hubFace"],
   also: [],
-  text: "Hub face 60 in.",
+  text: "Hub-face distance 60 in.",
   confirm: { check: "hubFace", at: "knuckle.hubFace", length: 60 },
 };
 const example: Doubt = { kind: "fromExample", path: ["knuckle", "span"], text: "Span." };

@@ -21,7 +21,7 @@ describe("the weight of each variant's knuckle", () => {
       "lighter posts, no braces",
     ]);
     expect(base!.more).toBe(0);
-    expect(weightDifference(weights[1]!, "in")).toBe("the same as it stands");
+    expect(weightDifference(weights[1]!, "in")).toBe("the same as the current truck’s");
   });
 
   it("differs by the tubes that differ, by hand: two braces gone, two posts thinner", () => {
@@ -31,7 +31,7 @@ describe("the weight of each variant's knuckle", () => {
     const posts = 9 - 1.625;
     const less = brace(2) + brace(8.5) + tube(1.75, 0.25, posts) - tube(1.5, 0.188, posts);
     expect(light!.more! / KG_PER_POUND).toBeCloseTo(-less, 3);
-    expect(weightDifference(light!, "in")).toBe(`${less.toFixed(1)} lb less than as it stands`);
+    expect(weightDifference(light!, "in")).toBe(`${less.toFixed(1)} lb less than the current truck’s`);
   });
 
   it("takes the difference off what does not ride on the spring, unless the variant says its own", () => {

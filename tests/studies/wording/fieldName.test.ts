@@ -13,7 +13,7 @@ const name = (key: string) => fieldName(parseKeyText(key)!, document);
 
 describe("a place of a setup", () => {
   it.each([
-    ["knuckle.hubFace", "Hub face"],
+    ["knuckle.hubFace", "Hub-face distance"],
     ["truck.lowerArm.ballJoint", "Lower ball joint"],
     ["truck.lowerArm.ballJoint[2]", "Lower ball joint, z"],
     ["truck.body[0].place.from", "Body parts “scan”: three points of the mesh"],

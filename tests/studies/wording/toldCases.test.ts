@@ -56,7 +56,7 @@ describe("a truck that rubs at every pose", () => {
         "nowhere, the tie rod end touches at every pose",
       );
       expect(rangeClause(variant, report, model, format)).toMatch(/rubs the tie rod end by/);
-      expect(verdictSentence(report, model, format)).toMatch(/rubs the tie rod end .* at every height/);
+      expect(verdictSentence(report, model, format)).toMatch(/rubs the tie rod end .* at every pose/);
       const [down] = lowestTravels(model, [0])!;
       if (!down?.ok) throw new TypeError("it stands straight ahead");
       expect(lowStop(down.touch, 0, model, format)).toMatchObject({ isAlways: true, isNowhere: true });

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 
 export type VariantHeadProps = {
@@ -14,7 +15,7 @@ export function VariantHead({ variant, isShown }: VariantHeadProps) {
   const remove = useWorkbench((s) => s.removeVariant);
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  const name = variant ?? "as it stands";
+  const name = truckName(variant);
 
   if (typed !== null && variant !== null) {
     const keep = () => {

@@ -1,5 +1,6 @@
 import { useDeferredValue, useMemo } from "react";
 import { variantNames } from "../../../setup/editing/resolveShown.ts";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { type NamedTruck, namedTrucks } from "./otherTrucks.ts";
@@ -29,7 +30,7 @@ export function useVariantTrucks(): VariantTrucks {
     () =>
       columns.flatMap((column) =>
         column.truck && column.variant !== variant
-          ? [{ name: column.variant ?? "as it stands", truck: column.truck }]
+          ? [{ name: truckName(column.variant), truck: column.truck }]
           : [],
       ),
     [columns, variant],

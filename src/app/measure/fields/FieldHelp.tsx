@@ -38,7 +38,7 @@ export function FieldHelp({ path, field, isOfVariant }: FieldHelpProps) {
       <p className="field-facts">
         {range !== null && <>Allowed: {range}. </>}
         {field.default !== null && <>Left out: {keyWords(field.default)}. </>}
-        {!mayBeLeftOut(field) && "Must be given. "}
+        {!mayBeLeftOut(field) && "Required. "}
       </p>
       {mayTellWithin && (
         <p className="field-facts">

@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 
@@ -7,7 +8,7 @@ export type VariantPickerProps = {
   truck: Truck;
 };
 
-/** Picks one of the setup's variants, or the setup as it stands. Draws nothing when there are none. */
+/** Picks one of the setup's variants, or the setup itself. Draws nothing when there are none. */
 export function VariantPicker({ truck }: VariantPickerProps) {
   const id = useId();
   const variant = useWorkbench((s) => s.variant);
@@ -23,7 +24,7 @@ export function VariantPicker({ truck }: VariantPickerProps) {
         value={variant === null ? -1 : names.indexOf(variant)}
         onChange={(event) => chooseVariant(names[Number(event.target.value)] ?? null)}
       >
-        <option value={-1}>as it stands</option>
+        <option value={-1}>{truckName(null)}</option>
         {names.map((name, i) => (
           <option key={name} value={i}>
             {name}

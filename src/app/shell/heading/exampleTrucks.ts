@@ -77,7 +77,7 @@ export const WORKED_TRUCKS: readonly ExampleTruck[] = [
   {
     file: "barrel-meets-rod-end.json",
     name: "A small wheel on the rod end",
-    about: "rubs at every height and steering angle",
+    about: "rubs at every pose",
     text: () => import("../../../../shared/worked/barrel-meets-rod-end.json?raw"),
   },
   {

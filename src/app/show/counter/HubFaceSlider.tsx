@@ -1,4 +1,5 @@
 import { lengthText } from "../../../studies/wording/lengths.ts";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import { FieldWindowView } from "../../parts/window/FieldWindowView.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { counter } from "./counterStore.ts";
@@ -28,7 +29,7 @@ export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
           disabled={!isWhatIf}
           onClick={() => counter.setState({ hubFace: null })}
         >
-          Back to {chosen[1] ?? "as it stands"}
+          Back to {truckName(chosen[1])}
         </button>
       </div>
       <div className="counter-slider-ends">

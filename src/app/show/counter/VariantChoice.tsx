@@ -1,4 +1,4 @@
-import { AS_IT_STANDS } from "./useComparison.ts";
+import { truckName } from "../../../studies/wording/truckName.ts";
 
 export type VariantChoiceProps = {
   letter: "A" | "B";
@@ -9,7 +9,7 @@ export type VariantChoiceProps = {
   onChoose: (variant: string | null) => void;
 };
 
-/** Chooses one of the two trucks compared: the setup as it stands, or a variant of it. */
+/** Chooses one of the two trucks compared: the setup itself, or a variant of it. */
 export function VariantChoice({ letter, drawn, names, chosen, onChoose }: VariantChoiceProps) {
   return (
     <label className="counter-choice">
@@ -24,7 +24,7 @@ export function VariantChoice({ letter, drawn, names, chosen, onChoose }: Varian
         value={chosen === null ? -1 : names.indexOf(chosen)}
         onChange={(event) => onChoose(names[Number(event.target.value)] ?? null)}
       >
-        <option value={-1}>{AS_IT_STANDS}</option>
+        <option value={-1}>{truckName(null)}</option>
         {names.map((name, i) => (
           <option key={name} value={i}>
             {name}

@@ -6,6 +6,7 @@ import type { Result } from "../../../setup/types/types.ts";
 import type { Doubt } from "../../../studies/doubts/doubt.ts";
 import type { TruckAnswer } from "../../../studies/wording/counterFacts.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { TAPE_MARK } from "../../../units/lengthUnits.ts";
 import { standingText } from "../../parts/standing.tsx";
@@ -59,8 +60,6 @@ export interface Comparison {
   readonly trouble: readonly string[];
 }
 
-export const AS_IT_STANDS = "as it stands";
-
 const whatIf = memoLast(withHubFace);
 
 /** What the counter and the customer's sheet compare, with all that is known of both so far; null without a truck. */
@@ -92,7 +91,6 @@ export function useComparison(): Comparison | null {
   if (!good || !setup) return null;
 
   const step = TAPE_MARK[format.units];
-  const nameOf = (variant: string | null) => variant ?? AS_IT_STANDS;
   // A variant tried with another hub face keeps its name: its other changes are still on the truck.
   const hubFaceName = choice.hubFace === null ? "" : `hub face ${lengthText(choice.hubFace, format)}`;
   const whatIfName = [chosen[1], hubFaceName].filter(Boolean).join(", ");
@@ -102,12 +100,12 @@ export function useComparison(): Comparison | null {
     ...{ names, chosen, stances, format, secondOwn },
     travel: travels.find((travel) => travel === choice.travel) ?? travels[0]!,
     first: first && {
-      ...{ letter: "A", name: nameOf(chosen[0]), truck: first, ...answersOf(checks[0]!, heights[0]!) },
+      ...{ letter: "A", name: truckName(chosen[0]), truck: first, ...answersOf(checks[0]!, heights[0]!) },
       doubts: doubtsOf(first),
     },
     second: second && {
       ...{ letter: "B", truck: second, ...answersOf(checks[1]!, heights[1]!), doubts: doubtsOf(second) },
-      name: changed ? whatIfName : nameOf(chosen[1]),
+      name: changed ? whatIfName : truckName(chosen[1]),
     },
     isWhatIf: changed !== null,
     slider:

@@ -86,8 +86,8 @@ export function SheetPage({ comparison }: SheetPageProps) {
       </div>
       <SheetTable told={told} stances={comparison.stances} format={format} />
       <p className="sheet-key">
-        A is drawn solid, B dashed; below the front view are their hub face distances. Ride height is the
-        height the truck was measured at.
+        A is drawn solid, B dashed; below the front view are their hub-face distances. As measured is the
+        height the truck was measured at, travel 0.
       </p>
       <Cautions />
       <p className="sheet-codes">

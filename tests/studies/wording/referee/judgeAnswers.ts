@@ -182,7 +182,7 @@ export function judgeNumbers(truth: Truth): void {
   const rest = truth.at(0, 0)?.pose.left ?? null;
   const { knuckle, wheel } = truth.model.setup;
   const expected: Readonly<Record<string, number | undefined>> = {
-    "Hub face": knuckle.hubFace,
+    "Hub-face distance": knuckle.hubFace,
     "Pin height": knuckle.pinHeight,
     "Pin angle": knuckle.pinAngle,
     "Pin lead": knuckle.pinLead,
