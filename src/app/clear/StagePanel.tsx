@@ -6,6 +6,7 @@ import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
 import { KnuckleHandleStrip } from "../stage/handles/KnuckleHandleStrip.tsx";
 import { SectionStrip } from "../stage/SectionStrip.tsx";
 import { ShowMenu } from "../stage/ShowMenu.tsx";
+import { StageLegend } from "../stage/StageLegend.tsx";
 import { StageTools } from "../stage/StageTools.tsx";
 import { WipeStrip } from "../stage/WipeStrip.tsx";
 import { useStage } from "../state/stageSettings.ts";
@@ -46,6 +47,7 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
               </Suspense>
             </StageBoundary>
             {(isWell || hasDimensions || isAlone) && <WheelButtons />}
+            {!isAlone && <StageLegend truck={truck} />}
             <p className="stage-hint">drag to turn, scroll to zoom</p>
           </div>
           {isAlone ? (

@@ -1,6 +1,6 @@
 import { useCallback, useRef } from "react";
 import type { LineSegments, Mesh } from "three";
-import type { BodyPart } from "../../setup/types/types.ts";
+import type { BodyPart, PathPart } from "../../setup/types/types.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { shownGaps } from "../state/shown.ts";
@@ -9,6 +9,8 @@ import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { bodyGeometry } from "./bodyGeometry.ts";
 import { useInk } from "./InkProvider.tsx";
+import { lipPanelGeometry } from "./lipPanel.ts";
+import { isLip, measuredWheel } from "./lips.ts";
 import { MirroredSide } from "./MirroredSide.tsx";
 import { standsAsTyped } from "./partPoints.ts";
 import { Solid } from "./Solid.tsx";
@@ -52,15 +54,26 @@ function BodyPartView({ truck, part, side }: BodyPartViewProps) {
   }, [ink, part, side, truck]);
   usePoseSync(truck, apply);
   const isRound = part.kind === "path";
+  const wheel = measuredWheel(truck);
   return (
-    <Solid
-      geometry={solid}
-      tone="body"
-      veil={isRound ? 0 : 2}
-      hasOutline={isRound}
-      hasEdges={!isRound}
-      outlineRef={outline}
-      edgesRef={edges}
-    />
+    <>
+      <Solid
+        geometry={solid}
+        tone="body"
+        veil={isRound ? 0 : 2}
+        hasOutline={isRound}
+        hasEdges={!isRound}
+        outlineRef={outline}
+        edgesRef={edges}
+      />
+      {wheel && isLip(part, wheel) && <LipPanel part={part} />}
+    </>
   );
+}
+
+/** The fender's side over its lip, where the picture is not one of lines alone. */
+function LipPanel({ part }: { part: PathPart }) {
+  const { fading } = useInk();
+  const panel = useGeometry(() => lipPanelGeometry(part), [part]);
+  return fading && <mesh geometry={panel} material={fading} renderOrder={24} />;
 }

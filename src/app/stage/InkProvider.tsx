@@ -18,8 +18,9 @@ export function InkProvider({ children }: InkProviderProps) {
   const [viewSize] = useState(() => new Vector2(1, 1));
   const [scheme, setScheme] = useState(0);
   const theme = useWorkbench((s) => s.preferences.theme);
+  const picture = useWorkbench((s) => s.preferences.picture);
   // biome-ignore lint/correctness/useExhaustiveDependencies: scheme and theme are read from the page's styles
-  const ink = useMemo(() => mixInk(canvas, viewSize), [canvas, viewSize, scheme, theme]);
+  const ink = useMemo(() => mixInk(canvas, viewSize, picture), [canvas, viewSize, scheme, theme, picture]);
   viewSize.set(size.width, size.height);
 
   useEffect(() => {

@@ -13,6 +13,7 @@ import { dimensionLayer } from "./dimensionLayer.ts";
 import { gapLayer } from "./gapLayer.ts";
 import { jointLayer } from "./jointLayer.ts";
 import { loadScaleLayer } from "./loadScaleLayer.ts";
+import { overlapLayer } from "./overlapLayer.ts";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { sectionLayer, sectionOf } from "./sectionLayer.ts";
@@ -59,6 +60,7 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWrite
         ? [loadScaleLayer(svg), dimensionLayer(svg, true)]
         : [
             sectionLayer(svg),
+            overlapLayer(svg),
             wipeLayer(svg),
             dimensionLayer(svg, false),
             jointLayer(svg),

@@ -1,8 +1,8 @@
 import type { Ref } from "react";
 import { type BufferGeometry, EdgesGeometry, type LineSegments, type Mesh } from "three";
 import { useStage } from "../state/stageSettings.ts";
+import type { Tone } from "./fills.ts";
 import { useInk } from "./InkProvider.tsx";
-import type { Tone } from "./ink.ts";
 import { useGeometry } from "./useGeometry.ts";
 
 export type SolidProps = {

@@ -4,6 +4,7 @@ import { BodySide } from "./Body.tsx";
 import { SHOWN } from "./drawStage.ts";
 import { EnvelopeView } from "./EnvelopeView.tsx";
 import { Floor } from "./Floor.tsx";
+import { FloorShade } from "./FloorShade.tsx";
 import { FrontEndSide } from "./FrontEndSide.tsx";
 import { Ghost } from "./Ghost.tsx";
 import { InkProvider } from "./InkProvider.tsx";
@@ -49,6 +50,7 @@ function WholeTruck({ truck }: { truck: Truck }) {
   return (
     <>
       <Floor truck={truck} />
+      <FloorShade truck={truck} />
       <group name={SHOWN}>
         <SteeringLink truck={truck} />
         <FrontEndSide truck={truck} side="left" />

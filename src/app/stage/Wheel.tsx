@@ -8,6 +8,7 @@ import { useInk } from "./InkProvider.tsx";
 import { circlesGeometry, ringCircles } from "./lineGeometry.ts";
 import { Solid } from "./Solid.tsx";
 import { discOutline, latheGeometry, rimOutline } from "./solidGeometry.ts";
+import { treadGeometry } from "./treadGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
 import { usePoseSync } from "./usePoseSync.ts";
 
@@ -32,6 +33,7 @@ export function Wheel({ truck, side }: WheelProps) {
       ),
     [ring, offset, center],
   );
+  const tread = useGeometry(() => treadGeometry(ring.profile), [ring]);
   const circles = useGeometry(() => circlesGeometry(ringCircles(ring.profile)), [ring]);
   const group = useRef<Group>(null);
   const apply = useCallback(
@@ -44,6 +46,7 @@ export function Wheel({ truck, side }: WheelProps) {
       <Solid geometry={tire} tone="tire" veil={1} hasEdges={false} />
       <Solid geometry={rim} tone="wheel" veil={1} hasOutline={false} hasEdges={false} />
       <Solid geometry={disc} tone="wheel" veil={1} hasOutline={false} hasEdges={false} />
+      {ink.groove && <mesh geometry={tread} material={ink.groove} renderOrder={13} />}
       <lineSegments geometry={circles} material={ink.edge.clear} renderOrder={11} />
     </group>
   );

@@ -37,11 +37,22 @@ export function circlesGeometry(circles: readonly number[]): BufferGeometry {
   return new BufferGeometry().setAttribute("position", new Float32BufferAttribute(positions, 3));
 }
 
-/** Circles worth inking on a ring: its beads, and the edges of the tread (the outermost points within `depth` of the top). */
-export function ringCircles(profile: ArrayLike<number>, depth = 8): number[] {
+/** A profile's points, from its flat pairs. */
+export function profilePoints(profile: ArrayLike<number>): [x: number, r: number][] {
   const points: [x: number, r: number][] = [];
   for (let i = 0; i + 1 < profile.length; i += 2) points.push([profile[i]!, profile[i + 1]!]);
+  return points;
+}
+
+/** The tread of a profile: its points within `depth` of the top, mm. */
+export function treadOf(points: readonly [x: number, r: number][], depth = 8): [x: number, r: number][] {
   const top = Math.max(...points.map(([, r]) => r));
-  const tread = points.filter(([, r]) => r >= top - depth);
+  return points.filter(([, r]) => r >= top - depth);
+}
+
+/** Circles worth inking on a ring: its beads, and the edges of the tread. */
+export function ringCircles(profile: ArrayLike<number>): number[] {
+  const points = profilePoints(profile);
+  const tread = treadOf(points);
   return [points[0], tread[0], tread.at(-1), points.at(-1)].flatMap((point) => point ?? []);
 }

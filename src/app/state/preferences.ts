@@ -7,13 +7,17 @@ export type LengthDisplay = "file" | "1/16" | "1/32" | "1/64" | "decimal" | "mm"
 
 export type Theme = "auto" | "light" | "dark";
 
+/** How the stage draws: `truck` = rubber, metal and sheet; `lines` = flat fills and ink, as a drawing on paper. */
+export type PictureStyle = "truck" | "lines";
+
 /** What a person likes to see; kept in the browser, no part of any setup. */
 export interface Preferences {
   readonly lengths: LengthDisplay;
   readonly theme: Theme;
+  readonly picture: PictureStyle;
 }
 
-export const DEFAULT_PREFERENCES: Preferences = { lengths: "file", theme: "auto" };
+export const DEFAULT_PREFERENCES: Preferences = { lengths: "file", theme: "auto", picture: "truck" };
 
 const LENGTH_DISPLAYS: readonly string[] = [
   "file",
@@ -24,6 +28,7 @@ const LENGTH_DISPLAYS: readonly string[] = [
   "mm",
 ] satisfies LengthDisplay[];
 const THEMES: readonly string[] = ["auto", "light", "dark"] satisfies Theme[];
+const PICTURES: readonly string[] = ["truck", "lines"] satisfies PictureStyle[];
 
 interface Display {
   readonly format: LengthFormat;
@@ -55,7 +60,7 @@ export function lengthStepOf(lengths: LengthDisplay, fileUnits: FileUnits): Leng
 
 /** Preferences from storage, which may hold anything. */
 export function readPreferences(stored: unknown): Preferences {
-  const { lengths, theme } = (typeof stored === "object" && stored !== null ? stored : {}) as Record<
+  const { lengths, theme, picture } = (typeof stored === "object" && stored !== null ? stored : {}) as Record<
     string,
     unknown
   >;
@@ -64,5 +69,6 @@ export function readPreferences(stored: unknown): Preferences {
       ? (lengths as LengthDisplay)
       : DEFAULT_PREFERENCES.lengths,
     theme: THEMES.includes(theme as string) ? (theme as Theme) : DEFAULT_PREFERENCES.theme,
+    picture: PICTURES.includes(picture as string) ? (picture as PictureStyle) : DEFAULT_PREFERENCES.picture,
   };
 }

@@ -20,6 +20,7 @@ export function viewActions({ set }: ActionContext): ViewActions {
     setAligned: (isAligned) => set({ isAligned }),
     setLengths: (lengths) => set((s) => ({ preferences: { ...s.preferences, lengths } })),
     setTheme: (theme) => set((s) => ({ preferences: { ...s.preferences, theme } })),
+    setPicture: (picture) => set((s) => ({ preferences: { ...s.preferences, picture } })),
     setPreferences: (preferences) => set({ preferences }),
   };
 }

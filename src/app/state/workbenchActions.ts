@@ -2,7 +2,7 @@ import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { LengthUnit, SetupIssue } from "../../setup/types/types.ts";
 import type { PartOnSide } from "../../studies/reports/gapsAt.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
-import type { LengthDisplay, Preferences, Theme } from "./preferences.ts";
+import type { LengthDisplay, PictureStyle, Preferences, Theme } from "./preferences.ts";
 import type { Suggestion } from "./suggestion.ts";
 import type { DocumentSlice, TypedDocument } from "./typedDocument.ts";
 import type { ViewName } from "./workbenchState.ts";
@@ -104,6 +104,7 @@ export interface ViewActions {
   setAligned(isAligned: boolean): void;
   setLengths(lengths: LengthDisplay): void;
   setTheme(theme: Theme): void;
+  setPicture(picture: PictureStyle): void;
   setPreferences(preferences: Preferences): void;
 }
 

@@ -1,4 +1,4 @@
-import type { LengthDisplay, Theme } from "../../state/preferences.ts";
+import type { LengthDisplay, PictureStyle, Theme } from "../../state/preferences.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 
 const LENGTHS: readonly (readonly [LengthDisplay, string])[] = [
@@ -16,11 +16,17 @@ const THEMES: readonly (readonly [Theme, string])[] = [
   ["dark", "dark"],
 ];
 
+const PICTURES: readonly (readonly [PictureStyle, string])[] = [
+  ["truck", "rubber and metal"],
+  ["lines", "line drawing"],
+];
+
 /** How lengths are shown and how the page looks; no setup changes with either. */
 export function Preferences() {
-  const { lengths, theme } = useWorkbench((s) => s.preferences);
+  const { lengths, theme, picture } = useWorkbench((s) => s.preferences);
   const setLengths = useWorkbench((s) => s.setLengths);
   const setTheme = useWorkbench((s) => s.setTheme);
+  const setPicture = useWorkbench((s) => s.setPicture);
   return (
     <details className="menu">
       <summary className="button">Units, look</summary>
@@ -39,6 +45,16 @@ export function Preferences() {
           Page
           <select value={theme} onChange={(event) => setTheme(event.target.value as Theme)}>
             {THEMES.map(([value, name]) => (
+              <option key={value} value={value}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          Picture
+          <select value={picture} onChange={(event) => setPicture(event.target.value as PictureStyle)}>
+            {PICTURES.map(([value, name]) => (
               <option key={value} value={value}>
                 {name}
               </option>
