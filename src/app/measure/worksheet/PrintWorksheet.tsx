@@ -1,3 +1,4 @@
+import "../../parts/print.css";
 import { useEffect, useState } from "react";
 import { createPortal } from "react-dom";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
