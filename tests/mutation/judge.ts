@@ -1,14 +1,18 @@
-import { runFile } from "./miniVitest.ts";
+import { type Most, runFile } from "./miniVitest.ts";
 import type { Switch } from "./switched.ts";
 
 /** A test file to be run with a mutant on, the one that the process was begun with; −1 = none. */
 export interface Asked {
   readonly file: string;
   readonly mutant: number;
+  /** No test is begun after so many, or so many ms of processor time. */
+  readonly most: Most;
 }
 
 export interface Judged {
   readonly fault: string | null;
+  /** How many of the file's tests were run. */
+  readonly tests: number;
   /** ms of processor time. */
   readonly took: number;
   /** Mutants that the file came by. */
@@ -22,12 +26,12 @@ const mutation: Switch = {
 };
 Object.assign(globalThis, { mutation });
 
-process.on("message", async ({ file }: Asked) => {
+process.on("message", async ({ file, most }: Asked) => {
   const before = process.cpuUsage();
-  const fault = await runFile(`${process.cwd()}/${file}`);
+  const { fault, tests } = await runFile(`${process.cwd()}/${file}`, most);
   const { user, system } = process.cpuUsage(before);
   const seen = [...mutation.seen.keys()].filter((number) => mutation.seen[number] === 1);
-  process.send?.({ fault, took: (user + system) / 1000, seen } satisfies Judged);
+  process.send?.({ fault, tests, took: (user + system) / 1000, seen } satisfies Judged);
 });
 process.on("disconnect", () => process.exit());
 process.send?.("ready");

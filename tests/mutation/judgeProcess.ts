@@ -1,4 +1,5 @@
 import { type ChildProcess, fork } from "node:child_process";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Asked, Judged } from "./judge.ts";
 
@@ -17,7 +18,7 @@ export class JudgeProcess {
   ) {}
 
   /**
-   * @param limit ms of wall clock after which it is taken for endless
+   * @param limit ms of processor time after which it is taken for endless
    * @returns null = endless
    */
   async run(asked: Asked, limit: number): Promise<Judged | null> {
@@ -26,16 +27,21 @@ export class JudgeProcess {
     this.process ??= await this.start(asked.mutant);
     const running = this.process;
     const judged = await new Promise<Judged | null>((done) => {
-      const timer = setTimeout(() => done(null), limit);
+      const end = spentBy(running) + limit;
+      const timer = setInterval(() => {
+        if (spentBy(running) < end) return;
+        clearInterval(timer);
+        done(null);
+      }, 500);
       const told = (answer: Judged) => {
-        clearTimeout(timer);
+        clearInterval(timer);
         running.off("exit", ended);
         done(answer);
       };
       const ended = () => {
-        clearTimeout(timer);
+        clearInterval(timer);
         running.off("message", told);
-        done({ fault: "the process ended", took: 0, seen: [] });
+        done({ fault: "the process ended", tests: 0, took: 0, seen: [] });
       };
       running.once("message", told);
       running.once("exit", ended);
@@ -67,5 +73,18 @@ export class JudgeProcess {
       child.once("message", () => ready(child));
       child.once("exit", () => failed(new Error("tests/mutation/judge.ts ended before it began")));
     });
+  }
+}
+
+/** Clock ticks of Linux, ms. */
+const TICK = 10;
+
+/** Processor time of a process, ms; where the system does not tell it (`/proc`), the wall clock, which a busy machine makes long. */
+function spentBy({ pid }: ChildProcess): number {
+  try {
+    const fields = readFileSync(`/proc/${pid}/stat`, "utf8").split(") ")[1]!.split(" ");
+    return TICK * (Number(fields[11]) + Number(fields[12]));
+  } catch {
+    return performance.now();
   }
 }

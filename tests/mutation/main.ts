@@ -24,13 +24,15 @@ const BESIDE = /^tests\/studies\/(?!search|hardware|limits|[^/]*$)/;
 const WANTED = 85;
 /** Mutants drawn for each second: more than can be judged. */
 const DRAWN = 4;
-/** ms of processor time: a test file that takes more is not asked, and a mutant is given up after as much of the others. */
+/** ms of processor time: of a test file that takes more only the first tests are asked; what all tests of a mutant may take. */
 const LONGEST_FILE = 12_000;
 const LONGEST_MUTANT = 30_000;
 
 interface TestFile {
   readonly file: string;
   readonly took: number;
+  /** How many of its tests are asked. */
+  readonly asked: number;
   readonly seen: ReadonlySet<number>;
 }
 
@@ -66,7 +68,7 @@ try {
   await Promise.all(
     judges.map(async (judge) => {
       for (let next = queue.shift(); next && performance.now() < end; next = queue.shift())
-        judged.push({ mutant: next.mutant, fate: await fateOf(judge, next, tests) });
+        judged.push(told({ mutant: next.mutant, fate: await fateOf(judge, next, tests) }));
     }),
   );
   process.exitCode = tell(judged) ? 0 : 1;
@@ -91,7 +93,7 @@ function shuffled(mutants: readonly Mutant[]): Mutant[] {
   return left;
 }
 
-/** The test files that pass with no mutant on and are quick, the quickest first, with the mutants they come by. */
+/** The test files whose first tests pass with no mutant on, the quickest first, with the mutants they come by. */
 async function sound(files: readonly string[]): Promise<TestFile[]> {
   const found: TestFile[] = [];
   const queue = [...files];
@@ -99,12 +101,12 @@ async function sound(files: readonly string[]): Promise<TestFile[]> {
     judges.map(async (judge) => {
       for (let file = queue.shift(); file; file = queue.shift()) {
         judge.end();
-        const judged = await judge.run({ file, mutant: -1 }, 10 * LONGEST_FILE);
-        if (judged === null || judged.took > LONGEST_FILE)
-          console.log(`not asked, it takes too long: ${file}`);
+        const most = { tests: Number.MAX_SAFE_INTEGER, ms: LONGEST_FILE };
+        const judged = await judge.run({ file, mutant: -1, most }, 2 * LONGEST_FILE);
+        if (judged === null) console.log(`not asked, its first tests take too long: ${file}`);
         else if (judged.fault !== null)
           console.log(`not asked, it fails here by itself: ${file}: ${judged.fault}`);
-        else found.push({ file, took: judged.took, seen: new Set(judged.seen) });
+        else found.push({ file, took: judged.took, asked: judged.tests, seen: new Set(judged.seen) });
       }
     }),
   );
@@ -115,25 +117,29 @@ async function fateOf(judge: JudgeProcess, { number }: Numbered, tests: readonly
   let left = LONGEST_MUTANT;
   const asked = tests.filter(({ seen }) => seen.has(number));
   if (asked.length === 0) return "no test comes by it";
-  for (const { file, took } of asked) {
+  for (const { file, took, asked: tests } of asked) {
     left -= took;
     if (left < 0) return "given up";
-    const judged = await judge.run({ file, mutant: number }, 30_000 + 30 * took);
+    const most = { tests, ms: Number.MAX_SAFE_INTEGER };
+    const judged = await judge.run({ file, mutant: number, most }, 5000 + 10 * took);
     if (judged === null || judged.fault !== null) return "noticed";
   }
   return "no test notices it";
+}
+
+/** Prints a survivor. @returns what was told */
+function told(verdict: Verdict): Verdict {
+  const { mutant, fate } = verdict;
+  if (fate === "noticed") return verdict;
+  console.log(`${mutant.file}:${mutant.line}  ${squeezed(mutant.from)}  →  ${squeezed(mutant.to)}`);
+  console.log(`    ${alikeReason(mutant) ?? fate.toUpperCase()}`);
+  return verdict;
 }
 
 /** @returns whether the score is as wanted */
 function tell(judged: readonly Verdict[]): boolean {
   const survivors = judged.filter(({ fate }) => fate !== "noticed");
   const alike = survivors.filter(({ mutant }) => alikeReason(mutant) !== null);
-  survivors.sort((a, b) => a.mutant.file.localeCompare(b.mutant.file) || a.mutant.line - b.mutant.line);
-  for (const { mutant, fate } of survivors) {
-    const { file, line, from, to } = mutant;
-    console.log(`${file}:${line}  ${squeezed(from)}  →  ${squeezed(to)}`);
-    console.log(`    ${alikeReason(mutant) ?? fate.toUpperCase()}`);
-  }
   const noticed = judged.length - survivors.length;
   const score = (100 * noticed) / (judged.length - alike.length);
   console.log(

@@ -37,16 +37,38 @@ export const expectTypeOf = () => new Proxy(() => {}, { get: () => () => {} });
 
 export const inject = () => false;
 
-/** @returns what went wrong first; null = all passed */
-export async function runFile(path: string): Promise<string | null> {
+export interface Most {
+  readonly tests: number;
+  /** Of processor time. */
+  readonly ms: number;
+}
+
+/** Tests run of the file asked for, and the processor time after which no other is begun, µs since the process began. */
+let ran = 0;
+let last = 0;
+let most = 0;
+
+function spent(): number {
+  const { user, system } = process.cpuUsage();
+  return user + system;
+}
+
+/** @returns what went wrong first, null = all passed; and how many tests were run */
+export async function runFile(
+  path: string,
+  { tests, ms }: Most,
+): Promise<{ fault: string | null; tests: number }> {
   group = emptyGroup();
   const root = group;
+  ran = 0;
+  most = tests;
+  last = spent() + 1000 * ms;
   try {
     await import(path);
     await runGroup(root, [], []);
-    return null;
+    return { fault: null, tests: ran };
   } catch (error) {
-    return String((error as Error)?.message ?? error).slice(0, 300);
+    return { fault: String((error as Error)?.message ?? error).slice(0, 300), tests: ran };
   }
 }
 
@@ -54,6 +76,7 @@ async function runGroup(own: Group, before: readonly Job[], after: readonly Job[
   for (const job of own.before) await job();
   try {
     for (const job of own.jobs) {
+      if (ran >= most || spent() > last) return;
       const test = (job as { isGroup?: boolean }).isGroup !== true;
       if (!test) {
         await (job as (b: readonly Job[], a: readonly Job[]) => Promise<void>)(
@@ -62,6 +85,7 @@ async function runGroup(own: Group, before: readonly Job[], after: readonly Job[
         );
         continue;
       }
+      ran++;
       for (const each of [...before, ...own.beforeEach]) await each();
       try {
         await job();

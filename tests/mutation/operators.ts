@@ -5,6 +5,8 @@ export interface Mutant {
   /** Path from the repository's root. */
   readonly file: string;
   readonly line: number;
+  /** The source's line, without the space around it. */
+  readonly text: string;
   /** The expression changed, by where it stands in the source. */
   readonly start: number;
   readonly end: number;
@@ -44,6 +46,7 @@ const LEAST_NUMBER = 1e-2;
 /** Every mutant of a source: operators turned round, numbers one on, signs lost, functions swapped, calls left out. */
 export function mutantsOf(file: string, text: string): Mutant[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
+  const lines = text.split("\n");
   const found: Mutant[] = [];
   const visit = (node: ts.Node): void => {
     if (ts.isTypeNode(node) || ts.isImportDeclaration(node) || ts.isInterfaceDeclaration(node)) return;
@@ -52,7 +55,8 @@ export function mutantsOf(file: string, text: string): Mutant[] {
     if (to !== null) {
       const start = node.getStart(source);
       const line = source.getLineAndCharacterOfPosition(start).line + 1;
-      found.push({ file, line, start, end: node.end, from: node.getText(source), to });
+      const own = lines[line - 1]!.trim();
+      found.push({ file, line, text: own, start, end: node.end, from: node.getText(source), to });
     }
     ts.forEachChild(node, visit);
   };
