@@ -15,8 +15,10 @@ export interface ReadReadings {
   /** null = the document does not say, so that no reading can be told. */
   readonly units: LengthUnit | null;
   readonly readings: readonly Reading[];
-  /** What is wrong with the others, in the order found. */
+  /** What does not read of the others, in the order found. */
   readonly issues: readonly SetupIssue[];
+  /** Readings that read and no truck can have, alone or with the others: left out, each with its mend. */
+  readonly leftOut: readonly SetupIssue[];
 }
 
 /**
@@ -31,6 +33,7 @@ export function readReadings(shown: unknown, file: string): ReadReadings {
     units,
     readings: [],
     issues: issues.all(),
+    leftOut: [],
   });
   const much = tooMuch(shown);
   if (much !== null) {
@@ -52,6 +55,12 @@ export function readReadings(shown: unknown, file: string): ReadReadings {
   const shape = readingsField.safeParse(typed);
   if (!shape.success) addShapeIssues(issues, shown, shape.error, ["readings"]);
   if (!Array.isArray(typed)) return none(units);
-  const reading = new BlockReading(units, new Map(), issues, ["readings"]);
-  return { units, readings: resolveReadings(typed, bodyNamesOf(shown), reading), issues: issues.all() };
+  const impossible = issues.another();
+  const readings = resolveReadings(
+    typed,
+    bodyNamesOf(shown),
+    new BlockReading(units, new Map(), issues, ["readings"]),
+    new BlockReading(units, new Map(), impossible, ["readings"]),
+  );
+  return { units, readings, issues: issues.all(), leftOut: impossible.all() };
 }

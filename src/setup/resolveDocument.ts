@@ -112,8 +112,14 @@ export function resolveDocument(
   const asBuilt = reading.isSound("asBuilt")
     ? resolveAsBuilt(typed.asBuilt, jig, reading.inside("asBuilt"))
     : null;
+  const impossible = issues.another();
   const readings = Array.isArray(typed.readings)
-    ? resolveReadings(typed.readings, bodyNamesOf(typed), reading.inside("readings"))
+    ? resolveReadings(
+        typed.readings,
+        bodyNamesOf(typed),
+        reading.inside("readings"),
+        new BlockReading(typed.units, meshes, impossible, ["readings"]),
+      )
     : [];
   const odds = reading.isSound("odds") ? resolveOdds(typed.odds, reading.inside("odds")) : null;
   const confirmed = Array.isArray(typed.confirmed)
@@ -151,6 +157,7 @@ export function resolveDocument(
     jig,
     asBuilt,
     readings,
+    readingsLeftOut: impossible.all(),
     fromExample,
     confirmed,
     odds,

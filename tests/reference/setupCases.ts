@@ -69,6 +69,7 @@ function setupOf(
     jig: { ...DEFAULT_JIG, tolerances: DEFAULT_JIG_TOLERANCES },
     asBuilt: null,
     readings: [],
+    readingsLeftOut: [],
     fromExample: null,
   };
 }

@@ -7,6 +7,7 @@ import type { UnusualDoubt } from "../../studies/doubts/doubt.ts";
 import { type Model, modelOf } from "../../studies/model/model.ts";
 import { exampleLine } from "../../studies/wording/answerWords.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
+import { leftOutSentence } from "../../studies/wording/measureWords.ts";
 import { unusualDoubts, unusualLines } from "../../studies/wording/unusualReport.ts";
 import { InputFiles } from "../disk/inputFiles.ts";
 import { meshesBeside } from "../disk/meshesBeside.ts";
@@ -45,6 +46,8 @@ export function readTruck(
   if (!built.ok) throw inputError(built.issues);
   const example = exampleLine(name, built.value.setup);
   if (example !== null) terminal.remark?.(example);
+  for (const issue of built.value.setup.readingsLeftOut)
+    terminal.remark?.(`${name}: ${leftOutSentence(issue)}`);
   const unusual = unusualDoubts(built.value, formatOf(built.value.setup));
   for (const line of unusualLines(name, unusual)) terminal.remark?.(line);
   const model = aligned ? alignedTruck(name, built.value) : built.value;

@@ -1,9 +1,10 @@
-import type { LengthUnit } from "../../setup/types/types.ts";
+import type { LengthUnit, SetupIssue } from "../../setup/types/types.ts";
 import type { Measured } from "../../studies/measure/measured.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { offText, pointWords, readingName, readText, sizeWords } from "../../studies/wording/measureNames.ts";
 import {
   freeSentences,
+  leftOutSentence,
   MEASURE_CAUTION,
   measuredSentence,
   nextSentence,
@@ -13,19 +14,27 @@ import {
   unevenSentences,
   withinWords,
 } from "../../studies/wording/measureWords.ts";
+import { cutShortLine } from "./cutShortLine.ts";
 import { pointCell, textTable } from "./textTable.ts";
 
-/** What a truck's readings come to as a person reads it. @param written the setup file written with it; null = none */
-export function measureTable(
-  measured: Measured,
-  title: string,
-  units: LengthUnit,
-  written: string | null,
-): string {
+/** What is told of a truck's readings. */
+export interface MeasureTold {
+  readonly measured: Measured;
+  /** Readings that cannot be, each with its mend. */
+  readonly leftOut: readonly SetupIssue[];
+  readonly title: string;
+  readonly units: LengthUnit;
+  /** The setup file written with it; null = none. */
+  readonly written: string | null;
+}
+
+/** What a truck's readings come to as a person reads it. */
+export function measureTable({ measured, leftOut, title, units, written }: MeasureTold): string {
   const format = formatOf({ units });
   const { points, sizes, residuals, suspect, free } = measured;
   const sentences = [
     measuredSentence(measured),
+    ...leftOut.map(leftOutSentence),
     ...suspectSentences(suspect, format),
     ...unevenSentences(measured, format),
     ...freeSentences(free),
@@ -81,5 +90,10 @@ export function measureTable(
       ]),
     ],
   );
-  return [`${title}: measured\n${sentences.join("\n")}\n`, readings, places, MEASURE_CAUTION].join("\n");
+  return [
+    `${title}: measured\n${sentences.join("\n")}\n${cutShortLine("measure", measured)}`,
+    readings,
+    places,
+    MEASURE_CAUTION,
+  ].join("\n");
 }

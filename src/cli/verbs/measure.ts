@@ -36,7 +36,7 @@ Examples:
 
 The setup's readings block holds what was read; nothing else of the setup has to be there yet.
 
-Exit codes: 0 the readings go together, 1 one is most likely wrong, 2 ${NO_ANSWER}.`;
+Exit codes: 0 the readings go together, 1 one is most likely wrong or cannot be and is left out, 2 ${NO_ANSWER}.`;
 
 /** `measure`: from readings of tape, plumb bob and angle finder to the points of the truck. */
 export function addMeasure(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -54,25 +54,24 @@ function runMeasure(file: string, options: MeasureOptions, terminal: Terminal): 
   const inputs = new InputFiles();
   const { name, text } = setupText(file, inputs, terminal);
   const document = accepted(readDocument(text, name));
-  // Solved at once: the shortest budget does.
-  askedBudget(name, options, terminal);
+  const budget = askedBudget(name, options, terminal);
   const variant = options.variant ?? null;
-  const { ask, units, issues } = measureAskOf(document, name, variant, WORKSHEET_CANDIDATES);
+  const { ask, units, issues, leftOut } = measureAskOf(document, name, variant, WORKSHEET_CANDIDATES);
   if (issues.length > 0 || ask === null || units === null) throw inputError(issues);
   if (ask.readings.length === 0) {
+    if (leftOut.length > 0) throw inputError(leftOut);
     const mend = 'required: what was read, such as [{ "height": "lowerArm.ballJoint", "is": "8 1/2" }]';
     throw new InputError([{ file: name, key: "readings", value: "", mend }]);
   }
-  const measured = measureTruck(ask);
+  const measured = measureTruck(ask, budget);
   const { apply = null } = options;
+  const plain = measureJson(measured, leftOut, units);
   const told = options.json
-    ? jsonText(
-        apply === null ? measureJson(measured, units) : { ...measureJson(measured, units), written: apply },
-      )
-    : measureTable(measured, titleOf(document, variant), units, apply);
+    ? jsonText(apply === null ? plain : { ...plain, written: apply })
+    : measureTable({ measured, leftOut, units, title: titleOf(document, variant), written: apply });
   if (apply !== null) writeApplied({ document, measured, units, name, inputs }, apply, options);
   terminal.writeOut(told);
-  return measured.suspect === null ? ExitCode.Fine : ExitCode.Rubs;
+  return measured.suspect === null && leftOut.length === 0 ? ExitCode.Fine : ExitCode.Rubs;
 }
 
 function titleOf(document: unknown, variant: string | null): string {

@@ -24,6 +24,11 @@ export class IssueList {
     return this.#more;
   }
 
+  /** An empty list of the same file. */
+  another(): IssueList {
+    return new IssueList(this.#file);
+  }
+
   /** Adds an issue; `value` is what stands at the key, `mend` one sentence without a full stop. */
   add(path: KeyPath, value: unknown, mend: string): void {
     this.#places.add(path);

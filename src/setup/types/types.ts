@@ -323,6 +323,8 @@ export interface Setup {
   readonly asBuilt: AsBuiltSetup | null;
   /** What was read on the truck with tape, plumb bob and angle finder. */
   readonly readings: readonly Reading[];
+  /** Readings that no truck can have, alone or with the others, each with its mend: they are left out. */
+  readonly readingsLeftOut: readonly SetupIssue[];
   /** null = every number is the truck's own. */
   readonly fromExample: FromExample | null;
   /** What is unusual and so all the same. */

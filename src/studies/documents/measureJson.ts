@@ -1,16 +1,18 @@
-import type { LengthUnit } from "../../setup/types/types.ts";
+import type { LengthUnit, SetupIssue } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { askDocument } from "../measure/ask.ts";
 import type { Measured, MeasuredPoint, Suspect } from "../measure/measured.ts";
+import { readingAt } from "../wording/measureWords.ts";
 
 const AXES = ["x", "y", "z"] as const;
 
 /**
  * What `measure --json` prints: lengths in the file's units, angles in degrees, places in vehicle axes (right side y < 0),
- * `within` one standard deviation, `covariance` in units squared. Readings by their place in the file's list, from 0.
+ * `within` one standard deviation, `covariance` in units squared. Readings by their place in the file's list, from 0; those
+ * of `leftOut` cannot be. `cutShort` only where the budget ended it.
  */
-export function measureJson(measured: Measured, units: LengthUnit) {
+export function measureJson(measured: Measured, leftOut: readonly SetupIssue[], units: LengthUnit) {
   const length = (mm: number) => unitsFromMm(mm, units);
   const amount = (kind: string, value: number) => (kind === "angle" ? degFromRad(value) : length(value));
   const right = new Map(
@@ -49,6 +51,8 @@ export function measureJson(measured: Measured, units: LengthUnit) {
       reading: askDocument(measured.next.ask),
       pointsWithin: { now: length(measured.next.from), after: length(measured.next.to) },
     },
+    leftOut: leftOut.map(({ key, value, mend }) => ({ reading: readingAt(key), key, value, mend })),
+    ...(measured.cutShort ? { cutShort: true } : {}),
   };
 }
 

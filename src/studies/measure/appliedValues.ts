@@ -3,6 +3,7 @@ import { lengthAt } from "../../setup/reading/lengthAt.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { PointName, ReadingSize } from "../../setup/types/readingTypes.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
+import { parseAngle } from "../../units/angle.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
 import { ASSUMED_SIZES } from "./assumedTruck.ts";
 import { inKnuckle, knuckleFrom } from "./knuckleFrom.ts";
@@ -110,10 +111,14 @@ function tireValues(
   ];
 }
 
-/** The knuckle as it stands between its joints, for a setup that has none of its own yet. */
+/**
+ * The knuckle as it stands between its joints, for a setup that has none of its own yet. A pin angle that the setup has of its
+ * own was read beside the steering axis, and gives the wheel's camber; without one the wheel is taken as upright. A hub face
+ * of its own gives the pin's height.
+ */
 export function knuckleValues(
   { points }: Measured,
-  document: unknown,
+  { document, isOpen }: { readonly document: unknown; readonly isOpen: (path: KeyPath) => boolean },
   units: LengthUnit,
 ): readonly FoundValue[] {
   const at = (name: PointName) => points.find(({ point, side }) => point === name && side === "left");
@@ -133,7 +138,16 @@ export function knuckleValues(
     lengthAt(document, ["wheel", "offset"], units) ??
     offsetFromBackspacing(backspacing ?? ASSUMED_SIZES["wheel.backspacing"], rimWidth);
   const wheelCenter = wheel?.at ?? lower.at;
-  const stands = knuckleFrom({ lowerJoint: lower.at, upperJoint: upper.at, wheelCenter }, null, null, offset);
+  const own = <T>(key: string, value: T | null) => (isOpen(["knuckle", key]) ? null : value);
+  const angle = parseAngle(valueAt(document, ["knuckle", "pinAngle"]) as string | number);
+  const ownAngle = own("pinAngle", angle.ok ? angle.rad : null);
+  const ownFace = own("hubFace", lengthAt(document, ["knuckle", "hubFace"], units));
+  const stands = knuckleFrom(
+    { lowerJoint: lower.at, upperJoint: upper.at, wheelCenter },
+    ownAngle,
+    ownFace,
+    offset,
+  );
   const one = (
     key: string,
     value: number | Vec3,
@@ -151,7 +165,7 @@ export function knuckleValues(
     one("pinAngle", stands.pinAngle, false, "angle"),
     ...(wheel
       ? [
-          one("pinHeight", stands.pinHeight, joints && outward),
+          one("pinHeight", stands.pinHeight, joints && outward && ownAngle !== null),
           one("hubFace", stands.hubFace, joints && outward && backspacing !== null),
         ]
       : []),

@@ -36,7 +36,7 @@ export function applyReadings(document: unknown, measured: Measured, units: Leng
     writer.write(["truck", "steering", "innerEndRight"], writer.point([x, -y, z]), true);
   }
   for (const value of sizeValues(measured, writer.document, units)) writeValue(writer, value);
-  for (const value of knuckleValues(measured, writer.document, units)) writeValue(writer, value);
+  for (const value of knuckleValues(measured, writer, units)) writeValue(writer, value);
   for (const [path, value, kind] of ASSUMED_VALUES) {
     if (!belongs(path, writer.document)) continue;
     writer.fill(path, kind === "angle" ? value : writer.typed(value, kind));
@@ -189,7 +189,7 @@ class Writer {
   }
 
   /** Whether nothing stands there, or nothing but an assumed number. */
-  isOpen(path: KeyPath): boolean {
+  readonly isOpen = (path: KeyPath): boolean => {
     const value = valueAt(this.document, path);
     const isEmpty =
       value === undefined || value === "" || (Array.isArray(value) && value.some((one) => one === ""));
@@ -198,5 +198,5 @@ class Writer {
       exampleOf(this.document) === ASSUMED_LAYOUT &&
       exampleFields(this.document).some((field) => isWithin(path, field) || isWithin(field, path))
     );
-  }
+  };
 }

@@ -12,12 +12,14 @@ import { pointsOf } from "./equations.ts";
 import type { MeasureAsk } from "./measureProblem.ts";
 import { TAPE_READINGS } from "./tapeReadings.ts";
 
-/** What a document asks to be measured from, and what is wrong with readings that were left out. */
+/** What a document asks to be measured from, and what is wrong with readings that are not in it. */
 export interface DocumentToMeasure {
   /** null = its units are not known, so that no number of it can be told. */
   readonly ask: MeasureAsk | null;
   readonly units: LengthUnit | null;
   readonly issues: readonly SetupIssue[];
+  /** Readings that no truck can have, alone or with the others: left out, each with its mend. */
+  readonly leftOut: readonly SetupIssue[];
 }
 
 /** A 15 in rim: what is assumed where the setup does not say (common practice, no source). */
@@ -39,10 +41,10 @@ export function measureAskOf(
   const shown = effectiveDocument(document, variant);
   if (shown === null) {
     const none = { file, key: "variants", value: JSON.stringify(variant), mend: "there is no such variant" };
-    return { ask: null, units: null, issues: [none] };
+    return { ask: null, units: null, issues: [none], leftOut: [] };
   }
-  const { units, readings, issues } = variant === null ? whole : readReadings(shown, file);
-  if (units === null) return { ask: null, units, issues };
+  const { units, readings, issues, leftOut } = variant === null ? whole : readReadings(shown, file);
+  if (units === null) return { ask: null, units, issues, leftOut };
   const length = (path: readonly string[], otherwise: number) => {
     const typed = valueAt(shown, path);
     const read = typeof typed === "number" || typeof typed === "string" ? parseLength(typed, units) : null;
@@ -59,5 +61,5 @@ export function measureAskOf(
     },
     candidates,
   };
-  return { ask, units, issues };
+  return { ask, units, issues, leftOut };
 }

@@ -1,6 +1,7 @@
 import { bodyPointOf, TRUCK_POINTS } from "../../setup/blocks/readings/readingPoint.ts";
 import type { PointName, Reading } from "../../setup/types/readingTypes.ts";
 import type { Point } from "../../setup/types/types.ts";
+import type { Budget } from "../numeric/budget.ts";
 import type { Ask } from "./ask.ts";
 import { ASSUMED_LIP_POINTS } from "./assumedTruck.ts";
 import { type Equation, EquationMaker, pointsOf, pointsReadRight, type RimSizes } from "./equations.ts";
@@ -43,12 +44,13 @@ export function problemOf({ readings, given, steering, hasBody, rim, start }: Me
   return { unknowns, maker, equations, start: start ? startedAt(unknowns, from, start) : from };
 }
 
-/** Solves, with some equations left out. */
+/** Solves, with some equations left out, as far as the budget goes. */
 export function solveProblem(
   { unknowns, equations, start }: MeasureProblem,
+  budget: Budget,
   isKept: (equation: Equation) => boolean = () => true,
 ): SolvedEquations {
-  return solveEquations({ equations: equations.filter(isKept), start, within: unknowns.within });
+  return solveEquations({ equations: equations.filter(isKept), start, within: unknowns.within }, budget);
 }
 
 /** Points of the assumed lip; none when the readings are of a lip with other points or of another part. */

@@ -90,6 +90,8 @@ export interface Measured {
   readonly covariance: readonly (readonly number[])[];
   /** Solving ended at rounding; false = the points are as near as it came. */
   readonly isSettled: boolean;
+  /** The budget ended it: the points are as near as they came, the reading to doubt and the next may be others. */
+  readonly cutShort?: true;
 }
 
 /** One row of the covariance. */

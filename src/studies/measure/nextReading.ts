@@ -1,5 +1,6 @@
 import { thingRead } from "../../setup/blocks/readings/impossible.ts";
 import type { Reading } from "../../setup/types/readingTypes.ts";
+import type { Budget } from "../numeric/budget.ts";
 import { type Ask, readingOf } from "./ask.ts";
 import { baseOf, type Equation, pointsOf } from "./equations.ts";
 import type { NextReading } from "./measured.ts";
@@ -26,6 +27,7 @@ export function nextReading(
   { at, covariance }: SolvedEquations,
   candidates: readonly Ask[],
   readings: readonly Reading[],
+  budget: Budget,
 ): NextReading | null {
   const read = new Set(readings.map(thingRead));
   const matters = unknowns.list.map(
@@ -41,6 +43,7 @@ export function nextReading(
     const reading = readingOf(ask, 0);
     if (read.has(thingRead(reading)) || !isKnown(reading, unknowns)) continue;
     const equations = maker.equationsOf(reading);
+    if (budget.isSpent(at.length * equations.length)) break;
     const takes = equations.reduce((sum, one) => sum + takenBy(one, at, covariance, matters), 0);
     if (takes > (best?.takes ?? WORTH * total) * (best ? BETTER : 1)) best = { ask, takes };
   }

@@ -1,4 +1,5 @@
 import type { PointName, Reading } from "../../setup/types/readingTypes.ts";
+import { Budget } from "../numeric/budget.ts";
 import { type MeasureAsk, type MeasureProblem, problemOf, solveProblem } from "./measureProblem.ts";
 import type { SolvedEquations } from "./solveEquations.ts";
 import type { Axis } from "./unknowns.ts";
@@ -34,7 +35,7 @@ export function readingMoves(ask: MeasureAsk): {
   readonly moves: readonly ReadingMove[];
 } {
   const problem = problemOf(ask);
-  const solved = solveProblem(problem);
+  const solved = solveProblem(problem, Budget.endless());
   const told = toldCovariance(problem, solved);
   const rows = [...problem.unknowns.points()].flatMap(([point, first]) =>
     ([0, 1, 2] as const).map((axis) => ({ point, axis, row: first + axis })),

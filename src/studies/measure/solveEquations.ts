@@ -1,3 +1,4 @@
+import type { Budget } from "../numeric/budget.ts";
 import { leastSquares, type ToldDirection } from "../numeric/leastSquares.ts";
 import { connected } from "./connected.ts";
 import type { Equation } from "./equations.ts";
@@ -7,6 +8,9 @@ const STEPS_HOME = 25;
 
 /** Steps of the second: readings that go together need a few, and those that contradict each other are told by themselves. */
 const MOST_STEPS = 60;
+
+/** Microseconds that one reading's slope by one number takes, with its share of taking the slopes apart. */
+const WORK = 2;
 
 /** Numbers to be solved for, and what readings say of them. */
 export interface EquationsProblem {
@@ -33,8 +37,12 @@ export interface SolvedEquations {
  * Weighted least squares. Numbers that no reading ties together are solved apart. First with every number weakly held to
  * where it began, which leads a poor start home; then without, so that what readings tell is told by them alone. A
  * direction that they tell no better than the start does is left where the first pass put it.
+ * @param budget once it is spent the numbers stay as near as they came, and are not settled
  */
-export function solveEquations({ equations, start, within }: EquationsProblem): SolvedEquations {
+export function solveEquations(
+  { equations, start, within }: EquationsProblem,
+  budget: Budget,
+): SolvedEquations {
   const at = [...start];
   const open = start.map((_, i): number[] => start.map((_, k) => (i === k ? 1 : 0)));
   const covariance = start.map((_, i): number[] => start.map((_, k) => (i === k ? within[i]! ** 2 : 0)));
@@ -51,11 +59,14 @@ export function solveEquations({ equations, start, within }: EquationsProblem): 
       return own.map(({ value, is, within: sigma }) => (value(at) - is) / sigma);
     };
     const from = numbers.map((i) => start[i]!);
+    // Of a step, the slopes take most: every reading anew for every number, to either side.
+    const isSpent = () => budget.isSpent(WORK * own.length * numbers.length);
     const held = leastSquares({
       residuals: (some) => [...values(some), ...some.map((value, k) => (value - from[k]!) / scales[k]!)],
       start: from,
       scales,
       mostSteps: STEPS_HOME,
+      isSpent,
     });
     const found = leastSquares({
       residuals: values,
@@ -63,6 +74,7 @@ export function solveEquations({ equations, start, within }: EquationsProblem): 
       scales,
       loosest: 1,
       mostSteps: MOST_STEPS,
+      isSpent,
     });
     values(found.at);
     isSettled &&= found.isSettled;

@@ -1,5 +1,6 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import type { Reading } from "../../setup/types/readingTypes.ts";
+import type { Budget } from "../numeric/budget.ts";
 import { inSigmas } from "./found.ts";
 import type { PointMove, Suspect } from "./measured.ts";
 import { type MeasureProblem, solveProblem } from "./measureProblem.ts";
@@ -26,9 +27,9 @@ const MOVED = 0.1;
 
 /**
  * The reading most likely wrong: of those that are farthest off, the one without which the rest goes together best. Null =
- * all go together.
+ * all go together, or the budget ended before any was left out.
  */
-export function suspectOf(problem: MeasureProblem, solved: SolvedEquations): Suspect | null {
+export function suspectOf(problem: MeasureProblem, solved: SolvedEquations, budget: Budget): Suspect | null {
   const { equations } = problem;
   const worst = new Map<Reading, number>();
   equations.forEach(({ reading }, i) => {
@@ -41,9 +42,11 @@ export function suspectOf(problem: MeasureProblem, solved: SolvedEquations): Sus
   const trials = byFar
     .slice(0, solved.at.length > MANY_NUMBERS ? FEW_TRIALS : MOST_TRIALS)
     .filter(([, off]) => Math.abs(off) > most / 3)
-    .map(([reading, off]) => {
-      const left = solveProblem(problem, (equation) => equation.reading !== reading);
-      return { reading, off, left, cost: squared(left.residuals) };
+    .flatMap(([reading, off]) => {
+      if (budget.cut) return [];
+      const left = solveProblem(problem, budget, (equation) => equation.reading !== reading);
+      // A trial that was not solved tells nothing.
+      return budget.cut ? [] : [{ reading, off, left, cost: squared(left.residuals) }];
     })
     .sort((a, b) => a.cost - b.cost);
   const [best, ...others] = trials;

@@ -14,6 +14,8 @@ export interface LeastSquaresProblem {
   readonly loosest?: number;
   /** Steps after which it ends, wherever it is. Default 200. */
   readonly mostSteps?: number;
+  /** Asked before each step; where it says no more it ends, wherever it is. Default never. */
+  readonly isSpent?: (() => boolean) | undefined;
 }
 
 /** A direction of the unknowns, of length 1 counted in their scales, and how well the residuals tell it, in scales. */
@@ -59,13 +61,14 @@ const MOST_STEPS = 200;
  */
 export function leastSquares(problem: LeastSquaresProblem): LeastSquares {
   const { residuals, start, scales, loosest = Number.POSITIVE_INFINITY, mostSteps = MOST_STEPS } = problem;
+  const { isSpent = () => false } = problem;
   let at = [...start];
   let left = residuals(at);
   let cost = squared(left);
   let damping = 0;
   let isSettled = left.length === 0;
   let slopes = slopesOf(residuals, at, scales, left.length, loosest);
-  for (let step = 0; step < mostSteps && !isSettled; step++) {
+  for (let step = 0; step < mostSteps && !isSettled && !isSpent(); step++) {
     const change = stepOf(slopes, left, damping);
     const size = Math.max(...change.map(Math.abs));
     const next = at.map((value, i) => value + change[i]! * scales[i]!);

@@ -91,6 +91,7 @@ const REACHED = {
   window: "values not proven to fit in that time are left out",
   section: "parts not looked at are left out",
   loads: "a pose that was not looked at may be worse",
+  measure: "points are as near as they came, and the reading to doubt or the next one may be others",
 } as const;
 
 /** Says that a study ended before it was through, what that means for its answer; `more` = how to have it search longer. */
@@ -122,7 +123,12 @@ function assumedText(setup: Setup): string {
   const { length } = setup.fromExample?.fields ?? [];
   const count = readCount(setup);
   const rest = length === 1 ? "1 number is assumed" : `${length} numbers are assumed`;
-  return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.`;
+  const out = setup.readingsLeftOut.length;
+  const left =
+    out === 0
+      ? ""
+      : ` ${out === 1 ? "1 reading that cannot be is" : `${out} readings that cannot be are`} left out.`;
+  return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.${left}`;
 }
 
 /** The same as a line for a terminal. @param file the file as the user named it */

@@ -1,3 +1,4 @@
+import type { SetupIssue } from "../../setup/types/types.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type {
   Measured,
@@ -56,6 +57,16 @@ export function measuredSentence({ points, residuals, isSettled }: Measured): st
   const readings = residuals.length === 1 ? "1 reading tells" : `${residuals.length} readings tell`;
   const points_ = `${whole.length} of ${truck.length} points`;
   return `${readings} ${points_} of the truck; ${checked.length} of them ${checked.length === 1 ? "is" : "are"} checked by others.${isSettled ? "" : " They were not solved to the last digit: look for readings that contradict each other."}`;
+}
+
+/** Which reading an issue's key is of, by its place in the list, from 0. */
+export function readingAt(key: string): number {
+  return Number(/^readings\[(\d+)\]/.exec(key)?.[1]);
+}
+
+/** A reading that no truck can have, alone or with the others, and its mend. */
+export function leftOutSentence({ key, value, mend }: SetupIssue): string {
+  return `Left out: reading ${readingAt(key) + 1}, ${value}, ${mend}.`;
 }
 
 /** The reading most likely wrong, what it would be, and what comes of leaving it out, a sentence each. */

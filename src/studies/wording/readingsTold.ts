@@ -56,6 +56,23 @@ export function agreeSentence(residuals: readonly ReadingResidual[]): string {
   return `${checked} of ${residuals.length} readings check each other, and they agree.`;
 }
 
+/**
+ * What is said of a reading that cannot be, with the others it is held against by their names.
+ * @param mend one sentence without a full stop, which numbers readings by their places in the file, from 1
+ * @param names of readings, by their place in the file
+ */
+export function cannotBe(mend: string, names: (index: number) => string): string {
+  const named = (number: string) => `“${lower(names(Number(number) - 1))}”`;
+  return mend
+    .replace(/\breadings (\d+) and (\d+)\b/g, (_, a: string, b: string) => `${named(a)} and ${named(b)}`)
+    .replace(/\breading (\d+)\b/g, (_, a: string) => named(a));
+}
+
+/** That a reading is left out which cannot be. @param mend as `cannotBe` gives it */
+export function leftOutNote(name: string, mend: string): string {
+  return `Left out: “${lower(name)}” ${mend}. What follows is without it.`;
+}
+
 /** What a station of the lip is called among readings. */
 export const STATION_NAME = "Station of the fender lip, along the truck";
 

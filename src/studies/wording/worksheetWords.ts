@@ -165,6 +165,12 @@ export function lineWords({ line, ask, path, again }: LineState): LineWords {
   return again === 0 ? { name, how } : { name: `${name}, read again`, how };
 }
 
+/** What a reading of a worksheet is called, by its place in the file. */
+export function readingName(states: readonly LineState[], at: number): string {
+  const state = states.find(({ path }) => path[0] === "readings" && path[1] === at);
+  return state ? lineWords(state).name : `reading ${at + 1}`;
+}
+
 /** What a reading is called: as the worksheet's list calls it, where that has it. */
 export function askName(ask: ReadingAsk): string {
   const line = WORKSHEET_LINES.find(({ asks }) => "reading" in asks && isSameJson(asks.reading, ask));

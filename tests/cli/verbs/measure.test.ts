@@ -21,7 +21,7 @@ describe("measure --json", () => {
   it("has exactly the keys it promises, and exits 1 for the reading that is wrong", () => {
     expect(code).toBe(1);
     expect(Object.keys(document)).toEqual([
-      ...["units", "points", "sizes", "residuals", "suspect", "withoutSuspect", "free", "next"],
+      ...["units", "points", "sizes", "residuals", "suspect", "withoutSuspect", "free", "next", "leftOut"],
     ]);
     const joint = document.points["lowerArm.ballJoint"];
     expect(Object.keys(joint)).toEqual(["at", "within", "covariance", "standing", "right"]);
@@ -114,21 +114,40 @@ describe("measure", () => {
     expect(captured(["measure", EXAMPLE, "--apply", EXAMPLE])).toMatchObject({ code: 2, out: "" });
   });
 
+  it("leaves out what no truck can have, says so with the mend, goes on with the rest and exits 1", () => {
+    const file = truck(
+      "contradict.json",
+      { height: "lowerArm.ballJoint", is: 8 },
+      { height: "upperArm.ballJoint", is: 19 },
+      { between: ["lowerArm.ballJoint", "upperArm.ballJoint"], is: 10 },
+      { size: "wheelbase", is: 1160 },
+    );
+    const { code, out, error } = captured(["measure", file]);
+    expect([code, error]).toEqual([1, ""]);
+    expect(out).toMatch(/Left out: reading 3, 10, is less than its two ends .* read all three again\./);
+    expect(out).toMatch(/Left out: reading 4, 1160, is more than any truck has \(10 m\)/);
+    const { document } = capturedJson(["measure", file]);
+    expect(document.leftOut).toMatchObject([
+      { reading: 3, key: "readings[3].is", value: "1160" },
+      { reading: 2, mend: expect.stringContaining("read all three again") },
+    ]);
+    expect(document.points["upperArm.ballJoint"].at[2]).toBeCloseTo(19, 9);
+    // So does every other verb, with a line on standard error.
+    const whole = folder.write("whole.json", { ...example, readings: [{ size: "wheelbase", is: -1 }] });
+    expect(captured(["pose", whole])).toMatchObject({
+      code: 0,
+      error: expect.stringMatching(/whole\.json: Left out: reading 1, -1, must be more than 0\./),
+    });
+  });
+
   it("refuses bad readings on one line with what, where and the mend", () => {
     expect(refusal({ height: "lowerArm.ballJoint", is: "x" }).error).toMatch(
       /bad\.json: readings\[0\]\.is.*no number found/,
     );
+    // With nothing else read there is no answer.
     expect(refusal({ height: "lowerArm.ballJoint", is: -3 }).error).toContain("must be 0 or more");
     expect(refusal({ size: "wheelbase", is: "2 mi" }).code).toBe(2);
-    expect(refusal({ size: "wheelbase", is: 1160 }).error).toContain("more than any truck has");
     expect(refusal().error).toMatch(/readings.*required: what was read/);
-    const contradict = refusal(
-      { height: "lowerArm.ballJoint", is: 8 },
-      { height: "upperArm.ballJoint", is: 19 },
-      { between: ["lowerArm.ballJoint", "upperArm.ballJoint"], is: 10 },
-    );
-    expect(contradict).toMatchObject({ code: 2, out: "" });
-    expect(contradict.error).toContain("read all three again");
     // A mark may be called anything.
     const odd = truck("odd.json", { height: "constructor", is: 0 }, { height: "toString", is: 1 });
     expect(captured(["measure", odd])).toMatchObject({

@@ -9,6 +9,8 @@ const read = (...readings: readonly unknown[]) =>
   readReadings({ ...newTruckDocument("in"), readings }, "truck.json");
 const issuesOf = (...readings: readonly unknown[]) =>
   read(...readings).issues.map(({ key, mend }) => `${key}: ${mend}`);
+const leftOutOf = (...readings: readonly unknown[]) =>
+  read(...readings).leftOut.map(({ key, mend }) => `${key}: ${mend}`);
 const [LOWER, UPPER] = ["lowerArm.ballJoint", "upperArm.ballJoint"];
 
 describe("the readings block", () => {
@@ -48,7 +50,7 @@ describe("the readings block", () => {
   });
 
   it("keeps the sound readings beside those with mistakes, each told with what, where and mend", () => {
-    const { readings, issues } = read(
+    const { readings, issues, leftOut } = read(
       { height: LOWER, is: "x" },
       { height: LOWER, is: -1 },
       { between: [LOWER, UPPER], is: 0 },
@@ -58,14 +60,36 @@ describe("the readings block", () => {
       { height: UPPER, is: 18 },
     );
     expect(readings.map(({ index }) => index)).toEqual([6]);
-    // What no length can be is told first.
-    expect(issues.map(({ key }) => key)).toEqual([0, 4, 1, 2, 3, 5].map((i) => `readings[${i}].is`));
+    const at = (...places: number[]) => places.map((i) => `readings[${i}].is`);
+    expect(issues.map(({ key }) => key)).toEqual(at(0, 4));
     expect(issues[0]).toMatchObject({ value: '"x"', mend: expect.stringContaining("no number found") });
     expect(issues[1]!.mend).toContain("empty");
-    expect(issues[2]!.mend).toContain("must be 0 or more");
-    expect(issues[3]!.mend).toBe("must be more than 0");
-    expect(issues[4]!.mend).toContain("more than any truck has");
-    expect(issues[5]!.mend).toContain("no arm stands steeper");
+    // What reads and no truck can have is left out.
+    expect(leftOut.map(({ key }) => key)).toEqual(at(1, 2, 3, 5));
+    expect(leftOut[0]!.mend).toContain("must be 0 or more");
+    expect(leftOut[1]!.mend).toBe("must be more than 0");
+    expect(leftOut[2]!.mend).toContain("more than any truck has");
+    expect(leftOut[3]!.mend).toContain("no arm stands steeper");
+  });
+
+  it("that cannot be hold no setup back: it stands without them, and has each with its mend", () => {
+    const readings = [
+      { height: LOWER, is: 8 },
+      { height: UPPER, is: 19 },
+      { between: [LOWER, UPPER], is: 10 },
+      { height: "wheelCenter", is: -13 },
+    ];
+    const read = resolveSetup({ ...exampleDocument(), readings }, "truck.json");
+    expect(read).toMatchObject({
+      ok: true,
+      value: {
+        readings: [{ index: 0 }, { index: 1 }],
+        readingsLeftOut: [
+          { file: "truck.json", key: "readings[3].is", value: "-13" },
+          { key: "readings[2].is", mend: expect.stringContaining("read all three again") },
+        ],
+      },
+    });
   });
 
   it("passes over what is asked for and not read yet, and what is left out on trial", () => {
@@ -129,8 +153,8 @@ describe("the readings block", () => {
     expect(issuesOf({ stations: [[0, 1, 2]] })[0]).toContain("readings[0].stick: required");
   });
 
-  it("refuses readings that no truck can give together, with what to read again", () => {
-    const [short] = issuesOf(
+  it("leaves out readings that no truck can give together, with what to read again", () => {
+    const [short] = leftOutOf(
       { height: LOWER, is: 8 },
       { height: UPPER, is: 19 },
       { between: [LOWER, UPPER], is: 10 },
@@ -138,7 +162,7 @@ describe("the readings block", () => {
     expect(short).toBe(
       "readings[2].is: is less than its two ends are apart in height by readings 1 and 2, 11 in; read all three again",
     );
-    const [triangle] = issuesOf(
+    const [triangle] = leftOutOf(
       { between: [LOWER, UPPER], is: 10 },
       { between: [UPPER, "tieRodOuter"], is: 8 },
       { between: ["tieRodOuter", LOWER], is: 20 },
@@ -146,13 +170,13 @@ describe("the readings block", () => {
     expect(triangle).toContain(
       "readings[2].is: makes no triangle with readings 1 and 2, which together are 18 in",
     );
-    const [twice] = issuesOf(
+    const [twice] = leftOutOf(
       { height: LOWER, is: 8 },
       { height: LOWER, is: "8 1/16" },
       { height: LOWER, is: 18 },
     );
     expect(twice).toContain("readings[2].is: is far from what reading 1 says of the same, 8 in");
-    expect(issuesOf({ between: [LOWER, UPPER], is: 10 }, { between: [UPPER, LOWER], is: 14 })).toHaveLength(
+    expect(leftOutOf({ between: [LOWER, UPPER], is: 10 }, { between: [UPPER, LOWER], is: 14 })).toHaveLength(
       1,
     );
   });
@@ -180,7 +204,12 @@ describe("the readings block", () => {
       units: null,
       issues: [{ key: "units" }],
     });
-    expect(readReadings({ units: "in" }, "truck.json")).toEqual({ units: "in", readings: [], issues: [] });
+    expect(readReadings({ units: "in" }, "truck.json")).toEqual({
+      units: "in",
+      readings: [],
+      issues: [],
+      leftOut: [],
+    });
     expect(readReadings(null, "truck.json").units).toBeNull();
   });
 });

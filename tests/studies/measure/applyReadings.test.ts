@@ -111,6 +111,29 @@ describe("readings written into a setup", () => {
     expect(y).toBeCloseTo((65.5 * 25.4) / 2, -1);
   });
 
+  it("take the wheel's camber from a pin angle that was read beside the steering axis", () => {
+    const setupOf = (knuckle: object) => {
+      const read = resolveSetup(applied({ ...newTruckDocument("in"), knuckle, readings: TWELVE }), "t");
+      if (!read.ok) throw new Error(JSON.stringify(read.issues));
+      return read.value;
+    };
+    const upright = setupOf({});
+    const lean = (upright.knuckle.pinAngle / Math.PI) * 180;
+    const { knuckle, wheel, truck } = setupOf({ pinAngle: lean + 2 });
+    // By hand in the front view: the pin falls outboard of the steering axis by its own angle less the axis' lean.
+    const camber = (2 / 180) * Math.PI;
+    const out = knuckle.hubFace - wheel.offset;
+    const up = truck.upperArm.ballJoint.map((value, i) => value - truck.lowerArm.ballJoint[i]!);
+    const [axisY, axisZ] = [up[1]! / knuckle.span, up[2]! / knuckle.span];
+    const place = [
+      truck.lowerArm.ballJoint[1] + knuckle.pinHeight * axisY + out * Math.cos(camber),
+      truck.lowerArm.ballJoint[2] + knuckle.pinHeight * axisZ - out * Math.sin(camber),
+    ];
+    expect(place[0]).toBeCloseTo((65.5 * 25.4) / 2, -1);
+    expect(Math.abs(place[1]! - 13.25 * 25.4)).toBeLessThan(0.1);
+    expect(knuckle.pinHeight).toBeGreaterThan(upright.knuckle.pinHeight + 1);
+  });
+
   it("fill with more readings what was assumed, and keep what the owner typed", () => {
     const first = applied({ ...newTruckDocument("in"), readings: TWELVE }) as Json & { readonly truck: Json };
     const more = [

@@ -99,6 +99,38 @@ export const TWENTY_FIVE: readonly Ask[] = [
 
 const across = (a: PointName, b: PointName): Ask => ({ kind: "between", points: [a, b], side: "across" });
 
+/**
+ * Twenty-five readings of the same six points, spread so that each is checked by others that do not read the same way:
+ * few heights, many tapes, most of them slantwise and over to the other side.
+ */
+export const SPREAD: readonly Ask[] = [
+  height("upperArm.frontPivot"),
+  height("upperArm.ballJoint"),
+  height("lowerArm.rearPivot"),
+  ahead("upperArm.ballJoint"),
+  ahead("lowerArm.frontPivot"),
+  ahead("lowerArm.ballJoint"),
+  tape("upperArm.frontPivot", "upperArm.ballJoint"),
+  tape("upperArm.frontPivot", "lowerArm.rearPivot"),
+  tape("upperArm.frontPivot", "lowerArm.ballJoint"),
+  tape("upperArm.rearPivot", "upperArm.ballJoint"),
+  tape("upperArm.rearPivot", "lowerArm.frontPivot"),
+  tape("upperArm.rearPivot", "lowerArm.ballJoint"),
+  tape("upperArm.ballJoint", "lowerArm.rearPivot"),
+  tape("upperArm.ballJoint", "lowerArm.ballJoint"),
+  tape("lowerArm.frontPivot", "lowerArm.rearPivot"),
+  across("upperArm.frontPivot", "upperArm.rearPivot"),
+  across("upperArm.frontPivot", "lowerArm.frontPivot"),
+  across("upperArm.frontPivot", "lowerArm.rearPivot"),
+  across("upperArm.rearPivot", "lowerArm.frontPivot"),
+  across("upperArm.rearPivot", "lowerArm.ballJoint"),
+  across("upperArm.ballJoint", "lowerArm.ballJoint"),
+  across("lowerArm.frontPivot", "lowerArm.rearPivot"),
+  across("lowerArm.frontPivot", "lowerArm.ballJoint"),
+  { kind: "angle", arm: "lowerArm", side: "left" },
+  { kind: "angle", arm: "upperArm", side: "left" },
+];
+
 const JOINTS = [
   "lowerArm.frontPivot",
   "lowerArm.rearPivot",

@@ -3,6 +3,7 @@ import { keyText } from "../../../setup/types/keyPath.ts";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { useField } from "../../state/documentUse.ts";
+import { useImpossible } from "./useImpossible.ts";
 import { openLine } from "./worksheetView.ts";
 
 export type LineListProps = {
@@ -36,7 +37,8 @@ export function LineList({ states, shown }: LineListProps) {
 function Line({ state, isShown }: { state: LineState; isShown: boolean }) {
   const { path, isRead } = state;
   const { text, draft, issue } = useField(path);
-  const isWrong = draft !== null || (isRead && issue !== null);
+  const isOut = useImpossible().some(({ at }) => path[0] === "readings" && at === path[1]);
+  const isWrong = draft !== null || isOut || (isRead && issue !== null);
   const value = draft?.text ?? (isRead ? text : "");
   return (
     <button

@@ -1,5 +1,6 @@
 import { type MouseEvent, useId } from "react";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
+import { cannotBe } from "../../../studies/wording/readingsTold.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { useField } from "../../state/documentUse.ts";
 import { lengthFormat } from "../../state/selectors.ts";
@@ -11,6 +12,7 @@ import { FieldFault } from "../fields/FieldFault.tsx";
 import { useEntry } from "../fields/useEntry.ts";
 import { Keypad } from "./Keypad.tsx";
 import { LineSketch } from "./LineSketch.tsx";
+import { useImpossible } from "./useImpossible.ts";
 import { useSwipe } from "./useSwipe.ts";
 
 export type ReadingCardProps = {
@@ -18,6 +20,8 @@ export type ReadingCardProps = {
   /** Its place in the list, from 0, and how many there are. */
   index: number;
   count: number;
+  /** What another reading is called, by its place in the file. */
+  nameOf: (at: number) => string;
   /** Goes to another card. */
   onGo: (way: "next" | "previous") => void;
   /** Asks for the same reading once more; null = it is a field, which holds one number. */
@@ -25,7 +29,7 @@ export type ReadingCardProps = {
 };
 
 /** One reading: where the tape goes, and the number with big keys to type it. Give it the path as key. */
-export function ReadingCard({ state, index, count, onGo, onAgain }: ReadingCardProps) {
+export function ReadingCard({ state, index, count, nameOf, onGo, onAgain }: ReadingCardProps) {
   const id = useId();
   const { line, ask, path, isRead } = state;
   const { name, how } = lineWords(state);
@@ -50,7 +54,9 @@ export function ReadingCard({ state, index, count, onGo, onAgain }: ReadingCardP
   // What is assumed is no reading: it stands in the field only faintly.
   const value = isExample && !entry.isTyped && draft === null ? "" : entry.value;
   const swipe = useSwipe((way) => onGo(way));
-  const mend = isExample && draft === null ? null : (draft?.mend ?? issue?.mend ?? null);
+  const out = useImpossible().find(({ at }) => ask !== null && at === path[1]);
+  const cannot = out ? cannotBe(out.mend, nameOf) : null;
+  const mend = isExample && draft === null ? null : (draft?.mend ?? issue?.mend ?? cannot);
   return (
     <article className="reading-card" aria-labelledby={`${id}-name`} {...swipe}>
       <p className="reading-place">

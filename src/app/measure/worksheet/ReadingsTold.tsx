@@ -5,6 +5,8 @@ import type { Measured } from "../../../studies/measure/measured.ts";
 import { fieldName } from "../../../studies/wording/fieldName.ts";
 import {
   agreeSentence,
+  cannotBe,
+  leftOutNote,
   nextSentence,
   readingText,
   residualWords,
@@ -21,15 +23,18 @@ import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { EllipsesOnStage } from "./EllipsesOnStage.tsx";
+import { useImpossible } from "./useImpossible.ts";
 import { useMeasured } from "./useMeasured.ts";
 import { openLine } from "./worksheetView.ts";
 
 export type ReadingsToldProps = {
   states: readonly LineState[];
+  /** What a reading is called, by its place in the file. */
+  nameOf: (at: number) => string;
 };
 
 /** What the readings say: the one most likely wrong, what would help most next, each beside the others, what is assumed. */
-export function ReadingsTold({ states }: ReadingsToldProps) {
+export function ReadingsTold({ states, nameOf }: ReadingsToldProps) {
   const found = useMeasured();
   const format = useWorkbench(lengthFormat);
   if (found === null) return null;
@@ -37,15 +42,12 @@ export function ReadingsTold({ states }: ReadingsToldProps) {
     ...found,
     residuals: found.residuals.filter(({ reading }) => reading.index !== STATION),
   };
-  const name = (index: number) => {
-    if (index === STATION) return STATION_NAME;
-    const state = states.find(({ path }) => path[0] === "readings" && path[1] === index);
-    return state ? lineWords(state).name : `reading ${index + 1}`;
-  };
+  const name = (index: number) => (index === STATION ? STATION_NAME : nameOf(index));
   return (
     <section className="readings-told" aria-label="What the readings say">
       <EllipsesOnStage measured={found} />
       <SuspectNote measured={measured} name={name} format={format} />
+      <CannotBe name={name} />
       <LeftOut name={name} />
       <NextNote measured={measured} states={states} format={format} />
       <AssumedNote />
@@ -78,6 +80,24 @@ function SuspectNote({ measured: { suspect, residuals }, name, format }: PartPro
       </div>
     </div>
   );
+}
+
+/** Readings that no truck can have, alone or with the others: they are left out until they are mended. */
+function CannotBe({ name }: { name: (index: number) => string }) {
+  const leftOut = useImpossible();
+  return leftOut.map(({ at, mend }) => (
+    <div key={at} className="suspect" role="status">
+      <p>
+        <span aria-hidden="true">✕ </span>
+        {leftOutNote(name(at), cannotBe(mend, name))}
+      </p>
+      <div className="row-tools">
+        <button type="button" className="button" onClick={() => openLine(["readings", at, "is"])}>
+          Show it
+        </button>
+      </div>
+    </div>
+  ));
 }
 
 /** Readings kept out on trial, each with the way back. */

@@ -7,7 +7,7 @@ import {
   readingsToAdd,
   worksheetOf,
 } from "../../../setup/worksheet/worksheetState.ts";
-import { progressWords } from "../../../studies/wording/worksheetWords.ts";
+import { progressWords, readingName } from "../../../studies/wording/worksheetWords.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -29,6 +29,7 @@ export function WorksheetPanel() {
   const progress = useMemo(() => progressOf(document), [document]);
   const isWaiting = useWaitingFor() !== null;
   const missing = useMemo(() => readingsToAdd(document, true), [document]);
+  const nameOf = (at: number) => readingName(states, at);
   return (
     <section data-board-undo="" className="setup worksheet" aria-labelledby="worksheet-title">
       <header className="setup-head">
@@ -53,11 +54,12 @@ export function WorksheetPanel() {
           state={state}
           index={index}
           count={states.length}
+          nameOf={nameOf}
           onGo={(way) => go(states, index, way)}
           onAgain={state.ask === null ? null : () => readAgain(state)}
         />
       )}
-      <ReadingsTold states={states} />
+      <ReadingsTold states={states} nameOf={nameOf} />
       <LineList states={states} shown={index} />
       <div className="worksheet-tools">
         {missing.length > 0 && (

@@ -131,29 +131,29 @@ type ReadingAsTyped = ReadingsAsTyped[number];
 
 /**
  * The sound readings in mm and radians, each with its place in the list; those not read yet or left out on trial are passed
- * over. What is wrong with the others is an issue, as are readings that no truck can give together. More than one reading of the same is welcome.
+ * over. What does not read is an issue of `reading`. What reads and no truck can have, alone or with the others, is one of
+ * `impossible`: it is left out, and the others stand. More than one reading of the same is welcome.
  * @param bodyNames names of the body parts the setup has
  */
 export function resolveReadings(
   typed: ReadingsAsTyped,
   bodyNames: readonly string[],
   reading: BlockReading,
+  impossible: BlockReading,
 ): readonly Reading[] {
   const readings = typed.flatMap((one, index) => {
     if (!reading.isSound(index)) return [];
     const inside = reading.inside(index);
-    const read = resolveReading(one, index, bodyNames, inside);
+    const read = resolveReading(one, index, bodyNames, inside, impossible.inside(index));
     return read !== null && inside.isSound() && isTaken(one, read) ? [read] : [];
   });
   refuseTooMany(readings, typed, reading);
-  const possible = new Set(readings.filter(({ index }) => reading.isSound(index)));
-  for (const { reading: wrong, mend } of refuseImpossible(readings, (mm) =>
+  const possible = readings.filter(({ index }) => reading.isSound(index) && impossible.isSound(index));
+  for (const { reading: wrong, mend } of refuseImpossible(possible, (mm) =>
     formatLength(mm, { units: reading.units }),
-  )) {
-    reading.issue([wrong.index, "is"], typed[wrong.index]!.is, mend);
-    possible.delete(wrong);
-  }
-  return readings.filter((one) => possible.has(one));
+  ))
+    impossible.issue([wrong.index, "is"], typed[wrong.index]!.is, mend);
+  return possible.filter(({ index }) => impossible.isSound(index));
 }
 
 /** Whether anything is to be made of a reading: it is read, and not left out on trial. */
@@ -186,6 +186,7 @@ function resolveReading(
   index: number,
   bodyNames: readonly string[],
   reading: BlockReading,
+  impossible: BlockReading,
 ): Reading | null {
   const kinds = READING_KINDS.filter((key) => asTyped[key] !== undefined);
   const [kind, second] = kinds;
@@ -216,19 +217,25 @@ function resolveReading(
           b,
           'is the same point; name two, or give "side": "across" for left to right',
         );
-      return { ...base, kind, points, is: readLength(typed, "positive", reading) };
+      return { ...base, kind, points, is: readLength(typed, "positive", reading, impossible) };
     }
     case "height":
     case "offset":
     case "ahead": {
       const from = typed.from ?? "centerline";
       const sign = kind === "height" ? "notNegative" : "any";
-      return { ...base, kind, point: point(typed[kind]!, kind), from, is: readLength(typed, sign, reading) };
+      return {
+        ...base,
+        kind,
+        point: point(typed[kind]!, kind),
+        from,
+        is: readLength(typed, sign, reading, impossible),
+      };
     }
     case "angle":
-      return { ...base, kind, arm: typed.angle!, is: readAngle(typed, reading) };
+      return { ...base, kind, arm: typed.angle!, is: readAngle(typed, reading, impossible) };
     case "size":
-      return { ...base, kind, of: typed.size!, is: readLength(typed, "positive", reading) };
+      return { ...base, kind, of: typed.size!, is: readLength(typed, "positive", reading, impossible) };
     case "plumb": {
       const mark = typed.mark === undefined ? "" : point(typed.mark, "mark");
       if (typed.mark === undefined)
@@ -325,6 +332,7 @@ function readLength(
   typed: ReadingAsTyped,
   sign: "any" | "positive" | "notNegative",
   reading: BlockReading,
+  impossible: BlockReading,
 ): number {
   if (typed.is === undefined) return 0;
   const read = parseLength(typed.is, reading.units);
@@ -332,19 +340,27 @@ function readLength(
     reading.issue(["is"], typed.is, read.mend);
     return 0;
   }
-  if (sign === "positive" && !(read.mm > 0)) reading.issue(["is"], typed.is, "must be more than 0");
+  if (sign === "positive" && !(read.mm > 0)) impossible.issue(["is"], typed.is, "must be more than 0");
   else if (sign === "notNegative" && read.mm < 0)
-    reading.issue(["is"], typed.is, "must be 0 or more: nothing of a truck is under the floor it stands on");
+    impossible.issue(
+      ["is"],
+      typed.is,
+      "must be 0 or more: nothing of a truck is under the floor it stands on",
+    );
   else if (Math.abs(read.mm) > MAX_READ)
-    reading.issue(["is"], typed.is, "is more than any truck has (10 m); check the number and its unit");
+    impossible.issue(["is"], typed.is, "is more than any truck has (10 m); check the number and its unit");
   return read.mm;
 }
 
-function readAngle(typed: ReadingAsTyped, reading: BlockReading): number {
+function readAngle(typed: ReadingAsTyped, reading: BlockReading, impossible: BlockReading): number {
   if (typed.is === undefined) return 0;
   const read = parseAngle(typed.is);
   if (!read.ok) reading.issue(["is"], typed.is, read.mend);
   else if (Math.abs(read.rad) >= Math.PI / 3)
-    reading.issue(["is"], typed.is, "must be more than -60 and less than 60 degrees: no arm stands steeper");
+    impossible.issue(
+      ["is"],
+      typed.is,
+      "must be more than -60 and less than 60 degrees: no arm stands steeper",
+    );
   return read.ok ? read.rad : 0;
 }
