@@ -1,5 +1,6 @@
 import "./stagePanel.css";
 import { lazy, memo, Suspense, useDeferredValue, useState } from "react";
+import { whenKeysRest } from "../parts/keysAtRest.ts";
 import { canDraw } from "../stage/canDraw.ts";
 import { EnvelopeStrip } from "../stage/EnvelopeStrip.tsx";
 import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
@@ -15,8 +16,15 @@ import { useWorkbench } from "../state/useWorkbench.ts";
 import { StageBoundary } from "./StageBoundary.tsx";
 import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
 
-// Its own chunk: three.js is most of the page's weight, and the answers in words need none of it.
-const Stage = memo(lazy(() => import("../stage/Stage.tsx")));
+// Its own chunk: three.js is most of the page's weight, and the answers in words need none of it. Its first picture holds
+// the page for a moment, so it comes when nobody types.
+const Stage = memo(
+  lazy(async () => {
+    const stage = await import("../stage/Stage.tsx");
+    await new Promise<void>(whenKeysRest);
+    return stage;
+  }),
+);
 
 export type StagePanelProps = {
   truck: Truck;

@@ -9,12 +9,15 @@ import { PictureFollower } from "./handles/PictureFollower.tsx";
 import { StageHandles } from "./handles/StageHandles.tsx";
 import { OverlayWriter } from "./OverlayWriter.tsx";
 import { PictureTaker } from "./PictureTaker.tsx";
+import { PatientResize } from "./patientResize.ts";
 import { quietClock, RedrawOnRestore } from "./redraw.tsx";
 import { StageKeys } from "./StageKeys.tsx";
 import { StageScene } from "./StageScene.tsx";
 import { worstOf } from "./worst.ts";
 
 quietClock();
+
+const RESIZE = { scroll: true, debounce: { scroll: 50, resize: 0 }, polyfill: PatientResize };
 
 export type StageProps = {
   truck: Truck;
@@ -41,6 +44,7 @@ export default function Stage({ truck, isAlone }: StageProps) {
         orthographic
         frameloop="demand"
         dpr={[1, 2]}
+        resize={RESIZE}
         camera={{ up: [0, 0, 1], position: [4000, 3000, 2000], near: 10, far: 14000 }}
       >
         <StageScene truck={truck} isAlone={isAlone} />

@@ -43,6 +43,9 @@ const TYPED = "6.1234567891234";
 /** ms between two keys of a quick typist, at least and at most. */
 const PACE = [70, 180] as const;
 
+/** ms that a browser gets to tell that a page crashed, or to close. */
+const LONGEST_END = 20_000;
+
 /** Keys before the first kill can come: a number with some digits. */
 const FIRST_KEYS = 5;
 
@@ -61,8 +64,7 @@ export async function killWhileTyping(options: KillOptions): Promise<Loss> {
     for (const one of spinning) one.kill("SIGKILL");
     const again = options.killed === "tab" ? context : await openProfile(profile, found);
     const text = await textAfter(again, options.address);
-    await again.close();
-    await context.close().catch(() => undefined);
+    await end(again);
     const kept = keptOf(text, sent.length);
     const lost = sent[kept];
     return { sent: sent.length, kept, heard, age: lost === undefined ? 0 : killedAt - lost };
@@ -125,7 +127,7 @@ async function typeUntilKilled(profile: string, found: FoundBrowser, options: Ki
   );
   const killedAt = performance.now();
   for (const pid of processes) process.kill(pid, "SIGKILL");
-  await gone;
+  await Promise.race([gone, pause(LONGEST_END)]);
   return { sent, heard: heardByThen, killedAt, context };
 }
 
@@ -137,6 +139,17 @@ async function processesOf(context: BrowserContext, killed: Killed): Promise<rea
   const { processInfo } = await session.send("SystemInfo.getProcessInfo");
   const asked = killed === "tab" ? processInfo.filter(({ type }) => type === "renderer") : processInfo;
   return asked.map(({ id }) => id);
+}
+
+/** Closes a browser, or ends its processes where it does not: one whose page crashed may never answer. */
+async function end(context: BrowserContext): Promise<void> {
+  const processes = await processesOf(context, "browser");
+  const isClosed = await Promise.race([
+    context.close().then(() => true),
+    pause(LONGEST_END).then(() => false),
+  ]);
+  if (isClosed) return;
+  for (const pid of processes) process.kill(pid, "SIGKILL");
 }
 
 /** Sends a key without waiting for the page: whoever types does not wait either. */
