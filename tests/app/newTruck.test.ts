@@ -98,6 +98,7 @@ describe("a new truck", () => {
       now: () => 1,
       lastWords: memoryLastWords(),
       example: null,
+      pointsOf: () => [],
       onWritten: () => {},
       onTrouble: () => {},
     });
@@ -105,7 +106,14 @@ describe("a new truck", () => {
     await keeper.flush();
     keeper.stop();
     const again = createWorkbenchStore(exampleText, "test.json");
-    await restoreWork(again, box, memoryLastWords(), async () => true, null);
+    await restoreWork(
+      again,
+      box,
+      memoryLastWords(),
+      async () => true,
+      () => undefined,
+      null,
+    );
     expect(again.getState()).toMatchObject({ truck: null, issues: [], document: state().document });
     expect(again.getState().needs).toEqual(state().needs);
   });

@@ -112,6 +112,10 @@ export interface HistoryActions {
   /** Takes back the last step: an edit, a gesture, an opening. Nothing when there is none. */
   undo(): void;
   redo(): void;
+  /** Takes many steps at once. @param count below 0 = back */
+  stepBy(count: number): void;
+  /** Puts another state of the setup on the board, as one step. */
+  putDocument(document: TypedDocument): void;
   /** What is edited from here to `endGesture` is one step. Typing in one field is a gesture, and so is a drag. */
   beginGesture(): void;
   /**

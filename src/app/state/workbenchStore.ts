@@ -33,8 +33,14 @@ export function createWorkbenchStore(text: string, file: string) {
       ...afterTyping(listActions(context)),
       ...afterTyping(variantActions(context)),
       ...viewActions(context),
-      undo: () => step("undo"),
-      redo: () => step("redo"),
+      undo: () => stepBy(-1),
+      redo: () => stepBy(1),
+      stepBy: (count) => stepBy(count),
+      putDocument(document) {
+        commitTyped();
+        get().endGesture();
+        set({ document, drafts: {} });
+      },
       beginGesture() {
         gestures.begin();
         set({ isGesturing: true });
@@ -57,10 +63,10 @@ export function createWorkbenchStore(text: string, file: string) {
   const store = createStore<Workbench>()(withTruck(creatorWithHistory));
   history.store = store.temporal;
   const gestures = gesturesOf(store);
-  const step = (way: "undo" | "redo") => {
+  const stepBy = (count: number) => {
     commitTyped();
     store.getState().endGesture();
-    store.temporal.getState()[way]();
+    if (count !== 0) store.temporal.getState()[count < 0 ? "undo" : "redo"](Math.abs(count));
   };
   return store;
 }

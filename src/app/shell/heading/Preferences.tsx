@@ -1,3 +1,4 @@
+import { Menu } from "../../parts/Menu.tsx";
 import type { LengthDisplay, PictureStyle, Theme } from "../../state/preferences.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 
@@ -28,40 +29,41 @@ export function Preferences() {
   const setTheme = useWorkbench((s) => s.setTheme);
   const setPicture = useWorkbench((s) => s.setPicture);
   return (
-    <details className="menu">
-      <summary className="button">Units, look</summary>
-      <div className="menu-sheet menu-form">
-        <label>
-          Lengths
-          <select value={lengths} onChange={(event) => setLengths(event.target.value as LengthDisplay)}>
-            {LENGTHS.map(([value, name]) => (
-              <option key={value} value={value}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          Page
-          <select value={theme} onChange={(event) => setTheme(event.target.value as Theme)}>
-            {THEMES.map(([value, name]) => (
-              <option key={value} value={value}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          Picture
-          <select value={picture} onChange={(event) => setPicture(event.target.value as PictureStyle)}>
-            {PICTURES.map(([value, name]) => (
-              <option key={value} value={value}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-      </div>
-    </details>
+    <Menu label="Units, look">
+      {() => (
+        <div className="menu-form">
+          <label>
+            Lengths
+            <select value={lengths} onChange={(event) => setLengths(event.target.value as LengthDisplay)}>
+              {LENGTHS.map(([value, name]) => (
+                <option key={value} value={value}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label>
+            Page
+            <select value={theme} onChange={(event) => setTheme(event.target.value as Theme)}>
+              {THEMES.map(([value, name]) => (
+                <option key={value} value={value}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label>
+            Picture
+            <select value={picture} onChange={(event) => setPicture(event.target.value as PictureStyle)}>
+              {PICTURES.map(([value, name]) => (
+                <option key={value} value={value}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+        </div>
+      )}
+    </Menu>
   );
 }

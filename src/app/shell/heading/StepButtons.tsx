@@ -1,7 +1,8 @@
 import { useCanRedo, useCanUndo } from "../../state/documentUse.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
+import { StepsMenu } from "./StepsMenu.tsx";
 
-/** Takes steps back and forth: Ctrl+Z and Ctrl+Shift+Z do the same. */
+/** Takes steps back and forth: Ctrl+Z and Ctrl+Shift+Z do the same; the list beside them names the steps. */
 export function StepButtons() {
   const undo = useWorkbench((s) => s.undo);
   const redo = useWorkbench((s) => s.redo);
@@ -31,6 +32,7 @@ export function StepButtons() {
           <path d="M12 4L16 8L12 12M16 8H8A4 4 0 0 0 8 16H12" />
         </svg>
       </button>
+      <StepsMenu />
     </span>
   );
 }

@@ -1,5 +1,6 @@
-import { Fragment, useRef } from "react";
+import { Fragment } from "react";
 import { startOwnTruck } from "../../measure/worksheet/StartTruck.tsx";
+import { Menu } from "../../parts/Menu.tsx";
 import { goToStation } from "../../state/address.ts";
 import { tell } from "../../state/notice.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -18,99 +19,108 @@ const EXAMPLES = [
 export function TruckMenu() {
   const recents = useStorage((s) => s.recents);
   const shownId = useWorkbench((s) => s.documentId);
-  const details = useRef<HTMLDetailsElement>(null);
   const others = recents.filter(({ documentId }) => documentId !== shownId);
-  const close = () => {
-    if (details.current) details.current.open = false;
-  };
   const reopen = async (documentId: string) => {
-    close();
     if (!(await reopenRecent(documentId))) tell("That setup could not be found in this browser any more.");
   };
   const openExample = async ({ file, name, text, mesh }: ExampleTruck) => {
-    close();
     const read = await Promise.all([text(), mesh && meshFrom(mesh)]).catch(() => null);
     if (read) workbench.getState().openText(exampleText(read[0].default), file, read[1]);
     else tell(`${name} could not be fetched; try again when this machine is connected.`);
   };
   return (
-    <details className="menu" ref={details}>
-      <summary className="button">Trucks</summary>
-      <div className="menu-sheet menu-sheet-left">
-        <h2 className="label">Your own truck</h2>
-        <ul>
-          <li>
-            <button
-              type="button"
-              className="menu-item"
-              onClick={() => {
-                close();
-                startOwnTruck();
-              }}
-            >
-              Start your own truck <small>by worksheet: tape, plumb bob, straightedge</small>
-            </button>
-          </li>
-        </ul>
-        <h2 className="label">New truck, every number empty</h2>
-        <ul>
-          {(["in", "mm"] as const).map((units) => (
-            <li key={units}>
+    <Menu label="Trucks" isLeft>
+      {(close) => (
+        <>
+          <h2 className="label">Your own truck</h2>
+          <ul>
+            <li>
               <button
                 type="button"
                 className="menu-item"
                 onClick={() => {
                   close();
-                  workbench.getState().newTruck(units);
-                  goToStation("measure");
+                  startOwnTruck();
                 }}
               >
-                New truck <small>measured in {units === "in" ? "inches" : "millimeters"}</small>
+                Start your own truck <small>by worksheet: tape, plumb bob, straightedge</small>
               </button>
             </li>
+          </ul>
+          <h2 className="label">New truck, every number empty</h2>
+          <ul>
+            {(["in", "mm"] as const).map((units) => (
+              <li key={units}>
+                <button
+                  type="button"
+                  className="menu-item"
+                  onClick={() => {
+                    close();
+                    workbench.getState().newTruck(units);
+                    goToStation("measure");
+                  }}
+                >
+                  New truck <small>measured in {units === "in" ? "inches" : "millimeters"}</small>
+                </button>
+              </li>
+            ))}
+          </ul>
+          {others.length > 0 && (
+            <>
+              <h2 className="label">Worked on before</h2>
+              <ul>
+                {others.map(({ documentId, name, changedAt, summary }) => (
+                  <li key={documentId}>
+                    <button
+                      type="button"
+                      className="menu-item"
+                      onClick={() => {
+                        close();
+                        void reopen(documentId);
+                      }}
+                    >
+                      {name}{" "}
+                      <small>
+                        {new Date(changedAt).toLocaleString()}: {summary}
+                      </small>
+                    </button>
+                    <button
+                      type="button"
+                      className="menu-drop"
+                      aria-label={`Forget ${name}`}
+                      onClick={() => void forgetRecent(documentId)}
+                    >
+                      ✕
+                    </button>
+                  </li>
+                ))}
+              </ul>
+            </>
+          )}
+          {EXAMPLES.map(([title, trucks]) => (
+            <Fragment key={title}>
+              <h2 className="label">{title}</h2>
+              <ul>
+                {trucks.map((example) => (
+                  <li key={example.file}>
+                    <button
+                      type="button"
+                      className="menu-item"
+                      onClick={() => {
+                        close();
+                        void openExample(example);
+                      }}
+                    >
+                      {example.name} <small>{example.about}</small>
+                    </button>
+                  </li>
+                ))}
+              </ul>
+            </Fragment>
           ))}
-        </ul>
-        {others.length > 0 && (
-          <>
-            <h2 className="label">Worked on before</h2>
-            <ul>
-              {others.map(({ documentId, name, changedAt, summary }) => (
-                <li key={documentId}>
-                  <button type="button" className="menu-item" onClick={() => void reopen(documentId)}>
-                    {name}{" "}
-                    <small>
-                      {new Date(changedAt).toLocaleString()}: {summary}
-                    </small>
-                  </button>
-                  <button
-                    type="button"
-                    className="menu-drop"
-                    aria-label={`Forget ${name}`}
-                    onClick={() => void forgetRecent(documentId)}
-                  >
-                    ✕
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </>
-        )}
-        {EXAMPLES.map(([title, trucks]) => (
-          <Fragment key={title}>
-            <h2 className="label">{title}</h2>
-            <ul>
-              {trucks.map((example) => (
-                <li key={example.file}>
-                  <button type="button" className="menu-item" onClick={() => void openExample(example)}>
-                    {example.name} <small>{example.about}</small>
-                  </button>
-                </li>
-              ))}
-            </ul>
-          </Fragment>
-        ))}
-      </div>
-    </details>
+        </>
+      )}
+    </Menu>
   );
 }
 

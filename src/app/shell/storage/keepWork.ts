@@ -1,4 +1,5 @@
 import type { Workbench } from "../../state/actionContext.ts";
+import type { KeptPoint } from "../../state/keptPoints.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
 import { typing } from "../../state/typing.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
@@ -17,6 +18,7 @@ import {
   recordOf,
   type SetupRecord,
 } from "./records.ts";
+import { stepsKey, storedSteps } from "./storedSteps.ts";
 
 /** Writings that were begun at once and may be on their way together; what comes meanwhile waits for one to arrive. */
 const MAX_UNDER_WAY = 4;
@@ -33,6 +35,8 @@ export interface KeepOptions {
   readonly lastWords: LastWords;
   /** A document that is no work of anybody's and is not listed: the example as it came. */
   readonly example: TypedDocument | null;
+  /** The points of a setup that have a name. */
+  readonly pointsOf: (documentId: string) => readonly KeptPoint[];
   /** Told after each writing: the list as it is then, or what went wrong. */
   readonly onWritten: (recents: readonly RecentSetup[]) => void;
   readonly onTrouble: (error: unknown) => void;
@@ -84,6 +88,18 @@ export function keepWork(store: WorkbenchStore, box: KeyValueStore, options: Kee
     if (isGoing) underWay += 1;
   };
 
+  let lastSteps: readonly unknown[] = [];
+  /** The steps and points of the setup on the board, where they are not in the box as they are. */
+  const stepsToWrite = (documentId: string): readonly (readonly [string, unknown])[] => {
+    const points = options.pointsOf(documentId);
+    const { pastStates, futureStates } = store.temporal.getState();
+    const now = [documentId, pastStates, futureStates, points];
+    if (store.getState().documentId !== documentId || now.every((one, i) => one === lastSteps[i])) return [];
+    lastSteps = now;
+    const steps = storedSteps(store, points);
+    return steps ? [[stepsKey(documentId), steps]] : [];
+  };
+
   const write = async (asked: Workbench): Promise<void> => {
     // What was done since is begun to be written already, and must not be written over.
     const state = unwritten?.documentId === asked.documentId ? unwritten : asked;
@@ -98,6 +114,7 @@ export function keepWork(store: WorkbenchStore, box: KeyValueStore, options: Kee
       [recordKey(documentId), record],
       [LAST_KEY, documentId],
       [PREFERENCES_KEY, state.preferences],
+      ...stepsToWrite(documentId),
     ]);
     for (const [key, mesh] of meshes) writtenMeshes.set(key, mesh);
     const isListed = lastListed?.documentId === documentId && lastListed.document === document;
@@ -201,6 +218,7 @@ export async function removeRecords(box: KeyValueStore, documentIds: readonly st
   const all = await box.keys();
   const unwanted = documentIds.flatMap((id) => [
     recordKey(id),
+    stepsKey(id),
     ...all.filter((key) => key.startsWith(meshKey(id, ""))),
   ]);
   await box.remove(unwanted);

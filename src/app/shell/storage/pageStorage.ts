@@ -1,4 +1,5 @@
 import { createStore } from "zustand/vanilla";
+import { keptPoints, pointsOf, setPoints } from "../../state/keptPoints.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keepWork, removeRecords, type WorkKeeper } from "./keepWork.ts";
 import { indexedDbStore } from "./keyValueStore.ts";
@@ -36,6 +37,7 @@ export async function startStorage(): Promise<void> {
     box,
     lastWords,
     claim,
+    setPoints,
     tabSetup.get(),
   ).then(
     (recents) => {
@@ -50,6 +52,7 @@ export async function startStorage(): Promise<void> {
     now: Date.now,
     lastWords,
     example,
+    pointsOf,
     onWritten: (recents) => storage.setState({ status: "kept", recents }),
     onTrouble: () => storage.setState({ status: "off" }),
   });
@@ -63,6 +66,7 @@ export async function startStorage(): Promise<void> {
   });
   // What was noted as the page ended is in the box from now on, and in the list.
   if (workbench.getState().document !== example) keeper.touch();
+  keptPoints.subscribe(() => keeper?.touch());
   addEventListener("pagehide", () => void keeper?.flush());
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden") void keeper?.flush();
@@ -88,7 +92,7 @@ export async function flushStorage(): Promise<void> {
 /** Puts a setup of the list on the board. @returns false when it cannot be found or read */
 export async function reopenRecent(documentId: string): Promise<boolean> {
   await flushStorage();
-  return reopenSetup(workbench, box, lastWords, claim, documentId).catch(() => false);
+  return reopenSetup(workbench, box, lastWords, claim, setPoints, documentId).catch(() => false);
 }
 
 /** Takes a setup off the list, for good. */

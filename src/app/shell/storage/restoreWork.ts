@@ -1,3 +1,4 @@
+import type { KeptPoint } from "../../state/keptPoints.ts";
 import { readPreferences } from "../../state/preferences.ts";
 import { newDocumentId } from "../../state/typedDocument.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
@@ -16,13 +17,17 @@ import {
   recordKey,
   type SetupRecord,
 } from "./records.ts";
+import { putStepsBack, readSteps, type StoredSteps, stepsKey } from "./storedSteps.ts";
+
+/** Told of the points of a setup that have a name, before it is on the board. */
+export type GivePoints = (documentId: string, points: readonly KeptPoint[]) => void;
 
 /** Takes a setup for this page; false = another page has it on its board. */
 export type Claim = (documentId: string) => Promise<boolean>;
 
 /**
- * Puts what was worked on last back on the board, as it was left: document, drafts, pose, variant, view. What is stored may
- * be anything; what cannot be read is passed over. It is no step that can be undone.
+ * Puts what was worked on last back on the board, as it was left: document, drafts, pose, variant, view, and
+ * the steps that can be undone. What is stored may be anything; what cannot be read is passed over. It is no step itself.
  * @param preferredId the setup this very page had, if it was here before; else the last of any page
  * @returns the list of setups worked on before, newest first
  */
@@ -31,6 +36,7 @@ export async function restoreWork(
   box: KeyValueStore,
   lastWords: LastWords,
   claim: Claim,
+  givePoints: GivePoints,
   preferredId: string | null,
 ): Promise<readonly RecentSetup[]> {
   const [recents, last, preferences] = await box.get([RECENTS_KEY, LAST_KEY, PREFERENCES_KEY]);
@@ -40,8 +46,9 @@ export async function restoreWork(
   if (id !== null) {
     const record = await newestRecord(box, said, id);
     if (record) {
-      await putOnBoard(store, box, record, claim);
+      const steps = await putOnBoard(store, box, record, claim, givePoints);
       store.temporal.getState().clear();
+      if (steps) putStepsBack(store, steps);
     }
   }
   return readRecents(recents);
@@ -56,11 +63,12 @@ export async function reopenSetup(
   box: KeyValueStore,
   lastWords: LastWords,
   claim: Claim,
+  givePoints: GivePoints,
   documentId: string,
 ): Promise<boolean> {
   const record = await newestRecord(box, saidRecords(lastWords), documentId);
   if (!record) return false;
-  if (store.getState().documentId !== documentId) await putOnBoard(store, box, record, claim);
+  if (store.getState().documentId !== documentId) await putOnBoard(store, box, record, claim, givePoints);
   return true;
 }
 
@@ -83,19 +91,24 @@ async function newestRecord(
   return readRecord(stored);
 }
 
+/** @returns the steps kept of it */
 async function putOnBoard(
   store: WorkbenchStore,
   box: KeyValueStore,
   record: SetupRecord,
   claim: Claim,
-): Promise<void> {
+  givePoints: GivePoints,
+): Promise<StoredSteps | null> {
   const { document, file, variant, travel, steer, hiddenParts, isAligned, isSaved, meshNames } = record;
   const meshes = meshesOf(
     meshNames,
     await box.get(meshNames.map((name) => meshKey(record.documentId, name))),
   );
+  const [stored] = await box.get([stepsKey(record.documentId)]);
+  const steps = readSteps(stored);
   // On two boards at once, each would write over the other: this one gets a copy.
   const documentId = (await claim(record.documentId)) ? record.documentId : newDocumentId();
+  if (steps) givePoints(documentId, steps.points);
   store.getState().openDocument({
     documentId,
     document,
@@ -113,4 +126,5 @@ async function putOnBoard(
   if (typed?.isOptional && typed.text.trim() === "") store.getState().removeField(typed.path);
   else if (typed) store.getState().editField(typed.path, typed.text);
   if (store.getState().view !== record.view) store.getState().setView(record.view);
+  return steps;
 }

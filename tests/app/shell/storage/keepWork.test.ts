@@ -9,29 +9,35 @@ import {
   recordKey,
 } from "../../../../src/app/shell/storage/records.ts";
 import { reopenSetup, restoreWork } from "../../../../src/app/shell/storage/restoreWork.ts";
+import { stepsKey } from "../../../../src/app/shell/storage/storedSteps.ts";
 import { GivenMeshes } from "../../../../src/app/state/givenMeshes.ts";
+import type { KeptPoint } from "../../../../src/app/state/keptPoints.ts";
 import { dropTyped, type } from "../../../../src/app/state/typing.ts";
 import { createWorkbenchStore } from "../../../../src/app/state/workbenchStore.ts";
+import { valueAt } from "../../../../src/setup/types/keyPath.ts";
 import { exampleDocument, exampleText } from "../../exampleText.ts";
 import { memoryLastWords, memoryStore } from "../../memoryStore.ts";
 
 const mine = async () => true;
+const give = () => undefined;
 const HUB_FACE = ["knuckle", "hubFace"];
 
 function working(box: KeyValueStore = memoryStore(), lastWords = memoryLastWords()) {
   const store = createWorkbenchStore(exampleText, "test.json");
   const told: (readonly RecentSetup[])[] = [];
   const troubles: unknown[] = [];
+  const points = new Map<string, readonly KeptPoint[]>();
   let clock = 1000;
   const keeper = keepWork(store, box, {
     delay: 5,
     lastWords,
     example: store.getState().document,
     now: () => clock++,
+    pointsOf: (documentId) => points.get(documentId) ?? [],
     onWritten: (recents) => told.push(recents),
     onTrouble: (error) => troubles.push(error),
   });
-  return { store, state: () => store.getState(), keeper, told, troubles, box, lastWords };
+  return { store, state: () => store.getState(), keeper, points, told, troubles, box, lastWords };
 }
 
 /** Another page, opened later on the same box. */
@@ -42,8 +48,10 @@ async function later(
   tab: string | null = null,
 ) {
   const store = createWorkbenchStore(exampleText, "test.json");
-  const recents = await restoreWork(store, box, lastWords, claim, tab);
-  return { store, state: store.getState(), recents };
+  const points = new Map<string, readonly KeptPoint[]>();
+  const give = (documentId: string, of: readonly KeptPoint[]) => void points.set(documentId, of);
+  const recents = await restoreWork(store, box, lastWords, claim, give, tab);
+  return { store, state: store.getState(), recents, points };
 }
 
 const mesh = {
@@ -84,7 +92,58 @@ describe("what is on the board", () => {
     ] as const;
     for (const key of kept) expect([key, back[key]]).toEqual([key, state()[key]]);
     expect(back.truck?.setup.variant).toBe("narrow");
-    expect(store.temporal.getState().pastStates).toEqual([]);
+    expect(store.temporal.getState().futureStates).toEqual([]);
+  });
+
+  it("comes back with its steps, undone ones as well, and with what was given a name", async () => {
+    const { state, store, keeper, box, points } = working();
+    const before = state().document!;
+    state().editField(HUB_FACE, "6");
+    state().editField(HUB_FACE, "6.1");
+    state().editField(HUB_FACE, "6.2");
+    state().undo();
+    points.set(state().documentId, [{ name: "as measured", at: 7, document: before }]);
+    await keeper.flush();
+    const back = await later(box);
+    expect(back.points.get(state().documentId)).toEqual([{ name: "as measured", at: 7, document: before }]);
+    const seen = (act: () => void) => {
+      act();
+      return valueAt(back.store.getState().document, HUB_FACE);
+    };
+    expect(seen(() => undefined)).toBe(6.1);
+    expect(seen(back.state.redo)).toBe(6.2);
+    expect(seen(() => back.state.stepBy(-2))).toBe(6);
+    expect(seen(back.state.undo)).toEqual(valueAt(before, HUB_FACE));
+    expect(back.store.temporal.getState().pastStates).toEqual([]);
+    expect(store.temporal.getState().pastStates).toHaveLength(2);
+  });
+
+  it("takes what was written after its steps were for one step more", async () => {
+    const { state, keeper, box, lastWords } = working();
+    state().editField(HUB_FACE, "6");
+    await keeper.flush();
+    state().editField(HUB_FACE, "6.3"); // noted at once; the page ends before its steps are written
+    const back = await later(box, lastWords);
+    expect(back.state.document?.knuckle).toMatchObject({ hubFace: 6.3 });
+    back.state.undo();
+    expect(back.store.getState().document?.knuckle).toMatchObject({ hubFace: 6 });
+    back.state.undo();
+    expect(back.store.getState().document).toEqual(exampleDocument);
+  });
+
+  it("has the steps of its own opening alone, and none of a record that cannot be read", async () => {
+    const { state, keeper, box } = working();
+    state().editField(HUB_FACE, "6");
+    state().openText(JSON.stringify({ ...exampleDocument, name: "Other" }), "other.json");
+    state().editField(HUB_FACE, "5.9");
+    await keeper.flush();
+    expect((await later(box)).store.temporal.getState().pastStates).toHaveLength(1);
+    await box.put([
+      [stepsKey(state().documentId), { version: 1, past: [{ document: 3 }], now: {}, future: 4 }],
+    ]);
+    const back = await later(box);
+    expect(back.state.document?.name).toBe("Other");
+    expect(back.store.temporal.getState().futureStates).toEqual([]);
   });
 
   it("comes back with its issues when it does not go together", async () => {
@@ -216,7 +275,7 @@ describe("the setups worked on before", () => {
     expect(told.at(-1)?.map(({ name }) => name)).toEqual(["Second", "Test truck"]);
     const { store } = await later(box);
     expect(store.getState().truck?.setup.name).toBe("Second");
-    expect(await reopenSetup(store, box, memoryLastWords(), mine, first)).toBe(true);
+    expect(await reopenSetup(store, box, memoryLastWords(), mine, give, first)).toBe(true);
     expect(store.getState().document?.knuckle).toMatchObject({ hubFace: 6 });
     store.getState().undo();
     expect(store.getState().truck?.setup.name).toBe("Second");
@@ -316,7 +375,7 @@ describe("a storage that fails", () => {
     expect(troubles).toHaveLength(1);
     expect(state().truck?.setup.knuckle.hubFace).toBeCloseTo(152.4, 9);
     await expect(
-      restoreWork(createWorkbenchStore(exampleText, "t.json"), box, memoryLastWords(), mine, null),
+      restoreWork(createWorkbenchStore(exampleText, "t.json"), box, memoryLastWords(), mine, give, null),
     ).rejects.toThrow();
   });
 });

@@ -1,0 +1,128 @@
+import { isSameJson } from "../../setup/editing/isSameJson.ts";
+import { fieldLabel } from "../../setup/fields/fieldLabels.ts";
+import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+
+/** What a step may have changed; `DocumentSlice` is one. */
+export interface StepState {
+  readonly documentId: string;
+  readonly document: Readonly<Record<string, unknown>> | null;
+  readonly drafts: object;
+  readonly meshes: unknown;
+}
+
+interface Change {
+  readonly path: KeyPath;
+  /** undefined = it was not there. */
+  readonly from: unknown;
+  /** undefined = it is gone. */
+  readonly to: unknown;
+}
+
+/** What a step did, in a few words without a full stop: `Hub face 6 1/8 → 6`. */
+export function stepWords(before: StepState, after: StepState): string {
+  if (after.documentId !== before.documentId) return `Opened ${setupName(after.document)}`;
+  const changes = changesBetween(before.document, after.document, []);
+  if (changes.length === 1) return oneChange(changes[0]!, before.document, after.document);
+  if (changes.length > 1) return manyChanges(changes, after.document);
+  if (after.drafts !== before.drafts) return "Typed what a field could not hold yet";
+  return after.meshes !== before.meshes ? "Mesh file opened" : "Nothing in the setup";
+}
+
+function setupName(document: StepState["document"]): string {
+  const name = document?.name;
+  return typeof name === "string" && name !== "" ? name : "a setup without a name";
+}
+
+function changesBetween(from: unknown, to: unknown, path: KeyPath): readonly Change[] {
+  if (from === to || isSameJson(from, to)) return [];
+  if (Array.isArray(from) && Array.isArray(to) && from.length === to.length)
+    return from.flatMap((one, i) => changesBetween(one, to[i], [...path, i]));
+  if (!isObject(from) || !isObject(to)) return [{ path, from, to }];
+  const keys = new Set([...Object.keys(from), ...Object.keys(to)]);
+  return [...keys].flatMap((key) => changesBetween(from[key], to[key], [...path, key]));
+}
+
+function oneChange({ path, from, to }: Change, before: unknown, after: unknown): string {
+  const where = placeWords(path, after);
+  if (Array.isArray(from) || Array.isArray(to)) {
+    const [old, now] = [listed(from), listed(to)];
+    const gone = old.filter((one) => !now.some((other) => isSameJson(one, other)));
+    const come = now.filter((one) => !old.some((other) => isSameJson(one, other)));
+    const named = (item: unknown, list: readonly unknown[]) =>
+      itemName(item, list.indexOf(item), fieldLabel([...path.map(keyWord), "*"], ""));
+    if (come.length === 1 && gone.length === 0) return `${where}: ${named(come[0], now)} added`;
+    if (gone.length === 1 && come.length === 0) return `${where}: ${named(gone[0], old)} removed`;
+    return `${where}: ${old.length} before, ${now.length} now`;
+  }
+  if (to === undefined) return `${placeWords(path, before)} left out`;
+  if (isObject(from) || isObject(to)) return from === undefined ? `${where} added` : `${where} changed`;
+  return from === undefined
+    ? `${where} set to ${valueWords(to)}`
+    : `${where} ${valueWords(from)} → ${valueWords(to)}`;
+}
+
+/** Several changes as one: by what they have in common. */
+function manyChanges(changes: readonly Change[], after: unknown): string {
+  const first = changes[0]!.path;
+  let shared = first.length - 1;
+  for (const { path } of changes) while (shared > 0 && !isStart(first.slice(0, shared), path)) shared -= 1;
+  const many = `${changes.length} values`;
+  return shared === 0 ? many : `${placeWords(first.slice(0, shared), after)}: ${many}`;
+}
+
+function isStart(start: KeyPath, path: KeyPath): boolean {
+  return start.every((step, i) => path[i] === step);
+}
+
+/** Where a path leads, as the form calls it: `front lip, point 4, z`. */
+function placeWords(path: KeyPath, document: unknown): string {
+  const isPoint = isCoordinate(path, document);
+  const items = path.flatMap((step, i): string[] => {
+    if (typeof step !== "number" || (i === path.length - 1 && isPoint)) return [];
+    const to = path.slice(0, i + 1);
+    return [itemName(valueAt(document, to), step, fieldLabel(to.map(keyWord), ""))];
+  });
+  const end = path.at(-1);
+  if (typeof end === "string")
+    return [...items, uncapitalized(fieldLabel(path.map(keyWord), ""), items.length > 0)].join(", ");
+  if (!isPoint) return items.join(", ");
+  const axis = "xyz"[end!];
+  const point = path.slice(0, -1);
+  if (typeof point.at(-1) === "number") return [...items, axis].join(", ");
+  return [...items, `${uncapitalized(fieldLabel(point.map(keyWord), ""), items.length > 0)} ${axis}`].join(
+    ", ",
+  );
+}
+
+function uncapitalized(label: string, isInside: boolean): string {
+  return isInside ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+}
+
+/** Whether a path ends at one of the three numbers of a point. */
+function isCoordinate(path: KeyPath, document: unknown): boolean {
+  const list = valueAt(document, path.slice(0, -1));
+  return Array.isArray(list) && list.length === 3 && !list.some(isObject);
+}
+
+function keyWord(step: string | number): string {
+  return typeof step === "number" ? "*" : step;
+}
+
+/** @param label what an entry of its list is called */
+function itemName(item: unknown, at: number, label: string): string {
+  const name = isObject(item) ? item.name : undefined;
+  return typeof name === "string" && name !== "" ? name : `${uncapitalized(label, true)} ${at + 1}`;
+}
+
+function valueWords(value: unknown): string {
+  if (isObject(value) || Array.isArray(value)) return "…";
+  return value === "" ? "nothing" : String(value);
+}
+
+function listed(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}

@@ -1,0 +1,70 @@
+import { expect, it } from "vitest";
+import { type StepState, stepWords } from "../../../src/app/words/stepWords.ts";
+
+const DOCUMENT = {
+  name: "Half-ton",
+  knuckle: { hubFace: "6 1/8", pinAngle: 8 },
+  truck: {
+    lowerArm: { ballJoint: [0, 28, 9] },
+    body: [
+      {
+        name: "front lip",
+        side: "left",
+        points: [
+          [0, 30, 25],
+          [4, 30, 26],
+        ],
+      },
+      { name: "inner fender", side: "left", points: [[0, 20, 25]] },
+    ],
+  },
+  variants: [{ name: "narrow", set: { knuckle: { hubFace: 5 } } }],
+};
+const MESHES = {};
+const DRAFTS = {};
+const state = (document: object, more: Partial<StepState> = {}): StepState => ({
+  documentId: "a",
+  document: document as StepState["document"],
+  drafts: DRAFTS,
+  meshes: MESHES,
+  ...more,
+});
+
+/** The document with a value put somewhere; `undefined` takes it out. */
+function put(document: object, [key, ...rest]: readonly (string | number)[], value: unknown): object {
+  const copy = structuredClone(document) as Record<string | number, unknown>;
+  copy[key!] = rest.length > 0 ? put(copy[key!] as object, rest, value) : value;
+  if (copy[key!] === undefined) delete copy[key!];
+  return copy;
+}
+
+const BODY = DOCUMENT.truck.body;
+
+it.each<[string, readonly (string | number)[], unknown]>([
+  ["Hub face 6 1/8 → 6", ["knuckle", "hubFace"], "6"],
+  ["Pin lead set to 1/4", ["knuckle", "pinLead"], "1/4"],
+  ["Pin angle left out", ["knuckle", "pinAngle"], undefined],
+  ["Knuckle: 2 values", ["knuckle"], { hubFace: 5, pinAngle: 9 }],
+  ["Lower ball joint z 9 → 9.5", ["truck", "lowerArm", "ballJoint", 2], 9.5],
+  ["Lower ball joint: 3 values", ["truck", "lowerArm", "ballJoint"], [1, 2, 3]],
+  ["front lip, point 2, z 26 → 27", ["truck", "body", 0, "points", 1, 2], 27],
+  ["front lip, side of the truck left → right", ["truck", "body", 0, "side"], "right"],
+  ["Body parts: inner fender removed", ["truck", "body"], BODY.slice(0, 1)],
+  ["Body parts: spare added", ["truck", "body"], [...BODY, { name: "spare" }]],
+  ["Variants: wide added", ["variants"], [...DOCUMENT.variants, { name: "wide", set: {} }]],
+  ["narrow, hub face 5 → 4", ["variants", 0, "set", "knuckle", "hubFace"], 4],
+])("says: %s", (words, path, value) => {
+  expect(stepWords(state(DOCUMENT), state(put(DOCUMENT, path, value)))).toBe(words);
+});
+
+it("counts what has nothing in common", () => {
+  const two = { ...put(DOCUMENT, ["knuckle", "hubFace"], 5), name: "Other" };
+  expect(stepWords(state(DOCUMENT), state(two))).toBe("2 values");
+});
+
+it("names an opening, a draft and a mesh file", () => {
+  const now = state(DOCUMENT);
+  expect(stepWords(now, state({ name: "Flatbed" }, { documentId: "b" }))).toBe("Opened Flatbed");
+  expect(stepWords(now, { ...now, drafts: {} })).toBe("Typed what a field could not hold yet");
+  expect(stepWords(now, { ...now, meshes: {} })).toBe("Mesh file opened");
+});
