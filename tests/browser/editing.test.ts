@@ -2,6 +2,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { setupFields } from "../../src/setup/fieldCatalogue.ts";
+import { kept } from "./harness/reading.ts";
 import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const DESK = { width: 1440, height: 900 };
@@ -61,6 +62,44 @@ async function paste(place: Locator, text: string): Promise<void> {
     );
   }, text);
 }
+
+describe("the steps", () => {
+  it("are listed by name, gone back to by one press, and are there after a reload; a state can be named", async () => {
+    const { page, problems } = await openDesk();
+    const steps = page.getByLabel("Steps by name");
+    const sheet = page.locator(".steps-menu .menu-sheet");
+    const hubFace = field(page, "Hub face");
+    const asOpened = await hubFace.inputValue();
+    for (const typed of ["6.1", "6.2"]) {
+      await hubFace.fill(typed);
+      await hubFace.press("Enter");
+      await hubFace.blur();
+    }
+    await field(page, "Pin angle").fill("9.5");
+    await field(page, "Pin angle").press("Enter");
+    await steps.click();
+    const last = sheet.getByRole("button", { name: /^Pin angle .* → 9.5 ?now$/ });
+    await last.waitFor();
+    await sheet.getByLabel("Name this state, to come back to it").fill("as ordered");
+    await sheet.getByRole("button", { name: "Keep" }).click();
+    await shot(page, "editing-steps");
+    await sheet.getByRole("button", { name: "As it was opened" }).click();
+    expect(await hubFace.inputValue()).toBe(asOpened);
+    await page.keyboard.press("Escape");
+    await sheet.waitFor({ state: "detached" });
+    await kept(page);
+    await page.reload();
+    await hubFace.waitFor();
+    await steps.click();
+    await sheet.getByRole("button", { name: /^Hub face 6.1 → 6.2/ }).click();
+    expect(await hubFace.inputValue()).toMatch(/^6.2/);
+    await sheet.getByRole("button", { name: /^as ordered/ }).click();
+    expect(await field(page, "Pin angle").inputValue()).toMatch(/^9.5/);
+    await page.getByRole("heading", { name: "Wellsweep" }).click();
+    await sheet.waitFor({ state: "detached" });
+    expect(problems()).toEqual([]);
+  });
+});
 
 describe("a field of the setup", () => {
   it("takes a fraction while it is typed, and arithmetic, as one step to undo", async () => {

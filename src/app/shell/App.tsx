@@ -13,6 +13,7 @@ import { useDoubtedRoot } from "../state/useDoubts.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { DropTarget } from "./DropTarget.tsx";
 import { Heading } from "./heading/Heading.tsx";
+import { SkipLinks } from "./SkipLinks.tsx";
 import { RoomsBelow, StationRooms } from "./StationRooms.tsx";
 import { Stations, stationTitle } from "./Stations.tsx";
 import { useFill } from "./useFill.ts";
@@ -27,6 +28,7 @@ export function App() {
   return (
     <DropTarget>
       <div inert={isFilled}>
+        <SkipLinks />
         <Heading />
         <Stations />
       </div>

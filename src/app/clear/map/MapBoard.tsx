@@ -38,6 +38,15 @@ const MOVES: Readonly<Record<string, readonly [up: 0 | 1 | -1, turn: 0 | 1 | -1]
   ArrowRight: [0, -1],
 };
 
+/** Keys that go all the way: full left lock, full right lock; full bump, full droop; straight ahead. */
+const ENDS: Readonly<Record<string, { readonly steer?: number; readonly height?: "bump" | "droop" }>> = {
+  Home: { steer: 1 },
+  End: { steer: -1 },
+  PageUp: { height: "bump" },
+  PageDown: { height: "droop" },
+  "0": { steer: 0 },
+};
+
 /** The map as a control: press or drag to put the truck there, or use the arrow keys. */
 export function MapBoard({ truck, drawn, isStale, side, spoken, past }: MapBoardProps) {
   const svg = useRef<SVGSVGElement>(null);
@@ -66,7 +75,8 @@ export function MapBoard({ truck, drawn, isStale, side, spoken, past }: MapBoard
     const { travel, steer } = workbench.getState();
     const count = event.shiftKey ? 8 : 1;
     const [up, turn] = MOVES[event.key] ?? [0, 0];
-    if (event.key === "Home") setPose(travel, 0);
+    const end = ENDS[event.key];
+    if (end) setPose(end.height ? setup.travel[end.height] : travel, end.steer ?? steer);
     else if (up !== 0) setPose(stepTo(travel, travelStep, up, count), steer);
     else if (turn !== 0) setPose(travel, stepTo(steer, STEER_STEP, turn, count));
     else return;
@@ -78,7 +88,7 @@ export function MapBoard({ truck, drawn, isStale, side, spoken, past }: MapBoard
       className="map-board"
       role="application"
       aria-roledescription="map of height and steering"
-      aria-label={`Pose: ${spoken}. Arrow up and down change the height, left and right steer.`}
+      aria-label={`Pose: ${spoken}. Arrow up and down change the height, left and right steer. Home and End go to full lock, Page Up and Page Down to full bump and droop, 0 straight ahead.`}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: an application is interactive
       tabIndex={0}
       onKeyDown={onKeyDown}

@@ -20,8 +20,7 @@ export function Heading() {
           <span>{truck ? truck.setup.name : (name ?? "no setup yet")}</span>
           {dirty && (
             <span className="heading-dirty" title="kept in this browser, not yet saved to a file">
-              {" "}
-              – not saved to a file
+              not saved to a file
             </span>
           )}
         </p>
