@@ -163,9 +163,18 @@ function sendKey(session: CDPSession, text: string, onHeard: () => void): void {
 }
 
 async function textAfter(context: BrowserContext, address: string): Promise<string> {
-  const page: Page = await context.newPage();
+  const page = await newPage(context);
   await page.goto(address + STATION, { waitUntil: "load" });
   return page.locator(FIELD).inputValue();
+}
+
+/** Another page. The process the browser had ready for one may be among those that were killed: then it takes the next. */
+async function newPage(context: BrowserContext): Promise<Page> {
+  for (let tries = 0; tries < 3; tries++) {
+    const page = await Promise.race([context.newPage(), pause(LONGEST_END).then(() => null)]);
+    if (page) return page;
+  }
+  throw new Error("killWhileTyping: the browser opens no page any more");
 }
 
 /** How many keys a text comes of. */
