@@ -18,12 +18,17 @@ interface Change {
   readonly to: unknown;
 }
 
+/** Where the setup notes which numbers are still an example's: it follows each edit by itself. */
+const MARKS = "fromExample";
+
 /** What a step did, in a few words without a full stop: `Hub face 6 1/8 → 6`. */
 export function stepWords(before: StepState, after: StepState): string {
   if (after.documentId !== before.documentId) return `Opened ${setupName(after.document)}`;
-  const changes = changesBetween(before.document, after.document, []);
+  const all = changesBetween(before.document, after.document, []);
+  const changes = all.filter(({ path }) => path[0] !== MARKS);
   if (changes.length === 1) return oneChange(changes[0]!, before.document, after.document);
   if (changes.length > 1) return manyChanges(changes, after.document);
+  if (all.length > 0) return "Said which numbers are the truck's own";
   if (after.drafts !== before.drafts) return "Typed what a field could not hold yet";
   return after.meshes !== before.meshes ? "Mesh file opened" : "Nothing in the setup";
 }

@@ -62,6 +62,14 @@ it("counts what has nothing in common", () => {
   expect(stepWords(state(DOCUMENT), state(two))).toBe("2 values");
 });
 
+it("passes over the marks of an example that follow an edit", () => {
+  const marked = { ...DOCUMENT, fromExample: { name: "Half-ton", mine: ["knuckle.hubFace"] } };
+  expect(stepWords(state(DOCUMENT), state(marked))).toBe("Said which numbers are the truck's own");
+  expect(stepWords(state(DOCUMENT), state(put(marked, ["knuckle", "hubFace"], "6")))).toBe(
+    "Hub face 6 1/8 → 6",
+  );
+});
+
 it("names an opening, a draft and a mesh file", () => {
   const now = state(DOCUMENT);
   expect(stepWords(now, state({ name: "Flatbed" }, { documentId: "b" }))).toBe("Opened Flatbed");
