@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { mkdtemp, rm } from "node:fs/promises";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
-import { type BrowserContext, type CDPSession, chromium, type Page } from "playwright-core";
+import { type BrowserContext, type CDPSession, chromium } from "playwright-core";
 import { type FoundBrowser, findBrowser } from "./findBrowser.ts";
 
 /** What is ended without a warning (SIGKILL): the tab's own process, or every process of the browser. */
@@ -45,6 +45,9 @@ const PACE = [70, 180] as const;
 
 /** ms that a browser gets to tell that a page crashed, or to close. */
 const LONGEST_END = 20_000;
+
+/** ms that a page gets to open again. */
+const LONGEST_OPENING = 40_000;
 
 /** Keys before the first kill can come: a number with some digits. */
 const FIRST_KEYS = 5;
@@ -162,19 +165,23 @@ function sendKey(session: CDPSession, text: string, onHeard: () => void): void {
   sending().catch(() => undefined); // the page is gone by then
 }
 
+/** What is in the field when the page is opened again. */
 async function textAfter(context: BrowserContext, address: string): Promise<string> {
-  const page = await newPage(context);
-  await page.goto(address + STATION, { waitUntil: "load" });
-  return page.locator(FIELD).inputValue();
+  // The process that the browser had ready for the next page may be among those that were killed: then it takes another.
+  for (let tries = 0; tries < 3; tries++) {
+    const text = await Promise.race([
+      openedText(context, address).catch(() => null),
+      pause(LONGEST_OPENING).then(() => null),
+    ]);
+    if (text !== null) return text;
+  }
+  throw new Error("killWhileTyping: the page does not open any more");
 }
 
-/** Another page. The process the browser had ready for one may be among those that were killed: then it takes the next. */
-async function newPage(context: BrowserContext): Promise<Page> {
-  for (let tries = 0; tries < 3; tries++) {
-    const page = await Promise.race([context.newPage(), pause(LONGEST_END).then(() => null)]);
-    if (page) return page;
-  }
-  throw new Error("killWhileTyping: the browser opens no page any more");
+async function openedText(context: BrowserContext, address: string): Promise<string> {
+  const page = await context.newPage();
+  await page.goto(address + STATION, { waitUntil: "load" });
+  return page.locator(FIELD).inputValue();
 }
 
 /** How many keys a text comes of. */
