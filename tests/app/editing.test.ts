@@ -328,10 +328,20 @@ describe("mesh files", () => {
     expect(state().issues).toEqual([]);
   });
 
-  it("that no part asks for are told of", () => {
+  it("that no part asks for become parts in one step, and one that could not be read is told of", () => {
     const { actions, state } = opened();
-    actions.addMeshes(new GivenMeshes(new Map([["other.stl", mesh]])));
-    expect(state().refusal?.issues[0]?.file).toBe("other.stl");
+    const before = state().document;
+    const count = state().truck!.setup.truck.body.length;
+    actions.addMeshes(new GivenMeshes(new Map([["other.stl", { ...mesh, unit: "in" as const }]])));
+    expect(valueAt(state().document, ["truck", "body", count])).toMatchObject({
+      name: "other",
+      file: "other.stl",
+    });
+    actions.undo();
+    expect(state().document).toEqual(before);
+    actions.addMeshes(new GivenMeshes(new Map([["bad.stl", { refused: "no triangles" }]])));
+    expect(state().refusal?.issues).toEqual([{ file: "bad.stl", key: "", value: "", mend: "no triangles" }]);
+    expect(state().document).toEqual(before);
   });
 });
 

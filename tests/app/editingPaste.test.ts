@@ -68,7 +68,7 @@ describe("a block of cells that was copied", () => {
   });
 });
 
-const NOTHING_LEFT = { unread: [], leftOver: [] };
+const NOTHING_LEFT = { unread: [], leftOver: [], dropped: 0 };
 
 describe("pasting cells over points", () => {
   const points = [
@@ -140,6 +140,7 @@ describe("pasting cells over points", () => {
         { row: 2, column: 1, text: "", mend: expect.stringMatching(/^empty/) },
       ],
       leftOver: [],
+      dropped: 0,
     });
   });
 
@@ -161,5 +162,22 @@ describe("pasting cells over points", () => {
     expect(pasted.leftOver).toEqual(["3"]);
     expect(pasteInto({ ...base, rows: [["1", "2", "3", "4"]] }).leftOver).toEqual(["4"]);
     expect(pasteNote(3, pasted, ["x", "y", "z"])).toBe("3 rows pasted. No place here for “3”.");
+  });
+
+  it("takes whole rows put in at the top for all there are; one row, or rows further down, go over what is there", () => {
+    const eleven = Array.from({ length: 11 }, (_, i) => [i, 34, 24]);
+    const six = Array.from({ length: 6 }, (_, i) => [String(i), "30", "20"]);
+    const whole = pasteInto({ ...base, points: eleven, rows: six });
+    expect(whole.points).toEqual(six.map((row) => row.map(Number)));
+    expect(pasteNote(6, whole, ["x", "y", "z"])).toBe(
+      "6 rows pasted. They are all there are now; 5 after them are gone, and undo brings them back.",
+    );
+    for (const other of [
+      { row: 1 },
+      { rows: six.slice(0, 1) },
+      { rows: six.map(([x]) => [x!]) },
+      { mayGrow: false },
+    ])
+      expect(pasteInto({ ...base, points: eleven, rows: six, ...other }).points).toHaveLength(11);
   });
 });

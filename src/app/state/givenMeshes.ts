@@ -39,10 +39,11 @@ export class GivenMeshes implements LoadedMeshes {
     );
   }
 
-  /** That no setup names these files. @param setup the setup's file */
-  notAskedIssues(setup: string): readonly SetupIssue[] {
-    const mend = `no part of ${setup} is in this file; name it in the setup, as "file" of a part of kind "mesh"`;
-    return [...this.files.keys()].map((file) => ({ file, key: "", value: "", mend }));
+  /** Of the files that could not be read, why. */
+  refusedIssues(): readonly SetupIssue[] {
+    return [...this.files].flatMap(([file, mesh]) =>
+      "refused" in mesh ? [{ file, key: "", value: "", mend: mesh.refused }] : [],
+    );
   }
 }
 

@@ -1,11 +1,16 @@
 import { newTruckDocument } from "../../setup/newTruck.ts";
 import { readSetup } from "../../setup/readSetup.ts";
+import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { ActionContext } from "./actionContext.ts";
+import { freeName } from "./freeName.ts";
 import { GivenMeshes, meshNamesIn } from "./givenMeshes.ts";
+import { shownDocument } from "./selectors.ts";
 import { trucks } from "./truck.ts";
 import { type DocumentSlice, newDocumentId, type TypedDocument } from "./typedDocument.ts";
 import type { OpenedDocument, OpeningActions } from "./workbenchActions.ts";
 import type { Refusal } from "./workbenchState.ts";
+
+const BODY: KeyPath = ["truck", "body"];
 
 export function openingActions({ set, get }: ActionContext, onOpened: () => void): OpeningActions {
   const open = (slice: DocumentSlice, opened: Partial<OpenedDocument>) => {
@@ -27,6 +32,27 @@ export function openingActions({ set, get }: ActionContext, onOpened: () => void
   /** The text refused last, to be read again when mesh files are added. */
   let refused: { readonly text: string; readonly file: string; readonly meshes: GivenMeshes } | null = null;
 
+  /** Makes a body part of each mesh file, as one step with the files; where it stands is to be given. */
+  const addParts = (more: GivenMeshes) => {
+    const { file, beginGesture, endGesture, insertItem } = get();
+    const refusals = more.refusedIssues();
+    if (refusals.length > 0) {
+      set({ refusal: { issues: refusals, document: null, file } });
+      return;
+    }
+    beginGesture();
+    for (const name of more.files.keys()) {
+      const shown = shownDocument(get());
+      const body = valueAt(shown, BODY);
+      const list: readonly unknown[] = Array.isArray(body) ? body : [];
+      const names = list.map((part) => String(valueAt(part, ["name"])));
+      const part = { name: freeName(name.replace(/\.[^.]*$/, ""), names), kind: "mesh", file: name };
+      insertItem(BODY, list.length, part);
+    }
+    set(({ meshes }) => ({ meshes: meshes.with(more) }));
+    endGesture();
+  };
+
   return {
     openText(text, file, meshes = new GivenMeshes()) {
       const reading = meshes.forReading();
@@ -43,17 +69,17 @@ export function openingActions({ set, get }: ActionContext, onOpened: () => void
       }
     },
     addMeshes(more) {
-      const { document, file, meshes } = get();
+      const { document, meshes } = get();
       if (get().refusal && refused) {
         const together = refused.meshes.with(more);
         get().openText(refused.text, refused.file, together);
         return;
       }
       if (document === null) return;
-      set({ meshes: meshes.with(more) });
       const asked = meshNamesIn(document);
       const isAsked = [...more.files.keys()].some((name) => asked.has(name));
-      if (!isAsked) set({ refusal: { issues: more.notAskedIssues(file), document: null, file } });
+      if (isAsked) set({ meshes: meshes.with(more) });
+      else addParts(more);
     },
     openDocument(opened) {
       const { document, file, meshes = new GivenMeshes(), variant = null, drafts = {} } = opened;

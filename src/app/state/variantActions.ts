@@ -3,6 +3,7 @@ import { variantNames } from "../../setup/editing/resolveShown.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { valueAt } from "../../setup/types/keyPath.ts";
 import type { ActionContext } from "./actionContext.ts";
+import { freeName } from "./freeName.ts";
 import { mapDrafts, type TypedDocument, withDraft } from "./typedDocument.ts";
 import type { VariantActions } from "./workbenchActions.ts";
 
@@ -59,12 +60,4 @@ export function variantActions({ set, get }: ActionContext): VariantActions {
       });
     },
   };
-}
-
-/** The name, or the name with the first number from 2 that makes it new. */
-function freeName(name: string, taken: readonly string[]): string {
-  if (!taken.includes(name)) return name;
-  let number = 2;
-  while (taken.includes(`${name} ${number}`)) number += 1;
-  return `${name} ${number}`;
 }

@@ -29,7 +29,10 @@ export interface OpeningActions {
    * the truck stays, and `refusal` says why.
    */
   openText(text: string, file: string, meshes?: GivenMeshes): void;
-  /** Adds mesh files, or newer ones of the same name, to the setup on the board or to the one refused last. */
+  /**
+   * Adds mesh files, or newer ones of the same name, to the setup on the board or to the one refused last. Those that no
+   * part asks for become parts, as one step; where they stand is to be given.
+   */
   addMeshes(meshes: GivenMeshes): void;
   /** Puts a document on the board as it is, sound or not, as a step that can be undone. */
   openDocument(opened: OpenedDocument): void;

@@ -19,6 +19,8 @@ export type BodyPartFieldsProps = {
   kind: string;
   name: string;
   truck: Truck;
+  /** Just added: it comes open, at its name. */
+  isFresh: boolean;
 };
 
 const KIND_WORDS: Readonly<Record<string, string>> = { path: "line", box: "box", mesh: "surface" };
@@ -26,9 +28,9 @@ const BODY: KeyPath = ["truck", "body"];
 const NO_NAMES: readonly string[] = [];
 
 /** One body part: closed, its name and whether it is drawn; open, all its fields. */
-export function BodyPartFields({ index, count, kind, name, truck }: BodyPartFieldsProps) {
+export function BodyPartFields({ index, count, kind, name, truck, isFresh }: BodyPartFieldsProps) {
   const path: KeyPath = [...BODY, index];
-  const [isOpen, setIsOpen] = useState(false);
+  const [isOpen, setIsOpen] = useState(isFresh);
   const isHidden = useWorkbench((s) => s.hiddenParts.includes(name));
   const isOwn = useWorkbench((s) => isOfVariant(s, path));
   const hasFault = useWorkbench((s) => hasDraftIn(s, path) || fieldIssue(s, path) !== null);
@@ -51,7 +53,7 @@ export function BodyPartFields({ index, count, kind, name, truck }: BodyPartFiel
         {isOpen && (
           <div className="part-fields">
             {isUnusual && <FieldDoubts path={path} />}
-            <PartName path={[...path, "name"]} name={name} taken={otherNames(index)} />
+            <PartName path={[...path, "name"]} name={name} taken={otherNames(index)} isFirst={isFresh} />
             <FieldRow path={[...path, "side"]} label="Side" />
             {kind === "path" && <PathFields path={path} name={name} truck={truck} />}
             {kind === "box" && (

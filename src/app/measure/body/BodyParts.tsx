@@ -1,4 +1,4 @@
-import { useRef } from "react";
+import { useRef, useState } from "react";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { readMeshFiles } from "../../shell/share/openFiles.ts";
 import { shownDocument } from "../../state/selectors.ts";
@@ -7,7 +7,7 @@ import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { BodyPartFields } from "./BodyPartFields.tsx";
-import { newBox, newMesh, newPath } from "./newPart.ts";
+import { newBox, newPath } from "./newPart.ts";
 
 export type BodyPartsProps = { truck: Truck };
 
@@ -17,26 +17,26 @@ const BODY: KeyPath = ["truck", "body"];
 export function BodyParts({ truck }: BodyPartsProps) {
   const body = useWorkbench((s) => valueAt(shownDocument(s), BODY));
   const list: readonly unknown[] = Array.isArray(body) ? body : [];
+  const [fresh, setFresh] = useState(-1);
   const meshFile = useRef<HTMLInputElement>(null);
   const add = (make: typeof newPath) => {
     const state = workbench.getState();
     const names = list.map((part) => String(valueAt(part, ["name"])));
+    setFresh(list.length);
     state.insertItem(BODY, list.length, make(truck, names, fileUnitsOf(state.document)));
   };
   const addMesh = async (file: File) => {
     const meshes = await readMeshFiles([file]);
     const read = meshes.files.get(file.name);
-    const { beginGesture, endGesture, addMeshes, dismissRefusal, refuse } = workbench.getState();
+    const { addMeshes, dismissRefusal, refuse } = workbench.getState();
     if (read && "refused" in read) {
       refuse({ file: file.name, key: "", value: "", mend: read.refused });
       return;
     }
-    // One step to undo: the part, which asks for the file, and the file. What was refused before is another matter.
+    // What was refused before is another matter.
     dismissRefusal();
-    beginGesture();
-    add((_, names) => newMesh(file.name, names));
+    setFresh(list.length);
     addMeshes(meshes);
-    endGesture();
   };
   return (
     <>
@@ -50,6 +50,7 @@ export function BodyParts({ truck }: BodyPartsProps) {
           kind={String(valueAt(part, ["kind"]) ?? "")}
           name={String(valueAt(part, ["name"]) ?? "")}
           truck={truck}
+          isFresh={i === fresh}
         />
       ))}
       <div className="row-tools part-add">

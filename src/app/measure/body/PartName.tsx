@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { MAX_NAME } from "../../../setup/reading/limits.ts";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -9,14 +9,21 @@ export type PartNameProps = {
   name: string;
   /** Names that other parts have. */
   taken: readonly string[];
+  /** It has the focus as it comes. */
+  isFirst: boolean;
 };
 
 /** The name of a body part, changed wherever the part has it: in the setup and in every variant. */
-export function PartName({ path, name, taken }: PartNameProps) {
+export function PartName({ path, name, taken, isFirst }: PartNameProps) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [visit] = useState(typingVisit);
+  const input = useRef<HTMLInputElement>(null);
   useEffect(() => () => visit.end(), [visit]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as it comes, and never again
+  useEffect(() => {
+    if (isFirst) input.current?.focus();
+  }, []);
   const fault = typed === null ? null : nameFault(typed, taken);
   const edit = (text: string) => {
     setTyped(text);
@@ -36,6 +43,7 @@ export function PartName({ path, name, taken }: PartNameProps) {
         </label>
         <span className="field-value field-value-text">
           <input
+            ref={input}
             id={id}
             className="entry"
             type="text"

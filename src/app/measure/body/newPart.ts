@@ -1,7 +1,7 @@
 import { type FileUnits, MM_PER_INCH, mmFromInches } from "../../../units/lengthUnits.ts";
 import { tapeText } from "../../../units/plainLengthText.ts";
+import { freeName } from "../../state/freeName.ts";
 import type { Truck } from "../../state/truck.ts";
-import { freeName } from "../fields/freeName.ts";
 import { tireCircle } from "./archGeometry.ts";
 
 /** mm. Room between the tire and an arch to start from: clear of it straight ahead, and near enough to be seen. */
@@ -36,9 +36,4 @@ export function newBox(truck: Truck, names: readonly string[], units: FileUnits)
     min: [text(x - half), text(outerY - 2 * half), text(top - half)],
     max: [text(x + half), text(outerY), text(top + half)],
   };
-}
-
-/** A body part from a mesh file, as the file holds it; where it stands is to be given. */
-export function newMesh(file: string, names: readonly string[]): object {
-  return { name: freeName(file.replace(/\.[^.]*$/, ""), names), kind: "mesh", file };
 }

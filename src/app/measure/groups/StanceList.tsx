@@ -1,13 +1,13 @@
 import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { plainLengthText } from "../../../units/plainLengthText.ts";
+import { freeName } from "../../state/freeName.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
-import { freeName } from "../fields/freeName.ts";
 import { measureOf, STANCE_MEASURES, stanceBy } from "./stanceMeasure.ts";
 
 const STANCES: KeyPath = ["stances"];

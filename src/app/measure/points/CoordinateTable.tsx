@@ -7,6 +7,7 @@ import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { CoordinateRow } from "./CoordinateRow.tsx";
 import { type Pasted, pastedBlock, pasteInto, pasteNote } from "./pasteInto.ts";
+import { WhereZero } from "./WhereZero.tsx";
 
 export interface TableRow {
   readonly label: string;
@@ -80,6 +81,7 @@ export function CoordinateTable(props: CoordinateTableProps) {
         {note?.text}
       </p>
       {props.children}
+      {rows[0] && <WhereZero path={rows[0].path} />}
     </div>
   );
 }

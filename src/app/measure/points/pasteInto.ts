@@ -60,7 +60,7 @@ export interface Paste {
   readonly column: number;
   /** The field of each column. */
   readonly fields: readonly SetupField[];
-  /** Rows past the end become points. */
+  /** Rows past the end become points, and whole rows pasted at the top are all the points there are then. */
   readonly mayGrow: boolean;
   readonly fileUnits: FileUnits;
   /** Unit of bare lengths in what is pasted: the one shown. */
@@ -82,6 +82,8 @@ export interface Pasted {
   readonly unread: readonly UnreadCell[];
   /** Rows and cells for which there is no place here, as text. */
   readonly leftOver: readonly string[];
+  /** Points that were there after the last pasted row, and are no more. */
+  readonly dropped: number;
 }
 
 /**
@@ -113,15 +115,26 @@ export function pasteInto(paste: Paste): Pasted {
       else unread.push({ row: at, column: column + j, text, mend: read.mend });
     }
   }
-  return { points, unread, leftOver };
+  // One row alone is put over one.
+  const isWhole =
+    rows.length > 1 &&
+    mayGrow &&
+    row === 0 &&
+    column === 0 &&
+    rows.every((cells) => cells.length >= fields.length);
+  const dropped = isWhole ? Math.max(0, points.length - rows.length) : 0;
+  return { points: points.slice(0, points.length - dropped), unread, leftOver, dropped };
 }
 
 /** Cells or rows named one by one; more are only counted. */
 const MOST_NAMED = 3;
 
 /** What a paste did, and what is left to do: `5 rows pasted. Marked to be mended: row 2, y “5 im”.` */
-export function pasteNote(rows: number, { unread, leftOver }: Pasted, columns: readonly string[]): string {
+export function pasteNote(rows: number, pasted: Pasted, columns: readonly string[]): string {
+  const { unread, leftOver, dropped } = pasted;
   const said = [`${rows} ${rows === 1 ? "row" : "rows"} pasted.`];
+  if (dropped > 0)
+    said.push(`They are all there are now; ${dropped} after them are gone, and undo brings them back.`);
   if (unread.length > 0) {
     const cells = unread.map(({ row, column, text }) => `row ${row + 1}, ${columns[column]} “${text}”`);
     said.push(`Marked to be mended: ${named(cells)}.`);

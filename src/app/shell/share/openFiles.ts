@@ -1,7 +1,9 @@
 import { isMeshName } from "../../../files/readMesh.ts";
 import { MAX_FILE_CHARACTERS } from "../../../setup/reading/limits.ts";
+import { valueAt } from "../../../setup/types/keyPath.ts";
 import { isCatalogText, takeCatalog } from "../../state/givenCatalogs.ts";
 import { GivenMeshes } from "../../state/givenMeshes.ts";
+import { tell } from "../../state/notice.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
 import { readMeshFile, UNREADABLE } from "../../work/readMeshFile.ts";
 
@@ -30,13 +32,24 @@ export async function openFiles(store: WorkbenchStore, files: readonly File[]): 
   }
   const meshes = await readMeshFiles(meshFiles);
   if (!setup) {
-    if (meshFiles.length > 0) addMeshes(meshes);
+    if (meshFiles.length === 0) return;
+    const before = partCount(store);
+    addMeshes(meshes);
+    if (partCount(store) > before)
+      tell(
+        "The scan is a body part of this truck now. At Measure, say in which unit it is and where it stands.",
+      );
     return;
   }
   const text = await setup.text().catch(() => null);
   if (text === null) refuseFile(setup, "", UNREADABLE);
   else if (isCatalogText(text)) takeCatalog(store, text, setup.name);
   else openText(text, setup.name, meshes);
+}
+
+function partCount(store: WorkbenchStore): number {
+  const body = valueAt(store.getState().document, ["truck", "body"]);
+  return Array.isArray(body) ? body.length : 0;
 }
 
 /** Reads mesh files; one that cannot be read is among them, refused with its reason. */
