@@ -68,7 +68,7 @@ describe("the steps", () => {
     const { page, problems } = await openDesk();
     const steps = page.getByLabel("Steps by name");
     const sheet = page.locator(".steps-menu .menu-sheet");
-    const hubFace = field(page, "Hub face");
+    const hubFace = field(page, "Hub-face distance");
     const asOpened = await hubFace.inputValue();
     for (const typed of ["6.1", "6.2"]) {
       await hubFace.fill(typed);
@@ -91,7 +91,7 @@ describe("the steps", () => {
     await page.reload();
     await hubFace.waitFor();
     await steps.click();
-    await sheet.getByRole("button", { name: /^Hub face 6.1 → 6.2/ }).click();
+    await sheet.getByRole("button", { name: /^Hub-face distance 6.1 → 6.2/ }).click();
     expect(await hubFace.inputValue()).toMatch(/^6.2/);
     await sheet.getByRole("button", { name: /^as ordered/ }).click();
     expect(await field(page, "Pin angle").inputValue()).toMatch(/^9.5/);

@@ -21,7 +21,7 @@ interface Change {
 /** Where the setup notes which numbers are still an example's: it follows each edit by itself. */
 const MARKS = "fromExample";
 
-/** What a step did, in a few words without a full stop: `Hub face 6 1/8 → 6`. */
+/** What a step did, in a few words without a full stop: `Hub-face distance 6 1/8 → 6`. */
 export function stepWords(before: StepState, after: StepState): string {
   if (after.documentId !== before.documentId) return `Opened ${setupName(after.document)}`;
   const all = changesBetween(before.document, after.document, []);

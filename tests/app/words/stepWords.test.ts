@@ -41,7 +41,7 @@ function put(document: object, [key, ...rest]: readonly (string | number)[], val
 const BODY = DOCUMENT.truck.body;
 
 it.each<[string, readonly (string | number)[], unknown]>([
-  ["Hub face 6 1/8 → 6", ["knuckle", "hubFace"], "6"],
+  ["Hub-face distance 6 1/8 → 6", ["knuckle", "hubFace"], "6"],
   ["Pin lead set to 1/4", ["knuckle", "pinLead"], "1/4"],
   ["Pin angle left out", ["knuckle", "pinAngle"], undefined],
   ["Knuckle: 2 values", ["knuckle"], { hubFace: 5, pinAngle: 9 }],
@@ -52,7 +52,7 @@ it.each<[string, readonly (string | number)[], unknown]>([
   ["Body parts: inner fender removed", ["truck", "body"], BODY.slice(0, 1)],
   ["Body parts: spare added", ["truck", "body"], [...BODY, { name: "spare" }]],
   ["Variants: wide added", ["variants"], [...DOCUMENT.variants, { name: "wide", set: {} }]],
-  ["narrow, hub face 5 → 4", ["variants", 0, "set", "knuckle", "hubFace"], 4],
+  ["narrow, hub-face distance 5 → 4", ["variants", 0, "set", "knuckle", "hubFace"], 4],
 ])("says: %s", (words, path, value) => {
   expect(stepWords(state(DOCUMENT), state(put(DOCUMENT, path, value)))).toBe(words);
 });
@@ -66,7 +66,7 @@ it("passes over the marks of an example that follow an edit", () => {
   const marked = { ...DOCUMENT, fromExample: { name: "Half-ton", mine: ["knuckle.hubFace"] } };
   expect(stepWords(state(DOCUMENT), state(marked))).toBe("Said which numbers are the truck's own");
   expect(stepWords(state(DOCUMENT), state(put(marked, ["knuckle", "hubFace"], "6")))).toBe(
-    "Hub face 6 1/8 → 6",
+    "Hub-face distance 6 1/8 → 6",
   );
 });
 
