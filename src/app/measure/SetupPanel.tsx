@@ -12,6 +12,7 @@ import { AnyField, AnyFields, keysOf } from "./groups/AnyFields.tsx";
 import { ArmFields } from "./groups/ArmFields.tsx";
 import { FieldRows } from "./groups/FieldRows.tsx";
 import { HardwareFields } from "./groups/HardwareFields.tsx";
+import { KnuckleInAxes } from "./groups/KnuckleInAxes.tsx";
 import { NewSteering } from "./groups/NewSteering.tsx";
 import { StanceList } from "./groups/StanceList.tsx";
 import { SteeringFields } from "./groups/SteeringFields.tsx";
@@ -91,6 +92,7 @@ export function SetupPanel({ truck, hasWorksheet }: SetupPanelProps) {
           rows={[{ label: "outer tie rod end", path: ["knuckle", "steeringArm"] }]}
         />
         <AnyFields path={["knuckle"]} except={[...KNUCKLE, "steeringArm"]} />
+        {truck && <KnuckleInAxes truck={truck} />}
       </FieldGroup>
       <FieldGroup title="Wheel" of={IN.wheel}>
         {truck ? (
