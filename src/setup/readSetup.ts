@@ -1,9 +1,8 @@
 import { type SetupDocument, setupDocument } from "./document.ts";
 import type { LoadedMeshes } from "./reading/blockReading.ts";
-import { describeValue } from "./reading/describeValue.ts";
+import { describeValue, shortened } from "./reading/describeValue.ts";
 import { MAX_SHOWN } from "./reading/limits.ts";
 import { parseJson } from "./reading/parseJson.ts";
-import { shortened } from "./reading/shortened.ts";
 import { resolveSetup } from "./resolveSetup.ts";
 import type { Result, Setup, SetupIssue } from "./types/types.ts";
 

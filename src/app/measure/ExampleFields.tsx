@@ -8,7 +8,7 @@ import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { goToField } from "./fields/fieldAsked.ts";
 import { valueWords } from "./fields/fieldWords.ts";
-import { useExampleWord } from "./fields/useExampleWord.ts";
+import { useExampleWord } from "./fields/useIsFromExample.ts";
 
 export type ExampleFieldsProps = {
   truck: Truck;

@@ -8,7 +8,7 @@ import { unusualAt } from "../state/useDoubts.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { fieldAsked } from "./fields/fieldAsked.ts";
 import { UnusualTag } from "./fields/UnusualTag.tsx";
-import { useExampleWord } from "./fields/useExampleWord.ts";
+import { useExampleWord } from "./fields/useIsFromExample.ts";
 
 export type FieldGroupProps = {
   title: string;

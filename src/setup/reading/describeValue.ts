@@ -1,5 +1,3 @@
-import { shortened } from "./shortened.ts";
-
 const MAX_TEXT = 60;
 
 /** A value the way the file writes it, shortened to one line; `nothing` when there is none. */
@@ -21,4 +19,11 @@ function describeList(list: readonly unknown[]): string {
 
 function describeObject(object: object): string {
   return shortened(`{${Object.keys(object).slice(0, 8).join(", ")}}`, MAX_TEXT);
+}
+
+/** A text cut to so many characters, the last one an ellipsis; none is cut in two. */
+export function shortened(text: string, most: number): string {
+  if (text.length <= most) return text;
+  const start = text.slice(0, most - 1);
+  return `${/[\ud800-\udbff]$/.test(start) ? start.slice(0, -1) : start}…`;
 }

@@ -1,5 +1,5 @@
+import { shortened } from "./describeValue.ts";
 import { MAX_DEPTH, MAX_KEYS, MAX_SHOWN, MAX_VALUES } from "./limits.ts";
-import { shortened } from "./shortened.ts";
 import { TOO_MANY_VALUES } from "./tooMuch.ts";
 
 /** The first thing that keeps a text from being sound JSON: where (0-based character) and how to mend it. */

@@ -6,7 +6,7 @@ import { type LimitMargin, limitReader } from "../limits/limitsOf.ts";
 import { limitsPastAt } from "../limits/limitsPastAt.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
-import { coarseFirst } from "../numeric/coarseFirst.ts";
+import { coarseFirst } from "../numeric/evenly.ts";
 import { type GapEntry, gapsAt } from "./gapsAt.ts";
 
 /** One side of a row; mm, radians, vehicle axes, signs as in `Alignment`. */

@@ -4,7 +4,7 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { sensitivityPer } from "./sensitivityPer.ts";
-import { signedAngle } from "./signedAngle.ts";
+import { signedAngle } from "./settingFormat.ts";
 
 export type SensitivityTableProps = {
   sensitivities: readonly Sensitivity[];

@@ -1,4 +1,4 @@
-import { signedAngle } from "./signedAngle.ts";
+import { signedAngle } from "./settingFormat.ts";
 
 /** rad. What reads as nothing at a hundredth of a degree. */
 const NOTHING = (0.005 * Math.PI) / 180;

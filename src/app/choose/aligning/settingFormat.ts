@@ -1,3 +1,4 @@
+import { angleText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 
 /**
@@ -7,4 +8,11 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 export function settingFormat({ units, fraction }: LengthFormat): LengthFormat {
   if (units === "mm") return { units, decimals: 2 };
   return fraction === "decimal" ? { units, fraction, decimals: 3 } : { units, fraction: 64 };
+}
+
+/** A change of an angle to a hundredth of a degree, with its sign; what reads as nothing has none. */
+export function signedAngle(rad: number): string {
+  const text = angleText(rad, 2);
+  if (/^−?0\.00°$/.test(text)) return "0.00°";
+  return rad > 0 ? `+${text}` : text;
 }

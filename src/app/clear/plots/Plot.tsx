@@ -1,11 +1,10 @@
 import "./plot.css";
 import { type KeyboardEvent, type PointerEvent, useId, useRef, useState } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { PlotSpec } from "../../parts/plotNumbers.ts";
-import { readText } from "../../parts/plotNumbers.ts";
-import { nearestIndex } from "./nearestIndex.ts";
+import { type PlotSpec, readText } from "../../parts/plotNumbers.ts";
 import { PLOT_BOX, PlotPicture, plotX } from "./PlotPicture.tsx";
 import { PlotValues } from "./PlotValues.tsx";
+import { nearestIndex } from "./valueAt.ts";
 
 export type PlotProps = {
   spec: PlotSpec;

@@ -10,3 +10,12 @@ export function valueAt({ points }: Series, x: number): number | null {
   if (a.y === null || b.y === null) return null;
   return a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
 }
+
+/** Number of the value nearest to `wanted`; values ascend, and there is at least one. */
+export function nearestIndex(values: readonly number[], wanted: number): number {
+  let best = 0;
+  for (let i = 1; i < values.length; i++) {
+    if (Math.abs(values[i]! - wanted) < Math.abs(values[best]! - wanted)) best = i;
+  }
+  return best;
+}

@@ -1,6 +1,6 @@
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { workbench } from "../../state/workbench.ts";
-import { useExampleWord } from "./useExampleWord.ts";
+import { useExampleWord } from "./useIsFromExample.ts";
 
 export type ExampleMarkProps = {
   id: string;

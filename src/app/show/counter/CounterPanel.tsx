@@ -2,9 +2,8 @@ import "../../parts/layerDialog.css";
 import { useLayer } from "../../state/address.ts";
 import { CounterBoard } from "./CounterBoard.tsx";
 import { CounterButton } from "./CounterButton.tsx";
-import { nameWords } from "./nameWords.ts";
 import { SheetButton } from "./SheetButton.tsx";
-import { useComparison } from "./useComparison.ts";
+import { nameWords, useComparison } from "./useComparison.ts";
 
 /** The station for a customer: two trucks side by side, with the ways to fill the window and to the sheet. */
 export function CounterPanel() {

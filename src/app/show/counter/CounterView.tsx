@@ -1,9 +1,8 @@
 import { CloseButton } from "../../parts/CloseButton.tsx";
 import { LayerDialog } from "../../parts/LayerDialog.tsx";
 import { CounterBoard } from "./CounterBoard.tsx";
-import { nameWords } from "./nameWords.ts";
 import { SheetButton } from "./SheetButton.tsx";
-import { useComparison } from "./useComparison.ts";
+import { nameWords, useComparison } from "./useComparison.ts";
 
 /** Two trucks side by side for whoever stands at the counter: pictures, plain words, and one thing to try. */
 export function CounterView() {

@@ -131,3 +131,8 @@ function standingOfBoth(trucks: readonly (Truck | null)[], isAligned: boolean): 
   if (b === undefined || a === b) return a ?? null;
   return `A ${a ?? "as bolted on"}, B ${b ?? "as bolted on"}`;
 }
+
+/** The setup compared, and as what its trucks are shown: `Shop truck, aligned`. */
+export function nameWords({ setupName, standing }: Pick<Comparison, "setupName" | "standing">): string {
+  return standing === null ? setupName : `${setupName}, ${standing}`;
+}

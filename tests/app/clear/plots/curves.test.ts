@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { nearestIndex } from "../../../../src/app/clear/plots/nearestIndex.ts";
 import { plotRange } from "../../../../src/app/clear/plots/plotRange.ts";
 import { plotsCsv } from "../../../../src/app/clear/plots/plotsCsv.ts";
-import { valueAt } from "../../../../src/app/clear/plots/valueAt.ts";
+import { nearestIndex, valueAt } from "../../../../src/app/clear/plots/valueAt.ts";
 import type { PlotSpec, Series } from "../../../../src/app/parts/plotNumbers.ts";
 
 const DEG = Math.PI / 180;
