@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { mayHoldCircle } from "../../src/gaps/boxAboutRing.ts";
+import { mayHoldCircle, ringInBox } from "../../src/gaps/boxAboutRing.ts";
 import { CELL_ROW, CellKind } from "../../src/gaps/cells/cells.ts";
+import { addScaled, normalize, type Vec3 } from "../../src/geometry/vec.ts";
+import { offsets } from "../reference/gapCases.ts";
 import { shapeOf } from "../reference/kernelGap.ts";
 import { ringCases } from "../reference/rings.ts";
 
@@ -40,4 +42,31 @@ describe("a box that may hold a whole circle of the ring", () => {
     );
     expect(held).toBeGreaterThan(50);
   });
+});
+
+it("a box about the outline's first point, straight up in the wheel's plane, holds a point of the ring; beside it none", () => {
+  const [x, r] = shape.outline[0]!;
+  fc.assert(
+    fc.property(offsets(400), offsets(1), offsets(1), (center, lean, off) => {
+      const axis = normalize([lean[0], 1.2 + lean[1], lean[2]]);
+      // Up less its part along the axis.
+      const up = normalize(addScaled([0, 0, 1], axis, -axis[2]));
+      const point = addScaled(addScaled(center, axis, x), up, r);
+      const wheel = Float64Array.from([0, ...center, ...axis]);
+      const box = (middle: Vec3, half: number) => {
+        const row = new Float64Array(2 * CELL_ROW);
+        row.set([CellKind.Solid, ...middle, half, half, half], CELL_ROW);
+        return ringInBox(row, CELL_ROW, shape, wheel, 1);
+      };
+      expect(box(point, 1e-6)).toBe(true);
+      expect(box(addScaled(point, off, 1), 1.0001)).toBe(true);
+      for (const way of [-1, 1])
+        for (const side of [0, 1, 2]) {
+          const beside = point.map((v, i) => v + (i === side ? way : 0)) as unknown as Vec3;
+          expect(box(beside, 0.999)).toBe(false);
+          expect(box(beside, 1.001)).toBe(true);
+        }
+    }),
+    { seed: 61, numRuns: 200 },
+  );
 });

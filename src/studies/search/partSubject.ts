@@ -162,8 +162,8 @@ export class PartSubject implements Subject {
 
   /** Numbers of the part's cells of some kind; none of a part with a tree. */
   private cellsWhere(is: (kind: number, at: number) => boolean): readonly number[] {
-    const { cells, count, tree } = this.part;
-    const all = Array.from({ length: tree === undefined ? count : 0 }, (_, cell) => cell);
+    const { cells, count } = this.part;
+    const all = Array.from({ length: count }, (_, cell) => cell);
     return all.filter((cell) => is(cells[cell * CELL_ROW]!, cell * CELL_ROW));
   }
 
