@@ -113,9 +113,16 @@ async function sound(files: readonly string[]): Promise<TestFile[]> {
   return found.sort((a, b) => a.took - b.took);
 }
 
-async function fateOf(judge: JudgeProcess, { number }: Numbered, tests: readonly TestFile[]): Promise<Fate> {
+async function fateOf(
+  judge: JudgeProcess,
+  { number, mutant }: Numbered,
+  tests: readonly TestFile[],
+): Promise<Fate> {
   let left = LONGEST_MUTANT;
-  const asked = tests.filter(({ seen }) => seen.has(number));
+  // Those of its own room come first: they are the likeliest to notice.
+  const own = mutant.file.replace("src/", "tests/").replace(/[^/]*$/, "");
+  const isOwn = ({ file }: TestFile) => (file.startsWith(own) ? 0 : 1);
+  const asked = tests.filter(({ seen }) => seen.has(number)).sort((a, b) => isOwn(a) - isOwn(b));
   if (asked.length === 0) return "no test comes by it";
   for (const { file, took, asked: tests } of asked) {
     left -= took;

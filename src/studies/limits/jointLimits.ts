@@ -85,31 +85,53 @@ export function ballJointLimits(
   return limits;
 }
 
-/** Angle between stud and housing at a pose, radians. */
-function jointAngle(axes: JointAxes, { side, pose, poseAt }: LimitPlace): number {
-  knuckleDirectionTo(stud, pose, poseAt, axes.stud);
-  carriedByArmTo(housing, side, axes.arm, axes.housing, pose, poseAt);
-  return Math.atan2(crossWith(housing, 0), dotWithStud(housing));
+/** A direction that an arm carries, worked out anew only where its ball joint has moved: steering moves no arm. */
+class ArmDirection {
+  private readonly joint = new Float64Array(3).fill(Number.NaN);
+  private readonly now = new Float64Array(3);
+
+  constructor(
+    private readonly arm: ArmAt,
+    private readonly carried: CarriedByArm,
+  ) {}
+
+  at({ side, pose, poseAt }: LimitPlace): Float64Array {
+    const { arm, joint, now } = this;
+    const x = pose[poseAt + arm.joint]!;
+    const y = pose[poseAt + arm.joint + 1]!;
+    const z = pose[poseAt + arm.joint + 2]!;
+    if (x === joint[0] && y === joint[1] && z === joint[2]) return now;
+    joint[0] = x;
+    joint[1] = y;
+    joint[2] = z;
+    carriedByArmTo(now, side, arm, this.carried, pose, poseAt);
+    return now;
+  }
 }
 
 function coneLimit(name: string, axes: JointAxes, cone: number): FrontEndLimit {
+  const housing = new ArmDirection(axes.arm, axes.housing);
   return {
     name,
     measure: "angle",
     range: cone,
-    margin: (place) => cone - jointAngle(axes, place),
+    margin: (place) => {
+      knuckleDirectionTo(stud, place.pose, place.poseAt, axes.stud);
+      const axis = housing.at(place);
+      return cone - Math.atan2(crossWith(axis, 0), dotWithStud(axis));
+    },
     spreadTo: (out, place, cell) => relativePathTo(out, axes.arm, axes.stud, place, cell),
   };
 }
 
 /** Lean in one plane of the joint: between the housing's axis and the stud, seen along the other. */
 function axisLimit(name: string, axes: JointAxes, toward: CarriedByArm, most: number): FrontEndLimit {
-  const partsAt = ({ side, pose, poseAt }: LimitPlace): void => {
-    knuckleDirectionTo(stud, pose, poseAt, axes.stud);
-    carriedByArmTo(housing, side, axes.arm, axes.housing, pose, poseAt);
-    carriedByArmTo(aside, side, axes.arm, toward, pose, poseAt);
-    path[0] = dotWithStud(aside);
-    path[1] = dotWithStud(housing);
+  const housing = new ArmDirection(axes.arm, axes.housing);
+  const across = new ArmDirection(axes.arm, toward);
+  const partsAt = (place: LimitPlace): void => {
+    knuckleDirectionTo(stud, place.pose, place.poseAt, axes.stud);
+    path[0] = dotWithStud(across.at(place));
+    path[1] = dotWithStud(housing.at(place));
   };
   return {
     name,

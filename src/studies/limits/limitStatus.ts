@@ -49,12 +49,12 @@ export class LimitStatus {
     let least = 0;
     this.share = Number.POSITIVE_INFINITY;
     for (let i = 0; i < limits.length; i++) {
-      const limit = limits[i]!;
+      const { range } = limits[i]!;
       const margin = margins[i]!;
-      const share = margin / limit.range;
-      this.share = Math.min(this.share, (margin + KEPT) / limit.range);
-      if (margin >= -KEPT || share >= least) continue;
-      least = share;
+      const share = (margin + KEPT) / range;
+      if (share < this.share) this.share = share;
+      if (margin >= -KEPT || margin / range >= least) continue;
+      least = margin / range;
       found = i;
     }
     return found;
