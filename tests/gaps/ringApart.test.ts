@@ -62,4 +62,35 @@ describe("how far two rings are apart", () => {
     };
     expect(ringApart(tire(240), tire(244), 0)).toBeLessThan(8);
   });
+
+  it("is the least over every way of walking both outlines once round, side by side", () => {
+    const point = fc.tuple(fc.integer({ min: -9, max: 9 }), fc.integer({ min: 1, max: 19 }));
+    const outlines = fc.array(point, { minLength: 2, maxLength: 4 });
+    /** The farthest that points walked past together are apart, by the best of all ways on from i, j. */
+    const walked = (
+      apart: (i: number, j: number) => number,
+      i: number,
+      j: number,
+      ends: readonly number[],
+    ): number => {
+      const ways = [
+        [1, 0],
+        [0, 1],
+        [1, 1],
+      ].filter(([a, b]) => i + a! <= ends[0]! && j + b! <= ends[1]!);
+      if (ways.length === 0) return apart(i, j);
+      return Math.max(apart(i, j), Math.min(...ways.map(([a, b]) => walked(apart, i + a!, j + b!, ends))));
+    };
+    fc.assert(
+      fc.property(outlines, outlines, fc.integer({ min: -5, max: 5 }), (a, b, shift) => {
+        const apart = (i: number, j: number) => {
+          const [p, q] = [a[i % a.length]!, b[j % b.length]!];
+          return Math.hypot(p[0] + shift - q[0], p[1] - q[1]);
+        };
+        const rings = [a, b].map((outline) => ({ outline }) as unknown as RingShape);
+        expect(ringApart(rings[0]!, rings[1]!, shift)).toBe(walked(apart, 0, 0, [a.length, b.length]));
+      }),
+      { seed: 12, numRuns: 300 },
+    );
+  });
 });
