@@ -25,7 +25,7 @@ const WANTED = 85;
 /** Mutants drawn for each second: more than can be judged. */
 const DRAWN = 4;
 /** ms of processor time: of a test file that takes more only the first tests are asked; what all tests of a mutant may take. */
-const LONGEST_FILE = 12_000;
+const LONGEST_FILE = 6000;
 const LONGEST_MUTANT = 30_000;
 
 interface TestFile {
