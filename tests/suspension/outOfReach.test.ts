@@ -105,4 +105,26 @@ describe(`past the reach (seed ${SEED.seed}, ${SEED.numRuns} runs)`, () => {
       SEED,
     );
   });
+
+  it("an end of travel hardly off rest is told as the end that way", () => {
+    const frontEnd = assembled(wishbone);
+    const { reach } = frontEnd.left;
+    const short = {
+      bump: { ...reach.bump, travel: 0.25, status: PoseStatus.UpperArmOutOfReach },
+      droop: { ...reach.droop, travel: -0.5, status: PoseStatus.LowerArmOutOfReach },
+    };
+    const side = { ...frontEnd.left, reach: short };
+    const ends = { ...frontEnd, left: side, right: side };
+    for (const [travel, startsAt, status] of [
+      [0.75, 0.25, PoseStatus.UpperArmOutOfReach],
+      [-0.75, -0.5, PoseStatus.LowerArmOutOfReach],
+    ] as const)
+      expect(solvePose(ends, travel, 0)).toEqual({
+        ok: false,
+        status,
+        side: "left",
+        along: "travel",
+        startsAt,
+      });
+  });
 });
