@@ -42,12 +42,9 @@ export {
 } from "../studies/curves/suspensionRow.ts";
 export { type WholeSweep, wholeSweep } from "../studies/curves/wholeSweep.ts";
 export { type CutEnd, type CutPiece, cutPieces } from "../studies/drawings/cutPieces.ts";
-export {
-  type DrawingAsk,
-  type ShopDrawings,
-  type ShopFile,
-  shopDrawings,
-} from "../studies/drawings/shopDrawings.ts";
+export { type DrawingAsk, type ShopDrawings, shopDrawings } from "../studies/drawings/shopDrawings.ts";
+export type { ShopFile } from "../studies/drawings/shopFile.ts";
+export { trimFiles } from "../studies/drawings/trimFiles.ts";
 export {
   type Envelope,
   type EnvelopeOptions,
@@ -178,6 +175,8 @@ export type { SectionPlane } from "../studies/section/outline.ts";
 export type { FloorClearance, FloorPlane, FloorPose, FloorWheel } from "../studies/stances/floorPose.ts";
 export { type StanceMeasures, stanceMeasures } from "../studies/stances/stanceMeasures.ts";
 export { type TravelFound, travelForMeasure } from "../studies/stances/travelForMeasure.ts";
+export { type TrimOptions, trimOf } from "../studies/trim/trimOf.ts";
+export type { LeftPart, Trim, TrimRegion } from "../studies/trim/trimTypes.ts";
 export type { TruckToVary } from "../studies/window/truckOverField.ts";
 export { type WindowField, windowField } from "../studies/window/windowField.ts";
 export { type WindowOptions, windowOf } from "../studies/window/windowOf.ts";

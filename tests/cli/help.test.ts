@@ -54,7 +54,7 @@ describe("help", () => {
         words.map((word, i) => {
           if (word === "truck.json") return file;
           if (word === "our-brakes.json") return own;
-          return /^--(out|write|apply)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word;
+          return /^--(out|write|apply|trim)$/.test(words[i - 1] ?? "") ? join(folder.path, word) : word;
         }),
         "",
         coarseClock(10),

@@ -16,6 +16,7 @@ import { ReadingEllipses } from "./ReadingEllipses.tsx";
 import { SectionClip } from "./SectionClip.tsx";
 import { Springs } from "./Springs.tsx";
 import { SteeringLink } from "./Steering.tsx";
+import { TrimLines } from "./TrimLines.tsx";
 import { ViewCamera } from "./ViewCamera.tsx";
 
 export type StageSceneProps = {
@@ -63,6 +64,7 @@ function WholeTruck({ truck }: { truck: Truck }) {
       <BodySide truck={truck} side="right" />
       <Ghost truck={truck} />
       <ReadingEllipses />
+      <TrimLines />
       <SectionClip />
     </>
   );

@@ -24,18 +24,25 @@ export function askedSheet(
   options: SheetOptions,
 ): DrawingAsk & { readonly out: string } {
   const { units } = model.setup;
-  const { out, paper = units === "in" ? "letter" : "a4", kerf, angle } = options;
+  const { out, paper, kerf, angle } = options;
   const refuse = (option: string, value: string | null, mend: string) =>
     InputError.ofOption(file, option, value, mend);
   if (out === undefined || out === "")
     throw refuse("--out", out ?? null, "is missing; name a folder for the drawings, such as drawings");
-  const paperName = PAPER_NAMES.find((name) => name === paper.toLowerCase());
-  if (paperName === undefined) throw refuse("--paper", paper, oneOf(paper, PAPER_NAMES));
+  const paperName = askedPaper(file, units, paper);
   const angleName = ANGLES.find((name) => name === angle.toLowerCase());
   if (angleName === undefined) throw refuse("--angle", angle, oneOf(angle, ANGLES));
   const width = readLength(kerf, units, { file, option: "--kerf", value: kerf });
   if (!(width >= 0 && width <= WIDEST_KERF)) throw refuse("--kerf", kerf, kerfMend(WIDEST_KERF));
-  return { out, paper: paperName satisfies PaperName, angle: angleName, kerf: width };
+  return { out, paper: paperName, angle: angleName, kerf: width };
+}
+
+/** The paper that is asked for; letter for a setup in inches and A4 for one in millimeters where none is. @throws InputError */
+export function askedPaper(file: string, units: "in" | "mm", asked: string | undefined): PaperName {
+  const paper = asked ?? (units === "in" ? "letter" : "a4");
+  const name = PAPER_NAMES.find((one) => one === paper.toLowerCase());
+  if (name === undefined) throw InputError.ofOption(file, "--paper", paper, oneOf(paper, PAPER_NAMES));
+  return name;
 }
 
 function oneOf(value: string, names: readonly string[]): string {

@@ -7,11 +7,20 @@ import {
   changeTitle,
   movesSentences,
 } from "../../studies/wording/changeWords.ts";
+import { PRINT_AT_SIZE } from "../../studies/wording/drawingWords.ts";
+import { TRIM_CAUTION } from "../../studies/wording/trimWords.ts";
 import { cutShortLine } from "./cutShortLine.ts";
+import type { WrittenSheet } from "./sheetJson.ts";
 import { heading } from "./textTable.ts";
+import { writtenTable } from "./writtenTable.ts";
 
 /** Changes as a person reads them: least effort first, with what each moves besides. */
-export function changeTable(report: ChangeReport, setup: Setup, speech: ChangeSpeech): string {
+export function changeTable(
+  report: ChangeReport,
+  setup: Setup,
+  speech: ChangeSpeech,
+  written: readonly WrittenSheet[],
+): string {
   const list = report.changes.map(
     (change, i) =>
       `${i + 1}. ${changeTitle(change, speech)}.\n${movesSentences(change, speech)
@@ -21,6 +30,7 @@ export function changeTable(report: ChangeReport, setup: Setup, speech: ChangeSp
   return [
     `${heading(setup)}\n${changeSentence(report, speech)}\n${cutShortLine("change", report)}`,
     list.join(""),
+    ...(written.length === 0 ? [] : [writtenTable(written), `${TRIM_CAUTION}\n${PRINT_AT_SIZE}\n`]),
     CAUTIONS,
   ]
     .filter((block) => block !== "")

@@ -1,6 +1,7 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import type { CutPiece } from "../../studies/drawings/cutPieces.ts";
-import type { DrawingAsk, ShopDrawings, ShopFile } from "../../studies/drawings/shopDrawings.ts";
+import type { DrawingAsk, ShopDrawings } from "../../studies/drawings/shopDrawings.ts";
+import type { ShopFile } from "../../studies/drawings/shopFile.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 
@@ -21,18 +22,23 @@ export function sheetJson(
     paper,
     angle,
     kerf: unitsFromMm(kerf, units),
-    files: written.map((one) => ({
-      file: one.file,
-      kind: one.kind,
-      title: one.title,
-      format: one.contents.format,
-      scale: one.scale,
-      paper: one.paper,
-      ...(one.contents.format === "pdf" ? { pages: one.contents.pages.length } : {}),
-      bytes: one.bytes.length,
-    })),
+    files: writtenJson(written),
     pieces: pieces.map((piece) => pieceJson(piece, units)),
   };
+}
+
+/** Drawings that were written. */
+export function writtenJson(written: readonly WrittenSheet[]) {
+  return written.map((one) => ({
+    file: one.file,
+    kind: one.kind,
+    title: one.title,
+    format: one.contents.format,
+    scale: one.scale,
+    paper: one.paper,
+    ...(one.contents.format === "pdf" ? { pages: one.contents.pages.length } : {}),
+    bytes: one.bytes.length,
+  }));
 }
 
 function pieceJson(piece: CutPiece, units: LengthUnit) {

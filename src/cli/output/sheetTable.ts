@@ -9,23 +9,11 @@ import {
 } from "../../studies/wording/drawingWords.ts";
 import type { WrittenSheet } from "./sheetJson.ts";
 import { heading, textTable } from "./textTable.ts";
+import { writtenTable } from "./writtenTable.ts";
 
 /** What was written and the cut list, as a person reads it. */
 export function sheetTable({ pieces }: ShopDrawings, written: readonly WrittenSheet[], setup: Setup): string {
   const format = cutFormat(setup.units);
-  const files = textTable(
-    ["Written", "What", "Scale", "Paper", "Bytes"].map((header, i) => ({
-      header,
-      align: i < 4 ? ("left" as const) : ("right" as const),
-    })),
-    written.map(({ file, kind, scale, paper, bytes }) => [
-      file,
-      kind,
-      scale ?? "–",
-      paper ?? "–",
-      String(bytes.length),
-    ]),
-  );
   const { header, rows } = cutRows(pieces, format);
   const list = textTable(
     header.map((one) => ({ header: one, align: "left" as const })),
@@ -35,7 +23,10 @@ export function sheetTable({ pieces }: ShopDrawings, written: readonly WrittenSh
     piece.ends.flatMap((end) => endRemarks(end, format).map((text) => `${piece.name}: ${text}\n`)),
   );
   const notes = [...CUT_LIST_NOTES, ...DRAWING_CAUTIONS].map((text) => `${text}\n`).join("");
-  return [`${heading(setup)}\n`, files, ...(pieces.length > 0 ? [list] : []), remarks.join("") + notes].join(
-    "\n",
-  );
+  return [
+    `${heading(setup)}\n`,
+    writtenTable(written),
+    ...(pieces.length > 0 ? [list] : []),
+    remarks.join("") + notes,
+  ].join("\n");
 }

@@ -1,10 +1,10 @@
 import type { Command } from "commander";
 import { effectiveDocument, withoutVariants } from "../../setup/editing/effectiveDocument.ts";
+import { changeField } from "../../studies/change/changeField.ts";
 import { changeOf } from "../../studies/change/changeOf.ts";
 import { EFFORT, TRIM } from "../../studies/change/effort.ts";
 import { changeJson } from "../../studies/documents/changeJson.ts";
 import { documentText } from "../../studies/documents/documentText.ts";
-import { windowField } from "../../studies/window/windowField.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { nearestWord } from "../../units/words.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
@@ -12,9 +12,12 @@ import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
+import { writeSheets } from "../asked/writeSheets.ts";
 import { changeTable } from "../output/changeTable.ts";
+import { writtenJson } from "../output/sheetJson.ts";
+import { type TrimAsk, trimTemplates } from "../output/trimTemplates.ts";
 
-interface AskedChange extends AlignedOptions {
+interface AskedChange extends AlignedOptions, TrimAsk {
   readonly fields?: string;
 }
 
@@ -23,6 +26,11 @@ Examples:
   wellsweep change truck.json --budget 60                           the smallest change of each field that makes it clear
   wellsweep change truck.json --fields wheel.backspacing,trim       only these, in this order of effort
   wellsweep change truck.json --fields knuckle.hubFace --json       for a program
+  wellsweep change truck.json --fields trim --trim templates        what a panel loses, as templates 1:1 in a folder
+
+--trim writes what tire and rim, with the allowance about them, take of a body part at every pose that counts: a template a panel and
+side as SVG and DXF, and all as PDF on paper with a bar to measure. A file that this program wrote is replaced, any other only with
+--force, and none that the run reads.
 
 Without --fields these are tried, least effort first (common practice, no source):
 ${EFFORT.map((key) => `  ${key}`).join("\n")}
@@ -37,8 +45,12 @@ export function addChange(program: Command, terminal: Terminal, end: (code: Exit
     )
     .option(
       "--fields <KEYS>",
-      "lengths and angles that may change, and trim, with commas between, least effort first",
+      "lengths and angles that may change, spacer and trim, with commas between, least effort first",
     )
+    .option("--trim <DIR>", "folder to write trim templates into; made if only it is missing")
+    .option("--part <NAME>", "the body part to trim; default the one that is nearest")
+    .option("--paper <NAME>", "letter, a4, tabloid or a3; default letter, a4 for a setup in mm")
+    .option("--force", "replace files of those names that another program wrote")
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: AskedChange) => end(runChange(file, options, terminal)));
 }
@@ -63,9 +75,18 @@ function runChange(file: string, options: AskedChange, terminal: Terminal): Exit
     document: shown,
     allowance: setup.allowance,
   };
-  terminal.writeOut(
-    options.json ? documentText(changeJson(report, setup.units), truck) : changeTable(report, setup, speech),
-  );
+  const trimmed = options.trim === undefined ? null : trimTemplates(truck, report, options, budget);
+  const told = options.json
+    ? documentText(
+        {
+          ...changeJson(report, setup.units),
+          ...(trimmed === null ? {} : { files: writtenJson(trimmed) }),
+        },
+        truck,
+      )
+    : changeTable(report, setup, speech, trimmed ?? []);
+  if (trimmed !== null) writeSheets(truck, options.trim!, options, trimmed, "--trim");
+  terminal.writeOut(told);
   return report.verdict === "clear" ? ExitCode.Fine : ExitCode.Rubs;
 }
 
@@ -82,7 +103,7 @@ function askedFields(
     throw InputError.ofOption(file, "--fields", text, "names no field; name some, such as wheel.backspacing");
   for (const key of keys) {
     if (key === TRIM) continue;
-    const found = windowField(document, setup, key, file);
+    const found = changeField(document, setup, key, file);
     if (found.ok) continue;
     const near = nearestWord(key, [...EFFORT]);
     throw InputError.ofOption(

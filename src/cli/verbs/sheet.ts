@@ -9,9 +9,7 @@ import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { inOutFolder } from "../disk/outFolder.ts";
-import { OutRefused } from "../disk/outTarget.ts";
-import { writeFiles } from "../disk/writeFiles.ts";
+import { writeSheets } from "../asked/writeSheets.ts";
 import { sheetJson } from "../output/sheetJson.ts";
 import { sheetTable } from "../output/sheetTable.ts";
 import { heading } from "../output/textTable.ts";
@@ -60,22 +58,7 @@ function runSheet(file: string, options: SheetOptions, terminal: Terminal): Exit
   const told = options.json
     ? documentText(sheetJson(drawn.value, written, ask, setup.units), truck)
     : sheetTable(drawn.value, written, setup);
-  writeSheets(truck, ask.out, options, written);
+  writeSheets(truck, ask.out, options, written, "--out");
   terminal.writeOut(told);
   return ExitCode.Fine;
-}
-
-function writeSheets(
-  { file, inputs }: ReturnType<typeof readTruck>,
-  out: string,
-  { force = false }: SheetOptions,
-  files: readonly { readonly file: string; readonly bytes: Uint8Array }[],
-): void {
-  const refuse = (name: string, mend: string) => InputError.ofOption(file, "--out", name, mend);
-  try {
-    inOutFolder(out, () => writeFiles(files, { inputs, force }, refuse));
-  } catch (error) {
-    if (error instanceof OutRefused) throw refuse(out, error.message);
-    throw error;
-  }
 }

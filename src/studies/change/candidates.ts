@@ -1,7 +1,8 @@
 import { valueAt } from "../../setup/types/keyPath.ts";
 import type { TruckToVary } from "../window/truckOverField.ts";
-import { type WindowField, windowField } from "../window/windowField.ts";
-import { EFFORT } from "./effort.ts";
+import type { WindowField } from "../window/windowField.ts";
+import { changeField } from "./changeField.ts";
+import { EFFORT, SPACER } from "./effort.ts";
 
 /** A field that may be changed, and which way it can help. */
 export interface Candidate {
@@ -20,6 +21,7 @@ const WAYS: Readonly<Record<string, Candidate["ways"]>> = {
   "tire.sectionWidth": [-1],
   "tire.diameter": [-1],
   "knuckle.pinHeight": [-1],
+  [SPACER]: [1],
 };
 
 /** Those of some fields that this truck has, in the order given: of two that say the same the one the file says. */
@@ -36,7 +38,7 @@ export function candidatesOf(truck: TruckToVary, keys: readonly string[] = EFFOR
   ]);
   return keys.flatMap((key) => {
     if (left.has(key)) return [];
-    const found = windowField(document, setup, key, file);
+    const found = changeField(document, setup, key, file);
     return found.ok ? [{ field: found.value, ways: WAYS[key] ?? ([-1, 1] as const) }] : [];
   });
 }

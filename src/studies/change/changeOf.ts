@@ -4,15 +4,17 @@ import { truckVerdict } from "../chart/truckVerdict.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
-import { type CheckReport, checkClearance, rangesToCheck } from "../reports/check.ts";
+import { checkClearance, rangesToCheck } from "../reports/check.ts";
 import { ALL_POSES } from "../search/sideRange.ts";
 import { smallestStep } from "../window/smallestStep.ts";
 import { type Setting, type TruckToVary, truckWith } from "../window/truckOverField.ts";
 import { DEFAULT_REACH, WINDOW_TOLERANCE } from "../window/windowField.ts";
 import { alsoMoves } from "./alsoMoves.ts";
 import { type Candidate, candidatesOf } from "./candidates.ts";
-import type { ChangeReport, FoundChange, SetField } from "./changeTypes.ts";
+import type { ChangeReport, FoundChange, SetField, Smaller } from "./changeTypes.ts";
 import { EFFORT, TRIM } from "./effort.ts";
+import { provenSmallest } from "./provenSmallest.ts";
+import { trimChange } from "./trimChange.ts";
 
 export interface ChangeOptions {
   /** What may be changed, least effort first: keys of lengths and angles, and `TRIM`. Default `EFFORT`. */
@@ -29,15 +31,18 @@ const LOOK_WORK = 10_000;
 /** Shares of the greatest change of a first field tried with a second one. */
 const SHARES = [0.05, 0.1, 0.2];
 
-/** Fields of which pairs are tried, the first of the order. */
-const PAIRED = 5;
+/** Pairs told; least effort first all are tried until then, or until the budget is spent. */
+const MOST_PAIRS = 5;
+
+/** Of the budget a part at most is for the proof that nothing smaller does, one field at a time. */
+const PROOF_PART = 3;
 
 /** Of the budget a part at most is for what is moved besides. */
 const MOVES_PART = 4;
 
 /**
  * The smallest single change of each field that may change with which the truck clears, least effort first; pairs where no single
- * one does. Each is proven by a check to clear; that nothing smaller does is not. mm and radians.
+ * one does. Each is proven by a check to clear; of single ones it is told what is known of smaller ones. mm and radians.
  */
 export function changeOf(truck: TruckToVary, model: Model, options: ChangeOptions = {}): ChangeReport {
   const { order = EFFORT, budget = Budget.endless() } = options;
@@ -50,7 +55,7 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
   const without: string[] = [];
   for (const key of order) {
     if (key === TRIM) {
-      const trimmed = trimOf(check, model);
+      const trimmed = trimChange(check, model, truck, budget.share(MOVES_PART));
       if (trimmed !== null) found.push(trimmed);
       continue;
     }
@@ -58,33 +63,10 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
     if (candidate === undefined) continue;
     const single = search.smallest(candidate, []);
     if (single === null) without.push(key);
-    else found.push(search.toldOf([single]));
+    else found.push(search.provenSmallest(single));
   }
-  if (found.length === 0) found.push(...search.pairs(candidates.slice(0, PAIRED)));
+  if (found.length === 0) found.push(...search.pairs(candidates));
   return { verdict: check.verdict, changes: found, without, ...cut() };
-}
-
-/** The body part that alone is too near, cut back by what it is short of; null where anything else is too near too. */
-function trimOf({ parts }: CheckReport, model: Model): FoundChange | null {
-  const near = parts.filter(({ verdict }) => verdict !== "clear");
-  const names = new Set(near.map(({ part }) => part));
-  const [part] = names;
-  if (part === undefined || names.size > 1 || !model.setup.truck.body.some(({ name }) => name === part))
-    return null;
-  const rest = parts.filter((entry) => entry.part !== part);
-  const { allowance } = model.setup;
-  const least = (of: (entry: (typeof parts)[number]) => number) =>
-    rest.length === 0 ? null : Math.min(...rest.map(of));
-  return {
-    set: [],
-    trim: {
-      part,
-      depth: allowance - Math.min(...near.map(({ bound }) => bound)),
-    },
-    gap: Math.min(allowance, least(({ gap }) => gap) ?? allowance),
-    bound: Math.min(allowance, least(({ bound }) => bound) ?? allowance),
-    alsoMoves: [{ what: "fenderCover" }],
-  };
 }
 
 class ChangeSearch {
@@ -118,14 +100,28 @@ class ChangeSearch {
     return best === null ? null : [field, field.now + best];
   }
 
+  /** The change as it is told, or a smaller one where the window of its field knows of one. */
+  provenSmallest(single: Setting): FoundChange {
+    const { setting, smaller } = provenSmallest(this.truck, single, this.budget.share(PROOF_PART), (one) =>
+      this.clears([one]),
+    );
+    return this.toldOf([setting], smaller);
+  }
+
   /** Changes of two fields: of one a share of what it may change, of the other the least that then does. */
   pairs(candidates: readonly Candidate[]): readonly FoundChange[] {
     const found: FoundChange[] = [];
-    for (const [i, first] of candidates.entries())
-      for (const second of candidates.slice(i + 1)) {
-        const pair = this.pair(first, second);
-        if (pair !== null) found.push(pair);
-      }
+    // Least effort first: the two together count.
+    const all = candidates
+      .flatMap((first, i) =>
+        candidates.slice(i + 1).map((second, k) => ({ first, second, effort: 2 * i + k })),
+      )
+      .sort((a, b) => a.effort - b.effort);
+    for (const { first, second } of all) {
+      if (found.length === MOST_PAIRS || this.isSpent()) break;
+      const pair = this.pair(first, second);
+      if (pair !== null) found.push(pair);
+    }
     return found;
   }
 
@@ -141,7 +137,7 @@ class ChangeSearch {
     return null;
   }
 
-  toldOf(settings: readonly Setting[]): FoundChange {
+  private toldOf(settings: readonly Setting[], smaller: Smaller = { rank: "searched" }): FoundChange {
     const made = truckWith(this.truck, settings);
     if (!made.ok) throw new TypeError("ChangeSearch: a truck that cleared goes together");
     const cell = this.look(made.value);
@@ -152,6 +148,7 @@ class ChangeSearch {
       trim: null,
       gap: cell?.gap ?? null,
       bound: cell?.bound ?? null,
+      smaller,
       alsoMoves: moved,
     };
   }

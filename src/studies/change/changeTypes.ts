@@ -1,5 +1,6 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Verdict } from "../reports/check.ts";
+import type { LeftPart, TrimRegion } from "../trim/trimTypes.ts";
 
 /** One field written otherwise; mm or radians. */
 export interface SetField {
@@ -21,17 +22,36 @@ export type AlsoMoves =
   /** The tire stands farther out, or a panel covers less: rules on that may hold where the truck is driven. */
   | { readonly what: "fenderCover" };
 
+/** How far a body part is cut back, mm; the regions that go; and what is left where that is a path. */
+export interface TrimmedPart {
+  readonly part: string;
+  readonly depth: number;
+  readonly regions: readonly TrimRegion[];
+  readonly left: LeftPart | null;
+}
+
 /** A change with which the truck clears: proven by a check. */
 export interface FoundChange {
   /** One field, or two where no single one does; none where a part is trimmed. */
   readonly set: readonly SetField[];
-  /** A body part cut back by a depth, mm; null = none is. */
-  readonly trim: { readonly part: string; readonly depth: number } | null;
+  /** A body part that is cut back; null = none is. */
+  readonly trim: TrimmedPart | null;
   /** The worst gap then, and what none is below; mm. */
   readonly gap: number | null;
   readonly bound: number | null;
+  /** What is known of smaller changes of the same field. */
+  readonly smaller: Smaller;
   readonly alsoMoves: readonly AlsoMoves[];
 }
+
+/**
+ * That no smaller change of a field does: proven all the way from now, up to `within` of the change; or looked at every `step`; or
+ * looked at only where the search for it came by. mm or radians.
+ */
+export type Smaller =
+  | { readonly rank: "proven"; readonly within: number }
+  | { readonly rank: "sampled"; readonly step: number }
+  | { readonly rank: "searched" };
 
 /** What would make a truck clear, least effort first. */
 export interface ChangeReport {

@@ -1,7 +1,7 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import type { AlsoMoves, ChangeReport, FoundChange } from "../change/changeTypes.ts";
+import type { AlsoMoves, ChangeReport, FoundChange, Smaller, TrimmedPart } from "../change/changeTypes.ts";
 
 /** Changes as `change --json` prints them: values in the file's units or degrees, least effort first. */
 export function changeJson({ verdict, changes, without, cutShort }: ChangeReport, units: LengthUnit) {
@@ -14,7 +14,7 @@ export function changeJson({ verdict, changes, without, cutShort }: ChangeReport
   };
 }
 
-function oneJson({ set, trim, gap, bound, alsoMoves }: FoundChange, units: LengthUnit) {
+function oneJson({ set, trim, gap, bound, smaller, alsoMoves }: FoundChange, units: LengthUnit) {
   const length = (mm: number | null) => (mm === null ? null : unitsFromMm(mm, units));
   const fields = (which: "from" | "to") =>
     Object.fromEntries(
@@ -26,10 +26,35 @@ function oneJson({ set, trim, gap, bound, alsoMoves }: FoundChange, units: Lengt
   return {
     set: fields("to"),
     from: fields("from"),
-    ...(trim === null ? {} : { trim: { part: trim.part, depth: unitsFromMm(trim.depth, units) } }),
+    ...(trim === null ? {} : { trim: trimJson(trim, units) }),
     gap: length(gap),
     bound: length(bound),
+    smaller: smallerJson(smaller, set[0]?.kind ?? "length", units),
     alsoMoves: alsoMoves.map((moves) => movesJson(moves, units)),
+  };
+}
+
+function smallerJson(smaller: Smaller, kind: "length" | "angle", units: LengthUnit) {
+  const told = (value: number) => (kind === "angle" ? degFromRad(value) : unitsFromMm(value, units));
+  if (smaller.rank === "proven") return { rank: smaller.rank, within: told(smaller.within) };
+  return smaller.rank === "sampled" ? { rank: smaller.rank, step: told(smaller.step) } : smaller;
+}
+
+/** Regions in vehicle axes; the edge that is left, where it is a path, as the setup's body would hold it. */
+function trimJson({ part, depth, regions, left }: TrimmedPart, units: LengthUnit) {
+  const length = (mm: number) => unitsFromMm(mm, units);
+  const points = (flat: Float64Array) =>
+    Array.from({ length: flat.length / 3 }, (_, i) => [...flat.subarray(3 * i, 3 * i + 3)].map(length));
+  return {
+    part,
+    depth: length(depth),
+    regions: regions.map(({ side, kind, places, goesBeyond }) => ({
+      side,
+      kind,
+      outlines: places.map(points),
+      goesBeyond,
+    })),
+    ...(left === null ? {} : { left: left.part.points.map((point) => point.map(length)) }),
   };
 }
 

@@ -1,4 +1,3 @@
-import type { DrawnContents } from "../../geometry/drawnFile.ts";
 import type { Page } from "../../geometry/page.ts";
 import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import { keyText } from "../../setup/types/keyPath.ts";
@@ -16,12 +15,12 @@ import { cutListCsv } from "./cutListCsv.ts";
 import { cutListPages } from "./cutListPages.ts";
 import { type CutPiece, cutPieces } from "./cutPieces.ts";
 import { drawingSheet } from "./drawingSheet.ts";
-import { type FlatPattern, patternPage, patternSheets } from "./flatPattern.ts";
-import { freeStem } from "./freeStem.ts";
 import { jigPages } from "./jigPages.ts";
 import { notchPattern } from "./notchPattern.ts";
 import type { PaperName } from "./paper.ts";
+import { type Named, patternFiles } from "./patternFiles.ts";
 import { platePattern } from "./platePattern.ts";
+import { type ShopFile, shopFile } from "./shopFile.ts";
 
 /** What drawings are asked for. */
 export interface DrawingAsk {
@@ -30,21 +29,6 @@ export interface DrawingAsk {
   readonly kerf: number;
   /** Where the views of the drawing sheet lie: first- or third-angle projection. */
   readonly angle: "first" | "third";
-}
-
-export type DrawingKind = "drawing" | "jig sheet" | "cut list" | "template" | "plate" | "solid";
-
-/** A drawing as it would be saved. */
-export interface ShopFile {
-  /** With its ending, unique without regard to case. */
-  readonly file: string;
-  readonly kind: DrawingKind;
-  readonly title: string;
-  /** Paper to drawn: `1:2`; null = a list or a solid. */
-  readonly scale: string | null;
-  /** null = no sheet of a kind: as large as what is on it, or no drawing. */
-  readonly paper: PaperName | null;
-  readonly contents: DrawnContents;
 }
 
 /** All that goes to the shop floor. */
@@ -151,11 +135,6 @@ export function shopDrawings(
   };
 }
 
-interface Named {
-  readonly stem: string;
-  readonly pattern: FlatPattern;
-}
-
 function platePatterns(
   build: BuildSetup,
   kerf: number,
@@ -173,46 +152,11 @@ function platePatterns(
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: named };
 }
 
-/** Each on a page of its own size as SVG, plates as DXF too, and all on sheets of the paper as one PDF. */
-function patternFiles(
-  patterns: readonly Named[],
-  kind: "template" | "plate",
-  title: string,
-  paper: PaperName,
-  taken: Set<string>,
-): { readonly files: readonly ShopFile[]; readonly pages: readonly Page[] } {
-  if (patterns.length === 0) return { files: [], pages: [] };
-  const pages = patterns.flatMap(({ pattern }) => patternSheets(pattern, paper));
-  const files = patterns.flatMap(({ stem, pattern }) => {
-    const name = freeStem(stem, taken);
-    const page = patternPage(pattern);
-    const svg = shopFile(`${name}.svg`, kind, pattern.title, { format: "svg", page }, { scale: "1:1" });
-    if (kind === "template") return [svg];
-    const { units } = pattern;
-    return [
-      svg,
-      shopFile(`${name}.dxf`, kind, pattern.title, { format: "dxf", page, units }, { scale: "1:1" }),
-    ];
-  });
-  const all = { format: "pdf", pages, title } as const;
-  return { pages, files: [...files, shopFile(`${kind}s.pdf`, kind, title, all, { scale: "1:1", paper })] };
-}
-
 function solidFiles(bodies: readonly SolidBody[], title: string): ShopFile[] {
   const cautions = DRAWING_CAUTIONS.join(" ");
   return (["stl", "glb"] as const).map((format) =>
     shopFile(`knuckle.${format}`, "solid", title, { format, meshes: bodies, title, cautions }),
   );
-}
-
-function shopFile(
-  file: string,
-  kind: DrawingKind,
-  title: string,
-  contents: DrawnContents,
-  { scale = null, paper = null }: { readonly scale?: string | null; readonly paper?: PaperName | null } = {},
-): ShopFile {
-  return { file, kind, title, scale, paper, contents };
 }
 
 function refused(issues: readonly SetupIssue[]): { ok: false; issues: readonly SetupIssue[] } {

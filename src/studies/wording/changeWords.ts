@@ -1,7 +1,7 @@
 import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { AlsoMoves, ChangeReport, FoundChange, SetField } from "../change/changeTypes.ts";
-import { TRIM } from "../change/effort.ts";
+import { SPACER, TRIM } from "../change/effort.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, angleText, lengthText } from "./lengths.ts";
 import { safeLength } from "./safeSide.ts";
@@ -18,6 +18,7 @@ export interface ChangeSpeech {
 
 /** What of the order of effort is called: a field's name, or that a panel is cut. */
 export function effortName(key: string, document: unknown): string {
+  if (key === SPACER) return "Wheel spacer";
   return key === TRIM ? "Trim a panel" : fieldName(parseKeyText(key) ?? [], document);
 }
 
@@ -26,7 +27,8 @@ export function changeTitle({ set, trim }: FoundChange, { format, document }: Ch
   if (trim !== null)
     return `Trim the ${trim.part} back by ${lengthText(safeLength(trim.depth, "up", format), format)}`;
   const told = set.map((one, i) => {
-    const name = fieldName(parseKeyText(one.key) ?? [], document);
+    const name = effortName(one.key, document);
+    if (one.key === SPACER) return `${i === 0 ? name : name.toLowerCase()} of ${toText(one, format)}`;
     return `${i === 0 ? name : name.toLowerCase()} from ${valueText(one.from, one.kind, format)} to ${toText(one, format)}`;
   });
   return told.join(" and ");
@@ -44,7 +46,40 @@ export function writtenTo({ kind, from, to }: SetField, format: LengthFormat): n
 
 /** What else it moves or breaks, a sentence each. */
 export function movesSentences(change: FoundChange, { format }: ChangeSpeech): readonly string[] {
-  return [...change.alsoMoves.map((moves) => movesSentence(moves, format)), ...hintSentences(change, format)];
+  return [
+    ...smallerSentences(change, format),
+    ...change.alsoMoves.map((moves) => movesSentence(moves, format)),
+    ...hintSentences(change, format),
+  ];
+}
+
+/** What is known of smaller changes of the field. */
+function smallerSentences({ set, trim, smaller }: FoundChange, format: LengthFormat): readonly string[] {
+  const [only] = set;
+  if (trim !== null)
+    return trim.left === null
+      ? ["What is left is not checked: only a path can be told as it is once it is cut."]
+      : ["Checked: with the edge that is left it clears at every pose that counts."];
+  if (only === undefined || set.length > 1) return ["Checked to clear; smaller pairs are not ruled out."];
+  switch (smaller.rank) {
+    case "proven":
+      return [`Proven the smallest, but for ${fineText(smaller.within, only)}: nothing less clears.`];
+    case "sampled":
+      return [
+        `Nothing less clears of all that was looked at, every ${stepText(smaller.step, only, format)}.`,
+      ];
+    case "searched":
+      return ["Checked to clear; that nothing less does is not proven."];
+  }
+}
+
+/** What a proof leaves open is less than any tape shows. */
+function fineText(value: number, { kind }: SetField): string {
+  return kind === "angle" ? angleText(value, 2) : lengthText(value, { units: "mm" });
+}
+
+function stepText(value: number, { kind }: SetField, format: LengthFormat): string {
+  return kind === "angle" ? angleText(value, 2) : amountText(value, format);
 }
 
 function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
@@ -68,6 +103,10 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
     hints.push("Fold or reinforce what is cut: an edge that is cut loses strength and can cut a tire.");
   for (const { key, from, to } of set) {
     const out = key === "wheel.backspacing" || key === "wheel.offset" ? from - to : 0;
+    if (key === SPACER)
+      hints.push(
+        "Every nut must still turn on by at least the stud's diameter (common practice): longer studs, or a spacer with studs of its own. It must center on the hub, and rules on spacers differ from place to place.",
+      );
     if (out > 0)
       hints.push(
         `A wheel spacer of ${lengthText(safeLength(out, "up", format), format)} stands the wheel there too.`,

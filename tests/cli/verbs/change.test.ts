@@ -1,3 +1,5 @@
+import { readdirSync } from "node:fs";
+import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { demoDocument, lipAlone } from "../../studies/demoModel.ts";
 import { captured, capturedJson } from "../captured.ts";
@@ -33,7 +35,7 @@ describe("change", () => {
     const { out } = captured(["change", lip, ...fields]);
     expect(out).toContain("1. Backspacing from 4 1/4 in to 5 in.");
     expect(out).toContain("   Each wheel stands 3/4 in closer in.");
-    expect(out).toContain("2. Trim the fender lip back by 7/16 in.");
+    expect(out).toContain("2. Trim the fender lip back by 9/16 in.");
     expect(out).toContain("local rules");
     expect(out).toContain("licensed, qualified people");
   });
@@ -52,5 +54,49 @@ describe("change", () => {
     const { code, out, error } = captured(["change", lip, "--fields", keys]);
     expect([code, out]).toEqual([2, ""]);
     expect(error).toContain(mend);
+  });
+});
+
+describe("change --trim", () => {
+  it("writes the templates of what is too near into a folder, and says which", () => {
+    const out = join(folder.path, "templates");
+    const args = ["change", lip, "--fields", "trim", "--trim", out];
+    const { code, document } = capturedJson(args);
+    expect(code).toBe(1);
+    expect(
+      document.files.map(({ file, kind }: { file: string; kind: string }) => [basename(file), kind]),
+    ).toEqual([
+      ["trim-fender-lip-left.svg", "trim template"],
+      ["trim-fender-lip-left.dxf", "trim template"],
+      ["trim-templates.pdf", "trim template"],
+    ]);
+    expect(readdirSync(out).sort()).toEqual(
+      document.files.map(({ file }: { file: string }) => basename(file)).sort(),
+    );
+    const [{ trim, smaller }] = document.changes;
+    expect(smaller).toEqual({ rank: "searched" });
+    expect(trim.regions[0].outlines[0].length).toBeGreaterThan(20);
+    expect(trim.left.length).toBeGreaterThan(11);
+  });
+
+  it("refuses a part that is not there, a scan, and one that keeps the allowance", () => {
+    const refusal = (part: string) => {
+      const args = [
+        "change",
+        "shared/half-ton-on-air.json",
+        "--fields",
+        "trim",
+        "--trim",
+        "out",
+        "--part",
+        part,
+      ];
+      const { code, out, error } = captured(args);
+      expect([code, out]).toEqual([2, ""]);
+      return error;
+    };
+    expect(refusal("hood")).toMatch(/--part/);
+    expect(refusal("inner fender")).toMatch(/is a scan/);
+    expect(refusal("frame rail")).toMatch(/nothing to trim/);
   });
 });

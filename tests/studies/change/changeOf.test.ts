@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { changeOf } from "../../../src/studies/change/changeOf.ts";
-import { TRIM } from "../../../src/studies/change/effort.ts";
+import { SPACER, TRIM } from "../../../src/studies/change/effort.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { smallestStep } from "../../../src/studies/window/smallestStep.ts";
@@ -64,12 +64,21 @@ describe("what to change on a truck that rubs", () => {
     expect(alsoMoves.some(({ what }) => what === "fenderCover")).toBe(false);
   });
 
-  it("says how deep a lip is to be cut: what the worst gap is short of the allowance", () => {
+  it("says how deep a lip is to be cut along its panel: no less than the worst gap is short of the allowance", () => {
     const { worst } = checkClearance(model);
-    const trim = report.changes.find((one) => one.trim !== null)!.trim!;
-    expect(trim.part).toBe("fender lip");
-    expect(trim.depth).toBeGreaterThanOrEqual(subject.setup.allowance - worst!.gap - 1e-9);
-    expect(trim.depth).toBeLessThan(subject.setup.allowance - worst!.gap + 0.11);
+    const { trim, gap } = report.changes.find((one) => one.trim !== null)!;
+    expect(trim!.part).toBe("fender lip");
+    expect(trim!.depth).toBe(trim!.regions[0]!.depth);
+    expect(trim!.depth).toBeGreaterThanOrEqual(subject.setup.allowance - worst!.gap - 1e-9);
+    // The cut edge is what is checked.
+    expect(trim!.left!.part.name).toBe("fender lip");
+    expect(gap!).toBeGreaterThanOrEqual(subject.setup.allowance);
+  });
+
+  it("tells what is known of smaller changes: of a field that slides the wheel it is proven, else looked at", () => {
+    const rankOf = (key: string) => report.changes.find(({ set }) => set[0]?.key === key)!.smaller.rank;
+    expect(rankOf("wheel.backspacing")).toBe("proven");
+    expect(rankOf("tire.sectionWidth")).toBe("sampled");
   });
 });
 
@@ -92,6 +101,32 @@ describe("what to change otherwise", () => {
       expect(set).toHaveLength(2);
       expect(verdictWith(set)).toBe("clear");
     }
+  });
+
+  it("is a spacer where the wheel must come out: as thick as backspacing would have to be less", () => {
+    const rail = { name: "rail", kind: "box", min: [-32, 12, 15.5], max: [32, 19.6, 22] };
+    const inner = subjectOf(demoDocument({ truck: { body: [rail] } }) as object, "rail");
+    expect(checkClearance(inner.model).verdict).not.toBe("clear");
+    const { changes } = changeOf(inner.subject, inner.model, { order: [SPACER, "wheel.backspacing"] });
+    const [spacer, backspacing] = changes.map(({ set }) => set[0]!);
+    expect([spacer!.key, spacer!.from]).toEqual([SPACER, 0]);
+    expect(spacer!.to).toBeGreaterThan(0);
+    expect(Math.abs(spacer!.to - (backspacing!.from - backspacing!.to))).toBeLessThan(0.2);
+  });
+
+  it("tries pairs of all fields, least effort first, until there are some", () => {
+    const order = [
+      "knuckle.pinAngle",
+      "travel.droop",
+      "truck.steering.stroke",
+      "tire.diameter",
+      "alignment.toe",
+      "wheel.backspacing",
+    ];
+    const none = changeOf(subject, model, { order: order.slice(0, 2) });
+    expect(none.changes.length).toBeLessThanOrEqual(1);
+    const pairs = changeOf(subject, model, { order, budget: Budget.endless() });
+    expect(pairs.changes.length).toBeGreaterThan(0);
   });
 
   it("is cut short by a budget, and says so", () => {

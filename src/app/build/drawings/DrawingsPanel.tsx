@@ -4,11 +4,11 @@ import { formatIssue } from "../../../setup/reading/formatIssue.ts";
 import type { DrawingAsk, ShopDrawings } from "../../../studies/drawings/shopDrawings.ts";
 import { DRAWING_CAUTIONS, NO_DRAWINGS_YET } from "../../../studies/wording/drawingWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
+import { FileList } from "../../parts/sheets/FileList.tsx";
+import { PrintSheets } from "../../parts/sheets/PrintSheets.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
 import { DrawingChoices } from "./DrawingChoices.tsx";
-import { FileList } from "./FileList.tsx";
-import { PrintSheets } from "./PrintSheets.tsx";
 import { SheetPreview } from "./SheetPreview.tsx";
 
 /** What goes to the shop floor: the sheets as they print, and every file to save. */

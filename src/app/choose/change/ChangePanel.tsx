@@ -2,9 +2,11 @@ import "./change.css";
 import { useMemo, useState } from "react";
 import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
 import { removeAt } from "../../../setup/reading/setAt.ts";
+import type { LengthUnit } from "../../../setup/types/types.ts";
+import { changeField } from "../../../studies/change/changeField.ts";
 import type { FoundChange } from "../../../studies/change/changeTypes.ts";
-import { EFFORT } from "../../../studies/change/effort.ts";
-import { windowField } from "../../../studies/window/windowField.ts";
+import { EFFORT, SPACER } from "../../../studies/change/effort.ts";
+import type { LeftPart } from "../../../studies/trim/trimTypes.ts";
 import {
   changeSentence,
   changeTitle,
@@ -12,6 +14,7 @@ import {
   movesSentences,
   writtenTo,
 } from "../../../studies/wording/changeWords.ts";
+import { unitsFromMm } from "../../../units/lengthUnits.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import type { Truck } from "../../state/truck.ts";
@@ -20,6 +23,7 @@ import { keepTogether } from "../../words/keepTogether.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
 import { writtenValues } from "../chart/writtenValues.ts";
 import { keepOrder, keptOrder } from "./effortOrder.ts";
+import { TrimTemplates } from "./TrimTemplates.tsx";
 
 /** The smallest change of each field that makes the truck clear, least effort first. */
 export function ChangePanel({ truck }: { truck: Truck }) {
@@ -56,11 +60,16 @@ function Changes({ truck }: { truck: Truck }) {
   const { setup } = truck.bolted;
   const speech = { format, document, allowance: setup.allowance };
   const keep = (change: FoundChange) => {
+    const { trim } = change;
+    if (trim !== null) {
+      if (trim.left !== null) duplicate(changeTitle(change, speech), [leftValue(trim.left, setup.units)]);
+      return;
+    }
     const after = change.set.reduce<unknown>((on, one) => {
-      const found = windowField(document, setup, one.key, truck.file);
+      const found = changeField(document, setup, one.key, truck.file);
       return found.ok ? found.value.put(on, writtenTo(one, format)) : on;
     }, document);
-    const blocks = change.set.map(({ key }) => key.split(".")[0]!);
+    const blocks = change.set.map(({ key }) => (key === SPACER ? "wheel" : key.split(".")[0]!));
     duplicate(changeTitle(change, speech), writtenValues(document, after, blocks));
   };
   const rank = ({ set, trim }: FoundChange) => order.indexOf(trim === null ? set[0]!.key : "trim");
@@ -77,7 +86,7 @@ function Changes({ truck }: { truck: Truck }) {
               {movesSentences(change, speech).map((sentence) => (
                 <p key={sentence}>{keepTogether(sentence)}</p>
               ))}
-              {change.set.length > 0 && (
+              {(change.trim === null || change.trim.left !== null) && (
                 <button
                   type="button"
                   className="button"
@@ -87,6 +96,7 @@ function Changes({ truck }: { truck: Truck }) {
                   Keep as a variant
                 </button>
               )}
+              {change.trim !== null && <TrimTemplates truck={truck} trim={change.trim} />}
             </li>
           );
         })}
@@ -102,6 +112,17 @@ function Changes({ truck }: { truck: Truck }) {
       />
     </div>
   );
+}
+
+/** mm. Far less than anybody cuts to, and few digits. */
+const FINEST = { in: 0.001, mm: 0.01 } as const;
+
+/** The points of the edge that is left, as the file holds them. */
+function leftValue({ part, index }: LeftPart, units: LengthUnit) {
+  const typed = (mm: number) =>
+    Number((Math.round(unitsFromMm(mm, units) / FINEST[units]) * FINEST[units]).toFixed(3));
+  const value = part.points.map((point) => point.map(typed));
+  return { path: ["truck", "body", index, "points"], value };
 }
 
 type EffortOrderProps = {

@@ -1,7 +1,8 @@
+import "./sheets.css";
 import { drawnBytes } from "../../../files/drawnBytes.ts";
-import type { ShopFile } from "../../../studies/drawings/shopDrawings.ts";
+import type { ShopFile } from "../../../studies/drawings/shopFile.ts";
 import { fileWords } from "../../../studies/wording/drawingWords.ts";
-import { saveAs } from "../../parts/saveAs.ts";
+import { saveAs } from "../saveAs.ts";
 
 const TYPES: Readonly<Record<ShopFile["contents"]["format"], string>> = {
   pdf: "application/pdf",

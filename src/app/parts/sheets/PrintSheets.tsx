@@ -1,3 +1,4 @@
+import "./sheets.css";
 import { useEffect, useRef, useState } from "react";
 import { createPortal } from "react-dom";
 import type { Page } from "../../../geometry/page.ts";

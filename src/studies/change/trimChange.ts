@@ -1,0 +1,83 @@
+import { modelAsked } from "../alignment/modelAsked.ts";
+import type { Model } from "../model/model.ts";
+import type { Budget } from "../numeric/budget.ts";
+import { type CheckReport, checkClearance } from "../reports/check.ts";
+import { trimOf } from "../trim/trimOf.ts";
+import type { LeftPart } from "../trim/trimTypes.ts";
+import type { TruckToVary } from "../window/truckOverField.ts";
+import type { FoundChange } from "./changeTypes.ts";
+
+/** Of a budget this part is for the region, and for the check of what is left. */
+const REGION_PART = 2;
+
+const SEARCHED = { rank: "searched" } as const;
+
+/**
+ * The body part that alone is too near, cut back; null where anything else is too near too. Of a path what is left is checked as
+ * any truck is, and it is null where that does not clear. Of a box nothing else is told than how deep the cut goes under its face,
+ * and of a scan by how much it is too near: what is left of these is not checked.
+ */
+export function trimChange(
+  { parts }: CheckReport,
+  model: Model,
+  { file, isAligned }: TruckToVary,
+  budget: Budget,
+): FoundChange | null {
+  const near = parts.filter(({ verdict }) => verdict !== "clear");
+  const names = new Set(near.map(({ part }) => part));
+  const [part] = names;
+  const { allowance, truck } = model.setup;
+  const body = truck.body.find(({ name }) => name === part);
+  if (part === undefined || names.size > 1 || body === undefined) return null;
+  const trim = trimOf(model, part, { budget: budget.share(REGION_PART) });
+  const regions = trim?.regions ?? [];
+  const alsoMoves = [{ what: "fenderCover" }] as const;
+  if (body.kind === "path") {
+    if (trim?.left == null) return null;
+    const checked = checkedWith(trim.left, model, file, isAligned, budget);
+    if (checked?.verdict !== "clear") return null;
+    const depth = Math.max(...regions.map((region) => region.depth));
+    const { gap, bound } = leastOf(checked);
+    return {
+      set: [],
+      trim: { part, depth, regions, left: trim.left },
+      gap,
+      bound,
+      smaller: SEARCHED,
+      alsoMoves,
+    };
+  }
+  const { gap, bound } = leastOf({ parts: parts.filter((entry) => entry.part !== part) });
+  const short = allowance - Math.min(...near.map((entry) => entry.bound));
+  return {
+    set: [],
+    trim: { part, depth: Math.max(short, ...regions.map(({ depth }) => depth)), regions, left: null },
+    gap: Math.min(allowance, gap ?? allowance),
+    bound: Math.min(allowance, bound ?? allowance),
+    smaller: SEARCHED,
+    alsoMoves,
+  };
+}
+
+function checkedWith(
+  { part, index }: LeftPart,
+  { setup }: Model,
+  file: string,
+  isAligned: boolean,
+  budget: Budget,
+): CheckReport | null {
+  const body = setup.truck.body.map((as, i) => (i === index ? part : as));
+  const made = modelAsked({ setup: { ...setup, truck: { ...setup.truck, body } }, file, isAligned });
+  return made.ok ? checkClearance(made.value, { budget: budget.share(1) }) : null;
+}
+
+function leastOf({ parts }: Pick<CheckReport, "parts">): {
+  readonly gap: number | null;
+  readonly bound: number | null;
+} {
+  if (parts.length === 0) return { gap: null, bound: null };
+  return {
+    gap: Math.min(...parts.map(({ gap }) => gap)),
+    bound: Math.min(...parts.map(({ bound }) => bound)),
+  };
+}

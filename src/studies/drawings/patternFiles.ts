@@ -1,0 +1,42 @@
+import type { Page } from "../../geometry/page.ts";
+import { type FlatPattern, patternPage, patternSheets } from "./flatPattern.ts";
+import { freeStem } from "./freeStem.ts";
+import type { PaperName } from "./paper.ts";
+import { type ShopFile, shopFile } from "./shopFile.ts";
+
+/** A pattern and the file name it would like, without its ending. */
+export interface Named {
+  readonly stem: string;
+  readonly pattern: FlatPattern;
+}
+
+/** What all patterns of a kind together are called on paper. */
+const TOGETHER = { template: "templates", plate: "plates", "trim template": "trim-templates" } as const;
+
+/** Each on a page of its own size as SVG, what is cut flat as DXF too, and all on sheets of the paper as one PDF. */
+export function patternFiles(
+  patterns: readonly Named[],
+  kind: keyof typeof TOGETHER,
+  title: string,
+  paper: PaperName,
+  taken: Set<string>,
+): { readonly files: readonly ShopFile[]; readonly pages: readonly Page[] } {
+  if (patterns.length === 0) return { files: [], pages: [] };
+  const pages = patterns.flatMap(({ pattern }) => patternSheets(pattern, paper));
+  const files = patterns.flatMap(({ stem, pattern }) => {
+    const name = freeStem(stem, taken);
+    const page = patternPage(pattern);
+    const svg = shopFile(`${name}.svg`, kind, pattern.title, { format: "svg", page }, { scale: "1:1" });
+    if (kind === "template") return [svg];
+    const { units } = pattern;
+    return [
+      svg,
+      shopFile(`${name}.dxf`, kind, pattern.title, { format: "dxf", page, units }, { scale: "1:1" }),
+    ];
+  });
+  const all = { format: "pdf", pages, title } as const;
+  return {
+    pages,
+    files: [...files, shopFile(`${TOGETHER[kind]}.pdf`, kind, title, all, { scale: "1:1", paper })],
+  };
+}
