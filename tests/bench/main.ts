@@ -2,13 +2,14 @@ import { checkClearance } from "../../src/studies/reports/check.ts";
 import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup, exampleSetup } from "../reference/demoModel.ts";
-import { CHART_CELLS, chartJob } from "./chartJobs.ts";
+import { CHART_CELLS, chartJob, firstPictureJob } from "./chartJobs.ts";
 import { envelopeJobs } from "./envelopeJobs.ts";
 import { gapJobs } from "./gapJobs.ts";
 import type { Job } from "./job.ts";
 import { mapJobs } from "./mapJobs.ts";
 import { measure, measureInTurn, type Timing, timesAsLong } from "./measure.ts";
 import { meshJobs } from "./meshJobs.ts";
+import { oddsJobs } from "./oddsJobs.ts";
 import { poseAgainstEngine } from "./poseAgainstEngine.ts";
 import { poseAgainstNative } from "./poseAgainstNative.ts";
 import { printTimings } from "./printTimings.ts";
@@ -102,6 +103,8 @@ const jobs: Job[] = [
   ...meshJobs(),
   windowJob(),
   chartJob(),
+  firstPictureJob(),
+  ...oddsJobs(),
 ];
 for (const job of jobs) {
   const timing = measure(job);

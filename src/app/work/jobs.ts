@@ -11,7 +11,14 @@ import { lowestTravels } from "../../studies/map/lowestTravels.ts";
 import { type NoLimits, type SteerLimits, steerLimits } from "../../studies/map/steerLimits.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
-import { type OddsReport, oddsOf } from "../../studies/odds/oddsOf.ts";
+import {
+  type OddsReport,
+  type OddsShare,
+  oddsOf,
+  oddsShare,
+  oddsTogether,
+  type ShareOfDraws,
+} from "../../studies/odds/oddsOf.ts";
 import {
   type CheckReport,
   type CheckShare,
@@ -67,7 +74,9 @@ export interface Jobs {
     answer: ChangeReport;
   };
   /** How likely a truck clears. The document: as `oddsDocument` gives it. */
-  readonly odds: { question: { document: unknown }; given: null; answer: OddsReport };
+  readonly odds: { question: OddsQuestion; given: null; answer: OddsReport };
+  /** Some of its draws, as one of several searchers makes them. */
+  readonly oddsShare: { question: OddsQuestion & ShareOfDraws; given: null; answer: OddsShare };
   readonly loads: { question: LoadsQuestion; given: null; answer: LoadsAnswer };
   readonly mesh: { question: { name: string; bytes: ArrayBuffer }; given: null; answer: MeshResult };
 }
@@ -91,6 +100,16 @@ export interface Job<J extends JobName> {
 export interface Outcome<J extends JobName> {
   readonly answer: Answer<J>;
   readonly isCut: boolean;
+}
+
+/** `shares`: the draws as they were shared out; left out = they are still to be made. */
+interface OddsQuestion {
+  readonly document: unknown;
+  readonly shares?: readonly OddsShare[];
+}
+
+function truckToDraw({ setup }: Model, document: unknown) {
+  return { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
 }
 
 /** Rows of the geometry's tables. */
@@ -161,11 +180,14 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     const answer = changeOf(truck, model(), { order, budget });
     return { answer, isCut: answer.cutShort === true };
   },
-  odds({ model, question: { document }, budget, onProgress }) {
-    const { setup } = model();
-    const truck = { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
-    const answer = oddsOf(truck, { budget, onProgress });
+  odds({ model, question: { document, shares }, budget, onProgress }) {
+    const truck = truckToDraw(model(), document);
+    const answer = shares === undefined ? oddsOf(truck, { budget, onProgress }) : oddsTogether(truck, shares);
     return { answer, isCut: answer.cutShort === true };
+  },
+  oddsShare({ model, question: { document, at, of }, budget, onProgress }) {
+    const answer = oddsShare(truckToDraw(model(), document), { at, of }, { budget, onProgress });
+    return { answer, isCut: budget.cut };
   },
   loads({ model, question, budget }) {
     const answer = loadsAnswerOf(model(), question, budget);

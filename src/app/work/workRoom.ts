@@ -1,6 +1,7 @@
+import type { OddsShare } from "../../studies/odds/oddsOf.ts";
 import { type CheckShare, checkOf } from "../../studies/reports/check.ts";
 import { AnswerCache, type Answered, type Entry, FOLLOWS_POSE, type Wish } from "./answerCache.ts";
-import type { JobName } from "./jobs.ts";
+import type { JobName, Question } from "./jobs.ts";
 import { type Ended, WorkClient, type WorkerLike } from "./workClient.ts";
 
 export interface WorkRoomOptions {
@@ -115,12 +116,15 @@ export class WorkRoom {
   #begin(entry: Entry, free: readonly WorkClient[]): void {
     const { wish, key, asked: seconds } = entry;
     const since = performance.now();
-    const clients = free.slice(0, wish.job === "check" ? this.#sharers : 1);
+    // What somebody waits for leaves no core to the page's other searches; a check comes with every change.
+    const most = wish.job === "check" ? this.#sharers : wish.job === "odds" ? free.length : 1;
+    const clients = free.slice(0, most);
     const one: Running = { entry, wish, key, seconds, since, clients: new Set(clients) };
     this.#running = [...this.#running, one];
     const show = (share: number | null) => this.#show(entry, { underWay: { seconds, since, share } });
     show(null);
-    if (clients.length > 1) this.#shareOut(one, clients);
+    if (clients.length > 1 && wish.job === "odds") this.#shareOutDraws(one, clients);
+    else if (clients.length > 1) this.#shareOut(one, clients);
     else clients[0]!.run({ ...wish, seconds, onProgress: show, onEnd: (ended) => this.#end(one, ended) });
   }
 
@@ -147,6 +151,55 @@ export class WorkRoom {
       };
       const task = { job: "checkShare", truck: wish.truck, question: { at, of }, given: null } as const;
       client.run({ ...task, seconds, onProgress() {}, onEnd });
+    }
+  }
+
+  /** Draws of odds to several workers, put together by one of them; the answer does not depend on how many. */
+  #shareOutDraws(one: Running, clients: readonly WorkClient[]): void {
+    const { wish, seconds, entry } = one;
+    const { document } = wish.question as Question<"odds">;
+    const of = clients.length;
+    const shares: OddsShare[] = [];
+    const done = clients.map(() => 0);
+    for (const [at, client] of clients.entries()) {
+      const onEnd = (ended: Ended<"oddsShare">) => {
+        one.clients.delete(client);
+        if (!ended.ok) {
+          for (const other of one.clients) other.stop();
+          this.#end(one, ended);
+          return;
+        }
+        shares.push(ended.answer);
+        if (shares.length < of) {
+          this.#schedule();
+          return;
+        }
+        one.clients.add(client);
+        const together = {
+          job: "odds",
+          truck: wish.truck,
+          question: { document, shares },
+          given: null,
+        } as const;
+        client.run({
+          ...together,
+          seconds,
+          onProgress() {},
+          onEnd: (whole) => this.#end(one, whole),
+        });
+      };
+      const task = {
+        job: "oddsShare",
+        truck: wish.truck,
+        question: { document, at, of },
+        given: null,
+      } as const;
+      const onProgress = (share: number) => {
+        done[at] = share;
+        const all = done.reduce((sum, each) => sum + each, 0) / of;
+        this.#show(entry, { underWay: { seconds, since: one.since, share: all } });
+      };
+      client.run({ ...task, seconds, onProgress, onEnd });
     }
   }
 

@@ -11,6 +11,9 @@ export function chartOrder(columns: number, rows: number, byColumn: boolean): re
   return cells.sort((a, b) => level(a) - level(b) || along(a) - along(b));
 }
 
+/** Cells of the first picture of a chart: corners, middles of its sides and its own. */
+export const FIRST_CELLS = 9;
+
 /** The places of an axis that are worked out first: at most `most`, both ends among them, about evenly. */
 export function firstPlaces(count: number, most: number): readonly number[] {
   const levels = levelsOf(count);

@@ -4,7 +4,7 @@ import { wilsonInterval } from "../numeric/wilson.ts";
 import type { TruckToVary } from "../window/truckOverField.ts";
 import { DrawnTrucks } from "./drawnTrucks.ts";
 import type { OddsInput } from "./oddsInputs.ts";
-import { Touches } from "./touches.ts";
+import { type Proof, Touches } from "./touches.ts";
 import { type Matter, whatMatters } from "./whatMatters.ts";
 
 /** How likely a truck clears, of all trucks that its numbers may stand for. mm, radians. */
@@ -60,6 +60,20 @@ const LEAST_DRAWS = 200;
 /** Most draws of one answer: their points are told apart, and more tell nothing a builder could use. */
 export const MOST_DRAWS = 1_000_000;
 
+/** What one draw showed; `apart` where its parts do not go together. */
+export type DrawProof = Proof | "apart";
+
+/** Every `of`-th draw, from the `at`-th on. */
+export interface ShareOfDraws {
+  readonly at: number;
+  readonly of: number;
+}
+
+/** What one of several searchers found: plain data, in the order of its draws; put together by `oddsTogether`. */
+export interface OddsShare extends ShareOfDraws {
+  readonly proofs: readonly DrawProof[];
+}
+
 /**
  * Draws trucks by the uncertainty of each number and proves of each whether it clears over all travel and both locks. A number
  * is off by a normal deviate; numbers without an uncertainty are exact. The same seed gives the same figure on any machine. The
@@ -67,58 +81,111 @@ export const MOST_DRAWS = 1_000_000;
  * @throws RangeError for draws that are no whole number from 1 to a million
  */
 export function oddsOf(truck: TruckToVary, options: OddsOptions = {}): OddsReport {
-  const { draws = DEFAULT_DRAWS, seed = DEFAULT_SEED, gap = 0, within, onProgress } = options;
+  const drawn = new DrawnTrucks(truck, options.seed ?? DEFAULT_SEED);
+  const share = shareOf(drawn, { at: 0, of: 1 }, options);
+  return together(drawn, [share], options);
+}
+
+/**
+ * Some of the draws alone: no proof depends on the draws before it, so the report of all shares is the same however many there
+ * are. Looks at all its draws, whether fewer would be precise enough or not, until the budget is spent.
+ */
+export function oddsShare(truck: TruckToVary, which: ShareOfDraws, options: OddsOptions = {}): OddsShare {
+  const { within: _, ...all } = options;
+  return shareOf(new DrawnTrucks(truck, options.seed ?? DEFAULT_SEED), which, all);
+}
+
+/** The report that all shares make together. @param shares every one, at least one */
+export function oddsTogether(
+  truck: TruckToVary,
+  shares: readonly OddsShare[],
+  options: OddsOptions = {},
+): OddsReport {
+  return together(new DrawnTrucks(truck, options.seed ?? DEFAULT_SEED), shares, options);
+}
+
+function shareOf(drawn: DrawnTrucks, { at, of }: ShareOfDraws, options: OddsOptions): OddsShare {
+  const { draws = DEFAULT_DRAWS, gap = 0, within, onProgress } = options;
   if (!Number.isInteger(draws) || draws < 1 || draws > MOST_DRAWS)
     throw new RangeError(`oddsOf: draws must be a whole number from 1 to ${MOST_DRAWS}, got ${draws}`);
   if (within !== undefined) requirePositive("oddsOf", within);
   const budget = options.budget ?? Budget.endless();
-  const drawn = new DrawnTrucks(truck, seed);
   const touches = new Touches(gap);
-  const deviations: Float64Array[] = [];
-  const clears: boolean[] = [];
-  let [kept, open, apart] = [0, 0, 0];
-  const interval = () => {
-    const { low } = wilsonInterval(kept, clears.length, CONFIDENCE);
-    const { high } = wilsonInterval(kept + open, clears.length, CONFIDENCE);
-    return { low, high };
-  };
-  let isCut = false;
-  for (let draw = 0; draw < draws; draw++) {
-    const row = new Float64Array(drawn.inputs.length);
+  const proofs: DrawProof[] = [];
+  const row = new Float64Array(drawn.inputs.length);
+  const count = new Counted(within);
+  for (let draw = at; draw < draws; draw += of) {
     drawn.deviationsTo(row, draw);
     const made = drawn.at(row);
     const proof = made.ok ? touches.of(made.value, budget) : "apart";
     // What the budget ended is no draw.
-    if (budget.cut) {
+    if (budget.cut) break;
+    proofs.push(proof);
+    if (budget.isSpent(DRAW_WORK)) break;
+    if (proofs.length % ROUND === 0) onProgress?.((draw + 1) / draws);
+    if (count.isEnoughWith(proof)) break;
+  }
+  return { at, of, proofs };
+}
+
+/** Draws counted in their order. */
+class Counted {
+  draws = 0;
+  kept = 0;
+  open = 0;
+  apart = 0;
+
+  constructor(private readonly within: number | undefined) {}
+
+  /** Whether it is precise enough with one more. */
+  isEnoughWith(proof: DrawProof): boolean {
+    this.draws++;
+    if (proof === "keeps") this.kept++;
+    else if (proof === "open") this.open++;
+    else if (proof === "apart") this.apart++;
+    if (this.within === undefined || this.draws % ROUND !== 0 || this.draws < LEAST_DRAWS) return false;
+    const { low, high } = this.interval();
+    return 0.5 * (high - low) <= this.within;
+  }
+
+  interval(): { readonly low: number; readonly high: number } {
+    const { low } = wilsonInterval(this.kept, this.draws, CONFIDENCE);
+    const { high } = wilsonInterval(this.kept + this.open, this.draws, CONFIDENCE);
+    return { low, high };
+  }
+}
+
+function together(drawn: DrawnTrucks, shares: readonly OddsShare[], options: OddsOptions): OddsReport {
+  const { draws = DEFAULT_DRAWS, seed = DEFAULT_SEED, gap = 0, within } = options;
+  const of = shares.length;
+  const inOrder = [...shares].sort((a, b) => a.at - b.at);
+  const count = new Counted(within);
+  const deviations: Float64Array[] = [];
+  const clears: boolean[] = [];
+  let isCut = false;
+  // Up to the first draw that some share did not come to.
+  for (let draw = 0; draw < draws; draw++) {
+    const proof = inOrder[draw % of]!.proofs[Math.floor(draw / of)];
+    if (proof === undefined) {
       isCut = true;
       break;
     }
-    if (proof === "keeps") kept++;
-    else if (proof === "open") open++;
-    else if (proof === "apart") apart++;
+    const row = new Float64Array(drawn.inputs.length);
+    drawn.deviationsTo(row, draw);
     deviations.push(row);
     clears.push(proof === "keeps");
-    if (budget.isSpent(DRAW_WORK)) {
-      isCut = draw + 1 < draws;
-      break;
-    }
-    if ((draw + 1) % ROUND !== 0) continue;
-    onProgress?.((draw + 1) / draws);
-    if (within === undefined || draw + 1 < LEAST_DRAWS) continue;
-    const { low, high } = interval();
-    if (0.5 * (high - low) <= within) break;
+    if (count.isEnoughWith(proof)) break;
   }
-  const count = clears.length;
   return {
-    clears: count === 0 ? 0 : kept / count,
-    ...interval(),
+    clears: count.draws === 0 ? 0 : count.kept / count.draws,
+    ...count.interval(),
     confidence: CONFIDENCE,
-    draws: count,
+    draws: count.draws,
     seed,
     gap,
-    open,
-    apart,
-    matters: count === 0 ? [] : whatMatters({ inputs: drawn.inputs, deviations, clears }),
+    open: count.open,
+    apart: count.apart,
+    matters: count.draws === 0 ? [] : whatMatters({ inputs: drawn.inputs, deviations, clears }),
     inputs: drawn.inputs,
     leftOut: drawn.leftOut,
     ...(isCut ? { cutShort: true as const } : {}),

@@ -69,7 +69,19 @@ export function rangesOf(
     const start = limits.start(armLow, armHigh, lock);
     return start === null ? rangeFor(alone, null) : rangeFor({ ...alone, limits }, start);
   };
-  return { left: rangeOf("left"), right: rangeOf("right") };
+  // Of mirror images one side is never asked for.
+  let left: SideRange | null = null;
+  let right: SideRange | null = null;
+  return {
+    get left() {
+      left ??= rangeOf("left");
+      return left;
+    },
+    get right() {
+      right ??= rangeOf("right");
+      return right;
+    },
+  };
 }
 
 /** The other wheel, where it cannot stand everywhere between two travels. */

@@ -4,7 +4,7 @@ import { removeAt, setAt } from "../../../src/setup/reading/setAt.ts";
 import type { KeyPath } from "../../../src/setup/types/keyPath.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { DrawnTrucks } from "../../../src/studies/odds/drawnTrucks.ts";
-import { oddsOf } from "../../../src/studies/odds/oddsOf.ts";
+import { oddsOf, oddsShare, oddsTogether } from "../../../src/studies/odds/oddsOf.ts";
 import { Touches } from "../../../src/studies/odds/touches.ts";
 import { whatMatters } from "../../../src/studies/odds/whatMatters.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
@@ -110,6 +110,15 @@ describe("odds", () => {
     expect(again["truck.body[0].max"]).toBeCloseTo(phi(2.4) * phi(1.5), 1.3);
     expect(again["truck.body[1].min"]).toBeCloseTo(phi(1.2) * phi(3), 1.3);
     expect(odds.matters[0]!.field).toBe("truck.body[0].max");
+  });
+
+  it("are the same however many share the draws out, stopped early or not", () => {
+    const truck = drawnSubject("half-ton-on-air", "narrow hub face", "1/4");
+    for (const options of [{ draws: 90 }, { draws: 320, within: 0.06 }]) {
+      const whole = oddsOf(truck, options);
+      const shares = [2, 0, 1].map((at) => oddsShare(truck, { at, of: 3 }, options));
+      expect(oddsTogether(truck, shares, options)).toEqual(whole);
+    }
   });
 
   it("are the same from the same seed, whatever was drawn before, and near them from another", () => {

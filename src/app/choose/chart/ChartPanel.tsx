@@ -5,7 +5,7 @@ import { removeAt } from "../../../setup/reading/setAt.ts";
 import { axisPlace, entryChange } from "../../../studies/chart/chartAxis.ts";
 import { chartCsv } from "../../../studies/chart/chartCsv.ts";
 import { type CellDocument, chartDocument, chartHead } from "../../../studies/chart/chartDocument.ts";
-import { chartOrder } from "../../../studies/chart/chartOrder.ts";
+import { chartOrder, FIRST_CELLS } from "../../../studies/chart/chartOrder.ts";
 import type { ChartAsk } from "../../../studies/chart/chartTypes.ts";
 import type { AxisSubject } from "../../../studies/chart/readAxis.ts";
 import { setupHeading } from "../../../studies/wording/answerWords.ts";
@@ -39,7 +39,7 @@ export function ChartPanel({ truck }: { truck: Truck }) {
 }
 
 /** Cells of the first pieces, so that there is something to see at once, and of the others. */
-const PIECES = [9, 16, 24] as const;
+const PIECES = [FIRST_CELLS, 16, 24] as const;
 const PIECE = 40;
 
 /** Cells of a chart on the page; more belong into pieces on the command line. */
