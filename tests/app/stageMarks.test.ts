@@ -18,34 +18,46 @@ const worst: CheckEntry = {
 describe("marks on the picture", () => {
   const gaps = [gap("lip", "left", 3), gap("lip", "right", 60), gap("rail", "left", 90)];
 
-  it("show where the worst place will be, first, and call the others now", () => {
-    const marks = gapMarks(gaps, worst, false, null, 6.35, IN);
+  it("show where the worst place will be, first, with what it is now in the same label", () => {
+    const marks = gapMarks([gap("rail", "left", 5), ...gaps], worst, false, null, 6.35, IN);
     expect(marks.map(({ kind, text }) => [kind, text])).toEqual([
-      ["elsewhere", "worst: rubs 3/16 in"],
-      ["now", "now close 1/8 in"],
+      ["elsewhere", "lip: close 1/8 in now, rubs 3/16 in at worst"],
+      ["now", ""],
+      ["now", "rail: close 3/16 in now"],
     ]);
     expect(marks[0]!.onPart).toEqual(worst.point);
+  });
+
+  it("have one label a part and side", () => {
+    for (const isWorstPose of [true, false]) {
+      const all = [gap("lip", "left", -5), gap("lip", "right", 3), gap("rail", "left", 2)];
+      const told = gapMarks(all, worst, isWorstPose, { part: "rail", side: "left" }, 6.35, IN).filter(
+        ({ text }) => text !== "",
+      );
+      expect(new Set(told.map(({ part, side }) => `${part} ${side}`)).size).toBe(3);
+      expect(told).toHaveLength(3);
+    }
   });
 
   it("cross the worst place itself at its own pose", () => {
     const there = [gap("rail", "left", 2), gap("lip", "left", -5), gap("lip", "right", 60)];
     const marks = gapMarks(there, worst, true, null, 6.35, IN);
     expect(marks.map(({ kind, text }) => [kind, text])).toEqual([
-      ["worst", "worst: rubs 3/16 in"],
-      ["now", "close 1/16 in"],
+      ["worst", "lip: rubs 3/16 in, the worst"],
+      ["now", "rail: close 1/16 in"],
     ]);
   });
 
   it("say of a search that is not finished that it is the worst so far", () => {
     const [elsewhere] = gapMarks(gaps, worst, false, null, 6.35, IN, true);
-    expect(elsewhere!.text).toBe("worst so far: rubs 3/16 in");
+    expect(elsewhere!.text).toBe("lip: close 1/8 in now, rubs 3/16 in at worst so far");
     const [there] = gapMarks([gap("lip", "left", -5)], worst, true, null, 6.35, IN, true);
-    expect(there!.text).toBe("worst so far: rubs 3/16 in");
+    expect(there!.text).toBe("lip: rubs 3/16 in, the worst so far");
   });
 
   it("show a part that is pointed out although it is clear", () => {
     const marks = gapMarks(gaps, null, false, { part: "rail", side: "left" }, 1, IN);
-    expect(marks.map(({ word, text }) => [word, text])).toEqual([["clear", "3 9/16 in"]]);
+    expect(marks.map(({ word, text }) => [word, text])).toEqual([["clear", "rail: 3 9/16 in"]]);
   });
 
   it("take a place that rides with the wheel to be at home in every pose", () => {

@@ -32,7 +32,7 @@ const browser = await chromium.launch({
   env: { ...found.env },
 });
 try {
-  const page = await browser.newPage({ viewport: { width: 900, height: 600 } });
+  const page = await browser.newPage({ viewport: { width: 900, height: 600 }, reducedMotion: "reduce" });
   const held = await heldBy(page);
   await page.goto(server.address, { waitUntil: "load" });
   await page.locator(".stage canvas").waitFor();

@@ -36,7 +36,8 @@ const list = (page: Page) => page.locator(".show-list");
 const travel = (page: Page) => page.getByRole("slider", { name: "Travel", exact: true });
 const steering = (page: Page) => page.getByRole("slider", { name: "Steering", exact: true });
 const view = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
-const worstLabel = (page: Page) => page.locator(".gap-mark:visible text", { hasText: /^worst/ });
+const worstLabel = (page: Page) =>
+  page.locator(".gap-mark:visible text", { hasText: / at worst$|, the worst$/ });
 
 /** Picks something in the list of what is shown, and closes it again by its key. */
 async function pick(page: Page, name: string, value: string): Promise<void> {
@@ -50,7 +51,7 @@ describe("the stage", () => {
   it("marks where the worst place will be, and goes to its pose when that is pressed", async () => {
     const { page, problems } = await withStage();
     const toWorst = page.getByRole("button", { name: /^Go to the worst place: .* fender lip, rubs / });
-    expect(await worstLabel(page).textContent()).toMatch(/^worst: rubs .* in$/);
+    expect(await worstLabel(page).textContent()).toMatch(/^fender lip: rubs .* in at worst$/);
     expect(await page.locator(".gap-mark-elsewhere:visible").count()).toBe(1);
     // By its key too: it is a button.
     await toWorst.focus();
@@ -85,6 +86,10 @@ describe("the stage", () => {
     const texts = () => page.locator(".dimension:visible text").allTextContents();
     expect(await texts()).toEqual([]);
     await show(page).click();
+    // Beside the picture, not over it.
+    const sheet = (await list(page).boundingBox())!;
+    const drawing = (await page.locator(".stage-frame").boundingBox())!;
+    expect(sheet.x).toBeGreaterThanOrEqual(drawing.x + drawing.width);
     await list(page).getByLabel("Dimensions").check();
     await page.keyboard.press("Escape");
     await view(page, "Front").click();
@@ -191,6 +196,7 @@ describe("the stage", () => {
 
   it("plays the height and the steering, pauses, and gives way to a hand", async () => {
     const { page, problems } = await withStage();
+    await page.emulateMedia({ reducedMotion: "no-preference" });
     await page.getByRole("button", { name: "Play the height, end to end" }).click();
     await expect.poll(async () => Number(await travel(page).inputValue())).toBeGreaterThan(5);
     await page.getByRole("button", { name: "Pause the height, end to end" }).click();
@@ -206,19 +212,18 @@ describe("the stage", () => {
     const left = await steering(page).inputValue();
     await drawn(page);
     expect(await steering(page).inputValue()).toBe(left);
+    await page.emulateMedia({ reducedMotion: "reduce" });
     expect(problems()).toEqual([]);
   });
 
   it("goes in steps where motion is to be reduced", async () => {
     const { page } = await withStage();
-    await page.emulateMedia({ reducedMotion: "reduce" });
     await page.getByRole("button", { name: "Play the steering, lock to lock" }).click();
     await expect.poll(async () => Number(await steering(page).inputValue())).toBeGreaterThan(0);
     // An eighth of the way from lock to lock a step.
     const at = Number(await steering(page).inputValue());
     expect(Math.abs(at / 0.25 - Math.round(at / 0.25))).toBeLessThan(1e-6);
     await page.getByRole("button", { name: "Pause the steering, lock to lock" }).click();
-    await page.emulateMedia({ reducedMotion: "no-preference" });
   });
 
   it("saves its picture as a PNG with what is written on it", async () => {
@@ -302,6 +307,32 @@ describe.each(["light", "dark"] as const)("the stage in %s with all that it can 
     expect(
       found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
     ).toEqual([]);
+    expect(problems()).toEqual([]);
+  });
+});
+
+describe("the first view of an example", () => {
+  it("plays once to the worst pose and stays there; a hand stops it, and a truck seen before stands as it was left", async () => {
+    const { page, problems } = await openWorkbench({ viewport: DESK, reducedMotion: "no-preference" });
+    await expect.poll(async () => Number(await travel(page).inputValue())).toBeCloseTo(88.9, 1);
+    await expect.poll(() => page.locator(".gap-mark-worst:visible").count()).toBe(1);
+    // Another example is seen for the first time too; a key stops it on its way.
+    await page.getByText("Trucks", { exact: true }).click();
+    await page.getByRole("button", { name: /^Long bed with a steering box/ }).click();
+    await expect.poll(async () => Math.abs(Number(await travel(page).inputValue()))).toBeGreaterThan(0);
+    await page.keyboard.press("Shift");
+    const stopped = await travel(page).inputValue();
+    await drawn(page);
+    await drawn(page);
+    expect(await travel(page).inputValue()).toBe(stopped);
+    await page
+      .getByRole("button", { name: /driving/ })
+      .first()
+      .click();
+    await page.reload();
+    await stageUp(page);
+    await drawn(page);
+    expect(Number(await travel(page).inputValue())).toBe(0);
     expect(problems()).toEqual([]);
   });
 });

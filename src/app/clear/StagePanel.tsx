@@ -1,5 +1,6 @@
 import "./stagePanel.css";
 import { lazy, memo, Suspense, useDeferredValue, useState } from "react";
+import { STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
 import { whenKeysRest } from "../parts/keysAtRest.ts";
 import { canDraw } from "../stage/canDraw.ts";
 import { EnvelopeStrip } from "../stage/EnvelopeStrip.tsx";
@@ -50,7 +51,13 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
           </div>
           <div className="stage-frame">
             <StageBoundary>
-              <Suspense fallback={<p className="stage-message">Setting up the drawing…</p>}>
+              <Suspense
+                fallback={
+                  <p className="stage-message" role="status">
+                    {STAGE_LOADING}
+                  </p>
+                }
+              >
                 <Stage truck={drawn} isAlone={isAlone} />
               </Suspense>
             </StageBoundary>

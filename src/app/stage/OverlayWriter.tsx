@@ -9,8 +9,10 @@ import { workbench } from "../state/workbench.ts";
 import { work } from "../work/work.ts";
 import { assumedLayer } from "./assumedLayer.ts";
 import { axesSketch } from "./axesSketch.ts";
+import { centerLayer } from "./centerLayer.ts";
 import { dimensionLayer } from "./dimensionLayer.ts";
 import { gapLayer } from "./gapLayer.ts";
+import { handleStore } from "./handles/handleStore.ts";
 import { jointLayer } from "./jointLayer.ts";
 import { loadScaleLayer } from "./loadScaleLayer.ts";
 import { overlapLayer } from "./overlapLayer.ts";
@@ -28,6 +30,8 @@ export type OverlayWriterProps = {
   overlay: RefObject<SVGSVGElement | null>;
   /** The button that goes to the worst pose; it is placed and named here. */
   toWorst: RefObject<HTMLButtonElement | null>;
+  /** Told after the first frame. */
+  onDrawn: () => void;
 };
 
 interface Layers {
@@ -38,6 +42,8 @@ interface Layers {
 /** Pixels from the lower left corner; the longest label fits on either side. */
 const AXES_AT = { x: 88, y: 44 };
 
+const CROWDED_AT = { x: 52, y: 34 };
+
 /** Pixels. In a picture no wider the axes make room for dimensions. */
 const NARROW = 480;
 
@@ -45,9 +51,10 @@ const NARROW = 480;
 const projected = new Vector3();
 
 /** Writes on the picture, with each frame that is drawn: the section, dimensions, marks of gaps, and the axes. */
-export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWriterProps) {
+export function OverlayWriter({ truck, isAlone, overlay, toWorst, onDrawn }: OverlayWriterProps) {
   const invalidate = useThree((s) => s.invalidate);
   const written = useRef<Layers | null>(null);
+  const hasDrawn = useRef(false);
 
   useEffect(() => {
     const svg = overlay.current;
@@ -63,6 +70,7 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWrite
             overlapLayer(svg),
             wipeLayer(svg),
             dimensionLayer(svg, false),
+            centerLayer(svg),
             jointLayer(svg),
             gapLayer(svg, button),
             assumedLayer(svg),
@@ -89,20 +97,33 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst }: OverlayWrite
       seen = now;
     });
     const unfollowStage = stageSettings.subscribe(() => invalidate());
+    const unfollowHandles = handleStore.subscribe((now, before) => {
+      if (now.marks !== before.marks && (now.marks.length > 0 || before.marks.length > 0)) invalidate();
+    });
     return () => {
       unfollow();
       unfollowWork();
       unfollowStage();
+      unfollowHandles();
     };
   }, [invalidate, truck]);
 
   useFrame(({ camera, size }) => {
     if (!written.current) return;
+    if (!hasDrawn.current) {
+      hasDrawn.current = true;
+      // This one is drawn when the next comes.
+      requestAnimationFrame(onDrawn);
+    }
     const { axes, layers } = written.current;
     camera.updateMatrixWorld();
-    axes.write(camera, AXES_AT.x, size.height - AXES_AT.y);
     const isCrowded = size.width < NARROW && stageSettings.getState().hasDimensions;
-    axes.group.setAttribute("visibility", isCrowded ? "hidden" : "visible");
+    axes.write(
+      camera,
+      isCrowded ? CROWDED_AT.x : AXES_AT.x,
+      size.height - (isCrowded ? CROWDED_AT.y : AXES_AT.y),
+      isCrowded,
+    );
     const state = workbench.getState();
     if (state.truck !== truck) return;
     const toScreen = (point: Vec3): ScreenPoint => {

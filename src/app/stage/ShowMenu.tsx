@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from "react";
+import { useEffect, useId, useLayoutEffect, useRef, useState } from "react";
 import { type EnvelopeChoice, setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -17,6 +17,16 @@ export function ShowMenu({ truck }: ShowMenuProps) {
   const [isOpen, setOpen] = useState(false);
   const frame = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
+  const list = useRef<HTMLDivElement>(null);
+  const isFilled = useStage((s) => s.isFilled);
+  useLayoutEffect(() => {
+    const [sheet, panel] = [list.current, frame.current?.closest(".stage-panel")];
+    if (!isOpen || !sheet || !panel) return;
+    sheet.dataset.at = isFilled ? "over" : besideOf(panel, sheet.offsetWidth);
+    const bar = sheet.offsetParent?.getBoundingClientRect().bottom ?? 0;
+    sheet.style.setProperty("--below", `${panel.getBoundingClientRect().bottom - bar}px`);
+    if (sheet.dataset.at === "below") sheet.scrollIntoView({ block: "nearest" });
+  }, [isOpen, isFilled]);
   useEffect(() => {
     if (!isOpen) return;
     const onPress = (event: PointerEvent) => {
@@ -50,11 +60,21 @@ export function ShowMenu({ truck }: ShowMenuProps) {
           <path d="M1 3.5 L11 3.5 L6 9.5 Z" />
         </svg>
       </button>
-      <div id={id} className="show-list" hidden={!isOpen}>
+      <div ref={list} id={id} className="show-list" hidden={!isOpen}>
         <ShowFields truck={truck} />
       </div>
     </div>
   );
+}
+
+/** Pixels between the picture and the list. */
+const OFF = 6;
+
+/** Where the list stands so that the picture it changes is seen: right or left of it, or below where there is no room. */
+function besideOf(panel: Element, width: number): "right" | "left" | "below" {
+  const { left, right } = panel.getBoundingClientRect();
+  if (right + OFF + width <= document.documentElement.clientWidth) return "right";
+  return left - OFF - width >= 0 ? "left" : "below";
 }
 
 function ShowFields({ truck }: ShowMenuProps) {
@@ -62,6 +82,7 @@ function ShowFields({ truck }: ShowMenuProps) {
   const hasLabels = useStage((s) => s.hasLabels);
   const hasDimensions = useStage((s) => s.hasDimensions);
   const hasHandles = useStage((s) => s.hasHandles);
+  const hasCenters = useStage((s) => s.hasCenters);
   const hasJoints = useStage((s) => s.hasJoints);
   const hasSprings = useStage((s) => s.hasSprings);
   const { limits, airSpring } = truck.setup;
@@ -98,6 +119,17 @@ function ShowFields({ truck }: ShowMenuProps) {
           }}
         />
         Points to move
+      </label>
+      <label className="show-check">
+        <input
+          type="checkbox"
+          checked={hasCenters}
+          onChange={(event) => {
+            if (event.target.checked) setView("front");
+            setStage({ hasCenters: event.target.checked });
+          }}
+        />
+        Roll center, steering axes (front view)
       </label>
       {(limits?.upperBallJoint || limits?.lowerBallJoint) && (
         <label className="show-check">

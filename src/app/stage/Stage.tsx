@@ -1,9 +1,11 @@
 import "./stage.css";
 import { Canvas } from "@react-three/fiber";
-import { useRef } from "react";
+import { useCallback, useRef, useState } from "react";
+import { STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
+import { useFirstPlay } from "./firstPlay.ts";
 import { KnuckleHandles } from "./handles/KnuckleHandles.tsx";
 import { PictureFollower } from "./handles/PictureFollower.tsx";
 import { StageHandles } from "./handles/StageHandles.tsx";
@@ -31,6 +33,9 @@ export default function Stage({ truck, isAlone }: StageProps) {
   const overlay = useRef<SVGSVGElement>(null);
   const toWorst = useRef<HTMLButtonElement>(null);
   const hasHandles = useStage((s) => s.hasHandles);
+  const [isDrawn, setDrawn] = useState(false);
+  const onDrawn = useCallback(() => setDrawn(true), []);
+  useFirstPlay(truck, isDrawn && !isAlone);
   return (
     <div
       ref={frame}
@@ -48,12 +53,23 @@ export default function Stage({ truck, isAlone }: StageProps) {
         camera={{ up: [0, 0, 1], position: [4000, 3000, 2000], near: 10, far: 14000 }}
       >
         <StageScene truck={truck} isAlone={isAlone} />
-        <OverlayWriter truck={truck} isAlone={isAlone} overlay={overlay} toWorst={toWorst} />
+        <OverlayWriter
+          truck={truck}
+          isAlone={isAlone}
+          overlay={overlay}
+          toWorst={toWorst}
+          onDrawn={onDrawn}
+        />
         <PictureTaker truck={truck} overlay={overlay} />
         <StageKeys target={frame} />
         <RedrawOnRestore />
         {hasHandles && <PictureFollower />}
       </Canvas>
+      {!isDrawn && (
+        <p className="stage-message stage-waiting" role="status">
+          {STAGE_LOADING}
+        </p>
+      )}
       <svg ref={overlay} className="stage-overlay" aria-hidden="true" />
       <button ref={toWorst} type="button" className="stage-to-worst" hidden onClick={goToWorst} />
       {hasHandles && (isAlone ? <KnuckleHandles /> : <StageHandles />)}

@@ -1,4 +1,5 @@
 import { type Camera, Quaternion, Vector3 } from "three";
+import { FRONT } from "../../studies/wording/stageTexts.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 
 /** Pixels: length of an axis that lies in the picture, and how much of one must be seen to be worth a label. */
@@ -8,7 +9,7 @@ const LEAST_SEEN = 10;
 const LINE = 13;
 
 const AXES = [
-  { name: "X forward", way: [1, 0, 0] },
+  { name: FRONT.seen, way: [1, 0, 0] },
   { name: "Y left", way: [0, 1, 0] },
   { name: "Z up", way: [0, 0, 1] },
 ] as const;
@@ -17,11 +18,15 @@ const AXES = [
 const seen = new Vector3();
 const turn = new Quaternion();
 
-/** The three vehicle axes in a corner of the picture. */
+/** Of the arrow to the front: its head, and the ring it is seen as from its end. */
+const HEAD = "M0 0 L-11 -5.5 L-8 0 L-11 5.5 Z";
+const RING = 7;
+
+/** The three vehicle axes in a corner of the picture; the one forward is an arrow, in every view. */
 export interface AxesSketch {
   readonly group: SVGGElement;
-  /** Turns them the way the camera sees them, with their origin at (x, y), pixels. */
-  write(camera: Camera, x: number, y: number): void;
+  /** Turns them the way the camera sees them, with their origin at (x, y), pixels. @param isCrowded the arrow to the front alone */
+  write(camera: Camera, x: number, y: number, isCrowded: boolean): void;
 }
 
 export function axesSketch(parent: SVGElement): AxesSketch {
@@ -32,9 +37,30 @@ export function axesSketch(parent: SVGElement): AxesSketch {
     label.textContent = name;
     return { way, line, label };
   });
+  const head = svgElement(group, "path", { class: "axes-head", d: HEAD });
+  const ring = svgElement(group, "circle", { class: "axes-ring", r: String(RING) });
+  const end = svgElement(group, "path", { class: "axes-end" });
+  /** The arrow along the way forward, or from its end a ring: a dot in it points to the eye, a cross away from it. */
+  const writeFront = (tip: { readonly x: number; readonly y: number }, camera: Camera) => {
+    const isOnEnd = Math.hypot(tip.x, tip.y) < LEAST_SEEN;
+    const toEye = seen.set(1, 0, 0).applyQuaternion(turn.copy(camera.quaternion).conjugate()).z > 0;
+    head.setAttribute("visibility", isOnEnd ? "hidden" : "inherit");
+    head.setAttribute(
+      "transform",
+      `translate(${tip.x} ${tip.y}) rotate(${(Math.atan2(tip.y, tip.x) * 180) / Math.PI})`,
+    );
+    for (const one of [ring, end]) one.setAttribute("visibility", isOnEnd ? "inherit" : "hidden");
+    end.setAttribute(
+      "d",
+      toEye ? "M-2.5 0 a2.5 2.5 0 1 0 5 0 a2.5 2.5 0 1 0 -5 0" : "M-4 -4 L4 4 M4 -4 L-4 4",
+    );
+    const name = !isOnEnd ? FRONT.seen : toEye ? FRONT.toward : FRONT.away;
+    const { label } = drawn[0]!;
+    if (label.textContent !== name) label.textContent = name;
+  };
   return {
     group,
-    write(camera, x, y) {
+    write(camera, x, y, isCrowded) {
       group.setAttribute("transform", `translate(${x} ${y})`);
       turn.copy(camera.quaternion).conjugate();
       const tips = drawn.map(({ way, line }) => {
@@ -44,9 +70,14 @@ export function axesSketch(parent: SVGElement): AxesSketch {
         line.setAttribute("y2", String(tip.y));
         return tip;
       });
-      labelPlaces(tips).forEach((place, i) => {
-        const { label } = drawn[i]!;
-        label.setAttribute("visibility", place ? "inherit" : "hidden");
+      writeFront(tips[0]!, camera);
+      labelPlaces(tips).forEach((found, i) => {
+        const { line, label } = drawn[i]!;
+        const isFront = i === 0;
+        const isLeftOut = isCrowded && !isFront;
+        line.setAttribute("visibility", isLeftOut ? "hidden" : "inherit");
+        const place = found ?? (isFront ? END_LABEL : null);
+        label.setAttribute("visibility", place && !isLeftOut ? "inherit" : "hidden");
         if (!place) return;
         label.setAttribute("text-anchor", place.anchor);
         label.setAttribute("x", String(place.x));
@@ -55,6 +86,9 @@ export function axesSketch(parent: SVGElement): AxesSketch {
     },
   };
 }
+
+/** Of the arrow to the front seen from its end: under it. */
+const END_LABEL: LabelPlace = { anchor: "middle", x: 0, y: 20 };
 
 export interface LabelPlace {
   readonly anchor: "start" | "middle" | "end";

@@ -1,7 +1,9 @@
 import { gapMarks, type MarkedGap } from "../../studies/wording/gapRows.ts";
 import { heightText, lockText } from "../../studies/wording/poseWords.ts";
 import { shownGaps } from "../state/shown.ts";
-import { type GapMark, gapMark, placeLabels } from "./overlay/gapMark.ts";
+import { handleStore } from "./handles/handleStore.ts";
+import { type GapMark, gapMark, type ScreenPoint } from "./overlay/gapMark.ts";
+import { placeLabels } from "./overlay/placeLabels.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { isAtEntry, isSoFar, worstOf } from "./worst.ts";
@@ -13,6 +15,8 @@ import { isAtEntry, isSoFar, worstOf } from "./worst.ts";
 export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): OverlayLayer {
   const group = svgElement(svg, "g");
   const marks: GapMark[] = [];
+  /** Where each part's label stood off its mark in the frame before, by part, side and sort. */
+  let stood = new Map<string, ScreenPoint>();
   return {
     write(view) {
       const { state, settings, truck, format, toScreen, width, height } = view;
@@ -38,22 +42,42 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
           : [];
       while (marks.length < shown.length) marks.push(gapMark(group));
       for (const unused of marks.slice(shown.length)) unused.hide();
-      const widths = shown.map((gap, i) => marks[i]!.write(gap.text));
+      const widths = shown.map((gap, i) => marks[i]!.write(gap.text, gap.kind));
       const onPart = shown.map((gap) => toScreen(gap.onPart));
-      const labels = placeLabels(onPart, widths, width, height, view.taken);
+      const labelled = [...shown.keys()].filter((i) => shown[i]!.text !== "");
+      const found = placeLabels(
+        labelled.map((i) => onPart[i]!),
+        labelled.map((i) => widths[i]!),
+        {
+          width,
+          height,
+          taken: view.taken,
+          handles: settings.hasHandles ? handleStore.getState().marks : [],
+        },
+        labelled.map((i) => stood.get(keyOf(shown[i]!)) ?? null),
+      );
+      const labels = new Map(labelled.map((i, k) => [i, found[k]!]));
+      stood = new Map();
       for (const [i, gap] of shown.entries()) {
-        marks[i]!.show(gap.word, onPart[i]!, toScreen(gap.onRing), labels[i]!, gap.kind);
+        const at = labels.get(i) ?? null;
+        marks[i]!.show(gap.word, onPart[i]!, toScreen(gap.onRing), at, gap.kind);
+        if (at) stood.set(keyOf(gap), { x: at.x - onPart[i]!.x, y: at.y - onPart[i]!.y });
       }
       const isElsewhere = shown[0]?.kind === "elsewhere";
-      toWorst.hidden = !isElsewhere;
-      if (!isElsewhere || worst === null) return;
-      const { x, y } = labels[0]!;
+      const label = labels.get(0);
+      toWorst.hidden = !isElsewhere || !label;
+      if (!isElsewhere || worst === null || !label) return;
+      const { x, y } = label;
       const place = `translate(${(x - 0.5 * widths[0]!).toFixed(1)}px, ${(y - 12).toFixed(1)}px)`;
       toWorst.style.transform = place;
       toWorst.style.width = `${widths[0]}px`;
       const pose = `${heightText(worst.travel, truck.setup, format)}, ${lockText(worst.steer)}`;
-      const name = `Go to the worst place: ${worst.side} ${worst.part}, ${shown[0]!.text.replace(/^worst( so far)?: /, "")}, ${pose}`;
+      const name = `Go to the worst place: ${worst.side} ${worst.part}, ${shown[0]!.amount}, ${pose}`;
       if (toWorst.getAttribute("aria-label") !== name) toWorst.setAttribute("aria-label", name);
     },
   };
+}
+
+function keyOf({ part, side, kind }: MarkedGap): string {
+  return `${kind} ${side} ${part}`;
 }

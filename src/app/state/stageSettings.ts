@@ -22,6 +22,8 @@ export interface StageSettings {
   readonly hasDimensions: boolean;
   /** Points of the setup can be moved in the picture. */
   readonly hasHandles: boolean;
+  /** Instant centers, roll center and steering axes, where the truck is seen from the front. */
+  readonly hasCenters: boolean;
   /** Cones of ball joints, where the setup limits them. */
   readonly hasJoints: boolean;
   /** Air springs and shocks, where the setup says where they are mounted. */
@@ -47,6 +49,7 @@ export const stageSettings = createStore<StageSettings>()(() => ({
   hasLabels: true,
   hasDimensions: false,
   hasHandles: false,
+  hasCenters: false,
   hasJoints: true,
   hasSprings: true,
   roll: 0,

@@ -11,3 +11,6 @@ export function exampleText(text: string): string {
 
 /** The one store of the page; it opens with the example truck. */
 export const workbench = createWorkbenchStore(exampleText(demo), "half-ton-limits.json");
+
+/** The example that the page came with: on the board until something worked on before, or shared, takes its place. */
+export const firstDocumentId = workbench.getState().documentId;

@@ -73,7 +73,12 @@ export function partMark({ worst, now }: PartRow, allowance: number): PartMark |
 export interface MarkedGap {
   readonly kind: "now" | "worst" | "elsewhere";
   readonly word: GapWord;
+  /** What its label says; "" where the label of the worst place says it already: one label a part and side. */
   readonly text: string;
+  /** The amount alone, with its word. */
+  readonly amount: string;
+  readonly part: string;
+  readonly side: GapEntry["side"];
   /** mm. */
   readonly gap: number;
   readonly onPart: Vec3;
@@ -82,8 +87,8 @@ export interface MarkedGap {
 
 /**
  * What is marked: the worst place of all first, crossed (at another pose: where it will be), then what is too near at
- * the pose shown, and the part pointed out. @param gaps at the pose shown; @param isWorstPose the pose is the worst's own; @param isSoFar its
- * search is not finished
+ * the pose shown, nearest first, and the part pointed out. @param gaps at the pose shown; @param isWorstPose the pose is
+ * the worst's own; @param isSoFar its search is not finished
  */
 export function gapMarks(
   gaps: readonly GapEntry[],
@@ -94,29 +99,36 @@ export function gapMarks(
   format: LengthFormat,
   isSoFar = false,
 ): MarkedGap[] {
-  const marks: MarkedGap[] = [];
-  const worstName = isSoFar ? "worst so far" : "worst";
-  if (worst && !isWorstPose) {
-    const word = worst.verdict;
-    const text = `${worstName}: ${markText(worst.gap, word, format, isUnproven(worst, allowance))}`;
-    marks.push({ kind: "elsewhere", word, text, gap: worst.gap, onPart: worst.point, onRing: worst.point });
-  }
-  for (const entry of gaps) {
-    const word = gapWord(entry.gap, allowance);
-    const isWorst = worst !== null && isWorstPose && isSamePart(entry, worst);
-    if (word === "clear" && !isWorst && !isSamePart(entry, selection)) continue;
-    const amount = markText(entry.gap, word, format);
-    const text = isWorst ? `${worstName}: ${amount}` : worst && !isWorstPose ? `now ${amount}` : amount;
-    const mark: MarkedGap = {
-      kind: isWorst ? "worst" : "now",
-      word,
-      text,
-      gap: entry.gap,
-      onPart: entry.point,
-      onRing: entry.onRing,
-    };
-    if (isWorst) marks.unshift(mark);
-    else marks.push(mark);
-  }
-  return marks;
+  const isElsewhere = worst !== null && !isWorstPose;
+  const now = gaps
+    .filter(
+      (entry) =>
+        gapWord(entry.gap, allowance) !== "clear" ||
+        isSamePart(entry, selection) ||
+        (isWorstPose && isSamePart(entry, worst)),
+    )
+    .sort((a, b) => a.gap - b.gap)
+    .map((entry): MarkedGap => {
+      const { part, side, gap, point, onRing } = entry;
+      const word = gapWord(gap, allowance);
+      const amount = markText(gap, word, format);
+      const isWorst = isSamePart(entry, worst);
+      const when = isElsewhere ? " now" : isWorst ? `, the worst${isSoFar ? " so far" : ""}` : "";
+      const text = isElsewhere && isWorst ? "" : `${part}: ${amount}${when}`;
+      return {
+        ...{ kind: isWorst && isWorstPose ? "worst" : "now", word, text, amount, part, side, gap },
+        ...{ onPart: point, onRing },
+      };
+    });
+  if (!isElsewhere) return now.sort((a, b) => Number(b.kind === "worst") - Number(a.kind === "worst"));
+  const { part, side, gap, point, verdict: word } = worst;
+  const amount = markText(gap, word, format, isUnproven(worst, allowance));
+  const here = now.find((mark) => isSamePart(mark, worst));
+  const worstName = `at worst${isSoFar ? " so far" : ""}`;
+  const told =
+    here?.amount === amount
+      ? `${amount} now and ${worstName}`
+      : `${here ? `${here.amount} now, ` : ""}${amount} ${worstName}`;
+  const text = `${part}: ${told}`;
+  return [{ kind: "elsewhere", word, text, amount, part, side, gap, onPart: point, onRing: point }, ...now];
 }

@@ -1,2 +1,33 @@
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { farText } from "./geometryTexts.ts";
+import { angleText } from "./lengths.ts";
+
 /** Under a picture in which the side of a fender is drawn over its lip. */
 export const FENDER_SIDE_LEGEND = "Fender side: drawn only, not measured";
+
+/** While the picture is not there yet. */
+export const STAGE_LOADING = "Drawing the truck…";
+
+/** The way the truck faces, at the arrow for it: as it is seen, or where the arrow is seen from its end. */
+export const FRONT = { seen: "front", toward: "front, toward you", away: "front, away from you" } as const;
+
+/** @param y from the centerline, + left; @param z as the setup's heights, mm */
+export function instantCenterLabel(
+  side: "left" | "right",
+  y: number,
+  z: number,
+  format: LengthFormat,
+): string {
+  const way = y < 0 ? "right" : "left";
+  return `instant center, ${side} wheel: ${farText(Math.abs(y), format)} ${way}, ${farText(z, format)} high`;
+}
+
+/** @param height above the floor, mm; null = the lines of the two wheels do not cross */
+export function rollCenterLabel(height: number | null, format: LengthFormat): string {
+  return height === null ? "roll center: none" : `roll center: ${farText(height, format)} above the floor`;
+}
+
+/** @param inclination + = leans inboard at the top, radians */
+export function steeringAxisLabel(inclination: number): string {
+  return `steering axis ${angleText(inclination)}`;
+}

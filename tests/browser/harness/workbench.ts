@@ -68,6 +68,8 @@ async function openPage(options: OpenOptions): Promise<Workbench> {
   connection ??= chromium.connect(bench.browserEndpoint);
   const context = await (await connection).newContext({
     viewport: { width: 1280, height: 800 },
+    // Nothing plays by itself: what a test reads stands still.
+    reducedMotion: "reduce",
     serviceWorkers: isKept ? "allow" : "block",
     ...contextOptions,
   });

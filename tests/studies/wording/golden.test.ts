@@ -176,9 +176,9 @@ function told(title: string, model: Model, looks: number | null): string {
     say(poseSentence(gaps, pose, model, format));
     if (pose.ok)
       say(
-        ...gapMarks(gaps, toldEntry(report), false, null, allowance, format).map(
-          ({ text }) => `mark: ${text}`,
-        ),
+        ...gapMarks(gaps, toldEntry(report), false, null, allowance, format)
+          .filter(({ text }) => text !== "")
+          .map(({ text }) => `mark: ${text}`),
       );
   }
 

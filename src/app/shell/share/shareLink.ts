@@ -8,6 +8,9 @@ const PREFIX = "setup=1.";
 /** After it, where in the page it was shared. */
 const AT = "&at=";
 
+/** After that, the pose it was shared at: travel in mm and steering, where it is not the one a truck opens at. */
+const POSE = "&pose=";
+
 /** Characters. Mail and chat programs cut or refuse longer links; browsers take more. */
 export const MAX_LINK_CHARACTERS = 32_000;
 
@@ -23,6 +26,10 @@ export type ShareLink =
 export interface Shared {
   readonly document: TypedDocument;
   readonly file: string;
+  /** mm, + = bump. Default 0. */
+  readonly travel?: number;
+  /** −1 … +1. Default 0. */
+  readonly steer?: number;
 }
 
 /**
@@ -48,7 +55,9 @@ export async function shareLink(
   const packed = await through(new TextEncoder().encode(text), new CompressionStream("deflate-raw"));
   const [below = "", hash = ""] = page.split("#", 2);
   const at = hashOf({ station: addressOf(hash).station, layer: null }).slice(1);
-  const url = `${below}#${PREFIX}${base64UrlOf(packed)}${AT}${at}`;
+  const { travel = 0, steer = 0 } = shared;
+  const pose = travel === 0 && steer === 0 ? "" : `${POSE}${+travel.toFixed(3)},${+steer.toFixed(5)}`;
+  const url = `${below}#${PREFIX}${base64UrlOf(packed)}${AT}${at}${pose}`;
   if (url.length > MAX_LINK_CHARACTERS) {
     const mend = `the link would be ${url.length} characters long, and many programs cut links past ${MAX_LINK_CHARACTERS}; send the setup file instead`;
     return { ok: false, mend };
@@ -64,7 +73,8 @@ export type ReadLink = { readonly station: Station } & (
 
 /** Unpacks a hash, with or without its `#`. Never rejects. */
 export async function readShareLink(hash: string): Promise<ReadLink | null> {
-  const [text = "", at = ""] = hash.replace(/^#/, "").split(AT, 2);
+  const [text = "", where = ""] = hash.replace(/^#/, "").split(AT, 2);
+  const [at = "", pose = ""] = where.split(POSE, 2);
   if (!text.startsWith("setup=")) return null;
   const { station } = addressOf(at);
   if (!text.startsWith(PREFIX)) {
@@ -79,10 +89,17 @@ export async function readShareLink(hash: string): Promise<ReadLink | null> {
     const unpacked = await through(bytes, new DecompressionStream("deflate-raw"), MAX_TEXT_CHARACTERS);
     const read = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(unpacked)) as unknown;
     if (!isObject(read) || !isObject(read.setup) || typeof read.file !== "string") return { ...CUT, station };
-    return { ok: true, station, shared: { document: read.setup, file: read.file } };
+    return { ok: true, station, shared: { document: read.setup, file: read.file, ...poseOf(pose) } };
   } catch {
     return { ...CUT, station };
   }
+}
+
+/** What was cut off or is no number is left out. */
+function poseOf(text: string): Pick<Shared, "travel" | "steer"> {
+  const [travel, steer] = text.split(",").map(Number);
+  if (text === "" || !Number.isFinite(travel) || !Number.isFinite(steer)) return {};
+  return { travel: travel!, steer: Math.min(1, Math.max(-1, steer!)) };
 }
 
 const CUT = {

@@ -1,5 +1,5 @@
 import "./handles.css";
-import { type KeyboardEvent, useRef } from "react";
+import { type KeyboardEvent, useEffect, useRef } from "react";
 import { workbench } from "../../state/workbench.ts";
 import type { ScreenPoint } from "../overlay/gapMark.ts";
 import { focusHandle, handleStore } from "./handleStore.ts";
@@ -51,6 +51,8 @@ export function HandleMarks({ label, marks, current, grab, nudge }: HandleMarksP
   const hasKey = useRef(false);
   const drag = useHandleDrag(marks, grab);
   const shown = marks.find(({ key }) => key === current);
+  useEffect(() => handleStore.setState({ marks: marks.map(({ at }) => at) }), [marks]);
+  useEffect(() => () => handleStore.setState({ marks: [] }), []);
   const grip = matchMedia("(pointer: coarse)").matches ? GRIP.coarse : GRIP.fine;
   const onKeyDown = (event: KeyboardEvent, key: string) => {
     const way = WAYS[event.key];

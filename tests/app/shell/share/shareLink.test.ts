@@ -32,6 +32,24 @@ describe("a share link", () => {
     });
   });
 
+  it("holds the pose it was shared at, and opens there; without one at the pose a truck opens at", async () => {
+    const link = await shareLink({ document: demo, file: "f.json", travel: 63.5, steer: -0.25 }, PAGE, none);
+    if (!link.ok) throw new Error(link.mend);
+    expect(link.url).toMatch(/&at=choose&pose=63\.5,-0\.25$/);
+    const read = await readShareLink(hashOf(link.url));
+    expect(read).toMatchObject({ ok: true, station: "choose", shared: { travel: 63.5, steer: -0.25 } });
+    const store = createWorkbenchStore(exampleText, "test.json");
+    await openSharedLink(store, hashOf(link.url));
+    expect([store.getState().travel, store.getState().steer]).toEqual([63.5, -0.25]);
+    for (const pose of ["", "&pose=", "&pose=12", "&pose=a,b"]) {
+      await openSharedLink(store, hashOf(link.url).replace(/&pose=.*/, pose));
+      expect([store.getState().travel, store.getState().steer], pose).toEqual([0, 0]);
+    }
+    await openSharedLink(store, hashOf(link.url).replace(/&pose=.*/, "&pose=1e9,7"));
+    expect(store.getState().travel).toBe(store.getState().truck!.setup.travel.bump);
+    expect(store.getState().steer).toBe(1);
+  });
+
   it("gives back any document", async () => {
     await fc.assert(
       fc.asyncProperty(fc.dictionary(fc.string(), fc.jsonValue()), async (typed) => {

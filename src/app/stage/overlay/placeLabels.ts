@@ -1,0 +1,104 @@
+import type { ScreenPoint } from "./gapMark.ts";
+
+/** What labels must keep clear of, pixels. */
+export interface LabelRoom {
+  readonly width: number;
+  readonly height: number;
+  /** Labels that stand there already: their middles and widths. */
+  readonly taken?: readonly (ScreenPoint & { readonly width: number })[];
+  /** Marks that a hand takes hold of. */
+  readonly handles?: readonly ScreenPoint[];
+}
+
+/** Pixels: half a label's height, what it keeps off others, off the picture's edges and off a handle. */
+const HALF = 10;
+const OFF = 3;
+const EDGE = 4;
+const OFF_HANDLE = 9;
+
+/** Ways a leader may go, from where it is wanted: degrees to either side; and how long it may be, pixels. */
+const TURNS = [0, 25, -25, 50, -50, 80, -80, 115, -115, 150, -150, 180];
+const LENGTHS = [65, 95, 130, 40, 170, 220, 280];
+
+/**
+ * Where the middles of labels go: up and away from the picture's middle if there is room, else another way; inside the
+ * picture, on no other label, no handle, and with no leader across another or across a label. In the order given: the first
+ * gets the place it wants.
+ *
+ * @param marks what they are led to; @param widths of the labels, pixels; @param before where each stood off its mark when
+ * the picture was drawn last, kept while it still has room there
+ * @returns null where there is no room: the mark then goes without a label
+ */
+export function placeLabels(
+  marks: readonly ScreenPoint[],
+  widths: readonly number[],
+  room: LabelRoom,
+  before: readonly (ScreenPoint | null)[] = [],
+): (ScreenPoint | null)[] {
+  const placed: { readonly mark: ScreenPoint; readonly at: ScreenPoint; readonly half: number }[] = [];
+  return marks.map((mark, i) => {
+    const half = 0.5 * widths[i]!;
+    const isFree = (at: ScreenPoint) =>
+      (room.taken ?? []).every((other) => isApart(at, half, other, 0.5 * other.width)) &&
+      (room.handles ?? []).every((handle) => !isOn(handle, at, half, OFF_HANDLE)) &&
+      placed.every(
+        (other) =>
+          isApart(at, half, other.at, other.half) &&
+          !doCross(mark, at, other.mark, other.at) &&
+          !doesCover(at, half, other.mark, other.at) &&
+          !doesCover(other.at, other.half, mark, at),
+      );
+    const kept = before[i];
+    const places = kept ? [{ x: mark.x + kept.x, y: mark.y + kept.y }] : [];
+    const found = [...places, ...placesFor(mark, room)].find((wanted) => {
+      const at = inside(wanted, half, room);
+      return !isOn(mark, at, half, OFF_HANDLE) && isFree(at);
+    });
+    if (!found) return null;
+    const at = inside(found, half, room);
+    placed.push({ mark, at, half });
+    return at;
+  });
+}
+
+function placesFor(mark: ScreenPoint, { width }: LabelRoom): ScreenPoint[] {
+  const outward = mark.x < 0.5 * width ? -1 : 1;
+  return LENGTHS.flatMap((length) =>
+    TURNS.map((turn) => {
+      const way = ((45 + turn) * Math.PI) / 180;
+      return { x: mark.x + outward * length * Math.cos(way), y: mark.y - length * Math.sin(way) };
+    }),
+  );
+}
+
+function inside({ x, y }: ScreenPoint, half: number, { width, height }: LabelRoom): ScreenPoint {
+  return {
+    x: Math.min(width - EDGE - half, Math.max(EDGE + half, x)),
+    y: Math.min(height - EDGE - HALF, Math.max(EDGE + HALF, y)),
+  };
+}
+
+function isApart(a: ScreenPoint, halfA: number, b: ScreenPoint, halfB: number): boolean {
+  return Math.abs(a.x - b.x) >= halfA + halfB + OFF || Math.abs(a.y - b.y) >= 2 * HALF + OFF;
+}
+
+function isOn(point: ScreenPoint, label: ScreenPoint, half: number, off: number): boolean {
+  return Math.abs(point.x - label.x) < half + off && Math.abs(point.y - label.y) < HALF + off;
+}
+
+/** Whether a label lies on a leader: one of its diagonals or the leader's foot. */
+function doesCover(label: ScreenPoint, half: number, from: ScreenPoint, to: ScreenPoint): boolean {
+  const [left, right, top, bottom] = [label.x - half, label.x + half, label.y - HALF, label.y + HALF];
+  return (
+    isOn(from, label, half, 0) ||
+    doCross(from, to, { x: left, y: top }, { x: right, y: bottom }) ||
+    doCross(from, to, { x: left, y: bottom }, { x: right, y: top })
+  );
+}
+
+/** Whether two lines cross. Lines that begin at one place do not. */
+export function doCross(a: ScreenPoint, b: ScreenPoint, c: ScreenPoint, d: ScreenPoint): boolean {
+  const turn = (p: ScreenPoint, q: ScreenPoint, r: ScreenPoint) =>
+    (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+  return turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
+}

@@ -1,0 +1,33 @@
+import { describe, expect, it } from "vitest";
+import { eased, isFreshExample } from "../../../src/app/stage/firstPlay.ts";
+import { createWorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
+import { asExample } from "../../../src/setup/exampleMarks.ts";
+import { exampleDocument, exampleText } from "../exampleText.ts";
+
+const marked = JSON.stringify(asExample(exampleDocument, exampleDocument.name));
+
+describe("the first view of an example", () => {
+  it("is one that nobody has done anything to", () => {
+    const store = createWorkbenchStore(marked, "test.json");
+    expect(isFreshExample(store.getState())).toBe(true);
+    store.getState().setPose(10, 0);
+    expect(isFreshExample(store.getState())).toBe(false);
+    store.getState().setPose(0, 0);
+    store.getState().editField(["knuckle", "hubFace"], "6 1/16");
+    expect(isFreshExample(store.getState())).toBe(false);
+  });
+
+  it("is no truck of somebody's own, and none that was shared", () => {
+    const own = createWorkbenchStore(exampleText, "mine.json");
+    expect(isFreshExample(own.getState())).toBe(false);
+    const shared = createWorkbenchStore(marked, "test.json");
+    const { document, openDocument } = shared.getState();
+    openDocument({ document: structuredClone(document!), file: "test.json" });
+    expect(isFreshExample(shared.getState())).toBe(false);
+  });
+
+  it("goes from where the truck drives all the way, and never back", () => {
+    expect([eased(0), eased(0.5), eased(1), eased(2)]).toEqual([0, 0.5, 1, 1]);
+    for (let t = 0; t < 1; t += 0.01) expect(eased(t + 0.01)).toBeGreaterThan(eased(t));
+  });
+});
