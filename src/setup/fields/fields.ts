@@ -38,14 +38,17 @@ function isWithinBlock(input: unknown): boolean {
 
 const WITHIN_MEND = 'must have "value" and "within", each a number or text, and nothing else';
 
-/** A length as typed: a number in the file's units, or text with a unit. */
-export function lengthField(description: string, sign: Sign = "any") {
+/**
+ * A length as typed: a number in the file's units, or text with a unit.
+ * @param mayBeEmpty "" is asked for and not read yet; default false
+ */
+export function lengthField(description: string, sign: Sign = "any", mayBeEmpty = false) {
   return z
     .union([z.number().meta({ ...SIGN_BOUND[sign] }), z.string()], {
       error: ({ input }) => lengthMend(input, description, sign) ?? undefined,
     })
     .superRefine((value, context) => {
-      const message = lengthMend(value, description, sign);
+      const message = mayBeEmpty && value === "" ? null : lengthMend(value, description, sign);
       if (message !== null) context.addIssue({ code: "custom", message });
     })
     .meta({ description })

@@ -102,7 +102,8 @@ export interface StationsReading extends ReadingBase {
   readonly part: string;
   /** Where the stick lies: outboard of the centerline and above the floor. */
   readonly stick: { readonly offset: number; readonly height: number };
-  readonly stations: readonly Station[];
+  /** The points of the part in order; null = not read yet. */
+  readonly stations: readonly (Station | null)[];
 }
 
 export type Reading =

@@ -7,14 +7,18 @@ import { type ReadingAsk, SHORT_LINES, WORKSHEET_LINES, type WorksheetLine } fro
 export interface LineState {
   /** null = the reading is none of the list's: somebody added it to the file. */
   readonly line: WorksheetLine | null;
-  /** What is read; null = a field of the setup is filled. */
+  /** What is read; null = a field of the setup is filled, or it is of several numbers. */
   readonly ask: ReadingAsk | null;
-  /** Where the number stands: in `readings`, or the field itself. */
+  /** A reading of several numbers: a lip along a level stick, a plumb bob and its mark; null = of one. */
+  readonly gauge: Gauge | null;
+  /** Where the number stands: in `readings`, or the field itself; the reading itself where it has several. */
   readonly path: KeyPath;
   readonly isRead: boolean;
   /** How often the same was asked for before it on the sheet; 0 = this is the first. */
   readonly again: number;
 }
+
+export type Gauge = "stick" | "plumb";
 
 /** How far a worksheet is. */
 export interface Progress {
@@ -58,20 +62,42 @@ export function worksheetOf(document: unknown): readonly LineState[] {
       if (!isSameJson(asked[index], ask)) continue;
       left.delete(index);
       const isRead = !isEmpty(valueAt(readings[index], ["is"]));
-      states.push({ line, ask, path: ["readings", index, "is"], isRead, again });
+      states.push({ line, ask, gauge: null, path: ["readings", index, "is"], isRead, again });
       again += 1;
     }
   };
+  const takeGauge = (wanted: Gauge) =>
+    readings.forEach((reading, index) => {
+      if (gaugeOf(reading) !== wanted) return;
+      const isRead = wanted === "stick" ? isStickRead(reading) : true;
+      states.push({ line: null, ask: null, gauge: wanted, path: ["readings", index], isRead, again: 0 });
+    });
   const isFull = hasFullList(asked);
   for (const line of WORKSHEET_LINES) {
     if ("reading" in line.asks) take(line.asks.reading, line);
     else if (line.isShort || isFull) states.push(fieldState(document, line, line.asks.field, notMine));
   }
+  takeGauge("stick");
+  takeGauge("plumb");
   for (const index of [...left]) {
     const ask = asked[index];
     if (ask && left.has(index)) take(ask, null);
   }
   return states;
+}
+
+function gaugeOf(reading: unknown): Gauge | null {
+  if (Array.isArray(valueAt(reading, ["stations"]))) return "stick";
+  return valueAt(reading, ["plumb"]) === undefined ? null : "plumb";
+}
+
+/** Whether a stick has its place and at least one station is read along it. */
+function isStickRead(reading: unknown): boolean {
+  const stations = valueAt(reading, ["stations"]) as readonly unknown[];
+  const isWhole = (one: unknown) => Array.isArray(one) && one.length === 3 && !one.some(isEmpty);
+  return (
+    !["offset", "height"].some((key) => isEmpty(valueAt(reading, ["stick", key]))) && stations.some(isWhole)
+  );
 }
 
 /** Whether a document's worksheet is more than the shortest list. */
@@ -89,7 +115,7 @@ function fieldState(
   notMine: readonly KeyPath[],
 ): LineState {
   const isOwn = !notMine.some((field) => isWithin(field, path) || isWithin(path, field));
-  return { line, ask: null, path, isRead: isOwn && !isEmpty(valueAt(document, path)), again: 0 };
+  return { line, ask: null, gauge: null, path, isRead: isOwn && !isEmpty(valueAt(document, path)), again: 0 };
 }
 
 function isEmpty(value: unknown): boolean {
@@ -105,7 +131,7 @@ export function progressOf(document: unknown): Progress {
     taken.some(({ ask }) => ask !== null && "size" in ask && ask.size === size);
   const list = valueAt(document, ["readings"]);
   // Read at stations along a stick, the lip is told by one reading.
-  const hasStations = Array.isArray(list) && list.some((one) => valueAt(one, ["stations"]) !== undefined);
+  const hasStations = Array.isArray(list) && list.some((one) => gaugeOf(one) === "stick" && isStickRead(one));
   const mustMissing = WORKSHEET_LINES.filter(
     ({ isMust, key, insteadBy }) =>
       isMust && !read.has(key) && !insteadBy.some(isRead) && !(hasStations && key.startsWith("lip")),

@@ -24,10 +24,13 @@ export interface FoundValue {
   readonly removes?: readonly KeyPath[];
 }
 
+/** A value that sizes tell: a length, or rows of them. */
+export type SizeValue = FoundValue & { readonly value: number | readonly (readonly [number, number])[] };
+
 /** What the sizes say of truck, wheel and tire. @param document as it is so far */
-export function sizeValues({ sizes }: Measured, document: unknown, units: LengthUnit): readonly FoundValue[] {
+export function sizeValues({ sizes }: Measured, document: unknown, units: LengthUnit): readonly SizeValue[] {
   const read = new Map<ReadingSize, number>(sizes.map(({ size, at }) => [size, at]));
-  const found: FoundValue[] = [];
+  const found: SizeValue[] = [];
   const length = (path: KeyPath, value: number, removes: readonly KeyPath[] = []) =>
     found.push({ path, value, kind: "length", isMeasured: true, onlyIfOpen: false, removes });
   const wheelbase = read.get("wheelbase");
@@ -53,7 +56,7 @@ function tireValues(
   document: unknown,
   units: LengthUnit,
   rimWidth: number | null,
-): readonly FoundValue[] {
+): readonly SizeValue[] {
   const section = read.get("tire.sectionWidth");
   const drop = read.get("tire.shoulderDrop");
   const isSized =
@@ -93,7 +96,7 @@ function tireValues(
         removes: ["size", "diameter", "sectionWidth", "treadWidth"].map((key) => ["tire", key]),
       },
     ];
-  const one = (key: string, value: number): FoundValue => ({
+  const one = (key: string, value: number): SizeValue => ({
     path: ["tire", key],
     value,
     kind: "length",

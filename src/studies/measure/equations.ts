@@ -45,7 +45,7 @@ export function pointsOf(reading: Reading): readonly PointName[] {
     case "plumb":
       return [reading.point, reading.mark];
     case "stations":
-      return reading.stations.map((_, i) => bodyPointName(reading.part, i));
+      return reading.stations.flatMap((one, i) => (one ? [bodyPointName(reading.part, i)] : []));
     case "size":
       return reading.of === "track" ? ["wheelCenter"] : [];
   }
@@ -131,7 +131,9 @@ export class EquationMaker {
       }
       case "stations": {
         const { stick, part, stations } = reading;
-        return stations.flatMap(([ahead, height, inset], i) => {
+        return stations.flatMap((station, i) => {
+          if (station === null) return [];
+          const [ahead, height, inset] = station;
           const point = this.#place(bodyPointName(part, i), sideOf(reading.side, 0));
           const is: Vec3 = [ahead, stick.offset - inset, stick.height + height];
           return ([0, 1, 2] as const).map((axis) => one([point], (at) => point.at(at)[axis], is[axis]));

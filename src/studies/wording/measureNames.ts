@@ -80,7 +80,7 @@ function plainName(reading: Ask): string {
     case "plumb":
       return `plumb bob from ${pointWords(reading.point)} to ${pointWords(reading.mark)}`;
     case "stations":
-      return `${reading.part}, ${reading.stations.length} stations along a stick`;
+      return `${reading.part}, ${reading.stations.filter(Boolean).length} stations along a stick`;
   }
 }
 

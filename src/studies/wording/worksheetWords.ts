@@ -10,13 +10,7 @@ import {
 import type { LineState, Progress } from "../../setup/worksheet/worksheetState.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { ASSUMED_LIP_POINTS } from "../measure/assumedTruck.ts";
-
-/** What is said of a line of the worksheet. */
-export interface LineWords {
-  readonly name: string;
-  /** Where each end of the tape is held, in a sentence or two. */
-  readonly how: string;
-}
+import { GAUGE_LINES, type LineWords, markName } from "./gaugeWords.ts";
 
 const PLACES: Readonly<Record<WorksheetPlace, string>> = {
   outside: "Beside the truck, wheels on, level floor",
@@ -158,7 +152,8 @@ const LINES: Readonly<Record<string, LineWords>> = {
 };
 
 /** What is said of a line of a worksheet. */
-export function lineWords({ line, ask, path, again }: LineState): LineWords {
+export function lineWords({ line, ask, gauge, path, again }: LineState): LineWords {
+  if (gauge !== null) return GAUGE_LINES[gauge];
   const words = line ? LINES[line.key] : undefined;
   const { name, how } =
     words ?? (ask ? { name: askWords(ask), how: askHow(ask) } : { name: path.join("."), how: "" });
@@ -273,7 +268,7 @@ export function readingEndWords(ask: ReadingAsk): { readonly from: string; reado
 
 /** What a point that readings go to is called inside a sentence. */
 export function pointWord(name: string): string {
-  return POINTS[name] ?? bodyPointOf(name)?.part ?? name;
+  return POINTS[name] ?? bodyPointOf(name)?.part ?? markName(name);
 }
 
 /** How far a worksheet is: `7 of 12 read; 5 more for a first verdict`. @param isWaiting there is no verdict before */

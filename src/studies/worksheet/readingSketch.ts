@@ -19,9 +19,14 @@ const TOO_NEAR = 60;
 /**
  * The sketch of a reading: the truck in thin ink from the side the reading is seen best from, the tape between its two
  * ends, and a word at each. Null = it goes to a place that the sketch truck does not have.
+ * @param marks the point that each mark on the floor was let down from
  */
-export function readingSketch(asked: Sketched, ends: EndWords): Sketch | null {
-  const tape = tapeOf(asked);
+export function readingSketch(
+  asked: Sketched,
+  ends: EndWords,
+  marks: ReadonlyMap<string, string> = new Map(),
+): Sketch | null {
+  const tape = tapeOf(asked, (name) => placeOf(name, marks));
   if (tape === null) return null;
   const { view, from, to } = tape;
   const [a, b] = [placeIn(view, from), placeIn(view, to)];
@@ -47,27 +52,36 @@ interface Tape {
   readonly also: readonly SketchShape[];
 }
 
-function tapeOf(asked: Sketched): Tape | null {
-  if ("between" in asked) return tapeBetween(asked.between);
+type PlaceOf = (name: string) => Vec3 | null;
+
+/** A point of the sketch truck, or the floor under the one that a mark was let down from. */
+function placeOf(name: string, marks: ReadonlyMap<string, string>): Vec3 | null {
+  const over = marks.get(name);
+  const place = sketchPlace(over ?? name);
+  return place && over !== undefined ? [place[0], place[1], 0] : place;
+}
+
+function tapeOf(asked: Sketched, place: PlaceOf): Tape | null {
+  if ("between" in asked) return tapeBetween(asked.between, place);
   if ("angle" in asked) return angleTape(asked.angle);
   if ("size" in asked) return sizeTape(asked.size);
   if ("plumb" in asked) return plumbTape(asked.plumb);
   const name = "height" in asked ? asked.height : "offset" in asked ? asked.offset : asked.ahead;
-  const place = sketchPlace(name);
-  if (place === null) return null;
-  const [x, y, z] = place;
+  const to = place(name);
+  if (to === null) return null;
+  const [x, y, z] = to;
   if ("height" in asked) {
     const view = isSeenFromFront(name) ? "front" : "side";
-    return { view, from: [x, y, 0], to: place, isBetween: false, also: [] };
+    return { view, from: [x, y, 0], to, isBetween: false, also: [] };
   }
   if ("offset" in asked) {
     const from: Vec3 = asked.from === "frame" ? [x, SHAPE.railOutboard, z] : [x, 0, z];
-    return { view: "front", from, to: place, isBetween: false, also: dropLine(from, asked.from) };
+    return { view: "front", from, to, isBetween: false, also: dropLine(from, asked.from) };
   }
   // From above only the left side is shown.
   return name.startsWith("body") || y < 0
-    ? { view: "side", from: [0, y, z], to: place, isBetween: false, also: [] }
-    : { view: "top", from: [0, y, z], to: place, isBetween: false, also: [] };
+    ? { view: "side", from: [0, y, z], to, isBetween: false, also: [] }
+    : { view: "top", from: [0, y, z], to, isBetween: false, also: [] };
 }
 
 /** From the front, what is behind something else of its sort cannot be told from it. */
@@ -75,8 +89,8 @@ function isSeenFromFront(name: string): boolean {
   return !/rearPivot|points\[[^3]\]/.test(name);
 }
 
-function tapeBetween([one, other]: readonly [string, string]): Tape | null {
-  const [from, to] = [sketchPlace(one), sketchPlace(other)];
+function tapeBetween([one, other]: readonly [string, string], place: PlaceOf): Tape | null {
+  const [from, to] = [place(one), place(other)];
   if (from === null || to === null) return null;
   if (one === other) {
     const right: Vec3 = [from[0], -from[1], from[2]];

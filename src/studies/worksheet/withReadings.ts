@@ -10,17 +10,24 @@ import { parseAngle } from "../../units/angle.ts";
 import { mmFromInches, unitsFromMm } from "../../units/lengthUnits.ts";
 import { parseTireSize } from "../../units/tireSize.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
+import { type SizeValue, sizeValues } from "../measure/appliedValues.ts";
+import { ASSUMED_SIZES } from "../measure/assumedTruck.ts";
 import { inKnuckle, knuckleFrom } from "../measure/knuckleFrom.ts";
 import type { Measured, MeasuredPoint } from "../measure/measured.ts";
 import { measureTruck } from "../measure/measureTruck.ts";
 import { worksheetAskOf } from "./worksheetAskOf.ts";
 
-/** A number to be written into a setup. */
+/** A number, or rows of them, to be written into a setup. */
 interface Written {
   readonly path: KeyPath;
-  readonly value: number;
+  readonly value: SizeValue["value"];
   /** Readings tell it; else it is the assumed layout, moved to go with them. */
   readonly isRead: boolean;
+}
+
+/** What calipers and straightedge tell, with the places that do not go with it. */
+interface Gauged extends Written {
+  readonly removes: readonly KeyPath[];
 }
 
 /**
@@ -34,24 +41,44 @@ export function withReadings(document: unknown): unknown {
   const { ask, units } = worksheetAskOf(document, []);
   if (ask === null || units === null) return document;
   const measured = measureTruck(ask);
-  const written = [
+  const gauged = gaugedOf(document, measured, units);
+  // The knuckle hangs on the wheel as it was read.
+  const worn = putInto(
+    gauged.flatMap(({ removes }) => removes).reduce((all: unknown, path) => removeAt(all, path), document),
+    gauged,
+    units,
+  );
+  const told = [
     ...pointsOf(document, measured),
-    ...knuckleOf(document, measured, units),
+    ...knuckleOf(
+      worn,
+      measured,
+      units,
+      gauged.some(({ path }) => path[1] === "backspacing"),
+    ),
     ...railOf(document, measured),
     ...rimOf(document),
   ].filter(({ path }) => !isSaidMine(document, path));
-  const hasRadius = written.some(({ path }) => path === LOADED_RADIUS) || isSaidMine(document, LOADED_RADIUS);
-  const changed = written.reduce(
-    (all: unknown, { path, value }) => {
-      const isAngle = path.at(-1) === "pinAngle";
-      return setAt(all, path, isAngle ? rounded((value / Math.PI) * 180, 3) : fileNumber(value, units));
-    },
-    hasRadius ? document : removeAt(document, LOADED_RADIUS),
-  );
+  const hasRadius = told.some(({ path }) => path === LOADED_RADIUS) || isSaidMine(document, LOADED_RADIUS);
+  const changed = putInto(hasRadius ? worn : removeAt(worn, LOADED_RADIUS), told, units);
+  const written = [...gauged, ...told];
   return withRead(
     changed,
     written.flatMap(({ path, isRead }) => (isRead ? [path] : [])),
   );
+}
+
+function putInto(document: unknown, written: readonly Written[], units: LengthUnit): unknown {
+  return written.reduce((all: unknown, { path, value }) => {
+    if (typeof value !== "number")
+      return setAt(
+        all,
+        path,
+        value.map((row) => row.map((mm) => fileNumber(mm, units))),
+      );
+    const isAngle = path.at(-1) === "pinAngle";
+    return setAt(all, path, isAngle ? rounded((value / Math.PI) * 180, 3) : fileNumber(value, units));
+  }, document);
 }
 
 /** A tire that stands on the floor has its wheel's center so high; not read, it follows from the tire's size. */
@@ -71,7 +98,12 @@ function pointsOf(document: unknown, { points }: Measured): readonly Written[] {
 }
 
 /** The knuckle that goes between the ball joints and holds the wheel's center where it is. */
-function knuckleOf(document: unknown, { points }: Measured, units: LengthUnit): readonly Written[] {
+function knuckleOf(
+  document: unknown,
+  { points }: Measured,
+  units: LengthUnit,
+  isBackspacingRead: boolean,
+): readonly Written[] {
   const find = (name: string) => points.find(({ point, side }) => point === name && side === "left");
   const lower = find("lowerArm.ballJoint");
   const upper = find("upperArm.ballJoint");
@@ -95,7 +127,7 @@ function knuckleOf(document: unknown, { points }: Measured, units: LengthUnit): 
     wheelOffset,
   );
   const isUp = wheel.standing[2] === "measured";
-  const isOnOwnNumbers = isSaidMine(document, ["wheel", "backspacing"]);
+  const isOnOwnNumbers = isBackspacingRead || isSaidMine(document, ["wheel", "backspacing"]);
   return [
     ...spanOf(lower, upper),
     { path: ["knuckle", "pinAngle"], value: found.pinAngle, isRead: false },
@@ -140,6 +172,23 @@ function railOf(document: unknown, { sizes }: Measured): readonly Written[] {
   const frame = sizes.find(({ size }) => size === "frameWidth");
   const max = frame && pathOfPoint('body["frame rail"].max', document);
   return frame && max ? [{ path: [...max, 1], value: frame.at / 2, isRead: true }] : [];
+}
+
+/**
+ * Wheel by straightedge and tire by calipers. A tire's size that somebody typed stays; what stands there otherwise gives way
+ * to the calipers.
+ */
+function gaugedOf(document: unknown, measured: Measured, units: LengthUnit): readonly Gauged[] {
+  const size: KeyPath = ["tire", "size"];
+  const isTyped = isSaidMine(document, size) && valueAt(document, size) !== undefined;
+  const found = sizeValues(measured, isTyped ? document : removeAt(document, size), units)
+    .filter(({ path }) => !(isTyped && path[0] === "tire") && !isSaidMine(document, path))
+    .map(({ path, value, removes = [] }): Gauged => ({ path, value, removes, isRead: true }));
+  const has = (key: string) => found.some(({ path }) => path[0] === "tire" && path[1] === key);
+  if (!has("diameter") || has("sectionWidth")) return found;
+  // A tire of a diameter alone is as wide as the assumed one.
+  const value = ASSUMED_SIZES["tire.sectionWidth"];
+  return [...found, { path: ["tire", "sectionWidth"], value, removes: [], isRead: false }];
 }
 
 /** A tire goes on rims of one diameter, which its size names. */

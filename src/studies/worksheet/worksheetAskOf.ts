@@ -3,6 +3,7 @@ import type { Reading } from "../../setup/types/readingTypes.ts";
 import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import type { Ask } from "../measure/ask.ts";
 import { ASSUMED_LIP_POINTS } from "../measure/assumedTruck.ts";
+import { pointsOf } from "../measure/equations.ts";
 import { type DocumentToMeasure, measureAskOf } from "../measure/measureAskOf.ts";
 
 /**
@@ -26,15 +27,16 @@ export const STATION = -1;
 /** mm, one standard deviation: a chalk mark, and the bob over it. */
 const STATION_WITHIN = 1.5;
 
-/** How far ahead of the axle line the points of the assumed lip are that any reading goes to. */
+/** How far ahead of the axle line the points of the assumed lip are that any reading goes to; a stick tells that itself. */
 function stationsOf(readings: readonly Reading[]): readonly Reading[] {
   const named = new Set(
     readings.flatMap((reading) =>
       reading.kind === "between" ? reading.points : "point" in reading ? [reading.point] : [],
     ),
   );
+  const alongStick = new Set(readings.flatMap((one) => (one.kind === "stations" ? pointsOf(one) : [])));
   return [...ASSUMED_LIP_POINTS].flatMap(([point, [is]]): readonly Reading[] =>
-    named.has(point)
+    named.has(point) && !alongStick.has(point)
       ? [
           {
             kind: "ahead",

@@ -1,4 +1,5 @@
 import { useEffect } from "react";
+import { isMark } from "../../../setup/blocks/readings/readingPoint.ts";
 import type { Measured } from "../../../studies/measure/measured.ts";
 import { pointWord } from "../../../studies/wording/worksheetWords.ts";
 import { choleskyOf } from "../../../studies/worksheet/choleskyOf.ts";
@@ -9,7 +10,8 @@ export function EllipsesOnStage({ measured }: { measured: Measured }) {
   useEffect(() => {
     const named = new Set<string>();
     const ellipses = measured.points
-      .filter(({ standing }) => !standing.every((one) => one === "given"))
+      // A mark is nothing of the truck.
+      .filter(({ point, standing }) => !isMark(point) && !standing.every((one) => one === "given"))
       .map(({ point, side, at, covariance, standing }) => {
         const hand = side === "right" ? -1 : 1;
         const [x, y, z] = choleskyOf(covariance);

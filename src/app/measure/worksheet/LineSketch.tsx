@@ -1,7 +1,10 @@
 import type { ReadingAsk } from "../../../setup/worksheet/worksheetLines.ts";
 import { readingEndWords } from "../../../studies/wording/worksheetWords.ts";
+import { marksOf } from "../../../studies/worksheet/gaugeReadings.ts";
 import { readingSketch } from "../../../studies/worksheet/readingSketch.ts";
 import { SketchShapes } from "../../parts/SketchShapes.tsx";
+import { shownDocument } from "../../state/selectors.ts";
+import { workbench } from "../../state/workbench.ts";
 import { FieldSketch } from "../sketches/FieldSketch.tsx";
 
 export type LineSketchProps = {
@@ -16,7 +19,7 @@ export type LineSketchProps = {
 /** The sketch of a line: both ends of its tape on the truck, or the part it is read off; nothing where there is none. */
 export function LineSketch({ ask, pattern, name }: LineSketchProps) {
   if (ask === null) return <FieldSketch pattern={pattern} label={name} isRack />;
-  const sketch = readingSketch(ask, readingEndWords(ask));
+  const sketch = readingSketch(ask, readingEndWords(ask), marksOf(shownDocument(workbench.getState())));
   if (sketch === null) return <SizeSketch ask={ask} name={name} />;
   return (
     <svg

@@ -1,4 +1,4 @@
-import { type MouseEvent, useId } from "react";
+import { useId } from "react";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { cannotBe } from "../../../studies/wording/readingsTold.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
@@ -10,10 +10,11 @@ import { workbench } from "../../state/workbench.ts";
 import { FieldDoubts } from "../fields/FieldDoubts.tsx";
 import { FieldFault } from "../fields/FieldFault.tsx";
 import { useEntry } from "../fields/useEntry.ts";
+import { CardFrame } from "./CardFrame.tsx";
 import { Keypad } from "./Keypad.tsx";
 import { LineSketch } from "./LineSketch.tsx";
+import { RemoveReading } from "./RemoveReading.tsx";
 import { useImpossible } from "./useImpossible.ts";
-import { useSwipe } from "./useSwipe.ts";
 
 export type ReadingCardProps = {
   state: LineState;
@@ -53,18 +54,28 @@ export function ReadingCard({ state, index, count, nameOf, onGo, onAgain }: Read
   });
   // What is assumed is no reading: it stands in the field only faintly.
   const value = isExample && !entry.isTyped && draft === null ? "" : entry.value;
-  const swipe = useSwipe((way) => onGo(way));
   const out = useImpossible().find(({ at }) => ask !== null && at === path[1]);
   const cannot = out ? cannotBe(out.mend, nameOf) : null;
   const mend = isExample && draft === null ? null : (draft?.mend ?? issue?.mend ?? cannot);
   return (
-    <article className="reading-card" aria-labelledby={`${id}-name`} {...swipe}>
-      <p className="reading-place">
-        <span>{line ? worksheetPlaceWords(line.place) : "Also read"}</span>
-        <span>
-          {index + 1} of {count}
-        </span>
-      </p>
+    <CardFrame
+      nameId={`${id}-name`}
+      place={line ? worksheetPlaceWords(line.place) : "Also read"}
+      index={index}
+      count={count}
+      isFilled={isRead || value !== ""}
+      onGo={onGo}
+      foot={
+        <>
+          {onAgain && isRead && (
+            <button type="button" className="link-button" onClick={onAgain}>
+              Read the same once more
+            </button>
+          )}
+          {line === null && ask !== null && <RemoveReading path={path} />}
+        </>
+      }
+    >
       <LineSketch ask={ask} pattern={path.map(String)} name={name} />
       <label id={`${id}-name`} htmlFor={id} className="reading-name">
         {name}
@@ -101,38 +112,6 @@ export function ReadingCard({ state, index, count, nameOf, onGo, onAgain }: Read
           onText={entry.edit}
         />
       )}
-      <div className="reading-go">
-        <button
-          type="button"
-          className="button"
-          disabled={index === 0}
-          onMouseDown={keepFocus}
-          onClick={() => onGo("previous")}
-        >
-          ‹ Back
-        </button>
-        <button
-          type="button"
-          className="button reading-next"
-          onMouseDown={keepFocus}
-          onClick={() => onGo("next")}
-        >
-          {isRead || value !== "" ? "Next ›" : "Skip ›"}
-        </button>
-      </div>
-      {onAgain && isRead && (
-        <button type="button" className="link-button" onClick={onAgain}>
-          Read the same once more
-        </button>
-      )}
-    </article>
+    </CardFrame>
   );
-}
-
-/**
- * Pressed while something is typed, a button leaves the focus where it is: what is typed takes effect when the press is over, and
- * the button does not move away under the finger.
- */
-function keepFocus(event: MouseEvent): void {
-  event.preventDefault();
 }

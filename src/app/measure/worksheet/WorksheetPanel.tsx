@@ -11,10 +11,14 @@ import { progressWords, readingName } from "../../../studies/wording/worksheetWo
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { addReadings } from "./addReadings.ts";
+import { GaugeWays } from "./GaugeWays.tsx";
 import { LineList } from "./LineList.tsx";
+import { PlumbCard } from "./PlumbCard.tsx";
 import { PrintWorksheet } from "./PrintWorksheet.tsx";
-import { ReadingCard } from "./ReadingCard.tsx";
+import { ReadingCard, type ReadingCardProps } from "./ReadingCard.tsx";
 import { ReadingsTold } from "./ReadingsTold.tsx";
+import { StickCard } from "./StickCard.tsx";
 import { useWaitingFor } from "./useWaitingFor.ts";
 import { WorksheetSwitch } from "./WorksheetSwitch.tsx";
 import { nextLine, openLine, shownLine, useWorksheetView } from "./worksheetView.ts";
@@ -49,7 +53,7 @@ export function WorksheetPanel() {
         </p>
       </header>
       {state && (
-        <ReadingCard
+        <Card
           key={keyText(state.path)}
           state={state}
           index={index}
@@ -61,6 +65,7 @@ export function WorksheetPanel() {
       )}
       <ReadingsTold states={states} nameOf={nameOf} />
       <LineList states={states} shown={index} />
+      <GaugeWays />
       <div className="worksheet-tools">
         {missing.length > 0 && (
           <button type="button" className="button" onClick={() => addReadings(missing)}>
@@ -73,6 +78,18 @@ export function WorksheetPanel() {
   );
 }
 
+/** The card of a line by what is read of it. */
+function Card(props: ReadingCardProps) {
+  switch (props.state.gauge) {
+    case "stick":
+      return <StickCard {...props} />;
+    case "plumb":
+      return <PlumbCard {...props} />;
+    case null:
+      return <ReadingCard {...props} />;
+  }
+}
+
 function go(states: readonly LineState[], from: number, way: "next" | "previous"): void {
   const state = states[nextLine(states, from, way)];
   if (state) openLine(state.path);
@@ -83,12 +100,4 @@ function readAgain({ ask, path }: LineState): void {
   const index = Number(path[1]) + 1;
   workbench.getState().insertItem(["readings"], index, ask);
   openLine(["readings", index, "is"]);
-}
-
-/** One step to undo. */
-function addReadings(asks: readonly object[]): void {
-  const { beginGesture, endGesture, insertItem } = workbench.getState();
-  beginGesture();
-  for (const ask of asks) insertItem(["readings"], Number.POSITIVE_INFINITY, ask);
-  endGesture();
 }

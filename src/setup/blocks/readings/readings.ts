@@ -56,14 +56,15 @@ function pointField(description: string) {
 const stationField = z
   .tuple(
     [
-      lengthField("ahead of the axle line, along the stick"),
-      lengthField("up from the stick to the lip; less than 0 is down"),
-      lengthField("in from the stick to the lip; less than 0 is out"),
+      lengthField("ahead of the axle line, along the stick", "any", true),
+      lengthField("up from the stick to the lip; less than 0 is down", "any", true),
+      lengthField("in from the stick to the lip; less than 0 is out", "any", true),
     ],
     { error: tupleMend("a station along the stick", "three lengths, [ahead, height, inset]") },
   )
   .meta({
-    description: "one station along the stick: ahead of the axle line, up from the stick, in from the stick",
+    description:
+      'one station along the stick: ahead of the axle line, up from the stick, in from the stick; "" in one of them: not read yet',
   })
   .register(fieldKinds, { kind: "point" });
 
@@ -100,8 +101,8 @@ const readingField = block(
     }).optional(),
     part: textField("name of the body part whose points the stations are; default fender lip").optional(),
     stick: block("where the stick lies", {
-      offset: lengthField("its inboard edge outboard of the centerline", "positive"),
-      height: lengthField("its upper edge above the floor", "notNegative"),
+      offset: lengthField('its inboard edge outboard of the centerline; "" = not read yet', "positive", true),
+      height: lengthField('its upper edge above the floor; "" = not read yet', "notNegative", true),
     }).optional(),
     is: measureField(
       "what was read: a length, or degrees of an angle; left out: it is asked for, not read yet",
@@ -158,7 +159,10 @@ export function resolveReadings(
 
 /** Whether anything is to be made of a reading: it is read, and not left out on trial. */
 function isTaken(typed: ReadingAsTyped, read: Reading): boolean {
-  return typed.leftOut !== true && (!("is" in read) || typed.is !== undefined);
+  if (typed.leftOut === true) return false;
+  if (read.kind === "stations")
+    return typed.stick?.offset !== "" && typed.stick?.height !== "" && read.stations.some(Boolean);
+  return !("is" in read) || typed.is !== undefined;
 }
 
 /** Adds an issue for the first reading that goes to one point too many. */
@@ -278,10 +282,12 @@ function resolveStations(typed: ReadingAsTyped, reading: BlockReading) {
   return {
     part: typed.part ?? "fender lip",
     stick: {
-      offset: stick ? reading.length(stick.offset, "stick", "offset") : 0,
-      height: stick ? reading.length(stick.height, "stick", "height") : 0,
+      offset: stick && stick.offset !== "" ? reading.length(stick.offset, "stick", "offset") : 0,
+      height: stick && stick.height !== "" ? reading.length(stick.height, "stick", "height") : 0,
     },
-    stations: stations!.map((one, i): Station => reading.point(one, "stations", i)),
+    stations: stations!.map((one, i): Station | null =>
+      one.includes("") ? null : reading.point(one, "stations", i),
+    ),
   };
 }
 

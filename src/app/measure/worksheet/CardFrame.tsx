@@ -1,0 +1,62 @@
+import type { MouseEvent, ReactNode } from "react";
+import { useSwipe } from "./useSwipe.ts";
+
+export type CardFrameProps = {
+  /** Of what names the card. */
+  nameId: string;
+  /** Where somebody is when it is read. */
+  place: string;
+  /** Its place in the list, from 0, and how many there are. */
+  index: number;
+  count: number;
+  /** Something stands in it: the way on is no skipping. */
+  isFilled: boolean;
+  onGo: (way: "next" | "previous") => void;
+  children: ReactNode;
+  /** Under the ways on. */
+  foot?: ReactNode;
+};
+
+/** The card of a line of the worksheet: where it is in the list, what it asks for, and the ways to the next and back. */
+export function CardFrame({ nameId, place, index, count, isFilled, onGo, children, foot }: CardFrameProps) {
+  const swipe = useSwipe(onGo);
+  return (
+    <article className="reading-card" aria-labelledby={nameId} {...swipe}>
+      <p className="reading-place">
+        <span>{place}</span>
+        <span>
+          {index + 1} of {count}
+        </span>
+      </p>
+      {children}
+      <div className="reading-go">
+        <button
+          type="button"
+          className="button"
+          disabled={index === 0}
+          onMouseDown={keepFocus}
+          onClick={() => onGo("previous")}
+        >
+          ‹ Back
+        </button>
+        <button
+          type="button"
+          className="button reading-next"
+          onMouseDown={keepFocus}
+          onClick={() => onGo("next")}
+        >
+          {isFilled ? "Next ›" : "Skip ›"}
+        </button>
+      </div>
+      {foot}
+    </article>
+  );
+}
+
+/**
+ * Pressed while something is typed, a button leaves the focus where it is: what is typed takes effect when the press is over, and
+ * the button does not move away under the finger.
+ */
+function keepFocus(event: MouseEvent): void {
+  event.preventDefault();
+}
