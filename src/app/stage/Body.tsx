@@ -8,6 +8,7 @@ import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { bodyGeometry } from "./bodyGeometry.ts";
+import { isGuess } from "./guess.ts";
 import { useInk } from "./InkProvider.tsx";
 import { lipPanelGeometry } from "./lipPanel.ts";
 import { isLip, measuredWheel } from "./lips.ts";
@@ -44,16 +45,18 @@ export type BodyPartViewProps = {
 function BodyPartView({ truck, part, side }: BodyPartViewProps) {
   const ink = useInk();
   const solid = useGeometry(() => bodyGeometry(part), [part]);
+  const isRound = part.kind === "path";
+  const at = truck.setup.truck.body.indexOf(part);
+  const isDashed = isRound && isGuess(truck.setup, ["truck", "body", at]);
   const outline = useRef<Mesh>(null);
   const edges = useRef<LineSegments>(null);
   const apply = useCallback(() => {
     const entry = shownGaps(workbench.getState()).find((gap) => gap.part === part.name && gap.side === side);
     const word = entry ? gapWord(entry.gap, truck.setup.allowance) : "clear";
-    if (outline.current) outline.current.material = ink.outline[word];
+    if (outline.current) outline.current.material = (isDashed ? ink.guess : ink.outline)[word];
     if (edges.current) edges.current.material = ink.edge[word];
-  }, [ink, part, side, truck]);
+  }, [ink, isDashed, part, side, truck]);
   usePoseSync(truck, apply);
-  const isRound = part.kind === "path";
   const wheel = measuredWheel(truck);
   return (
     <>
@@ -63,6 +66,7 @@ function BodyPartView({ truck, part, side }: BodyPartViewProps) {
         veil={isRound ? 0 : 2}
         hasOutline={isRound}
         hasEdges={!isRound}
+        isGuess={isDashed}
         outlineRef={outline}
         edgesRef={edges}
       />

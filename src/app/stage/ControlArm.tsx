@@ -7,6 +7,7 @@ import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
 import { moveTo } from "./frames.ts";
 import { frameTo } from "./frameTo.ts";
+import { isGuess, MADE_OF } from "./guess.ts";
 import { Solid } from "./Solid.tsx";
 import { armGeometry } from "./solidGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
@@ -42,7 +43,7 @@ export function ControlArm({ truck, side, which }: ControlArmProps) {
   usePoseSync(truck, apply);
   return (
     <group ref={group} matrixAutoUpdate={false}>
-      <Solid geometry={geometry} tone="arm" />
+      <Solid geometry={geometry} tone="arm" isGuess={isGuess(truck.setup, ...MADE_OF[which])} />
     </group>
   );
 }

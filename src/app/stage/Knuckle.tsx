@@ -9,6 +9,7 @@ import type { Truck } from "../state/truck.ts";
 import { BuildBodies } from "./BuildBodies.tsx";
 import { CutOpen } from "./CutOpen.tsx";
 import { knuckleFrameTo, moveTo } from "./frames.ts";
+import { isGuess, MADE_OF } from "./guess.ts";
 import { useInk } from "./InkProvider.tsx";
 import { caliperGeometry, knuckleBodyGeometry, knuckleGeometry, rotorGeometry } from "./knuckleGeometry.ts";
 import { dashesGeometry } from "./lineGeometry.ts";
@@ -58,7 +59,7 @@ export function Knuckle({ truck, side, isAlone = false }: KnuckleProps) {
         </>
       ) : (
         <>
-          <Solid geometry={geometry} tone="knuckle" />
+          <Solid geometry={geometry} tone="knuckle" isGuess={isGuess(truck.setup, ...MADE_OF.knuckle)} />
           {hardware && <Brake knuckle={knuckle} hardware={hardware} />}
         </>
       )}

@@ -13,6 +13,8 @@ export type SolidProps = {
    * so that wheels (1) show through the body (2).
    */
   veil?: 0 | 1 | 2;
+  /** It is a guess still: a dashed silhouette, no edges, and what is behind it shows through. Default false. */
+  isGuess?: boolean;
   /** Draws its silhouette. Default true. */
   hasOutline?: boolean;
   /** Draws its sharp edges. Default true. */
@@ -29,7 +31,23 @@ const FLAT = 25;
  * A solid as a drawing shows it: a flat fill, an inked silhouette and inked edges. A veil is drawn as depth,
  * lines and fill in that order, so that what lies inside shows but its own far side does not.
  */
-export function Solid({ geometry, tone, veil = 0, hasOutline = true, hasEdges = true, ...refs }: SolidProps) {
+export function Solid({ isGuess = false, ...props }: SolidProps) {
+  return isGuess ? <Guess {...props} /> : <Known {...props} />;
+}
+
+/** Before all veils, so that wheels and body are drawn over it. */
+function Guess({ geometry, tone, outlineRef }: SolidProps) {
+  const ink = useInk();
+  return (
+    <>
+      <mesh geometry={geometry} material={ink.depth} renderOrder={1} />
+      <mesh ref={outlineRef ?? null} geometry={geometry} material={ink.guess.clear} renderOrder={2} />
+      <mesh geometry={geometry} material={ink.veil[tone]} renderOrder={3} />
+    </>
+  );
+}
+
+function Known({ geometry, tone, veil = 0, hasOutline = true, hasEdges = true, ...refs }: SolidProps) {
   const ink = useInk();
   const edges = useGeometry(() => new EdgesGeometry(geometry, FLAT), [geometry]);
   const order = 10 * veil;

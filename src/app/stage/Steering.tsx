@@ -8,6 +8,7 @@ import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
 import { moveTo } from "./frames.ts";
 import { frameTo } from "./frameTo.ts";
+import { isGuess, MADE_OF } from "./guess.ts";
 import { Solid } from "./Solid.tsx";
 import { rodGeometry } from "./solidGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
@@ -62,7 +63,7 @@ export function TieRod({ truck, side }: TieRodProps) {
   usePoseSync(truck, apply);
   return (
     <group ref={group} matrixAutoUpdate={false}>
-      <Solid geometry={geometry} tone="rod" />
+      <Solid geometry={geometry} tone="rod" isGuess={isGuess(truck.setup, ...MADE_OF.tieRod)} />
     </group>
   );
 }

@@ -20,6 +20,8 @@ export interface Ink extends Fills {
   readonly depth: Material;
   /** Silhouettes by the state of what they are around. */
   readonly outline: Readonly<Record<GapWord, ShaderMaterial>>;
+  /** The same of what is a guess still, dashed. */
+  readonly guess: Readonly<Record<GapWord, ShaderMaterial>>;
   /** Edges and marks on a surface, by state. */
   readonly edge: Readonly<Record<GapWord, Material>>;
   readonly gridLine: Material;
@@ -31,6 +33,9 @@ export interface Ink extends Fills {
   /** Fill of the envelope, by bands of distance. */
   readonly band: ShaderMaterial;
 }
+
+/** Pixels that a dash of a guess is long, and its gap. */
+const DASH = 7;
 
 /** Mixes the stage's materials from the page's own colors (custom properties of `element`). */
 export function mixInk(element: Element, viewSize: Vector2, picture: PictureStyle): Ink {
@@ -47,6 +52,11 @@ export function mixInk(element: Element, viewSize: Vector2, picture: PictureStyl
     close: outlineMaterial(stateColors.close, viewSize, 2),
     clear: outlineMaterial(stateColors.clear, viewSize, 1),
   };
+  const guess = {
+    rubs: outlineMaterial(stateColors.rubs, viewSize, 2, DASH),
+    close: outlineMaterial(stateColors.close, viewSize, 2, DASH),
+    clear: outlineMaterial(stateColors.clear, viewSize, 2, DASH),
+  };
   const edge = {
     rubs: new LineBasicMaterial({ color: stateColors.rubs, ...layered }),
     close: new LineBasicMaterial({ color: stateColors.close, ...layered }),
@@ -58,12 +68,12 @@ export function mixInk(element: Element, viewSize: Vector2, picture: PictureStyl
   const ghostLine = new LineDashedMaterial({ color: color("--ink"), dashSize: 16, gapSize: 11, ...layered });
   const band = bandMaterial([color("--rubs"), color("--close"), color("--clear"), color("--ink-soft")]);
   const all = [
-    ...[outline, edge].flatMap((set) => Object.values<Material>(set)),
+    ...[outline, guess, edge].flatMap((set) => Object.values<Material>(set)),
     ...[depth, cutFace, gridLine, centerLine, ghostLine, band],
   ];
   return {
     ...fills,
-    ...{ depth, cutFace, outline, edge, gridLine, centerLine, ghostLine, band },
+    ...{ depth, cutFace, outline, guess, edge, gridLine, centerLine, ghostLine, band },
     dispose: () => {
       fills.dispose();
       for (const material of all) material.dispose();
