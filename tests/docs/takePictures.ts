@@ -29,7 +29,17 @@ const browser = await chromium.launch({
 });
 try {
   const asked = process.argv.slice(2);
-  const all = [overview, builder, builderOnPhone, salesperson, designer, order, workedTrucks];
+  const all = [
+    overview,
+    builder,
+    builderOnPhone,
+    salesperson,
+    designer,
+    order,
+    workedTrucks,
+    worksheet,
+    worksheetOnPhone,
+  ];
   for (const take of all) if (asked.length === 0 || asked.includes(take.name)) await take(browser);
 } finally {
   await browser.close();
@@ -144,6 +154,59 @@ async function workedTrucks(by: Browser): Promise<void> {
     await settled(page);
     await keep(`worked-${name}`, page.locator(".stage-panel"));
   }
+}
+
+/** What the worksheet's readings say, and a lip along a level stick on a truck that is a guess in parts. */
+async function worksheet(by: Browser): Promise<void> {
+  const page = await opened(by, DESK);
+  const measured = fileURLToPath(new URL("../../shared/tape-measured.json", import.meta.url));
+  await page.locator('input[type="file"]').first().setInputFiles(measured);
+  await goTo(page, "Measure");
+  await page.locator(".suspect").scrollIntoViewIfNeeded();
+  await keep("worksheet-doubt", page.locator(".readings-told"));
+  await startOwn(page);
+  for (const [name, is] of SHORT) {
+    await page.getByRole("button", { name }).click();
+    await page.locator(".reading-input").fill(is);
+    await page.keyboard.press("Enter");
+  }
+  await page.locator(".gauge-ways > summary").click();
+  await page.getByRole("button", { name: /^Fender lip along a level stick/ }).click();
+  await settled(page);
+  await page.locator(".reading-card").evaluate((card) => card.scrollIntoView({ block: "start" }));
+  await keep("worksheet-stick", page);
+}
+
+async function worksheetOnPhone(by: Browser): Promise<void> {
+  const page = await opened(by, PHONE, true);
+  await startOwn(page);
+  await page.getByRole("button", { name: /^Lower ball joint, up/ }).click();
+  await page.locator(".reading-input").fill("8 1/2");
+  await page.locator(".reading-card").evaluate((card) => card.scrollIntoView({ block: "start" }));
+  await keep("worksheet-phone", page);
+}
+
+/** Readings of the short list, by their names in the list. */
+const SHORT: readonly (readonly [RegExp, string])[] = [
+  [/^Tire size/, "P235/70R15"],
+  [/^Wheel center, up/, "13 1/4"],
+  [/^Fender lip over the axle, up/, "31"],
+  [/^Fender lip over the axle, out/, "36 1/4"],
+  [/^Rim width/, "8"],
+  [/^Backspacing/, "4 1/4"],
+  [/^Hub face/, "6 5/16"],
+  [/^Lower ball joint to upper/, "10 5/8"],
+  [/^Lower ball joint, up/, "8 1/2"],
+  [/^Lower ball joint, out/, "26 3/8"],
+  [/^Lower arm, front pivot, up/, "9 3/8"],
+  [/^Lower arm, front pivot, out/, "10 5/8"],
+];
+
+async function startOwn(page: Page): Promise<void> {
+  await page.getByText("Trucks", { exact: true }).click();
+  await page.getByRole("button", { name: /^Start your own truck by worksheet/ }).click();
+  await page.getByRole("button", { name: /^12 readings/ }).click();
+  await page.locator(".reading-input").waitFor();
 }
 
 /** The workbench in a new context, light, with its answers, map and stage. */

@@ -9,6 +9,7 @@ import {
   readingsToAdd,
   worksheetOf,
 } from "../../src/setup/worksheet/worksheetState.ts";
+import { progressWords } from "../../src/studies/wording/worksheetWords.ts";
 import { ownTruckDocument } from "../../src/studies/worksheet/ownTruck.ts";
 
 const begun = (isFull: boolean) => ownTruckDocument({ units: "in", steering: "rack", isFull });
@@ -47,7 +48,7 @@ describe("the worksheet", () => {
   it("begins with nothing read, and counts each line once however often it was read", () => {
     const short = worksheetOf(begun(false));
     expect(short.map(({ line }) => line?.key)).toEqual(SHORT_LINES.map(({ key }) => key));
-    expect(progressOf(begun(false))).toEqual({ read: 0, needed: 12, missing: 12, listed: 12 });
+    expect(progressOf(begun(false))).toMatchObject({ read: 0, needed: 12, missing: 12, listed: 12 });
     expect(progressOf(begun(true))).toMatchObject({ read: 0, missing: 12, listed: 30 });
     const twice = {
       ...begun(false),
@@ -78,6 +79,9 @@ describe("the worksheet", () => {
     const many = worksheetOf(begun(true)).filter((state) => !must(state));
     const without = many.reduce((document, state) => withRead(document, state), begun(true) as unknown);
     expect(progressOf(without)).toMatchObject({ read: many.length, missing: 5 });
+    expect(progressWords(progressOf(without), true)).toBe(
+      `${many.length} read; a first verdict still takes “tire size”, “fender lip over the axle, up from the floor”, “fender lip over the axle, out from the centerline”, “rim width” and “backspacing”`,
+    );
   });
 
   it("takes calipers, the track and a stick with stations instead of what they tell as well", () => {

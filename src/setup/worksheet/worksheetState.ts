@@ -28,6 +28,8 @@ export interface Progress {
   readonly needed: number;
   /** How many more until there is one; 0 = there are enough. */
   readonly missing: number;
+  /** Those of them that no others can stand for, by their keys. */
+  readonly musts: readonly string[];
   /** Lines of the worksheet in all. */
   readonly listed: number;
 }
@@ -132,13 +134,13 @@ export function progressOf(document: unknown): Progress {
   const list = valueAt(document, ["readings"]);
   // Read at stations along a stick, the lip is told by one reading.
   const hasStations = Array.isArray(list) && list.some((one) => gaugeOf(one) === "stick" && isStickRead(one));
-  const mustMissing = WORKSHEET_LINES.filter(
+  const musts = WORKSHEET_LINES.filter(
     ({ isMust, key, insteadBy }) =>
       isMust && !read.has(key) && !insteadBy.some(isRead) && !(hasStations && key.startsWith("lip")),
-  ).length;
+  ).map(({ key }) => key);
   const needed = SHORT_LINES.length;
   const listed = new Set(states.map(keyOf)).size;
-  return { read: read.size, needed, missing: Math.max(needed - read.size, mustMissing, 0), listed };
+  return { read: read.size, needed, missing: Math.max(needed - read.size, musts.length, 0), musts, listed };
 }
 
 /** Names what a line reads: its readings of the same thing share it. */

@@ -10,6 +10,7 @@ import {
 import type { LineState, Progress } from "../../setup/worksheet/worksheetState.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { ASSUMED_LIP_POINTS } from "../measure/assumedTruck.ts";
+import { listWords, lower } from "./asBuiltWords.ts";
 import { GAUGE_LINES, type LineWords, markName } from "./gaugeWords.ts";
 
 const PLACES: Readonly<Record<WorksheetPlace, string>> = {
@@ -271,8 +272,15 @@ export function pointWord(name: string): string {
   return POINTS[name] ?? bodyPointOf(name)?.part ?? markName(name);
 }
 
-/** How far a worksheet is: `7 of 12 read; 5 more for a first verdict`. @param isWaiting there is no verdict before */
-export function progressWords({ read, needed, missing, listed }: Progress, isWaiting: boolean): string {
+/** How far a worksheet is: `7 of 12 read; 5 more for a first verdict`, or which ones where others are many. @param isWaiting there is no verdict before */
+export function progressWords(
+  { read, needed, missing, musts, listed }: Progress,
+  isWaiting: boolean,
+): string {
+  if (isWaiting && read + missing > needed) {
+    const names = musts.map((key) => `“${lower(LINES[key]?.name ?? key)}”`);
+    return `${read} read; a first verdict still takes ${listWords(names)}`;
+  }
   if (isWaiting) return `${read} of ${needed} read; ${missing} more for a first verdict`;
   const left = listed - read;
   return left > 0

@@ -39,7 +39,7 @@ function Line({ state, isShown }: { state: LineState; isShown: boolean }) {
   const { text, draft, issue } = useField(path);
   const isOut = useImpossible().some(({ at }) => path[0] === "readings" && at === path[1]);
   const isWrong = draft !== null || isOut || (isRead && issue !== null);
-  const value = draft?.text ?? (isRead ? text : "");
+  const value = state.gauge !== null ? (isRead ? "read" : "") : (draft?.text ?? (isRead ? text : ""));
   return (
     <button
       type="button"

@@ -1,7 +1,9 @@
-import { keyText } from "../../../setup/types/keyPath.ts";
+import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
+import { STATION_COLUMNS, STICK_WORDS, stationName } from "../../../studies/wording/gaugeWords.ts";
 import { FORM_NOTES, lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { useField } from "../../state/documentUse.ts";
+import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { LineSketch } from "./LineSketch.tsx";
@@ -12,30 +14,68 @@ export type WorksheetFormProps = {
   isBlank: boolean;
 };
 
-/** The worksheet on paper: a box a reading, with its sketch, how it is taken and a line to write on. */
+/** Boxes of the first page, under its head, and of each that follows: three a line, Letter and A4. */
+const FIRST = 9;
+const WHOLE = 12;
+
+/**
+ * The worksheet on paper: a box a reading, with its sketch, how it is taken and a line to write on. Whole pages: what is left
+ * of the last one is boxes for whatever else is read.
+ */
 export function WorksheetForm({ states, name, isBlank }: WorksheetFormProps) {
   const units = useWorkbench((s) => fileUnitsOf(s.document));
+  const boxes = states.filter(({ gauge }) => gauge !== "stick");
+  const pages = pagesOf(boxes.length);
   return (
     <div className="printed-worksheet">
-      <header className="form-head">
-        <h1>Measuring worksheet: {name}</h1>
-        <p>
-          Date <span className="form-line" /> Read by <span className="form-line" />{" "}
-          {units === "in" ? "inches, to 1/16" : "millimeters"}
-        </p>
-      </header>
-      <ul className="form-notes">
-        {FORM_NOTES.map((note) => (
-          <li key={note}>{note}</li>
+      {pages.map(([from, to], page) => (
+        <section key={from} className="form-page">
+          {page === 0 && (
+            <>
+              <header className="form-head">
+                <h1>Measuring worksheet: {name}</h1>
+                <p>
+                  Date <span className="form-line" /> Read by <span className="form-line" />{" "}
+                  {units === "in" ? "inches, to 1/16" : "millimeters"}
+                </p>
+              </header>
+              <ul className="form-notes">
+                {FORM_NOTES.map((note) => (
+                  <li key={note}>{note}</li>
+                ))}
+              </ul>
+            </>
+          )}
+          <div className="form-boxes">
+            {Array.from({ length: to - from }, (_, i) => {
+              const at = from + i;
+              const state = boxes[at];
+              return state ? (
+                <Box key={keyText(state.path)} state={state} number={at + 1} isBlank={isBlank} />
+              ) : (
+                <OtherBox key={at} number={at + 1} />
+              );
+            })}
+          </div>
+        </section>
+      ))}
+      {states
+        .filter(({ gauge }) => gauge === "stick")
+        .map((state) => (
+          <StickBox key={keyText(state.path)} state={state} isBlank={isBlank} />
         ))}
-      </ul>
-      <div className="form-boxes">
-        {states.map((state, i) => (
-          <Box key={keyText(state.path)} state={state} number={i + 1} isBlank={isBlank} />
-        ))}
-      </div>
     </div>
   );
+}
+
+/** From which box to which each page goes. */
+function pagesOf(count: number): readonly (readonly [number, number])[] {
+  const pages: [number, number][] = [[0, FIRST]];
+  while (pages.at(-1)![1] < count) {
+    const from = pages.at(-1)![1];
+    pages.push([from, from + WHOLE]);
+  }
+  return pages;
 }
 
 function Box({ state, number, isBlank }: { state: LineState; number: number; isBlank: boolean }) {
@@ -54,6 +94,67 @@ function Box({ state, number, isBlank }: { state: LineState; number: number; isB
         <span className="form-line">{!isBlank && isRead ? text : ""}</span> again{" "}
         <span className="form-line form-short" />
       </p>
+    </article>
+  );
+}
+
+/** A box for a reading that the list does not have. */
+function OtherBox({ number }: { number: number }) {
+  return (
+    <article className="form-box">
+      <p className="form-place">Also read: draw both ends of the tape</p>
+      <p className="form-read">
+        {number}. from <span className="form-line form-wide" />
+      </p>
+      <p>
+        to <span className="form-line form-wide" />
+      </p>
+      <p className="form-read form-number">
+        <span className="form-line" /> again <span className="form-line form-short" />
+      </p>
+    </article>
+  );
+}
+
+/** A lip along a stick: where it lies, and a line a station. */
+function StickBox({ state, isBlank }: { state: LineState; isBlank: boolean }) {
+  const { name, how } = lineWords(state);
+  const reading = useWorkbench((s) => valueAt(shownDocument(s), state.path));
+  const typed = (...path: (string | number)[]) => String(valueAt(reading, path) ?? "");
+  const list = valueAt(reading, ["stations"]);
+  const stations: readonly unknown[] = Array.isArray(list) ? list : [];
+  return (
+    <article className="form-box form-stick">
+      <h2>{name}</h2>
+      <p>{how}</p>
+      {(["offset", "height"] as const).map((key) => (
+        <p key={key} className="form-read">
+          {STICK_WORDS[key]} <span className="form-line">{isBlank ? "" : typed("stick", key)}</span>
+        </p>
+      ))}
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">station</th>
+            {STATION_COLUMNS.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {stations.map((_, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a station is its place along the stick
+            <tr key={i}>
+              <th scope="row">{stationName(i, stations.length)}</th>
+              {STATION_COLUMNS.map((column, k) => (
+                <td key={column}>{isBlank && k > 0 ? "" : typed("stations", i, k)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
     </article>
   );
 }
