@@ -1,0 +1,109 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import { expect, it } from "vitest";
+import { readPdf } from "./harness/pdfText.ts";
+import { read, verdict } from "./harness/reading.ts";
+import { goTo } from "./harness/stations.ts";
+import { openWorkbench } from "./harness/workbench.ts";
+
+const SOON = { timeout: 60_000 };
+
+/** Twenty readings of the full list, by how their names begin, as somebody types them off the printed form. */
+const TWENTY: readonly (readonly [name: string, is: string])[] = [
+  ["Tire size", "P235/70R15"],
+  ["Wheel center, up", "13 1/4"],
+  ["Fender lip over the axle, up", "30 1/2"],
+  ["Fender lip over the axle, out", "35 1/8"],
+  ["Rim to fender lip", "9 1/4"],
+  ["Track", "65 3/4"],
+  ["Rim width", "8"],
+  ["Backspacing", "4 1/4"],
+  ["Hub face", "6 5/16"],
+  ["Lower ball joint to upper", "10 5/8"],
+  ["Outer tie rod end to lower", "6 1/8"],
+  ["Lower ball joint, up", "8 1/2"],
+  ["Lower ball joint, out", "26 3/8"],
+  ["Lower arm, front pivot, up", "9 3/8"],
+  ["Lower arm, front pivot, out", "10 5/8"],
+  ["Lower arm, rear pivot, up", "9 5/8"],
+  ["Upper ball joint, out", "24 3/4"],
+  ["Upper arm, front pivot, up", "17 3/4"],
+  ["Upper arm, front pivot, out", "16 1/4"],
+  ["Full bump", "3"],
+];
+
+it("twenty readings become a verdict with odds and a change, bad ones are told with the mend, and all of it is printed", async () => {
+  const { page, problems } = await openWorkbench({
+    isBare: true,
+    path: "#clear",
+    viewport: { width: 1440, height: 900 },
+  });
+  const input = page.locator(".reading-input");
+  const next = page.locator(".reading-next");
+  const card = (name: string) => page.locator(".line", { hasText: name }).first().click();
+  await page.evaluate(() => {
+    window.print = () => {};
+  });
+  await page.getByText("Trucks", { exact: true }).click();
+  await page.getByRole("button", { name: /^Start your own truck by worksheet/ }).click();
+  await page.getByRole("button", { name: /^The full list/ }).click();
+  for (;;) {
+    const name = await page.locator(".reading-name").textContent();
+    const known = TWENTY.find(([start]) => name?.startsWith(start));
+    if (known) await input.fill(known[1]);
+    await next.click();
+    if (name?.startsWith("Full bump")) break;
+  }
+  await expect.poll(() => verdict(page), SOON).toMatch(/fender lip|frame rail/);
+
+  // A letter, a length no truck has, and one that others rule out: each is told where it was typed, and the rest goes on.
+  await card("Lower arm, front pivot, up");
+  await input.fill("nine");
+  await expect.poll(() => read(page.locator(".reading-card .fault")), SOON).toContain("No number found");
+  await input.fill("9000");
+  await expect
+    .poll(() => read(page.locator(".reading-card .fault")), SOON)
+    .toContain("more than any truck has");
+  await input.fill("9 3/8");
+  await next.click();
+  await card("Lower ball joint to upper");
+  await input.fill("2");
+  await expect
+    .poll(() => read(page.locator(".readings-told")), SOON)
+    .toMatch(/Left out: “track”|Most likely wrong: “lower ball joint to upper ball joint”/);
+  await input.fill("10 5/8");
+  await next.click();
+
+  const gauges = page.locator(".gauge-ways");
+  await gauges.locator("summary").click();
+  await gauges.getByRole("button", { name: /side photo/ }).click();
+  await page.getByLabel("Photo of the truck's left side").setInputFiles({
+    name: "notes.txt",
+    mimeType: "text/plain",
+    buffer: Buffer.from("no picture"),
+  });
+  await expect
+    .poll(() => read(page.locator(".photo-panel .fault")), SOON)
+    .toMatch(/“notes\.txt” is no picture .* choose a JPEG, PNG or WebP/);
+  await gauges.getByRole("button", { name: /level stick/ }).click();
+  await page.getByRole("textbox", { name: "over the axle, up" }).waitFor(SOON);
+  expect((await new AxeBuilder({ page }).include(".worksheet").analyze()).violations).toEqual([]);
+  await page.getByRole("button", { name: "Undo" }).click();
+
+  await goTo(page, "Choose");
+  await page.locator('[data-fold="odds"] > summary').click();
+  await expect.poll(() => read(page.locator(".odds-said")), SOON).toMatch(/Likely: (?:clears|touches) in /);
+  const change = page.locator("[data-fold='change']");
+  await change.locator("summary").first().click();
+  await change.getByRole("heading", { level: 3 }).first().waitFor(SOON);
+
+  await goTo(page, "Measure");
+  await page.getByRole("button", { name: "Print with what was read" }).click();
+  for (const format of ["Letter", "A4"] as const) {
+    const { pages, text } = readPdf(await page.pdf({ format }));
+    expect(pages, format).toBe(3);
+    expect(text).toContain("263/8");
+    expect(text).toContain("Alsoread:drawbothendsofthetape");
+  }
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  expect(problems()).toEqual([]);
+}, 240_000);
