@@ -3,7 +3,14 @@ import { nextLine, shownLine } from "../../../src/app/measure/worksheet/workshee
 import type { LineState } from "../../../src/setup/worksheet/worksheetState.ts";
 
 const states = [true, false, true, false].map(
-  (isRead, i): LineState => ({ line: null, ask: null, path: ["readings", i, "is"], isRead, again: 0 }),
+  (isRead, i): LineState => ({
+    line: null,
+    ask: null,
+    gauge: null,
+    path: ["readings", i, "is"],
+    isRead,
+    again: 0,
+  }),
 );
 
 describe("the reading shown", () => {

@@ -2,20 +2,21 @@ import "./photo.css";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import { noPictureSentence, PHOTO_WORDS, photoSentence } from "../../../studies/wording/photoWords.ts";
-import { stickPath } from "../../../studies/worksheet/gaugeReadings.ts";
 import { firstKnown, photoReading } from "../../../studies/worksheet/photoReading.ts";
 import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { workbench } from "../../state/workbench.ts";
-import { addReadings } from "../worksheet/addReadings.ts";
-import { openLine } from "../worksheet/worksheetView.ts";
 import { KnownPoints } from "./KnownPoints.tsx";
 import { keepPhoto, keptPhoto, type Photo, pictureOf } from "./keepPhoto.ts";
 import { PhotoBoard } from "./PhotoBoard.tsx";
 
+export type PhotoPanelProps = {
+  /** Takes the traced arch as the file holds a reading. */
+  onPut: (reading: object) => void;
+};
+
 /** A fender arch traced in a side photo: known points place it, the traced lip becomes a reading of stations. */
-export function PhotoPanel() {
+export function PhotoPanel({ onPut }: PhotoPanelProps) {
   const documentId = useWorkbench((s) => s.documentId);
   const document = useWorkbench(shownDocument);
   const units = useWorkbench((s) => fileUnitsOf(s.document)) as LengthUnit;
@@ -89,7 +90,7 @@ export function PhotoPanel() {
             type="button"
             className="button reading-next"
             disabled={!read?.ok}
-            onClick={() => read?.ok && putOn(read.reading)}
+            onClick={() => read?.ok && onPut(read.reading)}
           >
             Put the arch on the truck
           </button>
@@ -97,16 +98,4 @@ export function PhotoPanel() {
       )}
     </section>
   );
-}
-
-/** The traced arch takes the place of the stations read before; one step to undo. */
-function putOn(reading: object): void {
-  const state = workbench.getState();
-  const there = stickPath(shownDocument(state));
-  if (!there) {
-    addReadings([reading]);
-    return;
-  }
-  state.applySuggestion({ path: there, value: reading, kind: "before" });
-  openLine(there);
 }

@@ -39,7 +39,7 @@ export function GaugeWays() {
             >
               {GAUGE_WAYS[way].name} <small>{GAUGE_WAYS[way].about}</small>
             </button>
-            {way === "photo" && hasPhoto && <PhotoPanel />}
+            {way === "photo" && hasPhoto && <PhotoPanel onPut={putArch} />}
           </li>
         ))}
       </ul>
@@ -90,6 +90,18 @@ function begin(way: Exclude<Way, "photo">): void {
   requestAnimationFrame(() =>
     globalThis.document.querySelector(".reading-card")?.scrollIntoView({ block: "nearest" }),
   );
+}
+
+/** A traced arch takes the place of the stations read before; one step to undo. */
+function putArch(reading: object): void {
+  const state = workbench.getState();
+  const there = stickPath(shownDocument(state));
+  if (!there) {
+    addReadings([reading]);
+    return;
+  }
+  state.applySuggestion({ path: there, value: reading, kind: "before" });
+  openLine(there);
 }
 
 /** Opens the card of a size that is asked for. */
