@@ -20,6 +20,22 @@ const MOST = 250_000;
 /** Worked trucks whose matter is seen best from the wheel well. */
 const WELL_SHOWN: readonly string[] = ["bent-fender", "between-the-locks", "thin-margin"];
 
+/** Readings of the short list, by their names in the list. */
+const SHORT: readonly (readonly [RegExp, string])[] = [
+  [/^Tire size/, "P235/70R15"],
+  [/^Wheel center, up/, "13 1/4"],
+  [/^Fender lip over the axle, up/, "31"],
+  [/^Fender lip over the axle, out/, "36 1/4"],
+  [/^Rim width/, "8"],
+  [/^Backspacing/, "4 1/4"],
+  [/^Hub face/, "6 5/16"],
+  [/^Lower ball joint to upper/, "10 5/8"],
+  [/^Lower ball joint, up/, "8 1/2"],
+  [/^Lower ball joint, out/, "26 3/8"],
+  [/^Lower arm, front pivot, up/, "9 3/8"],
+  [/^Lower arm, front pivot, out/, "10 5/8"],
+];
+
 const server = await serveFolder(await buildWorkbench());
 const found = await findBrowser();
 const browser = await chromium.launch({
@@ -185,22 +201,6 @@ async function worksheetOnPhone(by: Browser): Promise<void> {
   await page.locator(".reading-card").evaluate((card) => card.scrollIntoView({ block: "start" }));
   await keep("worksheet-phone", page);
 }
-
-/** Readings of the short list, by their names in the list. */
-const SHORT: readonly (readonly [RegExp, string])[] = [
-  [/^Tire size/, "P235/70R15"],
-  [/^Wheel center, up/, "13 1/4"],
-  [/^Fender lip over the axle, up/, "31"],
-  [/^Fender lip over the axle, out/, "36 1/4"],
-  [/^Rim width/, "8"],
-  [/^Backspacing/, "4 1/4"],
-  [/^Hub face/, "6 5/16"],
-  [/^Lower ball joint to upper/, "10 5/8"],
-  [/^Lower ball joint, up/, "8 1/2"],
-  [/^Lower ball joint, out/, "26 3/8"],
-  [/^Lower arm, front pivot, up/, "9 3/8"],
-  [/^Lower arm, front pivot, out/, "10 5/8"],
-];
 
 async function startOwn(page: Page): Promise<void> {
   await page.getByText("Trucks", { exact: true }).click();
