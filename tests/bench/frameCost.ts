@@ -28,13 +28,17 @@ try {
   await page.goto(server.address);
   await page.locator(".axes-sketch").waitFor({ state: "attached" });
   await page.locator('.verdict [aria-busy="false"]').waitFor();
-  const hasStyles = (await page.locator("select", { hasText: "line drawing" }).count()) > 0;
+  const look = page.getByText("Units, look");
+  const picture = page.locator("select", { hasText: "line drawing" });
+  await look.click();
+  const hasStyles = (await picture.count()) > 0;
+  await look.click();
   const rows: string[][] = [];
   for (const style of hasStyles ? ["rubber and metal", "line drawing"] : ["as this build draws"]) {
     if (hasStyles) {
-      await page.getByText("Units, look").click();
-      await page.locator("select", { hasText: "line drawing" }).selectOption({ label: style });
-      await page.getByText("Units, look").click();
+      await look.click();
+      await picture.selectOption({ label: style });
+      await look.click();
     }
     const cells: string[] = [];
     for (const at of Object.values(VIEWS)) {
