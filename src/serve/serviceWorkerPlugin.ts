@@ -3,8 +3,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Plugin, transformWithOxc } from "vite";
 
-/** What of `public` the page itself shows or is installed with; the documents there are read with a network. */
-const PUBLIC_FILES = /\.(?:svg|webmanifest)$/;
+/** What of `public` the page itself shows or is installed with, and the pictures of its documents, whose text is in the build. */
+const PUBLIC_FILES = /^[^/]+\.(?:svg|webmanifest)$|^docs\/.+\.(?:svg|png)$/;
 
 /**
  * Builds the service worker: its source with the list of all files of the build and a version made of their content, so
@@ -23,7 +23,9 @@ export function serviceWorkerPlugin(workerSource: string): Plugin {
     generateBundle: {
       order: "post",
       async handler(_, bundle) {
-        const publicFiles = readdirSync(publicDir).filter((file) => PUBLIC_FILES.test(file));
+        const publicFiles = readdirSync(publicDir, { recursive: true, encoding: "utf8" })
+          .map((file) => file.replaceAll("\\", "/"))
+          .filter((file) => PUBLIC_FILES.test(file));
         const files = [...Object.keys(bundle), ...publicFiles].sort();
         const hash = createHash("sha256");
         for (const output of Object.values(bundle)) {

@@ -3,6 +3,7 @@ import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup, exampleSetup } from "../reference/demoModel.ts";
 import { CHART_CELLS, chartJob, firstPictureJob } from "./chartJobs.ts";
+import { curveJobs } from "./curveJobs.ts";
 import { envelopeJobs } from "./envelopeJobs.ts";
 import { gapJobs } from "./gapJobs.ts";
 import type { Job } from "./job.ts";
@@ -85,6 +86,7 @@ const jobs: Job[] = [
     },
   },
   ...mapJobs(model),
+  ...curveJobs(),
   {
     name: "checkClearance with limits, air springs and shocks",
     each: `check (${whole.pairs.length} pairs)`,

@@ -117,7 +117,9 @@ async function salesperson(by: Browser): Promise<void> {
 async function designer(by: Browser): Promise<void> {
   const page = await opened(by, DESK);
   await page.locator(".plots").scrollIntoViewIfNeeded();
-  await page.getByLabel("Lay over").selectOption({ label: "steeper pin" });
+  await page.locator(".plots summary").filter({ hasText: "Lay over" }).click();
+  await page.locator(".plots").getByLabel("steeper pin").check();
+  await page.keyboard.press("Escape");
   await keep("guide-designer-plots", page.locator(".plots"));
   await goTo(page, "Choose");
   await page.locator(".fan > summary").click();

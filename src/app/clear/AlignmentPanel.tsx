@@ -1,8 +1,12 @@
 import "./alignmentPanel.css";
 import { useMemo, useState } from "react";
 import { angleText, lengthText } from "../../studies/wording/lengths.ts";
+import { isStraight } from "../../studies/wording/poseWords.ts";
 import { type SidePose, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import { Meaning } from "../docs/Meaning.tsx";
+import { reportFile } from "../parts/reportFiles.ts";
+import { SaveMenu } from "../parts/SaveMenu.tsx";
 import { shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
@@ -18,9 +22,21 @@ type AlignmentNumber = {
   readonly text: (side: SidePose, format: LengthFormat) => string;
 };
 
+/** A word of the wheels straight ahead; steered, what is left of it is where each wheel points. */
+const TOE: AlignmentNumber = {
+  name: "Toe",
+  plus: "+ in",
+  text: (side) => angleText(side.toe, 2),
+};
+const STEER_ANGLE: AlignmentNumber = {
+  name: "Steer angle",
+  plus: "+ turned left",
+  text: (side) => angleText(side.steerAngle, 2),
+};
+
 const NUMBERS: readonly AlignmentNumber[] = [
   { name: "Camber", plus: "+ out at top", text: (side) => angleText(side.camber, 2) },
-  { name: "Toe", plus: "+ in", text: (side) => angleText(side.toe, 2) },
+  TOE,
   { name: "Caster", plus: "+ back at top", text: (side) => angleText(side.caster, 2) },
   {
     name: "Kingpin inclination",
@@ -47,9 +63,13 @@ interface Column {
 /** Alignment of both wheels at this pose; on demand, of the left one at each named height, wheels straight ahead. */
 export function AlignmentPanel({ truck }: AlignmentPanelProps) {
   const pose = useWorkbench(shownPose);
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
   const format = useFormat();
   const [isByStance, setByStance] = useState(false);
   const stances = useMemo(() => stanceColumns(truck), [truck]);
+  const isSteered = !isByStance && !isStraight(steer);
+  const numbers = NUMBERS.map((number) => (number === TOE && isSteered ? STEER_ANGLE : number));
   const columns = isByStance ? stances : nowColumns(pose?.ok ? pose : null);
   return (
     <section className="alignment" aria-labelledby="alignment-title">
@@ -80,10 +100,11 @@ export function AlignmentPanel({ truck }: AlignmentPanelProps) {
           </tr>
         </thead>
         <tbody>
-          {NUMBERS.map(({ name, plus, text }) => (
+          {numbers.map(({ name, plus, text }) => (
             <tr key={name}>
               <th scope="row">
                 {name} <small>{plus}</small>
+                <Meaning of={name.toLowerCase()} />
               </th>
               {columns.map((column) => (
                 <td key={column.name}>{column.side ? text(column.side, format) : "–"}</td>
@@ -92,6 +113,10 @@ export function AlignmentPanel({ truck }: AlignmentPanelProps) {
           ))}
         </tbody>
       </table>
+      <SaveMenu
+        of="the pose shown"
+        files={[reportFile(truck, { of: "pose", travel, steer }, "The pose shown: alignment, points, gaps")]}
+      />
       <p className="alignment-note">
         Camber is what a gauge on the wheel reads; steered, it differs a little from camber on the truck’s own
         axes.

@@ -1,5 +1,5 @@
 import type { Setup } from "../../setup/types/types.ts";
-import { heightText, stanceAt, travelText } from "../../studies/wording/poseWords.ts";
+import { heightAgainst, heightText, stanceAt, travelText } from "../../studies/wording/poseWords.ts";
 import { MM_PER_INCH, mmFromUnits } from "../../units/lengthUnits.ts";
 import { Scale, type ScaleMark } from "../parts/Scale.tsx";
 import { lengthFormatOf, lengthStepOf } from "../state/preferences.ts";
@@ -32,7 +32,7 @@ export function TravelControl({ setup }: TravelControlProps) {
       step={mmFromUnits(size, units)}
       pageSteps={format.units === "in" ? 8 : 10}
       readout={travelText(travel, format)}
-      note={stanceAt(travel, setup) ?? ""}
+      note={stanceAt(travel, setup) ?? heightAgainst(travel, setup, format)}
       spoken={heightText(travel, setup, format)}
       marks={marks}
       ends={["droop", "bump"]}

@@ -1,6 +1,7 @@
 import "./app.css";
 import { StagePanel } from "../clear/StagePanel.tsx";
 import { VerdictPanel } from "../clear/VerdictPanel.tsx";
+import { DocReader } from "../docs/DocReader.tsx";
 import { IssuePanel } from "../measure/IssuePanel.tsx";
 import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { NeedsPanel } from "../measure/NeedsPanel.tsx";
@@ -16,6 +17,7 @@ import { Heading } from "./heading/Heading.tsx";
 import { SkipLinks } from "./SkipLinks.tsx";
 import { RoomsBelow, StationRooms } from "./StationRooms.tsx";
 import { Stations, stationTitle } from "./Stations.tsx";
+import { useDockOpen } from "./useDockOpen.ts";
 import { useFill } from "./useFill.ts";
 
 /** The workbench: one truck and its answer on top, whichever step of the job is at hand below. */
@@ -24,6 +26,7 @@ export function App() {
   const hasDocument = useWorkbench((s) => s.document !== null);
   const station = useStation();
   const isFilled = useFill() && station !== "show" && truck !== null;
+  const isDockOpen = useDockOpen(station);
   useDoubtedRoot(truck);
   return (
     <DropTarget>
@@ -37,6 +40,7 @@ export function App() {
         tabIndex={-1}
         aria-label={stationTitle(station)}
         data-filled={isFilled || undefined}
+        data-docked={(isDockOpen && truck !== null) || undefined}
       >
         <div inert={isFilled}>
           <IssuePanel />
@@ -56,7 +60,7 @@ export function App() {
           </div>
         )}
         {truck && (
-          <div inert={isFilled}>
+          <div className="rooms-below" inert={isFilled}>
             <RoomsBelow station={station} truck={truck} />
           </div>
         )}
@@ -67,6 +71,7 @@ export function App() {
       <CounterLayer />
       <SheetLayer />
       <StartTruck />
+      <DocReader />
     </DropTarget>
   );
 }

@@ -16,11 +16,15 @@ import { LimitPanel } from "../clear/limits/LimitPanel.tsx";
 import { MapPanel } from "../clear/map/MapPanel.tsx";
 import { PoseControls } from "../clear/PoseControls.tsx";
 import { PoseSentence } from "../clear/PoseSentence.tsx";
+import { CurveDock } from "../clear/plots/CurveDock.tsx";
 import { PlotsPanel } from "../clear/plots/PlotsPanel.tsx";
 import { MeasurePanel } from "../measure/MeasurePanel.tsx";
+import { SetupPanel } from "../measure/SetupPanel.tsx";
+import { Fold } from "../parts/Fold.tsx";
 import { JumpBar } from "../parts/JumpBar.tsx";
 import type { Station } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
+import { useDockOpen } from "./useDockOpen.ts";
 
 // What a customer sees draws its own pictures: loaded where it is asked for.
 const CounterPanel = lazy(async () => ({
@@ -29,6 +33,7 @@ const CounterPanel = lazy(async () => ({
 
 // These follow when what is above them has had its turn.
 const Plots = memo(PlotsPanel);
+const Curves = memo(CurveDock);
 const Variants = memo(VariantsPanel);
 const Fan = memo(FanPanel);
 
@@ -117,6 +122,7 @@ function ChooseRooms({ truck }: { truck: Truck }) {
       <div className="choices">
         <JumpBar
           places={[
+            ["Fields", "[data-fold='fields'] > summary"],
             ["Variants", "#variants-title"],
             ["Fan a field", ".fan > summary"],
             ["Fit chart", "[data-fold='chart'] > summary"],
@@ -125,6 +131,11 @@ function ChooseRooms({ truck }: { truck: Truck }) {
             ["Alignment card", "#aligning-title"],
           ]}
         />
+        <div className="folds">
+          <Fold id="fields" title="Fields: change a number, the curves follow" isOpen={false}>
+            <SetupPanel truck={truck} hasWorksheet={false} />
+          </Fold>
+        </div>
         <Variants columns={columns} />
         <Fan truck={later} />
         <div className="folds">
@@ -138,9 +149,23 @@ function ChooseRooms({ truck }: { truck: Truck }) {
   );
 }
 
-/** What is too wide to stand beside the stage; below it. */
+/** What is too wide to stand beside the stage: below it the plots, or along the foot of the window the curves one chose. */
 export function RoomsBelow({ station, truck }: StationRoomsProps) {
-  return station === "clear" ? <PlotsBelow truck={truck} /> : null;
+  switch (station) {
+    case "clear":
+      return <PlotsBelow truck={truck} />;
+    case "measure":
+    case "choose":
+      return <Dock station={station} truck={truck} />;
+    default:
+      return null;
+  }
+}
+
+function Dock({ station, truck }: StationRoomsProps) {
+  const { others, format } = useVariantTrucks();
+  const isOpen = useDockOpen(station);
+  return <Curves truck={useDeferredValue(truck)} variants={others} format={format} isOpen={isOpen} />;
 }
 
 function PlotsBelow({ truck }: { truck: Truck }) {

@@ -2,6 +2,8 @@ import { ENVELOPE_PRESETS } from "../../studies/envelope/presets.ts";
 import { lengthText } from "../../studies/wording/lengths.ts";
 import { heightText } from "../../studies/wording/poseWords.ts";
 import { CutShort } from "../parts/CutShort.tsx";
+import { shapeFile } from "../parts/reportFiles.ts";
+import { SaveMenu } from "../parts/SaveMenu.tsx";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
@@ -52,6 +54,12 @@ export function EnvelopeStrip({ truck }: EnvelopeStripProps) {
           <p role="status">
             Envelope, {title}: distance to the body, within {lengthText(WITHIN, format)}
           </p>
+          <SaveMenu
+            of="the swept space"
+            files={(["stl", "glb"] as const).map((format) =>
+              shapeFile(truck, { format, choice: asked.choice, travel: asked.travel, plane: null }),
+            )}
+          />
           <BandKey edges={drawn.edges} format={format} />
           {asked.choice === "stance" && Math.abs(asked.travel - travel) > SAME_HEIGHT && (
             <button type="button" className="stage-tool" onClick={() => showEnvelope("stance")}>

@@ -1,6 +1,8 @@
 import { useId } from "react";
 import { amountText, lengthText } from "../../studies/wording/lengths.ts";
 import { CutShort } from "../parts/CutShort.tsx";
+import { shapeFile } from "../parts/reportFiles.ts";
+import { SaveMenu } from "../parts/SaveMenu.tsx";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
@@ -28,6 +30,7 @@ export function SectionStrip({ truck }: SectionStripProps) {
     question: { plane: plane ?? NO_PLANE, travel, steer },
     given: useEnvelope(truck)?.answer ?? null,
   });
+  const envelope = useStage((s) => s.envelope);
   const format = useFormat();
   if (plane === null) return null;
   const failure = section?.failure;
@@ -59,6 +62,17 @@ export function SectionStrip({ truck }: SectionStripProps) {
               nearest.distanceInPlane > 0 ? `is ${amountText(nearest.distanceInPlane, format)} from` : "meets"
             } the ${nearest.part}.`}
       </p>
+      <SaveMenu
+        of="the section"
+        files={(["dxf", "svg"] as const).map((kind) =>
+          shapeFile(truck, {
+            format: kind,
+            choice: envelope?.choice ?? "whole",
+            travel: envelope?.travel ?? 0,
+            plane,
+          }),
+        )}
+      />
       {section && <CutShort study="section" of={[section]} />}
     </div>
   );

@@ -40,9 +40,10 @@ const LARGE_KEPT = 4;
 
 /**
  * What has more: of an envelope that was cut short nothing can be shown, and whoever asked for it sees how far it is; changes are
- * many searches one after the other, and so are the cells of a chart and the draws of odds.
+ * many searches one after the other, and so are the cells of a chart and the draws of odds. A document is saved once: it may
+ * take its time.
  */
-const MORE: ReadonlySet<JobName> = new Set<JobName>(["envelope", "change", "chart", "odds"]);
+const MORE: ReadonlySet<JobName> = new Set<JobName>(["envelope", "change", "chart", "odds", "report"]);
 const MORE_TIMES = 5;
 
 /** One place of the cache. */

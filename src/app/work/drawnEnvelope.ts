@@ -49,7 +49,7 @@ export function drawnEnvelopeOf(
   budget: Budget,
   onProgress: (share: number) => void,
 ): DrawnEnvelope | null {
-  const range = rangeOf(model, ask);
+  const range = envelopeRange(model, ask);
   const sweep = (side: Side, from: number, to: number): TriangleMesh | null => {
     const swept = envelopeOf(model, side, range, {
       preset: "preview",
@@ -68,7 +68,11 @@ export function drawnEnvelopeOf(
   return { ...ask, sides };
 }
 
-function rangeOf(model: Model, { choice, travel }: EnvelopeAsk): EnvelopeRange {
+/** The poses of a choice. */
+export function envelopeRange(
+  model: Model,
+  { choice, travel }: Pick<EnvelopeAsk, "choice" | "travel">,
+): EnvelopeRange {
   if (choice === "whole") return wholeRange(model);
   return choice === "stance" ? stanceRange(travel) : straightRange(model);
 }

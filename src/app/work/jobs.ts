@@ -2,6 +2,7 @@ import { type MeshResult, readMesh } from "../../files/readMesh.ts";
 import type { Result } from "../../setup/types/types.ts";
 import { changeOf } from "../../studies/change/changeOf.ts";
 import type { ChangeReport } from "../../studies/change/changeTypes.ts";
+import { type ReportAsk, reportText } from "../../studies/documents/reportText.ts";
 import { type DrawingAsk, type ShopDrawings, shopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { type GeometryReport, geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { type AsBuiltReport, asBuiltReport } from "../../studies/jig/asBuiltReport.ts";
@@ -36,12 +37,18 @@ import { type DrawnMap, drawnMapOf, type PoseLimits } from "./drawnMap.ts";
 import { type DrawnSection, drawnSectionOf, type SectionCut } from "./drawnSection.ts";
 import { type KnuckleView, knuckleViewOf } from "./knuckleViewOf.ts";
 import { type LoadsAnswer, type LoadsQuestion, loadsAnswerOf } from "./loadsAnswer.ts";
+import { type ShapeAsk, shapeBytes } from "./shapeBytes.ts";
 
 /** How far a truck steers at each of some heights, in their order. */
 export interface HeightAnswers {
   readonly steering: readonly (SteerLimits | NoLimits)[];
   /** What keeps the truck from each height; null = it stands there. */
   readonly heights: readonly (HeightStop | null)[];
+}
+
+/** What is saved as a file; null = there is none. */
+export interface SavedContent {
+  readonly content: string | Uint8Array | null;
 }
 
 /** What each job is asked and answers: plain data. `given` is handed to a worker once, however often it is asked about. */
@@ -78,6 +85,8 @@ export interface Jobs {
   /** Some of its draws, as one of several searchers makes them. */
   readonly oddsShare: { question: OddsQuestion & ShareOfDraws; given: null; answer: OddsShare };
   readonly loads: { question: LoadsQuestion; given: null; answer: LoadsAnswer };
+  /** A document as the command line prints it, or a file as it writes it; null = there is no answer. */
+  readonly report: { question: ReportAsk | ShapeAsk; given: null; answer: SavedContent };
   readonly mesh: { question: { name: string; bytes: ArrayBuffer }; given: null; answer: MeshResult };
 }
 export type JobName = keyof Jobs;
@@ -192,6 +201,13 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
   loads({ model, question, budget }) {
     const answer = loadsAnswerOf(model(), question, budget);
     return { answer, isCut: budget.cut };
+  },
+  report({ model, question, budget, onProgress }) {
+    const content =
+      question.of === "shape"
+        ? shapeBytes(model(), question, budget, onProgress)
+        : reportText(model(), question, budget);
+    return { answer: { content }, isCut: budget.cut };
   },
   mesh: ({ question: { name, bytes } }) => ({
     answer: readMesh(new Uint8Array(bytes), name),

@@ -5,16 +5,12 @@ import { stlBytes } from "../../files/writeStl.ts";
 import { svgText } from "../../files/writeSvg.ts";
 import type { NamedMesh } from "../../geometry/drawnFile.ts";
 import { documentText } from "../../studies/documents/documentText.ts";
+import { ENVELOPE_CAUTIONS, envelopeAbout, homePose } from "../../studies/documents/envelopeAbout.ts";
 import { sectionSheet } from "../../studies/documents/sectionSheet.ts";
 import type { Envelope } from "../../studies/envelope/envelopeOf.ts";
-import { reachableTravel } from "../../studies/envelope/envelopeRange.ts";
-import type { Model } from "../../studies/model/model.ts";
 import { type EnvelopeSection, envelopeSection } from "../../studies/section/envelopeSection.ts";
 import { meshBounds, segmentCount } from "../../studies/section/outline.ts";
-import { CAUTIONS } from "../../studies/wording/cautions.ts";
-import { formatOf } from "../../studies/wording/lengths.ts";
-import { rangeWords } from "../../studies/wording/poseWords.ts";
-import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import {
   type AskedEnvelope,
@@ -33,7 +29,6 @@ import type { Terminal } from "../asked/terminal.ts";
 import { envelopeJson } from "../output/envelopeJson.ts";
 import type { WrittenFile } from "../output/envelopeReport.ts";
 import { envelopeTable } from "../output/envelopeTable.ts";
-import { heading } from "../output/textTable.ts";
 
 const EXAMPLES = `
 Examples:
@@ -74,7 +69,7 @@ function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal)
   const limits = rangeLimits(truck, asked.range, options);
   const budget = askedBudget(truck.file, options, terminal);
   const envelopes = sweptEnvelopes(truck, asked, { budget, asked: options.budget }, terminal);
-  const pose = homePose(model, asked);
+  const pose = homePose(model, asked.range);
   const section = asked.plane === null ? null : cutBy(truck, envelopes, asked, pose, options);
   const made = madeFiles(truck, asked, { envelopes, section, pose });
   const report = { range: asked.range, envelopes, section, files: made.files, limits };
@@ -85,19 +80,6 @@ function runEnvelope(file: string, options: EnvelopeOptions, terminal: Terminal)
   writeAsked(truck, asked, options, made.bytes);
   terminal.writeOut(told);
   return limits.length > 0 ? ExitCode.Rubs : ExitCode.Fine;
-}
-
-/** The pose of the range nearest to the measured height, straight ahead: what a drawing shows of tire and rim. */
-function homePose(model: Model, { range }: AskedEnvelope): SolvedPose | null {
-  const travel = reachableTravel(model, range);
-  if (travel === null) return null;
-  const nearest = (low: number, high: number) => Math.min(Math.max(0, low), high);
-  const pose = solvePose(
-    model.frontEnd,
-    nearest(travel.low, travel.high),
-    nearest(range.steerLow, range.steerHigh),
-  );
-  return pose.ok ? pose : null;
 }
 
 function cutBy(
@@ -134,7 +116,7 @@ function madeFiles(
   { envelopes, section, pose }: Drawn,
 ): { readonly files: WrittenFile[]; readonly bytes: Uint8Array[] } {
   const { setup } = model;
-  const about = `${heading(setup)}: space swept by tire and rim ${rangeWords(range, model, formatOf(setup))}`;
+  const about = envelopeAbout(model, range);
   const meshes = envelopes.map(({ side, mesh }): NamedMesh => ({ name: `envelope ${side}`, mesh }));
   const triangles = meshes.reduce((sum, { mesh }) => sum + mesh.triangles.length / 3, 0);
   const drawn = section === null ? null : sectionSheet(section, range, pose, model);
@@ -147,7 +129,7 @@ function madeFiles(
         meshes.map(({ mesh }) => mesh),
         about,
       ),
-    glb: () => glbBytes(meshes, { about, cautions: CAUTIONS.trimEnd().replaceAll("\n", " ") }),
+    glb: () => glbBytes(meshes, { about, cautions: ENVELOPE_CAUTIONS }),
     dxf: () => bytesOf(dxfText(drawn!)),
     svg: () => bytesOf(svgText(drawn!)),
   };

@@ -1,6 +1,7 @@
 import type { Command } from "commander";
 import { documentText } from "../../studies/documents/documentText.ts";
 import { geometryJson } from "../../studies/documents/geometryJson.ts";
+import { GEOMETRY_ROWS } from "../../studies/documents/reportText.ts";
 import { geometryReport } from "../../studies/geometry/geometryReport.ts";
 import { reachLimits } from "../../studies/reports/reachLimits.ts";
 import { ExitCode, NO_ANSWER } from "../asked/inputError.ts";
@@ -13,9 +14,6 @@ import { geometryTable } from "../output/geometryTable.ts";
 interface GeometryOptions extends AlignedOptions {
   readonly steps: string;
 }
-
-/** Rows that fit a screen. */
-const ROWS = 9;
 
 /** More rows than a plot has dots. */
 const MOST_STEPS = 10_000;
@@ -33,7 +31,7 @@ export function addGeometry(program: Command, terminal: Terminal, end: (code: Ex
     .description(
       "Roll and instant center, camber gain, bump steer and the tie rod height that flattens it, Ackermann, turning circle, steering ratio, scrub, trail and jacking.",
     )
-    .option("--steps <N>", "rows of each table, both ends included", String(ROWS))
+    .option("--steps <N>", "rows of each table, both ends included", String(GEOMETRY_ROWS))
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: GeometryOptions) => end(runGeometry(file, options, terminal)));
 }

@@ -2,6 +2,7 @@ import type { Command } from "commander";
 import { documentText } from "../../studies/documents/documentText.ts";
 import { mapCsv } from "../../studies/documents/mapCsv.ts";
 import { mapJson } from "../../studies/documents/mapJson.ts";
+import { MAP_COLS, MAP_ROWS } from "../../studies/documents/reportText.ts";
 import { type MapReport, mapReportOf } from "../../studies/map/mapReport.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget, readWhole } from "../asked/readNumbers.ts";
@@ -15,10 +16,6 @@ interface MapVerbOptions extends AlignedOptions {
   readonly cols: string;
   readonly csv?: true;
 }
-
-/** A half inch a row on a usual truck, and a column each fifth of a lock: they fit a line of a terminal. */
-const ROWS = 15;
-const COLS = 11;
 
 /** Finer than a screen can show. */
 const MOST_CELLS = 1000;
@@ -37,8 +34,8 @@ export function addMap(program: Command, terminal: Terminal, end: (code: ExitCod
     .description(
       "The worst gap at each height and steering input, how far it steers at each height before something touches, and how low it goes at each steering input.",
     )
-    .option("--rows <N>", "heights, from full droop to full bump", String(ROWS))
-    .option("--cols <N>", "steering inputs, from full right to full left lock", String(COLS))
+    .option("--rows <N>", "heights, from full droop to full bump", String(MAP_ROWS))
+    .option("--cols <N>", "steering inputs, from full right to full left lock", String(MAP_COLS))
     .option("--csv", "print the map as comma-separated values, units in its header")
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: MapVerbOptions) => end(runMap(file, options, terminal)));

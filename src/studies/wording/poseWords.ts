@@ -111,6 +111,18 @@ export function travelText(travel: number, format: LengthFormat): string {
   return `${amountText(travel, format)} ${travel > 0 ? "bump" : "droop"}`;
 }
 
+/** The stance a driver knows: heights are told against it where the setup has it. */
+const DRIVING = "driving";
+
+/** A height of the wheel against where the truck is driven, or as measured: `wheel 1 1/2 in over driving`. */
+export function heightAgainst(travel: number, setup: Setup, format: LengthFormat): string {
+  const driving = setup.stances.find(({ name }) => name.toLowerCase() === DRIVING);
+  const off = travel - (driving?.travel ?? 0);
+  const base = driving?.name ?? "as measured";
+  if (Math.abs(off) < SAME_HEIGHT) return base;
+  return `wheel ${amountText(off, format)} ${off > 0 ? "over" : "under"} ${base}`;
+}
+
 /** A height as a sentence says it: its stance's name if it has one. */
 export function heightText(travel: number, setup: Setup, format: LengthFormat = setup): string {
   const stance = stanceAt(travel, setup);

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { asBuiltJson } from "../../../studies/documents/asBuiltJson.ts";
 import { type AsBuiltSides, builtKnuckles } from "../../../studies/jig/asBuiltReport.ts";
 import { modelOnKnuckles } from "../../../studies/jig/asBuiltTruck.ts";
 import type { JigSheet } from "../../../studies/jig/jigSheet.ts";
@@ -13,6 +14,8 @@ import {
 } from "../../../studies/wording/asBuiltTruckWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
@@ -54,6 +57,12 @@ export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
   return (
     <section className="on-the-truck" aria-label="On the truck">
       {answered && <CutShort study="check" of={[answered]} />}
+      {report && (
+        <SaveMenu
+          of="the readings and what they do"
+          files={[documentFile(truck, "as-built", "As built", () => asBuiltJson(report, truck.model.setup))]}
+        />
+      )}
       {read.map(({ side }) => (
         <table key={side}>
           <caption>{side === "left" ? "Left" : "Right"} wheel, straight ahead as measured</caption>

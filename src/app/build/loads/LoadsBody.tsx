@@ -1,6 +1,8 @@
 import "./loads.css";
 import { useDeferredValue, useEffect, useMemo } from "react";
+import { loadsJson } from "../../../studies/documents/loadsJson.ts";
 import type { LoadsCase, LoadsReport } from "../../../studies/loads/loadsReport.ts";
+import { variantWeights } from "../../../studies/strength/variantWeights.ts";
 import { LOADS_CAUTIONS } from "../../../studies/wording/cautions.ts";
 import {
   casePoseWords,
@@ -10,6 +12,8 @@ import {
   howLoadsSentence,
   noFrameSentence,
 } from "../../../studies/wording/loadsWords.ts";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { setLoadsView, useLoadsView } from "../../state/loadsView.ts";
 import { useStage } from "../../state/stageSettings.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -66,6 +70,16 @@ function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
       ) : (
         <p role="status">The linkage cannot stand or carry there.</p>
       )}
+      <SaveMenu
+        of="the loads"
+        files={[
+          documentFile(truck, "loads", "The loads", () => {
+            const { document } = workbench.getState();
+            const weights = variantWeights(document, truck.file);
+            return loadsJson(report, truck.setup.units, weights);
+          }),
+        ]}
+      />
       <p className="fold-fine">{howLoadsSentence(report, format.units)}</p>
     </>
   );

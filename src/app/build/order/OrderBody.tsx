@@ -1,10 +1,13 @@
 import "../../measure/editing.css";
 import "./order.css";
 import { valueAt } from "../../../setup/types/keyPath.ts";
+import { orderJson } from "../../../studies/documents/orderJson.ts";
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { newOrder } from "../../../studies/order/writeOrder.ts";
 import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { hasDraftIn, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -36,6 +39,12 @@ export function OrderBody({ truck }: { truck: Truck }) {
       <CatalogRow />
       {sheet && <PutIntoTruck sheet={sheet} format={format} isBlocked={isBlocked} />}
       {isBlocked && <p className="order-remark">The sheet shows the order before what is to be mended.</p>}
+      {sheet && (
+        <SaveMenu
+          of="the order"
+          files={[documentFile(truck, "order", "The order", () => orderJson(sheet))]}
+        />
+      )}
       {sheet && <OrderSheetPage sheet={sheet} format={format} />}
       <button
         type="button"

@@ -3,6 +3,8 @@ import { useDeferredValue } from "react";
 import type { Setup } from "../../../setup/types/types.ts";
 import type { TruckAlignment } from "../../../studies/alignment/alignSide.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
+import { reportFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { StandingSwitch } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
@@ -39,6 +41,9 @@ export function AligningPanel({ truck }: AligningPanelProps) {
           Alignment card{asked && `: ${stance}`}
         </h2>
         {asked && alignment && <PrintCard />}
+        {asked && alignment && (
+          <SaveMenu of="the alignment" files={[reportFile(of, { of: "align" }, "The alignment")]} />
+        )}
       </header>
       <p className="aligning-of">
         {setup.name}

@@ -6,6 +6,7 @@ import type { LengthUnit } from "../../../setup/types/types.ts";
 import { changeField } from "../../../studies/change/changeField.ts";
 import type { FoundChange } from "../../../studies/change/changeTypes.ts";
 import { EFFORT, SPACER } from "../../../studies/change/effort.ts";
+import { changeJson } from "../../../studies/documents/changeJson.ts";
 import type { LeftPart } from "../../../studies/trim/trimTypes.ts";
 import {
   changeSentence,
@@ -17,6 +18,8 @@ import {
 import { unitsFromMm } from "../../../units/lengthUnits.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
@@ -101,6 +104,10 @@ function Changes({ truck }: { truck: Truck }) {
           );
         })}
       </ol>
+      <SaveMenu
+        of="the changes"
+        files={[documentFile(truck, "change", "What to change", () => changeJson(report, setup.units))]}
+      />
       <CutShort study="change" of={[answered]} />
       <EffortOrder
         order={order}

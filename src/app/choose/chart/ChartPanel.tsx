@@ -19,7 +19,8 @@ import {
 } from "../../../studies/wording/chartWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
-import { saveAs } from "../../parts/saveAs.ts";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -162,14 +163,18 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
         <button type="button" className="button" onClick={() => open(at)}>
           Keep this one as a variant
         </button>
-        <button
-          type="button"
-          className="button"
-          disabled={isBusy}
-          onClick={() => saveAs("fit-chart.csv", "text/csv", chartCsv(chart))}
-        >
-          Save as CSV
-        </button>
+        {!isBusy && (
+          <SaveMenu
+            of="the fit chart"
+            files={[
+              {
+                ...{ name: "The fit chart (CSV)", file: "fit-chart.csv", type: "text/csv" },
+                make: () => chartCsv(chart),
+              },
+              documentFile(truck, "chart", "The fit chart", () => chart),
+            ]}
+          />
+        )}
       </div>
       <p className="chart-hint">{legendSentence(chart, format)}</p>
       <p className="chart-hint">{posesSentence(chart, format)}</p>

@@ -1,5 +1,6 @@
 import "./odds.css";
 import { useState } from "react";
+import { oddsJson } from "../../../studies/documents/oddsJson.ts";
 import {
   againSentence,
   LIKELY_SIGN,
@@ -10,6 +11,8 @@ import {
 } from "../../../studies/wording/oddsWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { useOdds } from "../../parts/odds/useOdds.ts";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
@@ -57,6 +60,10 @@ export function OddsBody({ truck }: { truck: Truck }) {
           <Matters rows={rows} />
         </div>
       )}
+      <SaveMenu
+        of="the odds"
+        files={[documentFile(truck, "odds", "The odds", () => oddsJson(report, truck.setup.units))]}
+      />
       <div className="fold-fine">
         {oddsNotes(report, speech).map((note) => (
           <p key={note}>{note}</p>

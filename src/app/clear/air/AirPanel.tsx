@@ -5,6 +5,8 @@ import type { LengthUnit } from "../../../setup/types/types.ts";
 import { type AirState, airStateAt } from "../../../studies/air/airState.ts";
 import { airPressureText, allowedSentence, beyondText, rateText } from "../../../studies/wording/airWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
+import { reportFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { type AirRow, AirTable } from "./AirTable.tsx";
@@ -33,6 +35,7 @@ export function AirPanel({ truck }: AirPanelProps) {
   return (
     <Fold id="air" title="Air springs" note={noteText(left, airSpring, setup.units)}>
       <AirAnswers truck={truck} spring={airSpring} travel={shown} left={left} />
+      <SaveMenu of="the air springs" files={[reportFile(truck, { of: "air" }, "The air springs")]} />
     </Fold>
   );
 }

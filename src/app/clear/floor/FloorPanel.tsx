@@ -10,6 +10,8 @@ import { barredAt, heightSentence } from "../../../studies/wording/heightWords.t
 import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Fold } from "../../parts/Fold.tsx";
+import { reportFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -58,6 +60,7 @@ export function FloorPanel({ truck }: FloorPanelProps) {
   return (
     <Fold id="floor" title="Stance and floor" note={note}>
       <FloorAnswers truck={truck} travel={travel} clearances={floor?.clearances ?? []} format={format} />
+      <SaveMenu of="the floor" files={[reportFile(truck, { of: "floor" }, "Stance and floor")]} />
     </Fold>
   );
 }

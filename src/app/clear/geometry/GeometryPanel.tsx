@@ -13,7 +13,10 @@ import {
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { instantCenter, rollCenter } from "../../../suspension/rollCenter.ts";
 import { wheelMotion } from "../../../suspension/wheelMotion.ts";
+import { Meaning } from "../../docs/Meaning.tsx";
 import { Fold } from "../../parts/Fold.tsx";
+import { reportFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
@@ -29,6 +32,7 @@ export function GeometryPanel({ truck }: GeometryPanelProps) {
     <Fold id="geometry" title="Steering and geometry">
       <Now truck={truck} />
       <Whole truck={truck} />
+      <SaveMenu of="the geometry" files={[reportFile(truck, { of: "geometry" }, "Steering and geometry")]} />
       <p className="fold-fine">
         Roll center, instant center and jacking are those of rigid tires and bushings, by geometry alone;
         forces and body motion on the road are another matter.
@@ -56,7 +60,7 @@ function Now({ truck }: GeometryPanelProps) {
   const { center, instant, ackermann, ratio, jacking } = now;
   return (
     <dl className="facts">
-      <Fact name="Roll center height" plus="+ above the floor">
+      <Fact name="Roll center height" of="roll center" plus="+ above the floor">
         {farText(center?.height, format)}
       </Fact>
       <Fact name="Instant center, left wheel" plus="from the centerline, + left; height in the setup’s axes">
@@ -69,8 +73,10 @@ function Now({ truck }: GeometryPanelProps) {
             ? `${Math.round(ackermann.percent)}%, outer wheel off by ${angleText(ackermann.error)}`
             : "steer to see it"}
       </Fact>
-      <Fact name="Steering ratio here">{ratio ? ratioText(ratio, format.units) : "–"}</Fact>
-      <Fact name="Jacking by this steer" plus="+ body rises">
+      <Fact name="Steering ratio here" of="steering ratio">
+        {ratio ? ratioText(ratio, format.units) : "–"}
+      </Fact>
+      <Fact name="Jacking by this steer" of="jacking" plus="+ body rises">
         {jacking ? `${lengthText(jacking.rise, format)}, roll ${angleText(jacking.roll, 2)}` : "–"}
       </Fact>
     </dl>
@@ -97,10 +103,12 @@ function WholeRange({ truck, report }: { truck: Truck; report: GeometryReport })
   const largest = (of: (one: (typeof circles)[number]) => number) => Math.max(...circles.map(of));
   return (
     <dl className="facts">
-      <Fact name="Bump steer over travel">{bumpSteerText([bumpSteer.left, bumpSteer.right], format)}</Fact>
+      <Fact name="Bump steer over travel" of="bump steer">
+        {bumpSteerText([bumpSteer.left, bumpSteer.right], format)}
+      </Fact>
       <Fact name="Least bump steer: inner tie rod end">{flatText(flatInner, format)}</Fact>
       <Fact name="Least bump steer: outer tie rod end">{flatText(flatOuter, format)}</Fact>
-      <Fact name="Turning circle, curb to curb">
+      <Fact name="Turning circle, curb to curb" of="turning circle">
         {truck.setup.truck.wheelbase === null
           ? "needs the wheelbase"
           : circles.length === 0
@@ -122,11 +130,20 @@ function WholeRange({ truck, report }: { truck: Truck; report: GeometryReport })
   );
 }
 
-function Fact({ name, plus, children }: { name: string; plus?: string; children: string }) {
+type FactProps = {
+  name: string;
+  plus?: string;
+  /** Its name among the definitions. */
+  of?: string;
+  children: string;
+};
+
+function Fact({ name, plus, of, children }: FactProps) {
   return (
     <div>
       <dt>
         {name} {plus !== undefined && <small>{plus}</small>}
+        {of !== undefined && <Meaning of={of} />}
       </dt>
       <dd>{keepTogether(children)}</dd>
     </div>

@@ -7,6 +7,8 @@ import { bindsText, limitsStateSentence } from "../../../studies/wording/limitTe
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
+import { reportFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
@@ -46,6 +48,7 @@ export function LimitPanel({ truck }: LimitPanelProps) {
         </p>
       )}
       <NotChecked truck={truck} />
+      {isGiven && <SaveMenu of="the limits" files={[reportFile(truck, { of: "limits" }, "The limits")]} />}
       <p className="fold-fine">
         A limit kept here says something about angles and lengths in the setup, not that any part is fit for
         the road. What a joint, rod end, shock or air spring allows is for its maker to say.

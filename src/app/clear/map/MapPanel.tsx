@@ -4,6 +4,8 @@ import { limitMargins } from "../../../studies/limits/limitsOf.ts";
 import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
 import { heightText, lockText } from "../../../studies/wording/poseWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
+import { reportFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { MapSideName } from "../../work/drawnMap.ts";
@@ -68,6 +70,14 @@ export function MapPanel({ truck }: MapPanelProps) {
         />
       )}
       {map && <CutShort study="picture" of={[map]} />}
+      <SaveMenu
+        of="the map"
+        files={[
+          reportFile(truck, { of: "map" }, "The map"),
+          reportFile(truck, { of: "map csv" }, "The map"),
+          reportFile(truck, { of: "check" }, "The check of every pose"),
+        ]}
+      />
       <MapKey truck={truck} drawn={drawn} />
       <MapLimits truck={truck} />
     </section>

@@ -1,10 +1,10 @@
 import "./plot.css";
-import { type KeyboardEvent, type PointerEvent, useId, useRef, useState } from "react";
+import { useId, useState } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { type PlotSpec, readText } from "../../parts/plotNumbers.ts";
-import { PLOT_BOX, PlotPicture, plotX } from "./PlotPicture.tsx";
-import { PlotValues } from "./PlotValues.tsx";
-import { nearestIndex } from "./valueAt.ts";
+import type { PlotSpec } from "../../parts/plotNumbers.ts";
+import { LargePlot } from "./LargePlot.tsx";
+import { PlotBoard } from "./PlotBoard.tsx";
+import type { Zoom } from "./plotFrame.ts";
 
 export type PlotProps = {
   spec: PlotSpec;
@@ -13,70 +13,62 @@ export type PlotProps = {
   format: LengthFormat;
   /** Puts the pose to an x. */
   onGo: (x: number) => void;
+  /** Drawn as low as it reads: beside fields every line counts. Default false. */
+  isLow?: boolean;
 };
 
-/** A plot as a drafter would ink it: read it under the pointer or with the arrow keys, press to go to that pose. */
-export function Plot({ spec, at, format, onGo }: PlotProps) {
+/** px, of a low one. */
+const LOW = 176;
+
+/** A plot as a drafter would ink it, with a larger one behind a press. */
+export function Plot({ spec, at, format, onGo, isLow = false }: PlotProps) {
   const id = useId();
-  const svg = useRef<SVGSVGElement>(null);
-  const [read, setRead] = useState<number | null>(null);
-  const x = plotX(spec);
-  const shownAt = read ?? at;
-  const domain = x.domain();
-
-  const xUnder = ({ clientX }: { readonly clientX: number }): number => {
-    const box = svg.current!.getBoundingClientRect();
-    return x.invert(((clientX - box.left) / box.width) * PLOT_BOX.width);
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const way = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
-    if (way !== undefined) {
-      const xs = spec.series[0]?.points.map((p) => p.x) ?? [];
-      const next = nearestIndex(xs, shownAt) + (spec.x.measure === "lock" ? -way : way);
-      setRead(xs[Math.min(xs.length - 1, Math.max(0, next))] ?? null);
-    } else if (event.key === "Enter" && read !== null) onGo(read);
-    else if (event.key === "Escape") setRead(null);
-    else return;
-    event.preventDefault();
-  };
-
+  const [zoom, setZoom] = useState<Zoom | null>(null);
+  const [isLarge, setLarge] = useState(false);
   return (
     <figure className="plot">
-      <figcaption id={`${id}-title`}>
-        <strong>{spec.title}</strong> <small>{spec.note}</small>
-      </figcaption>
-      <div
-        className="plot-board"
-        role="slider"
-        tabIndex={0}
-        aria-labelledby={`${id}-title`}
-        aria-describedby={`${id}-values`}
-        aria-valuemin={Math.min(...domain)}
-        aria-valuemax={Math.max(...domain)}
-        aria-valuenow={shownAt}
-        aria-valuetext={readText(shownAt, spec.x.measure, format)}
-        onKeyDown={onKeyDown}
-        onBlur={() => setRead(null)}
-      >
-        <svg
-          ref={svg}
-          viewBox={`0 0 ${PLOT_BOX.width} ${PLOT_BOX.height}`}
-          aria-hidden="true"
-          onPointerMove={(event: PointerEvent) => setRead(xUnder(event))}
-          onPointerLeave={() => setRead(null)}
-          onClick={(event) => onGo(xUnder(event))}
+      <figcaption>
+        <span className="plot-title" id={`${id}-title`}>
+          <strong>{spec.title}</strong> <small>{spec.note}</small>
+        </span>
+        {zoom && (
+          <button type="button" className="plot-tool" onClick={() => setZoom(null)}>
+            All of it
+          </button>
+        )}
+        <button
+          type="button"
+          className="plot-tool plot-enlarge"
+          aria-label={`${spec.title}: larger`}
+          title="Larger: zoom, wanted band, save, print"
+          onClick={() => setLarge(true)}
         >
-          <PlotPicture spec={spec} format={format} />
-          <line
-            className={read === null ? "plot-pose" : "plot-read"}
-            x1={x(shownAt)}
-            x2={x(shownAt)}
-            y1={PLOT_BOX.top}
-            y2={PLOT_BOX.height - PLOT_BOX.bottom}
-          />
-        </svg>
-      </div>
-      <PlotValues id={`${id}-values`} spec={spec} at={shownAt} isPose={read === null} format={format} />
+          <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">
+            <path d="M9.5 2H14v4.5M14 2 9 7M6.5 14H2V9.5M2 14l5-5" />
+          </svg>
+        </button>
+      </figcaption>
+      <PlotBoard
+        spec={spec}
+        at={at}
+        format={format}
+        labelledBy={`${id}-title`}
+        heightFor={(width) => (isLow ? LOW : Math.round(Math.min(260, Math.max(190, 0.58 * width))))}
+        zoom={zoom}
+        onZoom={setZoom}
+        onGo={onGo}
+      />
+      {isLarge && (
+        <LargePlot
+          spec={spec}
+          at={at}
+          format={format}
+          onGo={onGo}
+          zoom={zoom}
+          onZoom={setZoom}
+          onClose={() => setLarge(false)}
+        />
+      )}
     </figure>
   );
 }

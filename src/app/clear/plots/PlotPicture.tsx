@@ -1,67 +1,80 @@
-import { scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
-import { memo } from "react";
+import { memo, useId } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
-import { ticksOf, tickText, unitText } from "../../parts/plotNumbers.ts";
+import { unitText } from "../../parts/plotNumbers.ts";
+import { scaleTicks } from "../../parts/scaleTicks.ts";
+import { CurveMark, lookClass } from "./CurveMark.tsx";
 import { labelSpots } from "./labelSpots.ts";
-import { plotRange } from "./plotRange.ts";
-
-export const PLOT_BOX = { width: 360, height: 220, left: 46, right: 20, top: 10, bottom: 34 } as const;
-
-/** The x scale of a plot. Of steering left lock stands at the left, as on the map: + is a left turn. */
-export function plotX({ series, x }: PlotSpec) {
-  const points = series[0]?.points ?? [];
-  const ends = [points[0]?.x ?? 0, points.at(-1)?.x ?? 1];
-  if (x.measure === "lock") ends.reverse();
-  return scaleLinear(ends, [PLOT_BOX.left, PLOT_BOX.width - PLOT_BOX.right]).clamp(true);
-}
+import type { PlotFrame } from "./plotFrame.ts";
+import type { Span } from "./plotRange.ts";
 
 export type PlotPictureProps = {
   spec: PlotSpec;
+  frame: PlotFrame;
+  /** What is wanted of the curves; an end that is left out is open. */
+  band: Partial<Span>;
   format: LengthFormat;
 };
 
-/** Scales, levels and curves: all of a plot that stays when the pose moves. */
-export const PlotPicture = memo(function PlotPicture({ spec, format }: PlotPictureProps) {
-  const { width, height, left, right, top, bottom } = PLOT_BOX;
-  const { low, high } = plotRange(spec);
-  const x = plotX(spec);
-  const [first, last] = x.domain() as [number, number];
-  const y = scaleLinear([low, high], [height - bottom, top]);
+/** px between two marks of a scale, at least. */
+const APART = { x: 31, y: 26 } as const;
+
+/** Marks along one curve. */
+const MARKS = 5;
+
+/** Scales, levels, the band that is wanted, and curves: all of a plot that stays when the pose moves. */
+export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format }: PlotPictureProps) {
+  const { box, x, y, across, up } = frame;
+  const { width, height, left, right, top, bottom } = box;
+  const clip = useId();
   const draw = line<Series["points"][number]>()
     .defined((p) => p.y !== null)
-    .x((p) => x(p.x))
+    .x((p) => unclamped(frame, p.x))
     .y((p) => y(p.y as number));
+  const room = { left, right: width - right, top, bottom: height - bottom };
+  const counts = [(room.right - left) / APART.x, (room.bottom - top) / APART.y] as const;
   return (
     <>
-      {ticksOf(low, high, 6, spec.y.measure, format.units).map((tick) => (
-        <g key={tick}>
+      <clipPath id={clip}>
+        <rect
+          x={left}
+          y={top}
+          width={Math.max(0, room.right - left)}
+          height={Math.max(0, room.bottom - top)}
+        />
+      </clipPath>
+      <Band band={band} frame={frame} />
+      {scaleTicks(up.low, up.high, counts[1], spec.y.measure, format).map(({ at, text }) => (
+        <g key={at}>
           <line
-            className={Math.abs(tick) < 1e-9 ? "plot-zero" : "plot-grid"}
+            className={Math.abs(at) < 1e-9 ? "plot-zero" : "plot-grid"}
             x1={left}
             x2={width - right}
-            y1={y(tick)}
-            y2={y(tick)}
+            y1={y(at)}
+            y2={y(at)}
           />
-          <text className="plot-tick" x={left - 6} y={y(tick) + 4} textAnchor="end">
-            {tickText(tick, spec.y.measure, format)}
+          <text className="plot-tick" x={left - 6} y={y(at) + 4} textAnchor="end">
+            {text}
           </text>
         </g>
       ))}
-      {ticksOf(Math.min(first, last), Math.max(first, last), 6, spec.x.measure, format.units).map((tick) => (
-        <g key={tick}>
-          <line className="plot-grid" x1={x(tick)} x2={x(tick)} y1={top} y2={height - bottom} />
-          <text className="plot-tick" x={x(tick)} y={height - bottom + 15} textAnchor="middle">
-            {tickText(tick, spec.x.measure, format)}
+      {scaleTicks(across.low, across.high, counts[0], spec.x.measure, format).map(({ at, text }) => (
+        <g key={at}>
+          <line className="plot-grid" x1={x(at)} x2={x(at)} y1={top} y2={height - bottom} />
+          <text className="plot-tick" x={x(at)} y={height - bottom + 15} textAnchor="middle">
+            {text}
           </text>
         </g>
       ))}
-      <text className="plot-name" x={width - right} y={height - 4} textAnchor="end">
+      <text className="plot-name" x={4} y={12}>
+        {spec.y.label}, {unitText(spec.y.measure, format)}
+      </text>
+      <text className="plot-name" x={width - right} y={height - 5} textAnchor="end">
         {spec.x.label}, {unitText(spec.x.measure, format)}
       </text>
       {spec.levels?.map(({ at: level, name }) =>
-        level >= low && level <= high ? (
+        level >= up.low && level <= up.high ? (
           <g key={name}>
             <line className="plot-level" x1={left} x2={width - right} y1={y(level)} y2={y(level)} />
             <text className="plot-level-name" x={left + 3} y={y(level) - 4}>
@@ -70,20 +83,71 @@ export const PlotPicture = memo(function PlotPicture({ spec, format }: PlotPictu
           </g>
         ) : null,
       )}
-      {spec.series.map((series) => (
-        <path
-          key={series.name}
-          className={`plot-curve plot-${series.line} ${series.isMain ? "plot-main" : ""}`}
-          d={draw(series.points) ?? ""}
-        />
+      <g clipPath={`url(#${clip})`}>
+        {spec.series.map((series, i) => (
+          <g key={series.name}>
+            <path
+              className={`plot-curve plot-${series.line} ${series.isMain ? "plot-main" : ""} ${lookClass(series.of ?? i)}`}
+              d={draw(series.points) ?? ""}
+            />
+            {spec.series.length > 1 &&
+              markedPoints(series, across, i).map((p) => (
+                <CurveMark key={p.x} of={series.of ?? i} x={x(p.x)} y={y(p.y as number)} />
+              ))}
+          </g>
+        ))}
+      </g>
+      {labelSpots(spec.series, x, y, room).map((spot) => (
+        <text
+          key={spot.name}
+          className={`plot-label ${lookClass(spot.of)}`}
+          x={spot.x}
+          y={spot.y}
+          textAnchor="middle"
+        >
+          {spot.name}
+        </text>
       ))}
-      {labelSpots(spec.series, x, y, { left, right: width - right, top, bottom: height - bottom }).map(
-        (spot) => (
-          <text key={spot.name} className="plot-label" x={spot.x} y={spot.y} textAnchor="middle">
-            {spot.name}
-          </text>
-        ),
-      )}
     </>
   );
 });
+
+/** A curve that is looked at closer runs out of the picture, not along its edge. */
+function unclamped({ x }: PlotFrame, value: number): number {
+  const [[d0, d1], [r0, r1]] = [x.domain(), x.range()] as [[number, number], [number, number]];
+  return r0 + ((r1 - r0) * (value - d0)) / (d1 - d0 || 1);
+}
+
+/** A few points of a curve that are in sight, each curve's at places of its own. */
+function markedPoints({ points }: Series, across: Span, i: number): Series["points"] {
+  const seen = points.filter(({ x, y }) => y !== null && x >= across.low && x <= across.high);
+  const step = Math.max(1, Math.floor(seen.length / MARKS));
+  const first = Math.floor(step * (0.25 + 0.17 * (i % 5)));
+  return seen.filter((_, k) => k >= first && (k - first) % step === 0);
+}
+
+function Band({ band, frame }: { band: Partial<Span>; frame: PlotFrame }) {
+  const hatch = useId();
+  const { box, y, up } = frame;
+  if (band.low === undefined && band.high === undefined) return null;
+  const [low, high] = [Math.max(band.low ?? up.low, up.low), Math.min(band.high ?? up.high, up.high)];
+  if (!(low < high)) return null;
+  const [x1, x2] = [box.left, box.width - box.right];
+  return (
+    <g>
+      <pattern id={hatch} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <line className="plot-hatch" x1="0" x2="0" y1="0" y2="7" />
+      </pattern>
+      <rect fill={`url(#${hatch})`} x={x1} width={x2 - x1} y={y(high)} height={y(low) - y(high)} />
+      {[band.low, band.high].map((end, i) =>
+        end !== undefined && end >= up.low && end <= up.high ? (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the lower end and the upper one
+          <line key={i} className="plot-band-edge" x1={x1} x2={x2} y1={y(end)} y2={y(end)} />
+        ) : null,
+      )}
+      <text className="plot-band-name" x={x2 - 4} y={y(high) + 12} textAnchor="end">
+        wanted
+      </text>
+    </g>
+  );
+}

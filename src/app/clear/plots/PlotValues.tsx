@@ -1,7 +1,8 @@
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { PlotSpec } from "../../parts/plotNumbers.ts";
-import { readText } from "../../parts/plotNumbers.ts";
-import { valueAt } from "./valueAt.ts";
+import { curveText, type PlotSpec, readText, slopeText } from "../../parts/plotNumbers.ts";
+import { CurveSample } from "./CurveMark.tsx";
+import { readAt, slopeAt } from "./curveSlope.ts";
+import type { Span } from "./plotRange.ts";
 
 export type PlotValuesProps = {
   id: string;
@@ -9,26 +10,50 @@ export type PlotValuesProps = {
   at: number;
   /** The values are of the pose shown, not of a place being read. */
   isPose: boolean;
+  /** What is wanted: a curve outside of it says so. */
+  band: Partial<Span>;
   format: LengthFormat;
 };
 
-/** The numbers under a plot: of the pose shown, or of the place under the pointer. */
-export function PlotValues({ id, spec, at, isPose, format }: PlotValuesProps) {
-  const where = readText(at, spec.x.measure, format);
+/** The numbers under a plot: every curve's value and slope, of the pose shown or of the place that is read. */
+export function PlotValues({ id, spec, at, isPose, band, format }: PlotValuesProps) {
+  const { measure } = spec.y;
   return (
     <p id={id} className="plot-values">
       <span className="plot-where">
-        {isPose ? "now" : "at"} {where}:
+        {isPose ? "now" : "at"} {readText(at, spec.x.measure, format)}:
       </span>{" "}
-      {spec.series.map((series) => {
-        const value = valueAt(series, at);
+      {spec.series.map((series, i) => {
+        const value = readAt(series, at);
+        const slope = spec.slope === undefined ? null : slopeAt(spec, series, at);
         return (
           <span key={series.name} className="plot-value">
-            {spec.series.length > 1 && `${series.name} `}
-            <b>{value === null ? "none here" : readText(value, spec.y.measure, format)}</b>
+            {spec.series.length > 1 && (
+              <>
+                <CurveSample of={series.of ?? i} line={series.line} isMain={series.isMain} /> {
+                  series.name
+                }{" "}
+              </>
+            )}
+            <b>{value === null ? "none here" : curveText(value, measure, format)}</b>
+            {value !== null && <BandWord value={value} band={band} />}
+            {slope !== null && (
+              <span className="plot-slope">
+                {" "}
+                {spec.series.length > 1 ? "" : `${spec.slope} `}
+                {slopeText(slope, spec, format)}
+              </span>
+            )}
           </span>
         );
       })}
     </p>
   );
+}
+
+function BandWord({ value, band: { low, high } }: { value: number; band: Partial<Span> }) {
+  if (low === undefined && high === undefined) return null;
+  const off =
+    low !== undefined && value < low ? "below" : high !== undefined && value > high ? "above" : null;
+  return <span className="plot-in-band"> {off === null ? "✓ in the band" : `✕ ${off} the band`}</span>;
 }

@@ -1,17 +1,19 @@
 import "./plotsPanel.css";
-import { memo, useDeferredValue, useMemo, useRef, useState } from "react";
+import { memo } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { PlotSpec } from "../../parts/plotNumbers.ts";
-import { saveAs } from "../../parts/saveAs.ts";
+import { printAlone } from "../../parts/printAlone.ts";
+import { reportFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { StandingTag } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
-import { alignmentPlots, type NamedTruck } from "./alignmentPlots.ts";
-import { gapOverSteer, gapOverTravel } from "./gapPlots.ts";
-import { Plot } from "./Plot.tsx";
+import { workbench } from "../../state/workbench.ts";
+import type { NamedTruck } from "./alignmentPlots.ts";
+import { useLaidOver } from "./laidOver.ts";
+import { LayOver, SteeringScale, WhichPlots } from "./PlotMenus.tsx";
+import { PlotTile } from "./PlotTile.tsx";
+import { usePlotChoice } from "./plotChoice.ts";
+import { plotNames, plotSpec } from "./plotSpecs.ts";
 import { plotsCsv } from "./plotsCsv.ts";
-import { useIsSeen } from "./useIsSeen.ts";
-import { usePrinting } from "./usePrinting.ts";
 
 export type PlotsPanelProps = {
   truck: Truck;
@@ -22,59 +24,47 @@ export type PlotsPanelProps = {
 
 /** Every plot, each linked to the pose: what the linkage does, and what nears the tire. */
 export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: PlotsPanelProps) {
-  const section = useRef<HTMLElement>(null);
-  const isSeen = useIsSeen(section);
-  // A drag comes first: the plots follow when there is time, and not at all where nobody sees them.
-  const isPrinting = usePrinting();
-  const [travelNow, steerNow] = [
-    useWorkbench((s) => (isSeen || isPrinting ? s.travel : 0)),
-    useWorkbench((s) => (isSeen || isPrinting ? s.steer : 0)),
-  ];
-  const [travelLater, steerLater] = [useDeferredValue(travelNow), useDeferredValue(steerNow)];
-  const [travel, steer] = isPrinting ? [travelNow, steerNow] : [travelLater, steerLater];
-  const setPose = useWorkbench((s) => s.setPose);
-  const [laid, setLaid] = useState(-1);
-  const others = useMemo(() => variants.slice(laid, laid + 1).filter(() => laid >= 0), [variants, laid]);
-  const ofTruck = useMemo(() => alignmentPlots(truck, others), [truck, others]);
-  const plots = [gapOverSteer(truck, travel), gapOverTravel(truck, steer), ...ofTruck];
-  const isOverSteer = (plot: PlotSpec) => plot.x.measure === "lock";
+  const others = useLaidOver(variants);
+  const hidden = usePlotChoice((s) => s.hidden);
+  const scale = usePlotChoice((s) => s.scale);
+  const ids = plotNames(truck).flatMap(({ id }) => (hidden.includes(id) ? [] : [id]));
+  const curves = () => {
+    const { travel, steer } = workbench.getState();
+    const specs = ids.flatMap((id) => plotSpec(id, { truck, others, scale, travel, steer }) ?? []);
+    return plotsCsv(specs, truck.setup.units);
+  };
   return (
-    <section className="plots" ref={section} aria-labelledby="plots-title">
+    <section className="plots" aria-labelledby="plots-title">
       <header className="plots-head">
         <h2 id="plots-title" className="label">
-          Plots: the blue line is the pose shown; press in a plot to go there
+          Plots: the blue line is the pose shown; press in a plot to go there, drag over it to look closer
         </h2>
         <StandingTag />
-        {variants.length > 0 && (
-          <label>
-            Lay over{" "}
-            <select value={laid} onChange={(event) => setLaid(Number(event.target.value))}>
-              <option value={-1}>nothing</option>
-              {variants.map(({ name }, i) => (
-                <option key={name} value={i}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </label>
-        )}
-        <button
-          type="button"
-          className="button"
-          onClick={() => saveAs("plots.csv", "text/csv", plotsCsv(plots, truck.setup.units))}
-        >
-          Save these curves (CSV)
-        </button>
+        <div className="plots-tools">
+          <WhichPlots truck={truck} of="panel" />
+          <LayOver variants={variants} />
+          <SteeringScale />
+          <SaveMenu
+            of="the curves"
+            files={[
+              {
+                name: "These curves (CSV)",
+                file: "plots.csv",
+                type: "text/csv",
+                make: curves,
+              },
+              reportFile(truck, { of: "sweep csv" }, "The whole sweep, a table"),
+              reportFile(truck, { of: "sweep" }, "The whole sweep"),
+            ]}
+          />
+          <button type="button" className="button" onClick={() => printAlone("plots")}>
+            Print
+          </button>
+        </div>
       </header>
       <div className="plots-grid">
-        {plots.map((plot) => (
-          <Plot
-            key={plot.id}
-            spec={plot}
-            at={isOverSteer(plot) ? steer : travel}
-            format={format}
-            onGo={(x) => (isOverSteer(plot) ? setPose(travel, x) : setPose(x, steer))}
-          />
+        {ids.map((id) => (
+          <PlotTile key={id} id={id} truck={truck} others={others} scale={scale} format={format} />
         ))}
       </div>
     </section>

@@ -1,8 +1,7 @@
-import { ackermannAt } from "../../../studies/geometry/ackermannAt.ts";
-import { rollCenter } from "../../../suspension/rollCenter.ts";
-import { type SolvedPose, solvePose } from "../../../suspension/solvePose.ts";
-import type { Measure, PlotSpec, Series } from "../../parts/plotNumbers.ts";
+import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
+import { type CurveKind, PLOT_KINDS, type PlotKind } from "./curveKinds.ts";
+import { type SteerScale, steerAxis, TRAVEL_AXIS } from "./plotAxes.ts";
 
 /** Points of a curve: enough that it looks drawn, few enough to be there at once. */
 const POINTS = 49;
@@ -12,156 +11,92 @@ export interface NamedTruck {
   readonly truck: Truck;
 }
 
-interface Poses {
-  readonly byTravel: readonly (readonly [travel: number, pose: SolvedPose | null])[];
-  readonly bySteer: readonly (readonly [steer: number, pose: SolvedPose | null])[];
-}
-
-const known = new WeakMap<Truck, Poses>();
-
-/** The poses behind the alignment plots: over travel straight ahead, over steer at the height as measured. */
-function posesOf(truck: Truck): Poses {
-  const before = known.get(truck);
-  if (before) return before;
-  const { frontEnd, setup } = truck.model;
-  const { droop, bump } = setup.travel;
-  const at = (travel: number, steer: number) => {
-    const pose = solvePose(frontEnd, travel, steer);
-    return pose.ok ? pose : null;
-  };
-  const poses: Poses = {
-    byTravel: spread(droop, bump).map((travel) => [travel, at(travel, 0)] as const),
-    bySteer: spread(-1, 1).map((steer) => [steer, at(0, steer)] as const),
-  };
-  known.set(truck, poses);
-  return poses;
-}
-
 export function spread(low: number, high: number, count = POINTS): number[] {
   return Array.from({ length: count }, (_, i) => low + ((high - low) * i) / (count - 1));
 }
 
-type Read = (pose: SolvedPose, truck: Truck, x: number) => number | null;
-
-interface Wanted {
-  readonly id: string;
-  readonly title: string;
-  readonly note: string;
-  readonly over: "travel" | "steer";
-  readonly measure: Measure;
-  /** One curve or two: of the left wheel, and of the right where it differs. */
-  readonly curves: readonly { readonly name: string; readonly read: Read }[];
+/** The kinds that a truck says enough for. */
+export function kindsOf(truck: Truck): readonly PlotKind[] {
+  return PLOT_KINDS.filter(({ isOf }) => isOf?.(truck) ?? true);
 }
 
-/** Null where the force lines of both wheels do not cross. */
-function rollCenterHeight({ travel }: SolvedPose, { model }: Truck): number | null {
-  return rollCenter(model.frontEnd, { left: travel, right: travel }, 0)?.height ?? null;
+/** Every plot of a truck over travel and steering. @param others as for `alignmentPlot` */
+export function alignmentPlots(
+  truck: Truck,
+  others: readonly NamedTruck[],
+  scale: SteerScale = "lock",
+): PlotSpec[] {
+  return kindsOf(truck).map((kind) => plotOf(kind, truck, others, scale));
 }
 
-const WANTED: readonly Wanted[] = [
-  {
-    id: "camber",
-    title: "Camber over travel",
-    note: "+ = leans out at the top",
-    over: "travel",
-    measure: "angle",
-    curves: [{ name: "left", read: (pose) => pose.left.camber }],
-  },
-  {
-    id: "toe",
-    title: "Toe over travel (bump steer)",
-    note: "+ = toe-in, each wheel",
-    over: "travel",
-    measure: "angle",
-    curves: [{ name: "left", read: (pose) => pose.left.toe }],
-  },
-  {
-    id: "caster",
-    title: "Caster over travel",
-    note: "+ = axis leans back at the top",
-    over: "travel",
-    measure: "angle",
-    curves: [{ name: "left", read: (pose) => pose.left.caster }],
-  },
-  {
-    id: "scrub",
-    title: "Scrub radius over travel",
-    note: "+ = patch outboard of the axis",
-    over: "travel",
-    measure: "length",
-    curves: [{ name: "left", read: (pose) => pose.left.scrubRadius }],
-  },
-  {
-    id: "roll-center",
-    title: "Roll center height over travel",
-    note: "+ = above the floor; both wheels alike",
-    over: "travel",
-    measure: "length",
-    curves: [{ name: "both wheels", read: rollCenterHeight }],
-  },
-  {
-    id: "half-track",
-    title: "Half track over travel",
-    note: "centerline to contact patch",
-    over: "travel",
-    measure: "length",
-    curves: [{ name: "left", read: (pose) => Math.abs(pose.left.contactPatch[1]) }],
-  },
-  {
-    id: "camber-steer",
-    title: "Camber over steering",
-    note: "as measured height; L = left turn",
-    over: "steer",
-    measure: "angle",
-    curves: [
-      { name: "left", read: (pose) => pose.left.camber },
-      { name: "right", read: (pose) => pose.right.camber },
-    ],
-  },
-  {
-    id: "ackermann",
-    title: "Ackermann error over steering",
-    note: "+ = outer wheel turns more than it needs to",
-    over: "steer",
-    measure: "angle",
-    curves: [{ name: "outer wheel", read: (_, truck, steer) => ackermannError(truck, steer) }],
-  },
-];
-
-/** @param others trucks laid over the first, each with its name; the first is then called `shown`. */
-export function alignmentPlots(truck: Truck, others: readonly NamedTruck[]): PlotSpec[] {
-  return WANTED.filter(({ id }) => id !== "ackermann" || truck.setup.truck.wheelbase !== null).map((wanted) =>
-    plotOf(wanted, truck, others),
-  );
+/**
+ * One plot; null where there is none of that name, or the truck does not say enough for it.
+ * @param others trucks laid over the first, each with its name; the first is then called `shown`
+ */
+export function alignmentPlot(
+  id: string,
+  truck: Truck,
+  others: readonly NamedTruck[],
+  scale: SteerScale = "lock",
+): PlotSpec | null {
+  const kind = kindsOf(truck).find((one) => one.id === id);
+  return kind ? plotOf(kind, truck, others, scale) : null;
 }
 
-function plotOf(wanted: Wanted, truck: Truck, others: readonly NamedTruck[]): PlotSpec {
-  const { id, title, note, over, measure } = wanted;
-  const series: Series[] = wanted.curves.map((curve, i) => ({
-    name: others.length > 0 && wanted.curves.length === 1 ? "shown" : curve.name,
-    points: pointsOf(truck, over, curve.read),
+function plotOf(kind: PlotKind, truck: Truck, others: readonly NamedTruck[], scale: SteerScale): PlotSpec {
+  const { id, title, note, of, over, measure, isWild = false, curves } = kind;
+  const isOver = others.length > 0;
+  const named = (own: string) => (isOver ? (curves.length === 1 ? "shown" : `shown, ${own}`) : own);
+  const series: Series[] = curves.map((curve, i) => ({
+    ...curveOf(truck, kind, curve, scale),
+    name: named(curve.name),
     line: i === 0 ? "solid" : "dashed",
     isMain: i === 0,
+    // Two curves of one truck are told apart by color as well, but for others laid over them.
+    ...(isOver ? { of: 0 } : {}),
   }));
   // Over others only the first curve is laid, or the plot turns into wool.
-  for (const other of others) {
-    const points = pointsOf(other.truck, over, wanted.curves[0]!.read);
-    series.push({ name: other.name, points, line: "dotted", isMain: false });
-  }
-  const x =
-    over === "travel"
-      ? { label: "travel, + bump", measure: "length" as const }
-      : { label: "steering", measure: "lock" as const };
-  return { id, title, note, x, y: { label: title, measure }, series };
+  others.forEach(({ name, truck: other }, i) => {
+    const line = i % 2 === 0 ? "dotted" : "dashed";
+    series.push({ ...curveOf(other, kind, curves[0]!, scale), name, line, isMain: false, of: i + 1 });
+  });
+  const x = over === "travel" ? TRAVEL_AXIS : steerAxis(truck, 0, scale);
+  const slope = over === "travel" ? { slope: kind.slope ?? "slope" } : {};
+  return {
+    id,
+    title,
+    note,
+    of,
+    x,
+    y: { label: title.replace(/ over .*/, ""), measure, isWild },
+    series,
+    ...slope,
+  };
 }
 
-function pointsOf(truck: Truck, over: Wanted["over"], read: Read): Series["points"] {
-  const poses = over === "travel" ? posesOf(truck).byTravel : posesOf(truck).bySteer;
-  return poses.map(([x, pose]) => ({ x, y: pose === null ? null : read(pose, truck, x) }));
+const known = new WeakMap<Truck, Map<CurveKind, Series["points"]>>();
+
+/** A curve of a truck, its points over the scale; worked out once. */
+function curveOf(truck: Truck, { over }: PlotKind, curve: CurveKind, scale: SteerScale) {
+  const points = pointsOf(truck, over, curve);
+  if (over === "travel") return { points, read: (x: number) => curve.read(truck, x) };
+  const { fromInput = asItIs, toInput = asItIs } = steerAxis(truck, 0, scale);
+  return {
+    points: points.map(({ x, y }) => ({ x: fromInput(x), y })),
+    read: (x: number) => curve.read(truck, toInput(x)),
+  };
 }
 
-/** At the height as measured. Straight ahead neither wheel turns: the limit from either side is 0. */
-function ackermannError(truck: Truck, steer: number): number | null {
-  if (Math.abs(steer) < 1e-9) return 0;
-  return ackermannAt(truck.model, 0, steer)?.error ?? null;
+const asItIs = (x: number) => x;
+
+function pointsOf(truck: Truck, over: PlotKind["over"], curve: CurveKind): Series["points"] {
+  const curves = known.get(truck) ?? new Map<CurveKind, Series["points"]>();
+  known.set(truck, curves);
+  const before = curves.get(curve);
+  if (before) return before;
+  const { droop, bump } = truck.setup.travel;
+  const xs = over === "travel" ? spread(droop, bump) : spread(-1, 1);
+  const points = xs.map((x) => ({ x, y: curve.read(truck, x) }));
+  curves.set(curve, points);
+  return points;
 }

@@ -3,41 +3,101 @@ import { solvePose } from "../../../suspension/solvePose.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { memoLast } from "../../state/memoLast.ts";
 import type { Truck } from "../../state/truck.ts";
-import { spread } from "./alignmentPlots.ts";
+import { type NamedTruck, spread } from "./alignmentPlots.ts";
+import { type SteerScale, steerAxis, TRAVEL_AXIS } from "./plotAxes.ts";
 
 /** Points of a gap curve, computed anew at every pose: few enough to follow a drag. */
 const POINTS = 33;
 /** The nearest so many parts are drawn; the rest is far from anything. */
 const MOST_PARTS = 4;
+const NONE: readonly NamedTruck[] = [];
 const LINES = ["solid", "dashed", "dotted", "dashed"] as const;
 
-/** Gap of each part (its nearer side) against steer at this height. */
-export const gapOverSteer = memoLast((truck: Truck, travel: number): PlotSpec => {
-  const xs = spread(-1, 1, POINTS);
-  return {
-    id: "gap-steer",
-    title: "Gap over steering at this height",
-    note: "nearest parts, the nearer side of each",
-    x: { label: "steering", measure: "lock" },
-    y: { label: "gap", measure: "length" },
-    series: curvesOf(truck, xs, (steer) => [travel, steer]),
-    levels: levelsOf(truck),
-  };
-});
+/** Gap of each part (its nearer side) against steer at this height; with others laid over, the least of all of each truck. */
+export const gapOverSteer = memoLast(
+  (
+    truck: Truck,
+    travel: number,
+    others: readonly NamedTruck[] = NONE,
+    scale: SteerScale = "lock",
+  ): PlotSpec => {
+    const steers = spread(-1, 1, POINTS);
+    const onScale = (of: Truck, curves: readonly Series[]) => {
+      const { fromInput } = steerAxis(of, travel, scale);
+      return fromInput === undefined
+        ? curves
+        : curves.map((curve) => ({
+            ...curve,
+            points: curve.points.map(({ x, y }) => ({ x: fromInput(x), y })),
+          }));
+    };
+    const curves = (of: Truck) =>
+      onScale(
+        of,
+        curvesOf(of, steers, (steer) => [travel, steer]),
+      );
+    return {
+      id: "gap-steer",
+      title: "Gap over steering at this height",
+      note: noteOf(others),
+      of: "gap",
+      x: steerAxis(truck, travel, scale),
+      y: { label: "gap", measure: "length" },
+      series: laidOver(truck, others, curves),
+      levels: levelsOf(truck),
+    };
+  },
+);
 
-/** Gap of each part (its nearer side) against height at this steer. */
-export const gapOverTravel = memoLast((truck: Truck, steer: number): PlotSpec => {
-  const { droop, bump } = truck.setup.travel;
-  return {
-    id: "gap-travel",
-    title: "Gap over height at this steering",
-    note: "nearest parts, the nearer side of each",
-    x: { label: "travel, + bump", measure: "length" },
-    y: { label: "gap", measure: "length" },
-    series: curvesOf(truck, spread(droop, bump, POINTS), (travel) => [travel, steer]),
-    levels: levelsOf(truck),
-  };
-});
+/** Gap of each part (its nearer side) against height at this steer; with others laid over, the least of all of each truck. */
+export const gapOverTravel = memoLast(
+  (truck: Truck, steer: number, others: readonly NamedTruck[] = NONE): PlotSpec => {
+    const curves = (of: Truck) => {
+      const { droop, bump } = of.setup.travel;
+      return curvesOf(of, spread(droop, bump, POINTS), (travel) => [travel, steer]);
+    };
+    return {
+      id: "gap-travel",
+      title: "Gap over height at this steering",
+      note: noteOf(others),
+      of: "gap",
+      x: TRAVEL_AXIS,
+      y: { label: "gap", measure: "length" },
+      series: laidOver(truck, others, curves),
+      slope: "slope",
+      levels: levelsOf(truck),
+    };
+  },
+);
+
+function noteOf(others: readonly NamedTruck[]): string {
+  return others.length === 0
+    ? "nearest parts, the nearer side of each"
+    : "the nearest part of each truck that moves against it";
+}
+
+function laidOver(truck: Truck, others: readonly NamedTruck[], curves: (of: Truck) => readonly Series[]) {
+  if (others.length === 0) return curves(truck);
+  return [{ name: "shown", truck }, ...others].flatMap(({ name, truck: of }, i): Series[] => {
+    const all = curves(of);
+    // What rides together is as near at every pose: it would hide what the poses do.
+    const moving = all.filter(({ points }) => points.some(({ y }) => y !== points[0]!.y));
+    const parts = moving.length > 0 ? moving : all;
+    const [first] = parts;
+    if (first === undefined) return [];
+    const least = first.points.map(({ x }, k) => ({
+      x,
+      y: leastOf(parts.map(({ points }) => points[k]!.y)),
+    }));
+    const line = i === 0 ? "solid" : i % 2 === 1 ? "dotted" : "dashed";
+    return [{ name, points: least, line, isMain: i === 0, of: i }];
+  });
+}
+
+function leastOf(values: readonly (number | null)[]): number | null {
+  const known = values.filter((value) => value !== null);
+  return known.length === 0 ? null : Math.min(...known);
+}
 
 function levelsOf(truck: Truck): { readonly at: number; readonly name: string }[] {
   return [

@@ -4,6 +4,8 @@ import { valueAt } from "./valueAt.ts";
 /** Middle of a name's base line, pixels. */
 export interface LabelSpot {
   readonly name: string;
+  /** As `Series.of`, which gives it its curve's color. */
+  readonly of: number;
   readonly x: number;
   readonly y: number;
 }
@@ -30,7 +32,7 @@ const SHARES = [1, 0.86, 0.72, 0.58, 0.44, 0.3, 0.16, 0] as const;
 
 /**
  * Where the names of curves go: above or below their own curve, as near as there is room, where the fewest other curves and no other name are
- * under them, as far to the right as that allows. A plot with one curve needs no name: its title says it.
+ * under them, nearer to their own curve than to any other, as far to the right as that allows. A plot with one curve needs no name: its title says it.
  * @param x, @param y scales, to pixels; @param room of the plot, pixels
  */
 export function labelSpots(
@@ -46,7 +48,7 @@ export function labelSpots(
       return value === null ? [] : [y(value)];
     });
   const placed: Room[] = [];
-  return series.flatMap((one) => {
+  return series.flatMap((one, place) => {
     const width = LETTER * one.name.length;
     let best: { readonly cost: number; readonly spot: LabelSpot; readonly box: Room } | null = null;
     for (const [i, share] of SHARES.entries()) {
@@ -63,15 +65,26 @@ export function labelSpots(
         const others = series.filter((other) => other !== one && crosses(heightsUnder(other, box), box));
         const isOut = box.top < room.top || box.bottom > room.bottom;
         const onNames = placed.filter((other) => overlap(other, box)).length;
-        const cost = 100 * onNames + 50 * Number(isOut) + 4 * others.length + 5 * lines + 0.5 * i;
+        const offOwn = distance(own, box);
+        const isStray = series.some(
+          (other) => other !== one && distance(heightsUnder(other, box), box) < offOwn,
+        );
+        const cost =
+          100 * onNames + 50 * Number(isOut) + 12 * Number(isStray) + 4 * others.length + 5 * lines + 0.5 * i;
         if (best === null || cost < best.cost)
-          best = { cost, box, spot: { name: one.name, x: left + 0.5 * width, y: base } };
+          best = { cost, box, spot: { name: one.name, of: one.of ?? place, x: left + 0.5 * width, y: base } };
       }
     }
     if (best === null) return [];
     placed.push(best.box);
     return [best.spot];
   });
+}
+
+/** px from the middle of a box to the nearest of a curve's heights over it; none = as far as can be. */
+function distance(heights: readonly number[], { top, bottom }: Room): number {
+  const middle = 0.5 * (top + bottom);
+  return Math.min(...heights.map((height) => Math.abs(height - middle)), Number.POSITIVE_INFINITY);
 }
 
 /** Whether a curve goes through a box, by its heights over the box's width. */

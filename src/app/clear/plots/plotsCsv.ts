@@ -1,6 +1,6 @@
-import { degFromRad } from "../../../units/angle.ts";
-import { type FileUnits, unitsFromMm } from "../../../units/lengthUnits.ts";
-import type { Measure, PlotSpec } from "../../parts/plotNumbers.ts";
+import type { FileUnits } from "../../../units/lengthUnits.ts";
+import { bareUnit } from "../../../units/quantity.ts";
+import { type Measure, type PlotSpec, sizeOf } from "../../parts/plotNumbers.ts";
 
 /** What the plots show as CSV in long form: one line a point; lengths in `units`, angles in degrees, lock −1 … +1. */
 export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {
@@ -26,13 +26,14 @@ export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {
 }
 
 function bare(value: number, measure: Measure, units: FileUnits): number {
-  if (measure === "angle") return degFromRad(value);
-  return measure === "length" ? unitsFromMm(value, units) : value;
+  return measure === "lock" ? value : value / sizeOf(measure, units);
 }
 
 function unitOf(measure: Measure, units: FileUnits): string {
-  if (measure === "angle") return "deg";
-  return measure === "length" ? units : "of lock";
+  if (measure === "angle" || measure === "turn") return "deg";
+  if (measure === "lock") return "of lock";
+  if (measure === "ratio") return "per wheel travel";
+  return measure === "rate" ? `${bareUnit("load", units)} per ${units}` : units;
 }
 
 /** RFC 4180: quotes doubled, and quotes around what holds a comma, a quote or a line's end. */

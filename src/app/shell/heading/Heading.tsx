@@ -1,4 +1,5 @@
 import "./heading.css";
+import { openDocs } from "../../docs/reader.ts";
 import { isDirty } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { FileButtons } from "./FileButtons.tsx";
@@ -29,6 +30,13 @@ export function Heading() {
         <div className="heading-acts">
           <FileButtons />
           <Preferences />
+          <button
+            type="button"
+            className="button"
+            onClick={() => openDocs({ page: "definitions", anchor: null })}
+          >
+            Help
+          </button>
         </div>
       </header>
       <Notices />

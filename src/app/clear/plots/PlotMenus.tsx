@@ -1,0 +1,78 @@
+import { Menu } from "../../parts/Menu.tsx";
+import type { Truck } from "../../state/truck.ts";
+import type { NamedTruck } from "./alignmentPlots.ts";
+import { layOver, useLaidOver } from "./laidOver.ts";
+import { choosePlots, usePlotChoice } from "./plotChoice.ts";
+import { plotNames } from "./plotSpecs.ts";
+
+/** Which plots are shown: of those below the map, or of those in the dock. */
+export function WhichPlots({ truck, of }: { truck: Truck; of: "panel" | "dock" }) {
+  const hidden = usePlotChoice((s) => s.hidden);
+  const docked = usePlotChoice((s) => s.docked);
+  const isShown = (id: string) => (of === "dock" ? docked.includes(id) : !hidden.includes(id));
+  const put = (id: string, isOn: boolean) => {
+    const list = of === "dock" ? docked : hidden;
+    const isListed = of === "dock" ? isOn : !isOn;
+    const next = [...list.filter((one) => one !== id), ...(isListed ? [id] : [])];
+    choosePlots(of === "dock" ? { docked: next } : { hidden: next });
+  };
+  return (
+    <Menu label="Which curves" isLeft className="plot-menu">
+      {() => (
+        <>
+          {plotNames(truck).map(({ id, title }) => (
+            <label key={id}>
+              <input
+                type="checkbox"
+                checked={isShown(id)}
+                onChange={(event) => put(id, event.target.checked)}
+              />{" "}
+              {title}
+            </label>
+          ))}
+        </>
+      )}
+    </Menu>
+  );
+}
+
+/** What is laid over the truck shown, any number of variants; nothing where there are none. */
+export function LayOver({ variants }: { variants: readonly NamedTruck[] }) {
+  const laid = useLaidOver(variants);
+  if (variants.length === 0) return null;
+  return (
+    <Menu label={`Lay over${laid.length > 0 ? `: ${laid.length}` : ""}`} isLeft className="plot-menu">
+      {() => (
+        <>
+          {variants.map(({ name }) => (
+            <label key={name}>
+              <input
+                type="checkbox"
+                checked={laid.some((one) => one.name === name)}
+                onChange={(event) => layOver(name, event.target.checked)}
+              />{" "}
+              {name}
+            </label>
+          ))}
+        </>
+      )}
+    </Menu>
+  );
+}
+
+/** Whether steering is told by the wheel's angle or as a share of lock. */
+export function SteeringScale() {
+  const scale = usePlotChoice((s) => s.scale);
+  return (
+    <label className="plot-scale">
+      Steering in{" "}
+      <select
+        value={scale}
+        onChange={(event) => choosePlots({ scale: event.target.value === "lock" ? "lock" : "angle" })}
+      >
+        <option value="angle">wheel angle</option>
+        <option value="lock">% of lock</option>
+      </select>
+    </label>
+  );
+}

@@ -1,0 +1,69 @@
+/** What of a drawn element a file of its own must say: there it has no stylesheet. */
+const SAID = [
+  ...["fill", "stroke", "stroke-width", "stroke-dasharray", "stroke-linejoin", "paint-order"],
+  ...["font-family", "font-size", "font-weight", "opacity"],
+];
+
+/** px above the picture, for its title and note. */
+const HEAD = 44;
+
+/**
+ * A drawn plot as an SVG file: black on white whatever the page's theme, with its title, and nothing of the pose or the
+ * cursor. @param svg as it stands in the page
+ */
+export function plotSvg(svg: SVGSVGElement, title: string, note: string): string {
+  const copy = inLight(() => styledCopy(svg));
+  const { width, height } = svg.viewBox.baseVal;
+  copy.removeAttribute("aria-hidden");
+  copy.setAttribute("xmlns", "http://www.w3.org/2000/svg");
+  copy.setAttribute("viewBox", `0 ${-HEAD} ${width} ${height + HEAD}`);
+  copy.setAttribute("width", String(width));
+  copy.setAttribute("height", String(height + HEAD));
+  const said = (text: string, y: number, size: number, weight: number) => {
+    const line = document.createElementNS("http://www.w3.org/2000/svg", "text");
+    line.textContent = text;
+    for (const [key, value] of Object.entries({ x: 4, y, "font-size": size, "font-weight": weight }))
+      line.setAttribute(key, String(value));
+    line.setAttribute("font-family", "Arial Narrow, Arial, sans-serif");
+    return line;
+  };
+  const paper = document.createElementNS("http://www.w3.org/2000/svg", "rect");
+  for (const [key, value] of Object.entries({ x: 0, y: -HEAD, width, height: height + HEAD, fill: "#fff" }))
+    paper.setAttribute(key, String(value));
+  copy.prepend(paper, said(title, 18 - HEAD, 15, 700), said(note, 34 - HEAD, 11, 400));
+  const name = document.createElementNS("http://www.w3.org/2000/svg", "title");
+  name.textContent = title;
+  copy.prepend(name);
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(copy)}\n`;
+}
+
+function styledCopy(svg: SVGSVGElement): SVGSVGElement {
+  const copy = svg.cloneNode(true) as SVGSVGElement;
+  const [drawn, copied] = [svg, copy].map((root) => [...root.querySelectorAll<SVGElement>("*")]);
+  drawn!.forEach((element, i) => {
+    const style = getComputedStyle(element);
+    const to = copied![i]!;
+    for (const key of SAID) {
+      const value = style.getPropertyValue(key);
+      if (value !== "") to.setAttribute(key, value);
+    }
+    to.removeAttribute("class");
+  });
+  for (const [i, element] of drawn!.entries())
+    if (element.matches(".plot-pose, .plot-read, .plot-pick")) copied![i]!.remove();
+  copy.removeAttribute("class");
+  return copy;
+}
+
+/** Reads styles as the light page has them; nothing is painted in between. */
+function inLight<T>(read: () => T): T {
+  const root = document.documentElement;
+  const { theme } = root.dataset;
+  root.dataset.theme = "light";
+  try {
+    return read();
+  } finally {
+    if (theme === undefined) delete root.dataset.theme;
+    else root.dataset.theme = theme;
+  }
+}

@@ -1,0 +1,48 @@
+import "./docs.css";
+import { lazy, Suspense, useLayoutEffect, useRef } from "react";
+import { createPortal } from "react-dom";
+import { PAGES } from "./docPages.ts";
+import { openDocs, useDocPlace } from "./reader.ts";
+
+// Text and its parser are loaded where somebody reads.
+const DocPage = lazy(() => import("./DocPage.tsx"));
+
+/** The documents over the workbench, while they are open. */
+export function DocReader() {
+  const at = useDocPlace();
+  return at === null ? null : createPortal(<OpenReader />, document.body);
+}
+
+function OpenReader() {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const at = useDocPlace();
+  useLayoutEffect(() => dialog.current!.showModal(), []);
+  if (at === null) return null;
+  return (
+    <dialog ref={dialog} className="docs" aria-labelledby="docs-title" onClose={() => openDocs(null)}>
+      <header className="docs-head">
+        <h1 id="docs-title">Help</h1>
+        <label>
+          Page{" "}
+          <select value={at.page} onChange={(event) => openDocs({ page: event.target.value, anchor: null })}>
+            {PAGES.map(([page, title]) => (
+              <option key={page} value={page}>
+                {title}
+              </option>
+            ))}
+            {PAGES.every(([page]) => page !== at.page) && <option value={at.page}>{at.page}</option>}
+          </select>
+        </label>
+        <button type="button" className="button" onClick={() => dialog.current!.close()}>
+          ✕ Close
+        </button>
+      </header>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it is scrolled with the arrow keys */}
+      <article className="docs-page" tabIndex={0} aria-label="Page">
+        <Suspense fallback={<p>Opening the page…</p>}>
+          <DocPage at={at} />
+        </Suspense>
+      </article>
+    </dialog>
+  );
+}

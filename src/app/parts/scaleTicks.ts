@@ -1,0 +1,56 @@
+import { scaleLinear } from "d3-scale";
+import { withMinus } from "../../studies/wording/lengths.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import { type Measure, ticksOf, tickText } from "./plotNumbers.ts";
+
+/** A mark of a scale and what is written at it. */
+export interface Tick {
+  readonly at: number;
+  readonly text: string;
+}
+
+/** The finest step, in inches, at which fractions read well: finer ones are told in decimals. */
+const FINEST_FRACTION = 1 / 4;
+
+/** Steps of a scale in inches that are told as a tape has them. */
+const TAPE_STEPS = [1 / 4, 1 / 2, 1, 2, 5, 10, 20, 50, 100];
+
+/** Round marks from `low` to `high`, no more than about `count`; inches as a tape has them, in decimals where that is too fine. */
+export function scaleTicks(
+  low: number,
+  high: number,
+  count: number,
+  measure: Measure,
+  format: LengthFormat,
+): Tick[] {
+  if (measure === "length") return lengthTicks(low, high, count, format);
+  return ticksOf(low, high, count, measure, format.units).map((at) => ({
+    at,
+    text: tickText(at, measure, format),
+  }));
+}
+
+function lengthTicks(low: number, high: number, count: number, format: LengthFormat): Tick[] {
+  const size = format.units === "in" ? MM_PER_INCH : 1;
+  const span = (high - low) / size;
+  const step = TAPE_STEPS.find((one) => span / one <= count);
+  if (
+    format.units === "in" &&
+    format.fraction !== "decimal" &&
+    step !== undefined &&
+    span / FINEST_FRACTION > count / 2
+  ) {
+    const first = Math.ceil(low / size / step - 1e-9);
+    const last = Math.floor(high / size / step + 1e-9);
+    return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => {
+      const at = (first + i) * step * size;
+      return { at, text: tickText(at, "length", format) };
+    });
+  }
+  const scale = scaleLinear([low / size, high / size], [0, 1]);
+  const text = scale.tickFormat(count, "f");
+  return scale
+    .ticks(count)
+    .map((value) => ({ at: value * size, text: withMinus(text(value).replace("−", "-")) }));
+}

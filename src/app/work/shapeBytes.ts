@@ -1,0 +1,71 @@
+import { dxfText } from "../../files/writeDxf.ts";
+import { glbBytes } from "../../files/writeGlb.ts";
+import { stlBytes } from "../../files/writeStl.ts";
+import { svgText } from "../../files/writeSvg.ts";
+import { ENVELOPE_CAUTIONS, envelopeAbout, homePose } from "../../studies/documents/envelopeAbout.ts";
+import { sectionSheet } from "../../studies/documents/sectionSheet.ts";
+import { type Envelope, envelopeOf } from "../../studies/envelope/envelopeOf.ts";
+import type { Model } from "../../studies/model/model.ts";
+import type { Budget } from "../../studies/numeric/budget.ts";
+import { envelopeSection } from "../../studies/section/envelopeSection.ts";
+import type { SectionPlane } from "../../studies/section/outline.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { EnvelopeChoice } from "../state/stageSettings.ts";
+import { envelopeRange } from "./drawnEnvelope.ts";
+
+/** The swept space as a file: its surface, or it and the body cut by a plane. */
+export interface ShapeAsk {
+  readonly of: "shape";
+  readonly format: "stl" | "glb" | "dxf" | "svg";
+  readonly choice: EnvelopeChoice;
+  /** mm; the height of `stance`. */
+  readonly travel: number;
+  /** Of `dxf` and `svg`. */
+  readonly plane: SectionPlane | null;
+}
+
+/**
+ * The very bytes that `envelope` writes of both sides. @param onProgress the share done, 0 … 1
+ * @throws Error why there are none
+ */
+export function shapeBytes(
+  model: Model,
+  ask: ShapeAsk,
+  budget: Budget,
+  onProgress: (share: number) => void,
+): Uint8Array {
+  const range = envelopeRange(model, ask);
+  const envelopes = (["left", "right"] as const).map((side, i) =>
+    swept(model, side, ask, budget.share(2 - i), (share) => onProgress(0.5 * (i + share))),
+  );
+  const about = envelopeAbout(model, range);
+  const meshes = envelopes.map(({ side, mesh }) => ({ name: `envelope ${side}`, mesh }));
+  if (ask.format === "stl")
+    return stlBytes(
+      envelopes.map(({ mesh }) => mesh),
+      about,
+    );
+  if (ask.format === "glb") return glbBytes(meshes, { about, cautions: ENVELOPE_CAUTIONS });
+  const pose = homePose(model, range);
+  const section = envelopeSection(model, envelopes, ask.plane!, pose);
+  if (!section.figures.some(({ kind }) => kind === "envelope"))
+    throw new Error("this plane misses the swept space");
+  const drawn = sectionSheet(section, range, pose, model);
+  return new TextEncoder().encode(ask.format === "dxf" ? dxfText(drawn) : svgText(drawn));
+}
+
+function swept(
+  model: Model,
+  side: Side,
+  ask: ShapeAsk,
+  budget: Budget,
+  onProgress: (share: number) => void,
+): Envelope {
+  const found = envelopeOf(model, side, envelopeRange(model, ask), { budget, onProgress });
+  if (found.ok) return found.envelope;
+  throw new Error(
+    found.reason === "outOfReach"
+      ? "no pose of this range can be reached"
+      : "the time did not do for a surface",
+  );
+}
