@@ -17,7 +17,7 @@ const TWENTY: readonly (readonly [name: string, is: string])[] = [
   ["Track", "65 3/4"],
   ["Rim width", "8"],
   ["Backspacing", "4 1/4"],
-  ["Hub face", "6 5/16"],
+  ["Hub-face", "6 5/16"],
   ["Lower ball joint to upper", "10 5/8"],
   ["Outer tie rod end to lower", "6 1/8"],
   ["Lower ball joint, up", "8 1/2"],

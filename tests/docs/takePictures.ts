@@ -28,7 +28,7 @@ const SHORT: readonly (readonly [RegExp, string])[] = [
   [/^Fender lip over the axle, out/, "36 1/4"],
   [/^Rim width/, "8"],
   [/^Backspacing/, "4 1/4"],
-  [/^Hub face/, "6 5/16"],
+  [/^Hub-face/, "6 5/16"],
   [/^Lower ball joint to upper/, "10 5/8"],
   [/^Lower ball joint, up/, "8 1/2"],
   [/^Lower ball joint, out/, "26 3/8"],
