@@ -90,7 +90,8 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
   await gauges.getByRole("button", { name: /level stick/ }).click();
   await page.getByRole("textbox", { name: "over the axle, up" }).waitFor(SOON);
   expect((await new AxeBuilder({ page }).include(".worksheet").analyze()).violations).toEqual([]);
-  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByRole("button", { name: "Take it off the worksheet" }).click();
+  await page.getByRole("textbox", { name: "over the axle, up" }).waitFor({ state: "detached" });
 
   await goTo(page, "Choose");
   await page.locator('[data-fold="odds"] > summary').click();

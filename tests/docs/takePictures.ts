@@ -190,7 +190,8 @@ async function worksheet(by: Browser): Promise<void> {
   }
   await page.locator(".gauge-ways > summary").click();
   await page.getByRole("button", { name: /^Fender lip along a level stick/ }).click();
-  await settled(page);
+  await verdict(page);
+  await stageDrawn(page);
   await page.locator(".reading-card").evaluate((card) => card.scrollIntoView({ block: "start" }));
   await keep("worksheet-stick", page);
 }

@@ -1,4 +1,7 @@
 import type { Gauge } from "../../setup/worksheet/worksheetState.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import { listWords } from "./asBuiltWords.ts";
+import { amountText } from "./lengths.ts";
 
 /** What is said of a line of the worksheet. */
 export interface LineWords {
@@ -52,6 +55,12 @@ export function stationName(at: number, count: number): string {
   if (at === 0) return "front end";
   if (at === count - 1) return "rear end";
   return 2 * at === count - 1 ? "over the axle" : `station ${at + 1}`;
+}
+
+/** How well matched points of a scan go together. @param residuals of each, mm */
+export function scanFitSentence(residuals: readonly number[], format: LengthFormat): string {
+  const each = listWords(residuals.map((mm, i) => `point ${i + 1} by ${amountText(mm, format)}`));
+  return `Fitted by least squares, the matched points come out off their places on the truck: ${each}. A point an inch off is the wrong point, or the scan is in another unit.`;
 }
 
 /** What a mark on the floor is called. */

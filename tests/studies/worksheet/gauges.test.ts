@@ -17,6 +17,7 @@ import {
 import { ownTruckDocument } from "../../../src/studies/worksheet/ownTruck.ts";
 import { photoReading } from "../../../src/studies/worksheet/photoReading.ts";
 import { readingSketch } from "../../../src/studies/worksheet/readingSketch.ts";
+import { scanFit } from "../../../src/studies/worksheet/scanFit.ts";
 import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
 
 const begun = ownTruckDocument({ units: "mm", steering: "rack", isFull: false });
@@ -178,5 +179,56 @@ describe("a fender arch traced in a side photo", () => {
     expect(mendOf(document, known, [pixel(900, 500), pixel(700, 500)])).toContain(
       "passes none of the stations",
     );
+  });
+});
+
+describe("a scan on matched points", () => {
+  const from = [
+    [0, 0, 0],
+    [100, 0, 0],
+    [0, 50, 0],
+  ];
+  const partOf = (to: readonly (readonly (number | string)[])[], unit?: string) => ({
+    truck: { body: [{ kind: "mesh", file: "lip.stl", ...(unit ? { unit } : {}), place: { from, to } }] },
+  });
+  const part = ["truck", "body", 0];
+
+  it("tells how far each comes out from its place, in the mesh's unit and the setup's", () => {
+    // Turned a quarter about the vertical and moved: a fit without a residual.
+    const turned = [
+      [300, 800, 700],
+      [300, 900, 700],
+      [250, 800, 700],
+    ];
+    for (const off of scanFit(partOf(turned), part, "mm")!) expect(off).toBeCloseTo(0, 9);
+    const [, longer] = scanFit(partOf(turned.with(1, [300, 906, 700])), part, "mm")!;
+    expect(longer).toBeGreaterThan(2);
+    expect(scanFit(partOf(turned, "cm"), part, "mm")![1]).toBeGreaterThan(100);
+  });
+
+  it("waits for all of them, not in line", () => {
+    expect(scanFit(partOf([[0, 0, 0]]), part, "mm")).toBeNull();
+    expect(
+      scanFit(
+        partOf([
+          [0, 0, 0],
+          [1, "", 0],
+          [0, 1, 0],
+        ]),
+        part,
+        "mm",
+      ),
+    ).toBeNull();
+    expect(
+      scanFit(
+        partOf([
+          [0, 0, 0],
+          [1, 0, 0],
+          [2, 0, 0],
+        ]),
+        part,
+        "mm",
+      ),
+    ).toBeNull();
   });
 });

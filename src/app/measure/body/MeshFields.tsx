@@ -7,6 +7,7 @@ import { OptionalBlock } from "../fields/OptionalBlock.tsx";
 import { WaySwitch } from "../fields/WaySwitch.tsx";
 import { PointFields } from "../points/PointFields.tsx";
 import { PointList } from "../points/PointList.tsx";
+import { ScanFit } from "./ScanFit.tsx";
 
 export type MeshFieldsProps = { path: KeyPath };
 
@@ -66,6 +67,7 @@ function MeshFileFields({ path }: MeshFieldsProps) {
             rowHead="on truck"
             rows={[0, 1, 2].map((i) => ({ label: `point ${i + 1}`, path: [...place, "to", i] }))}
           />
+          <ScanFit path={path} />
         </>
       ) : (
         <>
