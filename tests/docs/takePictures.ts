@@ -176,7 +176,7 @@ async function workedTrucks(by: Browser): Promise<void> {
 
 /** What the worksheet's readings say, and a lip along a level stick on a truck that is a guess in parts. */
 async function worksheet(by: Browser): Promise<void> {
-  const page = await opened(by, DESK);
+  const page = await opened(by, { width: 1180, height: 760 });
   const measured = fileURLToPath(new URL("../../shared/tape-measured.json", import.meta.url));
   await page.locator('input[type="file"]').first().setInputFiles(measured);
   await goTo(page, "Measure");
