@@ -31,7 +31,10 @@ try {
   const look = page.getByText("Units, look");
   const picture = page.locator("select", { hasText: "line drawing" });
   await look.click();
-  const hasStyles = (await picture.count()) > 0;
+  const hasStyles = await picture.waitFor({ timeout: 3000 }).then(
+    () => true,
+    () => false,
+  );
   await look.click();
   const rows: string[][] = [];
   for (const style of hasStyles ? ["rubber and metal", "line drawing"] : ["as this build draws"]) {
