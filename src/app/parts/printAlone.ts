@@ -1,7 +1,7 @@
 import "./print.css";
 
 /** What of the page prints by itself. */
-export type Printed = "jig" | "order" | "aligning" | "plots" | "plot";
+export type Printed = "jig" | "order" | "aligning" | "chart" | "plots" | "plot";
 
 /** Prints one sheet of the page alone; what it leaves out says its own stylesheet. */
 export function printAlone(what: Printed): void {

@@ -34,6 +34,9 @@ const SHARES = [0.05, 0.1, 0.2];
 /** Pairs told; least effort first all are tried until then, or until the budget is spent. */
 const MOST_PAIRS = 5;
 
+/** Of what is left of the budget a part at most is for the region that is trimmed. */
+const TRIM_PART = 1.5;
+
 /** Of the budget a part at most is for the proof that nothing smaller does, one field at a time. */
 const PROOF_PART = 3;
 
@@ -51,20 +54,22 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
   if (check.verdict === "clear") return { verdict: "clear", changes: [], without: [], ...cut() };
   const search = new ChangeSearch(truck, model, budget);
   const candidates = candidatesOf(truck, order);
-  const found: FoundChange[] = [];
   const without: string[] = [];
+  const singles: Setting[] = [];
   for (const key of order) {
-    if (key === TRIM) {
-      const trimmed = trimChange(check, model, truck, budget.share(MOVES_PART));
-      if (trimmed !== null) found.push(trimmed);
-      continue;
-    }
     const candidate = candidates.find(({ field }) => field.key === key);
     if (candidate === undefined) continue;
     const single = search.smallest(candidate, []);
     if (single === null) without.push(key);
-    else found.push(search.provenSmallest(single));
+    else singles.push(single);
   }
+  // What is known of smaller ones comes last: a budget that ends it leaves the changes themselves.
+  const trimmed = order.includes(TRIM) ? trimChange(check, model, truck, budget.share(TRIM_PART)) : null;
+  const found = order.flatMap((key): FoundChange[] => {
+    if (key === TRIM) return trimmed === null ? [] : [trimmed];
+    const single = singles.find(([field]) => field.key === key);
+    return single === undefined ? [] : [search.provenSmallest(single)];
+  });
   if (found.length === 0) found.push(...search.pairs(candidates));
   return { verdict: check.verdict, changes: found, without, ...cut() };
 }

@@ -45,7 +45,7 @@ export function ChartGrid({ chart, format, at, isDoubted, onAt, onOpen }: ChartG
     table.current?.querySelector<HTMLElement>(`[data-cell="${next.column},${next.row}"]`)?.focus();
   };
   return (
-    <div className="chart-scroll">
+    <div className="chart-scroll" data-amounts={hasAmounts || undefined}>
       {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: its cells are chosen by arrow keys, as a grid's are */}
       <table ref={table} className="chart-grid" role="grid" aria-label={`${y.name} against ${x.name}`}>
         <thead>

@@ -9,6 +9,7 @@ import { chartOrder, FIRST_CELLS } from "../../../studies/chart/chartOrder.ts";
 import type { ChartAsk } from "../../../studies/chart/chartTypes.ts";
 import type { AxisSubject } from "../../../studies/chart/readAxis.ts";
 import { setupHeading } from "../../../studies/wording/answerWords.ts";
+import { CAUTIONS } from "../../../studies/wording/cautions.ts";
 import {
   axisName,
   cellSentence,
@@ -19,6 +20,7 @@ import {
 } from "../../../studies/wording/chartWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
+import { printAlone } from "../../parts/printAlone.ts";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
@@ -28,6 +30,8 @@ import { useManyAnswers } from "../../work/useAnswer.ts";
 import { AxisField } from "./AxisField.tsx";
 import { ChartGrid, type Place } from "./ChartGrid.tsx";
 import { type AxisTyped, keepAxes, keptAxes, readTypedAxis, startText } from "./chartAxes.ts";
+import { askedPoses, keepPoses, keptPoses } from "./chartPoses.ts";
+import { PosesField } from "./PosesField.tsx";
 import { writtenValues } from "./writtenValues.ts";
 
 /** Two fields, or a list of tires and one of wheels, against each other: what clears of all combinations. */
@@ -50,6 +54,7 @@ function Chart({ truck }: { truck: Truck }) {
   const whole = useWorkbench((s) => s.good?.document ?? null);
   const variant = useWorkbench((s) => s.variant);
   const [axes, setAxes] = useState(keptAxes);
+  const [poses, setPoses] = useState(keptPoses);
   const subject = useMemo((): AxisSubject => {
     const shown = variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant);
     // Without the body, which the worker has already.
@@ -66,8 +71,8 @@ function Chart({ truck }: { truck: Truck }) {
   const ask = useMemo((): ChartAsk | null => {
     if (!x.ok || !y.ok || x.value.key === y.value.key) return null;
     if (x.value.entries.length * y.value.entries.length > MOST_CELLS) return null;
-    return { x: x.value, y: y.value, travel: null, lock: 1 };
-  }, [x, y]);
+    return { x: x.value, y: y.value, ...askedPoses(poses, truck.bolted.setup) };
+  }, [x, y, poses, truck]);
   const count = x.ok && y.ok ? x.value.entries.length * y.value.entries.length : 0;
   return (
     <div className="chart">
@@ -83,6 +88,14 @@ function Chart({ truck }: { truck: Truck }) {
             onChange={(axis) => change(i as 0 | 1, axis)}
           />
         ))}
+        <PosesField
+          setup={truck.bolted.setup}
+          poses={poses}
+          onChange={(next) => {
+            setPoses(next);
+            keepPoses(next);
+          }}
+        />
       </div>
       {x.ok && y.ok && x.value.key === y.value.key && (
         <p role="alert">Both are the same field; choose another.</p>
@@ -137,15 +150,15 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
   if (failure) return <p role="alert">The chart could not be worked out: {failure}</p>;
   return (
     <>
-      <div className="chart-told" aria-busy={isBusy}>
-        {done > 0 && chartSentences(chart, format).map((sentence) => <p key={sentence}>{sentence}</p>)}
+      <p className="chart-of">{chart.of}</p>
+      <div className="chart-progress">
         {isBusy && (
-          <div className="chart-progress">
+          <>
             <progress aria-label="Working out the chart" max={answers.length} value={done} />
             <button type="button" className="button" onClick={() => setStopped(!isStopped)}>
               {isStopped ? "Go on" : "Cancel"}
             </button>
-          </div>
+          </>
         )}
       </div>
       <ChartGrid
@@ -159,6 +172,9 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
       <p className="chart-cell" role="status">
         {cellSentence(chart, at.column, at.row, format)}
       </p>
+      <div className="chart-told" aria-busy={isBusy}>
+        {done > 0 && chartSentences(chart, format).map((sentence) => <p key={sentence}>{sentence}</p>)}
+      </div>
       <div className="chart-acts">
         <button type="button" className="button" onClick={() => open(at)}>
           Keep this one as a variant
@@ -175,9 +191,13 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
             ]}
           />
         )}
+        <button type="button" className="button" disabled={isBusy} onClick={() => printAlone("chart")}>
+          Print
+        </button>
       </div>
       <p className="chart-hint">{legendSentence(chart, format)}</p>
       <p className="chart-hint">{posesSentence(chart, format)}</p>
+      <p className="chart-of">{CAUTIONS}</p>
       <CutShort study="chart" of={answers} />
     </>
   );
