@@ -1,6 +1,6 @@
 import type { Page, PageCircle, PageLine, PageText, Pen } from "../geometry/page.ts";
 import { textWidth } from "../geometry/textWidth.ts";
-import { winAnsiText } from "../geometry/winAnsi.ts";
+import { isSpelledOtherwise, winAnsiText } from "../geometry/winAnsi.ts";
 import { MM_PER_INCH } from "../units/lengthUnits.ts";
 import { PEN_STYLES } from "./penStyles.ts";
 
@@ -13,8 +13,8 @@ const HANDLE = 0.5522847498;
 /**
  * Pages as a PDF, each of its own size, 1:1 on paper; viewers are asked not to scale it (ISO 32000-1: 7.5 "File structure",
  * 8 "Graphics", 9.6.2.2 "Standard Type 1 fonts", 12.2 "Viewer preferences"; from memory). Lines and letters only, in the standard
- * Helvetica, uncompressed. Letters outside its Latin set are written as the
- * nearest it has.
+ * Helvetica, uncompressed. Letters outside its Latin set are written as the nearest it has, "?" where there is none; the title
+ * that a viewer shows keeps its own.
  * @throws RangeError for no page at all
  */
 export function pdfBytes(pages: readonly Page[], title: string): Uint8Array {
@@ -25,13 +25,20 @@ export function pdfBytes(pages: readonly Page[], title: string): Uint8Array {
     `<< /Type /Pages /Count ${pages.length} /Kids [${kids}] >>`,
     fontObject("Helvetica"),
     fontObject("Helvetica-Bold"),
-    `<< /Title (${escaped(winAnsiText(title))}) /Producer (Wellsweep) >>`,
+    `<< /Title ${titleString(title)} /Producer (Wellsweep) >>`,
     ...pages.flatMap((page, i) => [
       `<< /Type /Page /Parent 2 0 R /MediaBox [0 0 ${points(page.width)} ${points(page.height)}] /Resources << /Font << /F1 3 0 R /F2 4 0 R >> >> /Contents ${FIRST_PAGE + 2 * i + 1} 0 R >>`,
       streamObject(contentOf(page)),
     ]),
   ];
   return latinBytes(fileText(objects));
+}
+
+/** A string a viewer shows: in the letters of Latin, or all of Unicode as UTF-16 (ISO 32000-1, 7.9.2.2, from memory). */
+function titleString(text: string): string {
+  if (!isSpelledOtherwise(text)) return `(${escaped(winAnsiText(text))})`;
+  const units = Array.from({ length: text.length }, (_, i) => text.charCodeAt(i));
+  return `<FEFF${units.map((unit) => unit.toString(16).padStart(4, "0").toUpperCase()).join("")}>`;
 }
 
 /** Number of the first page's object. */

@@ -67,3 +67,11 @@ export function winAnsiText(text: string): string {
 export function isSpelledOtherwise(text: string): boolean {
   return lettersOf(text).some((letter) => written(letter) === null);
 }
+
+/** Letters of a text for which the fonts have none, and no spelling either, each once: "?" is written for them. */
+export function lettersWithout(text: string): readonly string[] {
+  const without = lettersOf(text).filter(
+    (letter) => written(letter) === null && !/\p{M}/u.test(letter) && spelled(letter).includes("?"),
+  );
+  return [...new Set(without)];
+}

@@ -21,16 +21,20 @@ describe("an example's numbers on the page", () => {
     await goTo(page, "Measure");
     const hubFace = page.locator('[data-field="knuckle.hubFace"]');
     expect(await hubFace.getByText("from the example").count()).toBe(1);
-    // The window of the field changed last lies over the foot of the form, where it moves nothing.
-    const window = page.locator(".window-foot").locator(".window-view, .window-wait");
-    const height = async () => (await hubFace.boundingBox())!.height;
-    const before = await height();
+    // The window of the field being changed stands under it, over what follows, and moves nothing.
+    const window = hubFace.locator(".field-window").locator(".window-view, .window-wait");
+    const next = page.locator('[data-field="knuckle.pinHeight"]');
+    const place = async () => [(await hubFace.boundingBox())!.height, (await next.boundingBox())!.y];
+    const before = await place();
     await hubFace.locator("input").fill("6 1/2");
     await expect.poll(() => left(page), SOON).toBe(all - 1);
     expect(await hubFace.getByText("from the example").count()).toBe(0);
     // Or whatever is pressed next would move away under the pointer.
     await window.waitFor(SOON);
-    expect([await hubFace.getByText("your own").count(), await height()]).toEqual([1, before]);
+    expect(await hubFace.getByText("your own").count()).toBe(1);
+    expect(await place()).toEqual(before);
+    const [field, bar] = [await hubFace.boundingBox(), await hubFace.locator(".field-window").boundingBox()];
+    expect(bar!.y).toBeCloseTo(field!.y + field!.height, 0);
     await page.getByRole("button", { name: "Close how far it can go" }).click();
     expect(await window.count()).toBe(0);
     await page.getByText(`${all - 1} numbers are still the example's`, { exact: false }).waitFor();

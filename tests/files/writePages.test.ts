@@ -68,6 +68,14 @@ describe("a page as PDF", () => {
     expect(text).toContain("0 1 -1 0");
   });
 
+  it("keeps the letters of its title for the viewer, as UTF-16 where Latin has them not", () => {
+    const titleOf = (title: string) =>
+      /\/Title (\S.*?) \/Producer/.exec(Buffer.from(pdfBytes([PAGE], title)).toString("latin1"))![1]!;
+    expect(titleOf("Plate ½ (a)")).toBe("(Plate \xbd \\(a\\))");
+    const hex = /^<FEFF([0-9A-F]+)>$/.exec(titleOf("漢字 Жук 😀"))![1]!;
+    expect(Buffer.from(hex, "hex").swap16().toString("utf16le")).toBe("漢字 Жук 😀");
+  });
+
   it("refuses a document without pages", () => {
     expect(() => pdfBytes([], "none")).toThrow(RangeError);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isSpelledOtherwise, winAnsiText } from "../../src/geometry/winAnsi.ts";
+import { isSpelledOtherwise, lettersWithout, winAnsiText } from "../../src/geometry/winAnsi.ts";
 
 describe("letters of a PDF's standard fonts", () => {
   // The code page as Microsoft and the Unicode consortium's CP1252.TXT list it, from memory.
@@ -64,5 +64,6 @@ describe("letters of a PDF's standard fonts", () => {
   it("without any nearest letter a question mark stands, and it is told", () => {
     expect(winAnsiText("工場 7")).toBe("?? 7");
     expect(isSpelledOtherwise("工場 7")).toBe(true);
+    expect(lettersWithout("工場 7 工 Ωmega Жук ½? é q\u0301 👍🏽")).toEqual(["工", "場", "👍", "🏽"]);
   });
 });

@@ -7,7 +7,6 @@ import { useWorkbench } from "../state/useWorkbench.ts";
 import { BodyParts } from "./body/BodyParts.tsx";
 import { FieldGroup } from "./FieldGroup.tsx";
 import { FieldRow } from "./fields/FieldRow.tsx";
-import { FieldWindow } from "./fields/FieldWindow.tsx";
 import { AnyField, AnyFields, keysOf } from "./groups/AnyFields.tsx";
 import { ArmFields } from "./groups/ArmFields.tsx";
 import { FieldRows } from "./groups/FieldRows.tsx";
@@ -142,7 +141,6 @@ export function SetupPanel({ truck, hasWorksheet }: SetupPanelProps) {
           lengths. To see inches or millimeters, choose them under “Units, look” on top instead.
         </p>
       </FieldGroup>
-      <FieldWindow />
     </section>
   );
 }

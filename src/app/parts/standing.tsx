@@ -16,15 +16,27 @@ export function standingText({ setup }: Truck, isAligned: boolean): string | nul
 
 /** Shows the truck as bolted on, or aligned to its targets first; without targets it says why there is no choice. */
 export function StandingSwitch() {
-  const id = useId();
   const isAligned = useWorkbench((s) => s.isAligned);
   const setAligned = useWorkbench((s) => s.setAligned);
+  return <StandingChoice name="Truck shown" isAligned={isAligned} onChoose={setAligned} />;
+}
+
+export type StandingChoiceProps = {
+  /** What is chosen for, for who does not see it. */
+  name: string;
+  isAligned: boolean;
+  onChoose: (isAligned: boolean) => void;
+};
+
+/** As bolted on or aligned; without targets it says why there is no choice. */
+export function StandingChoice({ name, isAligned, onChoose }: StandingChoiceProps) {
+  const id = useId();
   const hasTargets = useWorkbench((s) => !!s.truck?.bolted.setup.alignment.targets);
   const isShown = hasTargets && isAligned;
   return (
     <fieldset className="standing-switch" aria-describedby={hasTargets ? undefined : id}>
-      <legend className="sr-only">Truck shown</legend>
-      <button type="button" aria-pressed={!isShown} onClick={() => setAligned(false)}>
+      <legend className="sr-only">{name}</legend>
+      <button type="button" aria-pressed={!isShown} onClick={() => onChoose(false)}>
         as bolted on
       </button>
       <button
@@ -32,7 +44,7 @@ export function StandingSwitch() {
         aria-pressed={isShown}
         disabled={!hasTargets}
         title={hasTargets ? undefined : "the setup has no alignment targets"}
-        onClick={() => setAligned(true)}
+        onClick={() => onChoose(true)}
       >
         aligned
       </button>

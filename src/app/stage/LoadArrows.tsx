@@ -6,9 +6,10 @@ import { Solid } from "./Solid.tsx";
 import { rodGeometry } from "./solidGeometry.ts";
 import { useGeometry } from "./useGeometry.ts";
 
-/** mm. */
+/** mm. An arrow no longer than its head is not drawn. */
+export const ARROW_HEAD = 26;
 const SHAFT = 3;
-const HEAD = { length: 26, radius: 10 } as const;
+const HEAD_RADIUS = 10;
 
 /** The forces of the load case looked at, to one scale, each ending where it acts. Vehicle axes. */
 export function LoadArrows() {
@@ -24,16 +25,16 @@ export function LoadArrows() {
 /** @param scale mm for a newton */
 function Arrow({ arrow: { at, force }, scale }: { arrow: LoadArrow; scale: number }) {
   const size = length(force) * scale;
-  const isDrawn = size > HEAD.length;
+  const isDrawn = size > ARROW_HEAD;
   const tail = addScaled(at, force, -scale);
-  const neck: Vec3 = addScaled(at, force, (-HEAD.length * scale) / size);
+  const neck: Vec3 = addScaled(at, force, (-ARROW_HEAD * scale) / size);
   const from = [...at, ...force, scale];
   const shaft = useGeometry(
     () => rodGeometry(isDrawn ? tail : [0, 0, 0], isDrawn ? neck : [0, 0, 1], SHAFT),
     from,
   );
   const head = useGeometry(
-    () => rodGeometry(isDrawn ? neck : [0, 0, 0], isDrawn ? at : [0, 0, 1], HEAD.radius, 0.5),
+    () => rodGeometry(isDrawn ? neck : [0, 0, 0], isDrawn ? at : [0, 0, 1], HEAD_RADIUS, 0.5),
     from,
   );
   if (!isDrawn) return null;

@@ -14,6 +14,7 @@ import { dimensionLayer } from "./dimensionLayer.ts";
 import { gapLayer } from "./gapLayer.ts";
 import { handleStore } from "./handles/handleStore.ts";
 import { jointLayer } from "./jointLayer.ts";
+import { loadNamesLayer } from "./loadNamesLayer.ts";
 import { loadScaleLayer } from "./loadScaleLayer.ts";
 import { overlapLayer } from "./overlapLayer.ts";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
@@ -64,7 +65,7 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst, onDrawn }: Ove
     written.current = {
       axes,
       layers: isAlone
-        ? [loadScaleLayer(svg), dimensionLayer(svg, true)]
+        ? [loadScaleLayer(svg), dimensionLayer(svg, true), loadNamesLayer(svg)]
         : [
             sectionLayer(svg),
             overlapLayer(svg),

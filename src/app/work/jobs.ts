@@ -63,8 +63,8 @@ export interface Jobs {
   readonly poseLimits: { question: { travel: number; steer: number }; given: null; answer: PoseLimits };
   /** Heights, mm. */
   readonly heights: { question: { travels: readonly number[] }; given: null; answer: HeightAnswers };
-  /** What the readings of the jig tell, and what these knuckles do on the truck; null = nothing was read. */
-  readonly asBuilt: { question: null; given: null; answer: AsBuiltReport | null };
+  /** What the readings of the jig tell, and what these knuckles do on the truck as bolted on or aligned; null = nothing was read. */
+  readonly asBuilt: { question: { isAligned: boolean }; given: null; answer: AsBuiltReport | null };
   /** null = the time did not do for a surface. */
   readonly envelope: { question: EnvelopeAsk; given: null; answer: DrawnEnvelope | null };
   readonly section: { question: SectionCut; given: DrawnEnvelope | null; answer: DrawnSection };
@@ -155,8 +155,8 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     const steering = steerLimits(model(), travels, budget.share(1));
     return { answer: { steering, heights }, isCut: budget.cut };
   },
-  asBuilt({ model, budget }) {
-    const answer = asBuiltReport(model(), "", budget);
+  asBuilt({ model, question: { isAligned }, budget }) {
+    const answer = asBuiltReport(model(), "", budget, isAligned);
     return { answer, isCut: answer?.cutShort === true };
   },
   envelope({ model, question, budget, onProgress }) {

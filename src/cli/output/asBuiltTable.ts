@@ -6,21 +6,24 @@ import type { Model } from "../../studies/model/model.ts";
 import {
   gapSentences,
   mendSentences,
+  TRUCK_COLUMNS,
   trackSentence,
-  truckChangeText,
+  truckCells,
   truckRows,
-  truckText,
-  truckWithinText,
+  truckWithinSentences,
 } from "../../studies/wording/asBuiltTruckWords.ts";
 import {
+  BUILT_COLUMNS,
+  builtCells,
   builtRows,
   JIG_CAUTIONS,
   passWord,
   sideSentences,
   unreadSentence,
-  withinText,
 } from "../../studies/wording/asBuiltWords.ts";
 import {
+  JIG_COLUMNS,
+  jigCells,
   jigFormat,
   jigOffText,
   jigSetupSentences,
@@ -37,18 +40,11 @@ const SIDES = ["left", "right"] as const;
 /** The jig sheet as a person reads it, with a column to write into. */
 export function jigTable(sheet: JigSheet, { setup }: Model): string {
   const format = jigFormat(formatOf(setup));
-  const rows = sheet.rows.map(({ key, measure, mustRead, tolerance }) => {
-    const { name, how } = readingWords(key, sheet, format);
-    return [
-      name,
-      jigText(mustRead, measure, format),
-      `±${jigText(tolerance, measure, format)}`,
-      "________",
-      "________",
-      how,
-    ];
+  const rows = sheet.rows.map((row) => {
+    const { name, how } = readingWords(row.key, sheet, format);
+    return [name, ...jigCells(row, format), "________", "________", how];
   });
-  const table = textTable(columns("Reading", ["Must read", "Tolerance", "Left", "Right"], "How"), rows);
+  const table = textTable(columns("Reading", [...JIG_COLUMNS, "Left", "Right"], "How"), rows);
   const words = jigSetupSentences(sheet, format)
     .map((sentence) => `${sentence}\n`)
     .join("");
@@ -84,13 +80,13 @@ const line = (sentence: string) => (sentence === "" ? "" : `${sentence}\n`);
 function sideTables({ side, passes, fit }: AsBuiltSide, sheet: JigSheet, format: LengthFormat): string {
   const title = side === "left" ? "Left" : "Right";
   const sigmas = new Map(fit.residuals.map((one) => [one.key as string, one]));
-  const readings = passes.map(({ key, measure, mustRead, tolerance, is, off, passes: passed }) => {
+  const readings = passes.map((row) => {
+    const { key, measure, is, off, passes: passed } = row;
     const residual = sigmas.get(key);
     const inSigmas = residual?.inSigmas ?? null;
     return [
       readingWords(key, sheet, format).name,
-      jigText(mustRead, measure, format),
-      `±${jigText(tolerance, measure, format)}`,
+      ...jigCells(row, format),
       jigText(is, measure, format),
       jigOffText(off, measure, format),
       passWord(passed),
@@ -102,23 +98,17 @@ function sideTables({ side, passes, fit }: AsBuiltSide, sheet: JigSheet, format:
       residual?.isSuspect ? "read again" : "",
     ];
   });
-  const built = builtRows(fit, sheet.knuckle).map((row) => [
-    row.name,
-    jigText(row.ordered, row.measure, format),
-    jigText(row.built, row.measure, format),
-    withinText(row, format),
-    row.within === null ? "" : jigOffText(row.built - row.ordered, row.measure, format),
-  ]);
+  const built = builtRows(fit, sheet.knuckle).map((row) => [row.name, ...builtCells(row, format)]);
   return [
     textTable(
       columns(
         `${title}: reading`,
-        ["Must read", "Tolerance", "Read", "Off", "", "In std. dev. off the others"],
+        [...JIG_COLUMNS, "Read", "Off", "", "In standard deviations off the others"],
         "",
       ),
       readings,
     ),
-    textTable(columns(`${title}: knuckle`, ["Ordered", "As built", "One std. dev.", "Off"]), built),
+    textTable(columns(`${title}: knuckle`, BUILT_COLUMNS), built),
   ].join("\n");
 }
 
@@ -135,24 +125,17 @@ function truckTables(
 ): string {
   const tables = read.map(({ side }) =>
     textTable(
-      columns(`${side === "left" ? "Left" : "Right"}: on the truck`, [
-        "As ordered",
-        "As built",
-        "Change",
-        "One std. dev.",
-      ]),
+      columns(`${side === "left" ? "Left" : "Right"}: on the truck`, TRUCK_COLUMNS),
       truckRows(truck, side).map((row) => [
         row.note === undefined ? row.name : `${row.name} (${row.note})`,
-        truckText(row.asOrdered, row.measure, format),
-        truckText(row.asBuilt, row.measure, format),
-        truckChangeText(row, format),
-        truckWithinText(row, format),
+        ...truckCells(row, format),
       ]),
     ),
   );
   const sentences = [
     trackSentence(truck, format),
     ...gapSentences(truck, { ordered: model, built }, doubts, formatOf(model.setup)),
+    ...truckWithinSentences(truck, read, format),
     ...mendSentences(read, truck, sheet.knuckle, model, format),
   ];
   return [...tables, `${sentences.join("\n")}\n`].join("\n");

@@ -12,10 +12,7 @@ import {
   governsSentence,
   howLoadsSentence,
   noFrameSentence,
-  shareText,
-  stressPart,
-  stressPlace,
-  stressText,
+  stressCells,
 } from "../../studies/wording/loadsWords.ts";
 import {
   unsprungSentence,
@@ -85,7 +82,7 @@ function sharesTable(cases: readonly LoadsCase[], format: LengthFormat): string 
   const worst = new Map<string, { readonly stress: Stress; readonly one: LoadsCase }>();
   for (const one of cases)
     for (const stress of one.strength?.stresses ?? []) {
-      const key = `${stressPart(stress)}, ${stressPlace(stress, format)}`;
+      const key = stressCells(stress, format).place;
       const before = worst.get(key);
       if (before === undefined || stress.shareOfYield > before.stress.shareOfYield)
         worst.set(key, { stress, one });
@@ -93,14 +90,13 @@ function sharesTable(cases: readonly LoadsCase[], format: LengthFormat): string 
   const rows = [...worst].sort(([, a], [, b]) => b.stress.shareOfYield - a.stress.shareOfYield);
   return textTable(
     [left("Place"), right("Stress"), right("Plain"), right("Of yield"), left("Material"), ...POSE],
-    rows.map(([place, { stress, one }]) => [
-      place,
-      stressText(stress.vonMises, format.units),
-      stressText(stress.nominal, format.units),
-      shareText(stress.shareOfYield),
-      stress.material,
-      ...poseCells(one, one.name, format),
-    ]),
+    rows.map(([, { stress, one }]) => {
+      const cells = stressCells(stress, format);
+      return [
+        ...[cells.place, cells.stress, cells.plain, cells.share, cells.material],
+        ...poseCells(one, one.name, format),
+      ];
+    }),
   );
 }
 

@@ -12,7 +12,7 @@ export interface WrittenSheet extends ShopFile {
 
 /** What `sheet --json` prints: files with their kind, scale and paper, and the cut list; lengths in the file's units. */
 export function sheetJson(
-  { pieces }: ShopDrawings,
+  { pieces, unwritten }: ShopDrawings,
   written: readonly WrittenSheet[],
   { paper, angle, kerf }: DrawingAsk,
   units: LengthUnit,
@@ -24,6 +24,7 @@ export function sheetJson(
     kerf: unitsFromMm(kerf, units),
     files: writtenJson(written),
     pieces: pieces.map((piece) => pieceJson(piece, units)),
+    ...(unwritten.length > 0 ? { unwritten } : {}),
   };
 }
 

@@ -6,13 +6,18 @@ import {
   cutRows,
   DRAWING_CAUTIONS,
   endRemarks,
+  unwrittenSentence,
 } from "../../studies/wording/drawingWords.ts";
 import type { WrittenSheet } from "./sheetJson.ts";
 import { heading, textTable } from "./textTable.ts";
 import { writtenTable } from "./writtenTable.ts";
 
 /** What was written and the cut list, as a person reads it. */
-export function sheetTable({ pieces }: ShopDrawings, written: readonly WrittenSheet[], setup: Setup): string {
+export function sheetTable(
+  { pieces, unwritten }: ShopDrawings,
+  written: readonly WrittenSheet[],
+  setup: Setup,
+): string {
   const format = cutFormat(setup.units);
   const { header, rows } = cutRows(pieces, format);
   const list = textTable(
@@ -22,11 +27,17 @@ export function sheetTable({ pieces }: ShopDrawings, written: readonly WrittenSh
   const remarks = pieces.flatMap((piece) =>
     piece.ends.flatMap((end) => endRemarks(end, format).map((text) => `${piece.name}: ${text}\n`)),
   );
-  const notes = [...CUT_LIST_NOTES, ...DRAWING_CAUTIONS].map((text) => `${text}\n`).join("");
+  const notes = [...CUT_LIST_NOTES, unwrittenSentence(unwritten), ...DRAWING_CAUTIONS]
+    .filter((text) => text !== "")
+    .map((text) => `${text}
+`)
+    .join("");
   return [
-    `${heading(setup)}\n`,
+    `${heading(setup)}
+`,
     writtenTable(written),
     ...(pieces.length > 0 ? [list] : []),
     remarks.join("") + notes,
-  ].join("\n");
+  ].join("
+");
 }

@@ -116,7 +116,8 @@ export function resolveBuild(
         source: own.source ?? null,
       };
     }),
-    pin: typed.pin === undefined ? null : resolvePin(typed.pin, reading.inside("pin")),
+    pin:
+      typed.pin === undefined ? null : resolvePin(typed.pin, reading.inside("pin"), knuckle?.hubFace ?? null),
     joints: joints.map(({ name, at }, i) => ({ name, at: reading.point(at, "joints", i, "at") })),
     members: members.map((member, i) => resolveMember(member, reading.inside("members", i))),
     plates: resolvePlates(plates, reading.inside("plates")),

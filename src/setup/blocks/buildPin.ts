@@ -30,10 +30,18 @@ export const pinField = block("the pin by its steps, and where the wheel bearing
       outer: lengthField("effective center of the outer bearing"),
     },
   ).optional(),
+  forHubFace: lengthField(
+    "hub-face distance that steps and bearings are drawn for: with another knuckle.hubFace all but the root moves along with it; left out: they stay where they are",
+    "positive",
+  ).optional(),
 });
 
-/** The pin in mm. Refuses steps that leave a gap, overlap or grow outboard, and bearings off the pin. */
-export function resolvePin(typed: z.infer<typeof pinField>, reading: BlockReading): PinSetup {
+/** The pin in mm, moved along with the hub face. Refuses steps that leave a gap, overlap or grow outboard, and bearings off the pin. @param hubFace mm; null = it is wrong already */
+export function resolvePin(
+  typed: z.infer<typeof pinField>,
+  reading: BlockReading,
+  hubFace: number | null,
+): PinSetup {
   const steps = typed.steps.map(({ from, to, diameter, fillet }, i): PinStep => {
     const step = {
       from: reading.length(from, "steps", i, "from"),
@@ -64,10 +72,32 @@ export function resolvePin(typed: z.infer<typeof pinField>, reading: BlockReadin
         "must not be more than the step is high, half the difference of the diameters",
       );
   });
+  const bearings = typed.bearings ? resolveBearings(typed.bearings, steps, reading.inside("bearings")) : null;
+  const drawnFor = reading.lengthOr(null, typed.forHubFace, "forHubFace");
+  const drawn = { material: typed.material ?? null, steps, bearings, forHubFace: drawnFor };
+  if (drawnFor === null || hubFace === null) return drawn;
+  const moved = movedPin(drawn, hubFace - drawnFor);
+  const first = moved.steps[0];
+  if (first && !(first.to > first.from))
+    reading.issue(
+      ["forHubFace"],
+      typed.forHubFace,
+      "is so much more than knuckle.hubFace that nothing is left of the first step; draw the pin anew for this hub face",
+    );
+  return moved;
+}
+
+/** A pin whose hub sits farther along it, mm, + outboard: only its root stays. */
+function movedPin(pin: PinSetup, by: number): PinSetup {
+  const { steps, bearings } = pin;
   return {
-    material: typed.material ?? null,
-    steps,
-    bearings: typed.bearings ? resolveBearings(typed.bearings, steps, reading.inside("bearings")) : null,
+    ...pin,
+    steps: steps.map((step, i) => ({
+      ...step,
+      from: i === 0 ? step.from : step.from + by,
+      to: step.to + by,
+    })),
+    bearings: bearings && { inner: bearings.inner + by, outer: bearings.outer + by },
   };
 }
 

@@ -37,6 +37,8 @@ export interface PinSetup {
   readonly steps: readonly PinStep[];
   /** Where the wheel bearings carry, along the pin as the steps; null = not given. */
   readonly bearings: { readonly inner: number; readonly outer: number } | null;
+  /** Hub face it was drawn for, mm: steps and bearings stand where they have come with the knuckle's; null = they stay. */
+  readonly forHubFace: number | null;
 }
 
 /** A place of the knuckle with a name, knuckle frame, mm. */

@@ -127,6 +127,10 @@ function truckJson(truck: AsBuiltTruck, units: LengthUnit) {
     asBuilt: numbersJson(truck.asBuilt, units),
     left: effectJson(truck.effects.left, units),
     right: effectJson(truck.effects.right, units),
+    within: {
+      track: truck.within.track === null ? null : unitsFromMm(truck.within.track, units),
+      worstGap: truck.within.worstGap === null ? null : unitsFromMm(truck.within.worstGap, units),
+    },
   };
 }
 

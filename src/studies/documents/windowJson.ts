@@ -9,7 +9,7 @@ import type { FieldWindow, SetBy } from "../window/windowTypes.ts";
  * between; `closedBy` and `opens` only of an empty window.
  */
 export function windowJson(window: FieldWindow, units: LengthUnit) {
-  const { field, kind, now, from, to, fits, tolerance, between, outside, closedBy, opens, cutShort } = window;
+  const { field, kind, now, from, to, fits, tolerance, between, closedBy, opens, cutShort } = window;
   const told = (value: number, of = kind) => (of === "angle" ? degFromRad(value) : unitsFromMm(value, units));
   return {
     units,
@@ -26,7 +26,7 @@ export function windowJson(window: FieldWindow, units: LengthUnit) {
     })),
     tolerance: told(tolerance),
     between: between.rank,
-    outside,
+    outside: between.rank,
     ...(between.rank === "sampled" ? { sampledEvery: told(between.step) } : {}),
     ...(fits.length > 0
       ? {}

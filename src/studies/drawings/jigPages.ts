@@ -7,6 +7,8 @@ import { type JigSheet, jigSheetOf } from "../jig/jigSheet.ts";
 import { jigSketches } from "../jig/jigSketch.ts";
 import { JIG_CAUTIONS } from "../wording/asBuiltWords.ts";
 import {
+  JIG_COLUMNS,
+  jigCells,
   jigFormat,
   jigSetupSentences,
   jigSketchWords,
@@ -113,9 +115,10 @@ function tablePage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperN
       anchor: "end",
       bold,
     }));
-  texts.push(...numbers(["Must read", "±", "Left", "Right"], false));
+  texts.push(...numbers([...JIG_COLUMNS, "Left", "Right"], false));
   y -= SIZE * LEADING + 1.5;
-  for (const { key, measure, mustRead, tolerance } of sheet.rows) {
+  for (const row of sheet.rows) {
+    const { key, measure } = row;
     lines.push(line("dimension", MARGIN, y, right, y));
     y -= 1;
     const { name, how } = readingWords(key, sheet, format);
@@ -127,7 +130,7 @@ function tablePage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperN
     texts.push(
       { at: [MARGIN, y - SIZE], size: SIZE, text: name, bold: true },
       ...paragraph(told, MARGIN, y - SIZE * LEADING, SMALL),
-      ...numbers([jigText(mustRead, measure, format), jigText(tolerance, measure, format), ...read], true),
+      ...numbers([...jigCells(row, format), ...read], true),
     );
     y -= SIZE * LEADING + told.length * SMALL * LEADING + 1;
   }

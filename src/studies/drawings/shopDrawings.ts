@@ -1,4 +1,5 @@
 import type { Page } from "../../geometry/page.ts";
+import { lettersWithout } from "../../geometry/winAnsi.ts";
 import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import { keyText } from "../../setup/types/keyPath.ts";
 import type { Result, Setup, SetupIssue } from "../../setup/types/types.ts";
@@ -38,6 +39,8 @@ export interface ShopDrawings {
   /** Sheets in the order they are printed: drawing sheet, cut list, templates, plates. */
   readonly pages: readonly Page[];
   readonly files: readonly ShopFile[];
+  /** Letters that a PDF's font neither has nor can spell, each once; a question mark stands for them in the PDFs. */
+  readonly unwritten: readonly string[];
 }
 
 /**
@@ -111,18 +114,20 @@ export function shopDrawings(
             text: cutListCsv(pieces, units),
           }),
         ];
+  const pages = [
+    sheet.page,
+    ...(pieces.length === 0 ? [] : listPages),
+    ...templateFiles.pages,
+    ...plateFiles.pages,
+    ...sheets,
+  ];
   return {
     ok: true,
     value: {
       pieces,
       bodies,
-      pages: [
-        sheet.page,
-        ...(pieces.length === 0 ? [] : listPages),
-        ...templateFiles.pages,
-        ...plateFiles.pages,
-        ...sheets,
-      ],
+      pages,
+      unwritten: unwrittenOf(pages),
       files: [
         ...sheetFiles,
         ...list,
@@ -133,6 +138,10 @@ export function shopDrawings(
       ],
     },
   };
+}
+
+function unwrittenOf(pages: readonly Page[]): readonly string[] {
+  return [...new Set(pages.flatMap(({ texts }) => texts.flatMap(({ text }) => lettersWithout(text))))];
 }
 
 function platePatterns(

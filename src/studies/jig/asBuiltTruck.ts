@@ -8,6 +8,7 @@ import type { Budget } from "../numeric/budget.ts";
 import { type CheckReport, checkClearance } from "../reports/check.ts";
 import type { FittedKnuckle } from "./fitKnuckle.ts";
 import { type ShimAnswer, shimsFor } from "./shimsFor.ts";
+import { gapWithin, type TruckWithin, trackWithin } from "./truckWithin.ts";
 import { toeOnRod, type WheelNumbers, wheelNumbers } from "./wheelNumbers.ts";
 import { type WheelWithin, wheelWithin } from "./wheelWithin.ts";
 
@@ -39,6 +40,8 @@ export interface AsBuiltTruck {
   readonly asOrdered: TruckNumbers;
   readonly asBuilt: TruckNumbers;
   readonly effects: Readonly<Record<Side, WheelEffect>>;
+  /** Of the track and the worst gap as built. */
+  readonly within: TruckWithin;
 }
 
 export type AsBuiltTruckResult =
@@ -117,12 +120,20 @@ export function asBuiltTruck(
       within,
     };
   };
+  const effects = { left: effectOf("left"), right: effectOf("right") };
+  const { worst } = asBuilt.check;
+  const fit = worst && fits[worst.side];
+  const on = worst && { setup: { ...setup, knuckle: knuckles[worst.side] }, file, isAligned };
   return {
     ok: true,
     toe: setup.alignment.toe,
     asOrdered,
     asBuilt,
-    effects: { left: effectOf("left"), right: effectOf("right") },
+    effects,
+    within: {
+      track: trackWithin({ left: effects.left.within, right: effects.right.within }),
+      worstGap: fit && on && gapWithin(on, fit, worst),
+    },
   };
 }
 

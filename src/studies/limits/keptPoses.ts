@@ -2,6 +2,7 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import type { Model } from "../model/model.ts";
+import { isEverywhere } from "../numeric/isEverywhere.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { CellState, LimitCell } from "./limitCell.ts";
 
@@ -75,6 +76,16 @@ export class KeptPoses {
     const half = 0.5 * Math.abs(high - low) + ROUNDING;
     const other = stateOf(this.other, 0.5 * (low + high), half, steer, steerHalf);
     return other === Keeps.None ? other : own === other ? own : Keeps.Unknown;
+  }
+
+  /** Whether the other wheel is proven to keep its limits at every of its own arm angles between two, rad, at one steer. */
+  otherKeepsBetween(from: number, to: number, steer: number): boolean {
+    const { other } = this;
+    if (other === null) return true;
+    return isEverywhere(from, to, (arm, half) => {
+      const found = stateOf(other, arm, half, steer, 0);
+      return found === Keeps.All ? "everywhere" : found === Keeps.None ? "nowhere" : "unknown";
+    });
   }
 
   /**

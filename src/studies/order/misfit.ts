@@ -34,6 +34,23 @@ export type Misfit = { readonly at: KeyPath } & (
       readonly inboard: number;
       readonly what: "outer bearing" | "nut thread" | "inner bearing";
     }
+  /** Of the build's pin beside what the hub asks of it; null = the pin ends before. */
+  | {
+      readonly kind: "seat on the pin";
+      readonly what: "inner bearing" | "outer bearing";
+      readonly from: number;
+      readonly to: number;
+      readonly bore: number;
+      readonly diameter: number | null;
+    }
+  | {
+      readonly kind: "bearing off its seat";
+      readonly what: "inner bearing" | "outer bearing";
+      readonly center: number;
+      readonly from: number;
+      readonly to: number;
+    }
+  | { readonly kind: "pin end"; readonly end: number; readonly wanted: number }
   | { readonly kind: "bearings overlap"; readonly seat: number; readonly least: number }
   | { readonly kind: "no room on the pin"; readonly shoulder: number; readonly hubFace: number }
   | {

@@ -2,6 +2,7 @@ import type { OrderSetup } from "../../setup/types/orderTypes.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { isSamePattern } from "../../units/boltPattern.ts";
 import { isSameThread } from "../../units/threadCallout.ts";
+import { builtPinMisfits } from "./builtPinMisfits.ts";
 import type { Misfit } from "./misfit.ts";
 import type { OrderedParts } from "./orderedParts.ts";
 
@@ -24,6 +25,7 @@ export function misfitsOf(setup: Setup, order: OrderSetup, parts: OrderedParts):
     ...jointMisfits(parts),
     ...boltedMisfits(order, parts),
     ...pinMisfits(order, parts),
+    ...builtPinMisfits(setup, order, parts),
     ...armMisfits(order),
   ];
 }

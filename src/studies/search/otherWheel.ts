@@ -7,6 +7,7 @@ import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
+import { isEverywhere } from "../numeric/isEverywhere.ts";
 
 /** rad. What a range of travel loses on its way through both wheels' arm angles. */
 const ROUNDING = 1e-9;
@@ -89,7 +90,17 @@ export class OtherWheel {
     return true;
   }
 
-  private standsIn(arm: number, armHalf: number, steer: number, steerHalf: number) {
+  /** Whether it is proven to stand at every of its own arm angles between two, rad, at one steer. */
+  standsBetween(from: number, to: number, steer: number): boolean {
+    return isEverywhere(from, to, (arm, half) => this.standsIn(arm, half, steer, 0));
+  }
+
+  private standsIn(
+    arm: number,
+    armHalf: number,
+    steer: number,
+    steerHalf: number,
+  ): "everywhere" | "nowhere" | "unknown" {
     const { steering } = this.frontEnd;
     const { row } = this.other;
     const at = this.innerAt;

@@ -1,5 +1,5 @@
 import { armAngleFor } from "../../suspension/armAngle.ts";
-import type { Side, SideModel } from "../../suspension/frontEnd.ts";
+import type { FrontEnd, Side, SideModel } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
@@ -81,6 +81,14 @@ export function armsOfBoth(a: TravelArms, b: TravelArms, side: Side): ArmRange {
     low: Math.max(a.travel[side].low, b.travel[side].low, a.stops[side].low, b.stops[side].low),
     high: Math.min(a.travel[side].high, b.travel[side].high, a.stops[side].high, b.stops[side].high),
   };
+}
+
+/** Arm angle of the other wheel at the travel of this one's, rad; NaN where either cannot go there straight ahead. */
+export function otherArmAt(frontEnd: FrontEnd, side: Side, arm: number): number {
+  const travel = travelAt(frontEnd[side], arm);
+  return Number.isNaN(travel)
+    ? travel
+    : armAngleFor(frontEnd[side === "left" ? "right" : "left"], travel, arm);
 }
 
 /** mm. NaN where it cannot stand there with the steering straight ahead. */

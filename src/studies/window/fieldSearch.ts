@@ -14,6 +14,7 @@ import { rangesOf, type SideRange } from "../search/sideRange.ts";
 import type { FieldEffect } from "./fieldEffect.ts";
 import { allLimits, closingLimit, passedAnywhere } from "./fieldLimits.ts";
 import { armsOfBoth, type TravelArms, travelArms, withTravelOf } from "./fieldRanges.ts";
+import { OtherBetween } from "./otherBetween.ts";
 import { type Setting, type TruckToVary, truckWith } from "./truckOverField.ts";
 import type { WindowField } from "./windowField.ts";
 import type { Closer, TooNear, Unfinished } from "./windowTypes.ts";
@@ -53,6 +54,7 @@ export class FieldSearch {
   /** No limit and no other wheel takes a pose away at any value. */
   private isOpen = false;
   private passedAll: readonly PassedLimit[] | null = null;
+  private readonly others: Partial<Record<Side, OtherBetween>> = {};
 
   constructor(
     readonly truck: TruckToVary,
@@ -99,11 +101,6 @@ export class FieldSearch {
     const ranges = this.rangesOf(whole);
     this.isOpen = ranges.left.wheel.other === null && ranges.right.wheel.other === null;
     return true;
-  }
-
-  /** Whether what is in the way at the middle of a stretch and at its ends is so at every value of it. */
-  provesOutside({ mirrored }: Model): boolean {
-    return mirrored || this.isOpen;
   }
 
   /** One pair over the values from `low` to `high`: searched at their middle, over all poses that count at any of them. */
@@ -181,6 +178,11 @@ export class FieldSearch {
     const made = this.at(value);
     if (!made.ok) throw new TypeError(`FieldSearch: no truck at ${value}`);
     return made.value;
+  }
+
+  private otherOf(side: Side, model: Model): OtherBetween {
+    this.others[side] ??= new OtherBetween(model, side, this.passedAll!);
+    return this.others[side];
   }
 
   private isAlone({ setup }: Model): boolean {
@@ -270,12 +272,10 @@ export class FieldSearch {
     const { limits: kept, other: opposite } = range.wheel;
     if (kept !== undefined && !kept.keepsAt(arm, entry.steer)) return null;
     if (opposite !== null && !opposite.stands(arm, ends)) return null;
-    if (!wide.mirrored && !this.isOpen)
-      for (const value of [low, high]) {
-        const { limits, other } = this.checkedAt(value)[side].wheel;
-        if (limits !== undefined && !limits.keepsAt(arm, entry.steer)) return null;
-        if (other !== null && !other.stands(arm, ends)) return null;
-      }
+    if (!wide.mirrored && !this.isOpen && !this.isAlone(wide)) {
+      const [a, b] = [this.at(low), this.at(high)];
+      if (!a.ok || !b.ok || !this.otherOf(side, wide).keeps(a.value, b.value, arm, entry.steer)) return null;
+    }
     const inner = [ends[at]!, ends[at + 1]!, ends[at + 2]!] as const;
     if (poseRowTo(pose, 0, wheel.row, Math.cos(arm), Math.sin(arm), ...inner) !== PoseStatus.Ok) return null;
     return { ...tooNear(entry), gap: pairGapTo(new Float64Array(GAP_ROW), 0, pair, pose, 0) };

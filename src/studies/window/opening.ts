@@ -49,9 +49,8 @@ export function closingOf(
 ): Pick<FieldWindow, "closedBy" | "opens"> {
   const inside = (value: number) => stretches.some(({ low, high }) => value >= low && value <= high);
   const range = [stretches[0]!.low, stretches.at(-1)!.high] as const;
-  const values = [...evenly(range[0], range[1], SAMPLES), search.field.now]
-    .filter(inside)
-    .sort((a, b) => a - b);
+  // What stands there now first: a budget may leave it at that.
+  const values = [search.field.now, ...evenly(range[0], range[1], SAMPLES)].filter(inside);
   const looks: {
     readonly value: number;
     readonly short: readonly number[];
@@ -67,6 +66,8 @@ export function closingOf(
     looks.push({ value, gaps, short: gaps.map((gap) => gap - allowance) });
   }
   if (looks.length === 0) return { closedBy: [], opens: null };
+  looks.sort((a, b) => a.value - b.value);
+  const isWhole = looks.length === values.length;
   const worstOf = ({ short }: (typeof looks)[number]) => Math.min(...short);
   const best = looks.reduce((a, b) => (worstOf(b) > worstOf(a) ? b : a));
   const closers = [...pairs.keys()]
@@ -74,7 +75,7 @@ export function closingOf(
     .sort((a, b) => best.short[a]! - best.short[b]!);
   const closedBy: ClosedBy[] = closers.flatMap((i) => {
     const gaps = looks.map(({ gaps: all }) => all[i]!);
-    const isUnmoved = Math.max(...gaps) - Math.min(...gaps) < UNMOVED;
+    const isUnmoved = isWhole && Math.max(...gaps) - Math.min(...gaps) < UNMOVED;
     const entry = entries.get(best.value)![i];
     return entry && (best.short[i]! < 0 || isUnmoved) ? [{ by: tooNear(entry), isUnmoved }] : [];
   });

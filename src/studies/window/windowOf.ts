@@ -61,7 +61,6 @@ export function windowOfField(
     return {
       ...told,
       between: { rank: "proven" },
-      outside: "proven",
       fits: [],
       closedBy,
       opens: null,
@@ -82,8 +81,7 @@ export function windowOfField(
   const opened =
     fits.length > 0 ? { closedBy: [], opens: null } : closingOf(search, pairs, together, tolerance);
   const between = isProven ? { rank: "proven" as const } : { rank: "sampled" as const, step };
-  const outside = isProven && search.provesOutside(search.modelAt(anchor)) ? "proven" : "sampled";
-  return { ...told, between, outside, fits, ...opened, ...cut() };
+  return { ...told, between, fits, ...opened, ...cut() };
 }
 
 /** Where to begin: now, or the nearest value to it that is looked at. */

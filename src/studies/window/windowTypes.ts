@@ -63,13 +63,8 @@ export interface FieldWindow {
   readonly to: number;
   /** How far beyond an end something is too near. */
   readonly tolerance: number;
-  /** What is known of the values between: proven, or looked at every `step`. */
+  /** What is known of the values between, those that fit and those that do not: proven, or looked at every `step`. */
   readonly between: { readonly rank: "proven" } | { readonly rank: "sampled"; readonly step: number };
-  /**
-   * What is known of the values that do not fit: proven; or looked at, where sides that are no mirror images keep each other from
-   * poses: then a pose found at the middle of a stretch is looked at again at its two ends, not between.
-   */
-  readonly outside: "proven" | "sampled";
   /** In rising order. */
   readonly fits: readonly Fit[];
   /** Only of an empty window. */

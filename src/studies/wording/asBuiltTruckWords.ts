@@ -151,6 +151,32 @@ export function trackSentence({ asOrdered, asBuilt }: AsBuiltTruck, format: Leng
   return `Track becomes ${now}, ${amountWords(change, format)} ${change > 0 ? "wider" : "narrower"} than ordered.`;
 }
 
+/** How well the readings tell track and worst gap, and why they do not, a sentence each. @param read the sides that were read */
+export function truckWithinSentences(
+  { within, asBuilt: { check } }: AsBuiltTruck,
+  read: readonly AsBuiltSide[],
+  format: LengthFormat,
+): readonly string[] {
+  const whyNot = (side: "left" | "right") =>
+    read.some((one) => one.side === side)
+      ? `too little of the ${side} knuckle was read`
+      : `the ${side} knuckle was not read`;
+  const told = (what: string, mm: number) =>
+    `The readings tell the ${what} to ${deviationText(mm, "length", format)}, one standard deviation.`;
+  const untold = (what: string, why: string) =>
+    `How well the ${what} is known the readings do not tell: ${why}.`;
+  const { track, worstGap } = within;
+  const unread = (["left", "right"] as const).find((side) => !read.some((one) => one.side === side));
+  const ofTrack =
+    track === null
+      ? untold("track", unread ? whyNot(unread) : "too little of the knuckles was read")
+      : told("track", track);
+  const { worst } = check;
+  if (worst === null) return [ofTrack];
+  const gap = `worst gap as built (${worst.part}, ${worst.side})`;
+  return [ofTrack, worstGap === null ? untold(gap, whyNot(worst.side)) : told(gap, worstGap)];
+}
+
 /**
  * What the tires come nearest to on the knuckles as ordered and as built, a sentence each. @param models of the two
  * @param doubts of the inputs
@@ -166,20 +192,21 @@ export function gapSentences(
   return [`As ordered: ${words(asOrdered, models.ordered)}`, `As built: ${words(asBuilt, models.built)}`];
 }
 
-/** A number of the truck, or a dash. */
-export function truckText(value: number | null, measure: TruckRow["measure"], format: LengthFormat): string {
-  return value === null ? "–" : jigText(value, measure, format);
-}
+/** What stands over the numbers of `truckCells`. */
+export const TRUCK_COLUMNS = ["As ordered", "As built", "Change", "Std. deviation"] as const;
 
-/** How well the readings tell a number of the truck, or a dash: `±0.10°`. */
-export function truckWithinText({ within, measure }: TruckRow, format: LengthFormat): string {
-  return within === null ? "–" : deviationText(within, measure, format);
-}
-
-/** What stands between as ordered and as built, or a dash. */
-export function truckChangeText({ asOrdered, asBuilt, measure }: TruckRow, format: LengthFormat): string {
-  if (asOrdered === null || asBuilt === null) return "–";
-  return jigOffText(asBuilt - asOrdered, measure, format);
+/** A row of the truck under `TRUCK_COLUMNS`; a dash = there is none, or the readings do not tell. */
+export function truckCells(
+  { asOrdered, asBuilt, within, measure }: TruckRow,
+  format: LengthFormat,
+): readonly [asOrdered: string, asBuilt: string, change: string, within: string] {
+  const text = (value: number | null) => (value === null ? "–" : jigText(value, measure, format));
+  return [
+    text(asOrdered),
+    text(asBuilt),
+    asOrdered === null || asBuilt === null ? "–" : jigOffText(asBuilt - asOrdered, measure, format),
+    within === null ? "–" : deviationText(within, measure, format),
+  ];
 }
 
 function offAngle(rad: number): string {

@@ -4,7 +4,7 @@ import type { AsBuiltSide, AsBuiltSides } from "../jig/asBuiltReport.ts";
 import type { FittedKnuckle, Residual, Unknown } from "../jig/fitKnuckle.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
-import { jigOffText, readingWords } from "./jigWords.ts";
+import { jigOffText, jigText, readingWords } from "./jigWords.ts";
 
 /** One dimension of a knuckle as ordered and as built. mm and radians. */
 export interface BuiltRow {
@@ -102,9 +102,21 @@ export function unreadSentence({ left, right }: AsBuiltSides): string {
   return `The ${left === null ? "left" : "right"} knuckle was not read: on the truck it is taken as ordered.`;
 }
 
-/** One standard deviation as it stands in a table: `±0.017 in`, `±0.10°`; of what was not read, why there is none. */
-export function withinText({ within, measure }: BuiltRow, format: LengthFormat): string {
-  return within === null ? "not read" : deviationText(within, measure, format);
+/** What stands over the numbers of `builtCells`. */
+export const BUILT_COLUMNS = ["Ordered", "As built", "Off", "Std. deviation"] as const;
+
+/** A dimension of a knuckle under `BUILT_COLUMNS`; of what was not read, dashes. */
+export function builtCells(
+  { ordered, built, within, measure }: BuiltRow,
+  format: LengthFormat,
+): readonly [ordered: string, built: string, off: string, within: string] {
+  if (within === null) return [jigText(ordered, measure, format), "–", "–", "not read"];
+  return [
+    jigText(ordered, measure, format),
+    jigText(built, measure, format),
+    jigOffText(built - ordered, measure, format),
+    deviationText(within, measure, format),
+  ];
 }
 
 /** One standard deviation, to what a fine gauge reads: `±0.017 in`, `±0.10°`. */

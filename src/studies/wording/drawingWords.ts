@@ -100,7 +100,13 @@ export function endRemarks({ joint, fittedTo, missed, overhang }: EndFacts, form
 
 /** Stands at the foot of a page with letters that a PDF's standard font does not have. */
 export const LETTERS_NOTE =
-  "In a PDF, letters that its font does not have are spelled with the nearest it has.";
+  "In a PDF, letters that its font does not have are spelled with the nearest it has; a question mark stands for one that has none.";
+
+/** Letters for which a question mark stands in the PDFs; "" = there are none. */
+export function unwrittenSentence(letters: readonly string[]): string {
+  if (letters.length === 0) return "";
+  return `The PDFs’ font has no ${letters.join(" ")} and no spelling for ${letters.length === 1 ? "it" : "them"}: a question mark stands there. The SVG drawing has ${letters.length === 1 ? "it" : "them"}, and so has what is printed from a browser.`;
+}
 
 /** What a kerf may be. @param most mm */
 export function kerfMend(most: number): string {

@@ -74,6 +74,17 @@ export function readingWords(
   }
 }
 
+/** What stands over the numbers of `jigCells`. */
+export const JIG_COLUMNS = ["Must read", "Tolerance"] as const;
+
+/** What must be read of a line of the jig sheet, and how far off it may be, under `JIG_COLUMNS`. */
+export function jigCells(
+  { measure, mustRead, tolerance }: Pick<JigRow, "measure" | "mustRead" | "tolerance">,
+  format: LengthFormat,
+): readonly [mustRead: string, tolerance: string] {
+  return [jigText(mustRead, measure, format), `±${jigText(tolerance, measure, format)}`];
+}
+
 /** What is written over a jig sheet. @param heading what the setup is called */
 export function jigTitle(heading: string): string {
   return `Jig sheet: ${heading}`;

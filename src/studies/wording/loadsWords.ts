@@ -30,18 +30,42 @@ export function forceNumber(newtons: number, units: LengthUnit): string {
   return withMinus(rounded.toLocaleString("en-US"));
 }
 
+/** A force with its unit: `1,240 lb`. @param newtons */
+export function forceText(newtons: number, units: LengthUnit): string {
+  return `${forceNumber(newtons, units)} ${units === "in" ? "lb" : "N"}`;
+}
+
 /** A stress as shops speak of it: `61.2 ksi`, `422 MPa`. */
-export function stressText(mpa: number, units: LengthUnit): string {
+function stressText(mpa: number, units: LengthUnit): string {
   return units === "in" ? `${(mpa / MPA_PER_PSI / 1000).toFixed(1)} ksi` : `${mpa.toFixed(0)} MPa`;
 }
 
 /** A share of yield in whole percent, never told smaller than it is: `62 %`. */
-export function shareText(share: number): string {
+function shareText(share: number): string {
   return `${Math.ceil(100 * share - 1e-6)} %`;
 }
 
+/** A stress as every table tells it: where, its share of yield, how much, as if nothing raised it, and of what material. */
+export interface StressCells {
+  readonly place: string;
+  readonly share: string;
+  readonly stress: string;
+  readonly plain: string;
+  readonly material: string;
+}
+
+export function stressCells(stress: Stress, format: LengthFormat): StressCells {
+  return {
+    place: `${stressPart(stress)}, ${stressPlace(stress, format)}`,
+    share: shareText(stress.shareOfYield),
+    stress: stressText(stress.vonMises, format.units),
+    plain: stressText(stress.nominal, format.units),
+    material: stress.material,
+  };
+}
+
 /** Which part of the knuckle a stress is in: `pin`, `member “upper post”`. */
-export function stressPart({ kind, member }: Stress): string {
+function stressPart({ kind, member }: Stress): string {
   switch (kind) {
     case "pin":
       return "pin";
@@ -57,7 +81,7 @@ export function stressPart({ kind, member }: Stress): string {
 }
 
 /** Where in it: `step at 4 1/2 in`, `at the joint “pin seat”`. */
-export function stressPlace({ kind, at, place }: Stress, format: LengthFormat): string {
+function stressPlace({ kind, at, place }: Stress, format: LengthFormat): string {
   if (kind === "weld") return at === "from" ? "at its start" : "at its end";
   if (kind === "stud" || kind === "rodEnd") return String(at);
   if (kind === "pin") {

@@ -31,12 +31,15 @@ export function orderMisfitSentence(misfit: Misfit, format: LengthFormat, isName
 /** `Upper ball joint, taper reamed in the knuckle`; "" = the order as a whole. */
 function placeWords(at: KeyPath): string {
   if (at.length < 2) return "";
+  if (at[0] === "build") return `Pin of the build, ${lowerFirst(fieldName(at, {}))}`;
   const block = BLOCK_WORDS[String(at[1])];
   const field = fieldName(at, {});
   if (block === undefined) return field;
-  return field === "" || at.at(-1) === "item"
-    ? block
-    : `${block}, ${field.charAt(0).toLowerCase()}${field.slice(1)}`;
+  return field === "" || at.at(-1) === "item" ? block : `${block}, ${lowerFirst(field)}`;
+}
+
+function lowerFirst(text: string): string {
+  return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 }
 
 const BLOCK_WORDS: Readonly<Record<string, string>> = {
@@ -91,6 +94,21 @@ function valueAndMend(
       ];
     case "no step down":
       return [length(misfit.diameter), `${STEP_MENDS[misfit.what]} ${length(misfit.inboard)}; ${STEP_DOWN}`];
+    case "seat on the pin":
+      return [
+        misfit.diameter === null ? "the pin ends before" : length(misfit.diameter),
+        `the ${misfit.what} sits from ${length(misfit.from)} to ${length(misfit.to)} along the pin and has a bore of ${length(misfit.bore)}; ${PIN_MEND}`,
+      ];
+    case "bearing off its seat":
+      return [
+        length(misfit.center),
+        `the ${misfit.what} sits from ${length(misfit.from)} to ${length(misfit.to)} along the pin; ${PIN_MEND}`,
+      ];
+    case "pin end":
+      return [
+        length(misfit.end),
+        `with this hub and hub face the pin ends at ${length(misfit.wanted)}; ${PIN_MEND}`,
+      ];
     case "bearings overlap":
       return [
         length(misfit.seat),
@@ -115,6 +133,9 @@ function valueAndMend(
       ];
   }
 }
+
+const PIN_MEND =
+  "move the pin's steps and bearings to where this hub face has them, or give build.pin.forHubFace, and they come along with it";
 
 const STEP_DOWN = "the pin must step down outboard, or what sits inboard cannot be slid on";
 

@@ -171,24 +171,17 @@ function gapWords(gap: number, format: LengthFormat): string {
 }
 
 /** How far the answer holds. */
-function provenSentence(
-  { between, outside, fits, kind, tolerance }: FieldWindow,
-  format: LengthFormat,
-): string {
+function provenSentence({ between, fits, kind, tolerance }: FieldWindow, format: LengthFormat): string {
   const digits = (value: number) =>
     kind === "length"
       ? `${Number(unitsFromMm(value, format.units).toPrecision(2))} ${format.units}`
       : `${Number(degFromRad(value).toPrecision(2))}°`;
   const ends = `each end is checked, and ${digits(tolerance)} beyond it something is too near`;
-  const isLooked = between.rank === "proven" && outside === "sampled";
-  const apart = isLooked
-    ? " Left and right differ: what does not fit was looked at three times a stretch, sampled, not proven between."
-    : "";
   if (fits.length === 0)
     return between.rank === "proven"
-      ? `Looked at all over the range.${apart}`
+      ? "Looked at all over the range."
       : `Looked at every ${digits(between.step)}, not between.`;
   return between.rank === "proven"
-    ? `Proven at every value between the ends; ${ends}.${apart}`
+    ? `Proven at every value between the ends; ${ends}.`
     : `Looked at every ${digits(between.step)}, not proven between; ${ends}.`;
 }

@@ -247,3 +247,46 @@ describe("the build block", () => {
     expect(issues[0]).toContain(`truck.json build.${told}`);
   });
 });
+
+describe("a pin drawn for a hub face", () => {
+  const withHubFace = (hubFace: unknown, forHubFace: unknown) => {
+    const { knuckle, ...rest } = exampleDocument() as { knuckle: object };
+    return resolveSetup(
+      { ...rest, knuckle: { ...knuckle, hubFace }, build: { pin: { ...pin, forHubFace } } },
+      "truck.json",
+    );
+  };
+  const pinOf = (hubFace: unknown, forHubFace: unknown) => {
+    const made = withHubFace(hubFace, forHubFace);
+    if (!made.ok) throw new Error(made.issues[0]?.mend);
+    return made.value.build!.pin!;
+  };
+
+  it("has its steps and bearings come along with the knuckle's, the root where it was", () => {
+    const [drawn, narrow] = [pinOf("6 1/8", "6 1/8"), pinOf("5 1/8", "6 1/8")];
+    const asDrawn = drawn.steps.flatMap(({ from, to }) => [from / 25.4, to / 25.4]);
+    [1.25, 3, 3, 4.75, 4.75, 7].forEach((wanted, i) => {
+      expect(asDrawn[i]).toBeCloseTo(wanted, 9);
+    });
+    const inches = narrow.steps.flatMap(({ from, to }) => [from / 25.4, to / 25.4]);
+    [1.25, 2, 2, 3.75, 3.75, 6].forEach((wanted, i) => {
+      expect(inches[i]).toBeCloseTo(wanted, 9);
+    });
+    expect(narrow.bearings!.inner / 25.4).toBeCloseTo(2.5, 9);
+    expect(narrow.bearings!.outer / 25.4).toBeCloseTo(4.5, 9);
+    expect(narrow.steps.map(({ diameter, fillet }) => [diameter, fillet])).toEqual(
+      drawn.steps.map(({ diameter, fillet }) => [diameter, fillet]),
+    );
+  });
+
+  it("stays where it is where it names none", () => {
+    expect(pinOf("5 1/8", undefined).steps).toEqual(pinOf("6 1/8", undefined).steps);
+  });
+
+  it("is an issue where nothing is left of its first step", () => {
+    const made = withHubFace("4 1/4", "6 1/8");
+    expect(made.ok ? [] : made.issues.map(({ key, value }) => [key, value])).toEqual([
+      ["build.pin.forHubFace", '"6 1/8"'],
+    ]);
+  });
+});

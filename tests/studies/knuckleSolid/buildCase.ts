@@ -23,6 +23,7 @@ export const BUILD: BuildSetup = {
       { from: 110, to: 175, diameter: 25.4, fillet: 2 },
     ],
     bearings: null,
+    forHubFace: null,
   },
   joints: [
     { name: "low", at: [0, 0, 25] },

@@ -265,3 +265,46 @@ describe("an order whose parts do not go together", () => {
     expect(keys).toEqual(["order.wheel.boltPattern", "order.steeringArm.engagement"]);
   });
 });
+
+describe("a build whose pin is not what the hub sits on", () => {
+  const PIN = {
+    steps: [
+      { from: 0, to: "2 1/4", diameter: "1 3/4" },
+      { from: "2 1/4", to: "4 5/8", diameter: "1 1/4" },
+      { from: "4 5/8", to: "6 3/8", diameter: "3/4" },
+    ],
+    bearings: { inner: "2 9/16", outer: "4 15/16" },
+  };
+  const issuesWith = (pin: object, order: object = {}, knuckle: object = {}) =>
+    orderIssues(orderedDocument(order, { build: { pin: { ...PIN, ...pin } }, knuckle }));
+
+  it("is told with a narrower hub face, seat by seat, with the mend", () => {
+    const issues = issuesWith({}, { hubFace: "4 3/4" });
+    expect(issues.map(({ key, value }) => [key, value])).toEqual([
+      ["build.pin.steps[0]", "1 3/4 in"],
+      ["build.pin.bearings.inner", "2 9/16 in"],
+      ["build.pin.steps[1]", "1 1/4 in"],
+      ["build.pin.bearings.outer", "4 15/16 in"],
+      ["build.pin.steps[2].to", "6 3/8 in"],
+    ]);
+    expect(issues[0]!.mend).toMatch(
+      /inner bearing sits from 1 1\/2 in to 2 1\/8 in along the pin and has a bore of 1 1\/4 in; .*build\.pin\.forHubFace/,
+    );
+    expect(issues[4]!.mend).toMatch(/the pin ends at 5 5\/8 in/);
+  });
+
+  it("is none where the pin is drawn for a hub face and comes along, before and after the order is put in", () => {
+    expect(issuesWith({ forHubFace: "5 1/2" })).toEqual([]);
+    expect(issuesWith({ forHubFace: "5 1/2" }, { hubFace: "4 3/4" })).toEqual([]);
+    expect(issuesWith({ forHubFace: "5 1/2" }, { hubFace: "4 3/4" }, { hubFace: "4 3/4" })).toEqual([]);
+  });
+
+  it("is told where a pin is too short for its outer bearing", () => {
+    const short = [...PIN.steps.slice(0, 2), { from: "4 5/8", to: 5, diameter: "3/4" }];
+    const issues = issuesWith({ steps: short });
+    expect(issues.map(({ key, value }) => [key, value])).toEqual([
+      ["build.pin.steps[2]", "the pin ends before"],
+      ["build.pin.steps[2].to", "5 in"],
+    ]);
+  });
+});

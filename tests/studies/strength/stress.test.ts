@@ -102,6 +102,7 @@ const pin: PinSetup = {
     { from: 120, to: 160, diameter: 20, fillet: null },
   ],
   bearings: { inner: 80, outer: 130 },
+  forHubFace: null,
 };
 const empty: BuildSetup = {
   ...{ material: "x", materials: [], pin, joints: [], members: [], plates: [], welds: [], studs: [] },

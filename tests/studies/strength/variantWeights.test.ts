@@ -21,7 +21,13 @@ describe("the weight of each variant's knuckle", () => {
       "lighter posts, no braces",
     ]);
     expect(base!.more).toBe(0);
-    expect(weightDifference(weights[1]!, "in")).toBe("the same as the current truck’s");
+    expect(weightDifference(base!, "in")).toBe("what the others are weighed against");
+  });
+
+  it("counts the pin as long as the hub face asks: an inch narrower is an inch of its root step less, by hand", () => {
+    const inch = STEEL * (Math.PI / 4) * 2.25 ** 2;
+    expect(weights[1]!.more! / KG_PER_POUND).toBeCloseTo(-inch, 3);
+    expect(weightDifference(weights[1]!, "in")).toBe(`${inch.toFixed(1)} lb less than the current truck’s`);
   });
 
   it("differs by the tubes that differ, by hand: two braces gone, two posts thinner", () => {

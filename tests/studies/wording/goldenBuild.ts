@@ -11,26 +11,28 @@ import { variantWeights } from "../../../src/studies/strength/variantWeights.ts"
 import {
   gapSentences,
   mendSentences,
+  TRUCK_COLUMNS,
   trackSentence,
-  truckChangeText,
+  truckCells,
   truckRows,
-  truckText,
-  truckWithinText,
+  truckWithinSentences,
 } from "../../../src/studies/wording/asBuiltTruckWords.ts";
 import {
+  BUILT_COLUMNS,
+  builtCells,
   builtRows,
   JIG_CAUTIONS,
   residualText,
   sideSentences,
   unreadSentence,
-  withinText,
 } from "../../../src/studies/wording/asBuiltWords.ts";
 import { LOADS_CAUTIONS } from "../../../src/studies/wording/cautions.ts";
 import { DRAWING_CAUTIONS } from "../../../src/studies/wording/drawingWords.ts";
 import {
+  JIG_COLUMNS,
+  jigCells,
   jigFormat,
   jigSetupSentences,
-  jigText,
   readingWords,
 } from "../../../src/studies/wording/jigWords.ts";
 import { formatOf } from "../../../src/studies/wording/lengths.ts";
@@ -40,10 +42,7 @@ import {
   governsSentence,
   howLoadsSentence,
   noFrameSentence,
-  shareText,
-  stressPart,
-  stressPlace,
-  stressText,
+  stressCells,
 } from "../../../src/studies/wording/loadsWords.ts";
 import { orderGroups, orderRemarks } from "../../../src/studies/wording/orderRows.ts";
 import {
@@ -115,9 +114,9 @@ function jig(title: string, document: object): string[] {
   const { model } = truckOf(document);
   const format = jigFormat(formatOf(model.setup));
   const sheet = jigSheetOf(model.setup);
-  const rows = sheet.rows.map(({ key, measure, mustRead, tolerance }) => {
-    const { name, how } = readingWords(key, sheet, format);
-    return `${name}: ${jigText(mustRead, measure, format)} ±${jigText(tolerance, measure, format)}, ${how}`;
+  const rows = sheet.rows.map((row) => {
+    const { name, how } = readingWords(row.key, sheet, format);
+    return `${name}: ${under(JIG_COLUMNS, jigCells(row, format))}; ${how}`;
   });
   return section(title, [...jigSetupSentences(sheet, format), ...rows]);
 }
@@ -135,18 +134,20 @@ function asBuilt(title: string, document: object): string[] {
     onTheTruck.ok && built.ok
       ? [
           ...truckRows(onTheTruck, both[0]!.side).map(
-            (row) =>
-              `${row.name}: ${truckText(row.asOrdered, row.measure, format)}, as built ${truckText(row.asBuilt, row.measure, format)}, ${truckChangeText(row, format)}, ${truckWithinText(row, format)}`,
+            (row) => `${row.name}: ${under(TRUCK_COLUMNS, truckCells(row, format))}`,
           ),
           trackSentence(onTheTruck, format),
           ...gapSentences(onTheTruck, { ordered: model, built: built.model }, [], plain),
+          ...truckWithinSentences(onTheTruck, both, format),
           ...mendSentences(both, onTheTruck, sheet.knuckle, model, format),
         ]
       : ["The knuckle does not go on the truck."];
   return section(title, [
     ...both.flatMap((side) => [
       ...sideSentences(side, sheet, format),
-      ...builtRows(side.fit, sheet.knuckle).map((row) => `${row.name}: ${withinText(row, format)}`),
+      ...builtRows(side.fit, sheet.knuckle).map(
+        (row) => `${row.name}: ${under(BUILT_COLUMNS, builtCells(row, format))}`,
+      ),
       ...side.fit.residuals.map(
         (one) => `${readingWords(one.key, sheet, format).name}: ${residualText(one)}`,
       ),
@@ -154,6 +155,11 @@ function asBuilt(title: string, document: object): string[] {
     unreadSentence(sides),
     ...truck,
   ]);
+}
+
+/** Cells of a table as a line: `Ordered 5 1/2 in, as built 5 35/64 in`. */
+function under(columns: readonly string[], cells: readonly string[]): string {
+  return cells.map((cell, i) => `${columns[i]!.toLowerCase()} ${cell}`).join(", ");
 }
 
 function loads(title: string, document: object, pose: LoadsAsk["pose"]): string[] {
@@ -170,10 +176,10 @@ function loads(title: string, document: object, pose: LoadsAsk["pose"]): string[
     noFrameSentence(report.noFrame),
     howLoadsSentence(report, setup.units),
     `“${first!.name}”, ${casePoseWords(first!, format)}`,
-    ...first!.strength!.stresses.map(
-      (stress) =>
-        `${stressPart(stress)}, ${stressPlace(stress, format)}: ${shareText(stress.shareOfYield)}, ${stressText(stress.vonMises, setup.units)}`,
-    ),
+    ...first!.strength!.stresses.map((stress) => {
+      const { place, share, stress: amount, plain, material } = stressCells(stress, format);
+      return `${place}: ${share}, ${amount} (${plain} plain), ${material}`;
+    }),
     first!.strength!.deflection &&
       `The hub face gives ${deflectionText(first!.strength!.deflection, setup.units)}`,
   ]);

@@ -1,7 +1,6 @@
 import type { AsBuiltSide } from "../../../studies/jig/asBuiltReport.ts";
 import type { BuiltKnuckle } from "../../../studies/jig/jigReadings.ts";
-import { builtRows, withinText } from "../../../studies/wording/asBuiltWords.ts";
-import { jigText } from "../../../studies/wording/jigWords.ts";
+import { BUILT_COLUMNS, builtCells, builtRows } from "../../../studies/wording/asBuiltWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { KeepBuilt } from "./KeepBuilt.tsx";
 
@@ -20,18 +19,20 @@ export function BuiltTable({ side, ordered, format }: BuiltTableProps) {
         <thead>
           <tr>
             <td />
-            <th scope="col">Ordered</th>
-            <th scope="col">As built</th>
-            <th scope="col">One standard deviation</th>
+            {BUILT_COLUMNS.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
           {builtRows(side.fit, ordered).map((row) => (
             <tr key={row.key}>
               <th scope="row">{row.name}</th>
-              <td>{jigText(row.ordered, row.measure, format)}</td>
-              <td>{row.within === null ? "–" : jigText(row.built, row.measure, format)}</td>
-              <td>{withinText(row, format)}</td>
+              {builtCells(row, format).map((cell, i) => (
+                <td key={BUILT_COLUMNS[i]}>{cell}</td>
+              ))}
             </tr>
           ))}
         </tbody>

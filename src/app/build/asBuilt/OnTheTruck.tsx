@@ -1,4 +1,5 @@
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
+import { alignedFrom } from "../../../studies/alignment/modelAsked.ts";
 import { asBuiltJson } from "../../../studies/documents/asBuiltJson.ts";
 import { type AsBuiltSides, builtKnuckles } from "../../../studies/jig/asBuiltReport.ts";
 import { modelOnKnuckles } from "../../../studies/jig/asBuiltTruck.ts";
@@ -6,16 +7,17 @@ import type { JigSheet } from "../../../studies/jig/jigSheet.ts";
 import {
   gapSentences,
   mendSentences,
+  TRUCK_COLUMNS,
   trackSentence,
-  truckChangeText,
+  truckCells,
   truckRows,
-  truckText,
-  truckWithinText,
+  truckWithinSentences,
 } from "../../../studies/wording/asBuiltTruckWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { StandingChoice } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
@@ -29,15 +31,38 @@ export type OnTheTruckProps = {
   format: LengthFormat;
 };
 
-/** What the knuckles as built do on the truck before they ship: as ordered beside as built. */
-export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
-  const answered = useAnswer("asBuilt", truck);
+/** What the knuckles as built do on the truck before they ship, as bolted on or aligned. */
+export function OnTheTruck(props: OnTheTruckProps) {
+  const [wanted, setWanted] = useState(false);
+  const isAligned = wanted && props.truck.setup.alignment.targets !== null;
+  return (
+    <section className="on-the-truck" aria-label="On the truck">
+      <h3>On the truck</h3>
+      <StandingChoice name="Truck as built" isAligned={isAligned} onChoose={setWanted} />
+      <OrderedAndBuilt {...props} isAligned={isAligned} />
+    </section>
+  );
+}
+
+/** As ordered beside as built. */
+function OrderedAndBuilt({
+  truck,
+  sides,
+  sheet,
+  format,
+  isAligned,
+}: OnTheTruckProps & { isAligned: boolean }) {
+  const answered = useAnswer("asBuilt", truck, { question: { isAligned } });
   const doubtsOf = useDoubts();
   const shown = useFormat();
   const built = useMemo(() => {
     const { setup } = truck.model;
-    return modelOnKnuckles(setup, builtKnuckles(setup, sides), truck.file);
-  }, [truck, sides]);
+    return modelOnKnuckles(setup, builtKnuckles(setup, sides), truck.file, isAligned);
+  }, [truck, sides, isAligned]);
+  const ordered = useMemo(
+    () => (isAligned ? alignedFrom(truck.model, truck.file) : null) ?? truck.model,
+    [truck, isAligned],
+  );
   const report = answered?.answer ?? null;
   const onTruck = report?.onTheTruck ?? null;
   const failure = answered?.failure ?? null;
@@ -55,7 +80,7 @@ export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
   }
   const read = [sides.left, sides.right].filter((side) => side !== null);
   return (
-    <section className="on-the-truck" aria-label="On the truck">
+    <>
       {answered && <CutShort study="check" of={[answered]} />}
       {report && (
         <SaveMenu
@@ -65,14 +90,18 @@ export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
       )}
       {read.map(({ side }) => (
         <table key={side}>
-          <caption>{side === "left" ? "Left" : "Right"} wheel, straight ahead as measured</caption>
+          <caption>
+            {side === "left" ? "Left" : "Right"} wheel, straight ahead
+            {isAligned ? ", aligned" : " as measured"}
+          </caption>
           <thead>
             <tr>
               <td />
-              <th scope="col">As ordered</th>
-              <th scope="col">As built</th>
-              <th scope="col">Change</th>
-              <th scope="col">One standard deviation</th>
+              {TRUCK_COLUMNS.map((column) => (
+                <th key={column} scope="col">
+                  {column}
+                </th>
+              ))}
             </tr>
           </thead>
           <tbody>
@@ -81,10 +110,9 @@ export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
                 <th scope="row">
                   {row.name} {row.note !== undefined && <small>{row.note}</small>}
                 </th>
-                <td>{truckText(row.asOrdered, row.measure, format)}</td>
-                <td>{truckText(row.asBuilt, row.measure, format)}</td>
-                <td>{truckChangeText(row, format)}</td>
-                <td>{truckWithinText(row, format)}</td>
+                {truckCells(row, format).map((cell, i) => (
+                  <td key={TRUCK_COLUMNS[i]}>{cell}</td>
+                ))}
               </tr>
             ))}
           </tbody>
@@ -93,12 +121,13 @@ export function OnTheTruck({ truck, sides, sheet, format }: OnTheTruckProps) {
       <ul className="as-built-mends">
         {[
           trackSentence(onTruck, format),
-          ...gapSentences(onTruck, { ordered: truck.model, built: built.model }, doubtsOf(truck), shown),
+          ...gapSentences(onTruck, { ordered, built: built.model }, doubtsOf(truck), shown),
+          ...truckWithinSentences(onTruck, read, format),
           ...mendSentences(read, onTruck, sheet.knuckle, truck.model, format),
         ].map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
-    </section>
+    </>
   );
 }

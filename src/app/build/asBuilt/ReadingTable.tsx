@@ -1,6 +1,6 @@
 import type { AsBuiltSides } from "../../../studies/jig/asBuiltReport.ts";
 import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
-import { jigText, readingWords } from "../../../studies/wording/jigWords.ts";
+import { jigCells, jigText, readingWords } from "../../../studies/wording/jigWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { PassMark, ReadingCell } from "./ReadingCell.tsx";
 
@@ -29,16 +29,18 @@ export function ReadingTable({ sheet, sides, format }: ReadingTableProps) {
         </tr>
       </thead>
       <tbody>
-        {sheet.rows.map(({ key, measure, mustRead, tolerance }) => {
+        {sheet.rows.map((row) => {
+          const { key } = row;
           const { name, how } = readingWords(key, sheet, format);
+          const [mustRead, tolerance] = jigCells(row, format);
           return (
             <tr key={key}>
               <th scope="row" title={how}>
                 {name}
               </th>
               <td>
-                {jigText(mustRead, measure, format)}
-                <small>±{jigText(tolerance, measure, format)}</small>
+                {mustRead}
+                <small>{tolerance}</small>
               </td>
               {SIDES.map((side) => (
                 <td key={side}>

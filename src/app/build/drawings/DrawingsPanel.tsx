@@ -2,7 +2,11 @@ import "./drawings.css";
 import { useState } from "react";
 import { formatIssue } from "../../../setup/reading/formatIssue.ts";
 import type { DrawingAsk, ShopDrawings } from "../../../studies/drawings/shopDrawings.ts";
-import { DRAWING_CAUTIONS, NO_DRAWINGS_YET } from "../../../studies/wording/drawingWords.ts";
+import {
+  DRAWING_CAUTIONS,
+  NO_DRAWINGS_YET,
+  unwrittenSentence,
+} from "../../../studies/wording/drawingWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { FileList } from "../../parts/sheets/FileList.tsx";
 import { PrintSheets } from "../../parts/sheets/PrintSheets.tsx";
@@ -55,11 +59,13 @@ function Drawings({ truck }: { truck: Truck }) {
 }
 
 function Drawn({ drawings }: { drawings: ShopDrawings }) {
+  const unwritten = unwrittenSentence(drawings.unwritten);
   return (
     <>
       <SheetPreview pages={drawings.pages} />
       <PrintSheets pages={drawings.pages} />
       <FileList files={drawings.files} />
+      {unwritten !== "" && <p role="status">{unwritten}</p>}
       {DRAWING_CAUTIONS.map((text) => (
         <p key={text} className="drawings-caution">
           {text}

@@ -1,7 +1,7 @@
 import type { Setup } from "../../../setup/types/types.ts";
 import { asBuiltRead } from "../../../studies/jig/asBuiltReport.ts";
 import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
-import { jigText, readingWords } from "../../../studies/wording/jigWords.ts";
+import { JIG_COLUMNS, jigCells, jigText, readingWords } from "../../../studies/wording/jigWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 
 export type JigTableProps = {
@@ -23,8 +23,11 @@ export function JigTable({ sheet, of, setup, format }: JigTableProps) {
       <thead>
         <tr>
           <th scope="col">Reading</th>
-          <th scope="col">Must read</th>
-          <th scope="col">±</th>
+          {JIG_COLUMNS.map((column) => (
+            <th key={column} scope="col">
+              {column}
+            </th>
+          ))}
           <th scope="col" className="jig-written">
             Left
           </th>
@@ -41,8 +44,9 @@ export function JigTable({ sheet, of, setup, format }: JigTableProps) {
               <th scope="row">
                 {name} <small>{how}</small>
               </th>
-              <td>{jigText(row.mustRead, row.measure, format)}</td>
-              <td>{jigText(row.tolerance, row.measure, format)}</td>
+              {jigCells(row, format).map((cell, i) => (
+                <td key={JIG_COLUMNS[i]}>{cell}</td>
+              ))}
               <td className="jig-written">{readText(setup, "left", row, format)}</td>
               <td className="jig-written">{readText(setup, "right", row, format)}</td>
             </tr>

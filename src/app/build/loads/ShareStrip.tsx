@@ -1,5 +1,5 @@
 import type { Stress } from "../../../studies/loads/strengthOf.ts";
-import { shareText, stressPart, stressPlace, stressText } from "../../../studies/wording/loadsWords.ts";
+import { stressCells } from "../../../studies/wording/loadsWords.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 
 /** The strip's right end, as a share of yield; what is more is cut off there and says so by its number. */
@@ -27,7 +27,7 @@ export function ShareStrip({ stresses }: { stresses: readonly Stress[] }) {
       </figcaption>
       <ol>
         {stresses.map((stress) => {
-          const place = `${stressPart(stress)}, ${stressPlace(stress, format)}`;
+          const { place, share, stress: amount, material } = stressCells(stress, format);
           return (
             <li key={place}>
               <span className="share-place">{place}</span>
@@ -38,8 +38,7 @@ export function ShareStrip({ stresses }: { stresses: readonly Stress[] }) {
                 />
               </span>
               <span className="share-number">
-                <strong>{shareText(stress.shareOfYield)}</strong> {stressText(stress.vonMises, format.units)},{" "}
-                {stress.material}
+                <strong>{share}</strong> {amount}, {material}
               </span>
             </li>
           );

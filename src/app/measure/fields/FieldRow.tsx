@@ -3,13 +3,14 @@ import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { useField } from "../../state/documentUse.ts";
 import { lengthFormat } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
+import { noteChanged } from "./changedField.ts";
 import { EntryInput } from "./EntryInput.tsx";
 import { ExampleMark } from "./ExampleMark.tsx";
 import { FieldChoice } from "./FieldChoice.tsx";
 import { FieldDoubts } from "./FieldDoubts.tsx";
 import { FieldFault } from "./FieldFault.tsx";
 import { FieldHelp } from "./FieldHelp.tsx";
-import { noteChanged } from "./FieldWindow.tsx";
+import { FieldWindow } from "./FieldWindow.tsx";
 import { heldWords, unitHint } from "./fieldWords.ts";
 import { mayBeLeftOut } from "./mayBeLeftOut.ts";
 import { useIsFromExample } from "./useIsFromExample.ts";
@@ -109,6 +110,7 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
       <div id={`${id}-help`} hidden={!isHelpOpen}>
         {isHelpOpen && <FieldHelp path={path} field={field} isOfVariant={isOfVariant} />}
       </div>
+      {hasWindow && <FieldWindow path={path} />}
     </div>
   );
 }

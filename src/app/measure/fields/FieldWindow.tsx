@@ -1,53 +1,80 @@
-import { useEffect } from "react";
-import { createStore, useStore } from "zustand";
+import "./fieldWindow.css";
+import { useEffect, useLayoutEffect, useRef, useState } from "react";
+import { useStore } from "zustand";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
 import { FieldWindowView } from "../../parts/window/FieldWindowView.tsx";
 import { fieldText } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
+import { changedField, closeWindow } from "./changedField.ts";
 
-/** The field typed into last that has a window; null = none, or its window was closed. */
-const changed = createStore<{ readonly path: KeyPath | null }>()(() => ({ path: null }));
+/** px. Room it wants under its field; with less it stands over it. As tall as it gets at most (`fieldWindow.css`). */
+const ROOM = 232;
 
-/** The blocks whose lengths and angles say how narrow and how wide a truck gets. */
-const WINDOWED = ["knuckle", "wheel", "tire"];
-
-/** Notes that a length or an angle of the setup was changed. */
-export function noteChanged(path: KeyPath): void {
-  if (WINDOWED.includes(String(path[0]))) changed.setState({ path });
+/** How little and how much a field may be, under it while it is the one that is being changed. */
+export function FieldWindow({ path }: { path: KeyPath }) {
+  const key = keyText(path);
+  const isOpen = useStore(changedField, (s) => s.key === key);
+  const isGiven = useWorkbench((s) => isOpen && fieldText(s, path) !== "");
+  return isGiven ? <UnderField fieldKey={key} /> : null;
 }
 
-/**
- * How little and how much the field that is being changed may be. It lies over the foot of the form, so that nothing of the form
- * moves when it comes, grows or goes.
- */
-export function FieldWindow() {
-  const path = useStore(changed, (s) => s.path);
-  const isGiven = useWorkbench((s) => path !== null && fieldText(s, path) !== "");
-  const truck = useWorkbench((s) => (isGiven ? s.truck : null));
+/** Lies over what follows the field, so that nothing of the form moves when it comes, grows or goes. */
+function UnderField({ fieldKey }: { fieldKey: string }) {
+  const truck = useWorkbench((s) => s.truck);
   const variant = useWorkbench((s) => s.good?.variant ?? null);
-  useEffect(() => (path === null ? undefined : closeElsewhere(path)), [path]);
-  if (truck === null || path === null) return null;
+  const ref = useRef<HTMLElement>(null);
+  const [isAbove, setIsAbove] = useState(false);
+  // Looked at once, as it comes: later it would jump.
+  useLayoutEffect(() => {
+    const field = ref.current?.parentElement;
+    if (field) setIsAbove(roomUnder(field) < ROOM && roomOver(field) >= ROOM);
+  }, []);
+  useEffect(() => closeElsewhere(ref.current?.parentElement ?? null), []);
+  if (truck === null) return null;
   return (
-    <section className="window-foot" aria-label="How far the field changed last can go">
+    <section
+      ref={ref}
+      className="field-window"
+      data-above={isAbove}
+      aria-label="How far the field changed last can go"
+    >
       <button
         type="button"
         className="window-close"
         aria-label="Close how far it can go"
-        onClick={() => changed.setState({ path: null })}
+        onClick={closeWindow}
       >
         ✕
       </button>
-      <FieldWindowView truck={truck} variant={variant} field={keyText(path)} />
+      <FieldWindowView truck={truck} variant={variant} field={fieldKey} />
     </section>
   );
 }
 
-/** Closes it as soon as the hand goes on to something else in the form, of which it may hide a part. */
-function closeElsewhere(path: KeyPath): () => void {
-  const own = `.window-foot, [data-field="${path.join(".")}"]`;
+/** px between the field and the foot of what can be seen of the form, the keyboard of a phone counted. */
+function roomUnder(field: Element): number {
+  const { offsetTop, height } = window.visualViewport ?? { offsetTop: 0, height: window.innerHeight };
+  const form = scrolling(field)?.getBoundingClientRect().bottom ?? Number.POSITIVE_INFINITY;
+  return Math.min(form, offsetTop + height) - field.getBoundingClientRect().bottom;
+}
+
+function roomOver(field: Element): number {
+  const form = scrolling(field)?.getBoundingClientRect().top ?? 0;
+  return field.getBoundingClientRect().top - Math.max(form, window.visualViewport?.offsetTop ?? 0);
+}
+
+/** What scrolls the form; null = the page. */
+function scrolling(field: Element): Element | null {
+  let at = field.parentElement;
+  while (at && !/auto|scroll/.test(getComputedStyle(at).overflowY)) at = at.parentElement;
+  return at === document.body || at === document.documentElement ? null : at;
+}
+
+/** Closes it as soon as the hand goes on to something else in the form, of which it hides a part. */
+function closeElsewhere(field: Element | null): () => void {
   const look = ({ target }: Event) => {
-    if (!(target instanceof Element) || target.closest(".setup") === null) return;
-    if (target.closest(own) === null) changed.setState({ path: null });
+    if (target instanceof Element && target.closest(".setup") !== null && !field?.contains(target))
+      closeWindow();
   };
   const kinds = ["pointerdown", "focusin"] as const;
   for (const kind of kinds) document.addEventListener(kind, look, true);

@@ -3,6 +3,7 @@ import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { fieldDraft, fieldText } from "../../state/selectors.ts";
 import { commitTyped, dropTyped, type } from "../../state/typing.ts";
 import { workbench } from "../../state/workbench.ts";
+import { noteChanged } from "./changedField.ts";
 import { stepBy } from "./stepBy.ts";
 import { typingVisit } from "./typingVisit.ts";
 
@@ -76,6 +77,7 @@ export function useEntry({ path, text, isOptional, isStepped, onPut, onEnter }: 
       commitTyped();
       visit.touch();
       setTyped(null);
+      noteChanged(path);
       stepBy(path, way * (event.shiftKey ? LARGE_STEP : 1));
     } else if (event.key === "Enter") {
       settle();

@@ -1,6 +1,7 @@
 import { type PointerEvent, useEffect, useRef } from "react";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { workbench } from "../../state/workbench.ts";
+import { noteChanged } from "./changedField.ts";
 import { stepFrom, stepStart } from "./stepBy.ts";
 
 /** CSS pixels to the side that are one step. */
@@ -63,6 +64,7 @@ export function useScrub(path: KeyPath): Scrub {
       if (!now.isDragging) {
         if (Math.abs(dx) < CLICK_SLACK) return;
         now.isDragging = wasDrag.current = true;
+        noteChanged(path);
         workbench.getState().beginGesture();
       }
       stepFrom(path, now.start, Math.round(dx / PIXELS_A_STEP));

@@ -1,0 +1,37 @@
+import { type FittedKnuckle, UNKNOWNS, type Unknown } from "./fitKnuckle.ts";
+
+/** mm and rad. Derivatives are taken over this to either side: far below any reading, far above rounding. */
+const STEP = { length: 0.02, angle: 2e-5 } as const;
+
+/** mm and rad. A dimension nobody read that moves a number by less than this over 1 mm or a hundredth rad leaves it told. */
+const MOVES = 1e-6;
+
+/** How far a dimension is moved to either side for a slope, mm or rad. */
+export function stepOf(unknown: Unknown): number {
+  return isAngle(unknown) ? STEP.angle : STEP.length;
+}
+
+function isAngle(unknown: Unknown): boolean {
+  return unknown === "pinAngle" || unknown === "toe";
+}
+
+/**
+ * One standard deviation of a number by how well the knuckle's dimensions are told: √(g · C · gᵀ), C their covariance (the
+ * propagation of uncertainty by first derivatives, JCGM 100:2008, 5.2.2, from memory). null where a slope is none, or a dimension
+ * that was left open moves it. @param slopes of the number over `UNKNOWNS`, in their order
+ */
+export function propagated(
+  { covariance, within }: Pick<FittedKnuckle, "covariance" | "within">,
+  slopes: readonly number[],
+): number | null {
+  if (!slopes.every(Number.isFinite)) return null;
+  const isOpen = UNKNOWNS.some(
+    (name, i) => within[name] === null && Math.abs(slopes[i]! * (isAngle(name) ? 0.01 : 1)) > MOVES,
+  );
+  if (isOpen) return null;
+  const variance = slopes.reduce(
+    (sum, a, i) => sum + slopes.reduce((row, b, j) => row + a * b * covariance[i]![j]!, 0),
+    0,
+  );
+  return Math.sqrt(Math.max(0, variance));
+}

@@ -1,0 +1,95 @@
+import { describe, expect, it } from "vitest";
+import { DEFAULT_READING_ACCURACY as WITHIN } from "../../../src/setup/types/defaults.ts";
+import { asBuiltTruck } from "../../../src/studies/jig/asBuiltTruck.ts";
+import { changedKnuckle } from "../../../src/studies/jig/changedKnuckle.ts";
+import { type FittedKnuckle, fitKnuckle, UNKNOWNS } from "../../../src/studies/jig/fitKnuckle.ts";
+import { jigReadingsOf } from "../../../src/studies/jig/jigReadings.ts";
+import { orderedKnuckle } from "../../../src/studies/jig/jigSheet.ts";
+import { gapWithin, trackWithin } from "../../../src/studies/jig/truckWithin.ts";
+import { modelOf } from "../../../src/studies/model/model.ts";
+import { Budget } from "../../../src/studies/numeric/budget.ts";
+import { checkClearance } from "../../../src/studies/reports/check.ts";
+import { assembleFrontEnd } from "../../../src/suspension/frontEnd.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { runs } from "../../runs.ts";
+import { example, truckOf } from "../loads/loadTruck.ts";
+import { noisy, normals } from "./noisyReadings.ts";
+
+const { model } = truckOf(example("ordered-knuckle.json"));
+const { setup } = model;
+const ordered = orderedKnuckle(setup);
+const AT = ordered.pinHeight;
+const exact = jigReadingsOf(ordered, setup.jig, AT);
+const fit = fitKnuckle(exact, AT, setup.jig, WITHIN, ordered);
+const { worst } = checkClearance(model);
+
+const onTruck = (fits: { left: FittedKnuckle | null; right: FittedKnuckle | null }) => {
+  const { knuckle } = setup;
+  const asked = { knuckles: { left: knuckle, right: knuckle }, fits, file: "" };
+  const made = asBuiltTruck(model, asked, Budget.endless());
+  if (!made.ok) throw new Error(made.issues[0]?.mend);
+  return made;
+};
+
+describe("how well the readings tell the worst gap", () => {
+  it("is what full checks of knuckles off by a little make of it", () => {
+    const gapOf = (at: number, by: number) => {
+      const made = modelOf({ ...setup, knuckle: changedKnuckle(setup.knuckle, UNKNOWNS[at]!, by) }, "");
+      if (!made.ok) throw new Error(made.issues[0]?.mend);
+      const { value } = made;
+      const pairs = value.pairs.filter(({ name, side }) => name === worst!.part && side === worst!.side);
+      return checkClearance({ ...value, pairs }).worst!.gap;
+    };
+    // Over a few millimeters the worst pose comes to lie at another place of the lip, where slopes are others.
+    const slopes = UNKNOWNS.map((name, at) => {
+      const step = name === "pinAngle" ? 4e-4 : 0.1;
+      return name === "toe" ? 0 : (gapOf(at, step) - gapOf(at, -step)) / (2 * step);
+    });
+    const variance = slopes.reduce(
+      (sum, a, i) => sum + slopes.reduce((row, b, k) => row + a * b * fit.covariance[i]![k]!, 0),
+      0,
+    );
+    const told = gapWithin({ setup, file: "", isAligned: false }, fit, worst!)!;
+    expect(told).toBeGreaterThan(0.05);
+    expect(told / Math.sqrt(variance)).toBeGreaterThan(0.95);
+    expect(told / Math.sqrt(variance)).toBeLessThan(1.05);
+  });
+
+  it("is nothing where its side was not read, or too little of it", () => {
+    const other = worst!.side === "left" ? "right" : "left";
+    const only = onTruck({ left: null, right: null, [other]: fit });
+    expect(only.within).toEqual({ track: null, worstGap: null });
+    // One tape and no height of the face.
+    const few = fitKnuckle({ front: exact.front }, AT, setup.jig, WITHIN, ordered);
+    expect(gapWithin({ setup, file: "", isAligned: false }, few, worst!)).toBeNull();
+  });
+});
+
+describe("how well the readings tell the track", () => {
+  it("is the spread of the tracks of many pairs of noisy readings", () => {
+    const { track } = onTruck({ left: fit, right: fit }).within;
+    const normal = normals(7);
+    const halfTrack = (side: "left" | "right") => {
+      const readings = noisy(exact, normal);
+      const { toe: _, ...knuckle } = fitKnuckle(readings, AT, setup.jig, WITHIN, ordered).knuckle;
+      const made = assembleFrontEnd({ ...model.frontEnd.input, knuckle });
+      const pose = made.ok ? solvePose(made.frontEnd, 0, 0) : null;
+      if (!pose?.ok) throw new Error("no such truck");
+      return Math.abs(pose[side].contactPatch[1]);
+    };
+    const count = runs(300, 3000);
+    const tracks = Array.from({ length: count }, () => halfTrack("left") + halfTrack("right"));
+    const mean = tracks.reduce((sum, one) => sum + one, 0) / count;
+    const spread = Math.sqrt(tracks.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (count - 1));
+    expect(Math.abs(track! / spread - 1)).toBeLessThan(4 / Math.sqrt(2 * count));
+  });
+
+  it("is nothing where one side was not read", () => {
+    const { left } = onTruck({ left: fit, right: fit }).effects;
+    expect(trackWithin({ left: left.within, right: null })).toBeNull();
+    expect(trackWithin({ left: left.within, right: left.within })).toBeCloseTo(
+      Math.SQRT2 * left.within!.halfTrack!,
+      9,
+    );
+  });
+});
