@@ -55,7 +55,7 @@ export function windowSentences(window: FieldWindow, speech: WindowSpeech): read
   return [
     fitsSentence(window, speech),
     ...(window.fits.length > 0 ? endSentences(window, speech) : closedSentences(window, speech)),
-    provenSentence(window, speech.format),
+    ...provenSentences(window, speech.format),
   ];
 }
 
@@ -171,17 +171,25 @@ function gapWords(gap: number, format: LengthFormat): string {
 }
 
 /** How far the answer holds. */
-function provenSentence({ between, fits, kind, tolerance }: FieldWindow, format: LengthFormat): string {
+function provenSentences(
+  { between, fits, kind, tolerance, cutShort }: FieldWindow,
+  format: LengthFormat,
+): readonly string[] {
   const digits = (value: number) =>
     kind === "length"
       ? `${Number(unitsFromMm(value, format.units).toPrecision(2))} ${format.units}`
       : `${Number(degFromRad(value).toPrecision(2))}°`;
   const ends = `each end is checked, and ${digits(tolerance)} beyond it something is too near`;
+  const isProven = between.rank === "proven";
+  // That not all of it was looked at is told beside it.
+  if (fits.length === 0 && cutShort) return [];
   if (fits.length === 0)
-    return between.rank === "proven"
-      ? "Looked at all over the range."
-      : `Looked at every ${digits(between.step)}, not between.`;
-  return between.rank === "proven"
-    ? `Proven at every value between the ends; ${ends}.`
-    : `Looked at every ${digits(between.step)}, not proven between; ${ends}.`;
+    return [
+      isProven ? "Looked at all over the range." : `Looked at every ${digits(between.step)}, not between.`,
+    ];
+  return [
+    isProven
+      ? `Proven at every value between the ends; ${ends}.`
+      : `Looked at every ${digits(between.step)}, not proven between; ${ends}.`,
+  ];
 }

@@ -89,7 +89,7 @@ function OrderedAndBuilt({
         />
       )}
       {read.map(({ side }) => (
-        <table key={side}>
+        <table key={side} className="truck-table">
           <caption>
             {side === "left" ? "Left" : "Right"} wheel, straight ahead
             {isAligned ? ", aligned" : " as measured"}

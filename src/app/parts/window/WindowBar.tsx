@@ -67,10 +67,9 @@ export function WindowBar({ window, speech, ticks = [], value = window.now }: Wi
 function shownRange({ fits, from, to }: FieldWindow, values: readonly number[]): readonly [number, number] {
   const ends = fits.flatMap((fit) => [fit.from, fit.to]);
   const all = [...ends, ...values];
-  const [low, high] =
-    fits.length > 0
-      ? [Math.min(...all), Math.max(...all)]
-      : [Math.min(from, ...values), Math.max(to, ...values)];
+  // Where nothing fits all that was looked at is shown, and no values beyond it.
+  if (fits.length === 0) return [Math.min(from, ...values), Math.max(to, ...values)];
+  const [low, high] = [Math.min(...all), Math.max(...all)];
   const margin = MARGIN * (high - low || 1);
   return [low - margin, high + margin];
 }
