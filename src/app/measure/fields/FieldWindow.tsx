@@ -7,8 +7,9 @@ import { fieldText } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { changedField, closeWindow } from "./changedField.ts";
 
-/** px. Room it wants under its field; with less it stands over it. As tall as it gets at most (`fieldWindow.css`). */
-const ROOM = 232;
+/** px. As tall as it gets, and room for its bar and what it says first: with less under its field it may stand over it. */
+const MOST = 232;
+const LEAST = 130;
 
 /** How little and how much a field may be, under it while it is the one that is being changed. */
 export function FieldWindow({ path }: { path: KeyPath }) {
@@ -23,11 +24,11 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
   const truck = useWorkbench((s) => s.truck);
   const variant = useWorkbench((s) => s.good?.variant ?? null);
   const ref = useRef<HTMLElement>(null);
-  const [isAbove, setIsAbove] = useState(false);
+  const [place, setPlace] = useState({ isAbove: false, room: MOST });
   // Looked at once, as it comes: later it would jump.
   useLayoutEffect(() => {
     const field = ref.current?.parentElement;
-    if (field) setIsAbove(roomUnder(field) < ROOM && roomOver(field) >= ROOM);
+    if (field) setPlace(placeOf(field));
   }, []);
   useEffect(() => closeElsewhere(ref.current?.parentElement ?? null), []);
   if (truck === null) return null;
@@ -35,7 +36,8 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
     <section
       ref={ref}
       className="field-window"
-      data-above={isAbove}
+      data-above={place.isAbove}
+      style={{ maxBlockSize: place.room }}
       aria-label="How far the field changed last can go"
     >
       <button
@@ -51,16 +53,25 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
   );
 }
 
-/** px between the field and the foot of what can be seen of the form, the keyboard of a phone counted. */
-function roomUnder(field: Element): number {
-  const { offsetTop, height } = window.visualViewport ?? { offsetTop: 0, height: window.innerHeight };
-  const form = scrolling(field)?.getBoundingClientRect().bottom ?? Number.POSITIVE_INFINITY;
-  return Math.min(form, offsetTop + height) - field.getBoundingClientRect().bottom;
+/** Under the field where there is room for the first of it, else where there is more. */
+function placeOf(field: Element): { readonly isAbove: boolean; readonly room: number } {
+  const { top, bottom } = field.getBoundingClientRect();
+  const seen = seenOf(field);
+  const [under, over] = [seen.bottom - bottom, top - seen.top];
+  const isAbove = under < LEAST && over > under;
+  return { isAbove, room: Math.min(MOST, Math.max(LEAST, isAbove ? over : under)) };
 }
 
-function roomOver(field: Element): number {
-  const form = scrolling(field)?.getBoundingClientRect().top ?? 0;
-  return field.getBoundingClientRect().top - Math.max(form, window.visualViewport?.offsetTop ?? 0);
+/** px. What can be seen of the form: within what scrolls it, a phone's keyboard and the steps at its foot counted. */
+function seenOf(field: Element): { readonly top: number; readonly bottom: number } {
+  const { offsetTop, height } = window.visualViewport ?? { offsetTop: 0, height: window.innerHeight };
+  const form = scrolling(field)?.getBoundingClientRect();
+  const steps = document.querySelector(".stations")?.getBoundingClientRect().top ?? 0;
+  const foot = steps > 0.5 * window.innerHeight ? steps : Number.POSITIVE_INFINITY;
+  return {
+    top: Math.max(form?.top ?? 0, offsetTop),
+    bottom: Math.min(form?.bottom ?? Number.POSITIVE_INFINITY, offsetTop + height, foot),
+  };
 }
 
 /** What scrolls the form; null = the page. */
