@@ -33,7 +33,10 @@ export function SteerControl() {
       }
       marks={MARKS}
       home={{ name: "Straight", value: 0 }}
-      ends={["left", "right"]}
+      ends={[
+        { word: "left lock", name: "full left lock" },
+        { word: "right lock", name: "full right lock" },
+      ]}
       onChange={setSteer}
     />
   );

@@ -35,7 +35,10 @@ export function TravelControl({ setup }: TravelControlProps) {
       note={stanceAt(travel, setup) ?? heightAgainst(travel, setup, format)}
       spoken={heightText(travel, setup, format)}
       marks={marks}
-      ends={["droop", "bump"]}
+      ends={[
+        { word: "droop", name: "end of droop" },
+        { word: "bump", name: "end of bump" },
+      ]}
       onChange={setTravel}
     />
   );

@@ -9,6 +9,12 @@ export type ScaleMark = {
   isLong: boolean;
 };
 
+export type ScaleEnd = {
+  word: string;
+  /** Such as `full left lock`. */
+  name: string;
+};
+
 export type ScaleProps = {
   label: string;
   /** In the unit of min, max and step. */
@@ -30,8 +36,8 @@ export type ScaleProps = {
   marks: readonly ScaleMark[];
   /** A button of its own for the value most wanted, with its name. Default none. */
   home?: { readonly name: string; readonly value: number };
-  /** Words under the left and the right end. */
-  ends: readonly [left: string, right: string];
+  /** Words under the left and the right end, and what they are called in full; pressed, they go there. */
+  ends: readonly [left: ScaleEnd, right: ScaleEnd];
   onChange: (value: number) => void;
 };
 
@@ -116,11 +122,31 @@ export function Scale(props: ScaleProps) {
           onKeyDown={onKeyDown}
         />
       </div>
-      <div className="scale-ends" aria-hidden="true">
-        <span>{ends[0]}</span>
-        <span className="scale-note">{note}</span>
-        <span>{ends[1]}</span>
+      <div className="scale-ends">
+        <End end={ends[0]} at={isReversed ? max : min} value={value} onGo={onChange} />
+        <span className="scale-note" aria-hidden="true">
+          {note}
+        </span>
+        <End end={ends[1]} at={isReversed ? min : max} value={value} onGo={onChange} />
       </div>
     </div>
+  );
+}
+
+type EndProps = { end: ScaleEnd; at: number; value: number; onGo: (value: number) => void };
+
+/** Goes to one end of the scale. */
+function End({ end: { word, name }, at, value, onGo }: EndProps) {
+  return (
+    <button
+      type="button"
+      className="scale-end"
+      aria-label={name}
+      title={name}
+      aria-pressed={value === at}
+      onClick={() => onGo(at)}
+    >
+      {word}
+    </button>
   );
 }

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
 import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
@@ -22,10 +23,23 @@ export function MapLimits({ truck }: MapLimitsProps) {
   const isCurrent = limits?.question?.travel === travel && limits.question.steer === steer;
   const { model } = truck;
   const { steering, lowering } = limits?.answer ?? {};
-  const steers = (turn: "leftTurn" | "rightTurn") =>
-    steering?.ok ? steerPanelText(steerStop(steering[turn].touch.either, steering.travel, model)) : UNREACHED;
-  const low = () =>
-    lowering?.ok ? lowPanelText(lowStop(lowering.touch, lowering.steer, model, format), format) : UNREACHED;
+  const steers = (turn: "leftTurn" | "rightTurn") => {
+    if (!steering?.ok) return UNREACHED;
+    const { either } = steering[turn].touch;
+    return (
+      <GoTo travel={steering.travel} steer={either.at}>
+        {steerPanelText(steerStop(either, steering.travel, model))}
+      </GoTo>
+    );
+  };
+  const low = () => {
+    if (!lowering?.ok) return UNREACHED;
+    return (
+      <GoTo travel={lowering.touch.either.at} steer={lowering.steer}>
+        {lowPanelText(lowStop(lowering.touch, lowering.steer, model, format), format)}
+      </GoTo>
+    );
+  };
   return (
     <>
       <dl className="map-limits" aria-busy={!isCurrent}>
@@ -38,5 +52,15 @@ export function MapLimits({ truck }: MapLimitsProps) {
       </dl>
       {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
     </>
+  );
+}
+
+/** Where a way ends, in words; pressed, the truck goes there. */
+function GoTo({ travel, steer, children }: { travel: number; steer: number; children: ReactNode }) {
+  const setPose = useWorkbench((s) => s.setPose);
+  return (
+    <button type="button" className="map-go" onClick={() => setPose(travel, steer)}>
+      {children}
+    </button>
   );
 }
