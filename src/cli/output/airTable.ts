@@ -5,6 +5,7 @@ import {
   airHeightTold,
   airSentences,
   equilibriumSentence,
+  holdingText,
   quantityText,
 } from "../../studies/wording/airWords.ts";
 import { AIR_CAUTIONS } from "../../studies/wording/cautions.ts";
@@ -25,7 +26,7 @@ export function airTable(report: AirReport, model: Model): string {
     report.atPressure
       .map((found) => {
         const held = quantityText(found.pressure, "pressure", setup.units);
-        return `${equilibriumSentence(found, `Held at ${held}, the ${found.side} side`, format)}\n`;
+        return `${equilibriumSentence(found, `Held at ${held}, the ${found.side} side`, setup, format)}\n`;
       })
       .join(""),
     `At each stance:\n${stancesTable(report.stances, model, format)}`,
@@ -47,7 +48,7 @@ function columns(first: "Travel" | "Stance", { setup }: Model): Column[] {
     `Height (${units})`,
     "Motion ratio",
     `Load (${load})`,
-    `Pressure (${bareUnit("pressure", units)})`,
+    `To hold it here (${bareUnit("pressure", units)})`,
     `Spring rate (${load}/${units})`,
     `Wheel rate (${load}/${units})`,
     "Ride (Hz)",
@@ -76,7 +77,9 @@ function stateCells(state: AirState, { setup }: Model, format: LengthFormat): st
     lengthCell(airSpring ? airHeightTold(state.height, airSpring, format) : state.height, format),
     state.motionRatio.toFixed(3),
     number(load(state.load), 0),
-    number(state.pressure && quantityInUnits(state.pressure, "pressure", units), 1),
+    state.noPressure === null
+      ? number(state.pressure && quantityInUnits(state.pressure, "pressure", units), 1)
+      : holdingText(state, airSpring!, units),
     rate(state.springRate),
     rate(state.wheelRate),
     number(state.frequency, 2),

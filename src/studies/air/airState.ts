@@ -3,11 +3,14 @@ import { type AirMotion, airMotion } from "../../suspension/airMotion.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { GRAVITY } from "../../units/quantity.ts";
 import type { Model } from "../model/model.ts";
-import { airPressureFor } from "./airCurve.ts";
+import { airLoad, airPressureFor } from "./airCurve.ts";
 import { airRate, airVolume } from "./airGas.ts";
 
 /** Whether a value keeps its limits. */
 export type Within = "within" | "below" | "above";
+
+/** Where a load curve says nothing: below its heights or above them; at a height of it, of so small or so large a load. */
+export type NoPressure = "lower" | "higher" | "less" | "more";
 
 /** One side's spring carrying its corner at one travel. mm, N, MPa gauge. */
 export interface AirState extends AirMotion {
@@ -19,6 +22,8 @@ export interface AirState extends AirMotion {
   readonly pressure: number | null;
   /** null while there is no pressure. */
   readonly pressureWithin: Within | null;
+  /** Why the curve holds no pressure there; null where it does, or where there are no weights or no curve. */
+  readonly noPressure: NoPressure | null;
   /** Air closed in, mm³, and whether the setup gives a volume or it is an estimate. */
   readonly volume: number | null;
   readonly volumeIsEstimate: boolean;
@@ -51,12 +56,23 @@ export function airStateAt(model: Model, side: Side, travel: number): AirState |
     pressure,
     pressureWithin:
       pressure === null ? null : within(pressure, spring.leastPressure, spring.greatestPressure),
+    noPressure: load === null || pressure !== null ? null : whyNone(spring, motion.height, load),
     volume: pressure === null ? null : finite(airVolume(spring, motion.height, pressure)),
     volumeIsEstimate: spring.volume === null,
     springRate: rates?.springRate ?? null,
     wheelRate: rates?.wheelRate ?? null,
     frequency: rates?.frequency ?? null,
   };
+}
+
+function whyNone(spring: AirSpringSetup, height: number, load: number): NoPressure | null {
+  const { curve } = spring;
+  if (curve === null) return null;
+  if (height < curve.heights[0]!) return "lower";
+  if (height > curve.heights.at(-1)!) return "higher";
+  // Areas hold every pressure; a chart begins at its first.
+  const least = curve.kind === "area" ? 0 : airLoad(spring, height, curve.pressures[0]!);
+  return load < least ? "less" : "more";
 }
 
 /** The spring's motion at a travel, or null out of reach. */

@@ -36,6 +36,7 @@ function stateJson(state: AirState, units: LengthUnit) {
     load: load(state.load),
     pressure: state.pressure === null ? null : quantityInUnits(state.pressure, "pressure", units),
     pressureWithin: state.pressureWithin,
+    ...(state.noPressure === null ? {} : { noPressure: state.noPressure }),
     volume: state.volume && quantityInUnits(state.volume, "volume", units),
     volumeIsEstimate: state.volumeIsEstimate,
     springRate: perLength(state.springRate),

@@ -1,11 +1,11 @@
 import type { AirSpringSetup } from "../../setup/types/airTypes.ts";
-import type { LengthUnit } from "../../setup/types/types.ts";
+import type { LengthUnit, Setup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, type Quantity, quantityInUnits } from "../../units/quantity.ts";
 import type { AirEquilibrium } from "../air/airEquilibrium.ts";
 import type { AirReport } from "../air/airOf.ts";
-import type { AirState, Within } from "../air/airState.ts";
+import type { AirState, NoPressure, Within } from "../air/airState.ts";
 import type { Model } from "../model/model.ts";
 import { lengthText, withMinus } from "./lengths.ts";
 import { travelText } from "./poseWords.ts";
@@ -97,15 +97,40 @@ export function airSentences({ stances }: AirReport, { setup }: Model, format: L
     ),
   );
   if (masses === null) lines.push("No pressures: the setup has no masses block.");
-  else if (airSpring.curve !== null)
+  else
     for (const { name, left, right } of stances)
       for (const state of [left, right])
-        if (state !== null && state.pressure === null)
-          lines.push(
-            `The load curve holds no pressure at which the ${state.side} air spring carries its corner at the "${name}" stance.`,
-          );
+        if (state?.noPressure)
+          lines.push(`At the "${name}" stance the ${state.side} side ${NO_PRESSURE[state.noPressure]}.`);
   if (airSpring.curve === null) lines.push("No pressures: the air spring has no curve.");
   return lines;
+}
+
+const NO_PRESSURE: Readonly<Record<NoPressure, string>> = {
+  lower: "sits on its stops, bag empty: the load curve begins higher",
+  higher: "is higher than the load curve goes: no pressure is known",
+  less: "is carried by less than the load curve’s least pressure: no pressure is known",
+  more: "is heavier than the load curve’s greatest pressure carries: no pressure is known",
+};
+
+/** In a table: the pressure that holds it here, or why none is told. */
+export function holdingText(
+  { pressure, noPressure }: Pick<AirState, "pressure" | "noPressure">,
+  spring: AirSpringSetup,
+  units: LengthUnit,
+): string {
+  switch (noPressure) {
+    case null:
+      return airPressureText(pressure, spring, units);
+    case "lower":
+      return "on its stops, bag empty";
+    case "higher":
+      return "above its load curve";
+    case "less":
+      return "less than its load curve has";
+    case "more":
+      return "more than its load curve has";
+  }
 }
 
 function stateSentences(
@@ -136,10 +161,11 @@ function beyondWords(within: "below" | "above", what: "height" | "pressure"): st
   }
 }
 
-/** Where one side stands with a pressure held in its spring. @param who begins the sentence: `The left side` */
+/** Where one side stands with a pressure held in its spring. @param who begins the sentence: `The left side` @param setup has its stops */
 export function equilibriumSentence(
-  { rest, travel, balances }: AirEquilibrium,
+  { rest, travel, balances, pressure }: AirEquilibrium,
   who: string,
+  { limits }: Pick<Setup, "limits">,
   format: LengthFormat,
 ): string {
   const at = travel === null ? "" : travelText(travel, format);
@@ -151,9 +177,9 @@ export function equilibriumSentence(
     case "balance":
       return `${who}, raised from full bump, stands at ${at}.${more}`;
     case "bump":
-      return `${who} is not lifted off ${at}.${more}`;
+      return `${who} sits on ${limits?.bumpStop != null ? "its bump stop" : "its stops"} at ${at}${pressure > 0 ? ": that does not lift it" : ", bag empty"}.${more}`;
     case "droop":
-      return `${who} is lifted all the way to ${at}.`;
+      return `${who} is lifted all the way to ${at}, where ${limits?.droopStrap != null ? "its droop strap holds it" : "its travel ends"}.`;
     case "unknown":
       return `${who} ends up where the load curve says nothing.`;
   }

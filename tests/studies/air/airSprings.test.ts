@@ -6,12 +6,13 @@ import { airRate, airVolume, closedPressure } from "../../../src/studies/air/air
 import { airOf } from "../../../src/studies/air/airOf.ts";
 import { airStateAt } from "../../../src/studies/air/airState.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
+import { equilibriumSentence } from "../../../src/studies/wording/airWords.ts";
 import { airMotion } from "../../../src/suspension/airMotion.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { GRAVITY, MPA_PER_PSI, NEWTONS_PER_POUND } from "../../../src/units/quantity.ts";
 import { planarFrontEnd } from "../../suspension/planarWishbone.ts";
 import { assembled, wishbone } from "../../suspension/trucks.ts";
-import { bareSpring, limitModel } from "../limits/limitTruck.ts";
+import { bareSpring, limitModel, NO_LIMITS } from "../limits/limitTruck.ts";
 
 const spring = (rest: Partial<AirSpringSetup>): AirSpringSetup => ({
   ...bareSpring([0, 0, 0], [0, 0, 1]),
@@ -246,6 +247,37 @@ describe("a corner on its spring", () => {
       expect(state.pressure).toBeCloseTo(0.5, 6);
       expect(state.frequency).toBeCloseTo(hertz, 4);
     }
+  });
+
+  it("says why its chart holds no pressure: of no such height, or of no such load there", () => {
+    const why = (heights: readonly number[], [low, high]: readonly [number, number]) => {
+      const loads = heights.flatMap(() => [low, high]);
+      const curve = { kind: "loads", heights, pressures: [0.1, 0.2], loads } as const;
+      const { pressure, noPressure } = airStateAt(airModel(level, { curve }), "left", 0)!;
+      expect(pressure === null).toBe(noPressure !== null);
+      return noPressure;
+    };
+    // It stands 250 mm high there and carries 6825 N.
+    expect(why([200, 300], [5000, 9000])).toBeNull();
+    expect(why([260, 300], [5000, 9000])).toBe("lower");
+    expect(why([150, 240], [5000, 9000])).toBe("higher");
+    expect(why([200, 300], [7000, 9000])).toBe("less");
+    expect(why([200, 300], [1000, 6000])).toBe("more");
+    const { masses: _, ...light } = airModel(level, {}).setup;
+    expect(
+      airStateAt({ ...airModel(level, {}), setup: { ...light, masses: null } }, "left", 0)!.noPressure,
+    ).toBeNull();
+  });
+
+  it("sits on its stops with an empty bag, and is named the stop it sits on", () => {
+    const model = airModel(level, {});
+    const told = (limits: Model["setup"]["limits"], pressure: number) =>
+      equilibriumSentence(airEquilibrium(model, "left", pressure)!, "It", { limits }, { units: "mm" });
+    expect(told(null, 0)).toMatch(/^It sits on its stops at 90.0 mm bump, bag empty\.$/);
+    expect(told({ ...NO_LIMITS, bumpStop: 90 }, 0.05)).toMatch(
+      /^It sits on its bump stop at 90.0 mm bump: that does not/,
+    );
+    expect(told({ ...NO_LIMITS, droopStrap: -80 }, 3)).toMatch(/where its droop strap holds it\.$/);
   });
 
   it("says where heights and pressures are outside their limits", () => {

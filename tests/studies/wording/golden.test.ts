@@ -247,7 +247,9 @@ function told(title: string, model: Model, looks: number | null): string {
   if (air !== null) {
     head("Air");
     say(...airSentences(air, model, format));
-    say(...air.atPressure.map((found) => equilibriumSentence(found, `The ${found.side} side`, format)));
+    say(
+      ...air.atPressure.map((found) => equilibriumSentence(found, `The ${found.side} side`, setup, format)),
+    );
     say(allowedSentence(setup.airSpring!, setup.units, format));
   }
 

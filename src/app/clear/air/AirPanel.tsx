@@ -3,7 +3,13 @@ import { useDeferredValue, useMemo } from "react";
 import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import { type AirState, airStateAt } from "../../../studies/air/airState.ts";
-import { airPressureText, allowedSentence, beyondText, rateText } from "../../../studies/wording/airWords.ts";
+import {
+  airPressureText,
+  allowedSentence,
+  beyondText,
+  holdingText,
+  rateText,
+} from "../../../studies/wording/airWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -78,6 +84,11 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
           spring.
         </p>
       )}
+      {spring.curve?.kind === "loads" && (
+        <p className="fold-fine">
+          The chart of loads is read straight between its points: rates and ride step where one is passed.
+        </p>
+      )}
       <p className="fold-fine">{allowedSentence(spring, units, format)}</p>
       {masses === null || spring.curve === null ? (
         <p className="fold-fine">
@@ -103,6 +114,11 @@ function sameAir(a: AirState, b: AirState): boolean {
 function noteText(state: AirState | null, spring: AirSpringSetup, units: LengthUnit) {
   if (state === null) return "out of reach";
   const beyond = beyondText(state.heightWithin, "height") || beyondText(state.pressureWithin, "pressure");
-  const pressure = state.pressure === null ? "" : `${airPressureText(state.pressure, spring, units)} now`;
+  const pressure =
+    state.pressure !== null
+      ? `${airPressureText(state.pressure, spring, units)} to hold it here`
+      : state.noPressure === null
+        ? ""
+        : holdingText(state, spring, units);
   return beyond === "" ? pressure : <span className="fold-passed">{beyond}</span>;
 }

@@ -3,9 +3,9 @@ import type { LengthUnit } from "../../../setup/types/types.ts";
 import type { AirState } from "../../../studies/air/airState.ts";
 import {
   airHeightText,
-  airPressureText,
   beyondText,
   frequencyText,
+  holdingText,
   quantityText,
 } from "../../../studies/wording/airWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
@@ -40,7 +40,7 @@ export function AirTable({ caption, rows, spring, units, format }: AirTableProps
           <td />
           <th scope="col">Height</th>
           <th scope="col">Load</th>
-          <th scope="col">Pressure</th>
+          <th scope="col">To hold it here</th>
           <th scope="col">Ride</th>
         </tr>
       </thead>
@@ -66,7 +66,7 @@ export function AirTable({ caption, rows, spring, units, format }: AirTableProps
                 </td>
                 <td>{quantityText(state.load, "load", units)}</td>
                 <td>
-                  {airPressureText(state.pressure, spring, units)}
+                  {holdingText(state, spring, units)}
                   <Beyond text={beyondText(state.pressureWithin, "pressure")} />
                 </td>
                 <td>{frequencyText(state)}</td>

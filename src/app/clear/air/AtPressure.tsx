@@ -56,7 +56,7 @@ export function AtPressure({ truck, format }: AtPressureProps) {
         {shown.map((found) => (
           <p key={found.side}>
             {keepTogether(
-              equilibriumSentence(found, isAlike ? "The truck" : `The ${found.side} side`, format),
+              equilibriumSentence(found, isAlike ? "The truck" : `The ${found.side} side`, setup, format),
             )}
           </p>
         ))}
