@@ -1,4 +1,5 @@
 import type * as z from "zod";
+import { parseThread } from "../../units/threadCallout.ts";
 import { nearestWord } from "../../units/words.ts";
 import { block } from "../fields/blockFields.ts";
 import { angleField, textField } from "../fields/fields.ts";
@@ -37,6 +38,9 @@ export const alignmentField = block("static alignment, at travel 0 and steer 0",
     LEANS,
   ).optional(),
   targets: targetsField.optional(),
+  sleeveThread: textField(
+    "thread of the tie rods' adjusting sleeves, such as 5/8-18, right-hand at one end and left-hand at the other; left out: no turns are told",
+  ).optional(),
 });
 
 export type AlignmentAsTyped = z.infer<typeof alignmentField>;
@@ -49,16 +53,29 @@ export function resolveAlignment(
 ): Setup["alignment"] {
   const toe = typed?.toe === undefined ? DEFAULT_TOE : reading.angle(typed.toe);
   const targets = typed?.targets;
-  if (targets === undefined) return { toe, targets: null };
+  const sleeve = sleeveOf(typed?.sleeveThread, reading);
+  if (targets === undefined) return { toe, targets: null, ...sleeve };
   const both = wheelTargetsOf(targets, { camber: null, caster: null, toe }, reading);
   return {
     toe,
+    ...sleeve,
     targets: {
       stance: targets.stance ?? null,
       left: wheelTargetsOf(targets.left ?? {}, both, reading),
       right: wheelTargetsOf(targets.right ?? {}, both, reading),
     },
   };
+}
+
+function sleeveOf(
+  typed: string | undefined,
+  reading: BlockReading,
+): Pick<Setup["alignment"], "sleeveThread"> {
+  if (typed === undefined) return {};
+  const read = parseThread(typed);
+  if (read.ok) return { sleeveThread: read.thread };
+  reading.issue(["sleeveThread"], typed, read.mend);
+  return {};
 }
 
 function wheelTargetsOf(

@@ -246,6 +246,7 @@ const LABELS: Readonly<Record<string, string>> = {
   "lowerBallJoint.foreAft": "Lower ball joint, fore and aft",
   "lowerBallJoint.stud": "Lower ball joint, stud direction",
   "lowerBallJoint.housing": "Lower ball joint, housing direction",
+  "alignment.sleeveThread": "Tie rod sleeve, thread",
   "outerTieRodEnd.misalignment": "Outer tie rod end, swing",
   "outerTieRodEnd.stud": "Outer tie rod end, stud direction",
   "innerTieRodEnd.misalignment": "Inner tie rod end, swing",

@@ -1,3 +1,4 @@
+import type { ThreadCallout } from "../../units/threadCallout.ts";
 /**
  * A setup as the rest of the program sees it: plain data, millimeters and radians, left side,
  * vehicle axes (X forward, Y left, Z up; origin on the floor, center plane, under the front axle line).
@@ -288,6 +289,8 @@ export interface Setup {
     readonly toe: number;
     /** null = none given. */
     readonly targets: AlignmentTargets | null;
+    /** Of the tie rods' adjusting sleeves, one end left-hand; left out = not given. */
+    readonly sleeveThread?: ThreadCallout;
     /** Left out = as bolted on; `alignedModel` puts it on the setup of the truck it makes. */
     readonly standing?: AlignedStanding;
   };

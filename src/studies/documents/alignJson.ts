@@ -1,10 +1,16 @@
-import type { LengthUnit } from "../../setup/types/types.ts";
+import type { LengthUnit, Setup } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { ThreadCallout } from "../../units/threadCallout.ts";
 import type { SideAlignment, TruckAlignment, WheelReading } from "../alignment/alignSide.ts";
+import { sleeveTurns } from "../alignment/sleeveTurns.ts";
 
 /** An alignment as `align --json` prints it: lengths in the file's units, angles in degrees; null = none, or not asked. */
-export function alignJson(alignment: TruckAlignment, units: LengthUnit) {
+export function alignJson(
+  alignment: TruckAlignment,
+  units: LengthUnit,
+  { sleeveThread }: Pick<Setup["alignment"], "sleeveThread">,
+) {
   const { stance, travel, asked, reached, left, right } = alignment;
   return {
     units,
@@ -12,12 +18,12 @@ export function alignJson(alignment: TruckAlignment, units: LengthUnit) {
     travel: unitsFromMm(travel, units),
     asked,
     reached,
-    left: sideJson(left, units),
-    right: sideJson(right, units),
+    left: sideJson(left, units, sleeveThread),
+    right: sideJson(right, units, sleeveThread),
   };
 }
 
-function sideJson(side: SideAlignment, units: LengthUnit) {
+function sideJson(side: SideAlignment, units: LengthUnit, sleeve: ThreadCallout | undefined) {
   const length = (mm: number) => unitsFromMm(mm, units);
   const { targets, leftOver, tieRod } = side;
   return {
@@ -36,6 +42,7 @@ function sideJson(side: SideAlignment, units: LengthUnit) {
       asBolted: length(tieRod.asBolted),
       aligned: length(tieRod.aligned),
       change: length(tieRod.aligned - tieRod.asBolted),
+      ...(sleeve ? { turns: sleeveTurns(tieRod.aligned - tieRod.asBolted, sleeve) } : {}),
     },
     asBolted: readingJson(side.asBolted),
     aligned: readingJson(side.aligned),

@@ -5,6 +5,7 @@ import type { AdjusterSetting } from "../alignment/setSide.ts";
 import type { Model } from "../model/model.ts";
 import { amountWords, shimFormat } from "./lengths.ts";
 import { heightWords } from "./poseWords.ts";
+import { sleeveWords } from "./sleeveWords.ts";
 
 const NOTHING_ASKED =
   'Nothing is asked for, so this is the truck as bolted on: give alignment.targets, such as { "camber": -0.5, "caster": 4 }.';
@@ -22,10 +23,11 @@ export function alignSentence(alignment: TruckAlignment, model: Model): string {
 function sideWords(side: SideAlignment, model: Model, format: LengthFormat): string {
   const settings = side.settings.map((adjuster) => settingWords(adjuster, model, format));
   const change = side.tieRod.aligned - side.tieRod.asBolted;
+  const turns = sleeveWords(change, model.setup);
   const tieRod =
     Math.abs(change) < 0.005
       ? "tie rod as it is"
-      : `tie rod ${amountWords(change, format)} ${change > 0 ? "longer" : "shorter"}`;
+      : `tie rod ${amountWords(change, format)} ${change > 0 ? "longer" : "shorter"}${turns === "" ? "" : ` (${turns})`}`;
   const set = [...settings, tieRod].join(", ");
   const { camber, caster, toe } = side.aligned;
   const reads = `reads camber ${formatAngle(camber, 2)}, caster ${formatAngle(caster, 2)}, toe ${formatAngle(toe, 2)}`;

@@ -154,6 +154,24 @@ describe("align for a person", () => {
     }
   });
 
+  it("tells the tie rods in turns of the sleeve where its thread is given, two pitches a turn", () => {
+    const base = wanted({ camber: -0.5, caster: 4, toe: 0.3 }, shims) as { alignment: object };
+    const thread = { ...base, alignment: { ...base.alignment, sleeveThread: "5/8-18" } };
+    const file = folder.write("sleeve.json", thread);
+    const { left } = capturedJson(["align", file]).document;
+    expect(left.tieRod.turns).toBeCloseTo(left.tieRod.change / (2 / 18), 9);
+    const quarters = Math.round(4 * Math.abs(left.tieRod.turns)) / 4;
+    const told = /\((?:(\d+) ?)?(?:(\d)\/(\d) )?turns? of the sleeve\)/.exec(captured(["align", file]).out)!;
+    expect(Number(told[1] ?? 0) + Number(told[2] ?? 0) / Number(told[3] ?? 1)).toBe(quarters);
+    const plain = capturedJson(["align", folder.write("plain.json", base)]).document;
+    expect(Object.keys(plain.left.tieRod)).not.toContain("turns");
+    const wrong = { ...base, alignment: { ...base.alignment, sleeveThread: "5/8" } };
+    expect(captured(["align", folder.write("wrong.json", wrong)])).toMatchObject({
+      code: 2,
+      error: expect.stringMatching(/alignment\.sleeveThread: "5\/8": write a thread such as/),
+    });
+  });
+
   it("refuses a stance out of reach, exit 2, with the key", () => {
     const high = folder.write(
       "high.json",

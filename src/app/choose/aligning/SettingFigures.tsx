@@ -2,6 +2,7 @@ import { length, sub } from "../../../geometry/vec.ts";
 import type { Setup } from "../../../setup/types/types.ts";
 import type { SideAlignment, TruckAlignment } from "../../../studies/alignment/alignSide.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
+import { sleeveWords } from "../../../studies/wording/sleeveWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { changeWords } from "./changeWords.ts";
@@ -60,6 +61,9 @@ export function SettingFigures({ alignment, setup, format }: SettingFiguresProps
                 changeWords(tieRod.aligned - tieRod.asBolted, ["longer by", "shorter by"], rodFormat),
               )}
               <small className="tie-rod-length">
+                {sleeveWords(tieRod.aligned - tieRod.asBolted, setup) && (
+                  <>{keepTogether(sleeveWords(tieRod.aligned - tieRod.asBolted, setup))}; </>
+                )}
                 {keepTogether(lengthText(tieRod.aligned, format))} between its ends’ centers
               </small>
             </dd>
