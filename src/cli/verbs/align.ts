@@ -40,7 +40,9 @@ function runAlign(file: string, options: SharedOptions, terminal: Terminal): Exi
   if (!result.ok) throw stanceError(name, model, result.travel);
   const { alignment } = result;
   terminal.writeOut(
-    options.json ? documentText(alignJson(alignment, setup.units, setup.alignment), truck) : alignTable(alignment, model),
+    options.json
+      ? documentText(alignJson(alignment, setup.units, setup.alignment), truck)
+      : alignTable(alignment, model),
   );
   return alignment.reached ? ExitCode.Fine : ExitCode.Rubs;
 }

@@ -100,7 +100,7 @@ const LABELS: Readonly<Record<string, string>> = {
   "steps.fillet": "Step, fillet at its inner end",
   "bearings.inner": "Inner bearing, along the pin",
   "bearings.outer": "Outer bearing, along the pin",
-  "pin.forHubFace": "Hub face the pin is drawn for",
+  "pin.forHubFace": "Hub-face distance the pin is drawn for",
   "joints.at": "Where the joint is",
   "members.from": "Joint it starts at",
   "members.to": "Joint it ends at",

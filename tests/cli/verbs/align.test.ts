@@ -155,7 +155,7 @@ describe("align for a person", () => {
   });
 
   it("tells the tie rods in turns of the sleeve where its thread is given, two pitches a turn", () => {
-    const base = wanted({ camber: -0.5, caster: 4, toe: 0.3 }, shims) as { alignment: object };
+    const base = wanted({ camber: -0.5, caster: 4, toe: 2 }, shims) as { alignment: object };
     const thread = { ...base, alignment: { ...base.alignment, sleeveThread: "5/8-18" } };
     const file = folder.write("sleeve.json", thread);
     const { left } = capturedJson(["align", file]).document;
