@@ -24,13 +24,16 @@ export function loadNamesLayer(svg: SVGSVGElement): OverlayLayer {
         labels.push(svgElement(group, "text", { "text-anchor": "middle", dy: "0.35em" }));
       for (const [i, label] of labels.entries()) {
         const arrow = shown[i];
-        label.setAttribute("visibility", arrow ? "visible" : "hidden");
-        if (!arrow) continue;
+        const tip = arrow && toScreen(arrow.at);
+        // Of an arrow that ends outside the picture nothing is named.
+        const isSeen = tip !== undefined && tip.x >= 0 && tip.x <= wide && tip.y >= 0 && tip.y <= high;
+        label.setAttribute("visibility", isSeen ? "visible" : "hidden");
+        if (!arrow || !isSeen) continue;
         const text = `${arrow.name} ${forceText(length(arrow.force), format.units)}`;
         if (label.textContent !== text) label.textContent = text;
         const width = label.getComputedTextLength();
         const half = 0.5 * width;
-        const [tip, tail] = [toScreen(arrow.at), toScreen(addScaled(arrow.at, arrow.force, -mm))];
+        const tail = toScreen(addScaled(arrow.at, arrow.force, -mm));
         const way = Math.hypot(tail.x - tip.x, tail.y - tip.y) || 1;
         const at = {
           x: tail.x + ((tail.x - tip.x) / way) * (OFF + 0.4 * half),
