@@ -24,7 +24,10 @@ describe("an example's numbers on the page", () => {
     // The window of the field being changed stands under it, over what follows, and moves nothing.
     const window = hubFace.locator(".field-window").locator(".window-view, .window-wait");
     const next = page.locator('[data-field="knuckle.pinHeight"]');
-    const place = async () => [(await hubFace.boundingBox())!.height, (await next.boundingBox())!.y];
+    const place = async () => {
+      const [own, below] = [(await hubFace.boundingBox())!, (await next.boundingBox())!];
+      return [own.height, below.y - own.y];
+    };
     const before = await place();
     await hubFace.locator("input").fill("6 1/2");
     await expect.poll(() => left(page), SOON).toBe(all - 1);
