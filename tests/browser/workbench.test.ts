@@ -106,7 +106,7 @@ describe("the workbench on a desk", () => {
     expect(await poseSentence(page)).not.toBe(atRest.sentence);
     expect(await picture(page)).not.toBe(atRest.picture);
     // A lock, and how far it steers from there, are pressed.
-    await page.getByRole("button", { name: "full right lock" }).click();
+    await page.locator(".scale-ends").getByRole("button", { name: "full right lock" }).click();
     expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/^full right lock/);
     await page.locator(".map-limits dd").first().getByRole("button").click();
     await expect.poll(async () => Number(await steering(page).inputValue())).toBeGreaterThan(0.1);
