@@ -29,15 +29,12 @@ export function sheetTable(
   );
   const notes = [...CUT_LIST_NOTES, unwrittenSentence(unwritten), ...DRAWING_CAUTIONS]
     .filter((text) => text !== "")
-    .map((text) => `${text}
-`)
+    .map((text) => `${text}\n`)
     .join("");
   return [
-    `${heading(setup)}
-`,
+    `${heading(setup)}\n`,
     writtenTable(written),
     ...(pieces.length > 0 ? [list] : []),
     remarks.join("") + notes,
-  ].join("
-");
+  ].join("\n");
 }
