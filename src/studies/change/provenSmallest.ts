@@ -30,9 +30,9 @@ export function provenSmallest(
   const away = (value: number) => Math.abs(value - field.now);
   const nearest = ends.length === 0 ? to : ends.reduce((best, one) => (away(one) < away(best) ? one : best));
   const smaller: Smaller =
-    window.between.rank === "proven" && window.outside === "proven"
+    window.between.rank === "proven"
       ? { rank: "proven", within: SAME * tolerance }
-      : { rank: "sampled", step: window.between.rank === "sampled" ? window.between.step : tolerance };
+      : { rank: "sampled", step: window.between.step };
   if (away(to) - away(nearest) <= SAME * tolerance) return { setting: [field, to], smaller };
   const inner = nearest + Math.sign(to - field.now) * INTO * tolerance;
   return clears([field, inner]) ? { setting: [field, inner], smaller } : searched;
