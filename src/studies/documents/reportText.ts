@@ -84,7 +84,7 @@ function documentOf(model: Model, ask: ReportAsk, budget: Budget): object | stri
     }
     case "align": {
       const found = alignTruck(model);
-      return found.ok ? alignJson(found.alignment, units) : null;
+      return found.ok ? alignJson(found.alignment, units, model.setup.alignment) : null;
     }
     case "pose": {
       const pose = solvePose(model.frontEnd, ask.travel, ask.steer);
