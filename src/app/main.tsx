@@ -17,9 +17,9 @@ if (!root) throw new Error("main: the page has no #root to put the workbench in"
 
 /** A link's setup is put on the board once; then the hash goes, or a reload would put it over what was done to it. */
 async function openLink(): Promise<void> {
-  const station = await openSharedLink(workbench, location.hash);
-  if (station === null) return;
-  history.replaceState(history.state, "", hashOf({ station, layer: null }));
+  const address = await openSharedLink(workbench, location.hash);
+  if (address === null) return;
+  history.replaceState(history.state, "", hashOf(address));
   tellAddress();
 }
 

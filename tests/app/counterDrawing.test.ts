@@ -47,7 +47,11 @@ describe("the wheel as drawn", () => {
       ["above", 0.6],
     ] as const) {
       const pose = poseOf(40, steer);
-      const { outline } = wheelDrawing(model, pose, "left", view);
+      const plane = pose.left.wheelCenter[view === "front" ? 0 : 2];
+      const { outline, cut } = wheelDrawing(model, pose, "left", view, plane);
+      // What is cut lies inside what is seen.
+      for (const place of cut.flat()) expect(outside(outline, place)).toBeLessThan(0.25);
+      expect(cut.length, view).toBeGreaterThan(0);
       const { wheelCenter, wheelAxis } = pose.left;
       // Another base across the axle than the drawing's, and other angles.
       const e = normalize(cross(wheelAxis, [0.3, 0.1, 0.9]));
@@ -73,7 +77,7 @@ describe("the wheel as drawn", () => {
 
   it("shows the hub face as far from the steering axis as the setup says, where it is seen square", () => {
     const pose = poseOf(0, 0);
-    const { pinStart, hubFace } = wheelDrawing(model, pose, "left", "front");
+    const { pinStart, hubFace } = wheelDrawing(model, pose, "left", "front", 0);
     // Toe and camber of some tenths of a degree shorten it by less than a hundredth of a millimeter.
     const seen = Math.hypot(hubFace[0] - pinStart[0], hubFace[1] - pinStart[1]);
     expect(seen).toBeCloseTo(6.125 * IN, 1);
@@ -81,30 +85,47 @@ describe("the wheel as drawn", () => {
 
   it("draws the right wheel as the left one's mirror image", () => {
     const drawn = (pose: SolvedPose, side: "left" | "right") =>
-      wheelDrawing(model, pose, side, "above", pictureFacts(model, pose, side, null).mark);
+      wheelDrawing(model, pose, side, "above", 500, pictureFacts(model, pose, side, null).mark);
     const left = drawn(poseOf(60, 0.4), "left");
     const right = drawn(poseOf(60, -0.4), "right");
     expect(right.hubFace[0]).toBeCloseTo(left.hubFace[0], 6);
     expect(right.hubFace[1]).toBeCloseTo(left.hubFace[1], 6);
     expect(right.gap?.entry.gap).toBeCloseTo(left.gap!.entry.gap, 6);
     expect(right.gap?.onPart[0]).toBeCloseTo(left.gap!.onPart[0], 4);
+    const outermost = ({ cut }: typeof left) => Math.max(...cut.flat().map(([u]) => u));
+    expect(outermost(right)).toBeCloseTo(outermost(left), 4);
   });
 
   it("shows outboard to the right and forward down the sheet", () => {
     const pose = poseOf(0, 0);
-    const above = wheelDrawing(model, pose, "left", "above");
+    const above = wheelDrawing(model, pose, "left", "above", 500);
     expect(above.hubFace[0]).toBeGreaterThan(above.pinStart[0]);
-    const lines = bodyDrawing(model, "left", "above", 500);
+    const lines = bodyDrawing(model, "left", "above", 700);
     const lip = lines.find(({ name }) => name === "lip")!;
+    // At 700 mm it is cut twice, about 2 x 0.1 in across; above that it is cut away, below it is seen.
+    expect(lip.cuts).toHaveLength(2);
+    for (const { points, isClosed } of lip.cuts) {
+      expect(isClosed).toBe(true);
+      const us = points.map(([u]) => u);
+      expect(Math.max(...us) - Math.min(...us)).toBeCloseTo(0.2 * IN, 1);
+    }
     // Its first point is the foremost: 14 in ahead, 34 in out.
-    expect(lip.points[0]![0]).toBeCloseTo(34 * IN, 6);
-    expect(lip.points[0]![1]).toBeCloseTo(14 * IN, 6);
-    expect(lip.thickness).toBeCloseTo(0.2 * IN, 6);
+    const foremost = lip.beyond.flatMap(({ points }) => points).reduce((a, b) => (b[1] > a[1] ? b : a));
+    expect(foremost[0]).toBeCloseTo(34 * IN, 6);
+    expect(foremost[1]).toBeCloseTo(14 * IN, 6);
+    expect(lip.before).toHaveLength(1);
   });
 
   it("marks the nearest body part on that side", () => {
     const pose = poseOf(82, 0);
-    const { gap } = wheelDrawing(model, pose, "left", "front", pictureFacts(model, pose, "left", null).mark);
+    const { gap } = wheelDrawing(
+      model,
+      pose,
+      "left",
+      "front",
+      0,
+      pictureFacts(model, pose, "left", null).mark,
+    );
     expect(gap?.entry).toEqual(nearestBodyGap(model, pose, "left"));
     const apart = Math.hypot(gap!.onPart[0] - gap!.onRing[0], gap!.onPart[1] - gap!.onRing[1]);
     // Seen from the front a gap is never longer than it is.
@@ -134,8 +155,10 @@ describe("the body as drawn", () => {
     const text = JSON.stringify({ ...exampleDocument, truck: { ...truck, body: [...truck.body, roof] } });
     const lines = bodyDrawing(truckFrom(text).model, "left", "front", 0);
     const rail = lines.find(({ name }) => name === "rail")!;
-    expect(rail.isClosed).toBe(true);
-    const inches = rail.points.map(([u, v]) => [u / IN, v / IN].map((one) => Number(one.toFixed(6))));
+    expect(rail.cuts[0]!.isClosed).toBe(true);
+    const inches = rail.cuts[0]!.points.map(([u, v]) =>
+      [u / IN, v / IN].map((one) => Number(one.toFixed(6))),
+    );
     expect(inches).toEqual(
       expect.arrayContaining([
         [12, -16],
@@ -146,10 +169,10 @@ describe("the body as drawn", () => {
     );
     const cut = lines.find(({ name }) => name === "roof")!;
     // At the axle line it runs from (20, 30) in to (34, 32) in.
-    const us = cut.points.map(([u]) => u / IN);
+    const us = cut.cuts[0]!.points.map(([u]) => u / IN);
     expect(Math.min(...us)).toBeCloseTo(20, 6);
     expect(Math.max(...us)).toBeCloseTo(34, 6);
-    for (const [u, v] of cut.points) expect(-v / IN).toBeCloseTo(30 + (u / IN - 20) / 7, 6);
+    for (const [u, v] of cut.cuts[0]!.points) expect(-v / IN).toBeCloseTo(30 + (u / IN - 20) / 7, 6);
   });
 });
 
@@ -161,7 +184,7 @@ describe("the steer worth a picture", () => {
     const drawnAt = (steer: number) => {
       const pose = poseOf(travel, steer);
       const { mark } = pictureFacts(model, pose, found.side, found.touches?.name ?? null);
-      return wheelDrawing(model, pose, found.side, "above", mark);
+      return wheelDrawing(model, pose, found.side, "above", 500, mark);
     };
     const drawing = drawnAt(found.steer);
     expect(drawing.gap?.entry.part).toBe(found.touches?.name);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { chosenPair } from "../../src/app/show/counter/counterStore.ts";
 import { hubFaceRange, withHubFace } from "../../src/app/show/counter/whatIf.ts";
+import { chosenPair } from "../../src/app/state/counterStore.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { exampleText } from "./exampleText.ts";

@@ -55,23 +55,55 @@ function amountAfter(text: string, words: RegExp): string | undefined {
 describe("the counter view", () => {
   it.each([
     [1024, 768],
-    [1180, 820],
+    [768, 1024],
+    [390, 844],
     [1440, 900],
-  ])("has its slider with both ends on the first screen of %i by %i", async (width, height) => {
+  ])(
+    "has words, picture and slider on the first screen of %i by %i, and the slider stays",
+    async (width, height) => {
+      const { page } = await tablet();
+      await page.setViewportSize({ width, height });
+      await page.getByRole("button", { name: "Counter view" }).click();
+      await sentences(page);
+      const places = new Set<number>();
+      for (const stance of await counterView(page).locator(".counter-stances button").all()) {
+        await stance.click();
+        for (const seen of [".counter-figure svg", ".counter-tag", ".counter-why p"]) {
+          const box = (await counterView(page).locator(seen).first().boundingBox())!;
+          expect(box.y, seen).toBeLessThan(height - 20);
+        }
+        for (const end of await counterView(page).locator(".counter-slider-ends > *").all()) {
+          const box = (await end.boundingBox())!;
+          expect(box.x).toBeGreaterThanOrEqual(0);
+          expect(box.x + box.width).toBeLessThanOrEqual(width);
+          expect(box.y + box.height).toBeLessThanOrEqual(height);
+        }
+        places.add(Math.round((await counterView(page).getByRole("slider").boundingBox())!.y));
+      }
+      expect([...places]).toHaveLength(1);
+      await shot(page, `counter-${width}`);
+      await page.keyboard.press("Escape");
+      await counterView(page).waitFor({ state: "detached" });
+      await page.setViewportSize(TABLET);
+    },
+  );
+
+  it("steers both a step at a time, and fills what overlaps", async () => {
     const { page } = await tablet();
-    await page.setViewportSize({ width, height });
     await page.getByRole("button", { name: "Counter view" }).click();
     await sentences(page);
-    for (const end of await counterView(page).locator(".counter-slider-ends > *").all()) {
-      const box = await end.boundingBox();
-      expect(box!.x).toBeGreaterThanOrEqual(0);
-      expect(box!.x + box!.width).toBeLessThanOrEqual(width);
-      expect(box!.y + box!.height).toBeLessThanOrEqual(height);
-    }
-    await shot(page, `counter-${width}`);
+    await counterView(page).getByRole("button", { name: "aired out" }).click();
+    const left = counterView(page).getByRole("button", { name: "Steer a step left" });
+    // To the lock: there the tire of A is in the fender lip, that of B is not.
+    for (let press = 0; press < 10; press++) await left.click();
+    const above = counterView(page).getByRole("img", { name: /^From above/ });
+    expect(await above.getAttribute("aria-label")).toMatch(/steered \d+° to the left: A touches\./);
+    expect(await above.locator(".wheel-overlap circle").count()).toBe(1);
+    await shot(page, "counter-steered");
+    await counterView(page).getByRole("button", { name: "Steer back to where it matters" }).click();
+    expect(await above.getAttribute("aria-label")).toMatch(/where something first touches/);
     await page.keyboard.press("Escape");
     await counterView(page).waitFor({ state: "detached" });
-    await page.setViewportSize(TABLET);
   });
 
   it("says in plain words what the workbench says of each of the two", async () => {
@@ -210,7 +242,7 @@ describe("the customer's sheet", () => {
       has("As measured, the wheels of");
       has("1 in farther out per side than those of");
       has("Steers, aired out");
-      for (const angle of ["Camber", "Caster", "Toe"]) has(`${angle}, as measured`);
+      for (const angle of ["Camber", "Caster", "Toe of each wheel"]) has(`${angle}, as measured`);
       has("P235/70R15 on 15 × 8 in, backspacing 4 1/4 in");
       has("From above, left wheel, steered");
       has("Measure before you trust it.");
@@ -229,6 +261,34 @@ describe("the customer's sheet", () => {
     await page.emulateMedia({ media: null });
     await page.keyboard.press("Escape");
     await sheet(page).waitFor({ state: "detached" });
+    expect(problems()).toEqual([]);
+  });
+
+  it("Ctrl+P prints one packet of whole pages, with nothing that is a control", async () => {
+    const { page, problems } = await desk();
+    await page.evaluate(() => {
+      document.body.removeAttribute("data-printed");
+      window.print = () => document.body.setAttribute("data-printed", "");
+    });
+    await page.keyboard.press("Control+p");
+    await page.locator("body[data-printed]").waitFor({ state: "attached" });
+    await shot(page, "packet");
+    for (const format of ["Letter", "A4"]) {
+      const { pages, text } = readPdf(await page.pdf({ format }));
+      // As many as its cover line names: the example has targets, limits and an air spring.
+      expect(pages, format).toBe(6);
+      for (const words of [
+        "In this packet: customer sheet",
+        "A · current truck",
+        "Stance and floor",
+        "Map of height",
+      ])
+        expect(text, format).toContain(words.replace(/\s/g, ""));
+      for (const words of ["Print packet", "Close", "Print as it is", "not worked out"])
+        expect(text, format).not.toContain(words.replace(/\s/g, ""));
+    }
+    await page.keyboard.press("Escape");
+    await page.getByRole("dialog").waitFor({ state: "detached" });
     expect(problems()).toEqual([]);
   });
 

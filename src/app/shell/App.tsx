@@ -8,6 +8,7 @@ import { NeedsPanel } from "../measure/NeedsPanel.tsx";
 import { StartTruck } from "../measure/worksheet/StartTruck.tsx";
 import { Cautions } from "../parts/Cautions.tsx";
 import { CounterLayer } from "../show/counter/CounterLayer.tsx";
+import { PacketLayer } from "../show/packet/PacketLayer.tsx";
 import { SheetLayer } from "../show/sheet/SheetLayer.tsx";
 import { useStation } from "../state/address.ts";
 import { useDoubtedRoot } from "../state/useDoubts.ts";
@@ -70,6 +71,7 @@ export function App() {
       </div>
       <CounterLayer />
       <SheetLayer />
+      <PacketLayer />
       <StartTruck />
       <DocReader />
     </DropTarget>

@@ -4,8 +4,8 @@ import { useSyncExternalStore } from "react";
 export const STATIONS = ["measure", "clear", "choose", "build", "show"] as const;
 export type Station = (typeof STATIONS)[number];
 
-/** What can lie over the whole workbench; both are shown to a customer. */
-export const LAYERS = ["counter", "sheet"] as const;
+/** What can lie over the whole workbench; all are for a customer. */
+export const LAYERS = ["counter", "sheet", "packet"] as const;
 export type LayerName = (typeof LAYERS)[number];
 
 /** Where in the page somebody is: kept in the page's hash, so that back, forward, reload and a bookmark keep it. */

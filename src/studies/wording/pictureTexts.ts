@@ -1,8 +1,9 @@
+import type { Side } from "../../suspension/frontEnd.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Model } from "../model/model.ts";
 import { type GapWord, gapWord } from "./gapTexts.ts";
-import { amountText, lengthText } from "./lengths.ts";
+import { amountText, finestLength, lengthText } from "./lengths.ts";
 import type { PictureFacts, TellingPose } from "./pictureFacts.ts";
 import { heightWords, isStraight, steerWords, wayOf } from "./poseWords.ts";
 import { farText } from "./stopTexts.ts";
@@ -52,14 +53,62 @@ export function aboveTitle(
     : touches !== null
       ? `steered ${farText(touches)} to the ${wayOf(steer)}`
       : steerWords(steer, pose?.ok ? pose : null, side);
-  const wheel = side === "left" ? "left wheel" : "right wheel, drawn mirrored";
   const why =
     touches === null
       ? ""
       : touches.isNowhere
         ? ", where something touches already"
         : ", where something first touches";
-  return `From above, ${wheel}, ${steered}${why}.`;
+  return `From above, ${wheelWords(side)}, ${steered}${why}.`;
+}
+
+/** What stands on the pictures, by name. */
+export const PICTURE_NAMES = {
+  tire: "tire",
+  wheel: "wheel",
+  hubFace: "hub face",
+  ballJointLine: "ball joint line",
+  floor: "floor",
+  front: "front of the truck",
+} as const;
+
+/** Where a picture is cut. @param at mm: from the front at this x, from above so high over the floor; null = nowhere */
+export function cutSentence(view: "front" | "above", at: number | null, format: LengthFormat): string {
+  if (at === null) return "";
+  if (view === "above") return `Cut ${amountText(at, format)} above the floor; dash-dotted: above the cut.`;
+  const where =
+    Math.abs(at) < finestLength(format)
+      ? "at the axle line"
+      : `${amountText(at, format)} ${at > 0 ? "ahead of" : "behind"} the axle line`;
+  return `Cut ${where}; thin: behind it. A solid, B dashed.`;
+}
+
+/** What the second picture shows while both are steered on it, and what touches there. @param steer −1 … +1 */
+export function steeredTitle(
+  steer: number,
+  side: Side,
+  travel: number,
+  model: Model | null,
+  pictured: readonly PicturedTruck[],
+): string {
+  const pose = model && solvePose(model.frontEnd, travel, steer);
+  const steered = isStraight(steer)
+    ? "wheels straight ahead"
+    : steerWords(steer, pose?.ok ? pose : null, side);
+  const rubs = pictured
+    .filter(({ mark }) => mark !== null && mark.entry.gap < JUST)
+    .map(({ letter }) => letter);
+  const told =
+    rubs.length === 0
+      ? "nothing drawn touches"
+      : rubs.length === 1
+        ? `${rubs[0]} touches`
+        : `${rubs.join(" and ")} touch`;
+  return `From above, ${wheelWords(side)}, ${steered}: ${told}.`;
+}
+
+function wheelWords(side: Side): string {
+  return side === "left" ? "left wheel" : "right wheel, drawn mirrored";
 }
 
 /** One of the trucks on a picture, for who does not see it. */
@@ -71,12 +120,17 @@ export function pictureWords(one: PicturedTruck, format: LengthFormat): string {
   return `${letter}, ${name}: hub face ${lengthText(hubFace, format)}${at}.`;
 }
 
-/** What the gaps of a picture are to; "" = it shows none. */
+/** What the gaps of a picture are to, and what nothing is marked on; "" = it shows none. */
 export function gapNote(pictured: readonly Pick<PicturedTruck, "letter" | "stands" | "mark">[]): string {
+  return [gapText(pictured), barredNote(pictured)].filter((text) => text !== "").join(" ");
+}
+
+/** Which of a picture's trucks cannot come to its pose; "" = none. */
+export function barredNote(pictured: readonly Pick<PicturedTruck, "letter" | "stands">[]): string {
   const barred = pictured.filter(({ stands }) => !stands).map(({ letter }) => letter);
-  const nothing =
-    barred.length === 0 ? "" : `${barred.join(" and ")} cannot come to this pose: nothing is marked on it.`;
-  return [gapText(pictured), nothing].filter((text) => text !== "").join(" ");
+  return barred.length === 0
+    ? ""
+    : `${barred.join(" and ")} cannot come to this pose: nothing is marked on it.`;
 }
 
 function gapText(pictured: readonly PictureFacts[]): string {

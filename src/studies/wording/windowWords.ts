@@ -97,7 +97,7 @@ function endSentences({ fits, kind }: FieldWindow, speech: WindowSpeech): readon
 }
 
 /** What is beyond an end, a clause. */
-function setByWords(by: SetBy, speech: WindowSpeech): string {
+export function setByWords(by: SetBy, speech: WindowSpeech): string {
   switch (by.kind) {
     case "part":
       return tooNearWords(by, speech);

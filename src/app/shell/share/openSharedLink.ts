@@ -1,17 +1,25 @@
-import type { Station } from "../../state/address.ts";
+import type { Address } from "../../state/address.ts";
+import { counter } from "../../state/counterStore.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
 import { readShareLink } from "./shareLink.ts";
 
 /**
  * Puts the setup that a link's hash holds on the board, as a new one: what was there stays in the list, and undo brings
  * it back. A link that cannot be read is refused with its reason.
- * @returns the station it was shared from; null where the hash is no shared setup, readable or not
+ * @returns where in the page it was shared from; null where the hash is no shared setup, readable or not
  */
-export async function openSharedLink(store: WorkbenchStore, hash: string): Promise<Station | null> {
+export async function openSharedLink(store: WorkbenchStore, hash: string): Promise<Address | null> {
   const read = await readShareLink(hash);
   if (read === null) return null;
-  const { openDocument, refuse } = store.getState();
-  if (read.ok) openDocument(read.shared);
-  else refuse({ file: "shared link", key: "", value: "", mend: read.mend });
-  return read.station;
+  const { openDocument, refuse, setAligned } = store.getState();
+  if (read.ok) {
+    const { counter: choice, ...shared } = read.shared;
+    openDocument(shared);
+    if (choice) {
+      const { isAligned, ...chosen } = choice;
+      setAligned(isAligned);
+      counter.setState(chosen);
+    }
+  } else refuse({ file: "shared link", key: "", value: "", mend: read.mend });
+  return read.address;
 }

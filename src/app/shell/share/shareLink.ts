@@ -1,5 +1,6 @@
 import { documentText } from "../../../setup/documentText.ts";
-import { addressOf, hashOf, type Station } from "../../state/address.ts";
+import { type Address, addressOf, hashOf } from "../../state/address.ts";
+import type { CounterState } from "../../state/counterStore.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
 
 /** Before the packed setup in a link's hash: what it is and the version of the packing. */
@@ -30,6 +31,13 @@ export interface Shared {
   readonly travel?: number;
   /** −1 … +1. Default 0. */
   readonly steer?: number;
+  /** What was chosen at the counter, where that is what is shared. */
+  readonly counter?: SharedChoice;
+}
+
+/** What was chosen at the counter, and whether the trucks stand there aligned. */
+export interface SharedChoice extends CounterState {
+  readonly isAligned: boolean;
 }
 
 /**
@@ -51,10 +59,16 @@ export async function shareLink(
     };
   }
   // The same writing whatever the spaces of the file; it packs better than one line.
-  const text = documentText({ file: shared.file, setup: shared.document });
+  const { file, document, counter } = shared;
+  const text = counter
+    ? JSON.stringify({ file, setup: document, counter })
+    : documentText({ file, setup: document });
   const packed = await through(new TextEncoder().encode(text), new CompressionStream("deflate-raw"));
   const [below = "", hash = ""] = page.split("#", 2);
-  const at = hashOf({ station: addressOf(hash).station, layer: null }).slice(1);
+  const place: Address = counter
+    ? { station: "show", layer: "counter" }
+    : { station: addressOf(hash).station, layer: null };
+  const at = hashOf(place).slice(1);
   const { travel = 0, steer = 0 } = shared;
   const pose = travel === 0 && steer === 0 ? "" : `${POSE}${+travel.toFixed(3)},${+steer.toFixed(5)}`;
   const url = `${below}#${PREFIX}${base64UrlOf(packed)}${AT}${at}${pose}`;
@@ -66,7 +80,7 @@ export async function shareLink(
 }
 
 /** What a hash held; `null` = it is no shared setup at all. */
-export type ReadLink = { readonly station: Station } & (
+export type ReadLink = { readonly address: Address } & (
   | { readonly ok: true; readonly shared: Shared }
   | { readonly ok: false; readonly mend: string }
 );
@@ -76,11 +90,11 @@ export async function readShareLink(hash: string): Promise<ReadLink | null> {
   const [text = "", where = ""] = hash.replace(/^#/, "").split(AT, 2);
   const [at = "", pose = ""] = where.split(POSE, 2);
   if (!text.startsWith("setup=")) return null;
-  const { station } = addressOf(at);
+  const address = addressOf(at);
   if (!text.startsWith(PREFIX)) {
     return {
       ok: false,
-      station,
+      address,
       mend: "this link was made by a newer version; reload the page to get it, then open it again",
     };
   }
@@ -88,10 +102,12 @@ export async function readShareLink(hash: string): Promise<ReadLink | null> {
     const bytes = bytesOfBase64Url(text.slice(PREFIX.length));
     const unpacked = await through(bytes, new DecompressionStream("deflate-raw"), MAX_TEXT_CHARACTERS);
     const read = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(unpacked)) as unknown;
-    if (!isObject(read) || !isObject(read.setup) || typeof read.file !== "string") return { ...CUT, station };
-    return { ok: true, station, shared: { document: read.setup, file: read.file, ...poseOf(pose) } };
+    if (!isObject(read) || !isObject(read.setup) || typeof read.file !== "string") return { ...CUT, address };
+    const counter = choiceOf(read.counter);
+    const shared = { document: read.setup, file: read.file, ...(counter && { counter }), ...poseOf(pose) };
+    return { ok: true, address, shared };
   } catch {
-    return { ...CUT, station };
+    return { ...CUT, address };
   }
 }
 
@@ -100,6 +116,20 @@ function poseOf(text: string): Pick<Shared, "travel" | "steer"> {
   const [travel, steer] = text.split(",").map(Number);
   if (text === "" || !Number.isFinite(travel) || !Number.isFinite(steer)) return {};
   return { travel: travel!, steer: Math.min(1, Math.max(-1, steer!)) };
+}
+
+/** What a link says was chosen at the counter; it may say anything. */
+function choiceOf(read: unknown): SharedChoice | null {
+  if (!isObject(read)) return null;
+  const name = (value: unknown) => (value === null || typeof value === "string" ? value : undefined);
+  const mm = (value: unknown) => (typeof value === "number" && Number.isFinite(value) ? value : null);
+  return {
+    first: name(read.first),
+    second: name(read.second),
+    travel: mm(read.travel),
+    hubFace: mm(read.hubFace),
+    isAligned: read.isAligned === true,
+  };
 }
 
 const CUT = {

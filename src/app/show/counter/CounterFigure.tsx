@@ -1,9 +1,9 @@
-import { useRef } from "react";
+import { type ReactNode, useRef } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { useWidth } from "../../parts/useWidth.ts";
+import { useSize } from "../../parts/useSize.ts";
 import type { PictureContent } from "./pictures.ts";
 import { WheelPicture } from "./WheelPicture.tsx";
-import type { DrawingView } from "./wheelDrawing.ts";
+import type { DrawingView, SheetPoint } from "./wheelDrawing.ts";
 
 export type CounterFigureProps = {
   view: DrawingView;
@@ -13,33 +13,31 @@ export type CounterFigureProps = {
   format: LengthFormat;
   /** mm that the outer edge may yet move. */
   slack: number;
+  /** Points to be held in sight beside the wheels. Default none. */
+  around?: readonly SheetPoint[];
+  /** What moves the picture, below it. Default nothing. */
+  children?: ReactNode;
 };
 
 /** One picture with what it shows written below. */
-export function CounterFigure({ view, content, title, note, format, slack }: CounterFigureProps) {
+export function CounterFigure(props: CounterFigureProps) {
+  const { view, content, title, note, format, slack, around = [], children } = props;
   const box = useRef<HTMLDivElement>(null);
-  const width = useWidth(box, 360);
+  const size = useSize(box, { width: 360, height: 360 });
   const { pictured, body } = content;
   return (
     <figure className="counter-figure">
-      <div ref={box}>
+      <div ref={box} className="counter-figure-box">
         {pictured.length > 0 ? (
-          <WheelPicture
-            view={view}
-            title={title}
-            pictured={pictured}
-            body={body}
-            width={width}
-            format={format}
-            slack={slack}
-          />
+          <WheelPicture {...{ view, title, pictured, body, size, format, slack, around }} />
         ) : (
           <p className="counter-none">Neither can stand at this height.</p>
         )}
       </div>
       <figcaption>
-        <strong>{title}</strong> {note}
+        <strong>{title}</strong> <span className="counter-figure-note">{note}</span>
       </figcaption>
+      {children}
     </figure>
   );
 }

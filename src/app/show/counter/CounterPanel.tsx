@@ -2,6 +2,8 @@ import "../../parts/layerDialog.css";
 import { useLayer } from "../../state/address.ts";
 import { CounterBoard } from "./CounterBoard.tsx";
 import { CounterButton } from "./CounterButton.tsx";
+import { PacketButton } from "./PacketButton.tsx";
+import { ShareComparison } from "./ShareComparison.tsx";
 import { SheetButton } from "./SheetButton.tsx";
 import { nameWords, useComparison } from "./useComparison.ts";
 
@@ -17,7 +19,9 @@ export function CounterPanel() {
           Side by side <small>{comparison ? nameWords(comparison) : "no setup yet"}</small>
         </h2>
         <CounterButton />
+        {comparison && <ShareComparison comparison={comparison} />}
         <SheetButton />
+        <PacketButton />
       </header>
       {comparison && !isShownElsewhere && <CounterBoard comparison={comparison} />}
     </section>

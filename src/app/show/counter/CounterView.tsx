@@ -1,6 +1,7 @@
 import { CloseButton } from "../../parts/CloseButton.tsx";
 import { LayerDialog } from "../../parts/LayerDialog.tsx";
 import { CounterBoard } from "./CounterBoard.tsx";
+import { ShareComparison } from "./ShareComparison.tsx";
 import { SheetButton } from "./SheetButton.tsx";
 import { nameWords, useComparison } from "./useComparison.ts";
 
@@ -13,6 +14,7 @@ export function CounterView() {
         <h2 id="counter-title" className="layer-title">
           Side by side <small>{comparison ? nameWords(comparison) : "no setup yet"}</small>
         </h2>
+        {comparison && <ShareComparison comparison={comparison} />}
         <SheetButton />
         <CloseButton name="counter" />
       </header>

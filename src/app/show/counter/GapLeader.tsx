@@ -1,5 +1,6 @@
 import type { GapWord } from "../../../studies/wording/gapTexts.ts";
 import type { GapLabel } from "../../../studies/wording/pictureTexts.ts";
+import { lines } from "./lines.ts";
 import { pathOf } from "./pathOf.ts";
 import type { DrawnGap, SheetPoint } from "./wheelDrawing.ts";
 
@@ -19,24 +20,30 @@ const SHAPES: Readonly<Record<GapWord, string>> = {
   clear: "M-5 0a5 5 0 1 0 10 0a5 5 0 1 0 -10 0",
 };
 
-/** A gap between its two marks, and its label of one or two lines on a leader. */
+/** Letters in a line of a part's name, and so many lines. */
+const LETTERS = 13;
+const MOST_LINES = 2;
+
+/** A gap between its two marks, and its label on a leader: whose, to what, how much. */
 export function GapLeader({ gap, label, letter, at, perPx }: GapLeaderProps) {
   const { word, said, amount } = label;
   const shape = (place: SheetPoint) => `translate(${place[0]} ${place[1]}) scale(${perPx})`;
   const labelMark: SheetPoint = [at[0] + 8 * perPx, at[1]];
+  const part = lines(`${letter} ${gap.part}`, LETTERS).slice(0, MOST_LINES);
+  const written = [...part, `${said} ${amount}`.trimEnd()];
   return (
     <g className={`wheel-gap wheel-gap-${word}`}>
       <path className="wheel-leader" d={pathOf([gap.onPart, at], false)} />
       <path className="wheel-between" d={pathOf([gap.onRing, gap.onPart], false)} />
       <path className="wheel-mark" d={SHAPES[word]} transform={shape(gap.onPart)} />
       <path className="wheel-mark" d={SHAPES[word]} transform={shape(labelMark)} />
-      <text x={at[0] + 20 * perPx} y={at[1]} dy="0.35em">
-        {letter} {said}
-        {amount !== "" && (
-          <tspan x={at[0] + 20 * perPx} dy="1.2em">
-            {amount}
+      <text x={at[0] + 18 * perPx} y={at[1]} dy="0.35em">
+        {written.map((line, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: lines keep their order
+          <tspan key={i} x={at[0] + 18 * perPx} dy={i === 0 ? "0.35em" : "1.15em"}>
+            {line}
           </tspan>
-        )}
+        ))}
       </text>
     </g>
   );

@@ -1,15 +1,14 @@
 import { lengthText } from "../../../studies/wording/lengths.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
-import { FieldWindowView } from "../../parts/window/FieldWindowView.tsx";
+import { counter } from "../../state/counterStore.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
-import { counter } from "./counterStore.ts";
 import type { Comparison } from "./useComparison.ts";
 
 export type HubFaceSliderProps = {
   comparison: Comparison;
 };
 
-/** Tries another hub face distance on the second truck; nothing of the setup changes with it. */
+/** Tries another hub-face distance on the second truck; nothing of the setup changes with it. */
 export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
   const { slider, second, secondOwn, isWhatIf, format, chosen } = comparison;
   if (!slider || !secondOwn) return null;
@@ -49,7 +48,6 @@ export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
         />
         <span>{text(most * step)}</span>
       </div>
-      <FieldWindowView truck={secondOwn} variant={chosen[1]} field="knuckle.hubFace" value={shown} />
     </div>
   );
 }

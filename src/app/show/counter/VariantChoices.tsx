@@ -1,5 +1,5 @@
 import "./variantChoices.css";
-import { counter } from "./counterStore.ts";
+import { counter } from "../../state/counterStore.ts";
 import type { Comparison } from "./useComparison.ts";
 import { VariantChoice } from "./VariantChoice.tsx";
 

@@ -1,27 +1,21 @@
 import "./wheelPicture.css";
 import { useId } from "react";
 import { lengthText } from "../../../studies/wording/lengths.ts";
-import type { PictureFacts } from "../../../studies/wording/pictureFacts.ts";
 import { gapLabel, pictureWords } from "../../../studies/wording/pictureTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { BodyLine } from "./bodyDrawing.ts";
-import { drawingFrame } from "./drawingFrame.ts";
+import type { BodyDrawing } from "./bodyDrawing.ts";
+import { drawingFrame, framePoints, type PictureSize } from "./drawingFrame.ts";
 import { GapLeader } from "./GapLeader.tsx";
 import { HubFaceDimension } from "./HubFaceDimension.tsx";
 import { KnuckleLines } from "./KnuckleLines.tsx";
-import { pathOf } from "./pathOf.ts";
-import type { DrawingView, WheelDrawing } from "./wheelDrawing.ts";
-
-/** One of the trucks on a picture. */
-export interface Pictured extends PictureFacts {
-  readonly letter: "A" | "B";
-  readonly name: string;
-  readonly drawing: WheelDrawing;
-  /** mm. */
-  readonly hubFace: number;
-  /** mm. */
-  readonly allowance: number;
-}
+import { Overlap } from "./Overlap.tsx";
+import { PictureHatches } from "./PictureHatches.tsx";
+import { PictureNames } from "./PictureNames.tsx";
+import { loopsOf, pathOf } from "./pathOf.ts";
+import type { Pictured } from "./pictured.ts";
+import { pictureNames } from "./pictureNames.ts";
+import { TruckFront } from "./TruckFront.tsx";
+import type { DrawingView, SheetPoint } from "./wheelDrawing.ts";
 
 export type WheelPictureProps = {
   view: DrawingView;
@@ -29,83 +23,83 @@ export type WheelPictureProps = {
   title: string;
   /** The first is drawn solid, the second dashed. */
   pictured: readonly Pictured[];
-  body: readonly BodyLine[];
-  /** Width it is shown at, px: letters keep their size whatever the truck's. */
-  width: number;
+  body: readonly BodyDrawing[];
+  /** Size it is shown at, px: letters keep their size whatever the truck's. */
+  size: PictureSize;
   format: LengthFormat;
   /** mm that the outer edge may yet move. Default 0. */
   slack?: number;
+  /** Points that must be in sight beside the wheels shown, so that nothing shifts as they turn. */
+  around?: readonly SheetPoint[];
 };
 
 /** Pixels from the wheel's foot to the first hub face dimension, and to the next. */
-const DIMENSION_AT = [30, 60] as const;
-const FONT = 16;
+const DIMENSION_AT = [24, 50] as const;
+const FONT = 15;
 /** Pixels between two labels, one below the other. */
-const LABEL_STEP = 58;
+const LABEL_STEP = 62;
+const NO_POINTS: readonly SheetPoint[] = [];
 
-/** A drawing of wheel, knuckle and body, with the gap and, from the front, the hub face distance. */
-export function WheelPicture({ view, title, pictured, body, width, format, slack = 0 }: WheelPictureProps) {
-  const hatch = useId();
+/**
+ * Wheel, knuckle and body cut by a plane: what touches there overlaps on the picture, and nothing else crosses. What lies past the
+ * plane is thin and hidden by the tire.
+ */
+export function WheelPicture(props: WheelPictureProps) {
+  const { view, title, pictured, body, size, format, slack = 0, around = NO_POINTS } = props;
+  const id = useId();
   const isFront = view === "front";
-  const frame = drawingFrame(
-    pictured.map(({ drawing }) => drawing),
-    isFront,
-    width,
-    slack,
-  );
-  const { perPx, left, top, right, bottom } = frame;
+  const points = [...pictured.flatMap(({ drawing }) => framePoints(drawing)), ...around];
+  const frame = drawingFrame(points, isFront, size, slack);
+  const { perPx, left, top, width, height } = frame;
   const [first] = pictured;
-  const labels = pictured.map(({ mark, allowance }) =>
-    mark ? gapLabel(mark.entry.gap, allowance, format) : null,
-  );
-  const firstV = pictured[0]?.drawing.gap?.onPart[1] ?? top;
-  const labelTop = Math.max(top + 26 * perPx, Math.min(firstV, bottom - 3 * LABEL_STEP * perPx));
+  const firstV = first?.drawing.gap?.onPart[1] ?? top;
+  const lowest = top + height - (LABEL_STEP * pictured.length + 40) * perPx;
+  const labelTop = Math.max(top + 20 * perPx, Math.min(firstV - 20 * perPx, lowest));
   return (
     <svg
       className="wheel-picture"
-      viewBox={`${left} ${top} ${right - left} ${bottom - top}`}
+      viewBox={`${left} ${top} ${width} ${height}`}
       role="img"
       aria-label={`${title}. ${pictured.map((one) => pictureWords(one, format)).join(" ")}`}
       style={{ fontSize: FONT * perPx }}
     >
-      <defs>
-        <pattern
-          id={hatch}
-          width={9 * perPx}
-          height={9 * perPx}
-          patternUnits="userSpaceOnUse"
-          patternTransform="rotate(45)"
-        >
-          <path className="wheel-hatch" d={`M0 0V${9 * perPx}`} />
-        </pattern>
-      </defs>
-      {body.map((line, i) => (
-        <path
-          // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and keep their order
-          key={i}
-          className={bodyClass(line)}
-          d={pathOf(line.points, line.isClosed)}
-          style={line.thickness > 0 ? { strokeWidth: Math.max(line.thickness, 3 * perPx) } : undefined}
-        />
-      ))}
-      {isFront && first && (
-        <path className="wheel-floor" d={`M${left} ${first.drawing.contactPatch[1]}H${right}`} />
+      <PictureHatches id={id} perPx={perPx} pictured={pictured} />
+      {body.flatMap(({ name, beyond, before }) =>
+        [...beyond, ...(isFront ? [] : before)].map(({ points: line, isClosed }, i) => (
+          <path
+            // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and keep their order
+            key={`${name} ${i}`}
+            className={i < beyond.length ? "wheel-beyond" : "wheel-before"}
+            d={pathOf(line, isClosed)}
+          />
+        )),
       )}
+      {isFront && first && (
+        <path className="wheel-floor" d={`M${left} ${first.drawing.contactPatch[1]}h${width}`} />
+      )}
+      {/* What lies behind any of the tires is hidden. */}
       {pictured.map(({ letter, drawing }) => (
+        <path key={letter} className="wheel-cover" d={loopsOf([drawing.wheel, ...drawing.cut])} />
+      ))}
+      {[...pictured].reverse().map(({ letter, drawing }) => (
         <g key={letter} className={`wheel-${letter}`}>
-          <path className="wheel-outline" d={pathOf(drawing.outline, true)} />
-          {letter === "A" && <path className="wheel-rim" d={pathOf(drawing.rim, true)} />}
-          {letter === "A" &&
-            drawing.sections.map((section) => (
-              <path
-                key={section[0]!.join()}
-                className="wheel-section"
-                fill={`url(#${hatch})`}
-                d={pathOf(section, true)}
-              />
-            ))}
+          <path className="wheel-inside" d={pathOf(drawing.wheel, true)} />
+          <path className="wheel-tire" d={loopsOf(drawing.cut)} />
           <KnuckleLines drawing={drawing} perPx={perPx} />
         </g>
+      ))}
+      {body.flatMap(({ name, cuts }) =>
+        cuts.map(({ points: line, isClosed }, i) => (
+          <path
+            // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and keep their order
+            key={`${name} ${i}`}
+            className={isClosed ? "wheel-body" : "wheel-body-edge"}
+            d={pathOf(line, isClosed)}
+          />
+        )),
+      )}
+      {pictured.map((one) => (
+        <Overlap key={one.letter} pictured={one} body={body} id={id} perPx={perPx} />
       ))}
       {isFront &&
         pictured.map(({ letter, drawing, hubFace }, i) => (
@@ -117,23 +111,14 @@ export function WheelPicture({ view, title, pictured, body, width, format, slack
             text={`${letter} ${lengthText(hubFace, format)}`}
           />
         ))}
-      {pictured.map(({ letter, drawing }, i) => {
-        const label = labels[i];
-        if (!label || !drawing.gap) return null;
-        return (
-          <GapLeader
-            key={letter}
-            gap={drawing.gap}
-            {...{ label, letter }}
-            at={[frame.labels, labelTop + i * LABEL_STEP * perPx]}
-            perPx={perPx}
-          />
-        );
+      {first && <PictureNames names={pictureNames(view, first, body, frame)} frame={frame} />}
+      {!isFront && <TruckFront frame={frame} />}
+      {pictured.map(({ letter, drawing, mark, allowance }, i) => {
+        if (!mark || !drawing.gap) return null;
+        const label = gapLabel(mark.entry.gap, allowance, format);
+        const at = [frame.labels, labelTop + i * LABEL_STEP * perPx] as const;
+        return <GapLeader key={letter} gap={drawing.gap} {...{ label, letter, at, perPx }} />;
       })}
     </svg>
   );
-}
-
-function bodyClass({ thickness, isClosed }: BodyLine): string {
-  return thickness > 0 ? "wheel-body-path" : isClosed ? "wheel-body" : "wheel-body-edge";
 }

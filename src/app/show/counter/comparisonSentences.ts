@@ -61,7 +61,7 @@ function steeringFactsOf(
 }
 
 /** The trucks to tell of: both, or the one that both are. */
-export function toldOf({ first, second }: Comparison): readonly Contender[] {
+export function toldOf({ first, second, isSame }: Comparison): readonly Contender[] {
   const both = [first, second].filter((one) => one !== null);
-  return first && second && first.truck === second.truck ? [first] : both;
+  return first && isSame ? [first] : both;
 }

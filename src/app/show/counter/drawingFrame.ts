@@ -1,40 +1,48 @@
 import type { SheetPoint, WheelDrawing } from "./wheelDrawing.ts";
 
-/** The piece of sheet that is shown, with room for labels to its right and for dimensions below; mm but where it says. */
+/** The piece of sheet that is shown, with room for names to its left, gaps to its right and dimensions below; mm but where it says. */
 export interface DrawingFrame {
   /** mm of the truck to a pixel of the page. */
   readonly perPx: number;
   readonly left: number;
   readonly top: number;
-  /** Where the labels begin. */
+  readonly width: number;
+  readonly height: number;
+  /** Where names end, and where the labels of gaps begin. */
+  readonly names: number;
   readonly labels: number;
-  readonly right: number;
-  /** The lowest of the wheels; dimensions go below. */
+  /** The lowest of what is drawn; dimensions go below. */
   readonly foot: number;
-  readonly bottom: number;
+}
+
+/** A picture's size on the page, px. */
+export interface PictureSize {
+  readonly width: number;
+  readonly height: number;
 }
 
 /** Pixels. */
-const LABEL_ROOM = 108;
-const DIMENSION_ROOM = 76;
-/** mm shown around the wheels. */
-const MARGIN = 40;
+const NAME_ROOM = 78;
+const LABEL_ROOM = 132;
+const DIMENSION_ROOM = 66;
+const FOOT_ROOM = 30;
+const MARGIN = 10;
+
+/** Points that the frame must hold of a wheel. */
+export function framePoints({ outline, upperBallJoint, lowerBallJoint, pinStart, gap }: WheelDrawing) {
+  return [...outline, upperBallJoint, lowerBallJoint, pinStart, ...(gap ? [gap.onPart] : [])];
+}
 
 /**
- * Room for the wheels as they are drawn.
- * @param width of the picture, px; @param slack mm that the outer edge may move, as a slider goes
+ * As large as the picture's size lets it be, in its middle.
+ * @param slack mm that the outer edge may move, as a slider goes
  */
 export function drawingFrame(
-  drawings: readonly WheelDrawing[],
+  points: readonly SheetPoint[],
   hasDimensions: boolean,
-  width: number,
+  { width, height }: PictureSize,
   slack: number,
 ): DrawingFrame {
-  const points: SheetPoint[] = drawings.flatMap((drawing) => [
-    ...drawing.outline,
-    ...[drawing.upperBallJoint, drawing.lowerBallJoint, drawing.pinStart],
-    ...(drawing.gap ? [drawing.gap.onPart] : []),
-  ]);
   let [left, top, right, foot] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const [u, v] of points) {
     left = Math.min(left, u);
@@ -42,10 +50,24 @@ export function drawingFrame(
     top = Math.min(top, v);
     foot = Math.max(foot, v);
   }
-  left -= MARGIN;
-  top -= MARGIN;
-  const labels = right + slack + 0.5 * MARGIN;
-  const perPx = (labels - left) / Math.max(80, width - LABEL_ROOM);
-  const bottom = foot + (hasDimensions ? DIMENSION_ROOM * perPx : MARGIN);
-  return { perPx, left, top, labels, right: labels + LABEL_ROOM * perPx, foot, bottom };
+  right += slack;
+  const below = hasDimensions ? DIMENSION_ROOM : FOOT_ROOM;
+  const perPx = Math.max(
+    (right - left) / Math.max(60, width - NAME_ROOM - LABEL_ROOM),
+    (foot - top) / Math.max(60, height - below - MARGIN),
+  );
+  // What is over goes to both sides alike.
+  const spare = width * perPx - (right - left) - (NAME_ROOM + LABEL_ROOM) * perPx;
+  const over = height * perPx - (foot - top) - (below + MARGIN) * perPx;
+  const start = left - NAME_ROOM * perPx - 0.5 * spare;
+  return {
+    perPx,
+    left: start,
+    top: top - MARGIN * perPx - 0.5 * over,
+    width: width * perPx,
+    height: height * perPx,
+    names: start + (NAME_ROOM - 8) * perPx,
+    labels: start + (width - LABEL_ROOM + 6) * perPx,
+    foot,
+  };
 }

@@ -5,3 +5,8 @@ export function pathOf(points: readonly SheetPoint[], isClosed: boolean): string
   const steps = points.map(([u, v], i) => `${i === 0 ? "M" : "L"}${u.toFixed(1)} ${v.toFixed(1)}`);
   return steps.join("") + (isClosed ? "Z" : "");
 }
+
+/** Closed loops as one path. */
+export function loopsOf(loops: readonly (readonly SheetPoint[])[]): string {
+  return loops.map((loop) => pathOf(loop, true)).join("");
+}

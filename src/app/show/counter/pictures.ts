@@ -1,20 +1,25 @@
 import { canStand } from "../../../studies/limits/heightWay.ts";
 import {
   nearestBodyGap,
+  type PictureFacts,
   pictureFacts,
   type TellingPose,
   tellingPose,
 } from "../../../studies/wording/pictureFacts.ts";
-import { solvePose } from "../../../suspension/solvePose.ts";
-import { type BodyLine, bodyDrawing } from "./bodyDrawing.ts";
+import { floorOf } from "../../../studies/wording/poseWords.ts";
+import { type SolvedPose, solvePose } from "../../../suspension/solvePose.ts";
+import { type BodyDrawing, bodyDrawing } from "./bodyDrawing.ts";
+import { framePoints } from "./drawingFrame.ts";
+import type { Pictured } from "./pictured.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
-import type { Pictured } from "./WheelPicture.tsx";
-import { type DrawingView, wheelDrawing } from "./wheelDrawing.ts";
+import { type DrawingView, type SheetPoint, wheelDrawing } from "./wheelDrawing.ts";
 
 /** What one picture shows. */
 export interface PictureContent {
   readonly pictured: readonly Pictured[];
-  readonly body: readonly BodyLine[];
+  readonly body: readonly BodyDrawing[];
+  /** Where it is cut, mm: from the front at this x, from above so high over the floor; null = nothing is drawn. */
+  readonly cutAt: number | null;
 }
 
 /** Both pictures of a comparison: from the front straight ahead, and from above steered to where it matters. */
@@ -25,7 +30,8 @@ export interface Pictures {
 }
 
 /** Draws a comparison at its height. A truck that cannot stand there is left out. */
-export function picturesOf({ first, second, stances, travel }: Comparison): Pictures {
+export function picturesOf(comparison: Comparison): Pictures {
+  const { first, second, stances, travel } = comparison;
   const at = stances.findIndex((stance) => stance.travel === travel);
   const contenders = [first, second].filter((one) => one !== null);
   const telling = tellingPose(
@@ -34,38 +40,104 @@ export function picturesOf({ first, second, stances, travel }: Comparison): Pict
       .map(({ truck, answer }) => ({ model: truck.model, steering: answer.steering?.[at] ?? null })),
     travel,
   );
-  const content = (view: DrawingView, steer: number) => contentOf(contenders, view, travel, steer, telling);
-  return { telling, front: content("front", 0), above: content("above", telling.steer) };
+  const shown = shownOf(comparison);
+  return {
+    telling,
+    front: contentOf(shown, "front", travel, 0, telling, null),
+    above: contentOf(shown, "above", travel, telling.steer, telling, null),
+  };
 }
 
+/** The same from above, steered otherwise and cut where it was; and points that hold it however it is steered. */
+export function steeredPicture(comparison: Comparison, { telling }: Pictures, steer: number): PictureContent {
+  const { travel } = comparison;
+  return contentOf(shownOf(comparison), "above", travel, steer, telling, telling.steer);
+}
+
+/** Points about both wheels lock to lock: a frame about them stays where it is as they turn. */
+export function steeredAround(comparison: Comparison, { telling, above }: Pictures): readonly SheetPoint[] {
+  const { travel } = comparison;
+  const { side } = telling;
+  return shownOf(comparison).flatMap(({ truck }) =>
+    [-1, 0, 1].flatMap((steer) => {
+      const pose = solvePose(truck.model.frontEnd, travel, steer);
+      if (!pose.ok) return [];
+      const plane = (above.cutAt ?? 0) + floorOf(pose);
+      return framePoints(wheelDrawing(truck.model, pose, side, "above", plane));
+    }),
+  );
+}
+
+/** Both, or the one that both are. */
+function shownOf({ first, second, isSame }: Comparison): readonly Contender[] {
+  return [first, isSame ? null : second].filter((one) => one !== null);
+}
+
+interface Posed extends PictureFacts {
+  readonly contender: Contender;
+  readonly pose: SolvedPose;
+}
+
+/** @param cutSteer where the plane is chosen, if elsewhere than at `steer`: as it is steered on, the plane stays */
 function contentOf(
   contenders: readonly Contender[],
   view: DrawingView,
   travel: number,
   steer: number,
-  { side, touches }: TellingPose,
+  telling: TellingPose,
+  cutSteer: number | null,
 ): PictureContent {
-  const pictured: Pictured[] = [];
-  let body: readonly BodyLine[] = [];
-  for (const { letter, name, truck } of contenders) {
-    const { model, setup } = truck;
+  const { side } = telling;
+  const posed = posedAt(contenders, view, travel, steer, telling, cutSteer === null);
+  const [first] = posed;
+  if (!first) return { pictured: [], body: [], cutAt: null };
+  const chosenOf = cutSteer === null ? posed : posedAt(contenders, view, travel, cutSteer, telling, true);
+  const plane = planeOf(view, chosenOf.length > 0 ? chosenOf : posed, telling);
+  const pictured = posed.map(({ contender, pose, stands, mark }): Pictured => {
+    const { letter, name, truck } = contender;
+    const drawing = wheelDrawing(truck.model, pose, side, view, plane, mark);
+    const { allowance, knuckle } = truck.setup;
+    return { letter, name, drawing, stands, mark, hubFace: knuckle.hubFace, allowance };
+  });
+  const body = bodyDrawing(first.contender.truck.model, side, view, plane);
+  return { pictured, body, cutAt: view === "front" ? plane : plane - floorOf(first.pose) };
+}
+
+function posedAt(
+  contenders: readonly Contender[],
+  view: DrawingView,
+  travel: number,
+  steer: number,
+  { side, touches }: TellingPose,
+  isTelling: boolean,
+): readonly Posed[] {
+  return contenders.flatMap((contender) => {
+    const { model } = contender.truck;
     const pose = solvePose(model.frontEnd, travel, steer);
-    if (!pose.ok) continue;
+    if (!pose.ok) return [];
     // A truck that cannot come to this pose is drawn where it would be, and nothing is marked on it.
-    const { stands, mark } = pictureFacts(
-      model,
-      pose,
-      side,
-      view === "above" ? (touches?.name ?? null) : null,
-    );
-    const drawing = wheelDrawing(model, pose, side, view, mark);
-    if (pictured.length === 0) {
-      const nearest = nearestBodyGap(model, pose, side)?.point;
-      const cut = view === "front" ? pose[side].wheelCenter[0] : (nearest?.[2] ?? pose[side].wheelCenter[2]);
-      body = bodyDrawing(model, side, view, cut);
-    }
-    const { allowance, knuckle } = setup;
-    pictured.push({ letter, name, drawing, stands, mark, hubFace: knuckle.hubFace, allowance });
-  }
-  return { pictured, body };
+    const named = view === "above" && isTelling ? (touches?.name ?? null) : null;
+    return [{ contender, pose, ...pictureFacts(model, pose, side, named) }];
+  });
+}
+
+/** Shares of the tire's radius off the wheel's middle, within which a plane cuts enough of it to be seen. */
+const OFF = { front: [-0.75, 0.75], above: [0, 0.85] } as const;
+
+/** Through the least gap, as near as it cuts a tire that can be recognized. */
+function planeOf(view: DrawingView, posed: readonly Posed[], { side }: TellingPose): number {
+  const axis = view === "front" ? 0 : 2;
+  const [first] = posed;
+  const nearest = posed.reduce<{ readonly one: Posed; readonly gap: number } | null>((least, one) => {
+    const entry = one.mark?.entry;
+    return entry && (least === null || entry.gap < least.gap) ? { one, gap: entry.gap } : least;
+  }, null);
+  const { contender, pose, mark } = nearest?.one ?? first!;
+  const { ring } = contender.truck.model;
+  const middle = pose[side].wheelCenter[axis];
+  const entry = mark?.entry ?? nearestBodyGap(contender.truck.model, pose, side);
+  const [least, most] = OFF[view].map((share) => middle + share * ring.freeRadius) as [number, number];
+  if (!entry) return view === "front" ? middle : 0.5 * (least + most);
+  const through = entry.gap < 0 ? entry.point[axis] : entry.onRing[axis];
+  return Math.min(most, Math.max(least, through));
 }

@@ -10,13 +10,14 @@ import { truckName } from "../../../studies/wording/truckName.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { TAPE_MARK } from "../../../units/lengthUnits.ts";
 import { standingText } from "../../parts/standing.tsx";
+import { chosenPair, counter } from "../../state/counterStore.ts";
 import { memoLast } from "../../state/memoLast.ts";
 import { type Truck, trucks } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { chosenPair, counter } from "./counterStore.ts";
+import { isSameTruck } from "./isSameTruck.ts";
 import { truckAnswer } from "./truckAnswer.ts";
 import { type HubFaceRange, hubFaceRange, withHubFace } from "./whatIf.ts";
 
@@ -56,6 +57,8 @@ export interface Comparison {
   /** The second as its variant has it. */
   readonly secondOwn: Truck | null;
   readonly isWhatIf: boolean;
+  /** Both letters stand for one truck, whatever they are called. */
+  readonly isSame: boolean;
   readonly slider: HubFaceRange | null;
   readonly trouble: readonly string[];
 }
@@ -108,6 +111,7 @@ export function useComparison(): Comparison | null {
       name: changed ? whatIfName : truckName(chosen[1]),
     },
     isWhatIf: changed !== null,
+    isSame: first !== null && second !== null && isSameTruck(first, second),
     slider:
       first && secondOwn
         ? hubFaceRange(first.setup.knuckle.hubFace, secondOwn.setup.knuckle.hubFace, step)

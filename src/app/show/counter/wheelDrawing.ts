@@ -1,6 +1,7 @@
 import { convexHull } from "../../../gaps/ring/convexPieces.ts";
 import { addScaled, cross, dot, normalize, type Vec3 } from "../../../geometry/vec.ts";
 import type { Model } from "../../../studies/model/model.ts";
+import { sliceRing } from "../../../studies/section/sliceRing.ts";
 import type { PictureMark } from "../../../studies/wording/pictureFacts.ts";
 import type { Side } from "../../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../../suspension/solvePose.ts";
@@ -11,14 +12,14 @@ export type DrawingView = "front" | "above";
 /** A point of the sheet, mm: u to the right, which is outboard; v down. */
 export type SheetPoint = readonly [u: number, v: number];
 
-/** One wheel with its knuckle at a pose, on a sheet. */
+/** One wheel with its knuckle at a pose, cut by the sheet's plane. */
 export interface WheelDrawing {
-  /** Edge of what is seen of tire and rim. Exact for a profile that bulges outward alone; else its hull. */
+  /** Edge of all that could be seen of tire and rim. Exact for a profile that bulges outward alone; else its hull. */
   readonly outline: readonly SheetPoint[];
-  /** Tire and rim cut through the axle, above and below; from the front only. */
-  readonly sections: readonly (readonly SheetPoint[])[];
-  /** Edge of the rim on the outside. */
-  readonly rim: readonly SheetPoint[];
+  /** Tire and rim as they are cut; from the front below the axle by the axle's own plane, so that they stand on the floor. */
+  readonly cut: readonly (readonly SheetPoint[])[];
+  /** The wheel inside the barrel, from bead to bead. */
+  readonly wheel: readonly SheetPoint[];
   readonly upperBallJoint: SheetPoint;
   readonly lowerBallJoint: SheetPoint;
   /** Where the pin leaves the steering axis. */
@@ -47,8 +48,12 @@ const SIDES_OF_CIRCLE = 96;
 /** mm. Half the length drawn of the hub face: about a wheel stud circle. */
 const HUB_FACE_HALF = 70;
 
+/** Where a view's plane lies: from the front across x, from above across z. */
+const NORMAL: Readonly<Record<DrawingView, Vec3>> = { front: [1, 0, 0], above: [0, 0, 1] };
+
 /**
  * Draws one side's wheel at a pose. Costs a hull of some thousand points.
+ * @param plane where it is cut, mm: from the front at this x, from above at this height
  * @param mark the gap that is marked, of that side at that pose; null = none
  */
 export function wheelDrawing(
@@ -56,6 +61,7 @@ export function wheelDrawing(
   pose: SolvedPose,
   side: Side,
   view: DrawingView,
+  plane: number,
   mark: PictureMark | null = null,
 ): WheelDrawing {
   const { wheelCenter, wheelAxis, hubFace, upperBallJoint, lowerBallJoint, contactPatch } = pose[side];
@@ -69,13 +75,20 @@ export function wheelDrawing(
   };
   const circle = (x: number, r: number) =>
     Array.from({ length: SIDES_OF_CIRCLE }, (_, k) => at(x, r, (2 * Math.PI * k) / SIDES_OF_CIRCLE));
-  const { outline } = model.ring;
+  const { outline, barrelRadius } = model.ring;
   const { profile } = model.tire;
-  const end = profile.length;
+  const beads = [profile[0]!, profile[profile.length - 2]!] as const;
+  const sliceAt = (where: number) => sliceRing(model.ring, wheelCenter, wheelAxis, NORMAL[view], where);
+  const loops =
+    view === "front"
+      ? [...upper(sliceAt(plane).halves, 1), ...upper(sliceAt(wheelCenter[0]).halves, -1)]
+      : sliceAt(plane).loops;
   return {
     outline: convexHull(outline.flatMap(([x, r]) => circle(x, r))),
-    sections: view === "front" ? [0, Math.PI].map((turn) => outline.map(([x, r]) => at(x, r, turn))) : [],
-    rim: circle(profile[end - 2]!, profile[end - 1]!),
+    cut: loops.map((loop) => loop.map(put)),
+    wheel: [0, Math.PI].flatMap((turn) =>
+      (turn === 0 ? beads : [...beads].reverse()).map((x) => at(x, barrelRadius, turn)),
+    ),
     upperBallJoint: put(upperBallJoint),
     lowerBallJoint: put(lowerBallJoint),
     pinStart: put(addScaled(hubFace, wheelAxis, -model.setup.knuckle.hubFace)),
@@ -84,6 +97,17 @@ export function wheelDrawing(
     contactPatch: put(contactPatch),
     gap: mark && { ...mark, onPart: put(mark.entry.point), onRing: put(mark.entry.onRing) },
   };
+}
+
+type Half = readonly (readonly Vec3[])[];
+
+/** The upper of two halves, or with −1 the lower one. */
+function upper([one, other]: readonly [Half, Half], way: 1 | -1): Half {
+  const middle = (half: Half) => {
+    const heights = half.flat().map(([, , z]) => z);
+    return heights.reduce((sum, z) => sum + z, 0) / Math.max(1, heights.length);
+  };
+  return way * (middle(one) - middle(other)) >= 0 ? one : other;
 }
 
 /** The part of a direction square to a unit axis, of length 1. */

@@ -2,6 +2,7 @@ import { useMemo, useRef } from "react";
 import { answerState } from "../../../studies/doubts/doubt.ts";
 import { answerSentence } from "../../../studies/wording/answerWords.ts";
 import { aboveTitle, frontTitle, gapNote } from "../../../studies/wording/pictureTexts.ts";
+import { codeText } from "../../../studies/wording/shareTexts.ts";
 import { verdictSentence } from "../../../studies/wording/verdictSentence.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Cautions } from "../../parts/Cautions.tsx";
@@ -11,7 +12,9 @@ import { OddsLine } from "../../parts/odds/OddsLine.tsx";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { picturesOf } from "../counter/pictures.ts";
+import { MOST_SCANNED, QrCode } from "../counter/QrCode.tsx";
 import { type Comparison, type Contender, nameWords } from "../counter/useComparison.ts";
+import { useComparisonLink } from "../counter/useComparisonLink.ts";
 import { WheelPicture } from "../counter/WheelPicture.tsx";
 import { SheetTable } from "./SheetTable.tsx";
 import { useFit } from "./useFit.ts";
@@ -21,8 +24,8 @@ export type SheetPageProps = {
   comparison: Comparison;
 };
 
-/** Width that a picture's letters are sized for, px. Less than it gets, since its height is what there is little of. */
-const PICTURE_WIDTH = 250;
+/** Size that a picture's letters are sized for, px: of about the shape it gets. */
+const PICTURE_SIZE = { width: 340, height: 250 };
 
 /** The one page a customer takes along: who, when, pictures, answers, numbers, cautions. */
 export function SheetPage({ comparison }: SheetPageProps) {
@@ -35,6 +38,8 @@ export function SheetPage({ comparison }: SheetPageProps) {
   const told = toldOf(comparison);
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const { out, steer } = comparisonSentences(comparison);
+  const link = useComparisonLink(comparison, true);
+  const scanned = link?.ok && link.url.length <= MOST_SCANNED ? link.url : null;
   const today = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
   return (
     <article
@@ -46,7 +51,8 @@ export function SheetPage({ comparison }: SheetPageProps) {
       <header className="sheet-head">
         {logo !== "" && <img src={logo} alt={shop === "" ? "Shop logo" : `${shop} logo`} />}
         <div>
-          <p className="sheet-shop">{shop === "" ? "Will these wheels and tires clear?" : shop}</p>
+          {shop !== "" && <p className="sheet-shop">{shop}</p>}
+          <p className="sheet-title">Will these wheels and tires clear?</p>
           <p>{nameWords(comparison)}</p>
         </div>
         <dl>
@@ -55,19 +61,22 @@ export function SheetPage({ comparison }: SheetPageProps) {
           <Entry name="Date" text={today} />
         </dl>
       </header>
-      <section className="sheet-answers" aria-label="Answers">
-        {told.map((contender) => (
-          <SheetAnswer key={contender.letter} contender={contender} format={format} />
-        ))}
-        {told.map(({ letter, truck }) =>
-          letter === "B" && comparison.isWhatIf ? null : (
-            <OddsLine key={letter} truck={truck} letter={letter} />
-          ),
-        )}
-        <CutShort study="nearest" of={told.map(({ check }) => check)} />
-        <CutShort study="ways" of={told.map(({ heights }) => heights)} />
-        {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}
-      </section>
+      <div className="sheet-told">
+        <section className="sheet-answers" aria-label="Answers">
+          {told.map((contender) => (
+            <SheetAnswer key={contender.letter} contender={contender} format={format} />
+          ))}
+          {told.map(({ letter, truck }) =>
+            letter === "B" && comparison.isWhatIf ? null : (
+              <OddsLine key={letter} truck={truck} letter={letter} />
+            ),
+          )}
+          <CutShort study="nearest" of={told.map(({ check }) => check)} />
+          <CutShort study="ways" of={told.map(({ heights }) => heights)} />
+          {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}
+        </section>
+        {scanned !== null && <QrCode text={scanned} label={codeText(scanned.length, MOST_SCANNED)} />}
+      </div>
       <div className="sheet-pictures">
         {(
           [
@@ -76,7 +85,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
           ] as const
         ).map(([view, { pictured, body }, title]) => (
           <figure key={view}>
-            <WheelPicture {...{ view, title, pictured, body, format }} width={PICTURE_WIDTH} />
+            <WheelPicture {...{ view, title, pictured, body, format }} size={PICTURE_SIZE} />
             <figcaption>
               {title} {gapNote(pictured)}
             </figcaption>
@@ -86,7 +95,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
       <SheetTable told={told} stances={comparison.stances} format={format} />
       <p className="sheet-key">
         A is drawn solid, B dashed; below the front view are their hub-face distances. As measured is the
-        height the truck was measured at, travel 0.
+        height the truck was measured at, travel 0. {link?.ok && codeText(link.url.length, MOST_SCANNED)}
       </p>
       <Cautions />
       <p className="sheet-codes">

@@ -27,7 +27,7 @@ describe("a share link", () => {
     expect(url.length).toBeLessThan(2500);
     expect(await readShareLink(hashOf(url))).toEqual({
       ok: true,
-      station: "choose",
+      address: { station: "choose", layer: null },
       shared: { document: demo, file: "f.json" },
     });
   });
@@ -37,7 +37,11 @@ describe("a share link", () => {
     if (!link.ok) throw new Error(link.mend);
     expect(link.url).toMatch(/&at=choose&pose=63\.5,-0\.25$/);
     const read = await readShareLink(hashOf(link.url));
-    expect(read).toMatchObject({ ok: true, station: "choose", shared: { travel: 63.5, steer: -0.25 } });
+    expect(read).toMatchObject({
+      ok: true,
+      address: { station: "choose", layer: null },
+      shared: { travel: 63.5, steer: -0.25 },
+    });
     const store = createWorkbenchStore(exampleText, "test.json");
     await openSharedLink(store, hashOf(link.url));
     expect([store.getState().travel, store.getState().steer]).toEqual([63.5, -0.25]);
@@ -105,7 +109,10 @@ describe("a share link", () => {
   it("opens as another setup, and undo brings back the one before", async () => {
     const store = createWorkbenchStore(exampleText, "test.json");
     const before = store.getState();
-    expect(await openSharedLink(store, hashOf(await linkOf(demo)))).toBe("choose");
+    expect(await openSharedLink(store, hashOf(await linkOf(demo)))).toEqual({
+      station: "choose",
+      layer: null,
+    });
     expect(store.getState().truck?.setup.name).toBe(demo.name);
     expect(store.getState().documentId).not.toBe(before.documentId);
     store.getState().undo();
@@ -115,7 +122,7 @@ describe("a share link", () => {
   it("that cannot be read leaves the board as it is and says why", async () => {
     const store = createWorkbenchStore(exampleText, "test.json");
     const { document } = store.getState();
-    expect(await openSharedLink(store, "#setup=1.zzz")).toBe("clear");
+    expect(await openSharedLink(store, "#setup=1.zzz")).toEqual({ station: "clear", layer: null });
     expect(store.getState().document).toBe(document);
     expect(store.getState().refusal?.issues[0]).toMatchObject({ file: "shared link" });
     expect(await openSharedLink(store, "#top")).toBeNull();

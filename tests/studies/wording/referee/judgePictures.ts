@@ -58,7 +58,7 @@ function judgePicture(truth: Truth, travel: number, steer: number, side: Side, n
     Math.abs(entry.gap) < JUST ? said === "touches" && word === "rubs" : word === truth.stateOf(entry.gap),
     `${what} says ${said} of ${entry.gap} mm`,
   );
-  const drawn = wheelDrawing(model, pose, side, "front", mark).gap!;
+  const drawn = wheelDrawing(model, pose, side, "front", pose[side].wheelCenter[0], mark).gap!;
   const apart = Math.hypot(drawn.onPart[0] - drawn.onRing[0], drawn.onPart[1] - drawn.onRing[1]);
   truth.claim(apart <= Math.abs(entry.gap) + 1e-6, `${what} draws ${entry.gap} mm as ${apart}`);
 }

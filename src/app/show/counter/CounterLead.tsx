@@ -1,0 +1,63 @@
+import { conditionedSentence } from "../../../studies/wording/answerWords.ts";
+import { SAME_TRUCK, whyWords } from "../../../studies/wording/whyWords.ts";
+import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
+import type { FieldWindowAsked } from "../../parts/window/useFieldWindow.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
+import { toldOf } from "./comparisonSentences.ts";
+import type { Comparison, Contender } from "./useComparison.ts";
+import { VerdictTag } from "./VerdictTag.tsx";
+
+export type CounterLeadProps = {
+  comparison: Comparison;
+  /** Of the second truck's hub face; null = there is none to ask of. */
+  window: FieldWindowAsked | null;
+};
+
+/** The two answers, and why they differ. */
+export function CounterLead({ comparison, window }: CounterLeadProps) {
+  const { stances, travel, format, isSame } = comparison;
+  const told = toldOf(comparison);
+  const at = stances.findIndex((stance) => stance.travel === travel);
+  const isDoubted = told.some(({ doubts }) => doubts.length > 0);
+  const isAlike = isDoubted && told.length === 2 && doubtText(told[0]!) === doubtText(told[1]!);
+  const trucks = told.map(({ letter, truck }) => ({ letter, model: truck.model }));
+  const words = window && whyWords(trucks, window.window, window.speech);
+  return (
+    <div className="counter-lead">
+      <div className="counter-tags">
+        {told.map((contender) => (
+          <div key={contender.letter} className="counter-told">
+            <VerdictTag {...{ contender, at, travel, format }} />
+            {!isAlike && <DoubtNotes doubts={contender.doubts} />}
+          </div>
+        ))}
+      </div>
+      <div className="counter-why">
+        {isSame && <p className="counter-same">{SAME_TRUCK}</p>}
+        {words && (
+          <p>
+            {keepTogether(
+              conditionedSentence([words.why], [told.at(-1)?.doubts ?? []], ([why]) => why ?? ""),
+            )}
+          </p>
+        )}
+        {words?.downsides.map((line) => (
+          <p key={line} className="counter-downside">
+            {keepTogether(line)}
+          </p>
+        ))}
+      </div>
+      {isAlike && (
+        <div className="counter-both">
+          <p>A and B alike:</p>
+          <DoubtNotes doubts={told[0]!.doubts} />
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** What is in doubt of one of the two, to tell whether it is the same of the other. */
+function doubtText({ doubts }: Contender): string {
+  return doubts.map(({ kind, text }) => `${kind} ${text}`).join("\n");
+}

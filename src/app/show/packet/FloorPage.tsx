@@ -1,0 +1,57 @@
+import { floorAt } from "../../../studies/floor/floorAt.ts";
+import { stanceMeasures } from "../../../studies/stances/stanceMeasures.ts";
+import { FLOOR_CAUTIONS } from "../../../studies/wording/cautions.ts";
+import { belowWords, clearanceText } from "../../../studies/wording/floorWords.ts";
+import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
+import { travelText } from "../../../studies/wording/poseWords.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
+
+/** Each stance by everything a shop reads it by, and what hangs lowest there. */
+export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
+  const format = useFormat();
+  const heights = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
+  const length = (mm: number | null | undefined) => (mm == null ? "–" : lengthText(mm, format));
+  return (
+    <>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Stance</th>
+            <th scope="col">Wheel travel</th>
+            <th scope="col">Lower arm, + joint below pivots</th>
+            <th scope="col">Floor to fender lip</th>
+            <th scope="col">Floor to frame</th>
+            <th scope="col">Lowest above the floor</th>
+          </tr>
+        </thead>
+        <tbody>
+          {heights.map(({ name, travel }) => {
+            const found = stanceMeasures(model, travel);
+            const clearances = floorAt(model, { left: travel, right: travel }, 0)?.clearances ?? [];
+            const lowest = [...clearances].sort((a, b) => a.clearance - b.clearance)[0];
+            return (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                <td>{travelText(travel, format)}</td>
+                <td>{found ? angleText(found.lowerArmAngle) : "out of reach"}</td>
+                <td>{length(found?.lipHeight)}</td>
+                <td>{length(found?.frameHeight)}</td>
+                <td>
+                  {lowest === undefined
+                    ? "–"
+                    : `${lowest.name}, ${
+                        lowest.clearance < 0
+                          ? `in the floor by ${belowWords(lowest.clearance, format)}`
+                          : clearanceText(lowest.clearance, format)
+                      }`}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      <p className="packet-caution">{FLOOR_CAUTIONS}</p>
+    </>
+  );
+}

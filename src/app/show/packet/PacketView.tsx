@@ -1,0 +1,40 @@
+import { useCallback, useEffect, useRef, useState } from "react";
+import { CloseButton } from "../../parts/CloseButton.tsx";
+import { LayerDialog } from "../../parts/LayerDialog.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { PacketPages } from "./PacketPages.tsx";
+import { takePrintWish } from "./printWish.ts";
+
+/** The packet as it will be printed; asked for by Ctrl+P it prints as soon as all of it is worked out. */
+export function PacketView({ truck }: { truck: Truck }) {
+  const [isReady, setReady] = useState(false);
+  const isWished = useRef(false);
+  useEffect(() => {
+    isWished.current = takePrintWish() || isWished.current;
+  }, []);
+  const ready = useCallback(() => setReady(true), []);
+  useEffect(() => {
+    if (!isReady || !isWished.current) return;
+    isWished.current = false;
+    // After the page is laid out with the last answer.
+    const frame = requestAnimationFrame(() => window.print());
+    return () => cancelAnimationFrame(frame);
+  }, [isReady]);
+  return (
+    <LayerDialog name="packet" labelledBy="packet-title">
+      <header className="layer-head">
+        <h2 id="packet-title" className="layer-title">
+          Print packet <small>sheet, alignment, limits, air, floor, map; Letter or A4</small>
+        </h2>
+        <span role="status">{isReady ? "" : "Working out every page…"}</span>
+        <button type="button" className="button sheet-print" onClick={() => window.print()}>
+          {isReady ? "Print" : "Print as it is"}
+        </button>
+        <CloseButton name="packet" />
+      </header>
+      <div className="packet-preview">
+        <PacketPages truck={truck} onReady={ready} />
+      </div>
+    </LayerDialog>
+  );
+}

@@ -1,0 +1,26 @@
+/** The pages of a print packet, by what stands on them. */
+export const PACKET_PAGES = {
+  sheet: "customer sheet",
+  aligning: "alignment card",
+  limits: "limits",
+  air: "air springs",
+  floor: "stance and floor",
+  map: "map of height and steering",
+} as const;
+
+export type PacketPageName = keyof typeof PACKET_PAGES;
+
+/** A packet's first line: whose it is, of which truck, from when, and what is in it. @param shop "" = not told */
+export function coverLine(
+  shop: string,
+  truck: string,
+  date: string,
+  pages: readonly PacketPageName[],
+): string {
+  const inIt = pages.map((page) => PACKET_PAGES[page]).join(", ");
+  return [shop, truck, date, `In this packet: ${inIt}.`].filter((part) => part !== "").join(" · ");
+}
+
+/** Said on a page whose answer was not there yet. */
+export const STILL_WORKING =
+  "Not worked out yet when this was printed: open the print packet and wait for it.";

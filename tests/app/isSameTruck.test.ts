@@ -1,0 +1,19 @@
+import { expect, it } from "vitest";
+import { isSameTruck } from "../../src/app/show/counter/isSameTruck.ts";
+import { withHubFace } from "../../src/app/show/counter/whatIf.ts";
+import { type Truck, truckOf } from "../../src/app/state/truck.ts";
+import { exampleText } from "./exampleText.ts";
+
+function truck(variant: string | null): Truck {
+  const made = truckOf(exampleText, "test.json", variant);
+  if (!made.ok) throw new Error(made.issues.map(({ mend }) => mend).join("; "));
+  return made.value;
+}
+
+it("two letters are one truck where every number is the same, whatever the variants are called", () => {
+  const [current, narrow] = [truck(null), truck("narrow")];
+  expect(isSameTruck(current, truck(null))).toBe(true);
+  expect(isSameTruck(current, narrow)).toBe(false);
+  const tried = withHubFace(narrow, current.setup.knuckle.hubFace);
+  expect(tried.ok && isSameTruck(current, tried.value)).toBe(true);
+});
