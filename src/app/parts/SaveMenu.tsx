@@ -17,10 +17,12 @@ export type SaveMenuProps = {
   /** What is saved, for who cannot see the panel it stands in: `the map`. */
   of: string;
   files: readonly SavedFile[];
+  /** Its sheet stands under the left end of the button: where there is no room to the left of it. Default true. */
+  isLeft?: boolean;
 };
 
 /** Everything of a panel that can be saved as a file. */
-export function SaveMenu({ of, files }: SaveMenuProps) {
+export function SaveMenu({ of, files, isLeft = true }: SaveMenuProps) {
   const underWay = useRef<AbortController | null>(null);
   const [told, setTold] = useState<{ readonly text: string; readonly isBusy: boolean } | null>(null);
   const save = async ({ name, file, type, make }: SavedFile) => {
@@ -41,7 +43,7 @@ export function SaveMenu({ of, files }: SaveMenuProps) {
   };
   return (
     <span className="save-menu">
-      <Menu label={`Save ${of}…`} icon="Save…">
+      <Menu label={`Save ${of}…`} icon="Save…" isLeft={isLeft}>
         {(close) =>
           files.map((one) => (
             <button

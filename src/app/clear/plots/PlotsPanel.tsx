@@ -46,6 +46,7 @@ export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: 
           <SteeringScale />
           <SaveMenu
             of="the curves"
+            isLeft={false}
             files={[
               {
                 name: "These curves (CSV)",
