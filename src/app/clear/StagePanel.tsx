@@ -14,14 +14,16 @@ import { WipeStrip } from "../stage/WipeStrip.tsx";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { firstAnswer } from "./firstAnswer.ts";
 import { StageBoundary } from "./StageBoundary.tsx";
 import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
 
 // Its own chunk: three.js is most of the page's weight, and the answers in words need none of it. Its first picture holds
-// the page for a moment, so it comes when nobody types.
+// the page for a moment, so it comes after the first answer, and when nobody types.
 const Stage = memo(
   lazy(async () => {
     const stage = await import("../stage/Stage.tsx");
+    await firstAnswer();
     await new Promise<void>(whenKeysRest);
     return stage;
   }),
