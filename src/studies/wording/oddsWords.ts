@@ -145,6 +145,10 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
     notes.push(
       "Readings are drawn one by one, so points that hang on one tape move together; what no reading tells counts as exact.",
     );
+  if (inputs.some(({ source }) => source === "reading") && isKnuckleRead(document))
+    notes.push(
+      "The knuckle's own numbers, which were worked out of the same readings, are held as they are while its truck's points move.",
+    );
   if (inputs.some(({ source }) => source === "build"))
     notes.push("Knuckles differ as built: half of the jig's tolerance is taken for one standard deviation.");
   if (inputs.length > 0 && report.matters.every(({ share }) => share < LEAST_SHARE))
@@ -162,6 +166,12 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
         .join("; ")}${leftOut.length > 5 ? "; …" : ""}.`,
     );
   return notes;
+}
+
+/** Whether numbers of the knuckle came of readings. */
+function isKnuckleRead(document: unknown): boolean {
+  const read = valueAt(document, ["fromExample", "read"]);
+  return Array.isArray(read) && read.some((key) => String(key).startsWith("knuckle."));
 }
 
 /** A reading as the worksheet calls it. */
