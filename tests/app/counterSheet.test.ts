@@ -96,7 +96,7 @@ describe("what the shop writes on its sheets", () => {
     await first.written();
     const second = sheetFieldsIn(box);
     await second.written();
-    expect(second.store.getState()).toEqual({ shop: "Marrow Lane", customer: "J. Doe", truck: "", logo: "" });
+    expect(second.store.getState()).toEqual({ shop: "Marrow Lane", customer: "J. Doe", truck: "", logo: "", wheels: "" });
   });
 
   it("stands when it was typed before the storage answered, beside what was kept", async () => {
@@ -123,7 +123,7 @@ describe("what the shop writes on its sheets", () => {
 
   it("takes no logo that was not made here", () => {
     expect(readSheetFields({ logo: "https://example.org/logo.png", shop: 5 })).toEqual({
-      ...{ shop: "", customer: "", truck: "", logo: "" },
+      ...{ shop: "", customer: "", truck: "", logo: "", wheels: "" },
     });
     expect(readSheetFields(null).logo).toBe("");
     expect(readSheetFields({ logo: "data:image/png;base64,AAAA" }).logo).toBe("data:image/png;base64,AAAA");

@@ -1,6 +1,7 @@
 import "./change.css";
 import { useMemo, useState } from "react";
 import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { writtenValues } from "../../../setup/editing/writtenValues.ts";
 import { removeAt } from "../../../setup/reading/setAt.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import { changeField } from "../../../studies/change/changeField.ts";
@@ -24,7 +25,6 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
-import { writtenValues } from "../chart/writtenValues.ts";
 import { keepOrder, keptOrder } from "./effortOrder.ts";
 import { TrimTemplates } from "./TrimTemplates.tsx";
 

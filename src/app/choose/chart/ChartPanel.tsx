@@ -1,6 +1,7 @@
 import "./chart.css";
 import { useMemo, useState } from "react";
 import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { writtenValues } from "../../../setup/editing/writtenValues.ts";
 import { removeAt } from "../../../setup/reading/setAt.ts";
 import { axisPlace, entryChange } from "../../../studies/chart/chartAxis.ts";
 import { chartCsv } from "../../../studies/chart/chartCsv.ts";
@@ -32,7 +33,6 @@ import { ChartGrid, type Place } from "./ChartGrid.tsx";
 import { type AxisTyped, keepAxes, keptAxes, readTypedAxis, startText } from "./chartAxes.ts";
 import { askedPoses, keepPoses, keptPoses } from "./chartPoses.ts";
 import { PosesField } from "./PosesField.tsx";
-import { writtenValues } from "./writtenValues.ts";
 
 /** Two fields, or a list of tires and one of wheels, against each other: what clears of all combinations. */
 export function ChartPanel({ truck }: { truck: Truck }) {

@@ -1,6 +1,7 @@
 import type { Comparison } from "../counter/useComparison.ts";
 import { VariantChoices } from "../counter/VariantChoices.tsx";
 import { LogoPicker } from "./LogoPicker.tsx";
+import { ShopWheels } from "./ShopWheels.tsx";
 import type { SheetFields } from "./sheetFields.ts";
 import { changeSheetFields, useSheetFields } from "./useSheetFields.ts";
 
@@ -8,7 +9,10 @@ export type SheetFormProps = {
   comparison: Comparison;
 };
 
-const FIELDS: readonly { readonly key: Exclude<keyof SheetFields, "logo">; readonly label: string }[] = [
+const FIELDS: readonly {
+  readonly key: Exclude<keyof SheetFields, "logo" | "wheels">;
+  readonly label: string;
+}[] = [
   { key: "shop", label: "Shop" },
   { key: "customer", label: "Customer" },
   { key: "truck", label: "Truck" },
@@ -20,6 +24,7 @@ export function SheetForm({ comparison }: SheetFormProps) {
   return (
     <section className="sheet-form" aria-label="On the sheet">
       <VariantChoices comparison={comparison} />
+      <ShopWheels comparison={comparison} />
       {FIELDS.map(({ key, label }) => (
         <label key={key}>
           <span className="label">{label}</span>

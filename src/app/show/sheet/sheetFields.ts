@@ -8,10 +8,12 @@ export interface SheetFields {
   readonly truck: string;
   /** A picture as a data URL; "" = none. */
   readonly logo: string;
+  /** The wheels and tires the shop has, a table of separated values; "" = none. */
+  readonly wheels: string;
 }
 
 const KEY = "customer-sheet";
-const EMPTY: SheetFields = { shop: "", customer: "", truck: "", logo: "" };
+const EMPTY: SheetFields = { shop: "", customer: "", truck: "", logo: "", wheels: "" };
 
 /** Fields from storage, which may hold anything. Only a picture made here is taken for a logo. */
 export function readSheetFields(stored: unknown): SheetFields {
@@ -23,6 +25,7 @@ export function readSheetFields(stored: unknown): SheetFields {
     customer: text(held.customer),
     truck: text(held.truck),
     logo: logo.startsWith("data:image/png;base64,") ? logo : "",
+    wheels: text(held.wheels),
   };
 }
 

@@ -1,5 +1,5 @@
-import { isSameJson } from "../../../setup/editing/isSameJson.ts";
-import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { type KeyPath, valueAt } from "../types/keyPath.ts";
+import { isSameJson } from "./isSameJson.ts";
 
 /** A value a variant holds; undefined = the key is taken out. */
 export interface WrittenValue {

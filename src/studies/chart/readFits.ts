@@ -1,0 +1,92 @@
+import { valueAt } from "../../setup/types/keyPath.ts";
+import type { Result, Setup } from "../../setup/types/types.ts";
+import { csvRows } from "../../units/csvRows.ts";
+import { axisPlace, entryChange } from "./chartAxis.ts";
+import type { AxisEntry } from "./chartTypes.ts";
+import { type AxisSubject, readAxisTable } from "./readAxis.ts";
+
+/** Blocks a line of the list may tell. */
+const BLOCKS = ["tire", "wheel"] as const;
+
+/** A wheel with its tire as a shop keeps it: a name, and what the two blocks would hold. */
+export interface Fit {
+  readonly name: string;
+  readonly tire: AxisEntry | null;
+  readonly wheel: AxisEntry | null;
+}
+
+/**
+ * A shop's list of wheels and tires, a table of separated values: a column `name`, and one for each key of the setup's tire and
+ * wheel that the list tells, such as `tire.size`, `wheel.rimDiameter`, `wheel.backspacing`. Bare lengths are in the file's units.
+ */
+export function readFits(text: string, subject: AxisSubject): Result<readonly Fit[]> {
+  const refuse = (mend: string): Result<never> => ({
+    ok: false,
+    issues: [{ file: subject.file, key: "", value: "", mend }],
+  });
+  const table = csvRows(text);
+  if (!table.ok) return refuse(table.mend);
+  const [header = [], ...rows] = table.rows;
+  const nameAt = header.findIndex((cell) => cell.toLowerCase() === "name");
+  if (nameAt < 0) return refuse("the first row must name its columns, and one of them name");
+  if (rows.length === 0) return refuse("the list has a header and no rows; give a row for each wheel");
+  const strange = header.find(
+    (cell, at) => at !== nameAt && !BLOCKS.some((block) => cell.startsWith(`${block}.`)),
+  );
+  if (strange !== undefined)
+    return refuse(
+      `there is no column ${JSON.stringify(strange)}; beside name the columns are such as tire.size and wheel.backspacing`,
+    );
+  const told: Partial<Record<(typeof BLOCKS)[number], readonly AxisEntry[]>> = {};
+  for (const block of BLOCKS) {
+    const columns = [...header.keys()].filter((at) => at === nameAt || header[at]!.startsWith(`${block}.`));
+    if (columns.length === 1) continue;
+    const part = [header, ...rows]
+      .map((row) => columns.map((at) => quoted(row[at] ?? "")).join(","))
+      .join("\n");
+    const read = readAxisTable(block, part, subject);
+    if (!read.ok) return read;
+    told[block] = read.value.entries;
+  }
+  return {
+    ok: true,
+    value: rows.map((row, i) => ({
+      name: row[nameAt]!,
+      tire: told.tire?.[i] ?? null,
+      wheel: told.wheel?.[i] ?? null,
+    })),
+  };
+}
+
+function quoted(cell: string): string {
+  return `"${cell.replaceAll('"', '""')}"`;
+}
+
+/** A list to fill in: its columns, and the wheel and tire of a document as the first line. */
+export function fitsList(document: unknown): string {
+  const keys = BLOCKS.flatMap((block) =>
+    Object.entries((valueAt(document, [block]) ?? {}) as Record<string, unknown>).flatMap(([key, value]) =>
+      typeof value === "string" || typeof value === "number"
+        ? [[`${block}.${key}`, String(value)] as const]
+        : [],
+    ),
+  );
+  const lines = [
+    ["name", ...keys.map(([key]) => key)],
+    ["as on this truck", ...keys.map(([, value]) => value)],
+  ];
+  return `${lines.map((line) => line.map(quoted).join(",")).join("\r\n")}\r\n`;
+}
+
+/** A document, as typed, with the wheel and tire of a line of the list. */
+export function withFit(
+  document: unknown,
+  fit: Fit,
+  { file, setup }: { file: string; setup: Setup },
+): unknown {
+  return BLOCKS.reduce((on, block) => {
+    const entry = fit[block];
+    const place = axisPlace(block, on, file);
+    return entry && place.ok ? entryChange(place.value, entry, setup).put(on) : on;
+  }, document);
+}
