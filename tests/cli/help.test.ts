@@ -32,9 +32,10 @@ describe("help", () => {
   it("shows only examples that work", () => {
     const folder = setupFolder();
     const demo = JSON.parse(readFileSync("shared/half-ton-limits.json", "utf8"));
-    demo.build = JSON.parse(readFileSync("shared/tubular-knuckle.json", "utf8")).build;
     demo.truck.body = demo.truck.body.filter((part: { name: string }) => part.name === "fender lip");
-    demo.order = JSON.parse(readFileSync("shared/ordered-knuckle.json", "utf8")).order;
+    const ordered = JSON.parse(readFileSync("shared/ordered-knuckle.json", "utf8"));
+    // A build goes with the knuckle that its order writes.
+    Object.assign(demo, { order: ordered.order, build: ordered.build, knuckle: ordered.knuckle });
     demo.readings = [{ height: "lowerArm.ballJoint", is: "8 1/2" }];
     // A short range: what is swept over travel and steering takes its time.
     demo.travel = { droop: -0.5, bump: 0.5 };
