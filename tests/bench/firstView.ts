@@ -41,6 +41,12 @@ try {
       limit: { atMost: AIM },
       unit: "ms",
     },
+    {
+      what: "first answer of the built page",
+      found: middleOf(counted.map(({ answered }) => answered)),
+      limit: { atMost: AIM },
+      unit: "ms",
+    },
   ]);
 } finally {
   await browser.close();
