@@ -274,9 +274,10 @@ describe("points and body parts", () => {
     const { page, problems } = await openDesk();
     await unfold(group(page, "Body parts"));
     await panel(page).getByRole("button", { name: "Add an arch" }).click();
+    // It comes open, with the focus at its name.
     const part = panel(page).locator(".part").last();
-    await part.locator("summary").click();
     const name = part.getByRole("textbox", { name: "Name" });
+    await expect.poll(() => name.evaluate((input) => input === document.activeElement), SOON).toBe(true);
     await name.fill("frame rail");
     expect(await part.getByText("Another part is called so").count()).toBe(1);
     await name.fill("new arch");
