@@ -29,7 +29,7 @@ describe("at Choose", () => {
     await page.keyboard.press("ArrowRight");
     await expect
       .poll(() => chart.locator(".chart-cell").textContent())
-      .toMatch(/^Backspacing 5, hub face 6 5\/16: (clears|close)/);
+      .toMatch(/^Backspacing 5, hub-face distance 6 5\/16: (clears|close)/);
     await values("Down").fill("6 5/16, four");
     await chart.getByRole("alert").waitFor(SOON);
     await values("Down").fill("5 5/16, 6 5/16");

@@ -415,7 +415,6 @@ describe("the form", () => {
     await page
       .getByLabel("Mesh file of a body part")
       .setInputFiles({ name: "scan.stl", mimeType: "model/stl", buffer: Buffer.from(stl) });
-    await part(page, "scan").click();
     await panel(page).getByRole("radio", { name: "by three points" }).waitFor();
     await clickAll(adds);
     await look();

@@ -86,7 +86,7 @@ describe("a hub face of 60 in", () => {
       expect(await read(verdict(page).locator(".verdict-word"))).toBe("Unusual");
       expect(await verdict(page).locator(".mark-unusual").count()).toBeGreaterThan(0);
       expect(await read(verdict(page))).toMatch(
-        /If what is unusual is so.*, everything clears.*Hub face of 60 in is unusual: .* Was 6 in meant\?/s,
+        /If what is unusual is so.*, everything clears.*Hub-face distance of 60 in is unusual: .* Was 6 in meant\?/s,
       );
       expect(await greens(page)).toBe(0);
       await shot(page, `unusual-${width}-${colorScheme}`);
