@@ -96,7 +96,13 @@ describe("what the shop writes on its sheets", () => {
     await first.written();
     const second = sheetFieldsIn(box);
     await second.written();
-    expect(second.store.getState()).toEqual({ shop: "Marrow Lane", customer: "J. Doe", truck: "", logo: "", wheels: "" });
+    expect(second.store.getState()).toEqual({
+      shop: "Marrow Lane",
+      customer: "J. Doe",
+      truck: "",
+      logo: "",
+      wheels: "",
+    });
   });
 
   it("stands when it was typed before the storage answered, beside what was kept", async () => {

@@ -320,7 +320,10 @@ describe("the first view of an example", () => {
     // Another example is seen for the first time too; a key stops it on its way.
     await page.getByText("Trucks", { exact: true }).click();
     await page.getByRole("button", { name: /^Long bed with a steering box/ }).click();
-    await page.locator(".heading-setup").getByText(/Long bed|steering box/i).waitFor();
+    await page
+      .locator(".heading-setup")
+      .getByText(/Long bed|steering box/i)
+      .waitFor();
     await expect
       .poll(async () => Math.abs(Number(await travel(page).inputValue())), { timeout: 30_000 })
       .toBeGreaterThan(0);
