@@ -215,7 +215,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
     // It may be open from before; a second press folds it.
     await unfold(page, FOLDS[3]);
     await fold(page, FOLDS[3]).locator("summary").first().click();
-    await expect.poll(() => fold(page, FOLDS[3]).getAttribute("open")).toBeNull();
+    await fold(page, FOLDS[3]).locator(".fold-inside").waitFor({ state: "detached" });
     await page.reload();
     await fold(page, FOLDS[2]).waitFor();
     expect(await fold(page, FOLDS[2]).getAttribute("open")).not.toBeNull();
