@@ -105,12 +105,14 @@ async function salesperson(by: Browser): Promise<void> {
   await page.getByRole("button", { name: "Counter view" }).click();
   await page.waitForFunction(() => {
     const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
-    return !text.includes("…");
+    return !/…|being worked out/.test(text);
   });
   await keep("guide-salesperson-counter", page);
   await page.getByRole("dialog").getByRole("button", { name: "Print sheet" }).click();
   await page.getByRole("textbox", { name: "Shop" }).fill("Fern Street shop");
   await page.locator(".sheet-table svg").first().waitFor();
+  // The whole page at once.
+  await page.setViewportSize({ width: 1180, height: 1300 });
   await keep("guide-salesperson-sheet", page.locator(".sheet-page"));
 }
 
