@@ -1,3 +1,4 @@
+import { existsSync } from "node:fs";
 import { defineConfig } from "vitest/config";
 import { SlowestFiles } from "./tests/slowestFiles.ts";
 
@@ -5,13 +6,16 @@ import { SlowestFiles } from "./tests/slowestFiles.ts";
 const SAMPLED = [
   "tests/studies/checkCertified.test.ts",
   "tests/studies/envelope/randomTrucks.test.ts",
-  "tests/studies/hardware/struts.test.ts",
+  "tests/studies/hardware/springsAndShocks.test.ts",
   "tests/studies/mapCurves.test.ts",
+  "tests/studies/measure/measureTruck.test.ts",
   "tests/studies/numeric/workBudget.test.ts",
-  "tests/studies/search/worstLegGap.test.ts",
+  "tests/studies/search/worstRodGap.test.ts",
   "tests/studies/window/windowOf.test.ts",
   "tests/studies/wording/refereeRandom.test.ts",
 ];
+for (const file of SAMPLED)
+  if (!existsSync(new URL(file, import.meta.url))) throw new Error(`vitest.config.ts: there is no ${file}`);
 
 /** Every module of this repository but the test files and the page, whose styles and raw files only Vite reads. */
 const SOURCES = /\/(src|tests)\/(?!app\/)(?!.*\.test\.tsx?$)/;
