@@ -1,4 +1,4 @@
-import { CELL_ROW, CellKind } from "./cells/cells.ts";
+import { CELL, CELL_ROW, CellKind } from "./cells/cells.ts";
 import { type MeshHint, meshHint } from "./mesh/meshGap.ts";
 import { type TriangleTree, triangleTree } from "./mesh/triangleTree.ts";
 import { boxSkeleton, pathSkeleton, type Skeleton, sheetSkeleton } from "./skeleton/skeleton.ts";
@@ -92,10 +92,8 @@ function pathRows(part: Extract<PartInput, { kind: "path" }>, ySign: number): Fl
   for (let i = 0; i < count; i++) {
     const a = points[i]!;
     const b = points[Math.min(i + 1, points.length - 1)]!;
-    rows.set(
-      [CellKind.Segment, a[0], ySign * a[1], a[2], b[0], ySign * b[1], b[2], 0, 0, 0, radius],
-      i * CELL_ROW,
-    );
+    rows.set([CellKind.Segment, a[0], ySign * a[1], a[2], b[0], ySign * b[1], b[2]], i * CELL_ROW);
+    rows[i * CELL_ROW + CELL.radius] = radius;
   }
   return rows;
 }
@@ -104,16 +102,20 @@ function pathRows(part: Extract<PartInput, { kind: "path" }>, ySign: number): Fl
 function boxRows(part: Extract<PartInput, { kind: "box" }>, ySign: number): Float64Array {
   const middle = [0, 1, 2].map((i) => 0.5 * (part.min[i]! + part.max[i]!) * (i === 1 ? ySign : 1));
   const half = [0, 1, 2].map((i) => 0.5 * (part.max[i]! - part.min[i]!));
-  const rows: number[] = [];
+  const cells: number[][] = [];
   for (let axis = 0; axis < 3; axis++) {
     for (const side of [-1, 1]) {
       const center = middle.map((m, i) => (i === axis ? m + side * half[i]! : m));
       const size = half.map((h, i) => (i === axis ? 0 : h));
-      rows.push(CellKind.Box, ...center, ...size, 0, 0, 0, 0);
+      cells.push([CellKind.Box, ...center, ...size]);
     }
   }
-  rows.push(CellKind.Solid, ...middle, ...half, 0, 0, 0, 0);
-  return Float64Array.from(rows);
+  cells.push([CellKind.Solid, ...middle, ...half]);
+  const rows = new Float64Array(cells.length * CELL_ROW);
+  cells.forEach((cell, i) => {
+    rows.set(cell, i * CELL_ROW);
+  });
+  return rows;
 }
 
 function meshRows(part: Extract<PartInput, { kind: "mesh" }>, ySign: number): Float64Array {

@@ -31,7 +31,7 @@ export function airMotion(
   const sin = Math.sin(arm);
   const [x, y, z] = side.innerAtRest;
   if (poseRowTo(pose, 0, side.row, cos, sin, x, y, z) !== PoseStatus.Ok) return null;
-  wheelRatesTo(rates, 0, side.row, pose, 0, cos, sin, 0, 0, 0);
+  wheelRatesTo(rates, 0, side.row, pose, 0, cos, sin);
   const { mount, velocity } = mountAt(side.row, armMount, cos, sin);
   const line = sub(mount, bodyMount);
   const height = length(line);

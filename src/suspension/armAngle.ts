@@ -1,5 +1,5 @@
 import type { SideModel } from "./frontEnd.ts";
-import { POSE_ROW, poseRowTo } from "./poseRow.ts";
+import { POSE, POSE_ROW, poseRowTo } from "./poseRow.ts";
 import { PoseStatus } from "./poseStatus.ts";
 import { TRAVEL_TOLERANCE } from "./tolerances.ts";
 import { RATE, RATE_ROW, wheelRatesTo } from "./wheelRates.ts";
@@ -13,8 +13,9 @@ const MOST_STEPS = 80;
 
 /**
  * The lower arm angle (rad from the measured pose, + = up) at which the wheel center stands `travel` mm
- * higher than at rest, steering straight ahead. Newton on the closed-form pose with its exact derivative,
- * kept inside a shrinking bracket (a step that leaves it, or a pose that does not close, is bisected).
+ * higher than at rest, steering straight ahead. Newton on the closed-form pose with its exact derivative, kept inside a
+ * shrinking bracket. At a border of reach the height runs out like a square root, and a step that leaves the bracket
+ * there goes where such a root through both ends would have it; every other one, and a pose that does not close, is bisected.
  * @param guess where to start, e.g. the answer of the neighbor in a sweep.
  * @returns NaN when the travel is outside `side.reach` — check with `travelStatus` first.
  */
@@ -30,24 +31,39 @@ export function armAngleFor(side: SideModel, travel: number, guess = 0): number 
   const [ix, iy, iz] = side.innerAtRest;
   let low = droop.armAngle;
   let high = bump.armAngle;
+  // mm. How far below and above the wheel stands at both ends.
+  let below = travel - droop.travel;
+  let above = bump.travel - travel;
   let angle = guess > low && guess < high ? guess : 0;
+  let isBisected = true;
   for (let step = 0; step < MOST_STEPS; step++) {
     const cos = Math.cos(angle);
     const sin = Math.sin(angle);
     const status = poseRowTo(pose, 0, side.row, cos, sin, ix, iy, iz);
     let next = Number.NaN;
     if (status === PoseStatus.Ok) {
-      const excess = pose[23]! - target;
+      const excess = pose[POSE.wheelCenter + 2]! - target;
       if (Math.abs(excess) <= TRAVEL_TOLERANCE) return angle;
-      if (excess > 0) high = angle;
-      else low = angle;
-      wheelRatesTo(rates, 0, side.row, pose, 0, cos, sin, 0, 0, 0);
+      wheelRatesTo(rates, 0, side.row, pose, 0, cos, sin);
       next = angle - excess / rates[RATE.armSlide + 2]!;
       if (next === angle) return angle;
+      const end = excess > 0 ? low : high;
+      const rest = excess > 0 ? below : above;
+      if (excess > 0) {
+        high = angle;
+        above = excess;
+      } else {
+        low = angle;
+        below = -excess;
+      }
+      if (!(next > low && next < high)) {
+        isBisected = !isBisected;
+        next = isBisected ? Number.NaN : end + (angle - end) * (rest / (rest + Math.abs(excess))) ** 2;
+      }
     } else if (angle > 0) high = angle;
     else low = angle;
     angle = next > low && next < high ? next : 0.5 * (low + high);
-    if (!(high - low > 0)) return angle;
+    if (!(angle > low && angle < high)) return angle;
   }
   return angle;
 }

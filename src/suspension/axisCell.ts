@@ -40,7 +40,7 @@ export function axisCellTo(out: AxisCell, side: SideModel, armAngle: number, arm
   const cos = Math.cos(armAngle);
   const sin = Math.sin(armAngle);
   if (poseRowTo(pose, 0, row, cos, sin, ...innerAtRest) === PoseStatus.Ok) {
-    wheelRatesTo(rates, 0, row, pose, 0, cos, sin, 0, 0, 0);
+    wheelRatesTo(rates, 0, row, pose, 0, cos, sin);
     if (motionBoundTo(motion, row, pose, rates, cos, sin, armHalf, 0, still, [0, 0, 0])) {
       for (let i = 0; i < 3; i++) {
         out.lowerBallJoint[i] = pose[POSE.lowerBallJoint + i]!;

@@ -175,7 +175,7 @@ function sideModelOf(base: Float64Array, inner: Vec3, toe: number): SideModel | 
   const pose = new Float64Array(POSE_ROW);
   if (poseRowTo(pose, 0, row, 1, 0, inner[0], inner[1], inner[2]) !== PoseStatus.Ok) return "tieRod";
   const rates = new Float64Array(RATE_ROW);
-  wheelRatesTo(rates, 0, row, pose, 0, 1, 0, 0, 0, 0);
+  wheelRatesTo(rates, 0, row, pose, 0, 1, 0);
   // Travel is told by the wheel's rise: where it does not rise, the reach has no room either way (`reachOf`).
   if (!(rates[RATE.armSlide + 2]! > 0)) return "rise";
   const centerHeightAtRest = pose[POSE.wheelCenter + 2]!;

@@ -26,7 +26,7 @@ export function ratesAt(frontEnd: FrontEnd, side: Side, travel: number, steer: n
   const pose = new Float64Array(POSE_ROW);
   const rates = new Float64Array(RATE_ROW);
   if (poseRowTo(pose, 0, model.row, cos, sin, ...model.innerAtRest) !== PoseStatus.Ok) return null;
-  wheelRatesTo(rates, 0, model.row, pose, 0, cos, sin, 0, 0, 0);
+  wheelRatesTo(rates, 0, model.row, pose, 0, cos, sin);
   const rise = rates[RATE.armSlide + 2]!;
   const at = side === "left" ? 0 : 3;
   if (poseRowTo(pose, 0, model.row, cos, sin, ...vecAt(ends, at)) !== PoseStatus.Ok) return null;

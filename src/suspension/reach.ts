@@ -36,7 +36,7 @@ function reachEnd(side: Float64Array, inner: Vec3, restHeight: number, way: 1 | 
     const sin = Math.sin(angle);
     const s = poseRowTo(pose, 0, side, cos, sin, inner[0], inner[1], inner[2]);
     if (s !== PoseStatus.Ok) return s;
-    wheelRatesTo(rates, 0, side, pose, 0, cos, sin, 0, 0, 0);
+    wheelRatesTo(rates, 0, side, pose, 0, cos, sin);
     return rates[RATE.armSlide + 2]! > 0 ? PoseStatus.Ok : PoseStatus.LowerArmOutOfReach;
   };
   const accept = (angle: number) => {

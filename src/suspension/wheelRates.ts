@@ -21,7 +21,7 @@ export const RATE_ROW = 12;
  * Left-hand frame. Infinite where a joint is at the border of its reach.
  *
  * @param pose a row filled by `poseRowTo` with the same side and (cosArm, sinArm).
- * @param vx, vy, vz velocity of the inner tie rod end per unit of steer.
+ * @param vx, vy, vz velocity of the inner tie rod end per unit of steer; who reads the arm's part alone, leaves it out.
  */
 export function wheelRatesTo(
   out: Float64Array,
@@ -31,9 +31,9 @@ export function wheelRatesTo(
   poseAt: number,
   cosArm: number,
   sinArm: number,
-  vx: number,
-  vy: number,
-  vz: number,
+  vx = 0,
+  vy = 0,
+  vz = 0,
 ): void {
   const lx = pose[poseAt]!;
   const ly = pose[poseAt + 1]!;

@@ -124,4 +124,18 @@ describe("parts that do not go together name the key", () => {
       "truck.steering",
     );
   });
+
+  it("a center link of a millimeter or less, taken for a slip of the pen", () => {
+    const input = inputOf(drawnTrucks.find(({ steering }) => steering.type === "pitman")!);
+    const { steering } = input;
+    if (steering.type !== "pitman") throw new Error("expected pitman-arm steering");
+    const keyAt = (long: number) => {
+      const [x, y, z] = steering.pitman.end;
+      const idler = { ...steering.idler, end: [x, y - long, z] as Vec3 };
+      const made = assembleFrontEnd({ ...input, steering: { ...steering, idler } });
+      return made.ok ? null : made.issue.key;
+    };
+    expect([0, 0.5, 1].map(keyAt)).toEqual(new Array(3).fill("truck.steering.idler.end"));
+    expect(keyAt(1.5)).not.toBe("truck.steering.idler.end");
+  });
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { LinkReach } from "../../src/suspension/linkReach.ts";
+import type { Vec3 } from "../../src/geometry/vec.ts";
+import { LinkReach, linkReachTo } from "../../src/suspension/linkReach.ts";
 import { PoseStatus } from "../../src/suspension/poseStatus.ts";
 import { INNER_ENDS_ROW, innerEndsNear, steeringOf } from "../../src/suspension/steering.ts";
 import { between } from "../reference/gapCases.ts";
@@ -76,4 +77,31 @@ it("halving a range at the border brings the ends together as its root", () => {
     }),
     { ...SEED, numRuns: 400 },
   );
+});
+
+it("nothing is known of a range in which the pitman's end runs, or comes nearer, by half its way to the idler's pivot", () => {
+  const circle = (foot: Vec3, radius: number) => ({
+    foot,
+    radial: [radius, 0, 0] as Vec3,
+    quarter: [0, radius, 0] as Vec3,
+  });
+  /** Of a link that is too long for any pose. @param toIdler mm, from the pitman's end; @param turn rad, to either side */
+  const found = (pitmanRadius: number, toIdler: Vec3, turn: number) => {
+    const [x, y] = toIdler;
+    const linkage = {
+      pitman: circle([0, 0, 0], pitmanRadius),
+      idler: circle([pitmanRadius + x, y, 0], 20),
+      swing: 1,
+      root: 1,
+      linkLength: 300,
+    };
+    const out = { end: [0, 0, 0] as Vec3, turned: (v: Vec3) => v, off: 0 };
+    return linkReachTo(out, linkage, 0, turn, [1, 0, 0], 100);
+  };
+  // Toward the idler: r·t + r·t²/2 + (r·t)²/200 of 100 mm.
+  expect(found(20, [0, 100, 0], 1)).toBe(LinkReach.Empty);
+  expect(found(45, [0, 100, 0], 1)).toBe(LinkReach.Unknown);
+  // Across: r·t of 100 mm.
+  expect(found(1000, [100, 0, 0], 0.04)).toBe(LinkReach.Empty);
+  expect(found(1000, [100, 0, 0], 0.06)).toBe(LinkReach.Unknown);
 });

@@ -37,7 +37,7 @@ export function searchCellTo(
   let best = beat;
   for (let j = 0; j < CELL_ROW; j++) stack[j] = cells[cellAt + j]!;
   const radius = stack[CELL.radius]!;
-  const coarser = coarse + (stack[0] === CellKind.Solid ? SOLID_TOLERANCE - GAP_TOLERANCE : 0);
+  const coarser = coarse + (stack[CELL.kind] === CellKind.Solid ? SOLID_TOLERANCE - GAP_TOLERANCE : 0);
   // No place in the ring is deeper than its deepest: there a flat ridge of places as deep would be combed for nothing.
   const floor = -shape.deepest - radius;
   let depth = 1;

@@ -16,25 +16,26 @@ const MOST_SQUARES = 20_000;
 export function deepestIn(edges: Float64Array): number {
   const box = boxOf(edges);
   const size = 0.5 * Math.max(box.highX - box.lowX, box.highR - box.lowR);
-  const stack = [0.5 * (box.lowX + box.highX), 0.5 * (box.lowR + box.highR), size];
+  // Rows of middle and half size, large squares first: what is found amid them rules out most small ones.
+  const squares = [0.5 * (box.lowX + box.highX), 0.5 * (box.lowR + box.highR), size];
   let best = 0;
   let left = 0;
-  for (let looked = 0; stack.length > 0; looked++) {
-    const half = stack.pop()!;
-    const r = stack.pop()!;
-    const x = stack.pop()!;
+  for (let at = 0; at < squares.length; at += 3) {
+    const x = squares[at]!;
+    const r = squares[at + 1]!;
+    const half = squares[at + 2]!;
     const depth = depthAt(edges, x, r);
     if (depth > best) best = depth;
     const lipschitz = depth + half * Math.SQRT2;
     if (lipschitz <= best + DEEPEST_SLACK) continue;
     const bound = Math.min(lipschitz, meansOver(edges, x, r, half));
     if (bound <= best + DEEPEST_SLACK) continue;
-    if (looked >= MOST_SQUARES) {
+    if (at >= 3 * MOST_SQUARES) {
       left = Math.max(left, bound);
       continue;
     }
     const h = 0.5 * half;
-    stack.push(x - h, r - h, h, x + h, r - h, h, x - h, r + h, h, x + h, r + h, h);
+    squares.push(x - h, r - h, h, x + h, r - h, h, x - h, r + h, h, x + h, r + h, h);
   }
   return Math.max(best + DEEPEST_SLACK, left);
 }

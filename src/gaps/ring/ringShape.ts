@@ -25,7 +25,7 @@ export interface RingShape {
   readonly freeRadius: number;
   /** No point of the section is nearer to the axis, mm. */
   readonly leastRadius: number;
-  /** No point lies deeper in the section than this: an upper bound, of a tire's section at most `DEEPEST_SLACK` too much, mm. */
+  /** No point lies deeper in the section than this: an upper bound, mm. */
   readonly deepest: number;
 }
 

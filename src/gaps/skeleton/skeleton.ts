@@ -81,19 +81,18 @@ export function sheetSkeleton(positions: Float64Array, triangles: Uint32Array): 
     }
     const face = triangleFace(corners[a]!, corners[b]!, corners[c]!);
     if (face === null) continue;
-    face[FACE.cell] = i / 3;
-    face.splice(FACE.corners, 3, a, b, c);
-    faces.push(face);
+    faces.push([...face, i / 3, a, b, c]);
   }
   return skeletonOf(corners, [...edges.values()], faces, false, 0);
 }
 
+/** The face's row up to `FACE.cell`. */
 function triangleFace(a: Corner, b: Corner, c: Corner): number[] | null {
   const normal = cross(minus(b, a), minus(c, a));
   const area = Math.sqrt(along(normal, normal));
   if (!(area > 0)) return null;
   const n = normal.map((v) => v / area) as unknown as Corner;
-  const row = new Array<number>(FACE_ROW).fill(0);
+  const row = new Array<number>(FACE.cell).fill(0);
   for (let i = 0; i < 3; i++) row[i] = n[i]!;
   row[FACE.offset] = along(n, a);
   let plane = FACE.sides;

@@ -10,10 +10,10 @@ import { ringCases } from "../../reference/rings.ts";
 /** mm. How much too deep it may be told. */
 const SLACK = 0.005;
 
-function expectDepth(profile: readonly number[], barrel: number, depth: number, slack = SLACK) {
+function expectDepth(profile: readonly number[], barrel: number, depth: number) {
   const { deepest } = ringShapeOf(profile, barrel);
   expect(deepest).toBeGreaterThanOrEqual(depth);
-  expect(deepest).toBeLessThanOrEqual(depth + slack + 1e-9);
+  expect(deepest).toBeLessThanOrEqual(depth + SLACK + 1e-9);
 }
 
 describe("the largest circle in a section", () => {
@@ -27,19 +27,14 @@ describe("the largest circle in a section", () => {
     );
   });
 
-  it("of a triangle is no smaller than the one of radius 2·area / perimeter, however soon the looks end", () => {
+  it("of a triangle has the radius 2·area / perimeter", () => {
     fc.assert(
-      fc.property(between(40, 300), between(20, 200), between(0, 1), (wide, high, share) => {
+      fc.property(between(40, 300), between(20, 200), between(-0.5, 1.5), (wide, high, share) => {
         const [low, top] = [180, share * wide];
         const sides = wide + Math.hypot(top, high) + Math.hypot(wide - top, high);
-        expectDepth(
-          [0, low, top, low + high, wide, low],
-          low,
-          (wide * high) / sides,
-          Number.POSITIVE_INFINITY,
-        );
+        expectDepth([0, low, top, low + high, wide, low], low, (wide * high) / sides);
       }),
-      { seed: 1955, numRuns: 10 },
+      { seed: 1955, numRuns: 100 },
     );
   });
 
@@ -50,7 +45,7 @@ describe("the largest circle in a section", () => {
   });
 
   it("is found in as few looks at the outline as when these lines were written", () => {
-    const looks = [ringCases[0]!, ringCases[2]!].map((ring) => {
+    const looks = ringCases.map((ring) => {
       const { row, reads } = countedReads(shapeOf(ring).boundary);
       deepestIn(row);
       return reads();
@@ -61,4 +56,4 @@ describe("the largest circle in a section", () => {
   });
 });
 
-const LOOKS = [19_828, 1_142_048];
+const LOOKS = [19_828, 230_430, 73_700];

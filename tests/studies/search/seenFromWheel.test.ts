@@ -236,6 +236,17 @@ describe(`a fan of rods from their outer end, outside a rectangle (seed ${RUN.se
     near(bound([200, 0, 0], [200, 0, 0]), Math.hypot(200, 200));
     near(bound([200, 0, 0], [140, 0, 0]), Math.hypot(200, 200) - 60);
     expect(bound([200, 0, 0], [200, 0, 40])).toBeCloseTo(Math.hypot(200, 200) - 40, 9);
+    // Half a millimeter off the axis there is a direction: toward the tread's edge, and r may fall off to the axis.
+    const drum = ringShapeOf([-100, 200, -100, 360, 100, 360, 100, 200], 200);
+    const ends = Float64Array.of(130, 0, 0.5, 180, 0, 0.5);
+    const disc = ringShapeOf([-100, 0.1, -100, 360, 100, 360, 100, 0.1], 0.1);
+    for (const [shape, told] of [
+      [disc, 30],
+      [drum, Math.hypot(30, 199.5) - 50],
+    ] as const) {
+      boundFan(fan, shape, wheel, 0, ends, 0, ends, 3, 0, 1, 0, still);
+      expect(fan.bound).toBeCloseTo(told, 9);
+    }
   });
 });
 
