@@ -4,6 +4,9 @@ import { SlowestFiles } from "./tests/slowestFiles.ts";
 
 /** Files whose samples are larger in `npm run test:long`: they ask `tests/runs.ts` how many to look at. */
 const SAMPLED = [
+  "tests/fuzz/firstHalf.test.ts",
+  "tests/fuzz/secondHalf.test.ts",
+  "tests/fuzz/wildValues.test.ts",
   "tests/studies/checkCertified.test.ts",
   "tests/studies/envelope/randomTrucks.test.ts",
   "tests/studies/hardware/springsAndShocks.test.ts",
@@ -14,7 +17,20 @@ const SAMPLED = [
   "tests/studies/window/windowOf.test.ts",
   "tests/studies/wording/refereeRandom.test.ts",
 ];
-for (const file of SAMPLED)
+
+/** Journeys through what is rarely walked, minutes together: `npm test` leaves them to `npm run test:long`. */
+const LONG_JOURNEYS = [
+  "tests/browser/aligning.test.ts",
+  "tests/browser/cutShort.test.ts",
+  "tests/browser/editing.test.ts",
+  "tests/browser/frontEnd.test.ts",
+  "tests/browser/handles.test.ts",
+  "tests/browser/jobs.test.ts",
+  "tests/browser/kills.test.ts",
+  "tests/browser/storage.test.ts",
+];
+
+for (const file of [...SAMPLED, ...LONG_JOURNEYS])
   if (!existsSync(new URL(file, import.meta.url))) throw new Error(`vitest.config.ts: there is no ${file}`);
 
 /** Every module of this repository but the test files and the page, whose styles and raw files only Vite reads. */
@@ -52,7 +68,7 @@ const browser = {
 
 /**
  * `core` runs in Node alone; `browser` drives the built workbench in a real browser; `long` and `browserLong` look at the
- * whole samples of some files of both. `npm test` runs the first two, `npm run test:long` the others.
+ * whole samples of some files of both, and walk the long journeys. `npm test` runs the first two, `npm run test:long` the others.
  */
 export default defineConfig({
   test: {
@@ -88,6 +104,7 @@ export default defineConfig({
           ...browser,
           name: "browser",
           include: ["tests/browser/**/*.test.{ts,tsx}"],
+          exclude: LONG_JOURNEYS,
           provide: { isLong: false },
           sequence: { groupOrder: 1 },
         },
@@ -96,7 +113,7 @@ export default defineConfig({
         test: {
           ...browser,
           name: "browserLong",
-          include: ["tests/browser/everyView.test.ts"],
+          include: ["tests/browser/everyView.test.ts", ...LONG_JOURNEYS],
           provide: { isLong: true },
           sequence: { groupOrder: 1 },
         },

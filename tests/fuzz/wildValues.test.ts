@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { runs } from "../runs.ts";
 import { exampleDocuments } from "./exampleDocuments.ts";
 import { seeded } from "./seeded.ts";
 import { faultsOf, PART_RUNS, runVerb, VERB_RUNS } from "./verbs.ts";
 import { wildCases } from "./wildValues.ts";
 
 /** Of each example; `npm run fuzz` takes them all. */
-const SAMPLES = 10;
+const SAMPLES = runs(3, 10);
 
 const examples = [...exampleDocuments].filter(([name]) => name !== "scanned-fender");
 

@@ -3,6 +3,8 @@ import { noteKey, whenKeysRest } from "../../../src/app/parts/keysAtRest.ts";
 
 beforeEach(() => {
   vi.useFakeTimers();
+  // On this clock: a key that another file noted stands on another.
+  noteKey();
   vi.advanceTimersByTime(10_000);
 });
 afterEach(() => {
