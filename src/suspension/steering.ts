@@ -17,6 +17,8 @@ export interface Steering {
   readonly restRight: Vec3;
   /** +1 when a left turn moves the inner ends toward +Y (steering arm ahead of the axis), else −1. */
   readonly sense: 1 | -1;
+  /** What carries the inner ends of a pitman arm; null = a rack. */
+  readonly carried: CarriedEnds | null;
   /**
    * Fills `out[0..2]` with the left inner end and `out[3..5]` with the right one (mirrored), and
    * `out[6..8]`, `out[9..11]` with their change per unit of `steer`. @param steer −1 … +1, + = left turn.
@@ -29,6 +31,14 @@ export interface Steering {
   readonly innerEndSpreadTo: (out: InnerEndSpread, steer: number, half: number) => boolean;
   /** Bounds where both inner ends can be within `half` of `steer`, at the end of the idler's reach too. Proven. */
   readonly innerEndsNearTo: (out: InnerEndsNear, steer: number, half: number) => LinkReach;
+}
+
+/** A center link, its line at rest (unit, from the pitman end to the idler's), and what it carries from its pitman end. */
+export interface CarriedEnds {
+  readonly linkage: Linkage;
+  readonly restLine: Vec3;
+  /** To the left inner end and to the right one, at rest. */
+  readonly arms: Readonly<Record<"left" | "right", Vec3>>;
 }
 
 /** Where the inner ends can be over a range of steer. */
@@ -62,6 +72,7 @@ function rackOf(input: Extract<SteeringInput, { type: "rack" }>, sense: 1 | -1):
   const perSteer = sense * input.stroke;
   return {
     type: "rack",
+    carried: null,
     restLeft: input.innerEnd,
     restRight: input.innerEnd,
     sense,
@@ -120,6 +131,7 @@ function pitmanOf(input: Extract<SteeringInput, { type: "pitman" }>, sense: 1 | 
 
   return rememberSteers({
     type: "pitman",
+    carried: { linkage, restLine, arms: { left: leftArm, right: rightArm } },
     restLeft: input.innerEnd,
     restRight: mirrorY(input.innerEndRight),
     sense,

@@ -1,11 +1,12 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { LoadsCase, LoadsReport } from "../../studies/loads/loadsReport.ts";
+import { type LoadsCase, type LoadsReport, largestForces } from "../../studies/loads/loadsReport.ts";
 import type { Stress } from "../../studies/loads/strengthOf.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { VariantWeight } from "../../studies/strength/variantWeights.ts";
 import { LOADS_CAUTIONS } from "../../studies/wording/cautions.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import {
+  boundNumber,
   deflectionText,
   FORCE_WORDS,
   forceNumber,
@@ -45,7 +46,9 @@ export function loadsTable(report: LoadsReport, model: Model, weights: readonly 
     cases.some(({ strength }) => strength?.deflection)
       ? `What the hub face gives, and what it does to camber:\n${deflections(cases, format)}`
       : "",
-    worst.length > 0 ? `Where each force is largest (${unit}):\n${worstTable(report, format)}` : "",
+    worst.length > 0
+      ? `Where each force is largest over all travel and both locks (${unit}):\n${worstTable(report, format)}`
+      : "",
     weight === null
       ? ""
       : `Weight, by lengths and areas alone: ${weightText(weight.mass, setup.units)}${weight.center ? `, center of mass ${pointCell(weight.center, format)} in the knuckle frame` : ""}.\n${weightsTable(weights, setup.units)}${WEIGHTS_COMMON}\n`,
@@ -126,16 +129,12 @@ function deflections(cases: readonly LoadsCase[], format: LengthFormat): string 
 }
 
 function worstTable({ worst }: LoadsReport, format: LengthFormat): string {
-  const most = new Map<string, (typeof worst)[number]>();
-  for (const one of worst) {
-    const before = most.get(one.name);
-    if (before === undefined || one.size > before.size) most.set(one.name, one);
-  }
   return textTable(
-    [left("Force"), right("Size"), ...POSE],
-    [...most.values()].map((one) => [
+    [left("Force"), right("Largest found"), right("No pose passes"), ...POSE],
+    largestForces(worst).map((one) => [
       FORCE_WORDS[one.name],
       forceNumber(one.size, format.units),
+      boundNumber(one, format.units),
       ...poseCells(one, one.case, format),
     ]),
   );

@@ -25,11 +25,13 @@ export function loadsJson(report: LoadsReport, units: LengthUnit, weights: reado
     weightUnit: bareUnit("weight", units),
     ...(cutShort ? { cutShort } : {}),
     cases: cases.map((one) => caseJson(one, units)),
-    worst: worst.map(({ name, size, travel, ...rest }) => ({
+    worst: worst.map(({ name, size, travel, bound, isNear, ...rest }) => ({
       force: name,
       ...rest,
       travel: length(travel),
       size: force(size, units),
+      bound: bound === null ? null : force(bound, units),
+      near: isNear,
     })),
     grid,
     governs: governs && {

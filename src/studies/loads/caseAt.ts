@@ -1,4 +1,4 @@
-import { scale } from "../../geometry/vec.ts";
+import { length, scale } from "../../geometry/vec.ts";
 import type { LoadCase } from "../../setup/types/loadsTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model/model.ts";
@@ -7,6 +7,8 @@ import { type AppliedLoads, appliedLoads, pushLineOf } from "./appliedLoads.ts";
 import type { Carriers } from "./carriers.ts";
 import { equilibriumOf, type PushLine, type Support } from "./equilibrium.ts";
 import { type LinkageAt, linkageAt } from "./linkageAt.ts";
+
+export type ForceName = "lowerBallJoint" | "upperBallJoint" | "tieRod" | "spring" | "bumpStop";
 
 /** One case on one side at one pose, in equilibrium. Left-hand frame (the right side mirrored), N and mm. */
 export interface CaseAt {
@@ -22,7 +24,7 @@ export interface CaseAt {
 }
 
 /** A case standing still on one wheel: what the spring has to carry there is what it carries when a stop takes the rest. */
-const STANDING: LoadCase = {
+export const STANDING: LoadCase = {
   name: "standing",
   kind: "multiples",
   forward: 0,
@@ -79,6 +81,21 @@ export function caseOn(
   }
   const support = equilibriumOf(linkage, forces, line);
   return support && made(support, support.push, null);
+}
+
+/** How large the forces of a case are, N. */
+export function forceSizes({
+  support,
+  spring,
+  bumpStop,
+}: CaseAt): Readonly<Partial<Record<ForceName, number>>> {
+  return {
+    lowerBallJoint: length(support.lowerBallJoint),
+    upperBallJoint: length(support.upperBallJoint),
+    tieRod: length(support.tieRod),
+    spring: length(spring.force),
+    ...(bumpStop === null ? {} : { bumpStop: length(bumpStop.force) }),
+  };
 }
 
 /** Every force on knuckle and wheel from outside. */

@@ -5,16 +5,9 @@ import type { Budget } from "../numeric/budget.ts";
 import { type PartWeight, partWeight } from "../strength/partWeight.ts";
 import { type ForceAt, mirroredForce } from "../strength/wrench.ts";
 import type { Carriers } from "./carriers.ts";
-import { allOf, type CaseAt, caseAt } from "./caseAt.ts";
+import { allOf, type CaseAt, caseAt, type ForceName, forceSizes } from "./caseAt.ts";
 import type { Strength, StrengthOf, Stress } from "./strengthOf.ts";
-import {
-  type ForceName,
-  forceSizes,
-  type LoadsGrid,
-  searchWorst,
-  type WorstForce,
-  type WorstOfCase,
-} from "./worstPoses.ts";
+import { type LoadsGrid, searchWorst, type WorstForce, type WorstOfCase } from "./worstPoses.ts";
 
 /** One case on one side at one pose; vehicle axes (right side y < 0), N, N·mm, mm. */
 export interface LoadsCase {
@@ -48,7 +41,7 @@ export interface LoadsReport {
   readonly isAtPose: boolean;
   /** What was looked at first, and how far the search went on from its largest; null at one pose. */
   readonly grid: LoadsGrid | null;
-  /** Where each force of each case is largest; empty at one pose. */
+  /** Where each force of each case is largest, with what no pose passes; empty at one pose. */
   readonly worst: readonly WorstForce[];
   /** null = nothing has a strength to compare. */
   readonly governs: Governing | null;
@@ -67,7 +60,7 @@ export interface LoadsAsk {
 /**
  * What joints and spring carry in each case, and what that makes of the part. Without a pose each case and side is looked at on
  * a grid of travel and steer and told where its largest share of yield is, or without strengths its largest force at the lower
- * ball joint. Exact at a pose; between the poses of the grid nothing is proven.
+ * ball joint. Exact at a pose; how large a force can be over all of them is proven, of shares the largest found are told.
  */
 export function loadsReport(
   model: Model,
@@ -127,6 +120,20 @@ function sided(found: CaseAt, strength: Strength | null): LoadsCase {
     residual: support.residual,
     strength,
   };
+}
+
+/** Each force where it is largest of all cases and sides, with what none of them passes. */
+export function largestForces(worst: readonly WorstForce[]): readonly WorstForce[] {
+  return [...new Set(worst.map(({ name }) => name))].map((name) => {
+    const all = worst.filter((one) => one.name === name);
+    const bounds = all.map(({ bound }) => bound ?? Number.POSITIVE_INFINITY);
+    const bound = Math.max(...bounds);
+    return {
+      ...all.reduce((most, one) => (one.size > most.size ? one : most)),
+      bound: Number.isFinite(bound) ? bound : null,
+      isNear: all.every(({ isNear }) => isNear),
+    };
+  });
 }
 
 function governing(cases: readonly LoadsCase[]): Governing | null {

@@ -1,4 +1,3 @@
-import { length } from "../../geometry/vec.ts";
 import type { LoadCase } from "../../setup/types/loadsTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
@@ -6,15 +5,14 @@ import type { Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { type Box, climb, type Place } from "../numeric/climb.ts";
 import { evenly } from "../numeric/evenly.ts";
+import { type Bound, boundForces, type CaseRange, type Largest } from "./boundForces.ts";
 import type { Carriers } from "./carriers.ts";
-import { type CaseAt, caseAt, caseOn } from "./caseAt.ts";
+import { type CaseAt, caseAt, caseOn, type ForceName, forceSizes } from "./caseAt.ts";
 import { linkageAt } from "./linkageAt.ts";
 import type { StrengthOf } from "./strengthOf.ts";
 
-export type ForceName = "lowerBallJoint" | "upperBallJoint" | "tieRod" | "spring" | "bumpStop";
-
-/** Where one force of one case is largest, of what was found. N, mm. */
-export interface WorstForce {
+/** Where one force of one case is largest: what was found, and what no pose passes. N, mm. */
+export interface WorstForce extends Bound {
   readonly name: ForceName;
   readonly case: string;
   readonly side: Side;
@@ -37,6 +35,8 @@ const STEERS = 9;
 export const FINEST_TRAVEL = 0.05;
 export const FINEST_STEER = 0.001;
 
+const NOT_PROVEN: Bound = { bound: null, isNear: false };
+
 /** The grid's highest places from which the search goes on. */
 const CLIMBS = 3;
 
@@ -57,8 +57,9 @@ export interface LoadsGrid {
 type Aim = ForceName | "share";
 
 /**
- * Every case on both sides over a grid of heights and steering inputs, then from the grid's highest places up as far as it goes.
- * The largest found, not a bound. One that has its own travel or steer is looked at only there.
+ * Every case on both sides over a grid of heights and steering inputs, then from the grid's highest places up as far as it goes:
+ * the largest found. Of each force a bound over all poses is proven beside it; of the share of yield none. A case that has its own
+ * travel or steer is looked at only there.
  */
 export function searchWorst(
   model: Model,
@@ -133,18 +134,36 @@ function searchSide(
       .map((from) => climb(value, from, box, first, [FINEST_TRAVEL, FINEST_STEER]))
       .reduce((a, b) => (b.value > a.value ? b : a));
   };
-  const forces: WorstForce[] = [];
+  const found = new Map<ForceName, Largest>();
   let worst: WorstOfCase | null = null;
   for (const aim of aims) {
     const { at, value } = largest(aim);
     const [travel, steer] = at;
-    if (aim !== "share") forces.push({ name: aim, case: one.name, side, travel, steer, size: value });
+    if (aim !== "share") found.set(aim, { travel, steer, size: value });
     else {
       const there = caseAt(model, carriers, one, side, travel, steer);
       worst = there && { at: there, sizes: forceSizes(there) };
     }
   }
-  return { worst, forces };
+  return { worst, forces: bounded(subject, { travel: box[0], steer: box[1] }, found) };
+}
+
+/** With what is proven of each force. A pose that passes what was found takes its place. */
+function bounded(
+  { model, carriers, budget, one, side }: Subject,
+  range: CaseRange,
+  found: Map<ForceName, Largest>,
+): WorstForce[] {
+  const better = (travel: number, steer: number) => {
+    const at = caseAt(model, carriers, one, side, travel, steer);
+    for (const [name, size] of at ? (Object.entries(forceSizes(at)) as [ForceName, number][]) : [])
+      if (size > (found.get(name)?.size ?? 0)) found.set(name, { travel, steer, size });
+  };
+  const bounds = boundForces(model, carriers, one, side, range, found, better, budget);
+  return [...found].map(([name, largest]) => ({
+    ...{ name, case: one.name, side, ...largest },
+    ...(bounds.get(name) ?? NOT_PROVEN),
+  }));
 }
 
 /** Where nothing was looked at for want of time, or nothing is within reach: the case as the truck stands. */
@@ -154,7 +173,7 @@ function atRest({ model, carriers, one, side }: Subject): SideSearch {
   if (at === null) return { worst: null, forces: [] };
   const sizes = forceSizes(at);
   const forces = (Object.entries(sizes) as [ForceName, number][]).map(
-    ([name, size]): WorstForce => ({ name, case: one.name, side, travel, steer, size }),
+    ([name, size]): WorstForce => ({ name, case: one.name, side, travel, steer, size, ...NOT_PROVEN }),
   );
   return { worst: { at, sizes }, forces };
 }
@@ -205,20 +224,5 @@ function mirroredSide(model: Model, carriers: Carriers, one: LoadCase, left: Sid
   return {
     worst: at && { at, sizes: forceSizes(at) },
     forces: left.forces.map((force) => ({ ...force, side: "right", steer: mirror(force.steer) })),
-  };
-}
-
-/** How large the forces of a case are, N. */
-export function forceSizes({
-  support,
-  spring,
-  bumpStop,
-}: CaseAt): Readonly<Partial<Record<ForceName, number>>> {
-  return {
-    lowerBallJoint: length(support.lowerBallJoint),
-    upperBallJoint: length(support.upperBallJoint),
-    tieRod: length(support.tieRod),
-    spring: length(spring.force),
-    ...(bumpStop === null ? {} : { bumpStop: length(bumpStop.force) }),
   };
 }

@@ -1,9 +1,11 @@
 import type { LengthUnit, Setup } from "../../setup/types/types.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { MPA_PER_PSI, quantityInUnits } from "../../units/quantity.ts";
+import { BOUND_TOLERANCE } from "../loads/boundForces.ts";
+import type { ForceName } from "../loads/caseAt.ts";
 import type { Governing, LoadsReport } from "../loads/loadsReport.ts";
 import type { Deflection, StrengthOf, Stress } from "../loads/strengthOf.ts";
-import { FINEST_STEER, FINEST_TRAVEL, type ForceName } from "../loads/worstPoses.ts";
+import { FINEST_STEER, FINEST_TRAVEL, type WorstForce } from "../loads/worstPoses.ts";
 import { angleText, lengthText, withMinus } from "./lengths.ts";
 
 /** What a force is called. */
@@ -24,9 +26,10 @@ const JOINT_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** A force in whole pounds or tens of newtons, without its unit: `1,240`. @param newtons */
-export function forceNumber(newtons: number, units: LengthUnit): string {
+export function forceNumber(newtons: number, units: LengthUnit, way: "nearest" | "up" = "nearest"): string {
   const step = units === "in" ? 1 : 10;
-  const rounded = Math.round(quantityInUnits(newtons, "load", units) / step) * step + 0;
+  const steps = quantityInUnits(newtons, "load", units) / step;
+  const rounded = (way === "up" ? Math.ceil(steps) : Math.round(steps)) * step + 0;
   return withMinus(rounded.toLocaleString("en-US"));
 }
 
@@ -163,12 +166,32 @@ export function noFrameSentence(why: StrengthOf["noFrame"]): string | null {
   }
 }
 
+/** What no pose passes of a force: `4,310`; `not proven`. */
+export function boundNumber({ bound }: Pick<WorstForce, "bound">, units: LengthUnit): string {
+  return bound === null ? "not proven" : forceNumber(bound, units, "up");
+}
+
+/** What is proven of the forces over all poses. */
+function provenWords(worst: LoadsReport["worst"]): string {
+  const percent = `${100 * BOUND_TOLERANCE} %`;
+  const off = worst.filter(({ isNear }) => !isNear).length;
+  const near = `within ${percent} of the largest found, or of the load where that is more`;
+  const but =
+    off === 0
+      ? ""
+      : `, but for ${off} of ${worst.length}, at a dead center, at the end of reach or for want of time`;
+  return `Of each force it is proven what no pose of all travel and both locks passes, ${near}${but}. Of shares of yield and deflections the largest found is told, which is no bound`;
+}
+
 /** How the answer was come by, whatever it is. */
-export function howLoadsSentence({ grid }: Pick<LoadsReport, "grid">, units: LengthUnit): string {
+export function howLoadsSentence(
+  { grid, worst }: Pick<LoadsReport, "grid" | "worst">,
+  units: LengthUnit,
+): string {
   const looked =
     grid === null
       ? "Exact at this pose"
-      : `Each case is told at the largest found: the worst of ${grid.travels} heights by ${grid.steers} steering inputs, followed from there to ${fineLength(FINEST_TRAVEL, units)} of travel and ${FINEST_STEER * 100} % of lock. That no other pose is worse is not proven`;
+      : `Each case is told at the largest found: the worst of ${grid.travels} heights by ${grid.steers} steering inputs, followed from there to ${fineLength(FINEST_TRAVEL, units)} of travel and ${FINEST_STEER * 100} % of lock. ${provenWords(worst)}`;
   return `${looked}. Rigid arms without weight, joints without friction, loads standing still; multiples are of the corner's weight, less the unsprung weight times the multiple up. Shares are of the published yield, away from welds; fatigue, buckling and heat are not looked at.`;
 }
 

@@ -61,6 +61,11 @@ describe("the loads verb", () => {
     expect(document.cases.map(({ side }: { side: string }) => side)).toEqual(["left", "right"]);
     expect(document.grid).toEqual({ travels: 16, steers: 9 });
     expect(document.worst.map(({ force }: { force: string }) => force)).toContain("bumpStop");
+    for (const { size, bound, near } of document.worst) {
+      expect(bound).toBeGreaterThan(size);
+      expect(bound).toBeLessThan(1.01 * size);
+      expect(near).toBe(true);
+    }
     const mm = folder.write("mm.json", {
       ...JSON.parse(readFileSync("shared/compact-front-steer.json", "utf8")),
       masses: { corner: 400, unsprung: 35 },

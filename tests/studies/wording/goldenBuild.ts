@@ -4,7 +4,7 @@ import { asBuiltReport, builtKnuckles } from "../../../src/studies/jig/asBuiltRe
 import { modelOnKnuckles } from "../../../src/studies/jig/asBuiltTruck.ts";
 import { jigSheetOf } from "../../../src/studies/jig/jigSheet.ts";
 import { carriersOf } from "../../../src/studies/loads/carriers.ts";
-import { type LoadsAsk, loadsReport } from "../../../src/studies/loads/loadsReport.ts";
+import { type LoadsAsk, largestForces, loadsReport } from "../../../src/studies/loads/loadsReport.ts";
 import { strengthOf } from "../../../src/studies/loads/strengthOf.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { variantWeights } from "../../../src/studies/strength/variantWeights.ts";
@@ -37,8 +37,11 @@ import {
 } from "../../../src/studies/wording/jigWords.ts";
 import { formatOf } from "../../../src/studies/wording/lengths.ts";
 import {
+  boundNumber,
   casePoseWords,
   deflectionText,
+  FORCE_WORDS,
+  forceNumber,
   governsSentence,
   howLoadsSentence,
   noFrameSentence,
@@ -176,6 +179,10 @@ function loads(title: string, document: object, pose: LoadsAsk["pose"]): string[
     noFrameSentence(report.noFrame),
     howLoadsSentence(report, setup.units),
     `“${first!.name}”, ${casePoseWords(first!, format)}`,
+    ...largestForces(report.worst).map(
+      (one) =>
+        `${FORCE_WORDS[one.name]}: largest found ${forceNumber(one.size, format.units)}, no pose passes ${boundNumber(one, format.units)}; ${casePoseWords(one, format)}`,
+    ),
     ...first!.strength!.stresses.map((stress) => {
       const { place, share, stress: amount, plain, material } = stressCells(stress, format);
       return `${place}: ${share}, ${amount} (${plain} plain), ${material}`;

@@ -21,6 +21,7 @@ import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { ForceTable } from "./ForceTable.tsx";
+import { LargestForces } from "./LargestForces.tsx";
 import { ShareStrip } from "./ShareStrip.tsx";
 
 export type LoadsBodyProps = { truck: Truck };
@@ -70,6 +71,7 @@ function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
       ) : (
         <p role="status">The linkage cannot stand or carry there.</p>
       )}
+      {report.worst.length > 0 && <LargestForces worst={report.worst} />}
       <SaveMenu
         of="the loads"
         files={[
