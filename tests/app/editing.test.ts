@@ -333,12 +333,21 @@ describe("mesh files", () => {
     const before = state().document;
     const count = state().truck!.setup.truck.body.length;
     actions.addMeshes(new GivenMeshes(new Map([["other.stl", { ...mesh, unit: "in" as const }]])));
-    expect(valueAt(state().document, ["truck", "body", count])).toMatchObject({
+    expect(valueAt(state().document, ["truck", "body", count])).toEqual({
       name: "other",
+      kind: "mesh",
       file: "other.stl",
     });
     actions.undo();
     expect(state().document).toEqual(before);
+    // A file that does not say its unit: guessed by where it lies, and by its size.
+    const large = { ...mesh, positions: mesh.positions.map((one) => 50 * one) };
+    actions.addMeshes(new GivenMeshes(new Map(Object.entries({ "here.stl": mesh, "large.stl": large }))));
+    expect([count, count + 1].map((at) => valueAt(state().document, ["truck", "body", at, "unit"]))).toEqual([
+      "in",
+      "mm",
+    ]);
+    actions.undo();
     actions.addMeshes(new GivenMeshes(new Map([["bad.stl", { refused: "no triangles" }]])));
     expect(state().refusal?.issues).toEqual([{ file: "bad.stl", key: "", value: "", mend: "no triangles" }]);
     expect(state().document).toEqual(before);

@@ -420,6 +420,8 @@ describe("the form", () => {
     await look();
     await panel(page).getByRole("radio", { name: "by three points" }).check();
     await look();
+    await panel(page).getByRole("radio", { name: "by matched points" }).check();
+    await look();
     // The place of readings is the worksheet.
     const notOfTheForm =
       /^(\$schema|format|version|variants.*|truck\.body\.\*\.kind|fromExample\.(of|read.*)|readings.*)$/;

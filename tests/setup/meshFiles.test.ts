@@ -75,7 +75,7 @@ describe("a mesh from a file", () => {
 
   it.each<[object, LoadedMesh, string]>([
     [{ vertices: [] }, TRIANGLE, "vertices"],
-    [{ unit: "ft" }, TRIANGLE, "unit"],
+    [{ unit: "yd" }, TRIANGLE, "unit"],
     [{ place: { turn: [0, 0, "x"] } }, TRIANGLE, "place.turn[2]"],
     [{ place: { shift: [0, 0, 0] } }, TRIANGLE, "place.shift"],
     [{ place: { scale: 0 } }, TRIANGLE, "place.scale"],

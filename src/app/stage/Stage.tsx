@@ -2,6 +2,7 @@ import "./stage.css";
 import { Canvas } from "@react-three/fiber";
 import { useCallback, useRef, useState } from "react";
 import { STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
+import { pressedPart, useScanPick } from "../state/scanPick.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
@@ -10,6 +11,7 @@ import { KnuckleHandles } from "./handles/KnuckleHandles.tsx";
 import { PictureFollower } from "./handles/PictureFollower.tsx";
 import { StageHandles } from "./handles/StageHandles.tsx";
 import { OverlayWriter } from "./OverlayWriter.tsx";
+import { PickPlaces } from "./PickPlaces.tsx";
 import { PictureTaker } from "./PictureTaker.tsx";
 import { PatientResize } from "./patientResize.ts";
 import { quietClock, RedrawOnRestore } from "./redraw.tsx";
@@ -33,13 +35,15 @@ export default function Stage({ truck, isAlone }: StageProps) {
   const overlay = useRef<SVGSVGElement>(null);
   const toWorst = useRef<HTMLButtonElement>(null);
   const hasHandles = useStage((s) => s.hasHandles);
+  const isPicking = useScanPick((s) => s.asked !== null);
+  const isPressing = useScanPick((s) => pressedPart(s) !== null);
   const [isDrawn, setDrawn] = useState(false);
   const onDrawn = useCallback(() => setDrawn(true), []);
   useFirstPlay(truck, isDrawn && !isAlone);
   return (
     <div
       ref={frame}
-      className="stage"
+      className={`stage${isPicking ? " stage-picking" : ""}${isPressing ? " stage-pressing" : ""}`}
       role="application"
       aria-label={`Picture of the ${isAlone ? "knuckle" : "truck"}: arrow keys turn it, plus and minus zoom, F fills the window`}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned and zoomed by keys
@@ -63,7 +67,7 @@ export default function Stage({ truck, isAlone }: StageProps) {
         <PictureTaker truck={truck} overlay={overlay} />
         <StageKeys target={frame} />
         <RedrawOnRestore />
-        {hasHandles && <PictureFollower />}
+        {(hasHandles || isPicking) && <PictureFollower />}
       </Canvas>
       {!isDrawn && (
         <p className="stage-message stage-waiting" role="status">
@@ -72,7 +76,8 @@ export default function Stage({ truck, isAlone }: StageProps) {
       )}
       <svg ref={overlay} className="stage-overlay" aria-hidden="true" />
       <button ref={toWorst} type="button" className="stage-to-worst" hidden onClick={goToWorst} />
-      {hasHandles && (isAlone ? <KnuckleHandles /> : <StageHandles />)}
+      {hasHandles && !isPicking && (isAlone ? <KnuckleHandles /> : <StageHandles />)}
+      {!isAlone && <PickPlaces />}
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { pressedPart, useScanPick } from "../state/scanPick.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { BodySide } from "./Body.tsx";
@@ -13,6 +14,7 @@ import { Knuckle } from "./Knuckle.tsx";
 import { LoadArrows } from "./LoadArrows.tsx";
 import { MirroredSide } from "./MirroredSide.tsx";
 import { ReadingEllipses } from "./ReadingEllipses.tsx";
+import { ScanPicker } from "./ScanPicker.tsx";
 import { SectionClip } from "./SectionClip.tsx";
 import { Springs } from "./Springs.tsx";
 import { SteeringLink } from "./Steering.tsx";
@@ -48,23 +50,27 @@ export function StageScene({ truck, isAlone }: StageSceneProps) {
 }
 
 function WholeTruck({ truck }: { truck: Truck }) {
+  const isPressing = useScanPick((s) => pressedPart(s) !== null);
   return (
     <>
-      <Floor truck={truck} />
-      <FloorShade truck={truck} />
-      <group name={SHOWN}>
-        <SteeringLink truck={truck} />
-        <FrontEndSide truck={truck} side="left" />
-        <FrontEndSide truck={truck} side="right" />
-        <EnvelopeView truck={truck} />
-        <Springs truck={truck} />
-        <JointCones truck={truck} />
+      <ScanPicker truck={truck} />
+      <group visible={!isPressing}>
+        <Floor truck={truck} />
+        <FloorShade truck={truck} />
+        <group name={SHOWN}>
+          <SteeringLink truck={truck} />
+          <FrontEndSide truck={truck} side="left" />
+          <FrontEndSide truck={truck} side="right" />
+          <EnvelopeView truck={truck} />
+          <Springs truck={truck} />
+          <JointCones truck={truck} />
+        </group>
+        <BodySide truck={truck} side="left" />
+        <BodySide truck={truck} side="right" />
+        <Ghost truck={truck} />
+        <ReadingEllipses />
+        <TrimLines />
       </group>
-      <BodySide truck={truck} side="left" />
-      <BodySide truck={truck} side="right" />
-      <Ghost truck={truck} />
-      <ReadingEllipses />
-      <TrimLines />
       <SectionClip />
     </>
   );

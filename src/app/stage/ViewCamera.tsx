@@ -2,10 +2,11 @@ import { OrbitControls } from "@react-three/drei/core/OrbitControls.js";
 import { useThree } from "@react-three/fiber";
 import { type ComponentRef, useLayoutEffect, useRef } from "react";
 import type { OrthographicCamera } from "three";
+import { pressedPart, useScanPick } from "../state/scanPick.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
-import { type Extent, extentOf, wellExtent } from "./extents.ts";
+import { type Extent, extentOf, partExtent, wellExtent } from "./extents.ts";
 import { knuckleExtent } from "./knuckleExtent.ts";
 import { fitZoom, viewDirection } from "./viewFit.ts";
 
@@ -34,6 +35,7 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
   const side = useStage((s) => s.side);
   const hasDimensions = useStage((s) => s.hasDimensions) || isAlone;
   const room = hasDimensions ? Math.max(0.6, 1 - DIMENSION_WIDTH / size.width) : 1;
+  const pressed = useScanPick(pressedPart);
   const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
   const fitted = useRef<{ readonly extent: Extent; readonly zoom: number } | null>(null);
   const shown = useRef(truck);
@@ -42,12 +44,15 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
   // A variant is looked at from where the truck it varies was; another file is looked at afresh.
   // biome-ignore lint/correctness/useExhaustiveDependencies: asking again, or opening another file, sets the view anew
   useLayoutEffect(() => {
-    const isWell = view === "well" && !isAlone;
-    const extent = isAlone
-      ? knuckleExtent(shown.current, side)
-      : isWell
-        ? wellExtent(shown.current, side)
-        : extentOf(shown.current);
+    const isWell = view === "well" && !isAlone && pressed === null;
+    const part = pressed === null ? undefined : shown.current.setup.truck.body[pressed];
+    const extent = part
+      ? partExtent(part)
+      : isAlone
+        ? knuckleExtent(shown.current, side)
+        : isWell
+          ? wellExtent(shown.current, side)
+          : extentOf(shown.current);
     const { min, max } = extent;
     const [x, y, z] = viewDirection(view, side);
     const distance = isWell ? WELL_DISTANCE * shown.current.model.tire.freeRadius : DISTANCE;
@@ -63,7 +68,7 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
     controls.current?.target.set(...middle);
     controls.current?.update();
     invalidate();
-  }, [camera, invalidate, view, viewsAsked, side, truck.file, isAlone]);
+  }, [camera, invalidate, view, viewsAsked, side, truck.file, isAlone, pressed]);
 
   // A new size, or room for dimensions, keeps the direction and how far in a hand has zoomed.
   useLayoutEffect(() => {

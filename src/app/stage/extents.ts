@@ -1,4 +1,6 @@
 import type { Vec3 } from "../../geometry/vec.ts";
+import type { BodyPart } from "../../setup/types/types.ts";
+import { boxOf } from "../../studies/worksheet/scanMove.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { Truck } from "../state/truck.ts";
@@ -41,6 +43,12 @@ export function extentOf(truck: Truck): Extent {
     }
   }
   return { min: [-x, -y, low], max: [x, y, high] };
+}
+
+/** What a view of one body part must hold. */
+export function partExtent(part: BodyPart): Extent {
+  const [min, max] = boxOf([...partPoints(part)].flat());
+  return { min, max };
 }
 
 /** What the view from a wheel well must hold: one tire at any steering angle and height near the one measured, and its arch. */

@@ -1,6 +1,7 @@
 import { newTruckDocument } from "../../setup/newTruck.ts";
 import { readSetup } from "../../setup/readSetup.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+import { unitGuesses } from "../../studies/worksheet/scanMove.ts";
 import type { ActionContext } from "./actionContext.ts";
 import { freeName } from "./freeName.ts";
 import { GivenMeshes, meshNamesIn } from "./givenMeshes.ts";
@@ -41,13 +42,15 @@ export function openingActions({ set, get }: ActionContext, onOpened: () => void
       return;
     }
     beginGesture();
-    for (const name of more.files.keys()) {
+    for (const [name, mesh] of more.files) {
       const shown = shownDocument(get());
       const body = valueAt(shown, BODY);
       const list: readonly unknown[] = Array.isArray(body) ? body : [];
       const names = list.map((part) => String(valueAt(part, ["name"])));
+      const [guess] = "refused" in mesh || mesh.unit !== null ? [] : unitGuesses(mesh.positions);
+      const unit = guess?.isLikely ? { unit: guess.unit } : {};
       const part = { name: freeName(name.replace(/\.[^.]*$/, ""), names), kind: "mesh", file: name };
-      insertItem(BODY, list.length, part);
+      insertItem(BODY, list.length, { ...part, ...unit });
     }
     set(({ meshes }) => ({ meshes: meshes.with(more) }));
     endGesture();

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { formatLength } from "../../units/formatLength.ts";
-import { mmFromUnits } from "../../units/lengthUnits.ts";
-import { block } from "../fields/blockFields.ts";
+import { findLengthUnit } from "../../units/lengthUnits.ts";
+import { block, list } from "../fields/blockFields.ts";
 import { numbersField, pointField, tupleMend } from "../fields/fields.ts";
 import type { BlockReading, LoadedMesh } from "../reading/blockReading.ts";
 import { scaled } from "../reading/pointMath.ts";
@@ -15,7 +15,10 @@ import {
 } from "./threePoints.ts";
 
 /** Units a mesh file may be in. */
-export const MESH_UNITS = ["in", "mm", "cm", "m"] as const satisfies readonly MeshUnit[];
+export const MESH_UNITS = ["in", "mm", "cm", "m", "ft"] as const satisfies readonly MeshUnit[];
+
+/** A scan is placed by a handful of points. */
+const MAX_MATCHED = 40;
 
 const meshPoint = numbersField("a point of the mesh, in its own unit and axes", "three numbers, [x, y, z]");
 const truckPoint = pointField("the same point on the truck, vehicle axes");
@@ -49,6 +52,14 @@ export const placeField = block(
           "where those three are on the truck: the first exactly, the second in direction, the third in plane",
       })
       .optional(),
+    matched: list(
+      "points seen on both, to place the mesh by and to check it with; where it stands is said by turn and move",
+      block("a point seen on both", {
+        inMesh: meshPoint.optional(),
+        onTruck: truckPoint.optional(),
+      }),
+      { most: MAX_MATCHED },
+    ).optional(),
   },
   { dependentRequired: { from: ["to"], to: ["from"] } },
 );
@@ -74,8 +85,10 @@ export function placedPositions(
   const placing = isMatched
     ? matchedPlacing(place, fileUnit, reading.inside("place"))
     : turnedPlacing(place, reading);
+  for (const [i, { onTruck }] of (place.matched ?? []).entries())
+    if (onTruck) reading.point(onTruck, "place", "matched", i, "onTruck");
   if (!placing) return null;
-  const factor = mmPer(fileUnit) * (place.scale ?? 1);
+  const factor = mmPerMeshUnit(fileUnit) * (place.scale ?? 1);
   const { turn, center, target } = placing;
   const placed = new Float64Array(mesh.positions.length);
   for (let i = 0; i < placed.length; i += 3) {
@@ -90,8 +103,9 @@ export function placedPositions(
   return placed;
 }
 
-function mmPer(unit: MeshUnit): number {
-  return unit === "m" ? 1000 : unit === "cm" ? 10 : mmFromUnits(1, unit);
+/** mm in one of the units that a mesh may be in. */
+export function mmPerMeshUnit(unit: MeshUnit): number {
+  return findLengthUnit(unit)!.mm;
 }
 
 function turnedPlacing({ turn, move }: PlaceAsTyped, reading: BlockReading): Placing {
@@ -146,7 +160,7 @@ function matchedPlacing(place: PlaceAsTyped, fileUnit: MeshUnit, reading: BlockR
     );
     return null;
   }
-  const inMesh = from.map((point) => scaled(point, mmPer(fileUnit))) as unknown as ThreePoints;
+  const inMesh = from.map((point) => scaled(point, mmPerMeshUnit(fileUnit))) as unknown as ThreePoints;
   const onTruck = to.map((point, i) => reading.point(point, "to", i)) as unknown as ThreePoints;
   const uneven = unevenSide(inMesh, onTruck);
   const better = uneven && betterUnit(inMesh, onTruck, fileUnit);
@@ -173,7 +187,7 @@ function unevenText({ ends, inMesh, onTruck }: UnevenSide, units: LengthUnit): s
 /** The unit in which all sides would agree; undefined = none. */
 function betterUnit(inMesh: ThreePoints, onTruck: ThreePoints, fileUnit: MeshUnit): MeshUnit | undefined {
   return MESH_UNITS.find((unit) => {
-    const factor = mmPer(unit) / mmPer(fileUnit);
+    const factor = mmPerMeshUnit(unit) / mmPerMeshUnit(fileUnit);
     const rescaled = inMesh.map((point) => scaled(point, factor)) as unknown as ThreePoints;
     return unevenSide(rescaled, onTruck) === null;
   });

@@ -32,6 +32,9 @@ const LABELS: Readonly<Record<string, string>> = {
   unit: "Unit of the mesh file",
   "place.from": "Three points of the mesh",
   "place.to": "Three points on the truck",
+  "place.matched": "Points seen on both",
+  "matched.inMesh": "In the mesh",
+  "matched.onTruck": "On the truck",
   turn: "Turned by",
   move: "Moved by",
   // Knuckle, wheel, tire
@@ -284,6 +287,7 @@ const ENTRY_LABELS: Readonly<Record<string, string>> = {
   from: "Point",
   to: "Point",
   triangles: "Triangle",
+  matched: "Point",
   center: "Point of the center",
   profile: "Profile point",
   outline: "Corner",

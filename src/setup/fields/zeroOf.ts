@@ -19,7 +19,7 @@ export function zeroOf(
   document: unknown,
 ): Zero | null {
   const keys = pattern.join(".");
-  if (keys.includes(".place.from.")) return "mesh";
+  if (keys.includes(".place.from.") || keys.includes(".inMesh")) return "mesh";
   if (kind !== "point") return null;
   const beside = (key: string) => valueAt(document, [...path.slice(0, -1), key]);
   if (keys === "hardware.caliper.min" || keys === "hardware.caliper.max")

@@ -24,7 +24,7 @@ export type Point = readonly [x: number, y: number, z: number];
 export type LengthUnit = "in" | "mm";
 
 /** The unit of the numbers in a mesh file. */
-export type MeshUnit = "in" | "mm" | "cm" | "m";
+export type MeshUnit = "in" | "mm" | "cm" | "m" | "ft";
 
 /** A control arm as measured: it turns about the line through its two pivots. */
 export interface ArmSetup {

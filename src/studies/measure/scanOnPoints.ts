@@ -66,7 +66,8 @@ export function scanOnPoints(matched: readonly MatchedPoint[]): ScanPlacingResul
   return { ok: true, placing: { turn, move, turnDegrees: degreesOf(turn), residuals, within } };
 }
 
-function turned([a, b, c]: ScanPlacing["turn"], p: Vec3): Vec3 {
+/** A point turned. @param turn its rows */
+export function turned([a, b, c]: ScanPlacing["turn"], p: Vec3): Vec3 {
   return [dot(a, p), dot(b, p), dot(c, p)];
 }
 
@@ -90,8 +91,8 @@ function determinant(rows: readonly Vec3[]): number {
   return a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
 }
 
-/** Angles about X, then Y, then Z of a turn Z·Y·X, degrees. */
-function degreesOf([a, b, c]: ScanPlacing["turn"]): Vec3 {
+/** Angles about vehicle X, then Y, then Z of a turn Z·Y·X, degrees. @param rows of the turn */
+export function degreesOf([a, b, c]: ScanPlacing["turn"]): Vec3 {
   const aboutY = Math.asin(Math.max(-1, Math.min(1, -c[0])));
   const isUpright = Math.abs(c[0]) < 1 - 1e-12;
   const aboutX = isUpright ? Math.atan2(c[1], c[2]) : Math.atan2(-b[2], b[1]);

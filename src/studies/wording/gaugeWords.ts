@@ -1,5 +1,7 @@
+import type { MeshUnit } from "../../setup/types/types.ts";
 import type { Gauge } from "../../setup/worksheet/worksheetState.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import type { UnitGuess } from "../worksheet/scanMove.ts";
 import { listWords } from "./asBuiltWords.ts";
 import { amountText } from "./lengths.ts";
 
@@ -67,3 +69,65 @@ export function scanFitSentence(residuals: readonly number[], format: LengthForm
 export function markName(mark: string): string {
   return `mark ${mark}`;
 }
+
+const UNIT_WORDS: Readonly<Record<MeshUnit, string>> = {
+  in: "inches",
+  mm: "millimeters",
+  cm: "centimeters",
+  m: "meters",
+  ft: "feet",
+};
+
+/** A mesh in one of the units, as a choice: `inches: 60 in × 24 in`, to whole inches or centimeters. */
+export function unitChoiceText({ unit, sides }: UnitGuess, { units }: LengthFormat): string {
+  const [step, word] = units === "in" ? [25.4, "in"] : [10, "cm"];
+  const [long, wide] = sides.map((side) => Math.round(side / step).toLocaleString("en-US"));
+  return `${UNIT_WORDS[unit]}: ${long} ${word} × ${wide} ${word}`;
+}
+
+/** Asks in which unit a mesh file is. @param guesses likeliest first */
+export function unitQuestion(guesses: readonly UnitGuess[], unit: MeshUnit): string {
+  const likely = guesses.filter(({ isLikely }) => isLikely);
+  if (likely.length === 0)
+    return "In none of the units is this mesh as large as a fender or a front clip. Which is it in?";
+  const words = likely.map((one) => UNIT_WORDS[one.unit]).join(" or ");
+  const said = `Its size says ${words}: as large as a fender or a front clip.`;
+  return likely.some((one) => one.unit === unit)
+    ? `${said} Read as ${UNIT_WORDS[unit]} now; is that right?`
+    : `${said} Read as ${UNIT_WORDS[unit]} now: that is hardly right.`;
+}
+
+/** What the stage asks for while a point is picked. @param what `point 2`, or what a point of the truck is called */
+export const PICK_TEXTS = {
+  scan: (what: string) => `Press on the scan where ${what} is. Drag turns it.`,
+  truck: (what: string) => `Press the place on the truck that is ${what}.`,
+  end: "Stop picking",
+} as const;
+
+/** How far a matched point lies from its place on the truck, as the scan stands. @param mm null = not known yet */
+export function matchOffText(mm: number | null, format: LengthFormat): string {
+  return mm === null ? "not matched yet" : `${amountText(mm, format)} off`;
+}
+
+/** How a scan stands by its matched points as it stands now. @param offs of each that is whole, mm */
+export function matchesSentence(offs: readonly number[], format: LengthFormat): string {
+  if (offs.length < 3)
+    return `${offs.length} of 3 points matched. Pick at least three that are far apart and not in line; more of them check each other.`;
+  const worst = Math.max(...offs);
+  const rms = Math.sqrt(offs.reduce((sum, off) => sum + off * off, 0) / offs.length);
+  return `As it stands the matched points are ${amountText(rms, format)} off on the whole (root mean square), ${amountText(worst, format)} at worst. A point an inch off is the wrong point, or the scan is in another unit.`;
+}
+
+/** What stands at points of the truck that are none of the setup's own. */
+export const PLACE_WORDS = {
+  zero: "floor under the axle line, at the centerline",
+  wheelCenter: "wheel center",
+  contactPatch: "floor under the wheel center",
+  tieRodOuter: "outer tie rod end",
+} as const;
+
+/** Points of the truck read off a scan. */
+export const POINTS_OFF_SCAN = {
+  title: "Take points of the truck off this scan",
+  how: "Once the scan stands in its place: choose a point, press it on the scan, and it is the truck's from then on.",
+} as const;

@@ -47,6 +47,9 @@ export function nextSentence({ from, to }: NextReading, name: string, format: Le
   return `What would help most next: ${lower(name)}. The truck's points are known to ${amountText(from, format)} on average; with it to ${amountText(to, format)}.`;
 }
 
+/** Said where there is nothing to be worked out of. */
+export const NOTHING_READ = "no reading stands here that can be read; read something on the truck first";
+
 /** Said where every reading goes with the others. */
 export function agreeSentence(residuals: readonly ReadingResidual[]): string {
   const checked = residuals.filter(({ inSigmas }) => inSigmas !== null).length;

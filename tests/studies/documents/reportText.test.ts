@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
+import { measureText } from "../../../src/studies/documents/measureText.ts";
 import { type ReportAsk, reportText } from "../../../src/studies/documents/reportText.ts";
 import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
@@ -40,7 +41,17 @@ describe("what the page saves", () => {
     expect(reportText(model, ask, endless)).toBe(captured(line).out);
   });
 
+  it("of readings is what the command line prints, letter for letter", () => {
+    const file = "shared/tape-measured.json";
+    const text = readFileSync(new URL(`../../../${file}`, import.meta.url), "utf8");
+    const { out } = captured(["measure", file, "--json"]);
+    expect(measureText(JSON.parse(text), null)).toBe(out);
+    expect(JSON.parse(out)).toMatchObject({ units: "in", residuals: expect.any(Array) });
+  });
+
   it("is nothing where there is no answer", () => {
+    expect(measureText({ format: "wellsweep-setup", version: 1, units: "in" }, null)).toBeNull();
+    expect(measureText({ units: "in", readings: [{ height: "nowhere.at", is: 3 }] }, null)).toBeNull();
     expect(reportText(demoModel(), { of: "air" }, endless)).toBeNull();
     expect(reportText(model, { of: "pose", travel: -900, steer: 0 }, endless)).toBeNull();
   });

@@ -66,7 +66,7 @@ export function BodyPartFields({ index, count, kind, name, truck, isFresh }: Bod
                 ]}
               />
             )}
-            {kind === "mesh" && <MeshFields path={path} />}
+            {kind === "mesh" && <MeshFields path={path} truck={truck} />}
             <div className="row-tools">
               <button
                 type="button"

@@ -1,5 +1,7 @@
+import { useMemo } from "react";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { shownDocument } from "../../state/selectors.ts";
+import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
@@ -7,20 +9,29 @@ import { OptionalBlock } from "../fields/OptionalBlock.tsx";
 import { WaySwitch } from "../fields/WaySwitch.tsx";
 import { PointFields } from "../points/PointFields.tsx";
 import { PointList } from "../points/PointList.tsx";
+import { matchFrom } from "./placeScan.ts";
 import { ScanFit } from "./ScanFit.tsx";
+import { ScanMatches } from "./ScanMatches.tsx";
+import { ScanNudge } from "./ScanNudge.tsx";
+import { ScanPoints } from "./ScanPoints.tsx";
+import { ScanUnit } from "./ScanUnit.tsx";
+import { scanOnBoard } from "./scanOnBoard.ts";
 
-export type MeshFieldsProps = { path: KeyPath };
+export type MeshFieldsProps = { path: KeyPath; truck: Truck };
+
+type Way = (typeof WAYS)[number]["way"];
 
 const CORNERS = ["1st", "2nd", "3rd"] as const;
 const WAYS = [
+  { way: "matched", label: "by matched points" },
   { way: "numbers", label: "by turn and move" },
   { way: "points", label: "by three points" },
 ] as const;
 
 /** A surface: points and triangles in the setup itself, or a mesh file and where it stands. */
-export function MeshFields({ path }: MeshFieldsProps) {
+export function MeshFields({ path, truck }: MeshFieldsProps) {
   const isFile = useWorkbench((s) => valueAt(shownDocument(s), [...path, "file"]) !== undefined);
-  if (isFile) return <MeshFileFields path={path} />;
+  if (isFile) return <MeshFileFields path={path} truck={truck} />;
   return (
     <>
       <h5>Corners of the triangles</h5>
@@ -37,24 +48,36 @@ export function MeshFields({ path }: MeshFieldsProps) {
   );
 }
 
-function MeshFileFields({ path }: MeshFieldsProps) {
+function MeshFileFields({ path, truck }: MeshFieldsProps) {
   const place = [...path, "place"];
-  const way = useWorkbench((s) => {
+  const way = useWorkbench((s): Way => {
     const there = valueAt(shownDocument(s), place);
-    return valueAt(there, ["from"]) === undefined && valueAt(there, ["to"]) === undefined
-      ? "numbers"
-      : "points";
+    if (valueAt(there, ["matched"]) !== undefined) return "matched";
+    const isByThree = valueAt(there, ["from"]) !== undefined || valueAt(there, ["to"]) !== undefined;
+    return isByThree ? "points" : "numbers";
   });
+  // The truck shown, not what is being typed, tells where the mesh stands.
+  const document = useWorkbench((s) => s.good?.document);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the truck is what it stands on, and the path is a new list each time
+  const scan = useMemo(
+    () => (document ? scanOnBoard(workbench.getState(), path) : null),
+    [truck, document, path.join(".")],
+  );
   const { editField, removeField } = workbench.getState();
-  const give = (wanted: "numbers" | "points") => {
-    if (wanted === "numbers") removeField(place);
-    else editField(place, { from: THREE_POINTS, to: THREE_POINTS });
+  const give = (wanted: Way) => {
+    if (wanted === "matched") matchFrom(path);
+    else if (wanted === "points") editField(place, { from: THREE_POINTS, to: THREE_POINTS });
+    else if (way === "matched") removeField([...place, "matched"]);
+    else removeField(place);
   };
   return (
     <>
       <FieldRow path={[...path, "file"]} />
-      <FieldRow path={[...path, "unit"]} label="Its unit" />
+      <ScanUnit path={path} />
       <WaySwitch label="Where it stands" ways={WAYS} way={way} onChange={give} />
+      {way === "matched" && <ScanMatches path={path} truck={truck} scan={scan} />}
+      {way !== "points" && scan && <ScanNudge path={path} />}
+      {scan && <ScanPoints path={path} truck={truck} scan={scan} />}
       {way === "points" ? (
         <>
           <PointFields

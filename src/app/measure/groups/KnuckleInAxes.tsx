@@ -1,13 +1,17 @@
-import { useId, useMemo, useState } from "react";
+import { useEffect, useId, useMemo, useState } from "react";
 import type { Vec3 } from "../../../geometry/vec.ts";
+import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { knuckleInTruck } from "../../../studies/measure/knuckleInTruck.ts";
 import { formatLength, type LengthFormat } from "../../../units/formatLength.ts";
 import { parseLength } from "../../../units/parseLength.ts";
 import { plainLengthText } from "../../../units/plainLengthText.ts";
+import { fieldDraft } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
-import { fileUnitsOf } from "../../state/typedDocument.ts";
-import { useFormat } from "../../state/useWorkbench.ts";
+import { fileUnitsOf, withDraft } from "../../state/typedDocument.ts";
+import { commitTyped, dropTyped, type } from "../../state/typing.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { typingVisit } from "../fields/typingVisit.ts";
 import { ZERO_WORDS, ZeroSketch } from "../sketches/zeroSketches.tsx";
 
 export type KnuckleInAxesProps = { truck: Truck };
@@ -79,56 +83,35 @@ type PointRowProps = {
 
 function PointRow({ label, point, format, onMove }: PointRowProps) {
   const id = useId();
-  /** What is typed and not taken over yet, by axis. */
-  const [typed, setTyped] = useState<readonly (string | null)[]>([null, null, null]);
-  const [fault, setFault] = useState<{ readonly axis: number; readonly mend: string } | null>(null);
-  const setCell = (axis: number, text: string | null) =>
-    setTyped(typed.map((old, i) => (i === axis ? text : old)));
-  const takeOver = (axis: number) => {
-    const text = typed[axis];
-    if (text === null || text === undefined) return;
-    const read = parseLength(text, format.units);
-    if (!read.ok) {
-      setFault({ axis, mend: read.mend });
-      return;
-    }
-    setFault(null);
-    setCell(axis, null);
-    put(onMove(point.map((old, i) => (i === axis ? read.mm : old)) as unknown as Vec3));
-  };
+  // No field of the file: what does not read is kept beside it, as of any other field.
+  const path: KeyPath = ["knuckle", `${label} in the truck's axes`];
+  const faults = useWorkbench((s) =>
+    AXES.map((axis) => fieldDraft(s, [...path, axis])?.mend ?? "").join("\n"),
+  ).split("\n");
+  const axis = faults.findIndex((mend) => mend !== "");
   return (
     <>
       <tr>
         <th scope="row">{label}</th>
-        {AXES.map((name, axis) => (
-          <td key={name}>
-            <input
-              className="entry"
-              type="text"
-              autoComplete="off"
-              spellCheck={false}
-              aria-label={`${label} in the truck's axes, ${name}`}
-              aria-invalid={fault?.axis === axis}
-              aria-describedby={fault?.axis === axis ? id : undefined}
-              value={typed[axis] ?? bareLength(point[axis]!, format)}
-              onChange={(event) => setCell(axis, event.target.value)}
-              onBlur={() => takeOver(axis)}
-              onKeyDown={(event) => {
-                if (event.key === "Enter") takeOver(axis);
-                if (event.key !== "Escape") return;
-                setCell(axis, null);
-                setFault(null);
-              }}
+        {AXES.map((name, i) => (
+          <td key={name} data-field={[...path, name].join(".")}>
+            <Cell
+              path={[...path, name]}
+              label={`${label} in the truck's axes, ${name}`}
+              shown={bareLength(point[i]!, format)}
+              format={format}
+              faultId={id}
+              onRead={(mm) => put(onMove(point.map((old, k) => (k === i ? mm : old)) as unknown as Vec3))}
             />
           </td>
         ))}
       </tr>
-      {fault && (
+      {axis >= 0 && (
         <tr>
           <td colSpan={4} className="points-fault">
             <p id={id} className="fault">
               <span aria-hidden="true">✕ </span>
-              {AXES[fault.axis]}: {fault.mend}. It stays as it was until then.
+              {AXES[axis]}: {faults[axis]}. It stays as it was until then.
             </p>
           </td>
         </tr>
@@ -137,17 +120,84 @@ function PointRow({ label, point, format, onMove }: PointRowProps) {
   );
 }
 
+type CellProps = {
+  /** Under which what is typed is kept. */
+  path: KeyPath;
+  label: string;
+  /** What holds now. */
+  shown: string;
+  format: LengthFormat;
+  faultId: string;
+  onRead: (mm: number) => void;
+};
+
+/** One coordinate: each key is kept, and takes effect as soon as no other has come for a moment. */
+function Cell({ path, label, shown, format, faultId, onRead }: CellProps) {
+  const [typed, setTyped] = useState<string | null>(null);
+  const [visit] = useState(typingVisit);
+  const draft = useWorkbench((s) => fieldDraft(s, path));
+  const take = (text: string) => {
+    const read = parseLength(text, format.units);
+    visit.touch();
+    if (read.ok) {
+      workbench.getState().discardDraft(path);
+      onRead(read.mm);
+    } else keepDraft(path, text, read.mend);
+  };
+  // Typed before the page was left: taken over now, or its own mend is told.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when it comes
+  useEffect(() => {
+    if (draft) take(draft.text);
+    return () => {
+      commitTyped();
+      visit.end();
+    };
+  }, []);
+  const settle = () => {
+    commitTyped();
+    visit.end();
+    setTyped(null);
+  };
+  return (
+    <input
+      className="entry"
+      type="text"
+      autoComplete="off"
+      spellCheck={false}
+      aria-label={label}
+      aria-invalid={draft !== null}
+      aria-describedby={draft ? faultId : undefined}
+      value={typed ?? draft?.text ?? shown}
+      onChange={({ target: { value } }) => {
+        setTyped(value);
+        type({ path, text: value, isOptional: false }, () => take(value));
+      }}
+      onBlur={settle}
+      onKeyDown={(event) => {
+        if (event.key === "Enter") settle();
+        if (event.key !== "Escape") return;
+        dropTyped();
+        if (!visit.cancel()) workbench.getState().discardDraft(path);
+        setTyped(null);
+      }}
+    />
+  );
+}
+
+/** Keeps a text that does not read, with its mend. */
+function keepDraft(path: KeyPath, text: string, mend: string): void {
+  workbench.setState(({ drafts, variant }) => ({ drafts: withDraft(drafts, { variant, path, text, mend }) }));
+}
+
 function bareLength(mm: number, format: LengthFormat): string {
   return formatLength(mm, format).replace(/ (in|mm)$/, "");
 }
 
-/** Writes the knuckle's numbers, as one step. */
+/** Writes the knuckle's numbers. */
 function put(numbers: Readonly<Record<string, number | Vec3>>): void {
-  const { document, beginGesture, editField, endGesture } = workbench.getState();
+  const { document, editField } = workbench.getState();
   const units = fileUnitsOf(document);
   const text = (mm: number) => plainLengthText(Math.round(mm * 1e4) / 1e4, units);
-  beginGesture();
   for (const [key, value] of Object.entries(numbers))
     editField(["knuckle", key], typeof value === "number" ? text(value) : value.map(text));
-  endGesture();
 }

@@ -77,7 +77,7 @@ function StartDialog() {
         />
         <Way
           name="Points from a scan"
-          about="A mesh of the truck put in place by three points; the short list for the rest."
+          about="A mesh of the truck put in place by matched points, and points taken off it; the short list for the rest."
           onBegin={() => begin("scan")}
         />
       </ul>

@@ -7,7 +7,10 @@ import {
   readingsToAdd,
   worksheetOf,
 } from "../../../setup/worksheet/worksheetState.ts";
+import { measureText } from "../../../studies/documents/measureText.ts";
+import { NOTHING_READ } from "../../../studies/wording/readingsTold.ts";
 import { progressWords, readingName } from "../../../studies/wording/worksheetWords.ts";
+import { type SavedFile, SaveMenu } from "../../parts/SaveMenu.tsx";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -72,10 +75,26 @@ export function WorksheetPanel() {
             Show the full list: {missing.length} more readings
           </button>
         )}
+        <SaveMenu of="what the readings come to" files={[measuredFile()]} />
         <PrintWorksheet states={states} name={String(valueAt(document, ["name"]) ?? "")} />
       </div>
     </section>
   );
+}
+
+/** What the readings come to, as the command line prints it. */
+function measuredFile(): SavedFile {
+  const { file, document, variant } = workbench.getState();
+  return {
+    name: "Points, residuals, what is left open (JSON)",
+    file: `${file.replace(/\.[^.]*$/, "") || "truck"}-measure.json`,
+    type: "application/json",
+    make: () => {
+      const text = measureText(document, variant);
+      if (text === null) throw new Error(NOTHING_READ);
+      return text;
+    },
+  };
 }
 
 /** The card of a line by what is read of it. */

@@ -1,0 +1,103 @@
+import "./handles/handles.css";
+import { useEffect, useState } from "react";
+import { PICK_TEXTS } from "../../studies/wording/gaugeWords.ts";
+import { type AskedOfTruck, endPick, type TruckPlace, useScanPick } from "../state/scanPick.ts";
+import { useHandles } from "./handles/handleStore.ts";
+import { onPicture } from "./handles/picturePlane.ts";
+
+/** Over the picture while a point is picked: what is asked for, and the places of the truck that can be pressed. */
+export function PickPlaces() {
+  const asked = useScanPick((s) => s.asked);
+  const isAsked = asked !== null;
+  useEffect(() => {
+    if (!isAsked) return;
+    const onKey = (event: KeyboardEvent) => event.key === "Escape" && endPick();
+    document.querySelector(".stage")?.scrollIntoView({ block: "nearest" });
+    addEventListener("keydown", onKey);
+    return () => removeEventListener("keydown", onKey);
+  }, [isAsked]);
+  if (!asked) return null;
+  return (
+    <>
+      {asked.on === "truck" ? (
+        <Places places={asked.places} take={asked.take} />
+      ) : (
+        <Marks marks={asked.marks} />
+      )}
+      <p className="stage-pick" role="status">
+        {asked.words}{" "}
+        <button type="button" className="small-button" onClick={endPick}>
+          {PICK_TEXTS.end}
+        </button>
+      </p>
+    </>
+  );
+}
+
+type PlacesProps = Pick<AskedOfTruck, "places" | "take">;
+
+/** What is picked on the scan already. */
+function Marks({ marks }: { marks: readonly TruckPlace[] }) {
+  const picture = useHandles((s) => s.picture);
+  if (!picture) return null;
+  return (
+    <svg className="stage-handles" aria-hidden="true">
+      {marks.map(({ name, at }) => {
+        const { x, y } = onPicture(picture, at);
+        return (
+          <g key={name} transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
+            <circle className="stage-knob" r={4} />
+            <text className="stage-handle-name" y={-9} textAnchor="middle">
+              {name}
+            </text>
+          </g>
+        );
+      })}
+    </svg>
+  );
+}
+
+function Places({ places, take }: PlacesProps) {
+  const picture = useHandles((s) => s.picture);
+  const [named, setNamed] = useState<string | null>(null);
+  if (!picture) return null;
+  const press = (place: TruckPlace) => {
+    endPick();
+    take(place);
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: no fieldset can be drawn in
+    <svg className="stage-handles" role="group" aria-label="Places of the truck">
+      {places.map((place) => {
+        const at = onPicture(picture, place.at);
+        return (
+          // biome-ignore lint/a11y/useSemanticElements: there is no button element inside a drawing
+          <g
+            key={place.name}
+            className="stage-handle"
+            role="button"
+            tabIndex={0}
+            aria-label={place.name}
+            transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
+            onPointerEnter={() => setNamed(place.name)}
+            onFocus={() => setNamed(place.name)}
+            onClick={() => press(place)}
+            onKeyDown={(event) => {
+              if (event.key !== "Enter" && event.key !== " ") return;
+              event.preventDefault();
+              press(place);
+            }}
+          >
+            <circle className="stage-grip" r={14} />
+            <circle className="stage-knob" r={5} />
+            {named === place.name && (
+              <text className="stage-handle-name" y={-12} textAnchor="middle">
+                {place.name}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </svg>
+  );
+}

@@ -1,0 +1,64 @@
+import { useStore } from "zustand";
+import { createStore } from "zustand/vanilla";
+import type { Vec3 } from "../../geometry/vec.ts";
+
+/** A place pressed on a scan: a triangle of it and the shares of its corners. */
+export interface ScanHit {
+  readonly triangle: number;
+  readonly shares: Vec3;
+  /** Where it lies as the scan stands, vehicle axes, mm. */
+  readonly at: Vec3;
+}
+
+/** A place with a name. Vehicle axes, mm. */
+export interface TruckPlace {
+  readonly name: string;
+  readonly at: Vec3;
+}
+
+/** What is to be pressed on the stage now. */
+export type Asked = AskedOfScan | AskedOfTruck;
+
+interface AskedOfScan {
+  readonly on: "scan";
+  /** Index of the body part. */
+  readonly part: number;
+  readonly words: string;
+  /** Points of it that are known already. */
+  readonly marks: readonly TruckPlace[];
+  readonly take: (hit: ScanHit) => void;
+}
+
+export interface AskedOfTruck {
+  readonly on: "truck";
+  readonly words: string;
+  readonly places: readonly TruckPlace[];
+  readonly take: (place: TruckPlace) => void;
+}
+
+/** Points picked on the stage: asked for by a form, answered by the picture. No part of any setup. */
+export interface ScanPick {
+  readonly asked: Asked | null;
+}
+
+export const scanPick = createStore<ScanPick>()(() => ({ asked: null }));
+
+/** Follows it. The selector must give a primitive or something that already existed. */
+export function useScanPick<T>(selector: (pick: ScanPick) => T): T {
+  return useStore(scanPick, selector);
+}
+
+/** Asks for a press, in place of what was asked for before. */
+export function askForPress(asked: Asked): void {
+  scanPick.setState({ asked });
+}
+
+/** Nothing is asked for any longer. */
+export function endPick(): void {
+  scanPick.setState({ asked: null });
+}
+
+/** Index of the body part that is pressed on now, to be drawn alone; null = the truck is drawn. */
+export function pressedPart({ asked }: ScanPick): number | null {
+  return asked?.on === "scan" ? asked.part : null;
+}
