@@ -5,7 +5,7 @@ import type { KnuckleSetup } from "../../setup/types/types.ts";
 import { knuckleSolid, type SolidBody } from "../../studies/knuckleSolid/knuckleSolid.ts";
 import { useStage } from "../state/stageSettings.ts";
 import { useInk } from "./InkProvider.tsx";
-import { Solid } from "./Solid.tsx";
+import { Solid, type SolidProps } from "./Solid.tsx";
 import { useGeometry } from "./useGeometry.ts";
 
 export type BuildBodiesProps = {
@@ -23,17 +23,19 @@ export function BuildBodies({ build, knuckle }: BuildBodiesProps) {
 }
 
 function Body({ body }: { body: SolidBody }) {
+  const geometry = useGeometry(() => geometryOf(body), [body]);
+  const tone = body.kind === "plate" ? "arm" : body.kind === "pin" ? "rod" : "knuckle";
+  return <CutSolid geometry={geometry} tone={tone} />;
+}
+
+/** A solid that looks solid where the knuckle is cut open. */
+export function CutSolid(props: Pick<SolidProps, "geometry" | "tone">) {
   const ink = useInk();
   const isCut = useStage((s) => s.isCutOpen);
-  const geometry = useGeometry(() => geometryOf(body), [body]);
   return (
     <>
-      <Solid
-        geometry={geometry}
-        tone={body.kind === "plate" ? "arm" : body.kind === "pin" ? "rod" : "knuckle"}
-        hasOutline={!isCut}
-      />
-      {isCut && <mesh geometry={geometry} material={ink.cutFace} />}
+      <Solid {...props} hasOutline={!isCut} />
+      {isCut && <mesh geometry={props.geometry} material={ink.cutFace} />}
     </>
   );
 }

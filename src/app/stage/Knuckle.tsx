@@ -1,17 +1,17 @@
 import { useCallback, useRef } from "react";
 import type { Group } from "three";
 import type { BuildSetup } from "../../setup/types/buildTypes.ts";
-import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
+import { Brake, Housings, Studs } from "./BoltedOn.tsx";
 import { BuildBodies } from "./BuildBodies.tsx";
 import { CutOpen } from "./CutOpen.tsx";
 import { knuckleFrameTo, moveTo } from "./frames.ts";
 import { isGuess, MADE_OF } from "./guess.ts";
 import { useInk } from "./InkProvider.tsx";
-import { caliperGeometry, knuckleBodyGeometry, knuckleGeometry, rotorGeometry } from "./knuckleGeometry.ts";
+import { knuckleBodyGeometry, knuckleGeometry } from "./knuckleGeometry.ts";
 import { dashesGeometry } from "./lineGeometry.ts";
 import { Solid } from "./Solid.tsx";
 import { useGeometry } from "./useGeometry.ts";
@@ -55,6 +55,9 @@ export function Knuckle({ truck, side, isAlone = false }: KnuckleProps) {
       {isBuilt ? (
         <>
           <BuildBodies build={build} knuckle={knuckle} />
+          <Studs studs={build.studs} span={knuckle.span} />
+          {hardware && <Housings span={knuckle.span} hardware={hardware} />}
+          {hardware && <Brake knuckle={knuckle} hardware={hardware} isSeenThrough />}
           {isCutOpen && <CutOpen pinLead={knuckle.pinLead} />}
         </>
       ) : (
@@ -66,31 +69,6 @@ export function Knuckle({ truck, side, isAlone = false }: KnuckleProps) {
       <SteeringAxis span={knuckle.span} reach={isAlone ? REACH_ALONE : truck.model.tire.loadedRadius} />
     </group>
   );
-}
-
-export type BrakeProps = {
-  knuckle: KnuckleSetup;
-  hardware: HardwareSetup;
-};
-
-/** Rotor and caliper, as far as the setup gives them. Knuckle frame. */
-function Brake({ knuckle, hardware: { rotor, caliper } }: BrakeProps) {
-  return (
-    <>
-      {rotor && <Rotor knuckle={knuckle} rotor={rotor} />}
-      {caliper && <Caliper knuckle={knuckle} caliper={caliper} />}
-    </>
-  );
-}
-
-function Rotor({ knuckle, rotor }: { knuckle: KnuckleSetup; rotor: RotorSetup }) {
-  const geometry = useGeometry(() => rotorGeometry(knuckle, rotor), [knuckle, rotor]);
-  return <Solid geometry={geometry} tone="rod" />;
-}
-
-function Caliper({ knuckle, caliper }: { knuckle: KnuckleSetup; caliper: CaliperSetup }) {
-  const geometry = useGeometry(() => caliperGeometry(knuckle, caliper), [knuckle, caliper]);
-  return <Solid geometry={geometry} tone="arm" />;
 }
 
 export type SteeringAxisProps = {

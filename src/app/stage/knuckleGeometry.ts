@@ -1,12 +1,16 @@
-import { BoxGeometry, type BufferGeometry, Matrix4, Vector3 } from "three";
+import { BoxGeometry, BufferGeometry, Matrix4, Vector3 } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
 import type { Vec3 } from "../../geometry/vec.ts";
+import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import type { CaliperSetup, HardwareSetup, KnuckleSetup, RotorSetup } from "../../setup/types/types.ts";
 import { ballGeometry, latheGeometry, rodGeometry } from "./solidGeometry.ts";
 
 /** Not measured, drawn so that the wheel has something to sit on: pin, flange at the mounting face, hub. */
 const PIN_RADIUS = 28;
 const FLANGE = { radius: 76, thickness: 10, hub: 32, snout: 34 } as const;
+
+/** Radius of a ball by the diameter of its stud: a likeness. */
+const BALL_SHARE = 0.75;
 
 /** From the hub frame (middle of the hub face, y along the pin) to the knuckle frame. */
 export function hubToKnuckle({ pinLead, pinHeight, pinAngle, hubFace }: KnuckleSetup): Matrix4 {
@@ -55,6 +59,20 @@ export function caliperGeometry(knuckle: KnuckleSetup, { frame, min, max }: Cali
   const middle = [0, 1, 2].map((axis) => 0.5 * (max[axis]! + min[axis]!)) as [number, number, number];
   const box = new BoxGeometry(...size).translate(...middle);
   return frame === "hub" ? box.applyMatrix4(hubToKnuckle(knuckle)) : box;
+}
+
+/** Of the ball joints the balls and their studs, up to the taper's large end, toward the part. Knuckle frame; empty where none is given. */
+export function studsGeometry(studs: BuildSetup["studs"], span: number): BufferGeometry {
+  const shapes = studs.flatMap(({ joint, diameter, reach }) => {
+    if (joint === "tieRodOuter") return [];
+    const [center, way] = joint === "lowerBallJoint" ? [0, 1] : [span, -1];
+    const [ball, end]: [Vec3, Vec3] = [
+      [0, 0, center],
+      [0, 0, center + way * reach],
+    ];
+    return [ballGeometry(ball, BALL_SHARE * diameter), rodGeometry(ball, end, 0.5 * diameter)];
+  });
+  return shapes.length === 0 ? new BufferGeometry() : mergeGeometries(shapes);
 }
 
 function pinGeometry(knuckle: KnuckleSetup): BufferGeometry {
