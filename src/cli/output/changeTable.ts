@@ -1,5 +1,6 @@
 import type { Setup } from "../../setup/types/types.ts";
 import type { ChangeReport } from "../../studies/change/changeTypes.ts";
+import type { WrittenSheet } from "../../studies/documents/sheetJson.ts";
 import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import {
   type ChangeSpeech,
@@ -10,7 +11,6 @@ import {
 import { PRINT_AT_SIZE } from "../../studies/wording/drawingWords.ts";
 import { TRIM_CAUTION } from "../../studies/wording/trimWords.ts";
 import { cutShortLine } from "./cutShortLine.ts";
-import type { WrittenSheet } from "./sheetJson.ts";
 import { heading } from "./textTable.ts";
 import { writtenTable } from "./writtenTable.ts";
 

@@ -1,4 +1,5 @@
 import type { Setup } from "../../setup/types/types.ts";
+import type { WrittenSheet } from "../../studies/documents/sheetJson.ts";
 import type { ShopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import {
   CUT_LIST_NOTES,
@@ -8,7 +9,6 @@ import {
   endRemarks,
   unwrittenSentence,
 } from "../../studies/wording/drawingWords.ts";
-import type { WrittenSheet } from "./sheetJson.ts";
 import { heading, textTable } from "./textTable.ts";
 import { writtenTable } from "./writtenTable.ts";
 

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { drawnBytes } from "../../files/drawnBytes.ts";
 import type { ChangeReport } from "../../studies/change/changeTypes.ts";
+import type { WrittenSheet } from "../../studies/documents/sheetJson.ts";
 import { trimFiles } from "../../studies/drawings/trimFiles.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
 import { checkClearance } from "../../studies/reports/check.ts";
@@ -9,7 +10,6 @@ import { NO_TEMPLATE, NO_TRIM_PART } from "../../studies/wording/trimWords.ts";
 import { askedPaper } from "../asked/askedSheet.ts";
 import { InputError } from "../asked/inputError.ts";
 import type { Truck } from "../asked/readTruck.ts";
-import type { WrittenSheet } from "./sheetJson.ts";
 import { heading } from "./textTable.ts";
 
 export interface TrimAsk {

@@ -1,4 +1,4 @@
-import type { WrittenSheet } from "./sheetJson.ts";
+import type { WrittenSheet } from "../../studies/documents/sheetJson.ts";
 import { textTable } from "./textTable.ts";
 
 /** Drawings that were written, a line each. */

@@ -5,6 +5,7 @@ import { changeOf } from "../../studies/change/changeOf.ts";
 import { EFFORT, TRIM } from "../../studies/change/effort.ts";
 import { changeJson } from "../../studies/documents/changeJson.ts";
 import { documentText } from "../../studies/documents/documentText.ts";
+import { writtenJson } from "../../studies/documents/sheetJson.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { nearestWord } from "../../units/words.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
@@ -14,7 +15,6 @@ import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { writeSheets } from "../asked/writeSheets.ts";
 import { changeTable } from "../output/changeTable.ts";
-import { writtenJson } from "../output/sheetJson.ts";
 import { type TrimAsk, trimTemplates } from "../output/trimTemplates.ts";
 
 interface AskedChange extends AlignedOptions, TrimAsk {

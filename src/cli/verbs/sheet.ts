@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { Command } from "commander";
 import { drawnBytes } from "../../files/drawnBytes.ts";
 import { documentText } from "../../studies/documents/documentText.ts";
+import { sheetJson } from "../../studies/documents/sheetJson.ts";
 import { shopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { askedSheet, type SheetOptions } from "../asked/askedSheet.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
@@ -10,7 +11,6 @@ import { readTruck } from "../asked/readTruck.ts";
 import { withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { writeSheets } from "../asked/writeSheets.ts";
-import { sheetJson } from "../output/sheetJson.ts";
 import { sheetTable } from "../output/sheetTable.ts";
 import { heading } from "../output/textTable.ts";
 

@@ -1,9 +1,9 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import type { CutPiece } from "../../studies/drawings/cutPieces.ts";
-import type { DrawingAsk, ShopDrawings } from "../../studies/drawings/shopDrawings.ts";
-import type { ShopFile } from "../../studies/drawings/shopFile.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
+import type { CutPiece } from "../drawings/cutPieces.ts";
+import type { DrawingAsk, ShopDrawings } from "../drawings/shopDrawings.ts";
+import type { ShopFile } from "../drawings/shopFile.ts";
 
 /** A file as it was written. */
 export interface WrittenSheet extends ShopFile {

@@ -1,6 +1,8 @@
 import "./drawings.css";
 import { useState } from "react";
+import { drawnBytes } from "../../../files/drawnBytes.ts";
 import { formatIssue } from "../../../setup/reading/formatIssue.ts";
+import { sheetJson } from "../../../studies/documents/sheetJson.ts";
 import type { DrawingAsk, ShopDrawings } from "../../../studies/drawings/shopDrawings.ts";
 import {
   DRAWING_CAUTIONS,
@@ -8,6 +10,8 @@ import {
   unwrittenSentence,
 } from "../../../studies/wording/drawingWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { FileList } from "../../parts/sheets/FileList.tsx";
 import { PrintSheets } from "../../parts/sheets/PrintSheets.tsx";
 import type { Truck } from "../../state/truck.ts";
@@ -46,7 +50,7 @@ function Drawings({ truck }: { truck: Truck }) {
       {drawn === null ? (
         <p role="status">Drawing…</p>
       ) : drawn.ok ? (
-        <Drawn drawings={drawn.value} />
+        <Drawn drawings={drawn.value} truck={truck} ask={ask} />
       ) : (
         <ul role="alert">
           {drawn.issues.map((issue) => (
@@ -58,13 +62,24 @@ function Drawings({ truck }: { truck: Truck }) {
   );
 }
 
-function Drawn({ drawings }: { drawings: ShopDrawings }) {
+type DrawnProps = { drawings: ShopDrawings; truck: Truck; ask: DrawingAsk };
+
+function Drawn({ drawings, truck, ask }: DrawnProps) {
   const unwritten = unwrittenSentence(drawings.unwritten);
   return (
     <>
       <SheetPreview pages={drawings.pages} />
       <PrintSheets pages={drawings.pages} />
       <FileList files={drawings.files} />
+      <SaveMenu
+        of="the list of drawings"
+        files={[
+          documentFile(truck, "sheet", "Cut list and drawings, by what they are", () => {
+            const written = drawings.files.map((one) => ({ ...one, bytes: drawnBytes(one.contents) }));
+            return sheetJson(drawings, written, ask, truck.setup.units);
+          }),
+        ]}
+      />
       {unwritten !== "" && <p role="status">{unwritten}</p>}
       {DRAWING_CAUTIONS.map((text) => (
         <p key={text} className="drawings-caution">

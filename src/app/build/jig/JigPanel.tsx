@@ -1,10 +1,13 @@
 import "./jig.css";
 import { useMemo, useState } from "react";
+import { jigJson } from "../../../studies/documents/asBuiltJson.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import { jigSketches } from "../../../studies/jig/jigSketch.ts";
 import { JIG_CAUTIONS } from "../../../studies/wording/asBuiltWords.ts";
 import { jigFormat, jigSetupSentences, jigSketchWords, jigTitle } from "../../../studies/wording/jigWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { JigSketchView } from "./JigSketchView.tsx";
@@ -31,6 +34,10 @@ export function JigPanel({ truck }: JigPanelProps) {
             {jigTitle(`${setup.name}${setup.variant === null ? "" : `, variant ${setup.variant}`}`)}
           </p>
           <PrintJig />
+          <SaveMenu
+            of="the jig sheet"
+            files={[documentFile(truck, "jig", "The jig sheet", () => jigJson(sheet, setup.units))]}
+          />
         </header>
         <fieldset className="jig-side">
           <legend>Drawn</legend>

@@ -1,10 +1,13 @@
 import { useMemo } from "react";
+import { windowJson } from "../../../studies/documents/windowJson.ts";
 import { variantTicks } from "../../../studies/window/variantTicks.ts";
 import { windowSentences } from "../../../studies/wording/windowWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keepTogether.ts";
 import { CutShort } from "../CutShort.tsx";
+import { documentFile } from "../reportFiles.ts";
+import { SaveMenu } from "../SaveMenu.tsx";
 import { type FieldWindowAsked, useFieldWindow } from "./useFieldWindow.ts";
 import { WindowBar, type WindowBarProps } from "./WindowBar.tsx";
 
@@ -16,19 +19,28 @@ export type FieldWindowViewProps = {
   field: string;
   /** A value tried, mm or radians. Default the field's own. */
   value?: number;
-  /** Puts the variants on the bar. Default false. */
-  hasTicks?: boolean;
+  /** In a panel of its own: the variants stand on the bar, and its document can be saved. Default false. */
+  isPanel?: boolean;
 };
 
 /** How little and how much a field may be: the bar, and in words what sets each end. */
-export function FieldWindowView({ truck, variant, field, value, hasTicks = false }: FieldWindowViewProps) {
+export function FieldWindowView({ truck, variant, field, value, isPanel = false }: FieldWindowViewProps) {
   const whole = useWorkbench((s) => s.good?.document ?? null);
   const asked = useFieldWindow(truck, variant, field);
   const ticks = useMemo(
-    () => (hasTicks ? variantTicks(whole, truck.bolted.setup, field, truck.file) : []),
-    [hasTicks, whole, truck, field],
+    () => (isPanel ? variantTicks(whole, truck.bolted.setup, field, truck.file) : []),
+    [isPanel, whole, truck, field],
   );
-  return asked && <WindowAnswer asked={asked} ticks={ticks} {...(value === undefined ? {} : { value })} />;
+  if (asked === null) return null;
+  const { answer } = asked.answered;
+  const file = () =>
+    documentFile(truck, "window", "The window", () => windowJson(answer!, truck.setup.units));
+  return (
+    <>
+      <WindowAnswer asked={asked} ticks={ticks} {...(value === undefined ? {} : { value })} />
+      {isPanel && answer !== null && <SaveMenu of="the window" files={[file()]} />}
+    </>
+  );
 }
 
 export type WindowAnswerProps = {

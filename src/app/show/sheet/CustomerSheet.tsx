@@ -1,10 +1,19 @@
 import "./customerSheet.css";
 import { CloseButton } from "../../parts/CloseButton.tsx";
 import { LayerDialog } from "../../parts/LayerDialog.tsx";
+import { reportFile } from "../../parts/reportFiles.ts";
+import { type SavedFile, SaveMenu } from "../../parts/SaveMenu.tsx";
+import type { Truck } from "../../state/truck.ts";
 import { toldOf } from "../counter/comparisonSentences.ts";
 import { useComparison } from "../counter/useComparison.ts";
 import { SheetForm } from "./SheetForm.tsx";
 import { SheetPage } from "./SheetPage.tsx";
+
+/** The check that a truck's numbers on the sheet are of, as the command line prints it. */
+function checkFile(truck: Truck, letter: string): SavedFile {
+  const whole = reportFile(truck, { of: "check" }, `The check of ${letter}`);
+  return { ...whole, file: whole.file.replace(/-check/, `-${letter}-check`) };
+}
 
 /** The page for a customer, as it will be printed, with what can be written on it. */
 export function CustomerSheet() {
@@ -21,6 +30,12 @@ export function CustomerSheet() {
         <span role="status" className="sheet-status">
           {comparison && !isReady ? "Checking every height and steering angle…" : ""}
         </span>
+        {isReady && (
+          <SaveMenu
+            of="what stands on the sheet"
+            files={toldOf(comparison).map(({ letter, truck }) => checkFile(truck, letter))}
+          />
+        )}
         <button
           type="button"
           className="button sheet-print"
