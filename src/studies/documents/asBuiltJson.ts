@@ -121,6 +121,7 @@ function passJson(side: "left" | "right", pass: ReadingPass, units: LengthUnit) 
 }
 
 function truckJson(truck: AsBuiltTruck, units: LengthUnit) {
+  const { worstGap } = truck.within;
   return {
     toe: degFromRad(truck.toe),
     asOrdered: numbersJson(truck.asOrdered, units),
@@ -129,7 +130,8 @@ function truckJson(truck: AsBuiltTruck, units: LengthUnit) {
     right: effectJson(truck.effects.right, units),
     within: {
       track: truck.within.track === null ? null : unitsFromMm(truck.within.track, units),
-      worstGap: truck.within.worstGap === null ? null : unitsFromMm(truck.within.worstGap, units),
+      worstGap: worstGap && unitsFromMm(worstGap.sigma, units),
+      ...(worstGap?.other ? { nearestToo: worstGap.other } : {}),
     },
   };
 }

@@ -121,9 +121,10 @@ export function asBuiltTruck(
     };
   };
   const effects = { left: effectOf("left"), right: effectOf("right") };
-  const { worst } = asBuilt.check;
-  const fit = worst && fits[worst.side];
-  const on = worst && { setup: { ...setup, knuckle: knuckles[worst.side] }, file, isAligned };
+  const onTruck = (side: Side) => {
+    const fit = fits[side];
+    return fit && { setup: { ...setup, knuckle: knuckles[side] }, file, isAligned, fit };
+  };
   return {
     ok: true,
     toe: setup.alignment.toe,
@@ -132,7 +133,7 @@ export function asBuiltTruck(
     effects,
     within: {
       track: trackWithin({ left: effects.left.within, right: effects.right.within }),
-      worstGap: fit && on && gapWithin(on, fit, worst),
+      worstGap: gapWithin({ left: onTruck("left"), right: onTruck("right") }, asBuilt.check),
     },
   };
 }

@@ -21,17 +21,22 @@ function isAngle(unknown: Unknown): boolean {
  * that was left open moves it. @param slopes of the number over `UNKNOWNS`, in their order
  */
 export function propagated(
-  { covariance, within }: Pick<FittedKnuckle, "covariance" | "within">,
+  fit: Pick<FittedKnuckle, "covariance" | "within">,
   slopes: readonly number[],
 ): number | null {
   if (!slopes.every(Number.isFinite)) return null;
   const isOpen = UNKNOWNS.some(
-    (name, i) => within[name] === null && Math.abs(slopes[i]! * (isAngle(name) ? 0.01 : 1)) > MOVES,
+    (name, i) => fit.within[name] === null && Math.abs(slopes[i]! * (isAngle(name) ? 0.01 : 1)) > MOVES,
   );
   if (isOpen) return null;
-  const variance = slopes.reduce(
-    (sum, a, i) => sum + slopes.reduce((row, b, j) => row + a * b * covariance[i]![j]!, 0),
-    0,
-  );
-  return Math.sqrt(Math.max(0, variance));
+  return Math.sqrt(Math.max(0, covarianceOf(fit, slopes, slopes)));
+}
+
+/** Covariance of two numbers by their slopes over `UNKNOWNS`. */
+export function covarianceOf(
+  { covariance }: Pick<FittedKnuckle, "covariance">,
+  a: readonly number[],
+  b: readonly number[],
+): number {
+  return a.reduce((sum, p, i) => sum + b.reduce((row, q, k) => row + p * q * covariance[i]![k]!, 0), 0);
 }

@@ -174,7 +174,17 @@ export function truckWithinSentences(
   const { worst } = check;
   if (worst === null) return [ofTrack];
   const gap = `worst gap as built (${worst.part}, ${worst.side})`;
-  return [ofTrack, worstGap === null ? untold(gap, whyNot(worst.side)) : told(gap, worstGap)];
+  if (worstGap === null) return [ofTrack, untold(gap, whyNot(worst.side))];
+  return [ofTrack, told(gap, worstGap.sigma), ...otherNearest(worstGap)];
+}
+
+/** That another part may be the one that comes nearest; nothing where that is all but ruled out. */
+function otherNearest({ other }: NonNullable<AsBuiltTruck["within"]["worstGap"]>): readonly string[] {
+  const percent = other === null ? 0 : Math.round(100 * other.share);
+  if (other === null || percent < 1) return [];
+  return [
+    `In ${percent} % of what the readings leave possible another comes nearest, most often ${other.part}, ${other.side}: the deviation is of the nearest of all.`,
+  ];
 }
 
 /**

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_READING_ACCURACY as WITHIN } from "../../../src/setup/types/defaults.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
 import { asBuiltTruck } from "../../../src/studies/jig/asBuiltTruck.ts";
 import { changedKnuckle } from "../../../src/studies/jig/changedKnuckle.ts";
 import { type FittedKnuckle, fitKnuckle, UNKNOWNS } from "../../../src/studies/jig/fitKnuckle.ts";
@@ -21,7 +22,30 @@ const ordered = orderedKnuckle(setup);
 const AT = ordered.pinHeight;
 const exact = jigReadingsOf(ordered, setup.jig, AT);
 const fit = fitKnuckle(exact, AT, setup.jig, WITHIN, ordered);
-const { worst } = checkClearance(model);
+
+const check = checkClearance(model);
+const { worst } = check;
+const leftAlone = (fit: FittedKnuckle, on: Setup = setup) => ({
+  left: { setup: on, file: "", isAligned: false, fit },
+  right: null,
+});
+
+/** The nearest gap on the left of a truck with knuckles as noisy readings tell them. */
+function drawnGaps(on: Setup, count: number): readonly number[] {
+  const normal = normals(29);
+  return Array.from({ length: count }, () => {
+    const { toe: _, ...knuckle } = fitKnuckle(noisy(exact, normal), AT, on.jig, WITHIN, ordered).knuckle;
+    const made = modelOf({ ...on, knuckle }, "");
+    if (!made.ok) throw new Error(made.issues[0]?.mend);
+    const pairs = made.value.pairs.filter(({ side }) => side === "left");
+    return checkClearance({ ...made.value, pairs }).worst!.gap;
+  });
+}
+
+function spreadOf(values: readonly number[]): number {
+  const mean = values.reduce((sum, one) => sum + one, 0) / values.length;
+  return Math.sqrt(values.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (values.length - 1));
+}
 
 const onTruck = (fits: { left: FittedKnuckle | null; right: FittedKnuckle | null }) => {
   const { knuckle } = setup;
@@ -49,7 +73,7 @@ describe("how well the readings tell the worst gap", () => {
       (sum, a, i) => sum + slopes.reduce((row, b, k) => row + a * b * fit.covariance[i]![k]!, 0),
       0,
     );
-    const told = gapWithin({ setup, file: "", isAligned: false }, fit, worst!)!;
+    const told = gapWithin(leftAlone(fit), { worst, parts: [worst!] })!.sigma;
     expect(told).toBeGreaterThan(0.05);
     expect(told / Math.sqrt(variance)).toBeGreaterThan(0.95);
     expect(told / Math.sqrt(variance)).toBeLessThan(1.05);
@@ -61,7 +85,43 @@ describe("how well the readings tell the worst gap", () => {
     expect(only.within).toEqual({ track: null, worstGap: null });
     // One tape and no height of the face.
     const few = fitKnuckle({ front: exact.front }, AT, setup.jig, WITHIN, ordered);
-    expect(gapWithin({ setup, file: "", isAligned: false }, few, worst!)).toBeNull();
+    expect(gapWithin(leftAlone(few), check)).toBeNull();
+  });
+
+  it("is the spread of full checks of knuckles drawn as noisy readings tell them", () => {
+    const told = gapWithin(leftAlone(fit), check)!;
+    expect(told.other?.share ?? 0).toBeLessThan(0.01);
+    const gaps = drawnGaps(setup, runs(30, 800));
+    const spread = spreadOf(gaps);
+    expect(Math.abs(told.sigma / spread - 1)).toBeLessThan(4 / Math.sqrt(2 * gaps.length));
+  });
+
+  it("is that of the nearest of all where another part may come nearest, and says so", () => {
+    // The rotor's gap to the lower ball joint is brought as near as the lip.
+    const { hardware } = setup;
+    const joint = check.parts.find(
+      ({ part, side }) => part === "rotor to lower ball joint" && side === "left",
+    )!;
+    const radius = hardware!.lowerBallJoint.radius + joint.gap - worst!.gap;
+    const tied = {
+      ...setup,
+      hardware: { ...hardware!, lowerBallJoint: { ...hardware!.lowerBallJoint, radius } },
+    };
+    const made = modelOf(tied, "");
+    if (!made.ok) throw new Error(made.issues[0]?.mend);
+    const tiedCheck = checkClearance(made.value);
+    const on = leftAlone(fit, tied);
+    const told = gapWithin(on, tiedCheck)!;
+    expect(told.other!.share).toBeGreaterThan(0.3);
+    expect(told.other!.share).toBeLessThan(0.7);
+    const names = [tiedCheck.worst!.part, told.other!.part];
+    expect(names).toContain("rotor to lower ball joint");
+    const gaps = drawnGaps(tied, runs(30, 800));
+    const spread = spreadOf(gaps);
+    expect(Math.abs(told.sigma / spread - 1)).toBeLessThan(4 / Math.sqrt(2 * gaps.length));
+    // What the nearest part alone would tell is too much.
+    const alone = gapWithin(on, { worst: tiedCheck.worst, parts: [tiedCheck.worst!] })!.sigma;
+    expect(told.sigma).toBeLessThan(0.95 * alone);
   });
 });
 
@@ -79,9 +139,7 @@ describe("how well the readings tell the track", () => {
     };
     const count = runs(300, 3000);
     const tracks = Array.from({ length: count }, () => halfTrack("left") + halfTrack("right"));
-    const mean = tracks.reduce((sum, one) => sum + one, 0) / count;
-    const spread = Math.sqrt(tracks.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (count - 1));
-    expect(Math.abs(track! / spread - 1)).toBeLessThan(4 / Math.sqrt(2 * count));
+    expect(Math.abs(track! / spreadOf(tracks) - 1)).toBeLessThan(4 / Math.sqrt(2 * count));
   });
 
   it("is nothing where one side was not read", () => {
