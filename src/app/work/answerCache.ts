@@ -40,11 +40,13 @@ const LARGE_KEPT = 4;
 
 /**
  * What has more: of an envelope that was cut short nothing can be shown, and whoever asked for it sees how far it is; changes are
- * many searches one after the other, and so are the cells of a chart and the draws of odds. A document is saved once: it may
- * take its time.
+ * many searches one after the other, and so are the cells of a chart and the draws of odds.
  */
-const MORE: ReadonlySet<JobName> = new Set<JobName>(["envelope", "change", "chart", "odds", "report"]);
+const MORE: ReadonlySet<JobName> = new Set<JobName>(["envelope", "change", "chart", "odds"]);
 const MORE_TIMES = 5;
+
+/** A document or a file is saved once, and given up by a press: it may take its time, on a slow machine too. */
+const SAVED_TIMES = 60;
 
 /** One place of the cache. */
 export interface Entry<J extends JobName = JobName> {
@@ -93,6 +95,7 @@ export class AnswerCache {
 
   /** Seconds that a search is given unless somebody asks for a longer one. */
   secondsFor(job: JobName): number {
+    if (job === "report") return SAVED_TIMES * this.seconds;
     return MORE.has(job) ? MORE_TIMES * this.seconds : this.seconds;
   }
 

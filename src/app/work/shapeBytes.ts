@@ -66,6 +66,6 @@ function swept(
   throw new Error(
     found.reason === "outOfReach"
       ? "no pose of this range can be reached"
-      : "the time did not do for a surface",
+      : "its surface was not found in the time allowed",
   );
 }

@@ -17,6 +17,7 @@ import {
   builtCells,
   builtRows,
   JIG_CAUTIONS,
+  passOffText,
   passWord,
   sideSentences,
   unreadSentence,
@@ -25,7 +26,6 @@ import {
   JIG_COLUMNS,
   jigCells,
   jigFormat,
-  jigOffText,
   jigSetupSentences,
   jigText,
   readingWords,
@@ -81,14 +81,14 @@ function sideTables({ side, passes, fit }: AsBuiltSide, sheet: JigSheet, format:
   const title = side === "left" ? "Left" : "Right";
   const sigmas = new Map(fit.residuals.map((one) => [one.key as string, one]));
   const readings = passes.map((row) => {
-    const { key, measure, is, off, passes: passed } = row;
+    const { key, measure, is, passes: passed } = row;
     const residual = sigmas.get(key);
     const inSigmas = residual?.inSigmas ?? null;
     return [
       readingWords(key, sheet, format).name,
       ...jigCells(row, format),
       jigText(is, measure, format),
-      jigOffText(off, measure, format),
+      passOffText(row, format),
       passWord(passed),
       key === "difference"
         ? ""

@@ -1,6 +1,6 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import type { AsBuiltSide, AsBuiltSides } from "../jig/asBuiltReport.ts";
+import type { AsBuiltSide, AsBuiltSides, ReadingPass } from "../jig/asBuiltReport.ts";
 import type { FittedKnuckle, Residual, Unknown } from "../jig/fitKnuckle.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
@@ -59,6 +59,26 @@ export function passWord(passes: boolean): string {
   return passes ? "passes" : "FAILS";
 }
 
+/** What a closed list of readings says of them: how many were taken, and how many of them fail. */
+export function readingsNote(taken: number, failing: number): string {
+  if (taken === 0) return "nothing read yet";
+  if (failing === 0) return "every reading passes";
+  return failing === 1 ? "1 reading FAILS" : `${failing} readings FAIL`;
+}
+
+/** How far a reading is off, with its sign; one that fails by less than a tape shows is told finer than its tolerance. */
+export function passOffText({ off, measure, tolerance, passes }: ReadingPass, format: LengthFormat): string {
+  const text = (value: number, like: LengthFormat) => jigText(Math.abs(value), measure, like);
+  const isHidden = !passes && measure === "length" && text(off, format) === text(tolerance, format);
+  return jigOffText(off, measure, isHidden ? FINER[format.units] : format);
+}
+
+/** Finer than a tape reads. */
+const FINER = {
+  in: { units: "in", fraction: "decimal", decimals: 3 },
+  mm: { units: "mm", decimals: 2 },
+} as const satisfies Record<LengthFormat["units"], LengthFormat>;
+
 /** How one knuckle did, in one sentence, and what its readings do not tell or contradict, a sentence each. */
 export function sideSentences(
   { side, passes, allPass, fit }: AsBuiltSide,
@@ -67,7 +87,7 @@ export function sideSentences(
 ): readonly string[] {
   const nameOf = (key: (typeof passes)[number]["key"]) => lower(readingWords(key, sheet, format).name);
   const failing = passes.filter((row) => !row.passes);
-  const failed = failing.map((row) => `${nameOf(row.key)} by ${jigOffText(row.off, row.measure, format)}`);
+  const failed = failing.map((row) => `${nameOf(row.key)} by ${passOffText(row, format)}`);
   const count = passes.length;
   const verdict = allPass
     ? `The ${side} knuckle passes: ${count === 1 ? "its one reading is" : `all ${count} readings are`} within tolerance.`

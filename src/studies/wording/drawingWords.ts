@@ -272,7 +272,7 @@ export function pinStepWords(diameter: number, fillet: number | null, format: Le
 
 /** Shown where a setup does not say what its knuckle is made of. */
 export const NO_DRAWINGS_YET =
-  "There is nothing to draw yet: say in the setup’s build block what the knuckle is made of, its pin, tubes, bars and plates.";
+  "There is nothing to draw yet: say first what the knuckle is made of, its pin, tubes, bars and plates.";
 
 /** Beside the button that prints. */
 export const PRINT_AT_SIZE =

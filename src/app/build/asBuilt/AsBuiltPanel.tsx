@@ -2,7 +2,12 @@ import "./asBuilt.css";
 import { useMemo } from "react";
 import { asBuiltSides } from "../../../studies/jig/asBuiltReport.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
-import { JIG_CAUTIONS, sideSentences, unreadSentence } from "../../../studies/wording/asBuiltWords.ts";
+import {
+  JIG_CAUTIONS,
+  readingsNote,
+  sideSentences,
+  unreadSentence,
+} from "../../../studies/wording/asBuiltWords.ts";
 import { jigFormat } from "../../../studies/wording/jigWords.ts";
 import { AnyField } from "../../measure/groups/AnyFields.tsx";
 import { Fold } from "../../parts/Fold.tsx";
@@ -26,12 +31,7 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
   const bolted = useMemo(() => asBolted(truck), [truck]);
   const read = sides === null ? [] : [sides.left, sides.right].filter((side) => side !== null);
   const failing = read.flatMap(({ passes }) => passes.filter((row) => !row.passes)).length;
-  const note =
-    read.length === 0
-      ? "nothing read yet"
-      : failing === 0
-        ? "every reading passes"
-        : `${failing} readings FAIL`;
+  const note = readingsNote(read.length, failing);
   return (
     <Fold id="asBuilt" title="As built" note={<span data-fails={failing > 0}>{note}</span>}>
       <section data-board-undo="" className="as-built" aria-label="As built">

@@ -2,8 +2,7 @@ import { useId } from "react";
 import type { ReadingKey } from "../../../setup/types/asBuiltTypes.ts";
 import type { ReadingPass } from "../../../studies/jig/asBuiltReport.ts";
 import type { Residual } from "../../../studies/jig/fitKnuckle.ts";
-import { passWord, residualText } from "../../../studies/wording/asBuiltWords.ts";
-import { jigOffText } from "../../../studies/wording/jigWords.ts";
+import { passOffText, passWord, residualText } from "../../../studies/wording/asBuiltWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { EntryInput } from "../../measure/fields/EntryInput.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
@@ -46,10 +45,10 @@ export function ReadingCell({ side, reading, name, pass, residual, format }: Rea
 /** Whether a reading is within its tolerance, with how far it is off: a sign and a word. */
 export function PassMark({ pass, format }: { pass: ReadingPass | null; format: LengthFormat }) {
   if (pass === null) return null;
-  const { passes, off, measure } = pass;
+  const { passes } = pass;
   return (
     <span className="reading-pass" data-passes={passes}>
-      <StateMark word={passes ? "clear" : "rubs"} /> {passWord(passes)} {jigOffText(off, measure, format)}
+      <StateMark word={passes ? "clear" : "rubs"} /> {passWord(passes)} {passOffText(pass, format)}
     </span>
   );
 }

@@ -9,6 +9,7 @@ import {
   NO_DRAWINGS_YET,
   unwrittenSentence,
 } from "../../../studies/wording/drawingWords.ts";
+import { goToField } from "../../measure/fields/fieldAsked.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -29,8 +30,19 @@ export function DrawingsPanel({ truck }: { truck: Truck }) {
       note={build === null ? "nothing to draw yet" : undefined}
       isOpen={build !== null}
     >
-      {build === null ? <p>{NO_DRAWINGS_YET}</p> : <Drawings truck={truck} />}
+      {build === null ? <NoDrawings /> : <Drawings truck={truck} />}
     </Fold>
+  );
+}
+
+function NoDrawings() {
+  return (
+    <>
+      <p>{NO_DRAWINGS_YET}</p>
+      <button type="button" className="button" onClick={() => goToField(["build"])}>
+        Say what it is made of
+      </button>
+    </>
   );
 }
 

@@ -36,6 +36,9 @@ function inputOf(path: KeyPath): HTMLElement | null {
     if (!inside(field)) continue;
     const input = field.querySelector<HTMLElement>("input, select");
     if (input) return input;
+    // A block that is not there yet has what adds it.
+    const adds = field.getAttribute("data-field") === key && field.querySelector<HTMLElement>("button");
+    if (adds) return adds;
   }
   const name = keyText(path.slice(0, 3));
   document
