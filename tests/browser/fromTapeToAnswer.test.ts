@@ -1,4 +1,5 @@
 import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
 import { readPdf } from "./harness/pdfText.ts";
 import { read, verdict } from "./harness/reading.ts";
@@ -31,6 +32,71 @@ const TWENTY: readonly (readonly [name: string, is: string])[] = [
   ["Full bump", "3"],
 ];
 
+/** A photo taken at a slant: where a place of the lip's plane, inches ahead and up, falls in it. */
+function inPhoto([ahead, up]: readonly [number, number]): readonly [number, number] {
+  const away = 1 + 0.006 * ahead;
+  return [(500 - 13 * ahead) / away, (650 - 13 * up) / away];
+}
+
+/** An arch with its top over the axle. */
+const LIP = [20, 15, 10, 5, 0, -5, -10, -15, -20].map((ahead) => [ahead, 30.5 - 0.02 * ahead ** 2] as const);
+
+/** Traces the lip in a photo with four known points, and puts it on the truck. */
+async function tracedPhoto(page: Page): Promise<void> {
+  const base64 = await page.evaluate(() => {
+    const canvas = document.createElement("canvas");
+    [canvas.width, canvas.height] = [1000, 700];
+    return canvas.toDataURL("image/png").split(",")[1]!;
+  });
+  await page.getByLabel("Photo of the truck's left side").setInputFiles({
+    ...{ name: "side.png", mimeType: "image/png", buffer: Buffer.from(base64, "base64") },
+  });
+  const panel = page.locator(".photo-panel");
+  const svg = panel.locator("svg");
+  await svg.waitFor(SOON);
+  const tap = async (at: readonly [number, number]) => {
+    const { x, y, width } = (await svg.boundingBox())!;
+    const [u, v] = inPhoto(at);
+    await page.mouse.click(x + (u * width) / 1000, y + (v * width) / 1000);
+  };
+  await panel.getByRole("button", { name: "Add a known point" }).click();
+  await panel.getByRole("button", { name: "Add a known point" }).click();
+  const known = [
+    ["middle of the hub", [0, 13.25]],
+    ["lip over the axle", [0, 30.5]],
+    ["known point 3", [18, 3]],
+    ["known point 4", [-18, 3]],
+  ] as const;
+  for (const [name, [ahead, up]] of known) {
+    await panel.getByLabel(`${name}, ahead`).fill(String(ahead));
+    await panel.getByLabel(`${name}, up`).fill(String(up));
+  }
+  await svg.scrollIntoViewIfNeeded();
+  for (const [, at] of known) await tap(at);
+  await panel.getByRole("radio", { name: "the lip" }).check();
+  await svg.scrollIntoViewIfNeeded();
+  for (const at of LIP) await tap(at);
+  await expect.poll(() => read(panel), SOON).toContain("7 of 7 stations of the lip are traced");
+  await panel.getByRole("button", { name: "Put the arch on the truck" }).click();
+  const box = (name: string) => page.getByRole("textbox", { name, exact: true });
+  await box("over the axle, up").waitFor(SOON);
+  // Without the slant undone its ends would be inches off.
+  for (const station of ["front end", "over the axle", "station 5", "rear end"]) {
+    const [ahead, up] = await Promise.all(
+      ["ahead", "up"].map((one) => box(`${station}, ${one}`).inputValue()),
+    );
+    const wanted = 30.5 - 0.02 * inches(ahead!) ** 2;
+    expect(Math.abs(inches(up!) - wanted), `${station}: ${up}`).toBeLessThan(0.4);
+  }
+}
+
+/** `9 1/16`, `-17 5/16`, `0`. */
+function inches(text: string): number {
+  const [, sign, whole = "0", over = "0", under = "1"] =
+    /^(-?)(?:(\d+(?:\.\d+)?)(?: |$))?(?:(\d+)\/(\d+))?$/.exec(text.replace("−", "-")) ?? [];
+  return (sign === "-" ? -1 : 1) * (Number(whole) + Number(over) / Number(under));
+}
+
 it("twenty readings become a verdict with odds and a change, bad ones are told with the mend, and all of it is printed", async () => {
   const { page, problems } = await openWorkbench({
     isBare: true,
@@ -38,7 +104,7 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
     viewport: { width: 1440, height: 900 },
   });
   const input = page.locator(".reading-input");
-  const next = page.locator(".reading-next");
+  const next = page.locator(".reading-card .reading-next");
   const card = (name: string) => page.locator(".line", { hasText: name }).first().click();
   await page.evaluate(() => {
     window.print = () => {};
@@ -87,11 +153,29 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
   await expect
     .poll(() => read(page.locator(".photo-panel .fault")), SOON)
     .toMatch(/“notes\.txt” is no picture .* choose a JPEG, PNG or WebP/);
+  await tracedPhoto(page);
+  await page.getByRole("button", { name: "Take it off the worksheet" }).click();
+
+  // Each can be, and no truck can have them together: which, and how to mend it.
+  await card("Lower ball joint, out");
+  await input.fill("60");
+  await next.click();
+  const told = page.locator(".readings-told");
+  await expect
+    .poll(() => read(told), SOON)
+    .toMatch(
+      /As read, these make no truck together: .*Without “lower ball joint, out from the centerline” it does/,
+    );
+  await told.getByRole("button", { name: "Show it" }).first().click();
+  await input.fill("26 3/8");
+  await next.click();
+  await expect.poll(() => read(told), SOON).not.toContain("no truck together");
+
   await gauges.getByRole("button", { name: /level stick/ }).click();
-  await page.getByRole("textbox", { name: "over the axle, up" }).waitFor(SOON);
+  await page.getByRole("textbox", { name: "over the axle, up", exact: true }).waitFor(SOON);
   expect((await new AxeBuilder({ page }).include(".worksheet").analyze()).violations).toEqual([]);
   await page.getByRole("button", { name: "Take it off the worksheet" }).click();
-  await page.getByRole("textbox", { name: "over the axle, up" }).waitFor({ state: "detached" });
+  await page.getByRole("textbox", { name: "over the axle, up", exact: true }).waitFor({ state: "detached" });
 
   await goTo(page, "Choose");
   await page.locator('[data-fold="odds"] > summary').click();

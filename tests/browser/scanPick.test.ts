@@ -93,5 +93,25 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
     [],
   );
   await shot(page, "scan-matched");
+
+  // What is being typed into a knuckle's point by the truck's axes is there again after the page was left.
+  const knuckle = page
+    .locator(".setup .group")
+    .filter({ has: page.getByRole("heading", { name: "Knuckle", exact: true }) });
+  const open = async () => {
+    if ((await knuckle.getAttribute("open")) === null) await knuckle.locator("> summary").click();
+    await page.getByText("The same by points in the truck's axes").click();
+  };
+  await open();
+  const face = page.getByLabel("hub face, its middle in the truck's axes, y");
+  await face.fill("34 5/");
+  await page.reload();
+  await open();
+  expect(await face.inputValue()).toBe("34 5/");
+  expect(await face.getAttribute("aria-invalid")).toBe("true");
+  await face.fill("33 1/2");
+  await face.press("Enter");
+  await expect.poll(() => face.getAttribute("aria-invalid")).toBe("false");
+  await expect.poll(() => face.inputValue()).toBe("33 1/2");
   expect(problems()).toEqual([]);
 }, 120_000);

@@ -1,10 +1,12 @@
 import { useThree } from "@react-three/fiber";
-import { useEffect } from "react";
+import { useEffect, useMemo } from "react";
 import { BufferGeometry, Float32BufferAttribute } from "three";
 import { addScaled, length, sub, type Vec3 } from "../../geometry/vec.ts";
 import { type EllipseView, useMeasuredView } from "../state/measuredView.ts";
+import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { useInk } from "./InkProvider.tsx";
+import { typedEllipses } from "./typedEllipses.ts";
 import { useGeometry } from "./useGeometry.ts";
 
 /** Lines of a circle. */
@@ -14,11 +16,12 @@ const SEGMENTS = 48;
 const LEAST = 5;
 
 /**
- * How far from where it is drawn each point read may be, one standard deviation: three ellipses about it, dashed while it is
- * a guess. Only in the pose the truck was measured in.
+ * How far from where it is drawn each point may be, one standard deviation: three ellipses about it, by its readings and dashed
+ * while it is a guess, or by what is typed beside its numbers. Only in the pose the truck was measured in.
  */
-export function ReadingEllipses() {
-  const ellipses = useMeasuredView((s) => s.ellipses);
+export function ReadingEllipses({ truck: { setup } }: { truck: Truck }) {
+  const read = useMeasuredView((s) => s.ellipses);
+  const ellipses = useMemo(() => (read.length > 0 ? read : typedEllipses(setup)), [read, setup]);
   const isMeasuredPose = useWorkbench((s) => s.travel === 0 && s.steer === 0);
   const invalidate = useThree((s) => s.invalidate);
   useEffect(() => {
@@ -41,10 +44,12 @@ function Ellipse({ ellipse }: { ellipse: EllipseView }) {
 }
 
 /** Three circles of the unit ball, square to each other, as the ellipsoid has them; dashed by distance along each. */
-function ellipseGeometry({ at, axes }: EllipseView): BufferGeometry {
+function ellipseGeometry({ at, axes, isTyped }: EllipseView): BufferGeometry {
   const columns = [0, 1, 2].map((k): Vec3 => {
     const column: Vec3 = [axes[0][k]!, axes[1][k]!, axes[2][k]!];
     const size = length(column);
+    // Exact along an axis, it is flat.
+    if (size === 0 && isTyped) return column;
     if (size >= LEAST) return column;
     const unit: Vec3 = [k === 0 ? LEAST : 0, k === 1 ? LEAST : 0, k === 2 ? LEAST : 0];
     return size > 0 ? addScaled([0, 0, 0], column, LEAST / size) : unit;

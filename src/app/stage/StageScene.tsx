@@ -68,7 +68,7 @@ function WholeTruck({ truck }: { truck: Truck }) {
         <BodySide truck={truck} side="left" />
         <BodySide truck={truck} side="right" />
         <Ghost truck={truck} />
-        <ReadingEllipses />
+        <ReadingEllipses truck={truck} />
         <TrimLines />
       </group>
       <SectionClip />

@@ -1,20 +1,36 @@
+import { addScaled, type Vec3 } from "../../geometry/vec.ts";
+import { ASSUMED_KNUCKLE } from "../../studies/wording/stageTexts.ts";
 import { measuredView } from "../state/measuredView.ts";
+import { shownPose } from "../state/shown.ts";
+import type { Truck } from "../state/truck.ts";
+import type { WorkbenchState } from "../state/workbenchState.ts";
+import { isGuess, MADE_OF } from "./guess.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 
 /** Pixels that a label is high, with what it keeps free. */
 const LINE = 16;
 
+/** The middle of the left knuckle where it is drawn as a guess, vehicle axes, mm; null = it is known, or stands nowhere. */
+function knuckleAt({ setup }: Truck, state: WorkbenchState): Vec3 | null {
+  const pose = isGuess(setup, ...MADE_OF.knuckle) ? shownPose(state) : null;
+  if (!pose?.ok) return null;
+  const { lowerBallJoint, upperBallJoint } = pose.left;
+  return addScaled(addScaled([0, 0, 0], lowerBallJoint, 0.5), upperBallJoint, 0.5);
+}
+
 /** Names the points of the truck that are a guess still, so that it is told by more than dashes. */
 export function assumedLayer(svg: SVGSVGElement): OverlayLayer {
   const group = svgElement(svg, "g", { class: "assumed-marks" });
   const labels: SVGTextElement[] = [];
   return {
-    write({ state, toScreen, taken, width: wide, height }) {
+    write({ truck, state, toScreen, taken, width: wide, height }) {
       const isMeasuredPose = state.travel === 0 && state.steer === 0;
-      const shown = isMeasuredPose
+      const points = isMeasuredPose
         ? measuredView.getState().ellipses.filter(({ isAssumed, name }) => isAssumed && name !== "")
         : [];
+      const knuckle = knuckleAt(truck, state);
+      const shown = knuckle ? [...points, { name: ASSUMED_KNUCKLE, at: knuckle }] : points;
       while (labels.length < shown.length)
         labels.push(svgElement(group, "text", { "text-anchor": "middle", dy: "0.35em" }));
       for (const [i, label] of labels.entries()) {

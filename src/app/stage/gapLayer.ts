@@ -61,6 +61,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
       for (const [i, gap] of shown.entries()) {
         const at = labels.get(i) ?? null;
         marks[i]!.show(gap.word, onPart[i]!, toScreen(gap.onRing), at, gap.kind);
+        if (at) view.taken.push({ ...at, width: widths[i]! });
         if (at) stood.set(keyOf(gap), { x: at.x - onPart[i]!.x, y: at.y - onPart[i]!.y });
       }
       const isElsewhere = shown[0]?.kind === "elsewhere";

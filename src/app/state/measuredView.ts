@@ -2,7 +2,7 @@ import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import type { Vec3 } from "../../geometry/vec.ts";
 
-/** A point that readings tell, as the stage draws it: where it lies and how far from there it may be. Vehicle axes, mm. */
+/** A point that readings or a typed ± tell, as the stage draws it: where it lies and how far from there it may be. Vehicle axes, mm. */
 export interface EllipseView {
   /** What it is called; "" = no word is written at it. */
   readonly name: string;
@@ -14,6 +14,8 @@ export interface EllipseView {
   readonly axes: readonly [Vec3, Vec3, Vec3];
   /** Something of it is a guess still: it is drawn dashed and named. */
   readonly isAssumed: boolean;
+  /** It is told by what is typed beside numbers: exact where nothing is. Default false. */
+  readonly isTyped?: boolean;
 }
 
 /** What the worksheet shows on the stage, only while it is open; no part of any setup. */

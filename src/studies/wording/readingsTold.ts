@@ -76,6 +76,21 @@ export function leftOutNote(name: string, mend: string): string {
   return `Left out: “${lower(name)}” ${mend}. What follows is without it.`;
 }
 
+/**
+ * That the readings put the truck in places in which it does not go together, which one is in the way, and the mend.
+ * @param fault what does not go together, one sentence without a full stop
+ * @param inTheWay readings without any one of which it does, by name
+ */
+export function noTruckSentence(fault: string, inTheWay: readonly string[]): string {
+  const mend =
+    inTheWay.length === 0
+      ? "No single reading is in the way: look through the last ones you took, and read them again."
+      : inTheWay.length === 1
+        ? `Without “${lower(inTheWay[0]!)}” it does: read that again.`
+        : `Without any one of these it does: ${inTheWay.map((one) => `“${lower(one)}”`).join(", ")}. Read them again; one contradicts the others.`;
+  return `As read, these make no truck together: ${fault}. ${mend} Until then the picture and the answer are of the last readings that went together.`;
+}
+
 /** What a station of the lip is called among readings. */
 export const STATION_NAME = "Station of the fender lip, along the truck";
 

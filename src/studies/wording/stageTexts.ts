@@ -5,6 +5,9 @@ import { angleText } from "./lengths.ts";
 /** Under a picture in which the side of a fender is drawn over its lip. */
 export const FENDER_SIDE_LEGEND = "Fender side: drawn only, not measured";
 
+/** At a knuckle that is drawn dashed. */
+export const ASSUMED_KNUCKLE = "knuckle: assumed";
+
 /** While the picture is not there yet. */
 export const STAGE_LOADING = "Drawing the truck…";
 

@@ -1,7 +1,9 @@
+import type { Sketch } from "../../../geometry/sketch.ts";
 import type { ReadingAsk } from "../../../setup/worksheet/worksheetLines.ts";
-import { readingEndWords } from "../../../studies/wording/worksheetWords.ts";
+import { pointWord, readingEndWords } from "../../../studies/wording/worksheetWords.ts";
 import { marksOf } from "../../../studies/worksheet/gaugeReadings.ts";
 import { readingSketch } from "../../../studies/worksheet/readingSketch.ts";
+import { stickSketch } from "../../../studies/worksheet/stickSketch.ts";
 import { SketchShapes } from "../../parts/SketchShapes.tsx";
 import { shownDocument } from "../../state/selectors.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -20,7 +22,23 @@ export type LineSketchProps = {
 export function LineSketch({ ask, pattern, name }: LineSketchProps) {
   if (ask === null) return <FieldSketch pattern={pattern} label={name} isRack />;
   const sketch = readingSketch(ask, readingEndWords(ask), marksOf(shownDocument(workbench.getState())));
-  if (sketch === null) return <SizeSketch ask={ask} name={name} />;
+  return sketch === null ? <SizeSketch ask={ask} name={name} /> : <TapeSketch sketch={sketch} name={name} />;
+}
+
+/** A plumb bob let down from a point to its mark; nothing where that is no place of a truck. */
+export function PlumbSketch({ point, mark, name }: { point: string; mark: string; name: string }) {
+  const sketch = readingSketch({ plumb: point }, { from: pointWord(point), to: mark });
+  return sketch && <TapeSketch sketch={sketch} name={name} />;
+}
+
+const STICK = stickSketch("level stick");
+
+/** The lip with a level stick along it. */
+export function StickSketch({ name }: { name: string }) {
+  return <TapeSketch sketch={STICK} name={name} />;
+}
+
+function TapeSketch({ sketch, name }: { sketch: Sketch; name: string }) {
   return (
     <svg
       className="tape-sketch"

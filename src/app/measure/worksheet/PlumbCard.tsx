@@ -4,13 +4,12 @@ import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { markName } from "../../../studies/wording/gaugeWords.ts";
 import { lineWords, pointWord, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { markTapes, plumbPoints } from "../../../studies/worksheet/gaugeReadings.ts";
-import { readingSketch } from "../../../studies/worksheet/readingSketch.ts";
-import { SketchShapes } from "../../parts/SketchShapes.tsx";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { addReadings } from "./addReadings.ts";
 import { CardFrame } from "./CardFrame.tsx";
+import { PlumbSketch } from "./LineSketch.tsx";
 import { RemoveReading } from "./RemoveReading.tsx";
 
 export type PlumbCardProps = {
@@ -30,7 +29,6 @@ export function PlumbCard({ state, index, count, onGo }: PlumbCardProps) {
   const mark = String(valueAt(document, [...path, "mark"]) ?? "");
   const points = useMemo(() => plumbPoints(document), [document]);
   const tapes = useMemo(() => markTapes(document, mark), [document, mark]);
-  const sketch = readingSketch({ plumb: point }, { from: pointWord(point), to: markName(mark) });
   return (
     <CardFrame
       nameId={`${id}-name`}
@@ -41,16 +39,7 @@ export function PlumbCard({ state, index, count, onGo }: PlumbCardProps) {
       onGo={onGo}
       foot={<RemoveReading path={path} />}
     >
-      {sketch && (
-        <svg
-          className="tape-sketch"
-          viewBox={`0 0 ${sketch.width} ${sketch.height}`}
-          role="img"
-          aria-label={`Sketch: ${name}`}
-        >
-          <SketchShapes shapes={sketch.shapes} prefix="tape" />
-        </svg>
-      )}
+      <PlumbSketch point={point} mark={markName(mark)} name={name} />
       <h3 id={`${id}-name`} className="reading-name">
         {name} to {markName(mark)}
       </h3>

@@ -1,13 +1,16 @@
+import { parseKeyText } from "../../../setup/reading/parseKeyText.ts";
 import { valueAt } from "../../../setup/types/keyPath.ts";
 import type { ReadingAsk } from "../../../setup/worksheet/worksheetLines.ts";
 import { askOf, type LineState } from "../../../setup/worksheet/worksheetState.ts";
 import type { Measured } from "../../../studies/measure/measured.ts";
+import { lower } from "../../../studies/wording/asBuiltWords.ts";
 import { fieldName } from "../../../studies/wording/fieldName.ts";
 import {
   agreeSentence,
   cannotBe,
   leftOutNote,
   nextSentence,
+  noTruckSentence,
   readingText,
   residualWords,
   STATION_NAME,
@@ -23,6 +26,7 @@ import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { EllipsesOnStage } from "./EllipsesOnStage.tsx";
+import { useContradicting } from "./useContradicting.ts";
 import { useImpossible } from "./useImpossible.ts";
 import { useMeasured } from "./useMeasured.ts";
 import { openLine } from "./worksheetView.ts";
@@ -46,6 +50,7 @@ export function ReadingsTold({ states, nameOf }: ReadingsToldProps) {
   return (
     <section className="readings-told" aria-label="What the readings say">
       <EllipsesOnStage measured={found} />
+      <NoTruck name={name} />
       <SuspectNote measured={measured} name={name} format={format} />
       <CannotBe name={name} />
       <LeftOut name={name} />
@@ -76,6 +81,41 @@ function SuspectNote({ measured: { suspect, residuals }, name, format }: PartPro
               Leave it out on trial
             </button>
           </>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** Readings that put the truck where it does not go together: which are in the way, each with a way to mend it. */
+function NoTruck({ name }: { name: (index: number) => string }) {
+  const found = useContradicting();
+  const document = useWorkbench(shownDocument);
+  if (found === null) return null;
+  const { issue, inTheWay } = found;
+  const path = parseKeyText(issue.key);
+  const place = path && path.length > 0 ? `${lower(fieldName(path, document))} ` : "";
+  return (
+    <div className="suspect" role="status">
+      <p>
+        <span aria-hidden="true">✕ </span>
+        {noTruckSentence(`${place}${issue.mend}`, inTheWay.map(name))}
+      </p>
+      <div className="row-tools">
+        {inTheWay.map((index) => (
+          <button
+            key={index}
+            type="button"
+            className="button"
+            onClick={() => openLine(["readings", index, "is"])}
+          >
+            {inTheWay.length === 1 ? "Show it" : `Show ${name(index)}`}
+          </button>
+        ))}
+        {inTheWay.length === 1 && (
+          <button type="button" className="button" onClick={() => setLeftOut(inTheWay[0]!, true)}>
+            Leave it out on trial
+          </button>
         )}
       </div>
     </div>

@@ -3,13 +3,12 @@ import { valueAt } from "../../../setup/types/keyPath.ts";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { STATION_COLUMNS, STICK_WORDS, stationName } from "../../../studies/wording/gaugeWords.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
-import { stickSketch } from "../../../studies/worksheet/stickSketch.ts";
-import { SketchShapes } from "../../parts/SketchShapes.tsx";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
 import { CoordinateTable } from "../points/CoordinateTable.tsx";
 import { CardFrame } from "./CardFrame.tsx";
+import { StickSketch } from "./LineSketch.tsx";
 import { RemoveReading } from "./RemoveReading.tsx";
 
 export type StickCardProps = {
@@ -18,8 +17,6 @@ export type StickCardProps = {
   count: number;
   onGo: (way: "next" | "previous") => void;
 };
-
-const SKETCH = stickSketch("level stick");
 
 /** A fender lip read at stations along a level stick: where the stick lies, and a row a station. */
 export function StickCard({ state, index, count, onGo }: StickCardProps) {
@@ -40,14 +37,7 @@ export function StickCard({ state, index, count, onGo }: StickCardProps) {
       onGo={onGo}
       foot={<RemoveReading path={path} />}
     >
-      <svg
-        className="tape-sketch"
-        viewBox={`0 0 ${SKETCH.width} ${SKETCH.height}`}
-        role="img"
-        aria-label={`Sketch: ${name}`}
-      >
-        <SketchShapes shapes={SKETCH.shapes} prefix="tape" />
-      </svg>
+      <StickSketch name={name} />
       <h3 id={id} className="reading-name">
         {name}
       </h3>

@@ -1,12 +1,17 @@
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
-import { STATION_COLUMNS, STICK_WORDS, stationName } from "../../../studies/wording/gaugeWords.ts";
-import { FORM_NOTES, lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
+import { markName, STATION_COLUMNS, STICK_WORDS, stationName } from "../../../studies/wording/gaugeWords.ts";
+import {
+  FORM_NOTES,
+  lineWords,
+  pointWord,
+  worksheetPlaceWords,
+} from "../../../studies/wording/worksheetWords.ts";
 import { useField } from "../../state/documentUse.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { LineSketch } from "./LineSketch.tsx";
+import { LineSketch, PlumbSketch, StickSketch } from "./LineSketch.tsx";
 
 export type WorksheetFormProps = {
   states: readonly LineState[];
@@ -50,10 +55,12 @@ export function WorksheetForm({ states, name, isBlank }: WorksheetFormProps) {
             {Array.from({ length: to - from }, (_, i) => {
               const at = from + i;
               const state = boxes[at];
-              return state ? (
-                <Box key={keyText(state.path)} state={state} number={at + 1} isBlank={isBlank} />
+              if (!state) return <OtherBox key={at} number={at + 1} />;
+              const key = keyText(state.path);
+              return state.gauge === "plumb" ? (
+                <PlumbBox key={key} state={state} number={at + 1} />
               ) : (
-                <OtherBox key={at} number={at + 1} />
+                <Box key={key} state={state} number={at + 1} isBlank={isBlank} />
               );
             })}
           </div>
@@ -98,6 +105,25 @@ function Box({ state, number, isBlank }: { state: LineState; number: number; isB
   );
 }
 
+/** A plumb bob's mark: nothing is read there but where the mark is. */
+function PlumbBox({ state, number }: { state: LineState; number: number }) {
+  const { name, how } = lineWords(state);
+  const reading = useWorkbench((s) => valueAt(shownDocument(s), state.path));
+  const from = pointWord(String(valueAt(reading, ["plumb"]) ?? ""));
+  const mark = markName(String(valueAt(reading, ["mark"]) ?? ""));
+  return (
+    <article className="form-box">
+      <p className="form-place">{worksheetPlaceWords("under")}</p>
+      <PlumbSketch point={String(valueAt(reading, ["plumb"]) ?? "")} mark={mark} name={name} />
+      <h2>
+        {number}. {name} from {from} to {mark}
+      </h2>
+      <p>{how}</p>
+      <p className="form-read">☐ {mark} is on the floor</p>
+    </article>
+  );
+}
+
 /** A box for a reading that the list does not have. */
 function OtherBox({ number }: { number: number }) {
   return (
@@ -125,6 +151,7 @@ function StickBox({ state, isBlank }: { state: LineState; isBlank: boolean }) {
   const stations: readonly unknown[] = Array.isArray(list) ? list : [];
   return (
     <article className="form-box form-stick">
+      <StickSketch name={name} />
       <h2>{name}</h2>
       <p>{how}</p>
       {(["offset", "height"] as const).map((key) => (

@@ -18,19 +18,23 @@ export function VariantPicker({ truck }: VariantPickerProps) {
   return (
     <div className="variant-picker">
       <label htmlFor={id}>Variant</label>
-      {/* Values are positions: a variant may have any name, also an empty-looking one. */}
-      <select
-        id={id}
-        value={variant === null ? -1 : names.indexOf(variant)}
-        onChange={(event) => chooseVariant(names[Number(event.target.value)] ?? null)}
-      >
-        <option value={-1}>{truckName(null)}</option>
-        {names.map((name, i) => (
-          <option key={name} value={i}>
-            {name}
-          </option>
-        ))}
-      </select>
+      <div className="variant-chosen">
+        {/* A choice writes its name on one line only: over it stands the whole of it, in as many as it takes. */}
+        <span aria-hidden="true">{truckName(variant)}</span>
+        {/* Values are positions: a variant may have any name, also an empty-looking one. */}
+        <select
+          id={id}
+          value={variant === null ? -1 : names.indexOf(variant)}
+          onChange={(event) => chooseVariant(names[Number(event.target.value)] ?? null)}
+        >
+          <option value={-1}>{truckName(null)}</option>
+          {names.map((name, i) => (
+            <option key={name} value={i}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </div>
     </div>
   );
 }

@@ -12,6 +12,15 @@ export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
   const format = useFormat();
   const heights = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
   const length = (mm: number | null | undefined) => (mm == null ? "–" : lengthText(mm, format));
+  const rows = heights.map(({ name, travel }) => {
+    const clearances = floorAt(model, { left: travel, right: travel }, 0)?.clearances ?? [];
+    const [lowest] = [...clearances].sort((a, b) => a.clearance - b.clearance);
+    return { name, travel, found: stanceMeasures(model, travel), lowest };
+  });
+  // What the setup does not say is no column of dashes.
+  const hasLip = rows.some(({ found }) => found?.lipHeight != null);
+  const hasFrame = rows.some(({ found }) => found?.frameHeight != null);
+  const hasLowest = rows.some(({ lowest }) => lowest !== undefined);
   return (
     <>
       <table>
@@ -20,32 +29,31 @@ export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
             <th scope="col">Stance</th>
             <th scope="col">Wheel travel</th>
             <th scope="col">Lower arm, + joint below pivots</th>
-            <th scope="col">Floor to fender lip</th>
-            <th scope="col">Floor to frame</th>
-            <th scope="col">Lowest above the floor</th>
+            {hasLip && <th scope="col">Floor to fender lip</th>}
+            {hasFrame && <th scope="col">Floor to frame</th>}
+            {hasLowest && <th scope="col">Lowest above the floor</th>}
           </tr>
         </thead>
         <tbody>
-          {heights.map(({ name, travel }) => {
-            const found = stanceMeasures(model, travel);
-            const clearances = floorAt(model, { left: travel, right: travel }, 0)?.clearances ?? [];
-            const lowest = [...clearances].sort((a, b) => a.clearance - b.clearance)[0];
+          {rows.map(({ name, travel, found, lowest }) => {
             return (
               <tr key={name}>
                 <th scope="row">{name}</th>
                 <td>{travelText(travel, format)}</td>
                 <td>{found ? angleText(found.lowerArmAngle) : "out of reach"}</td>
-                <td>{length(found?.lipHeight)}</td>
-                <td>{length(found?.frameHeight)}</td>
-                <td>
-                  {lowest === undefined
-                    ? "–"
-                    : `${lowest.name}, ${
-                        lowest.clearance < 0
-                          ? `in the floor by ${belowWords(lowest.clearance, format)}`
-                          : clearanceText(lowest.clearance, format)
-                      }`}
-                </td>
+                {hasLip && <td>{length(found?.lipHeight)}</td>}
+                {hasFrame && <td>{length(found?.frameHeight)}</td>}
+                {hasLowest && (
+                  <td>
+                    {lowest === undefined
+                      ? "–"
+                      : `${lowest.name}, ${
+                          lowest.clearance < 0
+                            ? `in the floor by ${belowWords(lowest.clearance, format)}`
+                            : clearanceText(lowest.clearance, format)
+                        }`}
+                  </td>
+                )}
               </tr>
             );
           })}

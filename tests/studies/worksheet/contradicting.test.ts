@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
+import { modelOf } from "../../../src/studies/model/model.ts";
+import { noTruckSentence } from "../../../src/studies/wording/readingsTold.ts";
+import { contradicting } from "../../../src/studies/worksheet/contradicting.ts";
+import { ownTruckDocument } from "../../../src/studies/worksheet/ownTruck.ts";
+import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
+
+const begun = ownTruckDocument({ units: "in", steering: "rack", isFull: false });
+const fits = (document: unknown) => {
+  const read = resolveSetup(document, "truck.json");
+  return read.ok && modelOf(read.value, "truck.json").ok;
+};
+const GOOD = [
+  { height: "wheelCenter", is: 13.25 },
+  { height: "lowerArm.ballJoint", is: 8.5 },
+  { offset: "lowerArm.ballJoint", is: 26.375 },
+  { offset: "upperArm.ballJoint", is: 24.75 },
+  { height: "upperArm.ballJoint", is: 19 },
+];
+const withList = (readings: readonly object[]) => withReadings({ ...begun, readings });
+
+describe("readings that make no truck together", () => {
+  it.each([
+    [0, 35],
+    [1, 24],
+    [2, 2],
+    [2, 60],
+  ])("are told by the one in the way: reading %d at %d in", (at, is) => {
+    expect(fits(withList(GOOD))).toBe(true);
+    const document = withList(GOOD.map((one, i) => (i === at ? { ...one, is } : one)));
+    expect(fits(document)).toBe(false);
+    expect(contradicting(document, fits)).toEqual([at]);
+  });
+
+  it("are none where no single one is in the way, one left out already, and in no worksheet", () => {
+    const two = withList(
+      GOOD.map((one, i) => (i === 0 ? { ...one, is: 35 } : i === 2 ? { ...one, is: 2 } : one)),
+    );
+    expect(contradicting(two, fits)).toEqual([]);
+    const out = withList(GOOD.map((one, i) => (i === 0 ? { ...one, is: 35, leftOut: true } : one)));
+    expect(fits(out)).toBe(true);
+    expect(contradicting(out, () => true)).toEqual([1, 2, 3, 4]);
+    expect(contradicting({ ...begun, readings: GOOD, fromExample: undefined }, fits)).toEqual([]);
+  });
+
+  it("get a sentence that says what and how to mend", () => {
+    expect(noTruckSentence("hub face must be more than 0", ["Lower ball joint, up"])).toBe(
+      "As read, these make no truck together: hub face must be more than 0. Without “lower ball joint, up” it does: read that again. Until then the picture and the answer are of the last readings that went together.",
+    );
+    expect(noTruckSentence("x", ["A b", "C d"])).toContain("Without any one of these it does: “a b”, “c d”.");
+    expect(noTruckSentence("x", [])).toContain("No single reading is in the way");
+  });
+});
