@@ -2,6 +2,7 @@ import { isatty } from "node:tty";
 import type { Terminal } from "./asked/terminal.ts";
 import { OutStream } from "./disk/outStream.ts";
 import { readStream } from "./disk/readBytes.ts";
+import { shareOut } from "./threads/shareOut.ts";
 
 /**
  * The process's own streams, by their numbers: Node's stream objects tell of a failure only after the run has ended, and
@@ -14,6 +15,7 @@ export function nodeTerminal(): Terminal {
     writeOut: (text) => out.write(text),
     writeError: (text) => error.write(text),
     readInput: (most) => readStream(0, most),
+    shareOut,
     // To the start of the line, which is then cleared.
     ...(isatty(2) ? { showProgress: (text: string) => error.write(`\r\u001b[K${text}`) } : {}),
   };

@@ -37,16 +37,18 @@ export type ResolvedDocument = Omit<Setup, "variant" | "variantNames">;
  * Turns one document, as it stands, into millimeters and radians; its variants are only checked for shape and
  * names. Looks at every block that has a sound shape, whatever is wrong in others. Null = there are issues.
  * @param known body parts read before; the sound parts read now are added
+ * @param isLike it is one that was read before, but for numbers within the ends of their fields: its shape is not looked at
  */
 export function resolveDocument(
   document: unknown,
   issues: IssueList,
   meshes: LoadedMeshes,
   known = new KnownParts(),
+  isLike = false,
 ): ResolvedDocument | null {
   const { document: plain, within } = takeWithin(document, issues, known);
-  const shape = setupDocument.safeParse(known.withStandIns(plain));
-  if (!shape.success) addShapeIssues(issues, document, shape.error);
+  const shape = isLike ? null : setupDocument.safeParse(known.withStandIns(plain));
+  if (shape?.success === false) addShapeIssues(issues, document, shape.error);
   if (typeof plain !== "object" || plain === null) return null;
 
   const typed = plain as SetupDocument; // true of each block that `isSound`

@@ -12,6 +12,9 @@ export interface InnerEndSpread {
   velocityOff: number;
 }
 
+// Leaf scratch.
+const tangent = new Float64Array(3);
+
 /** Tries at guessing a ball that holds the joint over the whole cell before the cell is called unproven. */
 const MOST_TRIES = 8;
 
@@ -40,7 +43,10 @@ export function motionBoundTo(
   innerRate: readonly [number, number, number],
 ): boolean {
   const span = side[SIDE.span]!;
-  const k = [pose[18]!, pose[19]!, pose[20]!] as const;
+  // Plain numbers throughout: searches ask this of every cell, and lists would be most of what it costs.
+  const kx = pose[18]!;
+  const ky = pose[19]!;
+  const kz = pose[20]!;
   const lowerRadius = norm(
     side[SIDE.lowerQuarter]!,
     side[SIDE.lowerQuarter + 1]!,
@@ -54,14 +60,17 @@ export function motionBoundTo(
 
   // Lower ball joint: a known circle, so its ball and its velocity's ball are plain arcs.
   const lowerOff = lowerRadius * armHalf;
-  const vl = [0, 1, 2].map(
-    (i) => cosArm * side[SIDE.lowerQuarter + i]! - sinArm * side[SIDE.lowerRadial + i]!,
-  );
+  const vlx = cosArm * side[SIDE.lowerQuarter]! - sinArm * side[SIDE.lowerRadial]!;
+  const vly = cosArm * side[SIDE.lowerQuarter + 1]! - sinArm * side[SIDE.lowerRadial + 1]!;
+  const vlz = cosArm * side[SIDE.lowerQuarter + 2]! - sinArm * side[SIDE.lowerRadial + 2]!;
 
   // Upper ball joint: rate = (k·vl)/(k·t), t the tangent of its circle.
-  const t = tangentOf(side, pose);
-  const lift = k[0] * vl[0]! + k[1] * vl[1]! + k[2] * vl[2]!;
-  const grip = k[0] * t[0]! + k[1] * t[1]! + k[2] * t[2]!;
+  tangentTo(tangent, side, pose);
+  const tx = tangent[0]!;
+  const ty = tangent[1]!;
+  const tz = tangent[2]!;
+  const lift = kx * vlx + ky * vly + kz * vlz;
+  const grip = kx * tx + ky * ty + kz * tz;
   const upperRate = lift / grip;
   let upperOff = 1.25 * upperRadius * Math.abs(upperRate) * armHalf;
   let kOff = 0;
@@ -81,29 +90,37 @@ export function motionBoundTo(
   }
   if (!proven) return false;
   const vuOff = Math.abs(upperRate) * upperOff + upperRadius * upperRateOff;
-  const vSpread = [0, 1, 2].map((i) => upperRate * t[i]! - vl[i]!);
+  const sx = upperRate * tx - vlx;
+  const sy = upperRate * ty - vly;
+  const sz = upperRate * tz - vlz;
   // ω across the steering axis = k × (vu − vl) / span.
-  const acrossOff = (vuOff + lowerOff + kOff * norm(vSpread[0]!, vSpread[1]!, vSpread[2]!)) / span;
-  const across = [0, 1, 2].map((i) => {
-    const j = (i + 1) % 3;
-    const m = (i + 2) % 3;
-    return (k[j]! * vSpread[m]! - k[m]! * vSpread[j]!) / span;
-  });
-  const acrossMost = norm(across[0]!, across[1]!, across[2]!) + acrossOff;
+  const acrossOff = (vuOff + lowerOff + kOff * norm(sx, sy, sz)) / span;
+  const ax = (ky * sz - kz * sy) / span;
+  const ay = (kz * sx - kx * sz) / span;
+  const az = (kx * sy - ky * sx) / span;
+  const acrossSize = norm(ax, ay, az);
+  const acrossMost = acrossSize + acrossOff;
 
   // Outer tie rod end: spin = −rod·(vl + across × o)/lever for the arm, rod·vInner/lever for the steering.
-  const o = [0, 1, 2].map((i) => pose[POSE.tieRodOuter + i]! - pose[i]!);
-  const rod = [0, 1, 2].map((i) => pose[POSE.tieRodOuter + i]! - pose[POSE.tieRodInner + i]!);
-  const armLength = norm(o[0]!, o[1]!, o[2]!);
+  const ox = pose[POSE.tieRodOuter]! - pose[0]!;
+  const oy = pose[POSE.tieRodOuter + 1]! - pose[1]!;
+  const oz = pose[POSE.tieRodOuter + 2]! - pose[2]!;
+  const rx = pose[POSE.tieRodOuter]! - pose[POSE.tieRodInner]!;
+  const ry = pose[POSE.tieRodOuter + 1]! - pose[POSE.tieRodInner + 1]!;
+  const rz = pose[POSE.tieRodOuter + 2]! - pose[POSE.tieRodInner + 2]!;
+  const armLength = norm(ox, oy, oz);
   const rodLength = side[SIDE.tieRodLength]!;
-  const swing = cross3(k, o);
-  const swingSize = norm(swing[0]!, swing[1]!, swing[2]!);
-  const lever = rod[0]! * swing[0]! + rod[1]! * swing[1]! + rod[2]! * swing[2]!;
-  const carried = cross3(across, o);
-  const vo = [0, 1, 2].map((i) => vl[i]! + carried[i]!);
-  const voSize = norm(vo[0]!, vo[1]!, vo[2]!);
-  const armPull = -(rod[0]! * vo[0]! + rod[1]! * vo[1]! + rod[2]! * vo[2]!);
-  const steerPull = rod[0]! * innerRate[0] + rod[1]! * innerRate[1] + rod[2]! * innerRate[2];
+  const wx = ky * oz - kz * oy;
+  const wy = kz * ox - kx * oz;
+  const wz = kx * oy - ky * ox;
+  const swingSize = norm(wx, wy, wz);
+  const lever = rx * wx + ry * wy + rz * wz;
+  const vox = vlx + (ay * oz - az * oy);
+  const voy = vly + (az * ox - ax * oz);
+  const voz = vlz + (ax * oy - ay * ox);
+  const voSize = norm(vox, voy, voz);
+  const armPull = -(rx * vox + ry * voy + rz * voz);
+  const steerPull = rx * innerRate[0] + ry * innerRate[1] + rz * innerRate[2];
   const innerSpeed = norm(innerRate[0], innerRate[1], innerRate[2]);
   const armSpin = armPull / lever;
   const steerSpin = steerPull / lever;
@@ -120,7 +137,7 @@ export function motionBoundTo(
     const leverOff = rodLength * swingOff + swingSize * rodOff;
     const leverLeast = Math.abs(lever) - leverOff;
     if (!(leverLeast > 0)) return false;
-    const voOff = lowerOff + acrossOff * armLength + norm(across[0]!, across[1]!, across[2]!) * oOff;
+    const voOff = lowerOff + acrossOff * armLength + acrossSize * oOff;
     armSpinOff = (rodLength * voOff + voSize * rodOff + Math.abs(armSpin) * leverOff) / leverLeast;
     steerSpinOff =
       (rodLength * inner.velocityOff + innerSpeed * rodOff + Math.abs(steerSpin) * leverOff) / leverLeast;
@@ -161,12 +178,8 @@ function norm(x: number, y: number, z: number): number {
   return Math.sqrt(x * x + y * y + z * z);
 }
 
-function cross3(a: ArrayLike<number>, b: ArrayLike<number>): [number, number, number] {
-  return [a[1]! * b[2]! - a[2]! * b[1]!, a[2]! * b[0]! - a[0]! * b[2]!, a[0]! * b[1]! - a[1]! * b[0]!];
-}
-
 /** Tangent of the upper arm's circle at the ball joint of a pose: one radian's motion, mm. */
-function tangentOf(side: Float64Array, pose: Float64Array): [number, number, number] {
+function tangentTo(out: Float64Array, side: Float64Array, pose: Float64Array): void {
   let c = 0;
   let s = 0;
   let rSq = 0;
@@ -176,9 +189,6 @@ function tangentOf(side: Float64Array, pose: Float64Array): [number, number, num
     s += r * side[SIDE.upperQuarter + i]!;
     rSq += side[SIDE.upperRadial + i]! ** 2;
   }
-  return [0, 1, 2].map((i) => (c * side[SIDE.upperQuarter + i]! - s * side[SIDE.upperRadial + i]!) / rSq) as [
-    number,
-    number,
-    number,
-  ];
+  for (let i = 0; i < 3; i++)
+    out[i] = (c * side[SIDE.upperQuarter + i]! - s * side[SIDE.upperRadial + i]!) / rSq;
 }

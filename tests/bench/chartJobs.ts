@@ -14,8 +14,9 @@ const AIM = 20_000;
 /** ms until the first picture: what the page asks for first. */
 const FIRST_AIM = 1000;
 
-function askedChart() {
-  const { subject } = windowSubject("half-ton-on-air.json");
+/** A truck's backspacing against its tire's width. */
+export function askedChart(file = "half-ton-on-air.json") {
+  const { subject } = windowSubject(file);
   const axis = (key: string, from: number, to: number): AxisAsk => ({
     key,
     entries: Array.from({ length: SIDE }, (_, i) => {

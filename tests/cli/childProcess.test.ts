@@ -58,6 +58,22 @@ describe("the command line as a process", () => {
     }
   });
 
+  it("says by several threads, built and from a checkout, what one thread says", () => {
+    const axes = ["--x", "wheel.backspacing=4:5:1/9", "--y", "tire.sectionWidth=8:10:2/9"];
+    for (const args of [
+      ["odds", lip, "--draws", "400", "--json", "--budget", "100"],
+      ["chart", lip, ...axes, "--json", "--budget", "100"],
+    ]) {
+      const here = captured(args);
+      expect(here.out.length).toBeGreaterThan(1000);
+      expect(spawned(args)).toEqual(here);
+      const checkout = spawnSync(process.execPath, ["--import", "tsx", "src/cli/main.ts", ...args], {
+        encoding: "utf8",
+      });
+      expect({ code: checkout.status, out: checkout.stdout, error: checkout.stderr }).toEqual(here);
+    }
+  }, 120_000);
+
   it("reads standard input and prints all of a long answer into a pipe, exit 0", () => {
     const document = JSON.stringify(demoDocument({ truck: { body: null } }));
     const { code, out, error } = spawned(["sweep", "-", "--steps", "600", "--json"], "pipe", document);

@@ -1,4 +1,5 @@
 import type { Result } from "../../setup/types/types.ts";
+import type { ShareOfCells } from "../../studies/chart/chartCells.ts";
 import type { AxisAsk, ChartAsk } from "../../studies/chart/chartTypes.ts";
 import { type AxisSubject, readAxis, readAxisTable } from "../../studies/chart/readAxis.ts";
 import { LIST_TOO_LARGE, NO_LIST_FILE, openMend } from "../../studies/wording/fileMends.ts";
@@ -16,12 +17,6 @@ export interface ChartOptions extends AlignedOptions {
   readonly lock: string;
   readonly csv?: true;
   readonly shard?: string;
-}
-
-/** One of several runs that share the cells of a chart: every `of`-th, from the `at`-th on, counted from 0. */
-export interface ChartShard {
-  readonly at: number;
-  readonly of: number;
 }
 
 /** Cells of a chart: each is a truck to be put together and looked at. */
@@ -51,7 +46,7 @@ export function askedChart(truck: Truck, subject: AxisSubject, options: ChartOpt
 }
 
 /** @throws InputError */
-export function askedShard({ file }: Truck, text: string | undefined): ChartShard | null {
+export function askedShard({ file }: Truck, text: string | undefined): ShareOfCells | null {
   if (text === undefined) return null;
   const [, at, of] = /^\s*(\d{1,5})\s*\/\s*(\d{1,5})\s*$/.exec(text) ?? [];
   const shard = { at: Number(at) - 1, of: Number(of) };

@@ -2,6 +2,7 @@ import type { LengthUnit } from "../../setup/types/types.ts";
 import { Budget } from "../../studies/numeric/budget.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { parseNumber } from "../../units/parseNumber.ts";
+import { processorMs } from "../threads/processorMs.ts";
 import { InputError } from "./inputError.ts";
 import type { SharedOptions } from "./sharedOptions.ts";
 import type { Terminal } from "./terminal.ts";
@@ -49,15 +50,14 @@ function refused({ file, option, value }: OptionPlace, mend: string): InputError
 }
 
 /** What a verb may spend from now on, as `--budget` says. @throws InputError */
-export function askedBudget(file: string, { budget }: SharedOptions, { clock }: Terminal): Budget {
-  const seconds = readPlainNumber(budget);
-  if (seconds > 0 && seconds < Number.POSITIVE_INFINITY) return Budget.of(seconds, clock ?? processorMs);
-  const mend = "must be a number of seconds above 0, such as 10 or 0.5";
-  throw InputError.ofOption(file, "--budget", budget, mend);
+export function askedBudget(file: string, options: SharedOptions, { clock }: Terminal): Budget {
+  return Budget.of(askedSeconds(file, options), clock ?? processorMs);
 }
 
-/** Milliseconds this process has had of a processor: what others on the machine do does not count. */
-function processorMs(): number {
-  const { user, system } = process.cpuUsage();
-  return (user + system) / 1000;
+/** The same as a number. @throws InputError */
+export function askedSeconds(file: string, { budget }: SharedOptions): number {
+  const seconds = readPlainNumber(budget);
+  if (seconds > 0 && seconds < Number.POSITIVE_INFINITY) return seconds;
+  const mend = "must be a number of seconds above 0, such as 10 or 0.5";
+  throw InputError.ofOption(file, "--budget", budget, mend);
 }

@@ -1,4 +1,5 @@
 import type { ReadBytes } from "../disk/readBytes.ts";
+import type { shareOut } from "../threads/shareOut.ts";
 
 /** What a run of the command line reads from and writes to; tests hand in their own. */
 export interface Terminal {
@@ -14,4 +15,6 @@ export interface Terminal {
   readonly clock?: () => number;
   /** Shows how far a long job is, in place of what it showed before; "" clears it. Only where a person watches. */
   readonly showProgress?: (text: string) => void;
+  /** Has a long job done by several threads; none = the run's own does it, with the same answer. */
+  readonly shareOut?: typeof shareOut;
 }

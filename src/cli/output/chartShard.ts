@@ -1,9 +1,9 @@
+import { cellsOfShare, type ShareOfCells } from "../../studies/chart/chartCells.ts";
 import type { CellDocument, ChartHead } from "../../studies/chart/chartDocument.ts";
 import { BROKEN_SHARD, NO_SHARD } from "../../studies/wording/fileMends.ts";
-import type { ChartShard } from "../asked/askedChart.ts";
 
 /** One piece of a chart, as it stands in a file: JSON lines, the first about the chart, then a line a cell. */
-export interface ShardFile extends ChartShard {
+export interface ShardFile extends ShareOfCells {
   readonly head: ChartHead;
   /** What stands beside a chart in its document. */
   readonly beside: object;
@@ -12,11 +12,6 @@ export interface ShardFile extends ChartShard {
 }
 
 const FORMAT = "wellsweep-chart-piece";
-
-/** The cells of a shard, by number. */
-export function shardCells({ at, of }: ChartShard, count: number): readonly number[] {
-  return Array.from({ length: Math.max(0, Math.ceil((count - at) / of)) }, (_, i) => at + i * of);
-}
 
 export function shardText({ at, of, head, beside, cells }: ShardFile): string {
   const first = { format: FORMAT, version: 1, piece: at + 1, of, chart: head, beside };
@@ -44,7 +39,7 @@ export function readShard(text: string): ShardFile | string {
     if (typeof cell !== "number" || cells.has(cell) || !isCell(told)) return BROKEN_SHARD;
     cells.set(cell, told);
   }
-  const wanted = shardCells(shard, chart.x.values.length * chart.y.values.length);
+  const wanted = cellsOfShare(shard, chart.x.values.length * chart.y.values.length);
   if (wanted.length !== cells.size || wanted.some((cell) => !cells.has(cell))) return BROKEN_SHARD;
   return { ...shard, head: chart, beside, cells };
 }

@@ -1,25 +1,20 @@
 import type { Command } from "commander";
 import { effectiveDocument, withoutVariants } from "../../setup/editing/effectiveDocument.ts";
-import {
-  type CellDocument,
-  type ChartHead,
-  cellDocument,
-  chartDocument,
-  chartHead,
-} from "../../studies/chart/chartDocument.ts";
+import { chartCells, type ShareOfCells } from "../../studies/chart/chartCells.ts";
+import { type CellDocument, chartDocument, chartHead } from "../../studies/chart/chartDocument.ts";
 import { type ChartSearch, chartSearch } from "../../studies/chart/chartSearch.ts";
 import { documentOf } from "../../studies/documents/documentText.ts";
-import type { Budget } from "../../studies/numeric/budget.ts";
 import { axisName } from "../../studies/wording/chartWords.ts";
 import { askedChart, askedShard, type ChartOptions } from "../asked/askedChart.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
-import { askedBudget } from "../asked/readNumbers.ts";
+import { askedBudget, askedSeconds } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { shardCells, shardText } from "../output/chartShard.ts";
+import { shardText } from "../output/chartShard.ts";
 import { chartExitCode, chartText } from "../output/chartText.ts";
 import { heading } from "../output/textTable.ts";
+import type { SharedAsk } from "../threads/sharedJobs.ts";
 import { addMerge } from "./chartMerge.ts";
 
 const EXAMPLES = `
@@ -70,15 +65,13 @@ function runChart(file: string, options: ChartOptions, terminal: Terminal): Exit
     );
   if (options.json && options.csv)
     throw InputError.ofOption(truck.file, "--csv", null, "goes without --json; choose one of them");
-  const budget = askedBudget(truck.file, options, terminal);
   const found = chartSearch(subject, ask);
   if (!found.ok) throw InputError.ofOption(truck.file, "--x", ask.x.key, found.issues[0]!.mend);
   const search = found.value;
   const names = { of: heading(setup), x: axisName(ask.x.key, shown), y: axisName(ask.y.key, shown) };
   const [column, row] = [search.presentOn("x"), search.presentOn("y")];
   const head = chartHead(setup, ask, column === null || row === null ? null : { column, row }, names);
-  const wanted = new Set(shard === null ? search.order() : shardCells(shard, search.count));
-  const cells = workedOut(search, wanted, head, budget, terminal);
+  const cells = workedOut(search, shard, { subject, ask }, options, terminal);
   if (shard !== null) {
     terminal.writeOut(shardText({ ...shard, head, beside: documentOf({}, truck), cells }));
     return ExitCode.Fine;
@@ -91,26 +84,27 @@ function runChart(file: string, options: ChartOptions, terminal: Terminal): Exit
   return chartExitCode(chart);
 }
 
-/** Cells a line of progress is shown after. */
-const SHOWN_EVERY = 16;
+/** Cells below which starting threads takes longer than they save. */
+const FEW_CELLS = 100;
 
-/** Of what is left of the budget a cell has this part at most. */
-const MOST_PART = 8;
-
+/** A share of the cells; all of them by several threads where there are some. */
 function workedOut(
   search: ChartSearch,
-  wanted: ReadonlySet<number>,
-  { units }: ChartHead,
-  budget: Budget,
-  { showProgress }: Terminal,
+  shard: ShareOfCells | null,
+  asked: SharedAsk<"chart">,
+  options: ChartOptions,
+  terminal: Terminal,
 ): ReadonlyMap<number, CellDocument> {
-  const cells = new Map<number, CellDocument>();
-  for (const cell of search.order()) {
-    if (!wanted.has(cell)) continue;
-    if (cells.size % SHOWN_EVERY === 0) showProgress?.(`${cells.size} of ${wanted.size}`);
-    const share = budget.share(Math.min(MOST_PART, wanted.size - cells.size));
-    cells.set(cell, cellDocument(search.cellAt(cell, share), units));
-  }
+  const { shareOut, showProgress } = terminal;
+  const { setup, file } = asked.subject;
+  const onProgress = (done: number) => showProgress?.(`${Math.floor(100 * done)} % of the combinations`);
+  const share = shard ?? { at: 0, of: 1 };
+  const cells =
+    shareOut !== undefined && shard === null && search.count >= FEW_CELLS
+      ? new Map(
+          shareOut("chart", asked, askedSeconds(file, options), onProgress).flatMap((found) => [...found]),
+        )
+      : chartCells(search, share, setup.units, askedBudget(file, options, terminal), onProgress);
   showProgress?.("");
   return cells;
 }

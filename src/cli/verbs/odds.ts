@@ -7,12 +7,15 @@ import {
   DEFAULT_SEED,
   MOST_DRAWS,
   type OddsOptions,
+  type OddsReport,
   oddsOf,
+  oddsTogether,
 } from "../../studies/odds/oddsOf.ts";
+import type { TruckToVary } from "../../studies/window/truckOverField.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { parseNumber } from "../../units/parseNumber.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
-import { askedBudget, readWhole } from "../asked/readNumbers.ts";
+import { askedBudget, askedSeconds, readWhole } from "../asked/readNumbers.ts";
 import { readTruck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
@@ -74,14 +77,33 @@ function runOdds(file: string, options: AskedOdds, terminal: Terminal): ExitCode
     draws: readWhole(options.draws, 1, MOST_DRAWS, place("--draws", options.draws)),
     seed: readWhole(options.seed, 0, 2 ** 31 - 1, place("--seed", options.seed)),
     gap: options.allowance === true ? setup.allowance : 0,
-    budget: askedBudget(truck.file, options, terminal),
     ...(options.within === undefined ? {} : { within: share("--within", options.within) }),
   };
   const subject = { document: shown, setup, file: truck.file, isAligned: options.aligned === true };
-  const report = oddsOf(subject, asked);
+  const report = drawn(subject, asked, options, terminal);
   const speech = { format: formatOf(setup), document: shown };
   terminal.writeOut(
     options.json ? documentText(oddsJson(report, setup.units), truck) : oddsTable(report, setup, speech),
   );
   return atLeast !== null && report.low < atLeast ? ExitCode.Rubs : ExitCode.Fine;
+}
+
+/** Draws below which starting threads takes longer than they save. */
+const FEW_DRAWS = 400;
+
+/** By several threads where there are some; which draws are precise enough only the run of all in their order tells. */
+function drawn(subject: TruckToVary, asked: OddsOptions, options: AskedOdds, terminal: Terminal): OddsReport {
+  const { shareOut, showProgress } = terminal;
+  const onProgress = (share: number) => showProgress?.(`${Math.floor(100 * share)} % of the draws`);
+  const { draws = DEFAULT_DRAWS, within } = asked;
+  const isShared = shareOut !== undefined && within === undefined && draws >= FEW_DRAWS;
+  const report = isShared
+    ? oddsTogether(
+        subject,
+        shareOut("odds", { subject, options: asked }, askedSeconds(subject.file, options), onProgress),
+        asked,
+      )
+    : oddsOf(subject, { ...asked, budget: askedBudget(subject.file, options, terminal), onProgress });
+  showProgress?.("");
+  return report;
 }

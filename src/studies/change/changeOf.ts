@@ -4,6 +4,7 @@ import { truckVerdict } from "../chart/truckVerdict.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
+import { Touches } from "../odds/touches.ts";
 import { checkClearance, rangesToCheck } from "../reports/check.ts";
 import { ALL_POSES } from "../search/sideRange.ts";
 import { smallestStep } from "../window/smallestStep.ts";
@@ -26,7 +27,7 @@ export interface ChangeOptions {
 const DOUBLINGS = 8;
 
 /** Microseconds, about, of a look at one truck. */
-const LOOK_WORK = 10_000;
+const LOOK_WORK = 5000;
 
 /** Shares of the greatest change of a first field tried with a second one. */
 const SHARES = [0.05, 0.1, 0.2];
@@ -34,60 +35,145 @@ const SHARES = [0.05, 0.1, 0.2];
 /** Pairs told; least effort first all are tried until then, or until the budget is spent. */
 const MOST_PAIRS = 5;
 
+/** Steps farther at most until a check says so too: what is left open at a border it settles on the other side. */
+const MOST_FARTHER = 3;
+
+/** Rounds in which each of a pair is brought back as far as the other lets it. */
+const PAIR_ROUNDS = 2;
+
 /** Of what is left of the budget a part at most is for the region that is trimmed. */
 const TRIM_PART = 1.5;
 
-/** Of the budget a part at most is for the proof that nothing smaller does, one field at a time. */
-const PROOF_PART = 3;
-
-/** Of the budget a part at most is for what is moved besides. */
-const MOVES_PART = 4;
+/** Of the budget a part at most is for the check as it stands. */
+const CHECK_PART = 4;
 
 /**
  * The smallest single change of each field that may change with which the truck clears, least effort first; pairs where no single
- * one does. Each is proven by a check to clear; of single ones it is told what is known of smaller ones. mm and radians.
+ * one does. Each is proven by a check to clear; it is told what is known of smaller ones. mm and radians. What a budget ends first
+ * is what is known of smaller ones, then pairs.
  */
 export function changeOf(truck: TruckToVary, model: Model, options: ChangeOptions = {}): ChangeReport {
   const { order = EFFORT, budget = Budget.endless() } = options;
-  const check = checkClearance(model, { budget: budget.share(MOVES_PART) });
+  const check = checkClearance(model, { budget: budget.share(CHECK_PART) });
   const cut = () => (budget.cut ? { cutShort: true as const } : {});
   if (check.verdict === "clear") return { verdict: "clear", changes: [], without: [], ...cut() };
   const search = new ChangeSearch(truck, model, budget);
   const candidates = candidatesOf(truck, order);
   const without: string[] = [];
-  const singles: Setting[] = [];
+  const singles = new Map<string, Told>();
   for (const key of order) {
     const candidate = candidates.find(({ field }) => field.key === key);
     if (candidate === undefined) continue;
-    const single = search.smallest(candidate, []);
-    if (single === null) without.push(key);
-    else singles.push(single);
+    const single = search.single(candidate);
+    if (single !== null) singles.set(key, single);
+    else if (!search.isSpent()) without.push(key);
   }
-  // What is known of smaller ones comes last: a budget that ends it leaves the changes themselves.
   const trimmed = order.includes(TRIM) ? trimChange(check, model, truck, budget.share(TRIM_PART)) : null;
-  const found = order.flatMap((key): FoundChange[] => {
+  if (singles.size === 0 && trimmed === null)
+    return { verdict: check.verdict, changes: search.pairs(candidates), without, ...cut() };
+  let open = singles.size;
+  const changes = order.flatMap((key): FoundChange[] => {
     if (key === TRIM) return trimmed === null ? [] : [trimmed];
-    const single = singles.find(([field]) => field.key === key);
-    return single === undefined ? [] : [search.provenSmallest(single)];
+    const single = singles.get(key);
+    return single === undefined ? [] : [search.provenSmallest(single, open--)];
   });
-  if (found.length === 0) found.push(...search.pairs(candidates));
-  return { verdict: check.verdict, changes: found, without, ...cut() };
+  return { verdict: check.verdict, changes, without, ...cut() };
+}
+
+/** A change that clears, with what is told of it. */
+interface Told {
+  readonly settings: readonly Setting[];
+  readonly told: FoundChange;
 }
 
 class ChangeSearch {
   private readonly hints: PoseHints;
+  private readonly touches: Touches;
+  private readonly allowance: number;
 
   constructor(
     private readonly truck: TruckToVary,
     private readonly model: Model,
     private readonly budget: Budget,
   ) {
-    const { ranges } = rangesToCheck(model, ALL_POSES, budget.share(MOVES_PART));
+    const { ranges } = rangesToCheck(model, ALL_POSES, budget.share(CHECK_PART));
     this.hints = hintsOf([{ model, ranges }], budget);
+    this.allowance = model.setup.allowance;
+    this.touches = new Touches(this.allowance);
   }
 
-  /** The smallest change of a field, either way, with which the truck clears; null where none was found. */
-  smallest({ field, ways }: Candidate, others: readonly Setting[]): Setting | null {
+  /** The smallest change of one field, either way, with which the truck clears; null where none was found. */
+  single(candidate: Candidate): Told | null {
+    const setting = this.smallest(candidate, []);
+    return setting === null ? null : this.toldOf([setting]);
+  }
+
+  /** The same, or a smaller one where the window of its field knows of one. @param open proofs that still share the budget */
+  provenSmallest({ settings, told }: Told, open: number): FoundChange {
+    const [single] = settings as readonly [Setting];
+    const { setting, smaller } = provenSmallest(this.truck, single, this.budget.share(open), (one) =>
+      this.clears([one]),
+    );
+    if (setting[1] === single[1]) return { ...told, smaller };
+    return this.toldOf([setting], smaller)?.told ?? told;
+  }
+
+  /** Changes of two fields, least effort first: the two together count. */
+  pairs(candidates: readonly Candidate[]): readonly FoundChange[] {
+    const found: FoundChange[] = [];
+    const all = candidates
+      .flatMap((first, i) =>
+        candidates.slice(i + 1).map((second, k) => ({ first, second, effort: 2 * i + k })),
+      )
+      .sort((a, b) => a.effort - b.effort);
+    for (const { first, second } of all) {
+      if (found.length === MOST_PAIRS || this.isSpent()) break;
+      const pair = this.pair(first, second);
+      if (pair !== null) found.push(pair);
+    }
+    return found;
+  }
+
+  /** Of the first a share of what it may change, of the second the least that then does; then each brought back as far as it goes. */
+  private pair({ field, ways }: Candidate, second: Candidate): FoundChange | null {
+    for (const share of SHARES)
+      for (const way of ways) {
+        const end = way > 0 ? field.most - field.now : field.now - field.least;
+        const step = share * Math.min(DEFAULT_REACH[field.kind], end);
+        const first: Setting = [field, field.now + way * step];
+        const other = this.smallest(second, [first]);
+        if (other === null) continue;
+        const told = this.toldOf(...this.broughtBack(first, other));
+        if (told !== null) return told.told;
+      }
+    return null;
+  }
+
+  private broughtBack(first: Setting, second: Setting): [readonly Setting[], Smaller] {
+    let [a, b] = [first, second];
+    const isStep = () => !this.clears([stepLess(a), b]) && !this.clears([a, stepLess(b)]);
+    for (let round = 0; round < PAIR_ROUNDS; round++) {
+      a = this.leastOf(a, b);
+      b = this.leastOf(b, a);
+      if (isStep())
+        return [[a, b], { rank: "stepped", steps: [a, b].map(([{ kind }]) => WINDOW_TOLERANCE[kind]) }];
+      if (this.isSpent()) break;
+    }
+    return [[a, b], { rank: "searched" }];
+  }
+
+  /** The least of a change that clears with another one, by halving what there is of it. */
+  private leastOf([field, to]: Setting, other: Setting): Setting {
+    let [low, high] = [0, to - field.now];
+    while (Math.abs(high - low) > WINDOW_TOLERANCE[field.kind] && !this.isSpent()) {
+      const middle = 0.5 * (low + high);
+      if (this.clears([[field, field.now + middle], other])) high = middle;
+      else low = middle;
+    }
+    return [field, field.now + high];
+  }
+
+  private smallest({ field, ways }: Candidate, others: readonly Setting[]): Setting | null {
     const tolerance = WINDOW_TOLERANCE[field.kind];
     let best: number | null = null;
     for (const way of ways) {
@@ -105,68 +191,35 @@ class ChangeSearch {
     return best === null ? null : [field, field.now + best];
   }
 
-  /** The change as it is told, or a smaller one where the window of its field knows of one. */
-  provenSmallest(single: Setting): FoundChange {
-    const { setting, smaller } = provenSmallest(this.truck, single, this.budget.share(PROOF_PART), (one) =>
-      this.clears([one]),
-    );
-    return this.toldOf([setting], smaller);
-  }
-
-  /** Changes of two fields: of one a share of what it may change, of the other the least that then does. */
-  pairs(candidates: readonly Candidate[]): readonly FoundChange[] {
-    const found: FoundChange[] = [];
-    // Least effort first: the two together count.
-    const all = candidates
-      .flatMap((first, i) =>
-        candidates.slice(i + 1).map((second, k) => ({ first, second, effort: 2 * i + k })),
-      )
-      .sort((a, b) => a.effort - b.effort);
-    for (const { first, second } of all) {
-      if (found.length === MOST_PAIRS || this.isSpent()) break;
-      const pair = this.pair(first, second);
-      if (pair !== null) found.push(pair);
+  /** What is told of a change once a check says that it clears: with the last of its fields a little farther where it takes that. */
+  private toldOf(settings: readonly Setting[], smaller: Smaller = { rank: "searched" }): Told | null {
+    const [field, to] = settings.at(-1)!;
+    for (let farther = 0; farther <= MOST_FARTHER; farther++) {
+      const last: Setting = [field, to + farther * Math.sign(to - field.now) * WINDOW_TOLERANCE[field.kind]];
+      const all = [...settings.slice(0, -1), last];
+      const made = truckWith(this.truck, all);
+      const cell = made.ok ? this.look(made.value) : null;
+      if (!made.ok || cell?.verdict !== "clear") continue;
+      const { gap, bound } = cell;
+      const set = all.map(([{ key, kind, now }, value]): SetField => ({ key, kind, from: now, to: value }));
+      const told = { set, trim: null, gap, bound, alsoMoves: alsoMoves(this.model, made.value, this.budget) };
+      return { settings: all, told: { ...told, smaller: farther === 0 ? smaller : { rank: "searched" } } };
     }
-    return found;
-  }
-
-  private pair({ field, ways }: Candidate, second: Candidate): FoundChange | null {
-    for (const share of SHARES)
-      for (const way of ways) {
-        const end = way > 0 ? field.most - field.now : field.now - field.least;
-        const step = share * Math.min(DEFAULT_REACH[field.kind], end);
-        const first: Setting = [field, field.now + way * step];
-        const other = this.smallest(second, [first]);
-        if (other !== null) return this.toldOf([first, other]);
-      }
     return null;
   }
 
-  private toldOf(settings: readonly Setting[], smaller: Smaller = { rank: "searched" }): FoundChange {
-    const made = truckWith(this.truck, settings);
-    if (!made.ok) throw new TypeError("ChangeSearch: a truck that cleared goes together");
-    const cell = this.look(made.value);
-    const set = settings.map(([{ key, kind, now }, to]): SetField => ({ key, kind, from: now, to }));
-    const moved = alsoMoves(this.model, made.value, this.budget.share(MOVES_PART));
-    return {
-      set,
-      trim: null,
-      gap: cell?.gap ?? null,
-      bound: cell?.bound ?? null,
-      smaller,
-      alsoMoves: moved,
-    };
-  }
-
+  /** Whether it is proven that the truck keeps its allowance. */
   private clears(settings: readonly Setting[]): boolean {
     if (this.isSpent()) return false;
     const made = truckWith(this.truck, settings);
-    return made.ok && this.look(made.value)?.verdict === "clear";
+    if (!made.ok || !hasHeight(made.value)) return false;
+    const { allowance } = made.value.setup;
+    const touches = allowance === this.allowance ? this.touches : new Touches(allowance);
+    return touches.of(made.value, this.budget.share(1)) === "keeps";
   }
 
   private look(model: Model): VerdictCell | null {
-    const { low, high } = limitTravel(model);
-    if (!(low <= high)) return null;
+    if (!hasHeight(model)) return null;
     const share = this.budget.share(1);
     const { ranges } = rangesToCheck(model, ALL_POSES, share);
     const help = {
@@ -178,7 +231,17 @@ class ChangeSearch {
     return cell.kind === "verdict" ? cell : null;
   }
 
-  private isSpent(): boolean {
+  isSpent(): boolean {
     return this.budget.isSpent(LOOK_WORK);
   }
+}
+
+function hasHeight(model: Model): boolean {
+  const { low, high } = limitTravel(model);
+  return low <= high;
+}
+
+/** A change by its tolerance less. */
+function stepLess([field, to]: Setting): Setting {
+  return [field, to - Math.sign(to - field.now) * WINDOW_TOLERANCE[field.kind]];
 }

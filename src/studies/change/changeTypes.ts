@@ -39,18 +39,20 @@ export interface FoundChange {
   /** The worst gap then, and what none is below; mm. */
   readonly gap: number | null;
   readonly bound: number | null;
-  /** What is known of smaller changes of the same field. */
+  /** What is known of smaller changes of the same fields. */
   readonly smaller: Smaller;
   readonly alsoMoves: readonly AlsoMoves[];
 }
 
 /**
- * That no smaller change of a field does: proven all the way from now, up to `within` of the change; or looked at every `step`; or
- * looked at only where the search for it came by. mm or radians.
+ * That no smaller change does: proven all the way from now, up to `within` of the change; or looked at every `step`; or that a step
+ * less does not, of either field while the other stays, of a trim where the edge left stands nearer by that; or looked at only where
+ * the search for it came by. mm or radians.
  */
 export type Smaller =
   | { readonly rank: "proven"; readonly within: number }
   | { readonly rank: "sampled"; readonly step: number }
+  | { readonly rank: "stepped"; readonly steps: readonly number[] }
   | { readonly rank: "searched" };
 
 /** What would make a truck clear, least effort first. */

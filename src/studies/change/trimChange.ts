@@ -1,16 +1,20 @@
 import { modelAsked } from "../alignment/modelAsked.ts";
 import type { Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
+import { Touches } from "../odds/touches.ts";
 import { type CheckReport, checkClearance } from "../reports/check.ts";
-import { trimOf } from "../trim/trimOf.ts";
+import { TRIM_MORE, trimOf } from "../trim/trimOf.ts";
 import type { LeftPart } from "../trim/trimTypes.ts";
 import type { TruckToVary } from "../window/truckOverField.ts";
-import type { FoundChange } from "./changeTypes.ts";
+import type { FoundChange, Smaller } from "./changeTypes.ts";
 
 /** Of a budget this part is for the region, and for the check of what is left. */
 const REGION_PART = 2;
 
-const SEARCHED = { rank: "searched" } as const;
+/** mm. An edge left nearer by this is proven to be too near. */
+const STEP = 1;
+
+const SEARCHED: Smaller = { rank: "searched" };
 
 /**
  * The body part that alone is too near, cut back; null where anything else is too near too. Of a path what is left is checked as
@@ -34,7 +38,8 @@ export function trimChange(
   const alsoMoves = [{ what: "fenderCover" }] as const;
   if (body.kind === "path") {
     if (trim?.left == null) return null;
-    const checked = checkedWith(trim.left, model, file, isAligned, budget);
+    const cut = withLeft(trim.left, model, file, isAligned);
+    const checked = cut === null ? null : checkClearance(cut, { budget: budget.share(REGION_PART) });
     if (checked?.verdict !== "clear") return null;
     const depth = Math.max(...regions.map((region) => region.depth));
     const { gap, bound } = leastOf(checked);
@@ -43,7 +48,7 @@ export function trimChange(
       trim: { part, depth, regions, left: trim.left },
       gap,
       bound,
-      smaller: SEARCHED,
+      smaller: smallerOf(part, model, file, isAligned, budget),
       alsoMoves,
     };
   }
@@ -59,16 +64,23 @@ export function trimChange(
   };
 }
 
-function checkedWith(
+/** That an edge which is left a step nearer does not clear, where that is proven. */
+function smallerOf(part: string, model: Model, file: string, isAligned: boolean, budget: Budget): Smaller {
+  const less = trimOf(model, part, { budget: budget.share(REGION_PART), more: TRIM_MORE - STEP });
+  const cut = less?.left == null ? null : withLeft(less.left, model, file, isAligned);
+  if (cut === null || new Touches(model.setup.allowance).of(cut, budget) !== "misses") return SEARCHED;
+  return { rank: "stepped", steps: [STEP] };
+}
+
+function withLeft(
   { part, index }: LeftPart,
   { setup }: Model,
   file: string,
   isAligned: boolean,
-  budget: Budget,
-): CheckReport | null {
+): Model | null {
   const body = setup.truck.body.map((as, i) => (i === index ? part : as));
   const made = modelAsked({ setup: { ...setup, truck: { ...setup.truck, body } }, file, isAligned });
-  return made.ok ? checkClearance(made.value, { budget: budget.share(1) }) : null;
+  return made.ok ? made.value : null;
 }
 
 function leastOf({ parts }: Pick<CheckReport, "parts">): {

@@ -29,13 +29,15 @@ function oneJson({ set, trim, gap, bound, smaller, alsoMoves }: FoundChange, uni
     ...(trim === null ? {} : { trim: trimJson(trim, units) }),
     gap: length(gap),
     bound: length(bound),
-    smaller: smallerJson(smaller, set[0]?.kind ?? "length", units),
+    smaller: smallerJson(smaller, set, units),
     alsoMoves: alsoMoves.map((moves) => movesJson(moves, units)),
   };
 }
 
-function smallerJson(smaller: Smaller, kind: "length" | "angle", units: LengthUnit) {
-  const told = (value: number) => (kind === "angle" ? degFromRad(value) : unitsFromMm(value, units));
+function smallerJson(smaller: Smaller, set: FoundChange["set"], units: LengthUnit) {
+  const told = (value: number, i = 0) =>
+    set[i]?.kind === "angle" ? degFromRad(value) : unitsFromMm(value, units);
+  if (smaller.rank === "stepped") return { rank: smaller.rank, steps: smaller.steps.map(told) };
   if (smaller.rank === "proven") return { rank: smaller.rank, within: told(smaller.within) };
   return smaller.rank === "sampled" ? { rank: smaller.rank, step: told(smaller.step) } : smaller;
 }

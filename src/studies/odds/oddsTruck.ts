@@ -65,9 +65,10 @@ export function oddsTruck(truck: TruckToVary, drawnParts: ReadonlySet<number>): 
   const body = valueAt(needed, ["truck", "body"]);
   const parts = Array.isArray(body) ? body.map((part, i) => (drawnParts.has(i) ? part : standIn(i))) : [];
   const document = asDimensions(setAt(needed, ["truck", "body"], parts), setup);
+  let isRead = false;
   const made = (drawn: unknown): ModelResult => {
     const issues = new IssueList(file);
-    const resolved = resolveDocument(drawn, issues, NO_MESHES);
+    const resolved = resolveDocument(drawn, issues, NO_MESHES, new KnownParts(), isRead);
     if (resolved === null) return { ok: false, issues: issues.all() };
     const whole = setup.truck.body.map((as, i) => (drawnParts.has(i) ? resolved.truck.body[i]! : as));
     const { variant, variantNames } = setup;
@@ -75,6 +76,7 @@ export function oddsTruck(truck: TruckToVary, drawnParts: ReadonlySet<number>): 
     return modelAsked({ setup: of, file, isAligned });
   };
   const base = made(document);
+  isRead = base.ok;
   return { document, setup: base.ok ? base.value.setup : setup, file, made };
 }
 

@@ -4,7 +4,7 @@ import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import { segmentGapTo } from "../../gaps/segmentGap.ts";
 import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { InnerEndSpread } from "../../suspension/motionBound.ts";
-import { POSE, POSE_ROW } from "../../suspension/poseRow.ts";
+import { POSE } from "../../suspension/poseRow.ts";
 import type { RodPair } from "../model/pairs.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW } from "../search/cellOfPoses.ts";
 import { rodCellTo } from "../search/rodCell.ts";
@@ -26,8 +26,6 @@ export interface Way {
 const PIECES = [0, 0.2, 0.35, 0.5, 0.7, 1] as const;
 
 // Scratch: nothing here is reentrant.
-const pose = new Float64Array(POSE_ROW);
-const motion = new Float64Array(MOTION_ROW);
 const seen = new Float64Array(MOTION_ROW);
 const piece = new Float64Array(CELL_ROW);
 const row = new Float64Array(GAP_ROW);
@@ -41,17 +39,18 @@ const innerEnd = new Float64Array(4);
  * in its middle, of which `way` then has how far it can change. Seen from the knuckle, where the solid stands still, the far
  * end of a rod moves as `rodMotionTo` has it and what is nearer the outer end by its share of that, so a piece that is
  * farther off than that keeps the gap.
+ * @param pose, motion of the cell, whose row tells how the inner tie rod end moves
  */
 export function rodGapOver(
   way: Way,
   { pivots, outerAt, ring, part }: RodPair,
+  pose: Float64Array,
+  motion: Float64Array,
   rows: Float64Array,
   cell: number,
   least: number,
 ): number {
   const from = cell * CELL_OF_POSES_ROW;
-  for (let i = 0; i < POSE_ROW; i++) pose[i] = rows[from + CELL_OF_POSES.pose + i]!;
-  for (let i = 0; i < MOTION_ROW; i++) motion[i] = rows[from + CELL_OF_POSES.motion + i]!;
   const inners = pivots ?? pose;
   const firstAt = pivots === null ? POSE.tieRodInner : 0;
   const count = pivots === null ? 1 : pivots.length / 3;
@@ -59,13 +58,13 @@ export function rodGapOver(
   const radius = part.cells[CELL.radius]!;
   const box = boxOf(ring);
   let [gap, arm, steer] = [KEEPS, 0, 0];
-  inWheelFrame(outerEnd, pose, outerAt);
+  inWheelFrame(outerEnd, pose, pose, outerAt);
   for (let i = 0; i < count; i++) {
     const at = firstAt + 3 * i;
     rodMotionTo(seen, motion, pose, inners[at]!, inners[at + 1]!, inners[at + 2]!, own);
     const byArm = slideOf(seen, MOTION.armSlide, MOTION.armSlideOff) * motion[MOTION.armHalf]!;
     const bySteer = slideOf(seen, MOTION.steerSlide, MOTION.steerSlideOff) * motion[MOTION.steerHalf]!;
-    inWheelFrame(innerEnd, inners, at);
+    inWheelFrame(innerEnd, pose, inners, at);
     for (let k = 1; k < PIECES.length; k++) {
       const [near, far] = [PIECES[k - 1]!, PIECES[k]!];
       const enough = least + far * (byArm + bySteer) + ROUNDING;
@@ -123,7 +122,7 @@ function boxOf(ring: RingShape): SectionBox {
 }
 
 /** A point as seen from the wheel: along its axis, then what is left across. */
-function inWheelFrame(out: Float64Array, points: ArrayLike<number>, at: number): void {
+function inWheelFrame(out: Float64Array, pose: Float64Array, points: ArrayLike<number>, at: number): void {
   const c = POSE.wheelCenter;
   const a = POSE.wheelAxis;
   let along = 0;

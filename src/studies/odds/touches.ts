@@ -1,13 +1,14 @@
 import { GAP_ROW } from "../../gaps/partGap.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
+import { deepestNear, type Ranges, type Seen } from "../chart/seenGap.ts";
 import type { Model } from "../model/model.ts";
-import { type BodyPair, type Pair, pairGapTo, type RodPair } from "../model/pairs.ts";
+import { type Pair, pairGapTo } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
 import { ownPairs, rangesToCheck } from "../reports/check.ts";
 import { searchPairBelow } from "../reports/pairSearch.ts";
-import { ALL_POSES, type SideRange } from "../search/sideRange.ts";
+import { ALL_POSES, rangesOf } from "../search/sideRange.ts";
 import { type PoseToStart, TriedPose } from "../search/triedPose.ts";
-import { provenOverPoses } from "./provenOverPoses.ts";
+import { provenOverPoses, type WholePair } from "./provenOverPoses.ts";
 
 /**
  * What is proven of a truck over all its poses: no gap is less than what is asked for; some pose was found whose gap is; or
@@ -31,6 +32,9 @@ const SAME_STEER = 0.1;
 /** Of a budget a quarter is for the limits. */
 const LIMITS_PART = 4;
 
+/** mm. Where others missed and this one comes as near it is looked about for worse. */
+const NEAR = 3;
+
 /** mm. A gap nearer to what is asked for than this is left open. */
 const OPEN_WITHIN = 0.01;
 
@@ -47,16 +51,17 @@ export class Touches {
 
   /** What is proven of a truck. */
   of(model: Model, budget: Budget = Budget.endless()): Proof {
-    const { ranges } = rangesToCheck(model, ALL_POSES, budget.share(LIMITS_PART));
+    const { ranges, searched } = rangesToCheck(model, ALL_POSES, budget.share(LIMITS_PART));
+    const asked = rangesOf(model, searched ?? [], model.setup.roll !== null, 1, "asked");
     const pairs = this.inOrder(ownPairs(model));
-    for (const pair of pairs) if (this.missesAtHint(pair, ranges[pair.side])) return "misses";
+    if (this.missesAtHint(pairs, asked)) return "misses";
     const open: Pair[] = [];
     for (const side of ["left", "right"] as const) {
       const whole = pairs.filter((pair) => pair.side === side).filter(isWhole);
       if (whole.length === 0) continue;
-      const { missed, left: unproven } = provenOverPoses(whole, ranges[side], this.least);
+      const { missed, left: unproven } = provenOverPoses(whole, asked[side], this.least);
       if (missed !== null) {
-        this.keepHint(keyOf(missed.pair), { ...missed.at, times: 1 });
+        this.keepHint(missed.pair, missed.at);
         return "misses";
       }
       open.push(...unproven);
@@ -64,7 +69,7 @@ export class Touches {
     open.push(...pairs.filter((pair) => !isWhole(pair)));
     let proof: Proof = "keeps";
     for (const pair of open) {
-      const ofPair = this.ofPair(model, pair, ranges[pair.side], budget);
+      const ofPair = this.ofPair(model, pair, ranges, budget);
       if (ofPair === "misses") return "misses";
       if (ofPair === "open") proof = "open";
     }
@@ -78,35 +83,48 @@ export class Touches {
     return [...pairs].sort((a, b) => times(b) - times(a));
   }
 
-  private missesAtHint(pair: Pair, { wheel, ...range }: SideRange): boolean {
-    const hints = this.hints.get(keyOf(pair));
-    if (hints === undefined) return false;
-    const tried = new TriedPose(wheel, range);
-    for (const hint of hints) {
-      const arm = Math.min(Math.max(hint.arm, range.armLow), range.armHigh);
-      if (!tried.stands(arm, hint.steer) || !tried.keeps(arm, hint.steer)) continue;
-      // Only what a search would find as well: the proof does not depend on the trucks before.
-      const sure = this.least - OPEN_WITHIN;
-      if (!(pairGapTo(this.row, 0, pair, tried.row, 0, sure) < sure)) continue;
-      hint.times++;
-      return true;
+  /** Where others missed, or near the worst of these: only what a search would find as well, so no proof depends on the trucks before. */
+  private missesAtHint(pairs: readonly Pair[], ranges: Ranges): boolean {
+    const sure = this.least - OPEN_WITHIN;
+    let near: Seen | null = null;
+    for (const pair of pairs) {
+      const hints = this.hints.get(keyOf(pair));
+      if (hints === undefined || pair.kind === "together") continue;
+      const range = ranges[pair.side];
+      const tried = new TriedPose(range.wheel, range);
+      for (const hint of hints) {
+        const arm = Math.min(Math.max(hint.arm, range.armLow), range.armHigh);
+        if (!tried.stands(arm, hint.steer) || !tried.keeps(arm, hint.steer)) continue;
+        const gap = pairGapTo(this.row, 0, pair, tried.row, 0, near?.gap ?? sure + NEAR);
+        if (gap < sure) {
+          hint.times++;
+          return true;
+        }
+        if (gap < (near?.gap ?? sure + NEAR)) near = { pair, gap, arm, steer: hint.steer };
+      }
     }
-    return false;
+    if (near === null) return false;
+    const { pair, gap, ...at } = deepestNear(near, ranges[near.pair.side]);
+    if (!(gap < sure)) return false;
+    this.keepHint(pair, at);
+    return true;
   }
 
-  private ofPair(model: Model, pair: Pair, range: SideRange, budget: Budget): Proof {
+  private ofPair(model: Model, pair: Pair, ranges: Ranges, budget: Budget): Proof {
     if (pair.kind === "together") return pair.roughGap(this.least, 0) < this.least ? "misses" : "keeps";
     // A search for gaps below this proves, where it finds none, that none is below the least.
     const below = this.least + OPEN_WITHIN;
-    const { entry, bound } = searchPairBelow(model, pair, range, below, OPEN_WITHIN, budget);
+    const { entry, bound } = searchPairBelow(model, pair, ranges[pair.side], below, OPEN_WITHIN, budget);
     if (entry !== null && entry.gap < this.least) return "misses";
     return bound >= this.least ? "keeps" : "open";
   }
 
-  private keepHint(key: string, hint: Hint): void {
+  private keepHint(pair: Pair, { arm, steer }: PoseToStart): void {
+    const hint: Hint = { arm, steer, times: 1 };
+    const key = keyOf(pair);
     const hints = this.hints.get(key) ?? [];
     const isKnown = hints.some(
-      ({ arm, steer }) => Math.abs(arm - hint.arm) < SAME_ARM && Math.abs(steer - hint.steer) < SAME_STEER,
+      (one) => Math.abs(one.arm - hint.arm) < SAME_ARM && Math.abs(one.steer - hint.steer) < SAME_STEER,
     );
     if (isKnown && hints.length >= MOST_HINTS) return;
     hints.push(hint);
@@ -115,9 +133,8 @@ export class Touches {
   }
 }
 
-/** A spring or shock is bounded piece by piece alone, and a scan is searched down its tree. */
-function isWhole(pair: Pair): pair is BodyPair | RodPair {
-  return pair.kind === "rod" || (pair.kind === "body" && pair.part.tree === undefined);
+function isWhole(pair: Pair): pair is WholePair {
+  return pair.kind === "rod" || pair.kind === "body";
 }
 
 function keyOf({ side, kind, name }: { side: Side; kind: string; name: string }): string {

@@ -27,6 +27,9 @@ export interface WheelToMove {
 /** Cells kept from one search for the next: some 40 MB. */
 const MOST_KEPT = 1 << 16;
 
+/** Cells there is room for before any is made. */
+const FIRST_ROOM = 256;
+
 /** The range of poses searched: lower arm angle, rad, and steer. */
 export interface PoseRange {
   readonly armLow: number;
@@ -48,14 +51,22 @@ const border = borderCell();
  * made when first asked for.
  */
 export class PoseCells {
-  rows = new Float64Array(256 * CELL_OF_POSES_ROW);
+  rows: Float64Array;
   /** `Known` bits of each cell. */
-  known = new Uint16Array(256);
+  known: Uint16Array;
   count = 0;
   /** First of the two halves in arm, in steer; 0 = not made. */
-  private halves = new Int32Array(512);
+  private halves: Int32Array;
 
-  constructor(readonly wheel: WheelToMove) {}
+  /** @param before cells nobody asks about any more: these stand in their place */
+  constructor(
+    readonly wheel: WheelToMove,
+    before?: PoseCells,
+  ) {
+    this.rows = before?.rows ?? new Float64Array(FIRST_ROOM * CELL_OF_POSES_ROW);
+    this.known = before?.known ?? new Uint16Array(FIRST_ROOM);
+    this.halves = before?.halves.fill(0, 0, 2 * before.count) ?? new Int32Array(2 * FIRST_ROOM);
+  }
 
   /** Those that a wheel's searches share over a range, as `begin` leaves them; its own where there are none. */
   static over(wheel: WheelToMove, range: PoseRange): PoseCells {

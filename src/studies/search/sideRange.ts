@@ -39,19 +39,25 @@ export function withAskedTravel(model: Model, { travel }: AskedPoses): Model {
  * The poses to be searched of each side: both locks, and the travel that the setup asks for as far as both wheels, or
  * this one alone, can follow it with the steering straight ahead; less the poses that pass one of these limits.
  * @param passed limits that some pose passes. @param lock share of full lock either way
+ * @param otherWheel asked at each pose, or first whether it is proven to stand at all of them, which saves
+ *   a long search more than it takes
  */
 export function rangesOf(
   model: Model,
   passed: readonly PassedLimit[],
   aloneSides: boolean,
   lock = 1,
+  otherWheel: "proven" | "asked" = "proven",
 ): Readonly<Record<Side, SideRange>> {
   const rangeOf = (side: Side): SideRange => {
     const { frontEnd } = model;
     const { low, high } = limitTravel(model, aloneSides ? side : null);
     const armLow = armAngleFor(frontEnd[side], low);
     const armHigh = armAngleFor(frontEnd[side], high);
-    const other = aloneSides ? null : otherOf(model, side, low, high);
+    const { mirrored } = model;
+    const asked = aloneSides ? null : new OtherWheel(frontEnd, side, mirrored);
+    // Where it can stand everywhere it need not be asked.
+    const other = otherWheel === "proven" && asked?.standsAllOver(low, high) ? null : asked;
     const innerAt = side === "left" ? 0 : 3;
     const alone: WheelToMove = { side: frontEnd[side], other, innerAt, steering: frontEnd.steering };
     const rangeFor = (wheel: WheelToMove, start: PoseToStart | null): SideRange => ({
@@ -82,10 +88,4 @@ export function rangesOf(
       return right;
     },
   };
-}
-
-/** The other wheel, where it cannot stand everywhere between two travels. */
-function otherOf({ frontEnd, mirrored }: Model, side: Side, low: number, high: number): OtherWheel | null {
-  const other = new OtherWheel(frontEnd, side, mirrored);
-  return other.standsAllOver(low, high) ? null : other;
 }

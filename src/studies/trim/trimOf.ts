@@ -50,6 +50,8 @@ const LIMITS_PART = 4;
 const LOOK_WORK = 30;
 
 export interface TrimOptions {
+  /** mm taken beside what the allowance asks. Default `TRIM_MORE`. */
+  readonly more?: number;
   readonly budget?: Budget;
 }
 
@@ -62,7 +64,7 @@ export interface TrimOptions {
 export function trimOf(
   model: Model,
   name: string,
-  { budget = Budget.endless() }: TrimOptions = {},
+  { budget = Budget.endless(), more = TRIM_MORE }: TrimOptions = {},
 ): Trim | null {
   const index = model.setup.truck.body.findIndex((one) => one.name === name);
   const part = model.setup.truck.body[index];
@@ -75,7 +77,7 @@ export function trimOf(
     const swept = sweptOf(model, ranges[side]);
     if (swept === null) continue;
     for (const sheet of sheetsOf(part, side)) {
-      const region = regionOn(sheet, swept, model.setup.allowance, budget);
+      const region = regionOn(sheet, swept, model.setup.allowance + more, budget);
       if (region === null) return null;
       if (region.outlines.length > 0) found.push({ sheet, side, ...region });
     }
@@ -141,10 +143,10 @@ function sheetsOf(part: BodyPart, side: Side): readonly FlatSheet[] {
 function regionOn(
   sheet: FlatSheet,
   { at, poses }: { readonly at: Swept; readonly poses: number },
-  allowance: number,
+  keeps: number,
   budget: Budget,
 ): Pick<Found, "outlines" | "arcs" | "depth"> | null {
-  const level = allowance + sheet.radius + TRIM_MORE;
+  const level = keeps + sheet.radius;
   const place = new Float64Array(3);
   let isSpent = false;
   let deepest = 0;

@@ -1,6 +1,13 @@
 import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import type { AlsoMoves, ChangeReport, FoundChange, SetField } from "../change/changeTypes.ts";
+import type {
+  AlsoMoves,
+  ChangeReport,
+  FoundChange,
+  SetField,
+  Smaller,
+  TrimmedPart,
+} from "../change/changeTypes.ts";
 import { SPACER, TRIM } from "../change/effort.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, angleText, lengthText } from "./lengths.ts";
@@ -56,11 +63,13 @@ export function movesSentences(change: FoundChange, { format }: ChangeSpeech): r
 /** What is known of smaller changes of the field. */
 function smallerSentences({ set, trim, smaller }: FoundChange, format: LengthFormat): readonly string[] {
   const [only] = set;
-  if (trim !== null)
-    return trim.left === null
-      ? ["What is left is not checked: only a path can be told as it is once it is cut."]
-      : ["Checked: with the edge that is left it clears at every pose that counts."];
-  if (only === undefined || set.length > 1) return ["Checked to clear; smaller pairs are not ruled out."];
+  if (trim !== null) return trimSentences(trim, smaller);
+  if (only === undefined || set.length > 1)
+    return [
+      smaller.rank === "stepped"
+        ? `Checked to clear; ${listed([...new Set(smaller.steps.map((step, i) => fineText(step, set[i]!)))])} less of either one does not. Other pairs of the two are not ruled out.`
+        : "Checked to clear; smaller pairs are not ruled out.",
+    ];
   switch (smaller.rank) {
     case "proven":
       return [`Proven the smallest, but for ${fineText(smaller.within, only)}: nothing less clears.`];
@@ -68,9 +77,21 @@ function smallerSentences({ set, trim, smaller }: FoundChange, format: LengthFor
       return [
         `Nothing less clears of all that was looked at, every ${stepText(smaller.step, only, format)}.`,
       ];
+    case "stepped":
     case "searched":
       return ["Checked to clear; that nothing less does is not proven."];
   }
+}
+
+function trimSentences({ left }: TrimmedPart, smaller: Smaller): readonly string[] {
+  if (left === null) return ["What is left is not checked: only a path can be told as it is once it is cut."];
+  const checked = "Checked: with the edge that is left it clears at every pose that counts";
+  const [step] = smaller.rank === "stepped" ? smaller.steps : [];
+  return [
+    step === undefined
+      ? `${checked}.`
+      : `${checked}; with an edge ${lengthText(step, { units: "mm" })} nearer it does not.`,
+  ];
 }
 
 /** What a proof leaves open is less than any tape shows. */

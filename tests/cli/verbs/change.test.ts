@@ -74,7 +74,7 @@ describe("change --trim", () => {
       document.files.map(({ file }: { file: string }) => basename(file)).sort(),
     );
     const [{ trim, smaller }] = document.changes;
-    expect(smaller).toEqual({ rank: "searched" });
+    expect(smaller).toEqual({ rank: "stepped", steps: [1 / 25.4] });
     expect(trim.regions[0].outlines[0].length).toBeGreaterThan(20);
     expect(trim.left.length).toBeGreaterThan(11);
   });

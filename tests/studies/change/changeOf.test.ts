@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { changeOf } from "../../../src/studies/change/changeOf.ts";
 import { SPACER, TRIM } from "../../../src/studies/change/effort.ts";
+import { modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
+import { TRIM_MORE, trimOf } from "../../../src/studies/trim/trimOf.ts";
 import { smallestStep } from "../../../src/studies/window/smallestStep.ts";
 import { truckWith } from "../../../src/studies/window/truckOverField.ts";
 import { windowField } from "../../../src/studies/window/windowField.ts";
@@ -75,6 +77,18 @@ describe("what to change on a truck that rubs", () => {
     expect(gap!).toBeGreaterThanOrEqual(subject.setup.allowance);
   });
 
+  it("of a trim it is proven that an edge left nearer by a millimeter does not clear", () => {
+    const { smaller, trim } = report.changes.find((one) => one.trim !== null)!;
+    expect(smaller).toEqual({ rank: "stepped", steps: [1] });
+    const less = trimOf(model, trim!.part, { more: TRIM_MORE - 1 })!;
+    expect(less.regions[0]!.depth).toBeLessThan(trim!.depth);
+    const { part, index } = less.left!;
+    const body = model.setup.truck.body.map((as, i) => (i === index ? part : as));
+    const made = modelOf({ ...model.setup, truck: { ...model.setup.truck, body } }, "less");
+    if (!made.ok) throw new TypeError("does not go together");
+    expect(checkClearance(made.value).verdict).not.toBe("clear");
+  });
+
   it("tells what is known of smaller changes: of a field that slides the wheel it is proven, else looked at", () => {
     const rankOf = (key: string) => report.changes.find(({ set }) => set[0]?.key === key)!.smaller.rank;
     expect(rankOf("wheel.backspacing")).toBe("proven");
@@ -127,6 +141,37 @@ describe("what to change otherwise", () => {
     expect(none.changes.length).toBeLessThanOrEqual(1);
     const pairs = changeOf(subject, model, { order, budget: Budget.endless() });
     expect(pairs.changes.length).toBeGreaterThan(0);
+  });
+
+  it("of a pair a check says that it clears, and that a step less of either one does not", () => {
+    // Between lip and rail there is no room for the tire as it turns and rises: out of the one it is in the other.
+    const rail = { name: "rail", kind: "box", min: [-32, 12, 15.5], max: [32, 20, 22] };
+    const body = [...lipAlone().truck.body, rail];
+    const rubbing = subjectOf(demoDocument({ truck: { body } }) as object, "far");
+    const order = ["knuckle.hubFace", "travel.bump"];
+    const { changes, without } = changeOf(rubbing.subject, rubbing.model, { order });
+    expect([changes.length, without.length]).toEqual([1, 2]);
+    const [{ set, smaller }] = changes as [(typeof changes)[number]];
+    expect(smaller).toEqual({ rank: "stepped", steps: [0.1, 0.1] });
+    const verdict = (less: number) => {
+      const settings = set.map(({ key, from, to }, i) => {
+        const found = windowField(rubbing.subject.document, rubbing.subject.setup, key, "far");
+        if (!found.ok) throw new TypeError(key);
+        return [found.value, i === less ? to - 0.1 * Math.sign(to - from) : to] as const;
+      });
+      const made = truckWith(rubbing.subject, settings);
+      if (!made.ok) throw new TypeError("does not go together");
+      return checkClearance(made.value).verdict;
+    };
+    expect([-1, 0, 1].map(verdict)).toEqual(["clear", "close", "close"]);
+  });
+
+  it("that the budget ended are not said to be of no use", () => {
+    let now = 0;
+    const cut = changeOf(subject, model, { budget: Budget.of(0.3, () => now++) });
+    expect(cut.cutShort).toBe(true);
+    const all = changeOf(subject, model);
+    for (const key of cut.without) expect(all.without).toContain(key);
   });
 
   it("is cut short by a budget, and says so", () => {

@@ -1,0 +1,41 @@
+import { type MessagePort, workerData } from "node:worker_threads";
+import { Budget } from "../../studies/numeric/budget.ts";
+import { processorMs } from "./processorMs.ts";
+import { SHARED_JOBS, type Share, type SharedAnswer, type SharedAsk, type SharedJob } from "./sharedJobs.ts";
+
+/** What a thread is started with. */
+export interface ThreadTask<J extends SharedJob = SharedJob> {
+  readonly job: J;
+  readonly ask: SharedAsk<J>;
+  readonly share: Share;
+  /** Processor time of the whole process from now on. */
+  readonly seconds: number;
+  /** The first number counts the threads that are done; then how far each is, in millionths. */
+  readonly told: Int32Array;
+  readonly port: MessagePort;
+}
+
+/** How a thread ended. */
+export type ThreadEnd<J extends SharedJob> =
+  | { readonly ok: true; readonly answer: SharedAnswer<J> }
+  | { readonly ok: false; readonly message: string };
+
+const { job, ask, share, seconds, told, port } = workerData as ThreadTask;
+
+function ended(): ThreadEnd<SharedJob> {
+  try {
+    const run = {
+      share,
+      budget: Budget.of(seconds, processorMs),
+      onProgress: (done: number) => void Atomics.store(told, 1 + share.at, Math.round(1e6 * done)),
+    };
+    return { ok: true, answer: SHARED_JOBS[job](ask as never, run) };
+  } catch (error) {
+    return { ok: false, message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+port.postMessage(ended());
+port.close();
+Atomics.add(told, 0, 1);
+Atomics.notify(told, 0);

@@ -1,0 +1,91 @@
+import { availableParallelism } from "node:os";
+import { shareOut } from "../../src/cli/threads/shareOut.ts";
+import { chartCells } from "../../src/studies/chart/chartCells.ts";
+import { chartSearch } from "../../src/studies/chart/chartSearch.ts";
+import { Budget } from "../../src/studies/numeric/budget.ts";
+import { oddsOf, oddsTogether } from "../../src/studies/odds/oddsOf.ts";
+import { windowSubject } from "../studies/window/windowSubject.ts";
+import { askedChart, CHART_CELLS } from "./chartJobs.ts";
+import { DRAWS, ODDS_TRUCKS } from "./oddsJobs.ts";
+import { printColumns } from "./printColumns.ts";
+import { printTargets } from "./targets.ts";
+
+/**
+ * How long one waits for long jobs of the command line, done by one thread and by as many as there are processors, their start
+ * included: wall clock, so on a busy machine it is too long and the ratio too small.
+ */
+const ROUNDS = 3;
+/** ms. */
+const AIM = 10_000;
+const PLENTY = 1000;
+const nobody = () => {};
+
+interface Waited {
+  readonly name: string;
+  /** Both give the same answer, as text. */
+  readonly alone: () => string;
+  readonly shared: () => string;
+}
+
+const odds = ODDS_TRUCKS.map(({ name, variant }): Waited => {
+  const { subject } = windowSubject("half-ton-on-air.json", variant);
+  const options = { draws: DRAWS };
+  return {
+    name,
+    alone: () => JSON.stringify(oddsOf(subject, options)),
+    shared: () =>
+      JSON.stringify(oddsTogether(subject, shareOut("odds", { subject, options }, PLENTY, nobody), options)),
+  };
+});
+
+const chart = (file: string): Waited => {
+  const { subject, ask } = askedChart(file);
+  const text = (cells: ReadonlyMap<number, unknown>) => JSON.stringify([...cells].sort(([a], [b]) => a - b));
+  return {
+    name: `a fit chart of ${file}, ${CHART_CELLS} cells`,
+    alone() {
+      const made = chartSearch(subject, ask);
+      if (!made.ok) throw new Error(made.issues[0]!.mend);
+      const { units } = subject.setup;
+      return text(chartCells(made.value, { at: 0, of: 1 }, units, Budget.endless(), nobody));
+    },
+    shared: () =>
+      text(new Map(shareOut("chart", { subject, ask }, PLENTY, nobody).flatMap((cells) => [...cells]))),
+  };
+};
+
+const rows = [...odds, chart("half-ton-on-air.json"), chart("half-ton-limits.json")].map((job) => {
+  job.alone();
+  const rounds = Array.from({ length: ROUNDS }, () => {
+    const [one, a] = timed(job.alone);
+    const [many, b] = timed(job.shared);
+    if (a !== b) throw new Error(`${job.name}: shared out it says otherwise`);
+    return { one, many, ratio: one / many };
+  });
+  return {
+    name: job.name,
+    one: middle(rounds.map((r) => r.one)),
+    many: middle(rounds.map((r) => r.many)),
+    ratio: middle(rounds.map((r) => r.ratio)),
+  };
+});
+printColumns([
+  [`waited for, wall clock; ${availableParallelism()} processors`, "one thread", "shared out", "ratio"],
+  ...rows.map(({ name, one, many, ratio }) => [
+    name,
+    `${Math.round(one)} ms`,
+    `${Math.round(many)} ms`,
+    `${ratio.toFixed(2)}×`,
+  ]),
+]);
+printTargets(rows.map(({ name, many }) => ({ what: name, found: many, limit: { atMost: AIM }, unit: "ms" })));
+
+function timed(job: () => string): readonly [ms: number, text: string] {
+  const start = performance.now();
+  const text = job();
+  return [performance.now() - start, text];
+}
+
+function middle(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
+}
