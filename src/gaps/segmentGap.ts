@@ -5,10 +5,10 @@ import { probeRing, ringProbe } from "./ring/ringProbe.ts";
 import type { RingShape } from "./ring/ringShape.ts";
 
 /**
- * A look at the ring from the segment: parameter, x, r, signed distance, then planes of three numbers (distance,
- * direction x, r): the hull's, and one for each convex piece of the section.
+ * A look at the ring from the segment: parameter, x, r, signed distance with the direction in which it grows (x, r), then
+ * planes of three numbers (distance, direction x, r): the hull's, and one for each convex piece of the section.
  */
-const LOOK = { t: 0, x: 1, r: 2, d: 3, hull: 4, pieces: 7 } as const;
+const LOOK = { t: 0, x: 1, r: 2, d: 3, away: 4, hull: 6, pieces: 9 } as const;
 /** More pieces than these and the hull alone bounds. */
 const MOST_PIECES = 4;
 const LOOK_ROW = LOOK.pieces + 3 * MOST_PIECES;
@@ -87,7 +87,7 @@ export function segmentGapTo(
     left++;
   }
   if (bestLook < 0) return beat;
-  report(out, at, shape, wheel, wheelAt, bestLook * LOOK_ROW, radius);
+  report(out, at, wheel, wheelAt, bestLook * LOOK_ROW, radius);
   return best - radius;
 }
 
@@ -123,12 +123,14 @@ function look(row: number, t: number, shape: RingShape): void {
   const r = rSq > 0 ? Math.sqrt(rSq) : 0;
   probeRing(probe, shape, x, r);
   looks[row] = t;
-  looks[row + 1] = x;
-  looks[row + 2] = r;
-  looks[row + 3] = probe.distance;
-  looks[row + 4] = probe.hullDistance;
-  looks[row + 5] = probe.hullGradientX;
-  looks[row + 6] = probe.hullGradientR;
+  looks[row + LOOK.x] = x;
+  looks[row + LOOK.r] = r;
+  looks[row + LOOK.d] = probe.distance;
+  looks[row + LOOK.away] = probe.gradientX;
+  looks[row + LOOK.away + 1] = probe.gradientR;
+  looks[row + LOOK.hull] = probe.hullDistance;
+  looks[row + LOOK.hull + 1] = probe.hullGradientX;
+  looks[row + LOOK.hull + 2] = probe.hullGradientR;
   const numbers = 3 * (shape.pieceStarts.length - 1);
   for (let i = 0; i < numbers && i < 3 * MOST_PIECES; i++) looks[row + LOOK.pieces + i] = probe.pieces[i]!;
 }
@@ -174,7 +176,6 @@ function planeFloor(at: number, a: number, b: number, plane: number): number {
 function report(
   out: Float64Array,
   at: number,
-  shape: RingShape,
   wheel: Float64Array,
   wheelAt: number,
   row: number,
@@ -183,15 +184,16 @@ function report(
   const t = looks[row]!;
   const x = looks[row + LOOK.x]!;
   const r = looks[row + LOOK.r]!;
-  probeRing(probe, shape, x, r);
-  const share = r > 0 ? probe.gradientR / r : 0;
-  out[at] = probe.distance - radius;
+  const d = looks[row + LOOK.d]!;
+  const ux = looks[row + LOOK.away]!;
+  const share = r > 0 ? looks[row + LOOK.away + 1]! / r : 0;
+  out[at] = d - radius;
   for (let i = 0; i < 3; i++) {
     const n = wheel[wheelAt + 3 + i]!;
     const across = line[LINE.across + i]! + t * line[LINE.run + i]!;
     const p = wheel[wheelAt + i]! + x * n + across;
-    const away = probe.gradientX * n + share * across;
+    const away = ux * n + share * across;
     out[at + GAP.point + i] = p - radius * away;
-    out[at + GAP.onRing + i] = p - probe.distance * away;
+    out[at + GAP.onRing + i] = p - d * away;
   }
 }
