@@ -1,22 +1,12 @@
-import { existsSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { defineConfig } from "vitest/config";
 import { SlowestFiles } from "./tests/slowestFiles.ts";
 
 /** Files whose samples are larger in `npm run test:long`: they ask `tests/runs.ts` how many to look at. */
-const SAMPLED = [
-  "tests/fuzz/firstHalf.test.ts",
-  "tests/fuzz/secondHalf.test.ts",
-  "tests/fuzz/wildValues.test.ts",
-  "tests/studies/checkCertified.test.ts",
-  "tests/studies/envelope/randomTrucks.test.ts",
-  "tests/studies/hardware/springsAndShocks.test.ts",
-  "tests/studies/mapCurves.test.ts",
-  "tests/studies/measure/measureTruck.test.ts",
-  "tests/studies/numeric/workBudget.test.ts",
-  "tests/studies/search/worstRodGap.test.ts",
-  "tests/studies/window/windowOf.test.ts",
-  "tests/studies/wording/refereeRandom.test.ts",
-];
+const SAMPLED = readdirSync(new URL("tests", import.meta.url), { recursive: true, encoding: "utf8" })
+  .map((file) => `tests/${file.replaceAll("\\", "/")}`)
+  .filter((file) => /\.test\.tsx?$/.test(file) && !file.startsWith("tests/browser/"))
+  .filter((file) => /from "[./]*\/runs\.ts"/.test(readFileSync(new URL(file, import.meta.url), "utf8")));
 
 /** Journeys through what is rarely walked, minutes together: `npm test` leaves them to `npm run test:long`. */
 const LONG_JOURNEYS = [
@@ -29,8 +19,7 @@ const LONG_JOURNEYS = [
   "tests/browser/kills.test.ts",
   "tests/browser/storage.test.ts",
 ];
-
-for (const file of [...SAMPLED, ...LONG_JOURNEYS])
+for (const file of LONG_JOURNEYS)
   if (!existsSync(new URL(file, import.meta.url))) throw new Error(`vitest.config.ts: there is no ${file}`);
 
 /** Every module of this repository but the test files and the page, whose styles and raw files only Vite reads. */
