@@ -137,7 +137,7 @@ describe("how well the readings tell the track", () => {
       if (!pose?.ok) throw new Error("no such truck");
       return Math.abs(pose[side].contactPatch[1]);
     };
-    const count = runs(300, 3000);
+    const count = runs(300, 1000);
     const tracks = Array.from({ length: count }, () => halfTrack("left") + halfTrack("right"));
     expect(Math.abs(track! / spreadOf(tracks) - 1)).toBeLessThan(4 / Math.sqrt(2 * count));
   });

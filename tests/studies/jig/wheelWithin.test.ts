@@ -26,7 +26,7 @@ describe("how well the readings tell a wheel's numbers on the truck", () => {
   it("is the spread of many draws of noisy readings, each fitted and put on the truck", () => {
     const told = wheelWithin(frontEnd, "left", fitOf(exact), RANGE, rod);
     const normal = normals(52);
-    const count = runs(400, 4000);
+    const count = runs(400, 1200);
     const draws = Array.from({ length: count }, () => {
       const { toe: _, ...knuckle } = fitOf(noisy(exact, normal)).knuckle;
       const made = assembleFrontEnd({ ...frontEnd.input, knuckle });

@@ -70,7 +70,7 @@ describe("odds", () => {
       [0, 3],
     ] as const) {
       const face = 200 + gap - off * within;
-      const odds = oddsOf(withParts([inboard(`${face} mm ± ${within} mm`)]), { draws: runs(250, 2000) });
+      const odds = oddsOf(withParts([inboard(`${face} mm ± ${within} mm`)]), { draws: runs(250, 800) });
       expect(odds.inputs.map(({ key }) => key)).toEqual(["truck.body[0].max[1]"]);
       // One dimension of scattered points is told to a few times 1/draws.
       expect(Math.abs(odds.clears - phi(off))).toBeLessThan(0.013);
@@ -83,7 +83,7 @@ describe("odds", () => {
     const face = 200 + gap - 1.5;
     const reading = { offset: 'body["rail"].max', is: `${face} mm`, within: "2 mm" };
     const of = (count: number) =>
-      oddsOf(withParts([inboard(`${face} mm`)], Array(count).fill(reading)), { draws: runs(250, 2000) });
+      oddsOf(withParts([inboard(`${face} mm`)], Array(count).fill(reading)), { draws: runs(250, 800) });
     for (const count of [1, 2]) {
       const odds = of(count);
       expect(odds.inputs.map(({ key, source }) => [key, source])).toEqual(
@@ -101,7 +101,7 @@ describe("odds", () => {
   it("of two that move a gap each are the product, and what matters is told of both", () => {
     const [side, top] = [gapTo(inboard("200 mm")), gapTo(above("1000 mm"))];
     const body = [inboard(`${200 + side - 1.2} mm ± 1 mm`), above(`${1000 - top + 3} mm ± 2 mm`)];
-    const odds = oddsOf(withParts(body), { draws: runs(400, 4000) });
+    const odds = oddsOf(withParts(body), { draws: runs(400, 1200) });
     const product = phi(1.2) * phi(1.5);
     expect(Math.abs(odds.clears - product)).toBeLessThan(0.03);
     const again = Object.fromEntries(
@@ -206,7 +206,7 @@ describe("the proof of a draw", () => {
     const touches = new Touches(0);
     const row = new Float64Array(drawn.inputs.length);
     const said = new Set<string>();
-    for (let draw = 0; draw < runs(name === "half-ton-limits" ? 2 : 4, 40); draw++) {
+    for (let draw = 0; draw < runs(name === "half-ton-limits" ? 2 : 4, 12); draw++) {
       drawn.deviationsTo(row, draw);
       const made = drawn.at(row);
       if (!made.ok) continue;
@@ -224,7 +224,7 @@ describe("the proof of a draw", () => {
     const truck = drawnSubject("half-ton-on-air", "narrow hub face", "3/8");
     const odds = oddsOf(truck, { draws: 300 });
     const drawn = new DrawnTrucks(truck, 1);
-    const count = runs(25, 600);
+    const count = runs(25, 100);
     let clear = 0;
     let state = 12345;
     const random = () => {

@@ -31,7 +31,7 @@ describe("the other wheel over a stretch of a field, where left and right differ
     return made.value;
   };
   const [low, high] = [truck(130), truck(170)];
-  const between = Array.from({ length: runs(4, 15) }, (_, i) => truck(130 + (40 * (i + 0.5)) / runs(4, 15)));
+  const between = Array.from({ length: runs(4, 8) }, (_, i) => truck(130 + (40 * (i + 0.5)) / runs(4, 8)));
   const passedOf = (model: Model) => limitsPassed(model, false, Budget.endless());
   const all = [low, ...between, high];
   const passed = [...new Map(all.flatMap(passedOf).map((one) => [`${one.side} ${one.name}`, one])).values()];
@@ -42,7 +42,7 @@ describe("the other wheel over a stretch of a field, where left and right differ
     const random = draws(side === "left" ? 3 : 4);
     const ends = new Float64Array(INNER_ENDS_ROW);
     const told = { yes: 0, no: 0 };
-    for (let i = 0; i < runs(300, 3000); i++) {
+    for (let i = 0; i < runs(300, 1000); i++) {
       // Down low near a lock, where the other wheel is past its steering stop at some.
       const travel = -78 + 60 * random();
       const steer = (random() < 0.5 ? -1 : 1) * (1 - 0.2 * random());

@@ -105,7 +105,7 @@ describe("a truck on the assumed layout with its readings", () => {
           expect(setupOf(document).knuckle.hubFace).toBe(hubFace);
         },
       ),
-      { seed: SEED, numRuns: runs(8, 100) },
+      { seed: SEED, numRuns: runs(8, 40) },
     );
   });
 
@@ -182,7 +182,7 @@ describe("the knuckle between two joints", () => {
           expect(again.pinHeight).toBeCloseTo(found.pinHeight, 9);
         },
       ),
-      { seed: SEED, numRuns: runs(20, 400) },
+      { seed: SEED, numRuns: runs(20, 120) },
     );
   });
 });
