@@ -1,4 +1,6 @@
 import "./jumpBar.css";
+import { goToStation, type Station } from "../state/address.ts";
+import { whenThere } from "./whenThere.ts";
 
 export type JumpBarProps = {
   /** What each place is called, and its heading or what opens it (a selector). */
@@ -16,6 +18,15 @@ export function JumpBar({ places }: JumpBarProps) {
         </button>
       ))}
     </nav>
+  );
+}
+
+/** Goes to a place of a station, wherever somebody is. */
+export function jumpTo(station: Station, selector: string): void {
+  goToStation(station);
+  whenThere(
+    () => document.querySelector<HTMLElement>(selector),
+    () => goTo(selector),
   );
 }
 

@@ -53,7 +53,7 @@ export const NOTHING_READ = "no reading stands here that can be read; read somet
 /** Said where every reading goes with the others. */
 export function agreeSentence(residuals: readonly ReadingResidual[]): string {
   const checked = residuals.filter(({ inSigmas }) => inSigmas !== null).length;
-  if (residuals.length === 0) return "Nothing is read on the truck yet.";
+  if (residuals.length === 0) return "No place on the truck is read yet.";
   if (checked === 0)
     return "No reading checks another yet: more than enough readings are welcome, and find a slip of the tape.";
   return `${checked} of ${residuals.length} readings check each other, and they agree.`;

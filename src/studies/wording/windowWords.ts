@@ -148,7 +148,7 @@ function closedSentences(
     return [
       ...closers,
       cutShort
-        ? "What would open it was not looked for to the end."
+        ? "Whether another single change would make room was not searched to the end."
         : "No single change of offset, tire width, steering, bump stop, travel or allowance that was tried opens it.",
     ];
   const value = (mm: number) => valueText(mm, opens.kind, format);

@@ -1,5 +1,6 @@
 import { createStore } from "zustand/vanilla";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
+import { whenThere } from "../../parts/whenThere.ts";
 import { goToStation } from "../../state/address.ts";
 
 /** The field that somebody asked to be shown: its group opens. */
@@ -8,23 +9,17 @@ export const fieldAsked = createStore<{ readonly path: KeyPath | null; readonly 
   asked: 0,
 }));
 
-/** Frames to wait for the station and its group to open and draw their fields. */
-const PATIENCE = 120;
-
 /** Goes to a field: to where it is measured, opens its group, scrolls to it and gives it the focus. */
 export function goToField(path: KeyPath): void {
   goToStation("measure");
   fieldAsked.setState((s) => ({ path, asked: s.asked + 1 }));
-  let left = PATIENCE;
-  const look = () => {
-    const input = inputOf(path);
-    left -= 1;
-    if (input) {
+  whenThere(
+    () => inputOf(path),
+    (input) => {
       input.scrollIntoView({ block: "center" });
       input.focus({ preventScroll: true });
-    } else if (left > 0) requestAnimationFrame(look);
-  };
-  requestAnimationFrame(look);
+    },
+  );
 }
 
 /** The first input at a path or inside it; lists that are folded away are opened on the way. */

@@ -9,6 +9,8 @@ export type CardFrameProps = {
   /** Its place in the list, from 0, and how many there are. */
   index: number;
   count: number;
+  /** Every line is read: the way on leads to the answer. */
+  isEnd: boolean;
   /** Something stands in it: the way on is no skipping. */
   isFilled: boolean;
   onGo: (way: "next" | "previous") => void;
@@ -18,7 +20,8 @@ export type CardFrameProps = {
 };
 
 /** The card of a line of the worksheet: where it is in the list, what it asks for, and the ways to the next and back. */
-export function CardFrame({ nameId, place, index, count, isFilled, onGo, children, foot }: CardFrameProps) {
+export function CardFrame(props: CardFrameProps) {
+  const { nameId, place, index, count, isEnd, isFilled, onGo, children, foot } = props;
   const swipe = useSwipe(onGo);
   return (
     <article className="reading-card" aria-labelledby={nameId} {...swipe}>
@@ -45,7 +48,7 @@ export function CardFrame({ nameId, place, index, count, isFilled, onGo, childre
           onMouseDown={keepFocus}
           onClick={() => onGo("next")}
         >
-          {isFilled ? "Next ›" : "Skip ›"}
+          {isEnd ? "To the answer ›" : isFilled ? "Next ›" : "Skip ›"}
         </button>
       </div>
       {foot}

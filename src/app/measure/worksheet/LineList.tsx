@@ -4,7 +4,7 @@ import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { useField } from "../../state/documentUse.ts";
 import { useImpossible } from "./useImpossible.ts";
-import { openLine } from "./worksheetView.ts";
+import { goToLine } from "./worksheetView.ts";
 
 export type LineListProps = {
   states: readonly LineState[];
@@ -45,7 +45,7 @@ function Line({ state, isShown }: { state: LineState; isShown: boolean }) {
       type="button"
       className="line"
       aria-current={isShown ? "step" : undefined}
-      onClick={() => open(state)}
+      onClick={() => goToLine(path)}
     >
       <span className="line-mark" aria-hidden="true">
         {isWrong ? "✕" : isRead ? "✓" : "·"}
@@ -57,14 +57,4 @@ function Line({ state, isShown }: { state: LineState; isShown: boolean }) {
       </span>
     </button>
   );
-}
-
-/** The card is above the list, out of sight on a phone. */
-function open(state: LineState): void {
-  openLine(state.path);
-  requestAnimationFrame(() => {
-    const input = document.querySelector<HTMLElement>(".reading-input");
-    input?.closest(".reading-card")?.scrollIntoView({ block: "nearest" });
-    input?.focus({ preventScroll: true });
-  });
 }

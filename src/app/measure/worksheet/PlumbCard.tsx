@@ -16,11 +16,12 @@ export type PlumbCardProps = {
   state: LineState;
   index: number;
   count: number;
+  isEnd: boolean;
   onGo: (way: "next" | "previous") => void;
 };
 
 /** A plumb bob let down from a point to its mark on the floor; tapes go from mark to mark. */
-export function PlumbCard({ state, index, count, onGo }: PlumbCardProps) {
+export function PlumbCard({ state, index, count, isEnd, onGo }: PlumbCardProps) {
   const id = useId();
   const { path } = state;
   const { name, how } = lineWords(state);
@@ -35,6 +36,7 @@ export function PlumbCard({ state, index, count, onGo }: PlumbCardProps) {
       place={worksheetPlaceWords("under")}
       index={index}
       count={count}
+      isEnd={isEnd}
       isFilled
       onGo={onGo}
       foot={<RemoveReading path={path} />}

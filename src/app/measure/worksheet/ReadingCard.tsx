@@ -2,6 +2,8 @@ import { useId } from "react";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { cannotBe } from "../../../studies/wording/readingsTold.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
+import { formatLength, type LengthFormat } from "../../../units/formatLength.ts";
+import { parseLength } from "../../../units/parseLength.ts";
 import { useField } from "../../state/documentUse.ts";
 import { lengthFormat } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
@@ -21,6 +23,8 @@ export type ReadingCardProps = {
   /** Its place in the list, from 0, and how many there are. */
   index: number;
   count: number;
+  /** It is read, and so is every other: the way on leads to the answer. */
+  isEnd: boolean;
   /** What another reading is called, by its place in the file. */
   nameOf: (at: number) => string;
   /** Goes to another card. */
@@ -30,18 +34,18 @@ export type ReadingCardProps = {
 };
 
 /** One reading: where the tape goes, and the number with big keys to type it. Give it the path as key. */
-export function ReadingCard({ state, index, count, nameOf, onGo, onAgain }: ReadingCardProps) {
+export function ReadingCard({ state, index, count, isEnd, nameOf, onGo, onAgain }: ReadingCardProps) {
   const id = useId();
   const { line, ask, path, isRead } = state;
   const { name, how } = lineWords(state);
   const { field, text, draft, issue } = useField(path);
   const isExample = ask === null && !isRead;
   const fileUnits = useWorkbench((s) => fileUnitsOf(s.document));
-  const shownUnits = useWorkbench((s) => lengthFormat(s).units);
+  const format = useWorkbench(lengthFormat);
   const isText = field?.kind === "text" && ask === null;
   const isAngle = field?.kind === "angle" || (ask !== null && "angle" in ask);
   // What is read goes into the file as typed, in the file's own units.
-  const units = ask === null ? shownUnits : fileUnits;
+  const units = ask === null ? format.units : fileUnits;
   const unit = isText ? "" : isAngle ? "°" : units;
   const entry = useEntry({
     path,
@@ -63,6 +67,7 @@ export function ReadingCard({ state, index, count, nameOf, onGo, onAgain }: Read
       place={line ? worksheetPlaceWords(line.place) : "Also read"}
       index={index}
       count={count}
+      isEnd={isEnd}
       isFilled={isRead || value !== ""}
       onGo={onGo}
       foot={
@@ -95,7 +100,11 @@ export function ReadingCard({ state, index, count, nameOf, onGo, onAgain }: Read
           aria-invalid={mend !== null}
           aria-describedby={`${id}-how${mend === null ? "" : ` ${id}-fault`}`}
           value={value}
-          placeholder={isExample && text !== "" ? `assumed ${text}` : "not read yet"}
+          placeholder={
+            isExample && text !== ""
+              ? `assumed ${isText || isAngle ? text : lengthShown(text, format)}`
+              : "not read yet"
+          }
           onChange={(event) => entry.edit(event.target.value)}
           onBlur={entry.settle}
           onKeyDown={entry.onKeyDown}
@@ -114,4 +123,10 @@ export function ReadingCard({ state, index, count, nameOf, onGo, onAgain }: Read
       )}
     </CardFrame>
   );
+}
+
+/** A length that was worked out, as a tape shows it, without its unit. */
+function lengthShown(text: string, format: LengthFormat): string {
+  const read = parseLength(text, format.units);
+  return read.ok ? formatLength(read.mm, format).replace(/ (in|mm)$/, "") : text;
 }

@@ -29,7 +29,8 @@ import { EllipsesOnStage } from "./EllipsesOnStage.tsx";
 import { useContradicting } from "./useContradicting.ts";
 import { useImpossible } from "./useImpossible.ts";
 import { useMeasured } from "./useMeasured.ts";
-import { openLine } from "./worksheetView.ts";
+import { useWaitingFor } from "./useWaitingFor.ts";
+import { goToLine, openLine } from "./worksheetView.ts";
 
 export type ReadingsToldProps = {
   states: readonly LineState[];
@@ -171,8 +172,11 @@ function NextNote({
   format: LengthFormat;
 }) {
   const ask = next && lineFrom(next.ask);
+  const isWaiting = useWaitingFor() !== null;
   if (!next || !ask) return null;
   const listed = states.find((state) => state.ask && isSameAsk(state.ask, ask));
+  // Until there is a first verdict the list itself says what comes next.
+  if (isWaiting && !listed) return null;
   const name = listed ? lineWords(listed).name : askName(ask);
   return (
     <div className="next-reading">
@@ -190,14 +194,14 @@ function isSameAsk(a: ReadingAsk, b: ReadingAsk): boolean {
 
 function readNext(ask: ReadingAsk, listed: LineState | undefined): void {
   if (listed) {
-    openLine(listed.path);
+    goToLine(listed.path);
     return;
   }
   const { document, insertItem } = workbench.getState();
   const list = valueAt(document, ["readings"]);
   const at = Array.isArray(list) ? list.length : 0;
   insertItem(["readings"], at, ask);
-  openLine(["readings", at, "is"]);
+  goToLine(["readings", at, "is"]);
 }
 
 function AssumedNote() {

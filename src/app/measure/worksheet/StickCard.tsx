@@ -15,11 +15,12 @@ export type StickCardProps = {
   state: LineState;
   index: number;
   count: number;
+  isEnd: boolean;
   onGo: (way: "next" | "previous") => void;
 };
 
 /** A fender lip read at stations along a level stick: where the stick lies, and a row a station. */
-export function StickCard({ state, index, count, onGo }: StickCardProps) {
+export function StickCard({ state, index, count, isEnd, onGo }: StickCardProps) {
   const id = useId();
   const { path, isRead } = state;
   const { name, how } = lineWords(state);
@@ -33,6 +34,7 @@ export function StickCard({ state, index, count, onGo }: StickCardProps) {
       place={worksheetPlaceWords("outside")}
       index={index}
       count={count}
+      isEnd={isEnd}
       isFilled={isRead}
       onGo={onGo}
       foot={<RemoveReading path={path} />}

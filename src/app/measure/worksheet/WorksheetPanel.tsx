@@ -10,7 +10,9 @@ import {
 import { measureText } from "../../../studies/documents/measureText.ts";
 import { NOTHING_READ } from "../../../studies/wording/readingsTold.ts";
 import { progressWords, readingName } from "../../../studies/wording/worksheetWords.ts";
+import { jumpTo } from "../../parts/JumpBar.tsx";
 import { type SavedFile, SaveMenu } from "../../parts/SaveMenu.tsx";
+import { goToStation } from "../../state/address.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -24,7 +26,7 @@ import { ReadingsTold } from "./ReadingsTold.tsx";
 import { StickCard } from "./StickCard.tsx";
 import { useWaitingFor } from "./useWaitingFor.ts";
 import { WorksheetSwitch } from "./WorksheetSwitch.tsx";
-import { nextLine, openLine, shownLine, useWorksheetView } from "./worksheetView.ts";
+import { goToLine, nextLine, shownLine, useWorksheetView } from "./worksheetView.ts";
 
 /** The worksheet: a card for the reading at hand, how far it is, and all of them in a list. */
 export function WorksheetPanel() {
@@ -54,6 +56,20 @@ export function WorksheetPanel() {
           )}
           {progressWords(progress, isWaiting)}
         </p>
+        {!isWaiting && (
+          <p className="worksheet-on">
+            {ON_FROM_HERE.map(([name, selector]) => (
+              <button
+                key={name}
+                type="button"
+                className="link-button"
+                onClick={() => jumpTo("choose", selector)}
+              >
+                {name}
+              </button>
+            ))}
+          </p>
+        )}
       </header>
       {state && (
         <Card
@@ -62,6 +78,7 @@ export function WorksheetPanel() {
           index={index}
           count={states.length}
           nameOf={nameOf}
+          isEnd={state.isRead && nextLine(states, index, "next") === index}
           onGo={(way) => go(states, index, way)}
           onAgain={state.ask === null ? null : () => readAgain(state)}
         />
@@ -97,6 +114,12 @@ function measuredFile(): SavedFile {
   };
 }
 
+/** What is asked once there is an answer, and where it stands at Choose. */
+const ON_FROM_HERE = [
+  ["How likely is it?", "[data-fold='odds'] > summary"],
+  ["What to change?", "[data-fold='change'] > summary"],
+] as const;
+
 /** The card of a line by what is read of it. */
 function Card(props: ReadingCardProps) {
   switch (props.state.gauge) {
@@ -110,13 +133,14 @@ function Card(props: ReadingCardProps) {
 }
 
 function go(states: readonly LineState[], from: number, way: "next" | "previous"): void {
-  const state = states[nextLine(states, from, way)];
-  if (state) openLine(state.path);
+  const to = nextLine(states, from, way);
+  if (to !== from) goToLine(states[to]!.path);
+  else if (way === "next" && states[from]!.isRead) goToStation("clear");
 }
 
 /** Asks for the same once more, right after what was read. */
 function readAgain({ ask, path }: LineState): void {
   const index = Number(path[1]) + 1;
   workbench.getState().insertItem(["readings"], index, ask);
-  openLine(["readings", index, "is"]);
+  goToLine(["readings", index, "is"]);
 }

@@ -1,3 +1,4 @@
+import { flushSync } from "react-dom";
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
@@ -20,6 +21,17 @@ export function useWorksheetView<T>(selector: (state: WorksheetView) => T): T {
 /** Opens the card of a line. */
 export function openLine(path: KeyPath): void {
   worksheetView.setState({ at: keyText(path), isFields: false });
+}
+
+/**
+ * Opens the card of a line where it is seen whole, with the cursor in what it asks for: the card is there before this returns,
+ * so no key is lost between two readings.
+ */
+export function goToLine(path: KeyPath): void {
+  flushSync(() => openLine(path));
+  const card = document.querySelector(".reading-card");
+  card?.scrollIntoView({ block: "nearest" });
+  card?.querySelector<HTMLElement>("input, select")?.focus({ preventScroll: true });
 }
 
 /** The position of the line whose card is open; the first that is not read, else the last, where none was asked for. */
