@@ -19,6 +19,7 @@ import { addOdds } from "./verbs/odds.ts";
 import { addOrder } from "./verbs/order.ts";
 import { addPose } from "./verbs/pose.ts";
 import { addSheet } from "./verbs/sheet.ts";
+import { addSolve } from "./verbs/solve.ts";
 import { addSweep } from "./verbs/sweep.ts";
 import { addWindow } from "./verbs/window.ts";
 
@@ -41,6 +42,7 @@ Examples:
   wellsweep order truck.json                              the order sheet of a drop knuckle
   wellsweep sheet truck.json --out drawings               drawing, cut list, templates, plates, solid
   wellsweep window truck.json --field knuckle.hubFace     how narrow and how wide it may be, and what sets each end
+  wellsweep solve truck.json --field knuckle.pinAngle --for camber=-0.5   the value that gives what is wanted
   wellsweep chart truck.json --x wheel.backspacing=3:6:1/2 --y knuckle.hubFace=5:7:1/2   which combinations clear
   wellsweep change truck.json --budget 60                 the smallest change of each field that makes it clear
   wellsweep odds truck.json                               how likely it clears, by how well each number is known
@@ -83,6 +85,7 @@ export function makeProgram(terminal: Terminal, end: (code: ExitCode) => void): 
     addSheet,
     addOrder,
     addWindow,
+    addSolve,
     addChart,
     addChange,
     addOdds,

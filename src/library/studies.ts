@@ -172,6 +172,14 @@ export {
 } from "../studies/reports/sweep.ts";
 export { type EnvelopeSection, envelopeSection } from "../studies/section/envelopeSection.ts";
 export type { SectionPlane } from "../studies/section/outline.ts";
+export { type SolveOptions, solveOf } from "../studies/solve/solveOf.ts";
+export type {
+  GapBracket,
+  PoseTarget,
+  Solved,
+  SolveReport,
+  SolveTarget,
+} from "../studies/solve/solveTypes.ts";
 export type { FloorClearance, FloorPlane, FloorPose, FloorWheel } from "../studies/stances/floorPose.ts";
 export { type StanceMeasures, stanceMeasures } from "../studies/stances/stanceMeasures.ts";
 export { type TravelFound, travelForMeasure } from "../studies/stances/travelForMeasure.ts";

@@ -31,6 +31,7 @@ export const PART_RUNS: readonly VerbRun[] = [
   { verb: "odds", options: ["--draws", "3"] },
   { verb: "measure", options: [] },
   { verb: "window", options: ["--field", "knuckle.hubFace", "--tolerance", "2 mm"] },
+  { verb: "solve", options: ["--field", "knuckle.pinAngle", "--for", "camber=-0.5"] },
   { verb: "chart", options: ["--x", "wheel.backspacing=4, 5", "--y", "knuckle.hubFace=6", "--lock", "0.5"] },
   { verb: "change", options: ["--fields", "wheel.backspacing,trim"] },
 ];

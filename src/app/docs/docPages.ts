@@ -15,6 +15,7 @@ export const PAGES = [
   ["geometry", "Geometry and alignment"],
   ["envelope", "The swept envelope"],
   ["window", "Windows: how narrow, how wide"],
+  ["solve", "What to set: solve for a wanted number"],
   ["chart", "Fit charts"],
   ["change", "What to change"],
   ["odds", "Odds"],

@@ -4,6 +4,7 @@ import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
 import { ChangePanel } from "../choose/change/ChangePanel.tsx";
 import { ChartPanel } from "../choose/chart/ChartPanel.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
+import { SolvePanel } from "../choose/compare/SolvePanel.tsx";
 import { useVariantTrucks } from "../choose/compare/useVariantTrucks.ts";
 import { VariantsPanel } from "../choose/compare/VariantsPanel.tsx";
 import { OddsPanel } from "../choose/odds/OddsPanel.tsx";
@@ -125,6 +126,7 @@ function ChooseRooms({ truck }: { truck: Truck }) {
             ["Fields", "[data-fold='fields'] > summary"],
             ["Variants", "#variants-title"],
             ["Fan a field", ".fan > summary"],
+            ["Solve for", "[data-fold='solve'] > summary"],
             ["Fit chart", "[data-fold='chart'] > summary"],
             ["What to change", "[data-fold='change'] > summary"],
             ["Odds", "[data-fold='odds'] > summary"],
@@ -139,6 +141,7 @@ function ChooseRooms({ truck }: { truck: Truck }) {
         <Variants columns={columns} />
         <Fan truck={later} />
         <div className="folds">
+          <SolvePanel truck={later} />
           <ChartPanel truck={later} />
           <ChangePanel truck={later} />
           <OddsPanel truck={later} />

@@ -42,7 +42,7 @@ const LARGE_KEPT = 4;
  * What has more: of an envelope that was cut short nothing can be shown, and whoever asked for it sees how far it is; changes are
  * many searches one after the other, and so are the cells of a chart and the draws of odds.
  */
-const MORE: ReadonlySet<JobName> = new Set<JobName>(["envelope", "change", "chart", "odds"]);
+const MORE: ReadonlySet<JobName> = new Set<JobName>(["envelope", "change", "chart", "odds", "solve"]);
 const MORE_TIMES = 5;
 
 /** A document or a file is saved once, and given up by a press: it may take its time, on a slow machine too. */

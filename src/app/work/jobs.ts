@@ -27,6 +27,8 @@ import {
   checkShare,
   type ShareOfPairs,
 } from "../../studies/reports/check.ts";
+import { solveOf } from "../../studies/solve/solveOf.ts";
+import type { SolveReport, SolveTarget } from "../../studies/solve/solveTypes.ts";
 import { windowOf } from "../../studies/window/windowOf.ts";
 import type { FieldWindow } from "../../studies/window/windowTypes.ts";
 import { setupHeading } from "../../studies/wording/answerWords.ts";
@@ -73,6 +75,8 @@ export interface Jobs {
   readonly drawings: { question: DrawingAsk; given: null; answer: Result<ShopDrawings> };
   /** Which values of a field fit. The document: as typed, with the variant shown, without the body. */
   readonly window: { question: { document: unknown; field: string }; given: null; answer: FieldWindow };
+  /** Which values of a field give what is wanted; ends in mm or radians. The document as of a window. */
+  readonly solve: { question: SolveQuestion; given: null; answer: SolveReport };
   readonly chart: { question: ChartQuestion; given: null; answer: ChartPiece };
   /** What would make it clear. The document as of a window. */
   readonly change: {
@@ -117,7 +121,15 @@ interface OddsQuestion {
   readonly shares?: readonly OddsShare[];
 }
 
-function truckToDraw({ setup }: Model, document: unknown) {
+interface SolveQuestion {
+  readonly document: unknown;
+  readonly field: string;
+  readonly target: SolveTarget;
+  readonly from: number;
+  readonly to: number;
+}
+
+function truckToVary({ setup }: Model, document: unknown) {
   return { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
 }
 
@@ -174,9 +186,12 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
   },
   knuckleView: ({ model }) => ({ answer: knuckleViewOf(model().setup), isCut: false }),
   window({ model, question: { document, field }, budget }) {
-    const { setup } = model();
-    const truck = { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
-    const found = windowOf(truck, field, { budget });
+    const found = windowOf(truckToVary(model(), document), field, { budget });
+    if (!found.ok) throw new Error(found.issues[0]!.mend);
+    return { answer: found.value, isCut: found.value.cutShort === true };
+  },
+  solve({ model, question: { document, field, target, from, to }, budget, onProgress }) {
+    const found = solveOf(truckToVary(model(), document), field, target, { from, to, budget, onProgress });
     if (!found.ok) throw new Error(found.issues[0]!.mend);
     return { answer: found.value, isCut: found.value.cutShort === true };
   },
@@ -184,18 +199,16 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     return chartPieceOf(model(), question, budget);
   },
   change({ model, question: { document, order }, budget }) {
-    const { setup } = model();
-    const truck = { document, setup, file: "", isAligned: setup.alignment.standing !== undefined };
-    const answer = changeOf(truck, model(), { order, budget });
+    const answer = changeOf(truckToVary(model(), document), model(), { order, budget });
     return { answer, isCut: answer.cutShort === true };
   },
   odds({ model, question: { document, shares }, budget, onProgress }) {
-    const truck = truckToDraw(model(), document);
+    const truck = truckToVary(model(), document);
     const answer = shares === undefined ? oddsOf(truck, { budget, onProgress }) : oddsTogether(truck, shares);
     return { answer, isCut: answer.cutShort === true };
   },
   oddsShare({ model, question: { document, at, of }, budget, onProgress }) {
-    const answer = oddsShare(truckToDraw(model(), document), { at, of }, { budget, onProgress });
+    const answer = oddsShare(truckToVary(model(), document), { at, of }, { budget, onProgress });
     return { answer, isCut: budget.cut };
   },
   loads({ model, question, budget }) {

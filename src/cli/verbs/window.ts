@@ -1,23 +1,19 @@
 import type { Command } from "commander";
-import { effectiveDocument, withoutVariants } from "../../setup/editing/effectiveDocument.ts";
 import { documentText } from "../../studies/documents/documentText.ts";
 import { windowJson } from "../../studies/documents/windowJson.ts";
 import { isInside, variantTicks } from "../../studies/window/variantTicks.ts";
-import { type WindowField, windowField } from "../../studies/window/windowField.ts";
-import { type WindowOptions, windowOfField } from "../../studies/window/windowOf.ts";
+import type { WindowField } from "../../studies/window/windowField.ts";
+import { windowOfField } from "../../studies/window/windowOf.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
-import { parseAngle } from "../../units/angle.ts";
+import { askedField, type FieldOptions, readMeasure } from "../asked/askedField.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
-import { askedBudget, type OptionPlace, readLength } from "../asked/readNumbers.ts";
+import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
-import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import { withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { windowTable } from "../output/windowTable.ts";
 
-interface AskedWindow extends AlignedOptions {
-  readonly field: string;
-  readonly from?: string;
-  readonly to?: string;
+interface AskedWindow extends FieldOptions {
   readonly tolerance?: string;
 }
 
@@ -51,16 +47,11 @@ function runWindow(file: string, options: AskedWindow, terminal: Terminal): Exit
   const truck = readTruck(file, options, terminal);
   const { model, document } = truck;
   const { setup } = model;
-  const variant = options.variant ?? null;
-  const shown = variant === null ? withoutVariants(document) : effectiveDocument(document, variant);
-  const found = windowField(shown, setup, options.field, truck.file);
-  if (!found.ok) throw InputError.ofOption(truck.file, "--field", options.field, found.issues[0]!.mend);
-  const field = found.value;
-  const asked = askedRange(truck, field, options);
+  const { field, subject, range } = askedField(truck, options);
+  const tolerance = askedTolerance(truck, field, options);
   const budget = askedBudget(truck.file, options, terminal);
-  const subject = { document: shown, setup, file: truck.file, isAligned: options.aligned === true };
-  const window = windowOfField(subject, field, { ...asked, budget });
-  const speech = { model, format: formatOf(setup), document: shown };
+  const window = windowOfField(subject, field, { ...range, ...tolerance, budget });
+  const speech = { model, format: formatOf(setup), document: subject.document };
   const ticks = variantTicks(document, setup, field.key, truck.file);
   terminal.writeOut(
     options.json ? documentText(windowJson(window, setup.units), truck) : windowTable(window, speech, ticks),
@@ -68,34 +59,15 @@ function runWindow(file: string, options: AskedWindow, terminal: Terminal): Exit
   return isInside(window, window.now) ? ExitCode.Fine : ExitCode.Rubs;
 }
 
-function askedRange(truck: Truck, field: WindowField, options: AskedWindow): WindowOptions {
+function askedTolerance(
+  truck: Truck,
+  { kind }: WindowField,
+  { tolerance: value }: AskedWindow,
+): { readonly tolerance?: number } {
+  if (value === undefined) return {};
   const { file } = truck;
-  const read = (option: string, value: string | undefined): number | undefined =>
-    value === undefined ? undefined : readValue(field, value, truck, { file, option, value });
-  const [from, to] = [read("--from", options.from), read("--to", options.to)];
-  const tolerance = read("--tolerance", options.tolerance);
-  const refuse = (option: string, value: string, mend: string) => {
-    throw InputError.ofOption(file, option, value, mend);
-  };
-  if (from !== undefined && to !== undefined && !(from < to))
-    refuse("--from", options.from!, "must be less than --to; give the lesser value first");
-  if (from !== undefined && (from <= field.least || from >= field.most))
-    refuse("--from", options.from!, "is more or less than the file may hold there");
-  if (to !== undefined && (to >= field.most || to <= field.least))
-    refuse("--to", options.to!, "is more or less than the file may hold there");
-  if (tolerance !== undefined && !(tolerance >= LEAST_TOLERANCE[field.kind]))
-    refuse("--tolerance", options.tolerance!, "must be at least 0.001 mm, or 0.001 degrees");
-  return {
-    ...(from === undefined ? {} : { from }),
-    ...(to === undefined ? {} : { to }),
-    ...(tolerance === undefined ? {} : { tolerance }),
-  };
-}
-
-/** A value of the field as typed, mm or radians. @throws InputError */
-function readValue({ kind }: WindowField, text: string, { model }: Truck, place: OptionPlace): number {
-  if (kind === "length") return readLength(text, model.setup.units, place);
-  const angle = parseAngle(text);
-  if (!angle.ok) throw InputError.ofOption(place.file, place.option, text, angle.mend);
-  return angle.rad;
+  const tolerance = readMeasure(kind, value, truck, { file, option: "--tolerance", value });
+  if (!(tolerance >= LEAST_TOLERANCE[kind]))
+    throw InputError.ofOption(file, "--tolerance", value, "must be at least 0.001 mm, or 0.001 degrees");
+  return { tolerance };
 }

@@ -91,6 +91,11 @@ const LABELS: Readonly<Record<string, string>> = {
   "tieRod.radius": "Tie rod radius",
   "tieRodEnd.radius": "Tie rod end radius",
   "knuckle.radius": "Knuckle body radius",
+  "rotor.diameter": "Rotor diameter",
+  "rotor.thickness": "Rotor thickness",
+  "rotor.inboard": "Rotor face, inboard of the hub face",
+  "caliper.min": "Caliper, lowest corner",
+  "caliper.max": "Caliper, highest corner",
   // Build
   build: "Build: what the knuckle is made of",
   "build.material": "Material of what names none",

@@ -42,7 +42,8 @@ export function windowJson(window: FieldWindow, units: LengthUnit) {
   };
 }
 
-function setByJson(by: SetBy, units: LengthUnit) {
+/** What sets an end, as a document has it. */
+export function setByJson(by: SetBy, units: LengthUnit) {
   switch (by.kind) {
     case "part":
       return {

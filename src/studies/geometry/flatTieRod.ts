@@ -1,7 +1,7 @@
-import { requireFinite } from "../../geometry/requireFinite.ts";
 import type { Vec3 } from "../../geometry/vec.ts";
 import { assembleFrontEnd, type FrontEnd } from "../../suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../suspension/inputs.ts";
+import { lowestBetween } from "../numeric/lowestBetween.ts";
 import { bumpSteer, type TravelRange } from "./bumpSteer.ts";
 
 /** The end of the tie rod that is moved: on the truck, or on the knuckle's steering arm. */
@@ -51,7 +51,7 @@ export function flatTieRod(frontEnd: FrontEnd, end: TieRodEnd, range: TravelRang
     const value = meanSquare(move);
     if (value < least) [best, least] = [move, value];
   }
-  const move = goldenSection(meanSquare, best - SCAN_STEP, best + SCAN_STEP);
+  const move = lowestBetween(meanSquare, best - SCAN_STEP, best + SCAN_STEP, HEIGHT_TOLERANCE);
   const after = toeChanges(movedTieRod(input, end, move), range);
   if (after === null) return null;
   return {
@@ -99,25 +99,4 @@ function toeChanges(input: FrontEndInput, range: TravelRange): { meanSquare: num
     meanSquare: 0.5 * (left.rms ** 2 + right.rms ** 2),
     most: Math.abs(other) > Math.abs(one) ? other : one,
   };
-}
-
-/** The lowest place of a function with one valley between two ends. */
-function goldenSection(value: (x: number) => number, from: number, to: number): number {
-  requireFinite("goldenSection", from, to);
-  const share = (Math.sqrt(5) - 1) / 2;
-  let [low, high] = [from, to];
-  let [a, b] = [high - share * (high - low), low + share * (high - low)];
-  let [atA, atB] = [value(a), value(b)];
-  while (high - low > HEIGHT_TOLERANCE) {
-    if (atA < atB) {
-      [high, b, atB] = [b, a, atA];
-      a = high - share * (high - low);
-      atA = value(a);
-    } else {
-      [low, a, atA] = [a, b, atB];
-      b = low + share * (high - low);
-      atB = value(b);
-    }
-  }
-  return 0.5 * (low + high);
 }

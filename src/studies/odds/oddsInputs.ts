@@ -3,6 +3,7 @@ import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import type { NumberWithin } from "../../setup/types/withinTypes.ts";
 import { parseTireSize } from "../../units/tireSize.ts";
+import { mayMove } from "../window/fieldsToVary.ts";
 
 /** Where an uncertainty is from: typed beside the number, the odds block, the tire standard, the jig's tolerance, a reading. */
 export type WithinSource = "typed" | "points" | "tire" | "build" | "reading";
@@ -32,20 +33,6 @@ const TIRE_SHARE = 0.5 * 0.04;
 
 /** What passes the jig lies within its tolerance nearly always: two standard deviations. */
 const BUILD_SHARE = 0.5;
-
-/** Blocks whose numbers move gaps. */
-const MOVING = new Set([
-  "truck",
-  "knuckle",
-  "wheel",
-  "tire",
-  "hardware",
-  "alignment",
-  "limits",
-  "airSpring",
-  "travel",
-  "roll",
-]);
 
 const AXES = [0, 1, 2] as const;
 
@@ -78,8 +65,7 @@ export function oddsInputs(setup: Setup, read: ReadonlySet<string> = new Set()):
 
 function isDrawn({ path, kind }: NumberWithin, { truck }: Setup): boolean {
   if (kind !== "length" && kind !== "angle") return false;
-  if (!MOVING.has(String(path[0]))) return false;
-  if (path[0] === "alignment" && path[1] === "targets") return false;
+  if (!mayMove(path)) return false;
   return path[1] !== "body" || truck.body[Number(path[2])]?.kind !== "mesh";
 }
 

@@ -141,6 +141,8 @@ function numberNow(path: KeyPath, document: unknown, setup: Setup, kind: WindowF
     return tireDesignDimensions(parseTireSize(tire.size)!, wheel.rimWidth)[
       key === "tire.diameter" ? "diameter" : "sectionWidth"
     ];
+  // A coordinate has no place where the file does not hold the point.
+  if (typeof path.at(-1) === "number" && !Array.isArray(valueAt(document, path.slice(0, -1)))) return null;
   // A resolved setup holds defaults where the file holds nothing, mostly at the same place.
   const byDefault = valueAt(setup, path);
   return typeof byDefault === "number" && Number.isFinite(byDefault) ? byDefault : null;

@@ -20,7 +20,11 @@ export interface WindowOptions {
   /** mm or radians; default `WINDOW_TOLERANCE`. */
   readonly tolerance?: number;
   readonly budget?: Budget;
+  /** Whether an empty window is told what closes and what opens it, which takes as long again. Default true. */
+  readonly isOpened?: boolean;
 }
+
+const NOT_OPENED = { closedBy: [], opens: null } as const;
 
 /** Values looked at where nothing is proven between them. */
 const SAMPLES = 25;
@@ -78,8 +82,8 @@ export function windowOfField(
     return sampledPieces(search, pairs, points([...evenly(low, high, 1 + Math.ceil((high - low) / step))]));
   });
   const fits = fitsOf(search, pieces, tolerance);
-  const opened =
-    fits.length > 0 ? { closedBy: [], opens: null } : closingOf(search, pairs, together, tolerance);
+  const isOpened = fits.length === 0 && (options.isOpened ?? true);
+  const opened = isOpened ? closingOf(search, pairs, together, tolerance) : NOT_OPENED;
   const between = isProven ? { rank: "proven" as const } : { rank: "sampled" as const, step };
   return { ...told, between, fits, ...opened, ...cut() };
 }
@@ -101,7 +105,7 @@ function clamped(value: number, low: number, high: number): number {
 }
 
 /** The range asked for, within what the file may say. */
-function rangeOf(
+export function rangeOf(
   { kind, now, least, most }: WindowField,
   { from, to }: Pick<WindowOptions, "from" | "to">,
 ): { readonly from: number; readonly to: number } {

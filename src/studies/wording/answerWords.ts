@@ -89,6 +89,7 @@ const REACHED = {
   chart: "combinations marked ? were not worked out",
   odds: "fewer trucks were drawn, and the range is the wider for it",
   window: "values not proven to fit in that time are left out",
+  solve: "values not looked at in that time may give what is wanted too",
   section: "parts not looked at are left out",
   loads: "a pose that was not looked at may be worse",
   measure: "points are as near as they came, and the reading to doubt or the next one may be others",

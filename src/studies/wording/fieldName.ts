@@ -1,5 +1,17 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
+import { fieldLabel } from "../../setup/fields/fieldLabels.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+
+/**
+ * Under what a field stands in a list of many: its block, of the truck the part of it, of the body the part by its name.
+ * @param document as for `fieldName`
+ */
+export function fieldGroup(path: KeyPath, document: unknown): string {
+  if (path[0] !== "truck") return fieldLabel([String(path[0])], "");
+  return path[1] === "body"
+    ? fieldName(path.slice(0, 3), document)
+    : fieldLabel(path.slice(0, 2).map(String), "");
+}
 
 /**
  * What a place of a setup is called on a form: `Hub face`, `Body parts “fender lip”: point 3, y`, `Upper ball joint`. A key

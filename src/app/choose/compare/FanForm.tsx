@@ -1,16 +1,18 @@
 import { useId } from "react";
-import type { SetupField } from "../../../setup/fields/setupField.ts";
-import { keyText } from "../../../setup/types/keyPath.ts";
-import { FAN_PLOTS } from "./fanPlot.ts";
+import type { WindowField } from "../../../studies/window/windowField.ts";
+import type { PlotKind } from "../../clear/plots/curveKinds.ts";
+import { FieldChooser } from "./FieldChooser.tsx";
 
 export type FanFormProps = {
-  fields: readonly SetupField[];
-  field: SetupField | undefined;
+  fields: readonly WindowField[];
+  field: WindowField;
+  document: unknown;
   from: string;
   to: string;
   /** Whether each end is understood. */
   isRead: readonly [boolean, boolean];
   count: number;
+  plots: readonly PlotKind[];
   plotId: string;
   onField: (key: string) => void;
   onEnds: (ends: readonly [from: string, to: string]) => void;
@@ -22,23 +24,11 @@ const COUNTS = [3, 5, 7, 9] as const;
 
 /** Which field fans over what, and which curve is drawn. */
 export function FanForm(props: FanFormProps) {
-  const { fields, field, from, to, isRead, count, plotId } = props;
+  const { fields, field, document, from, to, isRead, count, plots, plotId } = props;
   const id = useId();
   return (
     <div className="fan-form">
-      <label>
-        Field{" "}
-        <select
-          value={field ? keyText(field.pattern) : ""}
-          onChange={(event) => props.onField(event.target.value)}
-        >
-          {fields.map(({ pattern, label }) => (
-            <option key={keyText(pattern)} value={keyText(pattern)}>
-              {label}
-            </option>
-          ))}
-        </select>
-      </label>
+      <FieldChooser fields={fields} value={field.key} document={document} onField={props.onField} />
       <label>
         from{" "}
         <input
@@ -72,17 +62,17 @@ export function FanForm(props: FanFormProps) {
       <label>
         Curve{" "}
         <select value={plotId} onChange={(event) => props.onPlot(event.target.value)}>
-          {FAN_PLOTS.map(({ id: plot, name }) => (
-            <option key={plot} value={plot}>
-              {name}
+          {plots.map((plot) => (
+            <option key={plot.id} value={plot.id}>
+              {plot.title}
             </option>
           ))}
         </select>
       </label>
       {!(isRead[0] && isRead[1]) && (
         <p id={`${id}-mend`} className="fan-mend">
-          Write {field?.kind === "angle" ? "an angle such as 8.4" : "a length such as 5 5/8 or 143 mm"} at
-          both ends.
+          Write {field.kind === "angle" ? "an angle such as 8.4" : "a length such as 5 5/8 or 143 mm"} at both
+          ends.
         </p>
       )}
     </div>

@@ -1,24 +1,38 @@
 import { useMemo, useState } from "react";
-import type { SetupField } from "../../../setup/fields/setupField.ts";
-import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
+import { writtenValues } from "../../../setup/editing/writtenValues.ts";
+import { fieldsToVary } from "../../../studies/window/fieldsToVary.ts";
+import { fieldName } from "../../../studies/wording/fieldName.ts";
+import { kindsOf } from "../../clear/plots/alignmentPlots.ts";
 import { Plot } from "../../clear/plots/Plot.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { standingText } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { fileUnitsOf, type TypedDocument } from "../../state/typedDocument.ts";
+import type { TypedDocument } from "../../state/typedDocument.ts";
+import { useShownDocument } from "../../state/useShownDocument.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
 import { FanForm } from "./FanForm.tsx";
 import { FanTable } from "./FanTable.tsx";
-import { type FanStep, fanDocument, fanFields, fanValues, fileValue } from "./fan.ts";
-import { fanEnd, fanEndText, fanStart } from "./fanEnds.ts";
+import { type FanStep, fanSteps } from "./fan.ts";
 import { fanPlot } from "./fanPlot.ts";
+import { fieldEnd, fieldStart } from "./fieldEnds.ts";
 import { truckOfDocument } from "./otherTrucks.ts";
 
 /** One field over a range: a curve and a worst gap for each value, and any of them kept as a variant. */
 export function FanPanel({ truck }: { truck: Truck }) {
-  const document = useWorkbench((s) => s.document);
-  const variant = useWorkbench((s) => s.variant);
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details className="fan" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary className="label">Fan: one field over a range, a curve and a worst gap for each value</summary>
+      {isOpen && <Fan truck={truck} />}
+    </details>
+  );
+}
+
+const NO_STEPS: readonly FanStep[] = [];
+
+function Fan({ truck }: { truck: Truck }) {
+  const document = useShownDocument(useWorkbench((s) => s.variant));
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
   const isAligned = useWorkbench((s) => s.isAligned);
@@ -26,50 +40,41 @@ export function FanPanel({ truck }: { truck: Truck }) {
   const setTravel = useWorkbench((s) => s.setTravel);
   const duplicate = useWorkbench((s) => s.duplicateAsVariant);
   const format = useFormat();
-  const [isOpen, setOpen] = useState(false);
   const [key, setKey] = useState("knuckle.pinAngle");
   const [ends, setEnds] = useState<readonly [from: string, to: string] | null>(null);
   const [count, setCount] = useState(5);
   const [plotId, setPlotId] = useState("camber");
 
-  const fields = useMemo(() => fanFields(document), [document]);
-  const field = fields.find(({ pattern }) => keyText(pattern) === key) ?? fields[0];
-  const [from, to] = ends ?? (field ? fanStart(field, truck.setup, format) : ["", ""]);
-  const low = field ? fanEnd(field, from, format.units) : null;
-  const high = field ? fanEnd(field, to, format.units) : null;
-  const isReady =
-    isOpen && document !== null && field !== undefined && low !== null && high !== null && low !== high;
-  const steps = useMemo((): FanStep[] => {
-    if (!isReady) return [];
-    return fanValues(low, high, count).map((value) => stepOf(document, field, value));
-
-    function stepOf(of: TypedDocument, at: SetupField, value: number): FanStep {
-      const held = fileValue(at, value, fileUnitsOf(of));
-      const made = truckOfDocument(
-        fanDocument(of, variant, at.pattern as KeyPath, held),
-        file,
-        meshes,
-        isAligned,
-      );
-      return { value: held, text: fanEndText(at, value, format), truck: made };
-    }
-  }, [isReady, document, variant, field, low, high, count, file, meshes, isAligned, format]);
+  const { setup } = truck.bolted;
+  const fields = useMemo(() => fieldsToVary(document, setup, truck.file), [document, setup, truck.file]);
+  const field = fields.find((one) => one.key === key) ?? fields[0]!;
+  const label = fieldName(field.path, document);
+  const [from, to] = ends ?? fieldStart(field, format);
+  const low = fieldEnd(field, from, format.units);
+  const high = fieldEnd(field, to, format.units);
+  const isReady = low !== null && high !== null && low !== high;
+  const steps = useMemo(() => {
+    if (!isReady) return NO_STEPS;
+    return fanSteps(document, field, [low, high], count, { units: setup.units, format }, (made) =>
+      truckOfDocument(made as TypedDocument, file, meshes, isAligned),
+    );
+  }, [isReady, document, field, low, high, count, setup.units, format, file, meshes, isAligned]);
   const trucks = useMemo(() => steps.flatMap((step) => (step.truck ? [step.truck] : [])), [steps]);
   const checks = useAnswers("check", trucks);
   const plot = useMemo(() => fanPlot(steps, plotId), [steps, plotId]);
-
   const standing = standingText(trucks[0] ?? truck, isAligned);
 
   return (
-    <details className="fan" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary className="label">Fan: one field over a range, a curve and a worst gap for each value</summary>
+    <>
       <FanForm
         fields={fields}
         field={field}
+        document={document}
         from={from}
         to={to}
         isRead={[low !== null, high !== null]}
         count={count}
+        plots={kindsOf(truck)}
         plotId={plotId}
         onField={(next) => {
           setKey(next);
@@ -85,18 +90,19 @@ export function FanPanel({ truck }: { truck: Truck }) {
           {plot && <Plot spec={plot} at={travel} format={format} onGo={setTravel} />}
           <CutShort study="nearest" of={checks} />
           <FanTable
-            label={field.label}
+            label={label}
             steps={steps}
             checks={steps.map((step) => (step.truck ? checks[trucks.indexOf(step.truck)]! : null))}
             format={format}
             onKeep={(step) =>
-              duplicate(`${field.label.toLowerCase()} ${step.text}`, [
-                { path: field.pattern as KeyPath, value: step.value },
-              ])
+              duplicate(
+                `${label.toLowerCase()} ${step.text}`,
+                writtenValues(document, step.document, [String(field.path[0])]),
+              )
             }
           />
         </div>
       )}
-    </details>
+    </>
   );
 }

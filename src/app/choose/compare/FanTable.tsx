@@ -1,4 +1,6 @@
 import { comparedText, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
+import { amountText, lengthText } from "../../../studies/wording/lengths.ts";
+import { tellingFormat } from "../../../studies/wording/tellingFormat.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import type { Answered } from "../../work/answerCache.ts";
@@ -19,14 +21,21 @@ const SHOWN = ["Half track", "Camber", "Scrub radius", "Mechanical trail"];
 
 /** Each value of a fan with what follows from it, and a button that keeps it as a variant. */
 export function FanTable({ label, steps, checks, format, onKeep }: FanTableProps) {
-  const numbers = NUMBERS.filter(({ name }) => SHOWN.includes(name));
+  const columns = NUMBERS.filter(({ name }) => SHOWN.includes(name)).map((number) => {
+    const values = steps.map(({ truck }) => truck && number.read(truck.model));
+    const isLength = number.measure === "length";
+    const known = values.filter((value) => value !== null);
+    return { number, values, format: isLength ? tellingFormat(known, lengthText, format) : format };
+  });
+  const gaps = checks.flatMap((check) => check?.answer?.worst?.gap ?? []);
+  const gapFormat = tellingFormat(gaps, (gap, as) => `${gap < 0 ? "−" : ""}${amountText(gap, as)}`, format);
   return (
     <ScrollTable label="Table of the fan">
       <thead>
         <tr>
           <th scope="col">{label}</th>
           <th scope="col">Worst gap of all</th>
-          {numbers.map(({ name }) => (
+          {columns.map(({ number: { name } }) => (
             <th key={name} scope="col">
               {name}
             </th>
@@ -38,11 +47,9 @@ export function FanTable({ label, steps, checks, format, onKeep }: FanTableProps
         {steps.map((step, i) => (
           <tr key={step.text}>
             <th scope="row">{step.text}</th>
-            <td>{checks[i] ? <WorstCell check={checks[i]} format={format} /> : "does not go together"}</td>
-            {numbers.map((number) => (
-              <td key={number.name}>
-                {comparedText(step.truck && number.read(step.truck.model), number, format)}
-              </td>
+            <td>{checks[i] ? <WorstCell check={checks[i]} format={gapFormat} /> : "does not go together"}</td>
+            {columns.map(({ number, values, format: as }) => (
+              <td key={number.name}>{comparedText(values[i] ?? null, number, as)}</td>
             ))}
             <td>
               {step.truck && (

@@ -1,0 +1,233 @@
+import { useMemo, useState } from "react";
+import { writtenValues } from "../../../setup/editing/writtenValues.ts";
+import { solveJson } from "../../../studies/documents/solveJson.ts";
+import {
+  SOLVE_TARGETS,
+  type Solved,
+  type SolveReport,
+  type SolveTarget,
+  targetMeasure,
+} from "../../../studies/solve/solveTypes.ts";
+import { poseNumber } from "../../../studies/solve/targetOf.ts";
+import { fieldsToVary } from "../../../studies/window/fieldsToVary.ts";
+import type { WindowField } from "../../../studies/window/windowField.ts";
+import { writtenField } from "../../../studies/window/writtenField.ts";
+import { fieldName } from "../../../studies/wording/fieldName.ts";
+import { solvedText, solveSentences, targetName } from "../../../studies/wording/solveWords.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { CutShort } from "../../parts/CutShort.tsx";
+import { Fold } from "../../parts/Fold.tsx";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import type { Truck } from "../../state/truck.ts";
+import { useDocumentToAsk, useShownDocument } from "../../state/useShownDocument.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
+import type { Answered } from "../../work/answerCache.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
+import { FieldChooser } from "./FieldChooser.tsx";
+import { fieldEnd, fieldStart, typedText } from "./fieldEnds.ts";
+
+/** The value of a field that gives what is wanted; found while it is open and asked. */
+export function SolvePanel({ truck }: { truck: Truck }) {
+  return (
+    <Fold
+      id="solve"
+      title="Solve for"
+      note="the value of a field that gives a wanted camber, scrub radius, gap …"
+    >
+      <Solve truck={truck} />
+    </Fold>
+  );
+}
+
+type Of = SolveTarget["of"];
+
+/** What is typed: null = not typed yet, so that something about the truck's own is shown. */
+interface Typed {
+  readonly key: string;
+  readonly of: Of;
+  readonly wanted: string | null;
+  readonly ends: readonly [from: string, to: string] | null;
+}
+
+const START: Typed = { key: "knuckle.pinAngle", of: "camber", wanted: null, ends: null };
+
+function Solve({ truck }: { truck: Truck }) {
+  const variant = useWorkbench((s) => s.variant);
+  const shown = useShownDocument(variant);
+  const bodiless = useDocumentToAsk(variant);
+  const format = useFormat();
+  const [typed, setTyped] = useState(START);
+  const [isAsked, setAsked] = useState(false);
+  const { setup } = truck.bolted;
+  const fields = useMemo(() => fieldsToVary(shown, setup, truck.file), [shown, setup, truck.file]);
+  const field = fields.find(({ key }) => key === typed.key) ?? fields[0]!;
+  const { of } = typed;
+  const [from, to] = typed.ends ?? fieldStart(field, format, 4);
+  const wanted = typed.wanted ?? startText(truck, of, format);
+  const measure = targetMeasure({ of });
+  const [low, high] = [from, to].map((text) => fieldEnd(field, text, format.units)) as [
+    number | null,
+    number | null,
+  ];
+  const value = of === "bumpSteer" ? 0 : fieldEnd({ kind: measure }, wanted, format.units);
+  const isReady =
+    low !== null && high !== null && low < high && value !== null && (of !== "gap" || value >= 0);
+  // A part of the body has to be told beside the field; all else the worker has.
+  const document = field.key.startsWith("truck.body") ? shown : bodiless;
+  const question = useMemo(() => {
+    if (!isReady) return null;
+    const target: SolveTarget = of === "bumpSteer" ? { of } : { of, value };
+    return { document, field: field.key, target, from: low, to: high };
+  }, [isReady, document, field.key, of, value, low, high]);
+  const answered = useAnswer("solve", isAsked && question ? truck : null, { question: question! });
+  const type = (change: Partial<Typed>) => {
+    setTyped({ ...typed, ...change });
+    setAsked(false);
+  };
+  return (
+    <div className="solve">
+      <form
+        className="fan-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          setAsked(isReady);
+        }}
+      >
+        <FieldChooser
+          fields={fields}
+          value={field.key}
+          document={shown}
+          onField={(key) => type({ key, ends: null })}
+        />
+        <label>
+          for{" "}
+          <select value={of} onChange={(event) => type({ of: event.target.value as Of, wanted: null })}>
+            {SOLVE_TARGETS.map((one) => (
+              <option key={one} value={one}>
+                {targetName(one)}
+              </option>
+            ))}
+          </select>
+        </label>
+        {of !== "bumpSteer" && (
+          <label>
+            of{" "}
+            <input
+              value={wanted}
+              size={8}
+              aria-invalid={value === null || (of === "gap" && value < 0)}
+              onChange={(event) => type({ wanted: event.target.value })}
+            />
+          </label>
+        )}
+        {(["from", "to"] as const).map((name, i) => (
+          <label key={name}>
+            {name}{" "}
+            <input
+              value={[from, to][i]}
+              size={8}
+              aria-invalid={[low, high][i] === null}
+              onChange={(event) =>
+                type({ ends: i === 0 ? [event.target.value, to] : [from, event.target.value] })
+              }
+            />
+          </label>
+        ))}
+        <button type="submit" className="button" disabled={!isReady}>
+          Solve
+        </button>
+        {!isReady && (
+          <p className="fan-mend">
+            Write angles such as 8.4 and lengths such as 5 5/8 or 143 mm, the lesser end first
+            {of === "gap" ? "; a gap is at least 0" : ""}.
+          </p>
+        )}
+      </form>
+      {answered && (
+        <SolveAnswer
+          truck={truck}
+          answered={answered}
+          field={field}
+          document={shown}
+          onCancel={() => setAsked(false)}
+        />
+      )}
+    </div>
+  );
+}
+
+type SolveAnswerProps = {
+  truck: Truck;
+  answered: Answered<"solve">;
+  field: WindowField;
+  document: unknown;
+  onCancel: () => void;
+};
+
+function SolveAnswer({ truck, answered, field, document, onCancel }: SolveAnswerProps) {
+  const format = useFormat();
+  const { answer, failure, underWay } = answered;
+  if (failure !== null) return <p role="alert">It could not be solved: {failure}</p>;
+  if (answer === null)
+    return (
+      <p className="solve-wait" role="status">
+        Looking through the range…{" "}
+        <progress
+          aria-label="Solving"
+          max={1}
+          {...(underWay?.share == null ? {} : { value: underWay.share })}
+        />{" "}
+        <button type="button" className="button" onClick={onCancel}>
+          Cancel
+        </button>
+      </p>
+    );
+  const speech = { model: truck.model, format, document };
+  return (
+    <div className="solve-answer" role="status">
+      {solveSentences(answer, speech).map((sentence) => (
+        <p key={sentence}>{keepTogether(sentence)}</p>
+      ))}
+      <div className="solve-acts">
+        {answer.found.map((one) => (
+          <KeepSolved key={one.value} one={one} report={answer} field={field} document={document} />
+        ))}
+        <SaveMenu
+          of="what was solved"
+          files={[
+            documentFile(truck, "solve", "What was solved", () => solveJson(answer, truck.setup.units)),
+          ]}
+        />
+      </div>
+      <CutShort study="solve" of={[answered]} />
+    </div>
+  );
+}
+
+type KeepSolvedProps = { one: Solved; report: SolveReport; field: WindowField; document: unknown };
+
+function KeepSolved({ one, report, field, document }: KeepSolvedProps) {
+  const duplicate = useWorkbench((s) => s.duplicateAsVariant);
+  const format = useFormat();
+  const name = `${fieldName(field.path, document)} ${solvedText(one.value, report.kind, format)}`;
+  const keep = () => {
+    const after = writtenField(document, field, one.value, format.units);
+    const lower = name.charAt(0).toLowerCase() + name.slice(1);
+    duplicate(lower, writtenValues(document, after, [String(field.path[0])]));
+  };
+  return (
+    <button type="button" className="button" aria-label={`Keep ${name} as a variant`} onClick={keep}>
+      Keep {keepTogether(solvedText(one.value, report.kind, format))} as a variant
+    </button>
+  );
+}
+
+/** What is wanted to begin with: what is there now, or the gap the setup keeps. */
+function startText({ model }: Truck, of: Of, format: LengthFormat): string {
+  if (of === "bumpSteer") return "";
+  const now = of === "gap" ? model.setup.allowance : poseNumber(model, of);
+  if (Number.isNaN(now)) return "0";
+  return typedText({ kind: targetMeasure({ of }) }, now, format);
+}

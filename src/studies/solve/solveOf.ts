@@ -1,0 +1,156 @@
+import type { Result } from "../../setup/types/types.ts";
+import type { Model } from "../model/model.ts";
+import { Budget } from "../numeric/budget.ts";
+import { evenly } from "../numeric/evenly.ts";
+import { lowestBetween } from "../numeric/lowestBetween.ts";
+import { type Looked, rootsOver } from "../numeric/rootsOver.ts";
+import { type TruckToVary, truckWith } from "../window/truckOverField.ts";
+import { type WindowField, windowField } from "../window/windowField.ts";
+import { rangeOf } from "../window/windowOf.ts";
+import { solveGap } from "./solveGap.ts";
+import type { PoseTarget, Solved, SolveReport, SolveTarget } from "./solveTypes.ts";
+import { bothBumpSteer, poseNumber } from "./targetOf.ts";
+
+export interface SolveOptions {
+  /** The range to look at, mm or radians; default that of a window. */
+  readonly from?: number;
+  readonly to?: number;
+  readonly budget?: Budget;
+  /** Hears the share done, 0 … 1. */
+  readonly onProgress?: (share: number) => void;
+}
+
+/** Values the range is marched over in. */
+const LOOKS = 97;
+
+/** Microseconds, about, of a look at one value. */
+const LOOK_WORK = 3_000;
+
+/** mm, rad. A number that changes by less over the whole range is not moved by the field. */
+const UNMOVED = 1e-9;
+
+/** mm, rad. A dip this near what is wanted gives it. */
+const NEAR = 1e-7;
+
+/** Share of the range down to which a value is looked for where it is no crossing. */
+const FINEST = 1e-9;
+
+/**
+ * Which values of a field give what is wanted, all else as it is. A number at a pose is exact there; that no other value of the
+ * range gives it is not proven, it is marched over. A gap is proven on both sides of each value, as a window's ends are.
+ * @param key such as `knuckle.pinAngle`
+ * @returns issues where there is no such field
+ */
+export function solveOf(
+  truck: TruckToVary,
+  key: string,
+  target: SolveTarget,
+  options: SolveOptions = {},
+): Result<SolveReport> {
+  const found = windowField(truck.document, truck.setup, key, truck.file);
+  if (!found.ok) return found;
+  return { ok: true, value: solveField(truck, found.value, target, options) };
+}
+
+/** The same of a field that was looked up. */
+export function solveField(
+  truck: TruckToVary,
+  field: WindowField,
+  target: SolveTarget,
+  options: SolveOptions = {},
+): SolveReport {
+  const budget = options.budget ?? Budget.endless();
+  const range = rangeOf(field, options);
+  const told = { field: field.key, kind: field.kind, now: field.now, ...range, target };
+  const cut = () => (budget.cut ? { cutShort: true as const } : {});
+  if (target.of === "gap") {
+    const answer = solveGap(truck, field, target.value, range, budget);
+    return { ...told, ...answer, ...cut() };
+  }
+  const march = new FieldMarch(truck, field, range, budget, options.onProgress ?? (() => {}));
+  const answer = target.of === "bumpSteer" ? march.least() : march.equal(target.of, target.value);
+  const between = { rank: "sampled" as const, step: (range.to - range.from) / (LOOKS - 1) };
+  return { ...told, ...answer, between, ...cut() };
+}
+
+type Answer = Pick<SolveReport, "reachedNow" | "found" | "nearest" | "isUnmoved">;
+
+/** Trucks with a field at values over a range. */
+class FieldMarch {
+  constructor(
+    private readonly truck: TruckToVary,
+    private readonly field: WindowField,
+    private readonly range: { readonly from: number; readonly to: number },
+    private readonly budget: Budget,
+    private readonly onProgress: (share: number) => void,
+  ) {}
+
+  /** Values at which a number of the pose is what is wanted. */
+  equal(of: PoseTarget, wanted: number): Answer {
+    const off = (value: number) => this.read(value, (model) => poseNumber(model, of) - wanted);
+    const looked = this.look(off);
+    const known = looked.filter(({ y }) => !Number.isNaN(y));
+    const now = off(this.field.now);
+    const reachedNow = Number.isNaN(now) ? null : now + wanted;
+    // Where nothing moves it, no value gives it more than another.
+    if (isUnmoved(known)) return { reachedNow, found: [], nearest: null, isUnmoved: true };
+    const solved = (value: number): Solved => ({ value, reached: off(value) + wanted });
+    const roots = rootsOver(off, looked, NEAR, FINEST * (this.range.to - this.range.from));
+    const found = roots.map(solved).filter(({ reached }) => Math.abs(reached - wanted) <= NEAR);
+    const nearest = known.reduce<Looked | null>(
+      (best, one) => (best === null || Math.abs(one.y) < Math.abs(best.y) ? one : best),
+      null,
+    );
+    return {
+      reachedNow,
+      found,
+      nearest:
+        found.length > 0 || nearest === null ? null : { value: nearest.x, reached: nearest.y + wanted },
+      isUnmoved: false,
+    };
+  }
+
+  /** The value with the least bump steer. */
+  least(): Answer {
+    const rms = (value: number) => this.read(value, (model) => bothBumpSteer(model).rms);
+    const most = (value: number) => this.read(value, (model) => bothBumpSteer(model).most);
+    const looked = this.look(rms).filter(({ y }) => !Number.isNaN(y));
+    const now = most(this.field.now);
+    const reachedNow = Number.isNaN(now) ? null : now;
+    if (isUnmoved(looked) || looked.length === 0)
+      return { reachedNow, found: [], nearest: null, isUnmoved: looked.length > 0 };
+    const all = looked.map(({ y }) => y);
+    const at = all.indexOf(Math.min(...all));
+    const [before, after] = [looked[at - 1] ?? looked[at]!, looked[at + 1] ?? looked[at]!];
+    const finite = (value: number) => {
+      const of = rms(value);
+      return Number.isNaN(of) ? Number.POSITIVE_INFINITY : of;
+    };
+    const finest = FINEST * (this.range.to - this.range.from);
+    const value = lowestBetween(finite, before.x, after.x, finest);
+    const best = finite(value) < looked[at]!.y ? value : looked[at]!.x;
+    return { reachedNow, found: [{ value: best, reached: most(best) }], nearest: null, isUnmoved: false };
+  }
+
+  private look(read: (value: number) => number): readonly Looked[] {
+    const { from, to } = this.range;
+    const looked: Looked[] = [];
+    for (const x of evenly(from, to, LOOKS)) {
+      if (this.budget.isSpent(LOOK_WORK)) break;
+      looked.push({ x, y: read(x) });
+      this.onProgress(looked.length / LOOKS);
+    }
+    return looked;
+  }
+
+  /** A number of the truck at a value; NaN where it does not go together. */
+  private read(value: number, of: (model: Model) => number): number {
+    const made = truckWith(this.truck, [[this.field, value]]);
+    return made.ok ? of(made.value) : Number.NaN;
+  }
+}
+
+function isUnmoved(known: readonly Looked[]): boolean {
+  const all = known.map(({ y }) => y);
+  return all.length > 1 && Math.max(...all) - Math.min(...all) < UNMOVED;
+}

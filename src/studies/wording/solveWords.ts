@@ -1,0 +1,124 @@
+import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import {
+  type GapBracket,
+  type Solved,
+  type SolveReport,
+  type SolveTarget,
+  targetMeasure,
+} from "../solve/solveTypes.ts";
+import { fieldName } from "./fieldName.ts";
+import { angleText, lengthText } from "./lengths.ts";
+import { safeLength } from "./safeSide.ts";
+import { setByWords, type WindowSpeech } from "./windowWords.ts";
+
+const NAMES: Readonly<Record<SolveTarget["of"], string>> = {
+  camber: "Camber",
+  caster: "Caster",
+  kingpinInclination: "Kingpin inclination",
+  scrubRadius: "Scrub radius",
+  mechanicalTrail: "Mechanical trail",
+  halfTrack: "Half track",
+  gap: "Worst gap of all",
+  bumpSteer: "Least bump steer",
+};
+
+/** What a target is called in a list. */
+export function targetName(of: SolveTarget["of"]): string {
+  return NAMES[of];
+}
+
+/** Digits after the point: a value that is solved for is told finer than a tape reads, since it is worked out, not measured. */
+const DIGITS = { in: 3, mm: 2, deg: 2 } as const;
+
+function fineFormat({ units }: LengthFormat): LengthFormat {
+  return { units, fraction: "decimal", decimals: DIGITS[units] };
+}
+
+/** A value of the field, or what is wanted, told finely; mm or radians. */
+export function solvedText(value: number, measure: "length" | "angle", format: LengthFormat): string {
+  return measure === "angle" ? angleText(value, DIGITS.deg) : lengthText(value, fineFormat(format));
+}
+
+/** What is found, then how sure it is; a sentence each. */
+export function solveSentences(report: SolveReport, speech: WindowSpeech): readonly string[] {
+  const { found } = report;
+  const told = found.map((one) => foundSentence(one, report, speech));
+  return [...(found.length === 0 ? noneSentences(report, speech) : told), ...sureSentences(report, speech)];
+}
+
+function words(report: SolveReport, { format, document }: WindowSpeech) {
+  const measure = targetMeasure(report.target);
+  return {
+    name: fieldName(parseKeyText(report.field) ?? [], document),
+    field: (value: number) => solvedText(value, report.kind, format),
+    reach: (value: number) => solvedText(value, measure, format),
+    of: targetName(report.target.of).toLowerCase(),
+  };
+}
+
+/** `Pin angle 9.10° (now 8.50°) gives camber −0.50°.` */
+export function foundSentence(one: Solved, report: SolveReport, speech: WindowSpeech): string {
+  const { name, field, reach, of } = words(report, speech);
+  const now = `now ${field(report.now)}`;
+  const was = report.reachedNow === null ? "" : `, now ${reach(report.reachedNow)}`;
+  if (report.target.of === "bumpSteer")
+    return `Least bump steer: ${name.toLowerCase()} ${field(one.value)} (${now}); the toe change farthest from 0 is then ${reach(one.reached)}${was}.`;
+  const tape = report.kind === "length" ? tapeWords(one, speech.format) : "";
+  const gives = `${name} ${field(one.value)}${tape} (${now}) gives ${of} ${reach(one.reached)}${was}.`;
+  return one.bracket === undefined ? gives : `${gives} ${beyondSentence(one.bracket, report, speech)}`;
+}
+
+/** What is too near a tolerance beyond, for the gap wanted instead of the one the setup keeps. */
+function beyondSentence({ beyond, by }: GapBracket, report: SolveReport, speech: WindowSpeech): string {
+  const { model } = speech;
+  const allowance = "value" in report.target ? report.target.value : model.setup.allowance;
+  const wanting = {
+    ...speech,
+    model: { ...model, setup: { ...model.setup, allowance } },
+    format: fineFormat(speech.format),
+  };
+  return `At ${solvedText(beyond, report.kind, speech.format)} ${setByWords(by, wanting)}.`;
+}
+
+/** Why no value is told. */
+function noneSentences(report: SolveReport, speech: WindowSpeech): readonly string[] {
+  const { name, field, reach, of } = words(report, speech);
+  const { from, to, nearest, reachedNow, isUnmoved, target } = report;
+  const range = `from ${field(from)} to ${field(to)}`;
+  if (isUnmoved && reachedNow !== null)
+    return [`${name} does not change ${of}: it is ${reach(reachedNow)} at every value looked at ${range}.`];
+  const wanted =
+    "value" in target ? ` gives ${of} ${reach(target.value)}` : " lets both wheels follow the travel";
+  const none = `${name}: no value ${range} ${report.cutShort ? "is known so far that" : "was found that"}${wanted}.`;
+  if (nearest === null) return [none];
+  return [none, `Nearest of those looked at: ${field(nearest.value)}, with ${reach(nearest.reached)}.`];
+}
+
+/** How far the answer holds: exact at a pose, or proven on both sides; and what is known of other values. */
+function sureSentences(
+  { target, between, kind, found }: SolveReport,
+  { format }: WindowSpeech,
+): readonly string[] {
+  const every = between.rank === "sampled" ? solvedText(between.step, kind, format) : "";
+  const looked = `the range was looked at every ${every}, and what comes and goes between is not proven`;
+  if (target.of === "gap") {
+    if (found.length === 0)
+      return between.rank === "proven" ? ["Looked at all over the range."] : [`The${looked.slice(3)}.`];
+    const sides =
+      "Proven on both sides: a check clears at the value with this gap to keep, and not at the one beyond it";
+    return [between.rank === "proven" ? `${sides}.` : `${sides}; ${looked}.`];
+  }
+  const many = found.length > 1 ? "Several values: all that a march over the range finds. " : "";
+  if (target.of === "bumpSteer")
+    return [`Least by the root mean square of both wheels' toe change over the travel; ${looked}.`];
+  return [`${many}Exact as measured, wheels straight ahead; ${looked}.`];
+}
+
+/** `, about 6 3/16 in`, where a tape reads fractions; of a gap on the side that keeps it. */
+function tapeWords({ value, bracket }: Solved, { units }: LengthFormat): string {
+  if (units !== "in") return "";
+  const tape: LengthFormat = { units, fraction: 16 };
+  if (bracket === undefined) return `, about ${lengthText(value, tape)}`;
+  return `, on a tape ${lengthText(safeLength(value, bracket.beyond > value ? "down" : "up", tape), tape)}`;
+}

@@ -1,0 +1,20 @@
+import { describe, expect, it } from "vitest";
+import { lengthText } from "../../../src/studies/wording/lengths.ts";
+import { tellingFormat } from "../../../src/studies/wording/tellingFormat.ts";
+
+const INCHES = { units: "in", fraction: 16 } as const;
+
+describe("the format of numbers side by side", () => {
+  it("stays as it is while each reads otherwise, or is the same to any tape", () => {
+    expect(tellingFormat([3, 6, 12], lengthText, INCHES)).toBe(INCHES);
+    expect(tellingFormat([6, 6.01, 12], lengthText, INCHES)).toBe(INCHES);
+    expect(tellingFormat([], lengthText, INCHES)).toBe(INCHES);
+  });
+
+  it("is decimals where sixteenths hide that they differ", () => {
+    const format = tellingFormat([6, 6.4, 6.8], lengthText, INCHES);
+    expect([6, 6.4, 6.8].map((mm) => lengthText(mm, format))).toEqual(["0.236 in", "0.252 in", "0.268 in"]);
+    const metric = tellingFormat([6, 6.08], lengthText, { units: "mm", decimals: 0 });
+    expect([6, 6.08].map((mm) => lengthText(mm, metric))).toEqual(["6.00 mm", "6.08 mm"]);
+  });
+});
