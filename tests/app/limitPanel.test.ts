@@ -65,8 +65,8 @@ describe("rows of limits", () => {
     const margin = { measure: "angle", share: 0.1 } as const;
     const left = { ...margin, side: "left", name: "lower ball joint", margin: 0.05 } as const;
     const right = { ...left, side: "right" } as const;
-    expect(leastText([left, right], INCHES)).toBe("lower ball joint, kept by 2.8°");
-    expect(leastText([left, { ...right, margin: 0.2 }], INCHES)).toBe("left lower ball joint, kept by 2.8°");
+    expect(leastText([left, right], INCHES)).toBe("lower ball joint, in hand 2.8°");
+    expect(leastText([left, { ...right, margin: 0.2 }], INCHES)).toBe("left lower ball joint, in hand 2.8°");
   });
 
   it("a border is told by what sets it", () => {

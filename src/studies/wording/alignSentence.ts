@@ -1,9 +1,9 @@
 import { formatAngle } from "../../units/angle.ts";
-import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 import type { SideAlignment, TruckAlignment } from "../alignment/alignSide.ts";
 import type { AdjusterSetting } from "../alignment/setSide.ts";
 import type { Model } from "../model/model.ts";
-import { amountWords, shimFormat } from "./lengths.ts";
+import { amountWords, angleText, lengthText, shimFormat } from "./lengths.ts";
 import { heightWords } from "./poseWords.ts";
 import { sleeveWords } from "./sleeveWords.ts";
 
@@ -30,7 +30,7 @@ function sideWords(side: SideAlignment, model: Model, format: LengthFormat): str
       : `tie rod ${amountWords(change, format)} ${change > 0 ? "longer" : "shorter"}${turns === "" ? "" : ` (${turns})`}`;
   const set = [...settings, tieRod].join(", ");
   const { camber, caster, toe } = side.aligned;
-  const reads = `reads camber ${formatAngle(camber, 2)}, caster ${formatAngle(caster, 2)}, toe ${formatAngle(toe, 2)}`;
+  const reads = `reads camber ${angleText(camber, 2)}, caster ${angleText(caster, 2)}, toe ${angleText(toe, 2)}`;
   if (side.reached) return `${set}; then it ${reads}${leftWords(side)}.`;
   return `the targets CANNOT be reached ${model.setup.adjusters === null ? "without adjusters" : "in range"}; nearest is ${set}, which ${reads}${leftWords(side)}.`;
 }
@@ -41,7 +41,7 @@ export function settingWords(
   { setup }: Model,
   format: LengthFormat,
 ): string {
-  const length = formatLength(setting, format);
+  const length = lengthText(setting, format);
   switch (setup.adjusters?.kind) {
     case "eccentric":
       return `${name} ${setup.adjusters.arm} eccentric at ${length}`;

@@ -164,7 +164,7 @@ export function truckWithinSentences(
   const told = (what: string, mm: number) =>
     `The readings tell the ${what} to ${deviationText(mm, "length", format)}, one standard deviation.`;
   const untold = (what: string, why: string) =>
-    `How well the ${what} is known the readings do not tell: ${why}.`;
+    `The readings do not tell how well the ${what} is known: ${why}.`;
   const { track, worstGap } = within;
   const unread = (["left", "right"] as const).find((side) => !read.some((one) => one.side === side));
   const ofTrack =

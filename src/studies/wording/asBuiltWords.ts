@@ -166,7 +166,7 @@ export function listWords(words: readonly string[]): string {
 
 /** How a reading stands to the others: how many of its standard deviations it is off them, or that none checks it. */
 export function residualText({ inSigmas, isSuspect }: Residual): string {
-  if (inSigmas === null) return "no other checks it";
+  if (inSigmas === null) return "no other reading checks it";
   const amount = Math.abs(inSigmas).toFixed(1);
   return isSuspect ? `${amount} σ off the others: read again` : `${amount} σ off the others`;
 }

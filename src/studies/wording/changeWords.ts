@@ -149,13 +149,13 @@ export function changeSentence(
 ): string {
   const { allowance, format, document } = speech;
   const least = formatLength(allowance, format);
-  if (verdict === "clear") return `It clears with its ${least} already: nothing needs to change.`;
+  if (verdict === "clear") return `It keeps ${least} already: nothing needs to change.`;
   const fields = without.map((key) => effortName(key, document).toLowerCase());
   const none = fields.length === 0 ? "" : ` No change tried of ${listed(fields)} alone does it.`;
   if (changes.length === 0)
-    return `${cutShort ? "No change was found in the time allowed" : "No change that was tried makes it clear"} with ${least} to spare.${none}`;
+    return `${cutShort ? "No change was found in the time allowed that keeps" : "No change that was tried keeps"} ${least}.${none}`;
   const pairs = changes.every(({ set }) => set.length > 1) ? " No single change does; these are pairs." : "";
-  return `With any one of these it clears with ${least} to spare, least effort first.${pairs}${pairs === "" ? none : ""}`;
+  return `With any one of these it keeps ${least}, least effort first.${pairs}${pairs === "" ? none : ""}`;
 }
 
 function listed(words: readonly string[]): string {

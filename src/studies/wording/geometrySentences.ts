@@ -27,7 +27,7 @@ function flatLines({ flatInner, flatOuter }: GeometryReport, format: LengthForma
   return [flatInner, flatOuter].flatMap((flat) => {
     if (flat === null) return [];
     const rms = `${angleText(flat.rmsBefore, 3)} root mean square becomes ${angleText(flat.rmsAfter, 3)}`;
-    return [`Least bump steer by the ${flat.end} tie rod end, each side: ${flatText(flat, format)}; ${rms}.`];
+    return [`Least bump steer, each side: ${flatText(flat, format)}; ${rms}.`];
   });
 }
 

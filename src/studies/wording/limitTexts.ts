@@ -8,13 +8,13 @@ import { marginWords } from "./limitSentences.ts";
 import { heightText, lockText } from "./poseWords.ts";
 import { borderText } from "./stopTexts.ts";
 
-/** Whether a margin is kept, and by how much: `kept by 1/4 in`, `just met`, `passed by 1.2°`. */
+/** Whether a margin is kept, and by how much: `in hand 1/4 in`, `just met`, `passed by 1.2°`. */
 export function marginText(
   { margin, measure }: Pick<LimitMargin, "margin" | "measure">,
   format: LengthFormat,
 ): string {
   if (Math.abs(margin) <= KEPT) return "just met";
-  return `${margin < 0 ? "passed by" : "kept by"} ${marginWords(margin, measure, format)}`;
+  return `${margin < 0 ? "passed by" : "in hand"} ${marginWords(margin, measure, format)}`;
 }
 
 /** The least margin over the range, and that more was not proven where the time ended first. */
@@ -22,7 +22,7 @@ export function leastMarginText(limit: LimitOverRange, format: LengthFormat): st
   return `${marginText(limit, format)}${isOpen(limit) ? ", not proven" : ""}`;
 }
 
-/** The limit with the least in hand: `lower ball joint, kept by 2.1°`, with its side where the other one differs. */
+/** The limit with the least in hand: `lower ball joint, in hand 2.1°`, with its side where the other one differs. */
 export function leastText(margins: readonly LimitMargin[], format: LengthFormat): string {
   const first = firstLimit(margins);
   if (first === null) return "no limit given";

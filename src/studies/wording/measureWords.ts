@@ -46,7 +46,7 @@ export function withinWords(mm: number, { units }: LengthFormat, decimals = unit
 
 /** How far a reading is off the others, or why that cannot be told. */
 export function sigmaText({ inSigmas }: ReadingResidual): string {
-  return inSigmas === null ? "no other checks it" : `${Math.abs(inSigmas).toFixed(1)} σ`;
+  return inSigmas === null ? "no other reading checks it" : `${Math.abs(inSigmas).toFixed(1)} σ`;
 }
 
 /** What the readings come to, in a sentence. */

@@ -16,7 +16,7 @@ export function residualWords(
   { reading, off, inSigmas }: ReadingResidual,
   format: LengthFormat,
 ): { readonly off: string; readonly stands: string } {
-  if (inSigmas === null) return { off: "–", stands: "no other checks it" };
+  if (inSigmas === null) return { off: "–", stands: "no other reading checks it" };
   const text = readingText(reading, Math.abs(off), format);
   const isNone = /^0(?:\.0+)?[ °]/.test(text);
   return {

@@ -2,7 +2,7 @@ import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { RollAsked, RollCase } from "../floor/rollCase.ts";
 import type { RollCoverage, RollStance } from "../floor/rollCoverage.ts";
-import { amountWords, finestLength } from "./lengths.ts";
+import { amountWords, finestLength, lengthText } from "./lengths.ts";
 import { limitStopper } from "./limitSentences.ts";
 
 /**
@@ -45,7 +45,7 @@ function caseWords({ asked, stops, uncovered, until }: RollCase, format: LengthF
       : `stopped by the ${names} ${untilWords(asked, until, format)}`;
   if (uncovered.length === 0) return stopped;
   const past = uncovered.map(
-    ({ from, to }) => `from ${formatLength(from, format)} to ${formatLength(to, format)}`,
+    ({ from, to }) => `from ${lengthText(from, format)} to ${lengthText(to, format)}`,
   );
   return `${stopped}; the check leaves out travel ${[...new Set(past)].join(" and ")}`;
 }

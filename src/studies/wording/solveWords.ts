@@ -58,7 +58,7 @@ function words(report: SolveReport, { format, document }: WindowSpeech) {
 }
 
 /** `Pin angle 9.10° (now 8.50°) gives camber −0.50°.` */
-export function foundSentence(one: Solved, report: SolveReport, speech: WindowSpeech): string {
+function foundSentence(one: Solved, report: SolveReport, speech: WindowSpeech): string {
   const { name, field, reach, of } = words(report, speech);
   const now = `now ${field(report.now)}`;
   const was = report.reachedNow === null ? "" : `, now ${reach(report.reachedNow)}`;
@@ -104,7 +104,7 @@ function sureSentences(
   const looked = `the range was looked at every ${every}, and what comes and goes between is not proven`;
   if (target.of === "gap") {
     if (found.length === 0)
-      return between.rank === "proven" ? ["Looked at all over the range."] : [`The${looked.slice(3)}.`];
+      return between.rank === "proven" ? ["The whole range was looked at."] : [`The${looked.slice(3)}.`];
     const sides =
       "Proven on both sides: a check clears at the value with this gap to keep, and not at the one beyond it";
     return [between.rank === "proven" ? `${sides}.` : `${sides}; ${looked}.`];

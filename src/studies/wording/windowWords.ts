@@ -104,7 +104,7 @@ export function setByWords(by: SetBy, speech: WindowSpeech): string {
     case "limit":
       return limitWords(by);
     case "range":
-      return "no farther was looked";
+      return "nothing farther was looked at";
     case "unfinished":
       return "the time allowed ended before more was proven";
   }
@@ -185,7 +185,7 @@ function provenSentences(
   if (fits.length === 0 && cutShort) return [];
   if (fits.length === 0)
     return [
-      isProven ? "Looked at all over the range." : `Looked at every ${digits(between.step)}, not between.`,
+      isProven ? "The whole range was looked at." : `Looked at every ${digits(between.step)}, not between.`,
     ];
   return [
     isProven

@@ -16,7 +16,7 @@ const MILLIMETERS = { units: "mm" } as const;
 
 const bump = (travel: number, toeChange: number) => ({ most: { travel, toeChange } }) as BumpSteer;
 const flat = (move: number, mostAfter: number, atEndOfSearch: boolean) =>
-  ({ move, mostAfter, atEndOfSearch }) as FlatTieRod;
+  ({ end: "inner", move, mostAfter, atEndOfSearch }) as FlatTieRod;
 
 describe("geometry in words", () => {
   it.each([
@@ -43,9 +43,11 @@ describe("geometry in words", () => {
   });
 
   it("a tie rod end is moved up or down, in thirty-seconds, with what is left", () => {
-    expect(flatText(flat(IN / 32, 0.05 * DEG, false), INCHES)).toBe("raise it 1/32 in (0.05° remains)");
+    expect(flatText(flat(IN / 32, 0.05 * DEG, false), INCHES)).toBe(
+      "raise the inner tie rod end 1/32 in (0.05° remains)",
+    );
     expect(flatText(flat(-IN, 0.2 * DEG, true), INCHES)).toMatch(
-      /^lower it 1 in \(as far as was looked; 0\.20° remains\)$/,
+      /^lower the inner tie rod end 1 in \(nothing farther was looked at; 0\.20° remains\)$/,
     );
   });
 });

@@ -106,8 +106,8 @@ function WholeRange({ truck, report }: { truck: Truck; report: GeometryReport })
       <Fact name="Bump steer over travel" of="bump steer">
         {bumpSteerText([bumpSteer.left, bumpSteer.right], format)}
       </Fact>
-      <Fact name="Least bump steer: inner tie rod end">{flatText(flatInner, format)}</Fact>
-      <Fact name="Least bump steer: outer tie rod end">{flatText(flatOuter, format)}</Fact>
+      <Fact name="Least bump steer, inner end">{flatText(flatInner, format)}</Fact>
+      <Fact name="Least bump steer, outer end">{flatText(flatOuter, format)}</Fact>
       <Fact name="Turning circle, curb to curb" of="turning circle">
         {truck.setup.truck.wheelbase === null
           ? "needs the wheelbase"

@@ -52,11 +52,11 @@ export function LimitItem({ row, setup, format }: LimitItemProps) {
 
 /** The word light, the amount heavy. */
 function Amount({ text }: { text: string }) {
-  const [word = "", ...amount] = text.split(" by ");
-  if (amount.length === 0) return word;
+  const [, word, amount] = /^(in hand|passed by) (.*)$/.exec(text) ?? [];
+  if (word === undefined || amount === undefined) return text;
   return (
     <>
-      <span className="limit-word">{word} by</span> {keepTogether(amount.join(" by "))}
+      <span className="limit-word">{word}</span> {keepTogether(amount)}
     </>
   );
 }

@@ -1,17 +1,17 @@
-import type { ReactNode } from "react";
 import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
 import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
+import { GoTo } from "./GoTo.tsx";
 
 export type MapLimitsProps = {
   truck: Truck;
 };
 
 /** No pose to start from. */
-const UNREACHED = "the linkage cannot go there";
+export const UNREACHED = "the linkage cannot go there";
 
 /** The two answers people ask of a map, at the pose shown: how far it steers at this height, how low at this steer. */
 export function MapLimits({ truck }: MapLimitsProps) {
@@ -52,15 +52,5 @@ export function MapLimits({ truck }: MapLimitsProps) {
       </dl>
       {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
     </>
-  );
-}
-
-/** Where a way ends, in words; pressed, the truck goes there. */
-function GoTo({ travel, steer, children }: { travel: number; steer: number; children: ReactNode }) {
-  const setPose = useWorkbench((s) => s.setPose);
-  return (
-    <button type="button" className="map-go" onClick={() => setPose(travel, steer)}>
-      {children}
-    </button>
   );
 }

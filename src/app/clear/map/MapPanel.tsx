@@ -11,6 +11,7 @@ import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { MapSideName } from "../../work/drawnMap.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
 import { MapBoard } from "./MapBoard.tsx";
+import { MapEnds } from "./MapEnds.tsx";
 import { MapKey } from "./MapKey.tsx";
 import { MapLimits } from "./MapLimits.tsx";
 
@@ -80,6 +81,7 @@ export function MapPanel({ truck }: MapPanelProps) {
       />
       <MapKey truck={truck} drawn={drawn} />
       <MapLimits truck={truck} />
+      <MapEnds truck={truck} />
     </section>
   );
 }
