@@ -25,6 +25,9 @@ describe("what the page saves", () => {
   const model = limitsTruck();
 
   it.each<[string, ReportAsk, string[]]>([
+    ["the check", { of: "check" }, ["check", FILE, "--json", "--budget", "900"]],
+    ["the limits", { of: "limits" }, ["limits", FILE, "--json", "--budget", "900"]],
+    ["the alignment", { of: "align" }, ["align", FILE, "--json"]],
     ["a map", { of: "map" }, ["map", FILE, "--json"]],
     ["a map's table", { of: "map csv" }, ["map", FILE, "--csv"]],
     ["a sweep", { of: "sweep" }, ["sweep", FILE, "--json"]],
