@@ -3,6 +3,7 @@ import { glbBytes } from "./writeGlb.ts";
 import { pageDxfText } from "./writePageDxf.ts";
 import { pageSvgText } from "./writePageSvg.ts";
 import { pdfBytes } from "./writePdf.ts";
+import { stepText } from "./writeStep.ts";
 import { stlBytes } from "./writeStl.ts";
 
 /** The bytes of a file by what it holds. @throws RangeError as the writers do */
@@ -23,6 +24,8 @@ export function drawnBytes(contents: DrawnContents): Uint8Array {
       );
     case "glb":
       return glbBytes(contents.meshes, { about: contents.title, cautions: contents.cautions });
+    case "step":
+      return bytesOf(stepText(contents.meshes, `${contents.title}. ${contents.cautions}`));
   }
 }
 

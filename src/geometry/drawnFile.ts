@@ -14,7 +14,7 @@ export type DrawnContents =
   | { readonly format: "pdf"; readonly pages: readonly Page[]; readonly title: string }
   | { readonly format: "csv"; readonly text: string }
   | {
-      readonly format: "stl" | "glb";
+      readonly format: "stl" | "glb" | "step";
       readonly meshes: readonly NamedMesh[];
       readonly title: string;
       readonly cautions: string;

@@ -5,7 +5,7 @@ const HEAD = 4096;
 
 /**
  * What the files written here say at their beginning: the header of an STL, the generator of a glTF file, the first
- * comments of a DXF, an SVG, a PDF and a cut list. A file that has been saved by another program loses most of them.
+ * comments of a DXF, an SVG, a PDF, a STEP file and a cut list. A file that has been saved by another program loses most of them.
  */
 const MARKS = [
   /^Wellsweep, mm: /,
@@ -14,6 +14,7 @@ const MARKS = [
   /^<svg [^>]*>\s*<!-- Wellsweep (section|drawing), /,
   /^%PDF-1\.7\n%Wellsweep drawing, /,
   /^# Wellsweep cut list, /,
+  /^ISO-10303-21;\n\/\* Wellsweep drawing, /,
 ];
 
 /** Whether a file was written by this program, by its mark, or is empty: nothing in it could be lost. */

@@ -21,7 +21,7 @@ Examples:
   wellsweep sheet truck.json --out drawings --kerf "0.06 in"     plates as a plasma cutter's middle goes
 
 Written are the drawing sheet (PDF, SVG), the cut list (PDF, CSV), a notch template for each end that is notched (SVG 1:1, all as PDF on paper), plates
-with their holes (DXF and SVG 1:1, all as PDF on paper) and the knuckle as a solid (STL in mm, GLB in meters). A file that
+with their holes (DXF and SVG 1:1, all as PDF on paper) and the knuckle as a solid (STL and STEP in mm, GLB in meters). A file that
 this program wrote is replaced, any other only with --force, and none that the run reads. All are written or none.
 
 Exit codes: 0 written, 2 ${NO_ANSWER}.`;

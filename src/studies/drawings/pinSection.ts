@@ -16,10 +16,9 @@ const SHOWN = 1.8;
 const SHOWN_WITHOUT = 60;
 /** mm of the knuckle. */
 const PAST = 12;
-/** mm of paper. Leaders end this far over the view, each a row farther than the last, three in all. */
+/** mm of paper. The outermost leader ends this far over the view, each one inboard of it a row farther: so none meets another's words. */
 const OVER = 5;
 const ROW = 5.5;
-const ROWS = 3;
 /** mm of the knuckle: leaders point at a step near its outer end, where nothing is welded to it. */
 const NEAR_END = 8;
 
@@ -92,7 +91,7 @@ function diametersOf(steps: Steps, half: number, format: LengthFormat, scale: nu
   return steps.map(({ from, to, diameter, fillet }, i) => ({
     kind: "leader",
     at: [to - Math.min(NEAR_END, (to - from) / 2), diameter / 2],
-    toward: [3, (half - diameter / 2) * scale + OVER + (i % ROWS) * ROW],
+    toward: [3, (half - diameter / 2) * scale + OVER + (steps.length - 1 - i) * ROW],
     text: pinStepWords(diameter, fillet, format),
   }));
 }

@@ -163,7 +163,7 @@ function platePatterns(
 
 function solidFiles(bodies: readonly SolidBody[], title: string): ShopFile[] {
   const cautions = DRAWING_CAUTIONS.join(" ");
-  return (["stl", "glb"] as const).map((format) =>
+  return (["stl", "glb", "step"] as const).map((format) =>
     shopFile(`knuckle.${format}`, "solid", title, { format, meshes: bodies, title, cautions }),
   );
 }

@@ -91,6 +91,20 @@ describe.each(CASES)("$name", ({ paper, knuckle, make }) => {
     expect(crossings).toEqual([]);
   });
 
+  it("no leader runs through the words of another", () => {
+    const through = dimensions.flatMap(({ main, text: own }) =>
+      main.length !== 1
+        ? []
+        : dimensions.flatMap(({ text: { at, text, size, anchor = "start", turn = 0 } }) => {
+            if (text === own.text || turn !== 0) return [];
+            const left = at[0] - { start: 0, middle: 0.5, end: 1 }[anchor] * textWidth(text, size);
+            const middle: Segment = [left, at[1] + size / 3, left + textWidth(text, size), at[1] + size / 3];
+            return cross(main[0]!, middle) ? [`${own.text} through ${text}`] : [];
+          }),
+    );
+    expect(through).toEqual([]);
+  });
+
   it("no number lies over another", () => {
     const boxes = dimensions.map(({ text: { at, text, size, anchor = "start", turn = 0 } }) => {
       const width = textWidth(text, size);

@@ -14,18 +14,19 @@ export function LargestForces({ worst }: Pick<LoadsReport, "worst">) {
           <th scope="col">Force</th>
           <th scope="col">Largest found</th>
           <th scope="col">No pose passes</th>
-          <th scope="col">Case and pose</th>
         </tr>
       </thead>
       <tbody>
         {largestForces(worst).map((one) => (
           <tr key={one.name}>
-            <th scope="row">{FORCE_WORDS[one.name]}</th>
+            <th scope="row">
+              {FORCE_WORDS[one.name]}{" "}
+              <small>
+                “{one.case}”, {casePoseWords(one, format)}
+              </small>
+            </th>
             <td>{forceNumber(one.size, format.units)}</td>
             <td>{boundNumber(one, format.units)}</td>
-            <td className="load-where">
-              “{one.case}”, {casePoseWords(one, format)}
-            </td>
           </tr>
         ))}
       </tbody>

@@ -11,6 +11,7 @@ const TYPES: Readonly<Record<ShopFile["contents"]["format"], string>> = {
   csv: "text/csv",
   stl: "model/stl",
   glb: "model/gltf-binary",
+  step: "model/step",
 };
 
 /** Every file that the command line would write, each to be saved. */
