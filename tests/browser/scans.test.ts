@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { goTo } from "./harness/stations.ts";
 import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
 /** Triangles whose STL is well over what is read without a worker: 84 bytes and 50 each. */
@@ -75,6 +76,44 @@ describe("a scan added as a body part", () => {
     expect(await page.locator("body").getAttribute("data-handed")).toBe(String(84 + 50 * MANY));
     await expect.poll(() => ended).toBeGreaterThan(0);
     expect(await page.getByRole("button", { name: "Stop", exact: true }).count()).toBe(0);
+    expect(problems()).toEqual([]);
+  });
+
+  it("is reached by keys like all else: a new part opens at its name, menus shut, links lead past the heading", async () => {
+    const { page, problems } = await atBodyParts();
+    const focused = () =>
+      page.evaluate(() => document.activeElement?.closest("[data-field]")?.getAttribute("data-field"));
+    await page.getByRole("button", { name: "Add an arch" }).click();
+    await expect.poll(focused).toMatch(/^truck\.body\.\d+\.name$/);
+    await undo(page).click();
+
+    const sheets = page.locator(".menu-sheet");
+    const menu = (name: string) => page.locator(".heading summary", { hasText: name });
+    await menu("Trucks").click();
+    await sheets.getByRole("button", { name: /^Start your own truck/ }).waitFor();
+    await menu("Units, look").click();
+    await sheets.getByText("Lengths").waitFor();
+    expect(await sheets.count()).toBe(1);
+    await page.keyboard.press("Escape");
+    await expect.poll(() => sheets.count()).toBe(0);
+    await menu("Trucks").click();
+    await sheets.first().waitFor();
+    await page.locator(".verdict").click({ position: { x: 5, y: 5 } });
+    await expect.poll(() => sheets.count()).toBe(0);
+
+    await page.getByRole("button", { name: "Skip to the truck's numbers" }).focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(focused).toBeTruthy();
+
+    await goTo(page, "Clear");
+    const map = page.locator(".map-board");
+    await map.focus();
+    const pose = () => map.getAttribute("aria-label");
+    await page.keyboard.press("Home");
+    await expect.poll(pose).toMatch(/^Pose: [^.]*full left lock/);
+    await page.keyboard.press("End");
+    await expect.poll(pose).toMatch(/^Pose: [^.]*full right lock/);
+    await goTo(page, "Measure");
     expect(problems()).toEqual([]);
   });
 

@@ -40,6 +40,11 @@ it("a truck of one's own goes from the first screen through twelve readings to a
   expect(await axe()).toEqual([]);
   await page.getByRole("button", { name: /^12 readings/ }).click();
   await waiting.getByText("0 of 12 read; 12 more for a first verdict", { exact: false }).waitFor(SOON);
+  // However long somebody takes over the first, its card stays.
+  await input.fill(READ[0]!);
+  await waiting.getByText("1 of 12 read", { exact: false }).waitFor(SOON);
+  expect(await read(page.locator(".reading-place"))).toContain("1 of 12");
+  await input.fill("");
   await input.focus();
   for (const [i, text] of READ.entries()) {
     // By key or by press: the cursor stands in the next reading's field.

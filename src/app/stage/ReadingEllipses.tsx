@@ -37,7 +37,7 @@ function Ellipse({ ellipse }: { ellipse: EllipseView }) {
   return (
     <lineSegments
       geometry={geometry}
-      material={ellipse.isAssumed ? ink.ghostLine : ink.edge.clear}
+      material={ellipse.isAssumed ? ink.ghostLine : ink.withinLine}
       renderOrder={41}
     />
   );

@@ -30,6 +30,8 @@ export interface Ink extends Fills {
   readonly centerLine: Material;
   /** Dashed outlines of a truck that is not the one shown. */
   readonly ghostLine: Material;
+  /** How far a point may be from where it is drawn: over all else, since points lie inside parts. */
+  readonly withinLine: Material;
   /** Fill of the envelope, by bands of distance. */
   readonly band: ShaderMaterial;
 }
@@ -66,14 +68,15 @@ export function mixInk(element: Element, viewSize: Vector2, picture: PictureStyl
   const cutFace = new MeshBasicMaterial({ color: color("--ink-soft"), side: BackSide });
   const centerLine = new LineBasicMaterial({ color: color("--ink-soft") });
   const ghostLine = new LineDashedMaterial({ color: color("--ink"), dashSize: 16, gapSize: 11, ...layered });
+  const withinLine = new LineBasicMaterial({ color: color("--focus"), depthTest: false, ...layered });
   const band = bandMaterial([color("--rubs"), color("--close"), color("--clear"), color("--ink-soft")]);
   const all = [
     ...[outline, guess, edge].flatMap((set) => Object.values<Material>(set)),
-    ...[depth, cutFace, gridLine, centerLine, ghostLine, band],
+    ...[depth, cutFace, gridLine, centerLine, ghostLine, withinLine, band],
   ];
   return {
     ...fills,
-    ...{ depth, cutFace, outline, guess, edge, gridLine, centerLine, ghostLine, band },
+    ...{ depth, cutFace, outline, guess, edge, gridLine, centerLine, ghostLine, withinLine, band },
     dispose: () => {
       fills.dispose();
       for (const material of all) material.dispose();

@@ -1,5 +1,5 @@
 import "./worksheet.css";
-import { useMemo } from "react";
+import { useEffect, useMemo } from "react";
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import {
   type LineState,
@@ -26,7 +26,7 @@ import { ReadingsTold } from "./ReadingsTold.tsx";
 import { StickCard } from "./StickCard.tsx";
 import { useWaitingFor } from "./useWaitingFor.ts";
 import { WorksheetSwitch } from "./WorksheetSwitch.tsx";
-import { goToLine, nextLine, shownLine, useWorksheetView } from "./worksheetView.ts";
+import { goToLine, nextLine, shownLine, useWorksheetView, worksheetView } from "./worksheetView.ts";
 
 /** The worksheet: a card for the reading at hand, how far it is, and all of them in a list. */
 export function WorksheetPanel() {
@@ -35,6 +35,10 @@ export function WorksheetPanel() {
   const at = useWorksheetView((s) => s.at);
   const index = shownLine(states, at);
   const state = states[index];
+  // What is typed into the first that is not read must not turn the page under the hand that types it.
+  useEffect(() => {
+    if (at === null && state) worksheetView.setState({ at: keyText(state.path) });
+  }, [at, state]);
   const progress = useMemo(() => progressOf(document), [document]);
   const isWaiting = useWaitingFor() !== null;
   const missing = useMemo(() => readingsToAdd(document, true), [document]);

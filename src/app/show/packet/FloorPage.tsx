@@ -6,12 +6,13 @@ import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { travelText } from "../../../studies/wording/poseWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keepTogether.ts";
 
 /** Each stance by everything a shop reads it by, and what hangs lowest there. */
 export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
   const format = useFormat();
   const heights = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
-  const length = (mm: number | null | undefined) => (mm == null ? "–" : lengthText(mm, format));
+  const length = (mm: number | null | undefined) => (mm == null ? "–" : keepTogether(lengthText(mm, format)));
   const rows = heights.map(({ name, travel }) => {
     const clearances = floorAt(model, { left: travel, right: travel }, 0)?.clearances ?? [];
     const [lowest] = [...clearances].sort((a, b) => a.clearance - b.clearance);
@@ -39,7 +40,7 @@ export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
             return (
               <tr key={name}>
                 <th scope="row">{name}</th>
-                <td>{travelText(travel, format)}</td>
+                <td>{keepTogether(travelText(travel, format))}</td>
                 <td>{found ? angleText(found.lowerArmAngle) : "out of reach"}</td>
                 {hasLip && <td>{length(found?.lipHeight)}</td>}
                 {hasFrame && <td>{length(found?.frameHeight)}</td>}
@@ -50,7 +51,7 @@ export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
                       : `${lowest.name}, ${
                           lowest.clearance < 0
                             ? `in the floor by ${belowWords(lowest.clearance, format)}`
-                            : clearanceText(lowest.clearance, format)
+                            : keepTogether(clearanceText(lowest.clearance, format))
                         }`}
                   </td>
                 )}
