@@ -9,6 +9,7 @@ import { jointPlaces } from "../types/jointPlaces.ts";
 import type { KnuckleSetup } from "../types/types.ts";
 import { refuseWrongJoints } from "./buildJoints.ts";
 import { pinField, resolvePin } from "./buildPin.ts";
+import { carriedBy, onField } from "./buildPlaces.ts";
 import { platesField, resolvePlates } from "./buildPlates.ts";
 import { resolveRodEnds, resolveStuds, rodEndsField, studsField } from "./buildStuds.ts";
 import { refuseRepeatedNames } from "./variants.ts";
@@ -67,6 +68,7 @@ export const buildField = block(
       block("a joint", {
         name: textField("name of the joint, unique in the block"),
         at: pointField("where it is, knuckle frame: x forward, y outboard, z up the steering axis"),
+        on: onField,
       }),
       { most: MAX_MEMBERS },
     ).optional(),
@@ -118,9 +120,12 @@ export function resolveBuild(
     }),
     pin:
       typed.pin === undefined ? null : resolvePin(typed.pin, reading.inside("pin"), knuckle?.hubFace ?? null),
-    joints: joints.map(({ name, at }, i) => ({ name, at: reading.point(at, "joints", i, "at") })),
+    joints: joints.map(({ name, at, on }, i) => ({
+      name,
+      at: carriedBy(on, knuckle).place(reading.point(at, "joints", i, "at")),
+    })),
     members: members.map((member, i) => resolveMember(member, reading.inside("members", i))),
-    plates: resolvePlates(plates, reading.inside("plates")),
+    plates: resolvePlates(plates, reading.inside("plates"), knuckle),
     welds: welds.map(({ member, end, leg }, i) => ({
       member,
       end,

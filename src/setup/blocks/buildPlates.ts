@@ -6,7 +6,8 @@ import { firstCrossing } from "../reading/firstCrossing.ts";
 import { MAX_MEMBERS, SAME_POINT } from "../reading/limits.ts";
 import { difference, dot, scaled, unitOf } from "../reading/pointMath.ts";
 import type { PlateSetup } from "../types/buildTypes.ts";
-import type { Point } from "../types/types.ts";
+import type { KnuckleSetup, Point } from "../types/types.ts";
+import { carriedBy, onField } from "./buildPlaces.ts";
 
 const inPlate = (description: string) =>
   z
@@ -25,6 +26,7 @@ export const platesField = list(
       "name of its material, of build.materials or of the catalog; default build.material",
     ).optional(),
     at: pointField("where the plate's own axes start: a point of its middle plane, knuckle frame"),
+    on: onField,
     across: numbersField(
       "direction of u in the knuckle frame, any length",
       "a direction of three numbers, [x, y, z]",
@@ -53,12 +55,20 @@ export const platesField = list(
 
 type PlateAsTyped = z.infer<typeof platesField>[number];
 
-/** Plates in mm, directions square to one another. Refuses outlines that cross themselves and holes that leave them. */
-export function resolvePlates(typed: readonly PlateAsTyped[], reading: BlockReading): readonly PlateSetup[] {
-  return typed.map((plate, i) => resolvePlate(plate, reading.inside(i)));
+/**
+ * Plates in mm, directions square to one another. Refuses outlines that cross themselves and holes that leave them.
+ * @param knuckle null = it is wrong already
+ */
+export function resolvePlates(
+  typed: readonly PlateAsTyped[],
+  reading: BlockReading,
+  knuckle: KnuckleSetup | null,
+): readonly PlateSetup[] {
+  return typed.map((plate, i) => resolvePlate(plate, reading.inside(i), knuckle));
 }
 
-function resolvePlate(typed: PlateAsTyped, reading: BlockReading): PlateSetup {
+function resolvePlate(typed: PlateAsTyped, reading: BlockReading, knuckle: KnuckleSetup | null): PlateSetup {
+  const carried = carriedBy(typed.on, knuckle);
   const across = direction(typed.across, "across", reading);
   const leaning = direction(typed.up, "up", reading);
   const up = unitOf(difference(leaning, scaled(across, dot(leaning, across))));
@@ -82,9 +92,9 @@ function resolvePlate(typed: PlateAsTyped, reading: BlockReading): PlateSetup {
     name: typed.name,
     thickness: reading.length(typed.thickness, "thickness"),
     material: typed.material ?? null,
-    at: reading.point(typed.at, "at"),
-    across,
-    up: isPlane ? up : [0, 0, 1],
+    at: carried.place(reading.point(typed.at, "at")),
+    across: carried.direction(across),
+    up: carried.direction(isPlane ? up : [0, 0, 1]),
     outline,
     holes,
   };

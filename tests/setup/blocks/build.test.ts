@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import { jointPlaces, pointOnPin, shareAlong } from "../../../src/setup/types/jointPlaces.ts";
@@ -287,6 +288,101 @@ describe("a pin drawn for a hub face", () => {
     const made = withHubFace("4 1/4", "6 1/8");
     expect(made.ok ? [] : made.issues.map(({ key, value }) => [key, value])).toEqual([
       ["build.pin.forHubFace", '"6 1/8"'],
+    ]);
+  });
+});
+
+describe("what of a build hangs on the knuckle", () => {
+  const read = (file: string, knuckle: object = {}, variant: string | null = null) => {
+    const document = JSON.parse(readFileSync(`shared/${file}`, "utf8"));
+    const changed = { ...document, knuckle: { ...document.knuckle, ...knuckle } };
+    const made = resolveSetup(changed, file, variant);
+    if (!made.ok) throw new Error(made.issues.map(({ key, mend }) => `${key}: ${mend}`).join("\n"));
+    return made.value;
+  };
+  const placesOf = (setup: ReturnType<typeof read>) => jointPlaces(setup.build!, setup.knuckle);
+
+  it("stands where the numbers in the knuckle frame have it with the knuckle it is drawn for", () => {
+    const setup = read("tubular-knuckle.json");
+    const places = placesOf(setup);
+    const inches = (name: string) => places.get(name)!.map((mm) => mm / 25.4);
+    const near = (found: readonly number[], wanted: readonly number[]) =>
+      found.forEach((value, i) => {
+        expect(value).toBeCloseTo(wanted[i]!, 3);
+      });
+    near(inches("pin seat"), [0, 0, 5.375]);
+    near(inches("brace on pin"), [0, 2.176, 5.05]);
+    near(inches("boss head"), [0, 0, 10.125]);
+    const { at, across, up } = setup.build!.plates[1]!;
+    near(
+      at.map((mm) => mm / 25.4),
+      [0, 1.236, 5.19],
+    );
+    near(across, [-1, 0, 0]);
+    near(up, [0, 0.147809, 0.989016]);
+  });
+
+  it("comes along with drop, pin angle and lead, span, hub face and steering arm, whatever hangs on what", () => {
+    const build = {
+      joints: [
+        { name: "seat", on: "pin", at: [0, 0, 0] },
+        { name: "on the pin", on: "pin", at: [0, 2, 0] },
+        { name: "over the pin", on: "pin", at: [0, 2, 1] },
+        { name: "on the face", on: "hubFace", at: [0, 0, 0] },
+        { name: "under the upper joint", on: "upperBallJoint", at: [0, 0, -1] },
+        { name: "beside the rod end", on: "tieRodOuter", at: [0.5, 0, 0] },
+        { name: "still", at: [0, 0, 2] },
+      ],
+      plates: [{ ...plate, on: "pin" }],
+    };
+    const knuckles = [
+      {},
+      { pinHeight: 6.5, pinAngle: 10, pinLead: 0.25, span: 11, hubFace: 5.5, steeringArm: [-5, -1, 2] },
+    ];
+    for (const knuckle of knuckles) {
+      const base = exampleDocument() as { knuckle: object };
+      const made = resolveSetup({ ...base, knuckle: { ...base.knuckle, ...knuckle }, build }, "truck.json");
+      if (!made.ok) throw new Error(made.issues[0]?.mend);
+      const { value } = made;
+      const places = jointPlaces(value.build!, value.knuckle);
+      const is = (name: string, wanted: readonly number[]) =>
+        wanted.forEach((mm, i) => {
+          expect(places.get(name)![i], name).toBeCloseTo(mm, 9);
+        });
+      const { pinAngle, pinLead, pinHeight, span, hubFace, steeringArm } = value.knuckle;
+      is("seat", [pinLead, 0, pinHeight]);
+      is("on the pin", pointOnPin(value.knuckle, 50.8));
+      const [x, y, z] = pointOnPin(value.knuckle, 50.8);
+      is("over the pin", [x, y + 25.4 * Math.sin(pinAngle), z + 25.4 * Math.cos(pinAngle)]);
+      is("on the face", pointOnPin(value.knuckle, hubFace));
+      is("under the upper joint", [0, 0, span - 25.4]);
+      is("beside the rod end", [steeringArm[0] + 12.7, steeringArm[1], steeringArm[2]]);
+      is("still", [0, 0, 50.8]);
+      const { across, up } = value.build!.plates[0]!;
+      // Square to each other still, and u, which lay across the pin, does so.
+      expect(across[0] * up[0] + across[1] * up[1] + across[2] * up[2]).toBeCloseTo(0, 12);
+      expect(across[1] * Math.cos(pinAngle) - across[2] * Math.sin(pinAngle)).toBeCloseTo(0, 12);
+    }
+  });
+
+  it("keeps the posts of a variant on its pin, so that its members still meet", () => {
+    for (const variant of ["one inch more drop", "steeper pin"]) {
+      const setup = read("tubular-knuckle.json", {}, variant);
+      const places = placesOf(setup);
+      for (const name of ["pin seat", "brace on pin"]) {
+        const along = shareAlong(
+          places.get(name)!,
+          pointOnPin(setup.knuckle, -1),
+          pointOnPin(setup.knuckle, 100),
+        );
+        expect(along, `${variant}, ${name}`).not.toBeNull();
+      }
+    }
+  });
+
+  it("is an issue that names the word meant where it hangs on nothing there is", () => {
+    expect(issuesOf({ joints: [{ name: "seat", on: "pinn", at: [0, 0, 0] }] })).toEqual([
+      expect.stringMatching(/build\.joints\[0\]\.on "pinn": must be .*; did you mean "pin"\?/),
     ]);
   });
 });
