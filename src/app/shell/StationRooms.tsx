@@ -1,8 +1,9 @@
-import { lazy, memo, type ReactElement, Suspense, useDeferredValue } from "react";
+import { lazy, memo, type ReactElement, Suspense, useDeferredValue, useMemo } from "react";
 import { BuildRooms } from "../build/BuildRooms.tsx";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
 import { ChangePanel } from "../choose/change/ChangePanel.tsx";
 import { ChartPanel } from "../choose/chart/ChartPanel.tsx";
+import { DockAnswer } from "../choose/compare/DockAnswer.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
 import { SolvePanel } from "../choose/compare/SolvePanel.tsx";
 import { useVariantTrucks } from "../choose/compare/useVariantTrucks.ts";
@@ -14,6 +15,8 @@ import { FloorPanel } from "../clear/floor/FloorPanel.tsx";
 import { GapPanel } from "../clear/GapPanel.tsx";
 import { GeometryPanel } from "../clear/geometry/GeometryPanel.tsx";
 import { LimitPanel } from "../clear/limits/LimitPanel.tsx";
+import { MapEnds } from "../clear/map/MapEnds.tsx";
+import { MapLimits } from "../clear/map/MapLimits.tsx";
 import { MapPanel } from "../clear/map/MapPanel.tsx";
 import { PoseControls } from "../clear/PoseControls.tsx";
 import { PoseSentence } from "../clear/PoseSentence.tsx";
@@ -99,8 +102,12 @@ function ClearRooms({ truck }: { truck: Truck }) {
           ]}
         />
         <MapPanel truck={truck} />
-        {/* Under the map: it grows by lines while the dot is dragged. */}
-        <PoseSentence truck={truck} />
+        {/* Under the map, on a phone under the controls: it grows by lines while the dot is dragged. */}
+        <div className="pose-answers">
+          <MapLimits truck={truck} />
+          <MapEnds truck={truck} />
+          <PoseSentence truck={truck} />
+        </div>
         <GapPanel truck={truck} />
         <AlignmentPanel truck={truck} />
         <div className="folds">
@@ -168,7 +175,13 @@ export function RoomsBelow({ station, truck }: StationRoomsProps) {
 function Dock({ station, truck }: StationRoomsProps) {
   const { others, format } = useVariantTrucks();
   const isOpen = useDockOpen(station);
-  return <Curves truck={useDeferredValue(truck)} variants={others} format={format} isOpen={isOpen} />;
+  const later = useDeferredValue(truck);
+  const answer = useMemo(() => <DockAnswer truck={later} format={format} />, [later, format]);
+  return (
+    <Curves truck={later} variants={others} format={format} isOpen={isOpen}>
+      {answer}
+    </Curves>
+  );
 }
 
 function PlotsBelow({ truck }: { truck: Truck }) {

@@ -290,7 +290,7 @@ export function progressWords(
 
 /** In place of a verdict while there are too few readings for one. */
 export function noVerdictYet(progress: Progress): string {
-  return `No verdict yet: ${progressWords(progress, true)}. Until then the truck drawn is the assumed layout, moved to what was read.`;
+  return `No verdict yet: ${progressWords(progress, true)}. Until then the truck drawn is assumed, but for what was read.`;
 }
 
 function countOf(count: number, word: string): string {

@@ -11,9 +11,7 @@ import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { MapSideName } from "../../work/drawnMap.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
 import { MapBoard } from "./MapBoard.tsx";
-import { MapEnds } from "./MapEnds.tsx";
 import { MapKey } from "./MapKey.tsx";
-import { MapLimits } from "./MapLimits.tsx";
 
 export type MapPanelProps = {
   truck: Truck;
@@ -80,8 +78,6 @@ export function MapPanel({ truck }: MapPanelProps) {
         ]}
       />
       <MapKey truck={truck} drawn={drawn} />
-      <MapLimits truck={truck} />
-      <MapEnds truck={truck} />
     </section>
   );
 }

@@ -1,5 +1,5 @@
 import "./curveDock.css";
-import { memo } from "react";
+import { memo, type ReactNode } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { Truck } from "../../state/truck.ts";
 import type { NamedTruck } from "./alignmentPlots.ts";
@@ -15,10 +15,18 @@ export type CurveDockProps = {
   variants: readonly NamedTruck[];
   format: LengthFormat;
   isOpen: boolean;
+  /** The answer in few words, where it is out of sight while fields change. */
+  children: ReactNode;
 };
 
 /** Any plots, along the foot of the window: they stay in view while fields change, and follow. */
-export const CurveDock = memo(function CurveDock({ truck, variants, format, isOpen }: CurveDockProps) {
+export const CurveDock = memo(function CurveDock({
+  truck,
+  variants,
+  format,
+  isOpen,
+  children,
+}: CurveDockProps) {
   const others = useLaidOver(variants);
   const docked = usePlotChoice((s) => s.docked);
   const scale = usePlotChoice((s) => s.scale);
@@ -41,6 +49,7 @@ export const CurveDock = memo(function CurveDock({ truck, variants, format, isOp
             <SteeringScale />
           </>
         )}
+        {children}
       </div>
       {isOpen && (
         <div className="curve-dock-plots">

@@ -1,0 +1,23 @@
+import "./dockAnswer.css";
+import type { LengthFormat } from "../../../units/formatLength.ts";
+import { useWaitingFor } from "../../measure/worksheet/useWaitingFor.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
+import { WorstCell } from "./WorstCell.tsx";
+
+export type DockAnswerProps = {
+  truck: Truck;
+  format: LengthFormat;
+};
+
+/** The answer over the whole range in few words, beside the curves' button on a phone: there a field is far from the banner. */
+export function DockAnswer({ truck, format }: DockAnswerProps) {
+  const isWaiting = useWaitingFor() !== null;
+  const check = useAnswer("check", isWaiting ? null : truck);
+  if (check === null) return null;
+  return (
+    <button type="button" className="dock-answer" onClick={() => window.scrollTo({ top: 0 })}>
+      <WorstCell check={check} format={format} />
+    </button>
+  );
+}
