@@ -55,24 +55,20 @@ try {
 
 /** Presses an arrow key so many times, each when the curves before are painted. @returns ms, in rising order */
 async function follow(page: Page, presses: number): Promise<number[]> {
+  // What compiles this file calls it by name around functions that have one.
+  await page.evaluate("globalThis.__name = (named) => named");
   await page.evaluate(() => {
-    // A function with a name of its own would be called by one that the page does not have.
-    const told = {
-      times: [] as number[],
-      pressed: 0,
-      shown: "",
-      lines: () =>
-        Array.from(document.querySelectorAll(".curve-dock path.plot-curve"), (path) =>
-          path.getAttribute("d"),
-        ).join(),
-    };
+    const lines = () =>
+      Array.from(document.querySelectorAll(".curve-dock path.plot-curve"), (path) =>
+        path.getAttribute("d"),
+      ).join();
+    const told = { times: [] as number[], pressed: 0, shown: lines() };
     Object.assign(window, { followed: told });
-    told.shown = told.lines();
     document.addEventListener("keydown", (event) => {
       told.pressed = event.timeStamp;
     });
     new MutationObserver(() => {
-      const now = told.lines();
+      const now = lines();
       if (now === told.shown || told.pressed === 0) return;
       told.shown = now;
       const from = told.pressed;

@@ -261,6 +261,23 @@ describe("the designer", () => {
     await expect.poll(() => variant(page).locator("option:checked").textContent()).toBe("current truck");
     expect(await variant(page).locator("option", { hasText: "pin angle 9°" }).count()).toBe(0);
     expect(await field(page, "Pin angle").inputValue()).toBe("8.5");
+
+    await goTo(page, "Choose");
+    await page.locator('[data-fold="solve"] > summary').click();
+    const solve = page.locator(".solve");
+    await solve.getByLabel("of", { exact: true }).fill("-0.5");
+    await solve.getByRole("button", { name: "Solve" }).click();
+    await solve.getByText("gives camber −0.50°").waitFor();
+    // Camber moves one to one with the pin angle.
+    const found = await solve.getByRole("button", { name: /^Keep Pin angle/ }).textContent();
+    const solved = Number(/[\d.]+(?=°)/.exec(found ?? "")?.[0]);
+    expect(solved - 8.5).toBeCloseTo(-0.5 - 0.18, 1);
+    await solve.getByRole("button", { name: /^Keep Pin angle/ }).click();
+    await expect
+      .poll(() => variant(page).locator("option:checked").textContent())
+      .toBe(`pin angle ${solved.toFixed(2)}°`);
+    await goTo(page, "Measure");
+    expect(Number(await field(page, "Pin angle").inputValue())).toBeCloseTo(solved, 2);
     expect(problems()).toEqual([]);
   });
 });
