@@ -1,5 +1,11 @@
-import type { Page, PageCircle, PageLine, PageText, Pen } from "../geometry/page.ts";
-import { textWidth } from "../geometry/textWidth.ts";
+import {
+  type Page,
+  type PageCircle,
+  type PageLine,
+  type PageText,
+  type Pen,
+  textWidth,
+} from "../geometry/page.ts";
 import { isSpelledOtherwise, winAnsiText } from "../geometry/winAnsi.ts";
 import { MM_PER_INCH } from "../units/lengthUnits.ts";
 import { PEN_STYLES } from "./penStyles.ts";

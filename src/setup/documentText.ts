@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { setupDocument } from "./document.ts";
-import { numberNature } from "./fields/numberNature.ts";
+import { numberNature } from "./fields/fieldKinds.ts";
 
 const MAX_LINE = 100;
 

@@ -1,7 +1,6 @@
-import { parseKeyText } from "./reading/parseKeyText.ts";
 import { removeAt, setAt } from "./reading/setAt.ts";
 import { pairOf } from "./reading/typedPair.ts";
-import { isWithin, type KeyPath, keyText, valueAt } from "./types/keyPath.ts";
+import { isWithin, type KeyPath, keyText, parseKeyText, valueAt } from "./types/keyPath.ts";
 
 /**
  * Which numbers of a setup are an example's, and which the truck's own. The setup file's `fromExample` says so; what is said

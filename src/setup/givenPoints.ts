@@ -7,7 +7,8 @@ import { takeWithin } from "./takeWithin.ts";
 import { isWithin, type KeyPath, valueAt } from "./types/keyPath.ts";
 import { KnownParts } from "./types/knownParts.ts";
 import { type PointName, WHEEL_POINTS } from "./types/readingTypes.ts";
-import type { LengthUnit, Point } from "./types/types.ts";
+import type { Point } from "./types/truckTypes.ts";
+import type { LengthUnit } from "./types/types.ts";
 
 /** Where a point that readings name stands in a document; null = nowhere, or in a body part that is not there yet. */
 export function pathOfPoint(name: PointName, document: unknown): KeyPath | null {

@@ -1,5 +1,6 @@
 import { bodyNamesOf } from "./blocks/readings/readingPoint.ts";
-import { readingsField, resolveReadings } from "./blocks/readings/readings.ts";
+import { readingsField } from "./blocks/readings/readings.ts";
+import { resolveReadings } from "./blocks/readings/resolveReadings.ts";
 import { choiceMend } from "./fields/fields.ts";
 import { BlockReading } from "./reading/blockReading.ts";
 import { IssueList } from "./reading/issueList.ts";

@@ -14,7 +14,7 @@ import { resolveLoads } from "./blocks/loads.ts";
 import { resolveOdds } from "./blocks/odds.ts";
 import { resolveOrder } from "./blocks/order/order.ts";
 import { bodyNamesOf } from "./blocks/readings/readingPoint.ts";
-import { resolveReadings } from "./blocks/readings/readings.ts";
+import { resolveReadings } from "./blocks/readings/resolveReadings.ts";
 import { refuseUnmeasurable, resolveStances } from "./blocks/stances.ts";
 import { resolveTire } from "./blocks/tire.ts";
 import { resolveTravel, resolveTruck } from "./blocks/truck.ts";

@@ -3,7 +3,7 @@ import { parseNumber } from "../units/parseNumber.ts";
 import { hasWithin, splitWithin } from "../units/withinText.ts";
 import { setupDocument } from "./document.ts";
 import { schemaInside } from "./fieldCatalogue.ts";
-import { numberNature } from "./fields/numberNature.ts";
+import { numberNature } from "./fields/fieldKinds.ts";
 import { unwrapped } from "./fields/setupField.ts";
 import type { IssueList } from "./reading/issueList.ts";
 import { pairOf, type TypedPair } from "./reading/typedPair.ts";

@@ -1,10 +1,9 @@
 import { cross, dot, length, normalize, sub, type Vec3 } from "../geometry/vec.ts";
-import { armCircleOf } from "./armCircle.ts";
 import type { FrontEndInput } from "./inputs.ts";
 import { POSE, POSE_ROW, poseRowTo } from "./poseRow.ts";
 import { PoseStatus } from "./poseStatus.ts";
 import { type Reach, reachOf } from "./reach.ts";
-import { SIDE, SIDE_ROW } from "./sideRow.ts";
+import { armCircleOf, SIDE, SIDE_ROW } from "./sideRow.ts";
 import { type Steering, steeringOf } from "./steering.ts";
 import { DEAD_CENTER_SHARE } from "./tolerances.ts";
 import { RATE, RATE_ROW, wheelRatesTo } from "./wheelRates.ts";

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { leftOverWords } from "../../src/app/choose/aligning/leftOverWords.ts";
-import { shimPieces } from "../../src/app/choose/aligning/shimPieces.ts";
-import { startShims, startTargets } from "../../src/app/choose/aligning/startTargets.ts";
+import { startShims, startTargets } from "../../src/app/choose/aligning/AligningPanel.tsx";
+import { shimPieces } from "../../src/app/choose/aligning/ShimStack.tsx";
+import { leftOverWords } from "../../src/app/choose/aligning/settingFormat.ts";
 import { truckAlignment } from "../../src/app/choose/aligning/truckAlignment.ts";
 import { namedTrucks } from "../../src/app/choose/compare/otherTrucks.ts";
 import { standingText } from "../../src/app/parts/standing.tsx";

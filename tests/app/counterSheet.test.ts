@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { truckAnswer } from "../../src/app/show/counter/truckAnswer.ts";
+import { truckAnswer } from "../../src/app/show/counter/whatIf.ts";
 import { readSheetFields, sheetFieldsIn } from "../../src/app/show/sheet/sheetFields.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { type SteerLimits, steerLimits } from "../../src/studies/map/steerLimits.ts";

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { truckOf } from "../../src/app/state/truck.ts";
 import { bandEdges } from "../../src/app/work/bandEdges.ts";
-import { bandLines } from "../../src/app/work/bandLines.ts";
-import { drawnEnvelopeOf } from "../../src/app/work/drawnEnvelope.ts";
+import { bandLines, drawnEnvelopeOf } from "../../src/app/work/drawnEnvelope.ts";
 import { drawnSectionOf } from "../../src/app/work/drawnSection.ts";
 import { Budget } from "../../src/studies/numeric/budget.ts";
 import { exampleText } from "./exampleText.ts";

@@ -1,6 +1,5 @@
 import { expect, it } from "vitest";
-import { isSameTruck } from "../../src/app/show/counter/isSameTruck.ts";
-import { withHubFace } from "../../src/app/show/counter/whatIf.ts";
+import { isSameTruck, withHubFace } from "../../src/app/show/counter/whatIf.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { exampleText } from "./exampleText.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isOpen } from "../../src/app/clear/map/isOpen.ts";
+import { isOpen } from "../../src/app/clear/map/mapRegions.ts";
 import { mapOf } from "../../src/studies/map/clearanceMap.ts";
 import { Budget } from "../../src/studies/numeric/budget.ts";
 import { demoModel } from "../studies/demoModel.ts";

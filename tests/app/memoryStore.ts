@@ -1,6 +1,5 @@
-import { cachedJson } from "../../src/app/shell/storage/cachedJson.ts";
 import type { KeyValueStore } from "../../src/app/shell/storage/keyValueStore.ts";
-import type { LastWords } from "../../src/app/shell/storage/lastWords.ts";
+import { cachedJson, type LastWords } from "../../src/app/shell/storage/lastWords.ts";
 
 /** A box that forgets when the test ends; values go through a structured clone, as in the browser. */
 export function memoryStore(): KeyValueStore & { readonly held: Map<string, unknown>; writes: number } {

@@ -1,7 +1,8 @@
 import { readMesh } from "../../src/files/readMesh.ts";
 import type { Vec3 } from "../../src/geometry/vec.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
-import type { MeshPart, PathPart, Setup } from "../../src/setup/types/types.ts";
+import type { MeshPart, PathPart } from "../../src/setup/types/truckTypes.ts";
+import type { Setup } from "../../src/setup/types/types.ts";
 import { mapOf } from "../../src/studies/map/clearanceMap.ts";
 import type { Model } from "../../src/studies/model/model.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";

@@ -2,7 +2,7 @@ import { GAP_ROW } from "../../src/gaps/cells/gapRow.ts";
 import { meshGapTo, meshHint } from "../../src/gaps/mesh/meshGap.ts";
 import { type TriangleTree, triangleTree } from "../../src/gaps/mesh/triangleTree.ts";
 import type { Vec3 } from "../../src/geometry/vec.ts";
-import type { MeshPart } from "../../src/setup/types/types.ts";
+import type { MeshPart } from "../../src/setup/types/truckTypes.ts";
 import type { Model } from "../../src/studies/model/model.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
 import { POSE } from "../../src/suspension/poseRow.ts";

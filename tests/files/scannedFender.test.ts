@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readMesh } from "../../src/files/readMesh.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
-import type { MeshPart } from "../../src/setup/types/types.ts";
+import type { MeshPart } from "../../src/setup/types/truckTypes.ts";
 import { parseLength } from "../../src/units/parseLength.ts";
 import { distanceToPart } from "../reference/onPart.ts";
 import { lipInScan, lipOnTruck, scannedFenderStl } from "../reference/scan/scannedFender.ts";

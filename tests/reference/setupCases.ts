@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { addScaled, type Vec3 } from "../../src/geometry/vec.ts";
 import { DEFAULT_JIG, DEFAULT_JIG_TOLERANCES } from "../../src/setup/types/defaults.ts";
-import type { BodyPart, PartSide, Setup } from "../../src/setup/types/types.ts";
+import type { BodyPart, PartSide } from "../../src/setup/types/truckTypes.ts";
+import type { Setup } from "../../src/setup/types/types.ts";
 import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import type { SteeringInput } from "../../src/suspension/inputs.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { addScaled, type Vec3 } from "../../src/geometry/vec.ts";
-import type { BodyPart, Setup } from "../../src/setup/types/types.ts";
+import type { BodyPart } from "../../src/setup/types/truckTypes.ts";
+import type { Setup } from "../../src/setup/types/types.ts";
 import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { type GeneratedTruck, plausibleTrucks } from "../suspension/plausibleTrucks.ts";

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import type { LoadedMesh, LoadedMeshes } from "../../src/setup/reading/blockReading.ts";
 import { formatIssue } from "../../src/setup/reading/formatIssue.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";
-import type { Point } from "../../src/setup/types/types.ts";
+import type { Point } from "../../src/setup/types/truckTypes.ts";
 import { flatMesh } from "../reference/flatMesh.ts";
 import { exampleDocument } from "./fixtures.ts";
 

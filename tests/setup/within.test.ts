@@ -5,7 +5,7 @@ import { readTyped } from "../../src/setup/editing/readTyped.ts";
 import { resolveShown } from "../../src/setup/editing/resolveShown.ts";
 import { asExample, exampleFields, withChangesMine } from "../../src/setup/exampleMarks.ts";
 import { fieldAt } from "../../src/setup/fieldCatalogue.ts";
-import { numberNature } from "../../src/setup/fields/numberNature.ts";
+import { numberNature } from "../../src/setup/fields/fieldKinds.ts";
 import { setAt } from "../../src/setup/reading/setAt.ts";
 import { withSameWithin } from "../../src/setup/reading/typedPair.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Vec3 } from "../../src/geometry/vec.ts";
-import type { BodyPart, Setup } from "../../src/setup/types/types.ts";
+import type { BodyPart } from "../../src/setup/types/truckTypes.ts";
+import type { Setup } from "../../src/setup/types/types.ts";
 import type { Model } from "../../src/studies/model/model.ts";
 import { type CheckEntry, checkClearance } from "../../src/studies/reports/check.ts";
 import { gapsAt } from "../../src/studies/reports/gapsAt.ts";

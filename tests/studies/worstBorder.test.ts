@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addScaled, dot, length, scale, sub, type Vec3, vecAt } from "../../src/geometry/vec.ts";
-import type { BodyPart } from "../../src/setup/types/types.ts";
+import type { BodyPart } from "../../src/setup/types/truckTypes.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
 import { AxisReach, axisCell, axisCellTo } from "../../src/suspension/axisCell.ts";
 import type { SideModel } from "../../src/suspension/frontEnd.ts";

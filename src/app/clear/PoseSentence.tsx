@@ -3,7 +3,7 @@ import { poseSentence } from "../../studies/wording/poseSentence.ts";
 import { shownGaps, shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
-import { keepTogether } from "../words/keepTogether.ts";
+import { keepTogether } from "../words/keyWords.ts";
 
 export type PoseSentenceProps = {
   truck: Truck;

@@ -1,4 +1,5 @@
 import "./stagePanel.css";
+import "./stagePanelNarrow.css";
 import { lazy, memo, Suspense, useDeferredValue, useState } from "react";
 import { STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
 import { whenKeysRest } from "../parts/keysAtRest.ts";

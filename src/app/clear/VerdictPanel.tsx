@@ -1,26 +1,29 @@
 import "./verdictPanel.css";
+import type { Progress } from "../../setup/worksheet/worksheetState.ts";
 import { answerState } from "../../studies/doubts/doubt.ts";
+import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { answerHeadline, answerSentence } from "../../studies/wording/answerWords.ts";
-import { countedSentence } from "../../studies/wording/limitSentences.ts";
+import { countedSentence, limitSentence } from "../../studies/wording/limitSentences.ts";
 import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
+import { noVerdictYet } from "../../studies/wording/worksheetWords.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
 import { goToField } from "../measure/fields/fieldAsked.ts";
 import { StartButton } from "../measure/worksheet/StartButton.tsx";
 import { useWaitingFor } from "../measure/worksheet/useWaitingFor.ts";
+import { worksheetView } from "../measure/worksheet/worksheetView.ts";
 import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
-import { useHeldHeight } from "../parts/useHeldHeight.ts";
+import { useHeldHeight } from "../parts/useSize.ts";
 import { goToStation, type Station, useStation } from "../state/address.ts";
+import type { Truck } from "../state/truck.ts";
 import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
-import { keepTogether } from "../words/keepTogether.ts";
+import { keepTogether } from "../words/keyWords.ts";
 import { useAnswer } from "../work/useAnswer.ts";
-import { NoVerdictYet } from "./NoVerdictYet.tsx";
-import { ReachLimits } from "./ReachLimits.tsx";
 
 /** The answer over the whole range of travel and steering, and the way to its worst pose. */
 export function VerdictPanel() {
@@ -105,4 +108,60 @@ function isPoseSeen(station: Station): boolean {
     case "show":
       return false;
   }
+}
+
+type NoVerdictYetProps = {
+  progress: Progress;
+};
+
+/** In place of the answer while too little of a truck is read: how much more it takes, and the way there. */
+function NoVerdictYet({ progress }: NoVerdictYetProps) {
+  const isElsewhere = useStation() !== "measure";
+  return (
+    <section className="verdict" data-verdict="unfinished" aria-labelledby="verdict-title">
+      <div className="verdict-head">
+        <h2 id="verdict-title" className="label">
+          Over the whole range of travel and steering
+        </h2>
+      </div>
+      <div className="verdict-row verdict-waiting" role="status">
+        <p className="verdict-sentence">{noVerdictYet(progress)}</p>
+      </div>
+      {isElsewhere && (
+        <button
+          type="button"
+          className="button verdict-go"
+          onClick={() => {
+            worksheetView.setState({ isFields: false });
+            goToStation("measure");
+          }}
+        >
+          To the worksheet
+        </button>
+      )}
+    </section>
+  );
+}
+
+type ReachLimitsProps = {
+  truck: Truck;
+  limits: readonly ReachLimit[];
+  /** What joints, stops and shocks leave of the range, in a sentence; "" = all of it. */
+  counted: string;
+};
+
+/** Where the linkage cannot follow within the range that was checked, or a limit is passed: the verdict ends there. */
+function ReachLimits({ truck, limits, counted }: ReachLimitsProps) {
+  const format = useFormat();
+  if (limits.length === 0 && counted === "") return null;
+  return (
+    <ul className="verdict-limits">
+      {limits.map((limit) => (
+        <li key={`${limit.side} ${limit.along} ${limit.startsAt}`}>
+          {keepTogether(limitSentence(limit, truck.model, format))}
+        </li>
+      ))}
+      {counted !== "" && <li>{counted}</li>}
+    </ul>
+  );
 }

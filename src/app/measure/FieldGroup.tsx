@@ -1,7 +1,6 @@
 import { type ReactNode, useEffect, useState } from "react";
 import { useStore } from "zustand";
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
-import { isWithin, type KeyPath } from "../../setup/types/keyPath.ts";
+import { isWithin, type KeyPath, parseKeyText } from "../../setup/types/keyPath.ts";
 import type { Workbench } from "../state/actionContext.ts";
 import { isOfVariant } from "../state/selectors.ts";
 import { unusualAt } from "../state/useDoubts.ts";

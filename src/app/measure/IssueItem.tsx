@@ -1,5 +1,4 @@
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
-import type { KeyPath } from "../../setup/types/keyPath.ts";
+import { type KeyPath, parseKeyText } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 import { fieldName } from "../../studies/wording/fieldName.ts";
 import { keyWords } from "../words/keyWords.ts";

@@ -2,7 +2,7 @@ import "./doubtNotes.css";
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Doubt } from "../../studies/doubts/doubt.ts";
 import { workbench } from "../state/workbench.ts";
-import { keepTogether } from "../words/keepTogether.ts";
+import { keepTogether } from "../words/keyWords.ts";
 import { StateMark } from "./StateMark.tsx";
 
 export type DoubtNotesProps = {

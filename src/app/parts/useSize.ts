@@ -1,4 +1,4 @@
-import { type RefObject, useLayoutEffect, useState } from "react";
+import { type RefCallback, type RefObject, useCallback, useLayoutEffect, useRef, useState } from "react";
 
 /** An element's size as it is laid out, px. */
 export interface LaidSize {
@@ -25,4 +25,55 @@ export function useSize(ref: RefObject<HTMLElement | null>, start: LaidSize): La
     return () => observer.disconnect();
   }, [ref]);
   return size;
+}
+
+/** Width of an element as it is laid out, px; `start` until it has been. */
+export function useWidth(ref: RefObject<HTMLElement | null>, start: number): number {
+  const [width, setWidth] = useState(start);
+  useLayoutEffect(() => {
+    const element = ref.current;
+    if (!element) return;
+    // 0 while a window around it is not shown yet.
+    const measure = () => setWidth((before) => element.clientWidth || before);
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, [ref]);
+  return width;
+}
+
+/**
+ * Keeps an element at least as tall as it last was while what it shows is being found anew: what stands below neither
+ * moves under the hand nor is drawn at another size twice. A picture in WebGL that changes its size can hold the page
+ * for half a second on a busy machine, in which it hears no key.
+ *
+ * @param isBetween what the element shows is gone and the next is not there yet
+ * @returns the element's ref
+ */
+export function useHeldHeight<E extends HTMLElement>(isBetween: boolean): RefCallback<E> {
+  const held = useRef<E | null>(null);
+  /** Pixels; kept while the element is gone for a moment. */
+  const tall = useRef(0);
+  const between = useRef(isBetween);
+  useLayoutEffect(() => {
+    between.current = isBetween;
+    if (held.current) hold(held.current, isBetween, tall.current);
+  }, [isBetween]);
+  return useCallback((element: E) => {
+    held.current = element;
+    hold(element, between.current, tall.current);
+    const observer = new ResizeObserver(() => {
+      if (!between.current) tall.current = element.getBoundingClientRect().height;
+    });
+    observer.observe(element, { box: "border-box" });
+    return () => {
+      observer.disconnect();
+      held.current = null;
+    };
+  }, []);
+}
+
+function hold(element: HTMLElement, isBetween: boolean, tall: number): void {
+  element.style.minHeight = isBetween ? `${tall}px` : "";
 }

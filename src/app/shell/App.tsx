@@ -1,4 +1,5 @@
 import "./app.css";
+import { useEffect } from "react";
 import { StagePanel } from "../clear/StagePanel.tsx";
 import { VerdictPanel } from "../clear/VerdictPanel.tsx";
 import { DocReader } from "../docs/DocReader.tsx";
@@ -6,20 +7,19 @@ import { IssuePanel } from "../measure/IssuePanel.tsx";
 import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { NeedsPanel } from "../measure/NeedsPanel.tsx";
 import { StartTruck } from "../measure/worksheet/StartTruck.tsx";
-import { Cautions } from "../parts/Cautions.tsx";
+import { Cautions } from "../parts/ConfirmedNotes.tsx";
 import { CounterLayer } from "../show/counter/CounterLayer.tsx";
 import { PacketLayer } from "../show/packet/PacketLayer.tsx";
 import { SheetLayer } from "../show/sheet/SheetLayer.tsx";
-import { useStation } from "../state/address.ts";
+import { goToStation, useStation } from "../state/address.ts";
+import { setStage, useStage } from "../state/stageSettings.ts";
 import { useDoubtedRoot } from "../state/useDoubts.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { DropTarget } from "./DropTarget.tsx";
 import { Heading } from "./heading/Heading.tsx";
-import { SkipLinks } from "./SkipLinks.tsx";
 import { RoomsBelow, StationRooms } from "./StationRooms.tsx";
 import { Stations, stationTitle } from "./Stations.tsx";
 import { useDockOpen } from "./useDockOpen.ts";
-import { useFill } from "./useFill.ts";
 
 /** The workbench: one truck and its answer on top, whichever step of the job is at hand below. */
 export function App() {
@@ -76,4 +76,51 @@ export function App() {
       <DocReader />
     </DropTarget>
   );
+}
+
+/** Past the heading by one key: first in the tab order, seen only when they have the focus. */
+function SkipLinks() {
+  return (
+    <div className="skip-links">
+      <button type="button" className="button" onClick={() => focusOn(".verdict")}>
+        Skip to the answer
+      </button>
+      <button type="button" className="button" onClick={() => focusOn(".stage")}>
+        Skip to the picture
+      </button>
+      <button
+        type="button"
+        className="button"
+        onClick={() => {
+          goToStation("measure");
+          // The fields are there when the page has been drawn anew.
+          requestAnimationFrame(() => focusOn("[data-field] input, [data-field] select"));
+        }}
+      >
+        Skip to the truck's numbers
+      </button>
+    </div>
+  );
+}
+
+function focusOn(selector: string): void {
+  const found = document.querySelector<HTMLElement>(selector);
+  if (!found) return;
+  if (found.tabIndex < 0) found.tabIndex = -1;
+  found.focus();
+  found.scrollIntoView({ block: "nearest" });
+}
+
+/** Whether the stage fills the window; Escape gives the page back. */
+function useFill(): boolean {
+  const isFilled = useStage((s) => s.isFilled);
+  useEffect(() => {
+    if (!isFilled) return;
+    const listen = (event: KeyboardEvent) => {
+      if (event.key === "Escape" && !event.defaultPrevented) setStage({ isFilled: false });
+    };
+    addEventListener("keydown", listen);
+    return () => removeEventListener("keydown", listen);
+  }, [isFilled]);
+  return isFilled;
 }

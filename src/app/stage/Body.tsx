@@ -1,6 +1,6 @@
 import { useCallback, useRef } from "react";
 import type { LineSegments, Mesh } from "three";
-import type { BodyPart, PathPart } from "../../setup/types/types.ts";
+import type { BodyPart, PathPart } from "../../setup/types/truckTypes.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { shownGaps } from "../state/shown.ts";

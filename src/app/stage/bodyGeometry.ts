@@ -1,6 +1,6 @@
 import { BoxGeometry, BufferAttribute, BufferGeometry } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
-import type { BodyPart, BoxPart, MeshPart, PathPart } from "../../setup/types/types.ts";
+import type { BodyPart, BoxPart, MeshPart, PathPart } from "../../setup/types/truckTypes.ts";
 import { ballGeometry, rodGeometry } from "./solidGeometry.ts";
 
 /** mm. A path thinner than this is drawn this thin: a line that could not be seen would be no drawing. */

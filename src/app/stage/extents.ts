@@ -1,5 +1,5 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { BodyPart } from "../../setup/types/types.ts";
+import type { BodyPart } from "../../setup/types/truckTypes.ts";
 import { boxOf } from "../../studies/worksheet/scanMove.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { solvePose } from "../../suspension/solvePose.ts";

@@ -1,6 +1,6 @@
 import { BufferGeometry, Float32BufferAttribute } from "three";
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { PathPart } from "../../setup/types/types.ts";
+import type { PathPart } from "../../setup/types/truckTypes.ts";
 
 /** mm over the top of the lip to which the panel is whole, and at which nothing of it is left. */
 const WHOLE = 40;

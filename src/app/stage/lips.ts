@@ -1,4 +1,4 @@
-import type { BodyPart, PathPart } from "../../setup/types/types.ts";
+import type { BodyPart, PathPart } from "../../setup/types/truckTypes.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";

@@ -1,4 +1,4 @@
-import type { BodyPart, Point } from "../../setup/types/types.ts";
+import type { BodyPart, Point } from "../../setup/types/truckTypes.ts";
 
 /** The points that a part was given by, one after another: a scan has too many to list. */
 export function* partPoints(part: BodyPart): Generator<Point> {

@@ -12,7 +12,7 @@ import {
 } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { ArmSetup } from "../../setup/types/types.ts";
+import type { ArmSetup } from "../../setup/types/truckTypes.ts";
 import { transformed } from "./frames.ts";
 import { frameTo } from "./frameTo.ts";
 

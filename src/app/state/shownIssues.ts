@@ -1,12 +1,10 @@
 import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
-import type { KeyPath } from "../../setup/types/keyPath.ts";
+import { type KeyPath, parseKeyText } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 import type { GivenMeshes } from "./givenMeshes.ts";
 import { memoLast } from "./memoLast.ts";
 import { lengthFormatOf } from "./preferences.ts";
-import type { Suggestion } from "./suggestion.ts";
-import { nearestThatGoes } from "./suggestion.ts";
+import { nearestThatGoes, type Suggestion } from "./suggestion.ts";
 import { trucks } from "./truck.ts";
 import { fileUnitsOf, type TypedDocument } from "./typedDocument.ts";
 import type { GoodDocument, WorkbenchState } from "./workbenchState.ts";

@@ -32,8 +32,7 @@ import {
 } from "../../studies/wording/jigWords.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { type Column, heading, textTable } from "./textTable.ts";
+import { type Column, cutShortLine, heading, textTable } from "./textTable.ts";
 
 const SIDES = ["left", "right"] as const;
 

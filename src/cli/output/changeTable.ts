@@ -10,8 +10,7 @@ import {
 } from "../../studies/wording/changeWords.ts";
 import { PRINT_AT_SIZE } from "../../studies/wording/drawingWords.ts";
 import { TRIM_CAUTION } from "../../studies/wording/trimWords.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { heading } from "./textTable.ts";
+import { cutShortLine, heading } from "./textTable.ts";
 import { writtenTable } from "./writtenTable.ts";
 
 /** Changes as a person reads them: least effort first, with what each moves besides. */

@@ -1,4 +1,6 @@
-import type { ChartDocument } from "../../studies/chart/chartDocument.ts";
+import { chartCsv } from "../../studies/chart/chartCsv.ts";
+import type { CellDocument, ChartDocument } from "../../studies/chart/chartDocument.ts";
+import { jsonText } from "../../studies/documents/documentText.ts";
 import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import {
   chartSentences,
@@ -7,11 +9,11 @@ import {
   posesSentence,
 } from "../../studies/wording/chartWords.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { textTable } from "./textTable.ts";
+import { ExitCode } from "../asked/inputError.ts";
+import { cutShortLine, textTable } from "./textTable.ts";
 
 /** A chart as a person reads it on a terminal: x across, y down, the truck as it stands in brackets. */
-export function chartTable(chart: ChartDocument): string {
+function chartTable(chart: ChartDocument): string {
   const format = formatOf(chart);
   const { x, y, present, cells } = chart;
   const columns = [
@@ -32,4 +34,21 @@ export function chartTable(chart: ChartDocument): string {
     `${legendSentence(chart, format, true)}\n`,
     CAUTIONS,
   ].join("\n");
+}
+
+/** A chart as it is asked for. @param beside what stands beside it in its document */
+export function chartText(
+  chart: ChartDocument,
+  beside: object,
+  { json, csv }: { readonly json?: true; readonly csv?: true },
+): string {
+  if (json) return jsonText({ ...chart, ...beside });
+  return csv ? chartCsv(chart) : chartTable(chart);
+}
+
+/** Whether the truck as it stands rubs; of a chart it is not on, whether all of it does. */
+export function chartExitCode({ present, cells }: ChartDocument): ExitCode {
+  const isGood = (cell: CellDocument) => "verdict" in cell && cell.verdict !== "rubs";
+  const isFine = present === null ? cells.flat().some(isGood) : isGood(cells[present.row]![present.column]!);
+  return isFine ? ExitCode.Fine : ExitCode.Rubs;
 }

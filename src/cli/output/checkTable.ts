@@ -14,8 +14,16 @@ import {
 import { rollSentences } from "../../studies/wording/rollWords.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { type Column, gapCell, heading, lengthCell, pointCell, steerCell, textTable } from "./textTable.ts";
+import {
+  type Column,
+  cutShortLine,
+  gapCell,
+  heading,
+  lengthCell,
+  pointCell,
+  steerCell,
+  textTable,
+} from "./textTable.ts";
 
 /** A check as a person reads it: the sentence first, under its conditions where inputs are in doubt, then every part. */
 export function checkTable(

@@ -6,9 +6,8 @@ import { limitSentence } from "../../studies/wording/limitSentences.ts";
 import { rangeWords } from "../../studies/wording/poseWords.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { isDrawing } from "../asked/askedEnvelope.ts";
-import { cutShortLine } from "./cutShortLine.ts";
 import type { EnvelopeReport } from "./envelopeReport.ts";
-import { gapCell, heading, textTable } from "./textTable.ts";
+import { cutShortLine, gapCell, heading, textTable } from "./textTable.ts";
 
 /** What was written, as a person reads it. */
 export function envelopeTable(report: EnvelopeReport, model: Model): string {

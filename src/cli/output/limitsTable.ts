@@ -10,8 +10,7 @@ import { limitsPassedSentences, marginWords } from "../../studies/wording/limitS
 import { limitsStateSentence } from "../../studies/wording/limitTexts.ts";
 import { borderAt, borderCell } from "../../studies/wording/stopTexts.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { heading, lengthCell, steerCell, textTable } from "./textTable.ts";
+import { cutShortLine, heading, lengthCell, steerCell, textTable } from "./textTable.ts";
 
 /** Limits listed at each stance and steer: the rest have more in hand. */
 const MOST_RANKED = 4;

@@ -23,8 +23,15 @@ import {
   weightText,
 } from "../../studies/wording/weightWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { type Column, heading, lengthCell, pointCell, steerCell, textTable } from "./textTable.ts";
+import {
+  type Column,
+  cutShortLine,
+  heading,
+  lengthCell,
+  pointCell,
+  steerCell,
+  textTable,
+} from "./textTable.ts";
 
 /** The loads as a person reads them: forces by case, stresses, what gives, weight. @param weights of the setup and its variants */
 export function loadsTable(report: LoadsReport, model: Model, weights: readonly VariantWeight[]): string {

@@ -12,8 +12,7 @@ import { stopCell } from "../../studies/wording/stopTexts.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { TAPE_MARK } from "../../units/lengthUnits.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { type Column, gapCell, heading, lengthCell, textTable } from "./textTable.ts";
+import { type Column, cutShortLine, gapCell, heading, lengthCell, textTable } from "./textTable.ts";
 
 /** A map as a person reads it: the sentence first, then the map of the worse wheel, then both curves. */
 export function mapTable(report: MapReport, model: Model): string {

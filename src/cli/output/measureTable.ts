@@ -14,8 +14,7 @@ import {
   unevenSentences,
   withinWords,
 } from "../../studies/wording/measureWords.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { pointCell, textTable } from "./textTable.ts";
+import { cutShortLine, pointCell, textTable } from "./textTable.ts";
 
 /** What is told of a truck's readings. */
 export interface MeasureTold {

@@ -8,8 +8,7 @@ import {
   oddsNotes,
   oddsSentence,
 } from "../../studies/wording/oddsWords.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { type Column, heading, textTable } from "./textTable.ts";
+import { type Column, cutShortLine, heading, textTable } from "./textTable.ts";
 
 const COLUMNS: readonly Column[] = [
   { header: "What matters", align: "left" },

@@ -1,11 +1,13 @@
 import type { Model } from "../../studies/model/model.ts";
 import type { GapEntry } from "../../studies/reports/gapsAt.ts";
 import type { FloorPose } from "../../studies/stances/floorPose.ts";
+import { clearanceTold } from "../../studies/wording/floorWords.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { poseSentence } from "../../studies/wording/poseSentence.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
-import { floorPoseTable } from "./floorPose.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
 import { degreesCell, gapCell, lengthCell, pointCell, textTable } from "./textTable.ts";
 
 /** Points of a side, in the order a person looks for them. */
@@ -96,4 +98,32 @@ function gapsTable(gaps: readonly GapEntry[], model: Model): string {
     pointCell(point, format),
   ]);
   return textTable(columns, rows);
+}
+
+/** The floor under one pose: how both wheels stand on it, then what is how far above it. */
+function floorPoseTable(floor: FloorPose, format: LengthFormat): string {
+  const { roll, pitch, track, clearances, lip, frame, rollCenter } = floor;
+  const { units } = format;
+  const length = (mm: number) => lengthCell(mm, format);
+  const row = (name: string, cell: (side: Side) => string) => [name, cell("left"), cell("right")];
+  const names = [...new Set(clearances.map(({ name }) => name))];
+  const clearanceOf = (name: string, side: Side) => {
+    const found = clearances.find((one) => one.name === name && one.side === side);
+    return found ? length(clearanceTold(found.clearance, format)) : "-";
+  };
+  const rows = [
+    row("Camber to the floor (deg)", (side) => degreesCell(floor[side].camber)),
+    row(`Contact patch X, Y, Z (${units})`, (side) => pointCell(floor[side].contactPatch, format)),
+    ...(lip ? [row(`Floor to lip (${units})`, (side) => length(lip[side]))] : []),
+    ...(frame ? [row(`Floor to frame (${units})`, (side) => length(frame[side]))] : []),
+    ...names.map((name) => row(`Floor to ${name} (${units})`, (side) => clearanceOf(name, side))),
+  ];
+  const columns = [
+    { header: "On the floor", align: "left" },
+    { header: "Left", align: "right" },
+    { header: "Right", align: "right" },
+  ] as const;
+  const center = rollCenter === null ? "" : `, roll center ${length(rollCenter.height)} ${units} high`;
+  const whole = `Body roll ${degreesCell(roll)}°, + = left side up; pitch ${degreesCell(pitch)}°, + = nose down; track ${length(track)} ${units}${center}.`;
+  return `${whole}\n${textTable(columns, rows)}`;
 }

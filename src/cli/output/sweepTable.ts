@@ -9,8 +9,15 @@ import { formatOf } from "../../studies/wording/lengths.ts";
 import { PAST_MARK, sweepSentence } from "../../studies/wording/sweepSentence.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { mmFromUnits } from "../../units/lengthUnits.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { degreesCell, gapCell, heading, lengthCell, steerCell, textTable } from "./textTable.ts";
+import {
+  cutShortLine,
+  degreesCell,
+  gapCell,
+  heading,
+  lengthCell,
+  steerCell,
+  textTable,
+} from "./textTable.ts";
 
 /** A sweep as a person reads it: by travel, what the suspension does there, and by steer, each for both sides; by body roll. */
 export function sweepTable(sweep: WholeSweep, model: Model): string {

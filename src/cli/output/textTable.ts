@@ -1,4 +1,4 @@
-import { setupHeading } from "../../studies/wording/answerWords.ts";
+import { cutShortSentence, setupHeading } from "../../studies/wording/answerWords.ts";
 import { finestLength } from "../../studies/wording/lengths.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
@@ -53,4 +53,12 @@ export function degreesCell(rad: number): string {
 /** A steering input in percent of full lock: `-90%`, `0%`. */
 export function steerCell(steer: number): string {
   return `${Math.round(100 * steer) + 0}%`;
+}
+
+/** Where a budget ended the study, the line that says so; else nothing. */
+export function cutShortLine(
+  study: Parameters<typeof cutShortSentence>[0],
+  { cutShort }: { readonly cutShort?: true },
+): string {
+  return cutShort ? `${cutShortSentence(study, "Give it more with --budget SECONDS.")}\n` : "";
 }

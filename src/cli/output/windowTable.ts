@@ -3,8 +3,7 @@ import type { FieldWindow } from "../../studies/window/windowTypes.ts";
 import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import { truckName } from "../../studies/wording/truckName.ts";
 import { valueText, type WindowSpeech, windowSentences } from "../../studies/wording/windowWords.ts";
-import { cutShortLine } from "./cutShortLine.ts";
-import { type Column, heading, textTable } from "./textTable.ts";
+import { type Column, cutShortLine, heading, textTable } from "./textTable.ts";
 
 const COLUMNS: readonly Column[] = [
   { header: "Variant", align: "left" },

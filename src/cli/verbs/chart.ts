@@ -12,7 +12,7 @@ import { readTruck } from "../asked/readTruck.ts";
 import { withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { shardText } from "../output/chartShard.ts";
-import { chartExitCode, chartText } from "../output/chartText.ts";
+import { chartExitCode, chartText } from "../output/chartTable.ts";
 import { heading } from "../output/textTable.ts";
 import type { SharedAsk } from "../threads/sharedJobs.ts";
 import { addMerge } from "./chartMerge.ts";

@@ -10,7 +10,7 @@ import { type ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { ReadRefused, readFileBytes } from "../disk/readBytes.ts";
 import { readShard, type ShardFile } from "../output/chartShard.ts";
-import { chartExitCode, chartText } from "../output/chartText.ts";
+import { chartExitCode, chartText } from "../output/chartTable.ts";
 
 /** Bytes. The largest chart in one piece is far smaller. */
 const MOST_BYTES = 256 * 1024 * 1024;

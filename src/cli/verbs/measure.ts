@@ -6,7 +6,7 @@ import { readDocument } from "../../setup/readSetup.ts";
 import { valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
-import { jsonText } from "../../studies/documents/jsonText.ts";
+import { jsonText } from "../../studies/documents/documentText.ts";
 import { measureJson } from "../../studies/documents/measureJson.ts";
 import { applyReadings } from "../../studies/measure/applyReadings.ts";
 import { measureAskOf } from "../../studies/measure/measureAskOf.ts";

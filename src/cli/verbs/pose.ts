@@ -13,9 +13,8 @@ import { askedBudget, type OptionPlace, readLength, readSteer } from "../asked/r
 import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { cutShortLine } from "../output/cutShortLine.ts";
 import { poseTable } from "../output/poseTable.ts";
-import { heading } from "../output/textTable.ts";
+import { cutShortLine, heading } from "../output/textTable.ts";
 
 interface PoseOptions extends AlignedOptions {
   readonly travel?: string;

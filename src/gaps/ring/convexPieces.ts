@@ -1,5 +1,8 @@
 import earcut from "earcut";
 
+/** Numbers of one edge of an outline: start x, r; unit direction x, r; length. The outline lies to its left. */
+export const EDGE_ROW = 5;
+
 /** A closed polygon in the meridian plane, [x, r] points, counterclockwise, no point twice. */
 export type Polygon = readonly (readonly [x: number, r: number])[];
 

@@ -1,4 +1,4 @@
-import { EDGE_ROW } from "./edgeRow.ts";
+import { EDGE_ROW } from "./convexPieces.ts";
 
 /** mm. How much too deep the answer may be. */
 const DEEPEST_SLACK = 0.005;

@@ -1,4 +1,4 @@
-import { EDGE_ROW } from "./edgeRow.ts";
+import { EDGE_ROW } from "./convexPieces.ts";
 
 /**
  * The ring with its middle filled in to the axis, seen from outside: the convex hull's outline from its

@@ -1,4 +1,4 @@
-import { EDGE_ROW } from "./edgeRow.ts";
+import { EDGE_ROW } from "./convexPieces.ts";
 import type { RingShape } from "./ringShape.ts";
 
 /**

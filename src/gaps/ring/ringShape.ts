@@ -1,6 +1,5 @@
-import { convexHull, convexPieces, doubleArea, type Polygon } from "./convexPieces.ts";
+import { convexHull, convexPieces, doubleArea, EDGE_ROW, type Polygon } from "./convexPieces.ts";
 import { deepestIn } from "./deepest.ts";
-import { EDGE_ROW } from "./edgeRow.ts";
 import { type HullProfile, hullProfileOf } from "./hullProfile.ts";
 
 /**

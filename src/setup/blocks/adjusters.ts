@@ -9,7 +9,8 @@ import {
   DEFAULT_SHIM_DIRECTION,
   DEFAULT_SHIM_STEP,
 } from "../types/defaults.ts";
-import type { AdjustersSetup, Point } from "../types/types.ts";
+import type { Point } from "../types/truckTypes.ts";
+import type { AdjustersSetup } from "../types/types.ts";
 
 const DIRECTION = "a direction of three numbers, [x, y, z]";
 

@@ -1,7 +1,7 @@
 import type * as z from "zod";
 import { list, oneOfBlocks } from "../fields/blockFields.ts";
 import type { BlockReading } from "../reading/blockReading.ts";
-import type { BodyPart } from "../types/types.ts";
+import type { BodyPart } from "../types/truckTypes.ts";
 import { meshField, resolveMesh } from "./bodyMesh.ts";
 import { boxField, pathField, resolveBox, resolvePath } from "./bodyParts.ts";
 import { refuseRepeatedNames } from "./variants.ts";

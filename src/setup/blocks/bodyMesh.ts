@@ -3,7 +3,7 @@ import { block, list } from "../fields/blockFields.ts";
 import { choiceField, pointField, textField, tupleMend } from "../fields/fields.ts";
 import type { BlockReading } from "../reading/blockReading.ts";
 import { MAX_LENGTH, MAX_MISTAKES, MAX_TRIANGLES } from "../reading/limits.ts";
-import type { MeshPart } from "../types/types.ts";
+import type { MeshPart } from "../types/truckTypes.ts";
 import { bodyPartFields, resolvePartNaming } from "./bodyParts.ts";
 import { MESH_UNITS, placedPositions, placeField } from "./meshPlace.ts";
 

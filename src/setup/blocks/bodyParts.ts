@@ -5,7 +5,7 @@ import type { BlockReading } from "../reading/blockReading.ts";
 import { SAME_POINT } from "../reading/limits.ts";
 import { difference, norm } from "../reading/pointMath.ts";
 import { DEFAULT_SIDE } from "../types/defaults.ts";
-import type { BoxPart, PartSide, PathPart, Point } from "../types/types.ts";
+import type { BoxPart, PartSide, PathPart, Point } from "../types/truckTypes.ts";
 
 /** What every body part has. */
 export const bodyPartFields = {

@@ -4,7 +4,7 @@ import { MAX_NAMED, MIN_SEPARATION } from "../reading/limits.ts";
 import { difference, norm } from "../reading/pointMath.ts";
 import { BUILT_IN_JOINTS, type BuildSetup } from "../types/buildTypes.ts";
 import { shareAlong } from "../types/jointPlaces.ts";
-import type { Point } from "../types/types.ts";
+import type { Point } from "../types/truckTypes.ts";
 
 /** Adds an issue for every name of no joint or member, for members without length, and for those that hang on nothing. */
 export function refuseWrongJoints(

@@ -1,6 +1,7 @@
 import { choiceField } from "../fields/fields.ts";
 import { pointOnPin } from "../types/jointPlaces.ts";
-import type { KnuckleSetup, Point } from "../types/types.ts";
+import type { Point } from "../types/truckTypes.ts";
+import type { KnuckleSetup } from "../types/types.ts";
 
 /** What a place of the build may hang on besides the lower ball joint. */
 const CARRIERS = ["upperBallJoint", "pin", "hubFace", "tieRodOuter"] as const;

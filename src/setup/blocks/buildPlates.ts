@@ -6,7 +6,8 @@ import { firstCrossing } from "../reading/firstCrossing.ts";
 import { MAX_MEMBERS, SAME_POINT } from "../reading/limits.ts";
 import { difference, dot, scaled, unitOf } from "../reading/pointMath.ts";
 import type { PlateSetup } from "../types/buildTypes.ts";
-import type { KnuckleSetup, Point } from "../types/types.ts";
+import type { Point } from "../types/truckTypes.ts";
+import type { KnuckleSetup } from "../types/types.ts";
 import { carriedBy, onField } from "./buildPlaces.ts";
 
 const inPlate = (description: string) =>

@@ -9,7 +9,7 @@ import {
   DEFAULT_TIE_ROD_END_MISALIGNMENT,
 } from "../types/defaults.ts";
 import type { BallJointLimit, LimitsSetup, RodEndLimit, ShockLimit } from "../types/limitsTypes.ts";
-import type { Point, SteeringSetup } from "../types/types.ts";
+import type { Point, SteeringSetup } from "../types/truckTypes.ts";
 
 const SWING = { above: 0, below: 90 } as const;
 

@@ -5,7 +5,8 @@ import { block, list } from "../fields/blockFields.ts";
 import { numbersField, pointField, tupleMend } from "../fields/fields.ts";
 import type { BlockReading, LoadedMesh } from "../reading/blockReading.ts";
 import { scaled } from "../reading/pointMath.ts";
-import type { LengthUnit, MeshUnit, Point } from "../types/types.ts";
+import type { MeshUnit, Point } from "../types/truckTypes.ts";
+import type { LengthUnit } from "../types/types.ts";
 import {
   areNearlyInLine,
   type ThreePoints,

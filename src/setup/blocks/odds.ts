@@ -3,7 +3,7 @@ import { block } from "../fields/blockFields.ts";
 import { angleField, lengthField } from "../fields/fields.ts";
 import type { BlockReading } from "../reading/blockReading.ts";
 import { DEFAULT_POINTS_WITHIN } from "../types/defaults.ts";
-import type { OddsSetup } from "../types/oddsTypes.ts";
+import type { OddsSetup } from "../types/withinTypes.ts";
 
 const within = (of: string, byDefault: string) =>
   lengthField(`one standard deviation of ${of}; default ${byDefault}`, "notNegative").optional();

@@ -5,7 +5,7 @@ import type { BlockReading } from "../reading/blockReading.ts";
 import { MIN_SEPARATION } from "../reading/limits.ts";
 import { distanceToLine, unitOf } from "../reading/pointMath.ts";
 import { DEFAULT_TURNING_AXIS, defaultInnerEndRight } from "../types/defaults.ts";
-import type { SteeringSetup, TurningArmSetup } from "../types/types.ts";
+import type { SteeringSetup, TurningArmSetup } from "../types/truckTypes.ts";
 
 /** A pitman or idler arm, as typed. Where it is, not mirrored. */
 export function turningArmField(name: "pitman" | "idler") {

@@ -1,6 +1,6 @@
 import { MATCHED_SIDE_TOLERANCE, MIN_MATCHED_HEIGHT } from "../reading/limits.ts";
 import { cross, difference, distanceToLine, dot, norm, scaled } from "../reading/pointMath.ts";
-import type { Point } from "../types/types.ts";
+import type { Point } from "../types/truckTypes.ts";
 
 export type ThreePoints = readonly [Point, Point, Point];
 

@@ -5,7 +5,8 @@ import type { BlockReading } from "../reading/blockReading.ts";
 import { MIN_SEPARATION } from "../reading/limits.ts";
 import { difference, distanceToLine, norm } from "../reading/pointMath.ts";
 import { DEFAULT_WHEELBASE } from "../types/defaults.ts";
-import type { ArmSetup, Setup } from "../types/types.ts";
+import type { ArmSetup } from "../types/truckTypes.ts";
+import type { Setup } from "../types/types.ts";
 import { bodyField, resolveBody } from "./body.ts";
 import { resolveSteering, steeringField } from "./steering.ts";
 

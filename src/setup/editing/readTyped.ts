@@ -4,7 +4,7 @@ import { parseLength } from "../../units/parseLength.ts";
 import { parseNumber } from "../../units/parseNumber.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
 import { hasWithin, joinWithin, splitWithin } from "../../units/withinText.ts";
-import { numberNature } from "../fields/numberNature.ts";
+import { numberNature } from "../fields/fieldKinds.ts";
 import type { SetupField } from "../fields/setupField.ts";
 import { type NumberNature, withinOf } from "../reading/withinOf.ts";
 import { withoutWithin } from "../takeWithin.ts";

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Quantity } from "../../units/quantity.ts";
+import type { NumberNature } from "../reading/withinOf.ts";
 
 /** Which signs a length may have. */
 export type Sign = "any" | "positive" | "notNegative" | "notPositive";
@@ -22,3 +23,18 @@ export type FieldNature =
 
 /** The nature of every field made by `fields.ts`, by its schema. No part of the published JSON Schema. */
 export const fieldKinds = z.registry<FieldNature>();
+
+/** What sort of number a field holds, which may be known only within some uncertainty; null = none, or a count. */
+export function numberNature(schema: z.ZodType): NumberNature | null {
+  const nature = fieldKinds.get(schema);
+  if (nature === undefined) return schema instanceof z.ZodNumber && !schema.isInt ? { kind: "number" } : null;
+  switch (nature.kind) {
+    case "length":
+    case "angle":
+      return { kind: nature.kind };
+    case "quantity":
+      return { kind: "quantity", quantity: nature.quantity };
+    default:
+      return null;
+  }
+}

@@ -3,7 +3,8 @@ import { parseLength } from "../../units/parseLength.ts";
 import { parseQuantity, type Quantity } from "../../units/quantity.ts";
 import type { KeyPath } from "../types/keyPath.ts";
 import { KnownParts } from "../types/knownParts.ts";
-import type { LengthUnit, MeshUnit, Point } from "../types/types.ts";
+import type { MeshUnit, Point } from "../types/truckTypes.ts";
+import type { LengthUnit } from "../types/types.ts";
 import type { IssueList } from "./issueList.ts";
 import { MAX_LENGTH, MIN_SIZE } from "./limits.ts";
 

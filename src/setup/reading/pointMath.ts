@@ -1,4 +1,4 @@
-import type { Point } from "../types/types.ts";
+import type { Point } from "../types/truckTypes.ts";
 
 /** From `b` to `a`. */
 export function difference(a: Point, b: Point): Point {

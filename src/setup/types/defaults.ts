@@ -5,7 +5,8 @@ import type { RearMotion } from "./floorTypes.ts";
 import type { ShockMount } from "./limitsTypes.ts";
 import type { ArmName, LoadPlace, WheelState } from "./loadsTypes.ts";
 import type { OrderedSide } from "./orderTypes.ts";
-import type { CaliperFrame, PartSide, Point } from "./types.ts";
+import type { PartSide, Point } from "./truckTypes.ts";
+import type { CaliperFrame } from "./types.ts";
 
 /** Every value a setup may leave out, in one place, with the reason it is a fair guess. mm and radians. */
 

@@ -1,5 +1,6 @@
 import type { BuildSetup } from "./buildTypes.ts";
-import type { KnuckleSetup, Point } from "./types.ts";
+import type { Point } from "./truckTypes.ts";
+import type { KnuckleSetup } from "./types.ts";
 
 /** A point of the pin's axis, knuckle frame. @param along from the steering axis along the pin, + outboard, as `hubFace`, mm */
 export function pointOnPin({ pinLead, pinHeight, pinAngle }: KnuckleSetup, along: number): Point {

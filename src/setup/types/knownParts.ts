@@ -1,4 +1,4 @@
-import type { BodyPart } from "./types.ts";
+import type { BodyPart } from "./truckTypes.ts";
 
 interface KnownPart {
   readonly units: string;

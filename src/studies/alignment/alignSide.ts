@@ -5,8 +5,7 @@ import { type BothSides, type BothSidesResult, bothSides } from "./bothSides.ts"
 import { type CasterSweep, casterSweep } from "./casterSweep.ts";
 import { type Sensitivity, sensitivitiesOf } from "./sensitivities.ts";
 import { type SideSettings, setSide } from "./setSide.ts";
-import type { SideJob } from "./sideJob.ts";
-import { straightAhead } from "./straightAhead.ts";
+import { type SideJob, straightAhead } from "./straightAhead.ts";
 
 /** What a shop reads on one wheel, straight ahead at the stance. Radians. */
 export interface WheelReading {

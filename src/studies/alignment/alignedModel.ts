@@ -1,6 +1,5 @@
 import type { AdjustersSetup, AlignedStanding, Setup } from "../../setup/types/types.ts";
-import { joinedModel } from "../model/joinedModel.ts";
-import { type Model, type ModelResult, modelOf } from "../model/model.ts";
+import { joinedModel, type Model, type ModelResult, modelOf } from "../model/model.ts";
 import type { BothSides } from "./bothSides.ts";
 import type { SideSettings } from "./setSide.ts";
 

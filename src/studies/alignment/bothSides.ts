@@ -2,7 +2,7 @@ import type { Setup, WheelTargets } from "../../setup/types/types.ts";
 import { mmFromInches } from "../../units/lengthUnits.ts";
 import type { Model } from "../model/model.ts";
 import type { SideSettings } from "./setSide.ts";
-import type { SideJob } from "./sideJob.ts";
+import type { SideJob } from "./straightAhead.ts";
 
 /** Both wheels of a truck brought to the setup's targets at one stance. mm and radians. */
 export interface BothSides<S extends SideSettings> {

@@ -1,7 +1,7 @@
 import { addScaled, length, normalize, scale, sub, type Vec3 } from "../../geometry/vec.ts";
-import { armCircleOf } from "../../suspension/armCircle.ts";
 import { leastTurn } from "../../suspension/centerLink.ts";
 import type { ArmInput } from "../../suspension/inputs.ts";
+import { armCircleOf } from "../../suspension/sideRow.ts";
 
 /** How far both pivots of an arm are moved, vehicle axes, mm. */
 export interface PivotMoves {

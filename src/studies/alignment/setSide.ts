@@ -4,8 +4,7 @@ import type { FrontEndInput } from "../../suspension/inputs.ts";
 import { type Adjuster, adjustedInput, adjustersOf } from "./adjusters.ts";
 import { realSettings } from "./realSettings.ts";
 import { exactSettings, type LeftOver } from "./settings.ts";
-import type { SideJob } from "./sideJob.ts";
-import { straightAhead, withToe } from "./straightAhead.ts";
+import { type SideJob, straightAhead, withToe } from "./straightAhead.ts";
 
 /** One thing that is set, mm. */
 export interface AdjusterSetting extends Adjuster {

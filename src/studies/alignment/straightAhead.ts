@@ -1,3 +1,4 @@
+import type { AdjustersSetup, WheelTargets } from "../../setup/types/types.ts";
 import { type Alignment, alignmentOf } from "../../suspension/alignment.ts";
 import { armAngleFor } from "../../suspension/armAngle.ts";
 import { assembleFrontEnd, type FrontEnd, type Side, type SideModel } from "../../suspension/frontEnd.ts";
@@ -39,4 +40,16 @@ export function withToe(input: FrontEndInput, side: Side, travel: number, toe: n
     atRest -= excess / slope;
   }
   return null;
+}
+
+/** What an alignment of one wheel starts from. */
+export interface SideJob {
+  readonly frontEnd: FrontEnd;
+  readonly adjusters: AdjustersSetup | null;
+  readonly side: Side;
+  /** Of the stance, mm. */
+  readonly travel: number;
+  readonly targets: WheelTargets;
+  /** mm of each setting that sensitivities are given for. */
+  readonly per: number;
 }

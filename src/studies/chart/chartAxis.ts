@@ -1,8 +1,7 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { SetupField } from "../../setup/fields/setupField.ts";
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
-import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
+import { type KeyPath, keyText, parseKeyText, valueAt } from "../../setup/types/keyPath.ts";
 import type { Result, Setup } from "../../setup/types/types.ts";
 import type { Change } from "../window/truckOverField.ts";
 import { otherWay } from "../window/windowField.ts";

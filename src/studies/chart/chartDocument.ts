@@ -1,4 +1,4 @@
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import { parseKeyText } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { AxisAsk, ChartAsk, ChartCell } from "./chartTypes.ts";

@@ -3,7 +3,7 @@ import type { ShockLimit } from "../../setup/types/limitsTypes.ts";
 import { airMotion } from "../../suspension/airMotion.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE } from "../../suspension/poseRow.ts";
-import { ratesAt } from "../../suspension/ratesAt.ts";
+import { ratesAt } from "../../suspension/wheelMotion.ts";
 import { RATE } from "../../suspension/wheelRates.ts";
 import type { Model } from "../model/model.ts";
 import { lowerMountTo, springOrShockOnKnuckle } from "../model/springOrShock.ts";

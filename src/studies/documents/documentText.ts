@@ -3,7 +3,6 @@ import type { Setup } from "../../setup/types/types.ts";
 import type { UnusualDoubt } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
 import { standingWords } from "../wording/answerWords.ts";
-import { jsonText } from "./jsonText.ts";
 
 /** A truck that documents are about. */
 export interface ToldTruck {
@@ -46,4 +45,17 @@ export function withStandingColumn(rows: readonly string[][], setup: Setup): rea
   if (setup.alignment.standing === undefined) return rows;
   const words = standingWords(setup) ?? "";
   return rows.map((row, i) => [...row, i === 0 ? "shown" : words]);
+}
+
+/** One JSON document, ready to print. @throws RangeError for a number JSON cannot hold, so that none turns into null. */
+export function jsonText(document: unknown): string {
+  const text = JSON.stringify(
+    document,
+    (key, value: unknown) => {
+      if (typeof value === "number" && !Number.isFinite(value)) throw new RangeError(`${key} is ${value}`);
+      return value;
+    },
+    2,
+  );
+  return `${text}\n`;
 }

@@ -4,7 +4,8 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { FloorReport, FloorStance } from "../floor/floorReport.ts";
 import type { RollCase } from "../floor/rollCase.ts";
 import type { RollCoverage } from "../floor/rollCoverage.ts";
-import { clearanceJson, floorPoseJson } from "./floorPoseJson.ts";
+import type { FloorClearance, FloorPose, FloorWheel } from "../stances/floorPose.ts";
+import { pointFromMm } from "./pointFromMm.ts";
 
 /** The stances on the floor as `floor --json` prints them: the file's units, degrees. `roll` null = none asked for. */
 export function floorJson({ stances, roll, below }: FloorReport, { units, floor }: Setup) {
@@ -65,5 +66,42 @@ function caseJson({ asked, state, travels, floor, stops, uncovered, until }: Rol
     stops: stops.map(({ side, name, travel }) => ({ side, name, travel: length(travel) })),
     uncovered: uncovered.map(({ side, from, to }) => ({ side, from: length(from), to: length(to) })),
     until: until === null ? null : isRoll ? degFromRad(until) : length(until),
+  };
+}
+
+/** A truck on its floor: vehicle axes, the file's units, degrees; `normal` is a unit vector, normal · p = `offset`. */
+export function floorPoseJson(floor: FloorPose, units: LengthUnit) {
+  const { plane, roll, pitch, track, clearances, lip, frame, rollCenter } = floor;
+  const length = (mm: number) => unitsFromMm(mm, units);
+  const sides = (both: FloorPose["lip"]) => both && { left: length(both.left), right: length(both.right) };
+  return {
+    normal: plane.normal,
+    offset: length(plane.offset),
+    roll: degFromRad(roll),
+    pitch: degFromRad(pitch),
+    track: length(track),
+    left: wheelJson(floor.left, units),
+    right: wheelJson(floor.right, units),
+    lip: sides(lip),
+    frame: sides(frame),
+    rollCenter: rollCenter && {
+      height: length(rollCenter.height),
+      y: length(rollCenter.y),
+      z: length(rollCenter.z),
+    },
+    clearances: clearances.map((one) => clearanceJson(one, units)),
+  };
+}
+
+/** A point and its height over the floor. */
+function clearanceJson({ name, side, at, clearance }: FloorClearance, units: LengthUnit) {
+  return { name, side, at: pointFromMm(at, units), clearance: unitsFromMm(clearance, units) };
+}
+
+function wheelJson({ travel, contactPatch, camber }: FloorWheel, units: LengthUnit) {
+  return {
+    travel: unitsFromMm(travel, units),
+    contactPatch: pointFromMm(contactPatch, units),
+    camber: degFromRad(camber),
   };
 }

@@ -1,7 +1,7 @@
 import { measureAskOf } from "../measure/measureAskOf.ts";
 import { measureTruck } from "../measure/measureTruck.ts";
 import { WORKSHEET_CANDIDATES } from "../worksheet/candidates.ts";
-import { jsonText } from "./jsonText.ts";
+import { jsonText } from "./documentText.ts";
 import { measureJson } from "./measureJson.ts";
 
 /**

@@ -1,5 +1,5 @@
 import { keyText } from "../../setup/types/keyPath.ts";
-import type { Point } from "../../setup/types/types.ts";
+import type { Point } from "../../setup/types/truckTypes.ts";
 import { degFromRad } from "../../units/angle.ts";
 import {
   type BoltPattern,

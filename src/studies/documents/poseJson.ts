@@ -6,7 +6,7 @@ import { limitsAtPose, limitsPastAt } from "../limits/limitsPastAt.ts";
 import type { Model } from "../model/model.ts";
 import type { GapEntry } from "../reports/gapsAt.ts";
 import type { FloorPose } from "../stances/floorPose.ts";
-import { floorPoseJson } from "./floorPoseJson.ts";
+import { floorPoseJson } from "./floorJson.ts";
 import { limitMarginJson } from "./limitsJson.ts";
 import { pointFromMm } from "./pointFromMm.ts";
 

@@ -1,5 +1,4 @@
-import type { Page } from "../../geometry/page.ts";
-import { textWidth } from "../../geometry/textWidth.ts";
+import { type Page, textWidth } from "../../geometry/page.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import {
   CUT_LIST_NOTES,

@@ -1,5 +1,4 @@
-import type { PageLine, PageText } from "../../geometry/page.ts";
-import { textWidth } from "../../geometry/textWidth.ts";
+import { type PageLine, type PageText, textWidth } from "../../geometry/page.ts";
 import type { Drawn } from "./pageParts.ts";
 
 type Place = readonly [number, number];

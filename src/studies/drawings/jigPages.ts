@@ -1,6 +1,5 @@
-import type { Page, PageText, Pen } from "../../geometry/page.ts";
+import { type Page, type PageText, type Pen, textWidth } from "../../geometry/page.ts";
 import type { Sketch, SketchLook } from "../../geometry/sketch.ts";
-import { textWidth } from "../../geometry/textWidth.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { asBuiltRead } from "../jig/asBuiltReport.ts";
 import { type JigSheet, jigSheetOf } from "../jig/jigSheet.ts";

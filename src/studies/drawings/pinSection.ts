@@ -4,7 +4,7 @@ import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import type { KnuckleSetup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { SolidBody } from "../knuckleSolid/knuckleSolid.ts";
-import { slicedBodies } from "../views/slicedBodies.ts";
+import { slicedBodies } from "../views/viewAxes.ts";
 import { pinLengthWords, pinStepWords, sectionTitle } from "../wording/drawingWords.ts";
 import { clipped } from "./clipped.ts";
 import type { Dimension } from "./dimensions.ts";

@@ -1,4 +1,4 @@
-import { textWidth } from "../../geometry/textWidth.ts";
+import { textWidth } from "../../geometry/page.ts";
 import { drawnDimensions, type LaidDimension, laidDimensions } from "./dimensions.ts";
 import type { DrawnView } from "./drawnView.ts";
 import { type Drawn, line, NOTHING, together } from "./pageParts.ts";

@@ -1,5 +1,5 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import type { BodyPart } from "../../setup/types/types.ts";
+import type { BodyPart } from "../../setup/types/truckTypes.ts";
 import type { SidePose } from "../../suspension/solvePose.ts";
 
 /** Heights of the ground's axes looked at, mm; both ends included. */

@@ -2,8 +2,7 @@ import type { KnuckleSetup, Setup, SetupIssue } from "../../setup/types/types.ts
 import type { Side } from "../../suspension/frontEnd.ts";
 import { alignedFrom, modelAsked } from "../alignment/modelAsked.ts";
 import { followedRange } from "../geometry/geometryReport.ts";
-import { joinedModel } from "../model/joinedModel.ts";
-import type { Model } from "../model/model.ts";
+import { joinedModel, type Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { type CheckReport, checkClearance } from "../reports/check.ts";
 import type { FittedKnuckle } from "./fitKnuckle.ts";

@@ -1,4 +1,4 @@
-import type { CellMotion } from "../model/cellMotion.ts";
+import type { CellMotion } from "../model/carried.ts";
 
 /** One side of one pose as a limit sees it. Left-hand frame (the right side mirrored), mm. Refilled from pose to pose. */
 export interface LimitPlace {

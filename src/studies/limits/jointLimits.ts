@@ -1,7 +1,7 @@
 import { MOTION } from "../../geometry/motionRow.ts";
 import { addScaled, cross, dot, normalize, type Vec3, vecAt } from "../../geometry/vec.ts";
 import type { BallJointLimit } from "../../setup/types/limitsTypes.ts";
-import { carriedPathTo, knuckleDirectionTo } from "../model/carried.ts";
+import { type CellMotion, carriedPathTo, knuckleDirectionTo } from "../model/carried.ts";
 import {
   type ArmAt,
   armAxisOf,
@@ -11,7 +11,6 @@ import {
   LOWER_ARM,
   UPPER_ARM,
 } from "../model/carriedByArm.ts";
-import type { CellMotion } from "../model/cellMotion.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
 
 // Leaf scratch.

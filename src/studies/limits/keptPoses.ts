@@ -2,7 +2,7 @@ import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import type { Model } from "../model/model.ts";
-import { isEverywhere } from "../numeric/isEverywhere.ts";
+import { isEverywhere } from "../numeric/march.ts";
 import { KEPT } from "./frontEndLimit.ts";
 import { CellState, LimitCell } from "./limitCell.ts";
 

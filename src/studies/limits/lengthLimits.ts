@@ -1,8 +1,7 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
-import { carriedPointPathTo } from "../model/carried.ts";
+import { type CellMotion, carriedPointPathTo } from "../model/carried.ts";
 import type { CarriedByArm } from "../model/carriedByArm.ts";
-import type { CellMotion } from "../model/cellMotion.ts";
 import { lowerMountTo, type SpringOrShock } from "../model/springOrShock.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
 

@@ -7,7 +7,7 @@ import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import { INNER_ENDS_ROW, type Steering } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
-import type { CellMotion } from "../model/cellMotion.ts";
+import type { CellMotion } from "../model/carried.ts";
 import type { Model } from "../model/model.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
 import { limitsOn } from "./limitsOn.ts";

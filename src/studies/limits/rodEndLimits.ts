@@ -2,8 +2,7 @@ import { scale, sub, type Vec3, vecAt } from "../../geometry/vec.ts";
 import type { RodEndLimit } from "../../setup/types/limitsTypes.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
-import { carriedPathTo, carriedPointPathTo, knuckleDirectionTo } from "../model/carried.ts";
-import type { CellMotion } from "../model/cellMotion.ts";
+import { type CellMotion, carriedPathTo, carriedPointPathTo, knuckleDirectionTo } from "../model/carried.ts";
 import type { FrontEndLimit, LimitPlace } from "./frontEndLimit.ts";
 
 // Leaf scratch.

@@ -10,9 +10,8 @@ import type { Model } from "../model/model.ts";
 import { pairGapTo } from "../model/pairs.ts";
 import { Budget } from "../numeric/budget.ts";
 import { coarseFirst, evenly } from "../numeric/evenly.ts";
-import { leastTogether } from "./leastTogether.ts";
 import { LimitCells, type MapPastLimit } from "./limitCells.ts";
-import { PairTrack } from "./pairTrack.ts";
+import { leastTogether, PairTrack } from "./pairTrack.ts";
 
 /** One side of a map: flat arrays, cell (row, col) at row × cols + col. mm. */
 export interface MapSide {

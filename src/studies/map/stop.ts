@@ -5,7 +5,7 @@ import type { LimitBorder } from "../limits/limitBorders.ts";
 import type { Model } from "../model/model.ts";
 import { pairGapTo } from "../model/pairs.ts";
 import { onTruck } from "../reports/gapsAt.ts";
-import { leastTogether } from "./leastTogether.ts";
+import { leastTogether } from "./pairTrack.ts";
 import type { PoseCell } from "./poseCell.ts";
 
 /**

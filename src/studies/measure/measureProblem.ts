@@ -1,6 +1,6 @@
 import { bodyPointOf, TRUCK_POINTS } from "../../setup/blocks/readings/readingPoint.ts";
 import type { PointName, Reading } from "../../setup/types/readingTypes.ts";
-import type { Point } from "../../setup/types/types.ts";
+import type { Point } from "../../setup/types/truckTypes.ts";
 import type { Budget } from "../numeric/budget.ts";
 import type { Ask } from "./ask.ts";
 import { ASSUMED_LIP_POINTS } from "./assumedTruck.ts";

@@ -1,6 +1,6 @@
 import { bodyPointOf } from "../../setup/blocks/readings/readingPoint.ts";
 import type { PointName, ReadingSize } from "../../setup/types/readingTypes.ts";
-import type { Point } from "../../setup/types/types.ts";
+import type { Point } from "../../setup/types/truckTypes.ts";
 import {
   ASSUMED_LIP_POINTS,
   ASSUMED_POINTS,

@@ -1,16 +1,30 @@
-import type { PartShape } from "../../gaps/partShape.ts";
+import { type PartShape, partShapeOf } from "../../gaps/partShape.ts";
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import { type TireRing, tireRing } from "../../gaps/tire/tireOf.ts";
-import type { BodyPart, Result, Setup, SetupIssue } from "../../setup/types/types.ts";
+import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
+import type { BodyPart } from "../../setup/types/truckTypes.ts";
+import type { Result, Setup, SetupIssue } from "../../setup/types/types.ts";
 import { assembleFrontEnd, type FrontEnd, type Side } from "../../suspension/frontEnd.ts";
 import { placedStances } from "../stances/placedStances.ts";
 import { assemblyIssue } from "./assemblyIssue.ts";
-import { nonFiniteIssue } from "./finiteSetup.ts";
 import { hardwarePairs } from "./hardwarePairs.ts";
 import type { Pair } from "./pairs.ts";
-import { shapeOfPart } from "./shapeOfPart.ts";
-import { shapeOfRing } from "./shapeOfRing.ts";
+import { shapeOfRing } from "./solids.ts";
 import { springOrShockPairs } from "./springOrShockPairs.ts";
+
+const known = new WeakMap<BodyPart, Map<boolean, PartShape>>();
+
+/**
+ * The part cut into cells, as `partShapeOf`, once for each part and hand: the parts of a setup are never changed in place,
+ * and a scanned fender takes a while to cut up.
+ */
+function shapeOfPart(part: BodyPart, mirrored: boolean): PartShape {
+  const shapes = known.get(part) ?? new Map<boolean, PartShape>();
+  known.set(part, shapes);
+  const shape = shapes.get(mirrored) ?? partShapeOf(part, mirrored);
+  shapes.set(mirrored, shape);
+  return shape;
+}
 
 /** A part as one side's wheel sees it: in that side's left-hand frame (the right side mirrored). */
 export interface SidedPart {
@@ -103,4 +117,45 @@ function isMirrored(part: BodyPart, side: Side): boolean {
   if (part.kind === "mesh") return part.positions.reduce((sum, y, i) => (i % 3 === 1 ? sum + y : sum), 0) < 0;
   const points = part.kind === "path" ? part.points : [part.min, part.max];
   return points.reduce((sum, p) => sum + p[1], 0) < 0;
+}
+
+/**
+ * The first number of a setup that is not finite, as an issue; null = all are. A setup that was read has none: this is
+ * for setups put together by other means, since nothing worked out from NaN or infinity is an answer.
+ */
+function nonFiniteIssue(setup: Setup, file: string): SetupIssue | null {
+  const path = nonFiniteIn(setup, []);
+  if (path === null) return null;
+  return { file, key: keyText(path.at), value: String(path.value), mend: "must be a finite number" };
+}
+
+function nonFiniteIn(value: unknown, at: KeyPath): { readonly at: KeyPath; readonly value: number } | null {
+  if (typeof value === "number") return Number.isFinite(value) ? null : { at, value };
+  if (typeof value !== "object" || value === null) return null;
+  if (value instanceof Float64Array) {
+    for (let i = 0; i < value.length; i++)
+      if (!Number.isFinite(value[i])) return { at: [...at, i], value: value[i]! };
+    return null;
+  }
+  if (ArrayBuffer.isView(value)) return null; // whole numbers
+  for (const [key, inner] of Object.entries(value)) {
+    const found = nonFiniteIn(inner, [...at, Array.isArray(value) ? Number(key) : key]);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+/**
+ * The left side of one model beside the right side of another of the same truck: arms or knuckles that differ from side to
+ * side. `setup` and `frontEnd.input` tell of the left one.
+ */
+export function joinedModel(left: Model, right: Model): Model {
+  const { frontEnd, pairs } = left;
+  return {
+    ...left,
+    frontEnd: { ...frontEnd, right: right.frontEnd.right },
+    // Both lists have the same pairs in the same order.
+    pairs: pairs.map((pair, i) => (pair.side === "left" ? pair : right.pairs[i]!)),
+    mirrored: false,
+  };
 }

@@ -7,8 +7,7 @@ import type { InnerEndSpread } from "../../suspension/motionBound.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import type { RodPair } from "../model/pairs.ts";
 import { CELL_OF_POSES, CELL_OF_POSES_ROW } from "../search/cellOfPoses.ts";
-import { rodCellTo } from "../search/rodCell.ts";
-import { rodMotionTo } from "../search/rodMotion.ts";
+import { rodCellTo, rodMotionTo } from "../search/rodMotion.ts";
 
 /** The pair keeps the gap all over the cell. */
 export const KEEPS = Number.POSITIVE_INFINITY;

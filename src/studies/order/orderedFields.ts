@@ -1,6 +1,7 @@
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { OrderSetup } from "../../setup/types/orderTypes.ts";
-import type { Point, Setup } from "../../setup/types/types.ts";
+import type { Point } from "../../setup/types/truckTypes.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import { type FileUnits, MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { backspacingFromOffset } from "../../units/wheelOffset.ts";
 import type { OrderedParts } from "./orderedParts.ts";

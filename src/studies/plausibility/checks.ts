@@ -1,14 +1,80 @@
+import { READING_KEYS } from "../../setup/types/asBuiltTypes.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { UnusualCheck } from "../../setup/types/unusualChecks.ts";
+import { MM_PER_INCH } from "../../units/lengthUnits.ts";
+import { clampHeight, jigReadingsOf } from "../jig/jigReadings.ts";
+import { orderedKnuckle } from "../jig/jigSheet.ts";
 import type { Model } from "../model/model.ts";
 import { unusualBuild, unusualMultiples, unusualOrder } from "./blockSizes.ts";
 import { mixedFileUnits } from "./fileUnits.ts";
-import { oddReadings } from "./jigReadings.ts";
 import { farAwayPoints, mixedSides } from "./points.ts";
-import { unusualHubFace, unusualSizes } from "./sizes.ts";
+import { degrees, inches, ofPlace, outOf } from "./ranges.ts";
 import { crossedTieRod, leaningArms, leaningAxis, leaningWheel, oddSpan } from "./standing.ts";
 import { tenTimesNeighbors } from "./tenTimes.ts";
-import type { Unusual } from "./unusual.ts";
+import { isUsual, meantBy, type Unusual, type UsualRange } from "./unusual.ts";
 import { lipInTire, oddBackspacing, oddLoadedRadius, oddRideHeight, oddTrack } from "./wheelAndBody.ts";
+
+/** What a hub face measures, from the steering axis along the pin. Common practice, no source. */
+const HUB_FACE_RANGE = inches(3, 10);
+
+/**
+ * Sizes that stand on their own, and what pickups and vans have there. Common practice, no source; wide enough for drop
+ * knuckles, narrowed clips and one-ton trucks.
+ */
+const SIZES: readonly (readonly [KeyPath, UsualRange])[] = [
+  [["knuckle", "span"], inches(6, 20)],
+  [["knuckle", "pinHeight"], inches(-1, 13)],
+  [["knuckle", "pinAngle"], degrees(0, 20)],
+  [["knuckle", "pinLead"], inches(-1.5, 1.5)],
+  [["truck", "wheelbase"], inches(70, 220)],
+  [["truck", "steering", "stroke"], inches(0.75, 4.5)],
+  [["truck", "steering", "swing"], degrees(10, 55)],
+  [["wheel", "rimWidth"], inches(4, 16)],
+  [["alignment", "toe"], degrees(-3, 3)],
+  [["travel", "bump"], inches(0, 12)],
+  [["travel", "droop"], inches(-12, 0)],
+  [["allowance"], inches(0, 3)],
+  [["hardware", "rotor", "diameter"], inches(8, 18)],
+  [["hardware", "rotor", "thickness"], inches(0.25, 2)],
+];
+
+/** Sizes out of the usual, one by one. */
+function unusualSizes(setup: Setup): readonly Unusual[] {
+  return SIZES.flatMap(([path, range]) => ofPlace("size", path, range, setup));
+}
+
+/** The hub face, out of the usual. */
+function unusualHubFace(setup: Setup): readonly Unusual[] {
+  return outOf("hubFace", ["knuckle", "hubFace"], setup.knuckle.hubFace, HUB_FACE_RANGE, setup);
+}
+
+/** mm and rad, either way of what the sheet asks for: a knuckle farther off than that is not the one on order. Common practice, no source. */
+const OFF = { length: 0.6 * MM_PER_INCH, angle: (6 / 180) * Math.PI } as const;
+
+/** Readings off the jig that no knuckle on order gives: a whole inch misread on the tape, the other unit, a decimal place. */
+function oddReadings(setup: Setup): readonly Unusual[] {
+  const { asBuilt, jig, units } = setup;
+  if (asBuilt === null) return [];
+  const ordered = orderedKnuckle(setup);
+  return (["left", "right"] as const).flatMap((side): readonly Unusual[] => {
+    const read = asBuilt[side];
+    if (read === null) return [];
+    const wanted = jigReadingsOf(ordered, jig, clampHeight(read.clampedAt, ordered, jig));
+    return READING_KEYS.flatMap((key): readonly Unusual[] => {
+      const value = read.readings[key];
+      const kind = key === "faceAngle" ? "angle" : "length";
+      const range = { least: wanted[key] - OFF[kind], most: wanted[key] + OFF[kind] };
+      if (value === undefined || isUsual(value, range)) return [];
+      const slips = meantBy(value, range, kind, units);
+      const inch = [-1, 1].map((way) => value + way * MM_PER_INCH).find((one) => isUsual(one, range));
+      const meant =
+        kind === "length" && inch !== undefined ? [...slips, { slip: "inch", value: inch } as const] : slips;
+      const paths: Unusual["paths"] = [["asBuilt", side, key]];
+      return [{ check: "jigReading", paths, kind, value, ...range, meant, beside: wanted[key] }];
+    });
+  });
+}
 
 /** One check for plausible slips. */
 export interface PlausibilityCheck {

@@ -1,5 +1,6 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
-import type { Point, Setup } from "../../setup/types/types.ts";
+import type { Point } from "../../setup/types/truckTypes.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { isUsual, type Unusual, type UsualRange } from "./unusual.ts";
 

@@ -1,8 +1,8 @@
 import { length, sub } from "../../geometry/vec.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { armCircleOf } from "../../suspension/armCircle.ts";
 import { assembleFrontEnd, type FrontEnd } from "../../suspension/frontEnd.ts";
 import type { ArmInput } from "../../suspension/inputs.ts";
+import { armCircleOf } from "../../suspension/sideRow.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 
 /** What it does that the knuckle's span is not the distance of the two arms' ball joints as measured. mm, radians. */

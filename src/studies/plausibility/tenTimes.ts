@@ -1,5 +1,6 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
-import type { Point, Setup } from "../../setup/types/types.ts";
+import type { Point } from "../../setup/types/truckTypes.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import type { Meant, Unusual } from "./unusual.ts";
 
 /** A number this many times its neighbors', or this share of them, has its decimal point one place off. */

@@ -1,5 +1,6 @@
 import type { KeyPath } from "../../setup/types/keyPath.ts";
-import type { BodyPart, Setup } from "../../setup/types/types.ts";
+import type { BodyPart } from "../../setup/types/truckTypes.ts";
+import type { Setup } from "../../setup/types/types.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { backspacingFromOffset } from "../../units/wheelOffset.ts";

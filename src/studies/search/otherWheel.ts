@@ -7,7 +7,7 @@ import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
 import { RATE_ROW, wheelRatesTo } from "../../suspension/wheelRates.ts";
-import { isEverywhere } from "../numeric/isEverywhere.ts";
+import { isEverywhere } from "../numeric/march.ts";
 
 /** rad. What a range of travel loses on its way through both wheels' arm angles. */
 const ROUNDING = 1e-9;

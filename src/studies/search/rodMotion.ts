@@ -1,3 +1,4 @@
+import { CELL, CellKind } from "../../gaps/cells/cells.ts";
 import { MOTION, MOTION_ROW } from "../../geometry/motionRow.ts";
 import type { InnerEndSpread } from "../../suspension/motionBound.ts";
 import { POSE } from "../../suspension/poseRow.ts";
@@ -76,4 +77,29 @@ export function scaledMotionTo(out: Float64Array, inner: Float64Array, far: numb
   for (let i = MOTION.armTurn; i < MOTION_ROW; i++) out[i] = far * inner[i]!;
   out[MOTION.armHalf] = inner[MOTION.armHalf]!;
   out[MOTION.steerHalf] = inner[MOTION.steerHalf]!;
+}
+
+/**
+ * Fills a cell row with the piece of a rod between fractions `near` and `far` from its outer end. mm.
+ * @param outer, inner the rod's ends, three numbers each at `outerAt`, `innerAt`.
+ */
+export function rodCellTo(
+  out: Float64Array,
+  outer: ArrayLike<number>,
+  outerAt: number,
+  inner: ArrayLike<number>,
+  innerAt: number,
+  near: number,
+  far: number,
+  radius: number,
+): void {
+  out[0] = CellKind.Segment;
+  for (let i = 0; i < 3; i++) {
+    const k = outer[outerAt + i]!;
+    const along = inner[innerAt + i]! - k;
+    out[1 + i] = k + near * along;
+    out[4 + i] = k + far * along;
+    out[7 + i] = 0;
+  }
+  out[CELL.radius] = radius;
 }

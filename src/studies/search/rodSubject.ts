@@ -14,9 +14,8 @@ import { CELL_OF_POSES, CELL_OF_POSES_ROW } from "./cellOfPoses.ts";
 import { toleranceAt } from "./deepTolerance.ts";
 import { Cut, loosestCut, NODE, NODE_ROW, type Nodes } from "./nodes.ts";
 import type { PoseCells } from "./poseCells.ts";
-import { rodCellTo } from "./rodCell.ts";
 import { boundFan, type FanBound, fanBound } from "./rodFan.ts";
-import { type InnerEndMotion, rodMotionTo, scaledMotionTo } from "./rodMotion.ts";
+import { type InnerEndMotion, rodCellTo, rodMotionTo, scaledMotionTo } from "./rodMotion.ts";
 import type { Said, Subject } from "./subject.ts";
 
 // Scratch: a search is not reentrant and calls back nobody.

@@ -5,8 +5,7 @@ import { POSE } from "../../suspension/poseRow.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import type { SpringOrShockPair } from "../model/pairs.ts";
 import { lowerMountTo } from "../model/springOrShock.ts";
-import { rodCellTo } from "./rodCell.ts";
-import { rodMotionTo, scaledMotionTo } from "./rodMotion.ts";
+import { rodCellTo, rodMotionTo, scaledMotionTo } from "./rodMotion.ts";
 
 // Scratch: what `lookAtSpringOrShock` saw last, and that of a piece.
 const cell = new Float64Array(CELL_ROW);

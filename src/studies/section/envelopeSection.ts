@@ -1,11 +1,10 @@
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
-import type { BodyPart } from "../../setup/types/types.ts";
+import type { BodyPart } from "../../setup/types/truckTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
-import type { SectionPlane } from "./outline.ts";
-import { type Outline, outlineArea } from "./outline.ts";
+import { type Outline, outlineArea, type SectionPlane } from "./outline.ts";
 import { outlineDistance } from "./outlineDistance.ts";
 import { placedBody, ringMesh } from "./placedBody.ts";
 import { sliceMesh } from "./sliceMesh.ts";

@@ -1,7 +1,7 @@
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import { addScaled, cross, normalize, type Vec3 } from "../../geometry/vec.ts";
-import type { BodyPart, Point } from "../../setup/types/types.ts";
+import type { BodyPart, Point } from "../../setup/types/truckTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 
 /** A body part as it stands on one side of the truck, in vehicle axes. */

@@ -1,5 +1,5 @@
 import { mirrorY, type Vec3 } from "../../geometry/vec.ts";
-import type { BodyPart, PathPart } from "../../setup/types/types.ts";
+import type { BodyPart, PathPart } from "../../setup/types/truckTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { CutArc } from "./cutArcs.ts";
 import { type FlatSheet, pieceDistance } from "./flatSheet.ts";

@@ -1,5 +1,5 @@
 import { mirrorY, type Vec3 } from "../../geometry/vec.ts";
-import type { BodyPart } from "../../setup/types/types.ts";
+import type { BodyPart } from "../../setup/types/truckTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { SectionBends } from "../envelope/sectionBends.ts";
 import { SectionField } from "../envelope/sectionField.ts";
@@ -10,14 +10,13 @@ import { rangesToCheck } from "../reports/check.ts";
 import { ALL_POSES, type SideRange } from "../search/sideRange.ts";
 import { type Outline, outlineArea } from "../section/outline.ts";
 import { placedBody } from "../section/placedBody.ts";
-import { boxFaces } from "./boxFaces.ts";
+import { boxFaces, clippedToRect } from "./boxFaces.ts";
 import { contourOf } from "./contour.ts";
 import { apartArcs, arcOutline, type CutArc, cutArcs } from "./cutArcs.ts";
 import type { FlatSheet } from "./flatSheet.ts";
 import { leftOf } from "./leftOf.ts";
 import { lipSheet } from "./lipSheet.ts";
 import { poseTable } from "./poseTable.ts";
-import { clippedToRect } from "./rectClip.ts";
 import type { Trim, TrimRegion } from "./trimTypes.ts";
 
 /** mm. Cells that lines are read from, and how much more is taken than the allowance asks: distances and lines are found to less. */

@@ -1,4 +1,4 @@
-import type { PathPart } from "../../setup/types/types.ts";
+import type { PathPart } from "../../setup/types/truckTypes.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import type { Outline } from "../section/outline.ts";
 

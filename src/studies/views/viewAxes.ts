@@ -1,4 +1,6 @@
+import type { TriangleMesh } from "../../geometry/triangleMesh.ts";
 import { dot, type Vec3 } from "../../geometry/vec.ts";
+import { sliceMesh } from "../section/sliceMesh.ts";
 
 /** How a view is looked at: directions of unit length in the knuckle frame, `right` × `up` toward the viewer. */
 export interface ViewAxes {
@@ -23,4 +25,13 @@ export const VIEWS: Readonly<Record<ViewName, ViewAxes>> = {
 /** A point as it is seen: to the right and up, mm. */
 export function seenAt({ right, up }: ViewAxes, point: Vec3): readonly [u: number, v: number] {
   return [dot(point, right), dot(point, up)];
+}
+
+/** Outlines of bodies where a plane square to x cuts them, a list a body: y0, z0, y1, z1, … mm, closed; seen from the front. */
+export function slicedBodies(meshes: readonly TriangleMesh[], at: number): Float64Array[][] {
+  return meshes.map((mesh) =>
+    sliceMesh(mesh, { axis: "x", at })
+      .filter(({ closed }) => closed)
+      .map(({ points }) => points),
+  );
 }

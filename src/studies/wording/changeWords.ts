@@ -1,4 +1,4 @@
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import { parseKeyText } from "../../setup/types/keyPath.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type {
   AlsoMoves,

@@ -1,4 +1,4 @@
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import { parseKeyText } from "../../setup/types/keyPath.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { mmFromUnits } from "../../units/lengthUnits.ts";
 import type { CellDocument, ChartDocument } from "../chart/chartDocument.ts";

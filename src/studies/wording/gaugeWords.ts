@@ -1,4 +1,4 @@
-import type { MeshUnit } from "../../setup/types/types.ts";
+import type { MeshUnit } from "../../setup/types/truckTypes.ts";
 import type { Gauge } from "../../setup/worksheet/worksheetState.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { UnitGuess } from "../worksheet/scanMove.ts";

@@ -1,5 +1,4 @@
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
-import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+import { type KeyPath, parseKeyText, valueAt } from "../../setup/types/keyPath.ts";
 import type { ReadingAsk } from "../../setup/worksheet/worksheetLines.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { OddsInput, WithinSource } from "../odds/oddsInputs.ts";

@@ -1,5 +1,5 @@
 import type { OrderedSide } from "../../setup/types/orderTypes.ts";
-import type { Point } from "../../setup/types/types.ts";
+import type { Point } from "../../setup/types/truckTypes.ts";
 import { degFromRad } from "../../units/angle.ts";
 import {
   type BoltPattern,

@@ -1,5 +1,5 @@
 import type { Setup } from "../../setup/types/types.ts";
-import { sleeveTurns } from "../alignment/sleeveTurns.ts";
+import { sleeveTurns } from "../alignment/onTieRod.ts";
 
 const QUARTERS = ["", "1/4", "1/2", "3/4"] as const;
 

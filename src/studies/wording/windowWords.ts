@@ -1,4 +1,4 @@
-import { parseKeyText } from "../../setup/reading/parseKeyText.ts";
+import { parseKeyText } from "../../setup/types/keyPath.ts";
 import { degFromRad, radFromDeg } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";

@@ -2,7 +2,8 @@ import { addScaled, length, sub, type Vec3 } from "../../geometry/vec.ts";
 import { mmPerMeshUnit } from "../../setup/blocks/meshPlace.ts";
 import { lengthAt } from "../../setup/reading/lengthAt.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
-import type { LengthUnit, MeshUnit } from "../../setup/types/types.ts";
+import type { MeshUnit } from "../../setup/types/truckTypes.ts";
+import type { LengthUnit } from "../../setup/types/types.ts";
 import { type MatchedPoint, type ScanPlacing, scanOnPoints, turned } from "../measure/scanOnPoints.ts";
 
 /** The unit a part's mesh file is read in. @param part where the body part stands */

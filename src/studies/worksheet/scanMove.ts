@@ -1,6 +1,6 @@
 import { addScaled, dot, sub, type Vec3 } from "../../geometry/vec.ts";
 import { MESH_UNITS, mmPerMeshUnit } from "../../setup/blocks/meshPlace.ts";
-import type { MeshUnit } from "../../setup/types/types.ts";
+import type { MeshUnit } from "../../setup/types/truckTypes.ts";
 import { degreesOf, turned } from "../measure/scanOnPoints.ts";
 import type { Standing } from "./scanFit.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { standsAsTyped } from "../../../src/app/stage/partPoints.ts";
 import { truckOf } from "../../../src/app/state/truck.ts";
-import type { BodyPart, PartSide, Point } from "../../../src/setup/types/types.ts";
+import type { BodyPart, PartSide, Point } from "../../../src/setup/types/truckTypes.ts";
 import { exampleDocument } from "../exampleText.ts";
 
 function hose(side: PartSide, y: number): BodyPart {

@@ -3,7 +3,7 @@ import { lipPanelGeometry } from "../../../src/app/stage/lipPanel.ts";
 import { isLip, type WheelPlace } from "../../../src/app/stage/lips.ts";
 import { brightness, type Finish } from "../../../src/app/stage/litBall.ts";
 import { treadGeometry } from "../../../src/app/stage/treadGeometry.ts";
-import type { BodyPart, PathPart } from "../../../src/setup/types/types.ts";
+import type { BodyPart, PathPart } from "../../../src/setup/types/truckTypes.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 
 const wheel: WheelPlace = { y: 760, z: 345, freeRadius: 355 };

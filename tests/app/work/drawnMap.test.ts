@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isOpen } from "../../../src/app/clear/map/isOpen.ts";
+import { isOpen } from "../../../src/app/clear/map/mapRegions.ts";
 import { drawnMapOf } from "../../../src/app/work/drawnMap.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { demoModel, lipAlone } from "../../studies/demoModel.ts";

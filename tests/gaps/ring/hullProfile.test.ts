@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { EDGE_ROW } from "../../../src/gaps/ring/edgeRow.ts";
+import { EDGE_ROW } from "../../../src/gaps/ring/convexPieces.ts";
 import { hullProfileView, hullReach, lookAtHullProfile } from "../../../src/gaps/ring/hullProfile.ts";
 import { countedReads } from "../../reference/countedReads.ts";
 import { between } from "../../reference/gapCases.ts";

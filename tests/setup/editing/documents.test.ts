@@ -3,10 +3,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { documentText } from "../../../src/setup/documentText.ts";
 import { resolveShown } from "../../../src/setup/editing/resolveShown.ts";
-import { parseKeyText } from "../../../src/setup/reading/parseKeyText.ts";
 import { removeAt, setAt } from "../../../src/setup/reading/setAt.ts";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
-import { keyText } from "../../../src/setup/types/keyPath.ts";
+import { keyText, parseKeyText } from "../../../src/setup/types/keyPath.ts";
 import { KnownParts } from "../../../src/setup/types/knownParts.ts";
 
 const demo: Record<string, unknown> = JSON.parse(

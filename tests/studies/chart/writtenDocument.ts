@@ -1,4 +1,5 @@
-import type { BodyPart, Setup } from "../../../src/setup/types/types.ts";
+import type { BodyPart } from "../../../src/setup/types/truckTypes.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
 
 const degrees = (rad: number) => (rad / Math.PI) * 180;
 

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { textWidth } from "../../../src/geometry/textWidth.ts";
+import { textWidth } from "../../../src/geometry/page.ts";
 import { readSetup } from "../../../src/setup/readSetup.ts";
 import type { BuildSetup } from "../../../src/setup/types/buildTypes.ts";
 import type { KnuckleSetup } from "../../../src/setup/types/types.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { textWidth } from "../../../src/geometry/textWidth.ts";
+import { textWidth } from "../../../src/geometry/page.ts";
 import { readSetup } from "../../../src/setup/readSetup.ts";
 import { jigPages } from "../../../src/studies/drawings/jigPages.ts";
 import { PAPER_NAMES } from "../../../src/studies/drawings/paper.ts";

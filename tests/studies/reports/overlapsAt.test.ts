@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { length, sub, type Vec3 } from "../../../src/geometry/vec.ts";
-import type { BodyPart } from "../../../src/setup/types/types.ts";
+import type { BodyPart } from "../../../src/setup/types/truckTypes.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { overlapsAt } from "../../../src/studies/reports/overlapsAt.ts";

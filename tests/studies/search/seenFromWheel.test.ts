@@ -22,9 +22,8 @@ import {
   springOrShockOnKnuckle,
   springOrShockShape,
 } from "../../../src/studies/model/springOrShock.ts";
-import { rodCellTo } from "../../../src/studies/search/rodCell.ts";
 import { boundFan, fanBound } from "../../../src/studies/search/rodFan.ts";
-import { rodMotionTo, scaledMotionTo } from "../../../src/studies/search/rodMotion.ts";
+import { rodCellTo, rodMotionTo, scaledMotionTo } from "../../../src/studies/search/rodMotion.ts";
 import {
   boundSpringOrShockPiece,
   lookAtSpringOrShock,

@@ -2,8 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { TriangleMesh } from "../../../src/geometry/triangleMesh.ts";
 import { plateMesh } from "../../../src/studies/knuckleSolid/plateMesh.ts";
 import { projectedView } from "../../../src/studies/views/hiddenLines.ts";
-import { slicedBodies } from "../../../src/studies/views/slicedBodies.ts";
-import { seenAt, VIEWS } from "../../../src/studies/views/viewAxes.ts";
+import { seenAt, slicedBodies, VIEWS } from "../../../src/studies/views/viewAxes.ts";
 
 /** A block with its faces square to the axes. */
 function block([x0, y0, z0]: readonly number[], [x1, y1, z1]: readonly number[]): TriangleMesh {

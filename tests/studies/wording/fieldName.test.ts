@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fieldAt, setupFields } from "../../../src/setup/fieldCatalogue.ts";
-import { parseKeyText } from "../../../src/setup/reading/parseKeyText.ts";
+import { parseKeyText } from "../../../src/setup/types/keyPath.ts";
 import { fieldName } from "../../../src/studies/wording/fieldName.ts";
 import { exampleDocument } from "../../app/exampleText.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Truck, truckOf } from "../../../src/app/state/truck.ts";
-import { keepTogether } from "../../../src/app/words/keepTogether.ts";
+import { keepTogether } from "../../../src/app/words/keyWords.ts";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
 import type { GapEntry } from "../../../src/studies/reports/gapsAt.ts";
 import { amountText } from "../../../src/studies/wording/lengths.ts";

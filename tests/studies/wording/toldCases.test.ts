@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gapOverSteer } from "../../../src/app/clear/plots/gapPlots.ts";
-import { truckAnswer } from "../../../src/app/show/counter/truckAnswer.ts";
+import { truckAnswer } from "../../../src/app/show/counter/whatIf.ts";
 import { drawnMapOf } from "../../../src/app/work/drawnMap.ts";
 import { gapCell } from "../../../src/cli/output/textTable.ts";
 import { canStand, heightStop } from "../../../src/studies/limits/heightWay.ts";

@@ -1,22 +1,22 @@
 import "./aligning.css";
 import { useDeferredValue } from "react";
-import type { Setup } from "../../../setup/types/types.ts";
+import type { LengthUnit, Setup } from "../../../setup/types/types.ts";
 import type { TruckAlignment } from "../../../studies/alignment/alignSide.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
+import { degFromRad } from "../../../units/angle.ts";
+import { printAlone } from "../../parts/printAlone.ts";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { StandingSwitch } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
-import { isAlike } from "./isAlike.ts";
-import { PrintCard } from "./PrintCard.tsx";
+import { workbench } from "../../state/workbench.ts";
 import { ReadingTable } from "./ReadingTable.tsx";
 import { SensitivityTable } from "./SensitivityTable.tsx";
 import { SettingFigures } from "./SettingFigures.tsx";
-import { StartAligning } from "./StartAligning.tsx";
 import { settingFormat } from "./settingFormat.ts";
-import { truckAlignment } from "./truckAlignment.ts";
+import { isAlike, truckAlignment } from "./truckAlignment.ts";
 
 export type AligningPanelProps = {
   truck: Truck;
@@ -110,4 +110,70 @@ function Outcome({
         : `Out of range: ${who} ${who === "neither wheel" ? "meets its" : "does not meet its"} targets ${means}. This is the nearest there is.`}
     </p>
   );
+}
+
+/** Prints the alignment card alone, for the wall beside the rack. */
+function PrintCard() {
+  return (
+    <button type="button" className="button" onClick={() => printAlone("aligning")}>
+      Print
+    </button>
+  );
+}
+
+type StartAligningProps = {
+  truck: Truck;
+  /** null where the truck does not even stand as measured. */
+  alignment: TruckAlignment | null;
+};
+
+/** What a setup needs to be aligned, and buttons that add it; nothing where it is all there. */
+function StartAligning({ truck, alignment }: StartAligningProps) {
+  const { setup } = truck.bolted;
+  const needsTargets = setup.alignment.targets === null;
+  const needsAdjusters = setup.adjusters === null;
+  if ((!needsTargets && !needsAdjusters) || alignment === null) return null;
+  const add = () => {
+    const { applySuggestion, beginGesture, endGesture } = workbench.getState();
+    beginGesture();
+    if (needsAdjusters)
+      applySuggestion({ path: ["adjusters"], value: startShims(setup.units), kind: "nearest" });
+    if (needsTargets) {
+      const value = startTargets(alignment, setup);
+      applySuggestion({ path: ["alignment", "targets"], value, kind: "nearest" });
+    }
+    endGesture();
+  };
+  const what = [needsTargets && "targets", needsAdjusters && "shim stacks"].filter(Boolean).join(" and ");
+  return (
+    <div className="aligning-start">
+      <p>
+        {needsTargets
+          ? "Say what the wheels are to be aligned to, and this card tells the shims and tie rods that do it."
+          : "Nothing but the tie rods can be set: say what camber and caster are set with."}{" "}
+        {needsTargets && "The targets start at what the truck reads as bolted on."}{" "}
+        {needsAdjusters && "The stacks start as a guess: put in those the truck was measured with."}
+      </p>
+      <button type="button" className="button" onClick={add}>
+        Add {what}
+      </button>
+    </div>
+  );
+}
+
+/** Targets to start from, as the file holds them: what it reads as bolted on, to the nearest quarter of a degree. */
+export function startTargets({ left }: TruckAlignment, { stances }: Setup): object {
+  const quarter = (rad: number) => Math.round(degFromRad(rad) * 4) / 4 + 0;
+  const standing = stances.find(({ travel }) => travel === 0);
+  return {
+    ...(standing && { stance: standing.name }),
+    camber: quarter(left.asBolted.camber),
+    caster: quarter(left.asBolted.caster),
+  };
+}
+
+/** Shim stacks to start from, as the file holds them: about what many trucks have (common practice, no source). */
+export function startShims(units: LengthUnit): object {
+  const stack = units === "in" ? "1/4" : 6;
+  return { kind: "shims", front: stack, rear: stack, most: units === "in" ? "3/4" : 20 };
 }

@@ -1,7 +1,7 @@
 import type { SideAlignment, WheelReading } from "../../../studies/alignment/alignSide.ts";
 import { angleText } from "../../../studies/wording/lengths.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
-import { leftOverWords } from "./leftOverWords.ts";
+import { leftOverWords } from "./settingFormat.ts";
 
 export type ReadingTableProps = {
   side: SideAlignment;

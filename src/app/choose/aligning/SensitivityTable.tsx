@@ -1,10 +1,25 @@
 import type { Sensitivity } from "../../../studies/alignment/sensitivities.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { MM_PER_INCH } from "../../../units/lengthUnits.ts";
+import type { LengthDisplay } from "../../state/preferences.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
-import { sensitivityPer } from "./sensitivityPer.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { signedAngle } from "./settingFormat.ts";
+
+/** How much shim is told of, mm, where a person chose how lengths are shown. */
+const CHOSEN: Readonly<Record<Exclude<LengthDisplay, "file">, number>> = {
+  "1/16": MM_PER_INCH / 16,
+  "1/32": MM_PER_INCH / 32,
+  "1/64": MM_PER_INCH / 64,
+  decimal: MM_PER_INCH / 100,
+  mm: 1,
+};
+
+/** Of how much more shim its effect is told, mm: the fraction chosen, else `otherwise`, 1/32 in or 1 mm by the file. */
+function sensitivityPer(lengths: LengthDisplay, otherwise: number): number {
+  return lengths === "file" ? otherwise : CHOSEN[lengths];
+}
 
 export type SensitivityTableProps = {
   sensitivities: readonly Sensitivity[];

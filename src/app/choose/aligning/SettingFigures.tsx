@@ -4,9 +4,8 @@ import type { SideAlignment, TruckAlignment } from "../../../studies/alignment/a
 import { lengthText } from "../../../studies/wording/lengths.ts";
 import { sleeveWords } from "../../../studies/wording/sleeveWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
-import { changeWords } from "./changeWords.ts";
-import { SettingFigure } from "./SettingFigure.tsx";
+import { keepTogether } from "../../words/keyWords.ts";
+import { changeWords, SettingFigure } from "./SettingFigure.tsx";
 
 export type SettingFiguresProps = {
   alignment: TruckAlignment;

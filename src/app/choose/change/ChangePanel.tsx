@@ -23,7 +23,7 @@ import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
 import { keepOrder, keptOrder } from "./effortOrder.ts";
 import { TrimTemplates } from "./TrimTemplates.tsx";

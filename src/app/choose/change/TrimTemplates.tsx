@@ -8,7 +8,7 @@ import { FileList } from "../../parts/sheets/FileList.tsx";
 import { PrintSheets } from "../../parts/sheets/PrintSheets.tsx";
 import { trimView } from "../../state/trimView.ts";
 import type { Truck } from "../../state/truck.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 
 /** What a trim takes of a panel: drawn in the picture while this is shown, as files to save and as sheets to print. */
 export function TrimTemplates({ truck, trim }: { truck: Truck; trim: TrimmedPart }) {

@@ -22,7 +22,7 @@ import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useDocumentToAsk, useShownDocument } from "../../state/useShownDocument.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { FieldChooser } from "./FieldChooser.tsx";

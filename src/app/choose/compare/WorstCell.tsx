@@ -2,7 +2,7 @@ import { worstFacts, worstFactsText } from "../../../studies/wording/gapTexts.ts
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { useDoubts } from "../../state/useDoubts.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import type { Answered } from "../../work/answerCache.ts";
 
 export type WorstCellProps = {

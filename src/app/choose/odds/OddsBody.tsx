@@ -10,12 +10,12 @@ import {
   oddsSentence,
 } from "../../../studies/wording/oddsWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
-import { useOdds } from "../../parts/odds/useOdds.ts";
+import { useOdds } from "../../parts/odds/OddsLine.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 
 /** The odds: their sentence, what to measure again, what matters as bars with numbers, what they are made of. */
 export function OddsBody({ truck }: { truck: Truck }) {

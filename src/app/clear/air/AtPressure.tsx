@@ -6,7 +6,7 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 import { bareUnit, parseQuantity } from "../../../units/quantity.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 
 export type AtPressureProps = {
   truck: Truck;

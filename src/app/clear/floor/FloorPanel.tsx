@@ -15,7 +15,7 @@ import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { MeasureField } from "./MeasureField.tsx";
 import { RollPart } from "./RollPart.tsx";
 

@@ -1,13 +1,13 @@
 import { useId, useState } from "react";
 import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
 import { travelForMeasure } from "../../../studies/stances/travelForMeasure.ts";
+import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { parseAngle } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { parseLength } from "../../../units/parseLength.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { clampTravel } from "../../state/viewActions.ts";
-import { measureText } from "./measureText.ts";
 
 export type MeasureFieldProps = {
   truck: Truck;
@@ -97,4 +97,9 @@ function rangeMend(
 ): string {
   if (least === null || most === null) return "This cannot be measured on this truck.";
   return `The truck reads ${measureText(measure, least, format)} to ${measureText(measure, most, format)} here, over all the travel its wheels can reach.`;
+}
+
+/** A stance's measure with its unit. @param value mm, or radians of the lower arm's angle */
+function measureText(measure: StanceMeasure, value: number, format: LengthFormat): string {
+  return measure === "lowerArmAngle" ? angleText(value, 1) : lengthText(value, format);
 }

@@ -5,7 +5,7 @@ import { leastMarginText, marginText, placeText } from "../../../studies/wording
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 
 export type LimitItemProps = {
   row: LimitRow;

@@ -3,7 +3,7 @@ import { bindsText, firstMetText } from "../../../studies/wording/limitTexts.ts"
 import { lockText } from "../../../studies/wording/poseWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 
 export type LimitStancesProps = {
   stances: readonly LimitStance[];

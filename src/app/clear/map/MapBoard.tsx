@@ -6,14 +6,11 @@ import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import type { DrawnMap, MapSideName } from "../../work/drawnMap.ts";
-import { MapDot } from "./MapDot.tsx";
-import { MapHatches } from "./MapHatches.tsx";
 import { MapPast, type PointedPose } from "./MapPast.tsx";
 import { MapPicture } from "./MapPicture.tsx";
 import { MapScales } from "./MapScales.tsx";
-import { MapWorst } from "./MapWorst.tsx";
-import { MAP_BOX, mapFrameOf } from "./mapFrame.ts";
-import { snapped } from "./snapped.ts";
+import { MapHatches, MapWorst } from "./MapWorst.tsx";
+import { MAP_BOX, type MapFrame, mapFrameOf, snapped } from "./mapFrame.ts";
 
 export type MapBoardProps = {
   truck: Truck;
@@ -117,5 +114,26 @@ export function MapBoard({ truck, drawn, isStale, side, spoken, past }: MapBoard
         <MapDot frame={frame} />
       </svg>
     </div>
+  );
+}
+
+type MapDotProps = {
+  frame: MapFrame;
+};
+
+/** The pose shown, with a hair each way to read it off the edges. */
+function MapDot({ frame }: MapDotProps) {
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
+  const x = frame.x(steer);
+  const y = frame.y(travel);
+  const { left, right, top, bottom, width, height } = MAP_BOX;
+  return (
+    <g className="map-pose">
+      <line x1={x} x2={x} y1={top} y2={height - bottom} />
+      <line x1={left} x2={width - right} y1={y} y2={y} />
+      <circle cx={x} cy={y} r={9} />
+      <circle className="map-pose-core" cx={x} cy={y} r={2.5} />
+    </g>
   );
 }

@@ -9,7 +9,7 @@ import {
 } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { type PlotSpec, plotOver, readText } from "../../parts/plotNumbers.ts";
-import { useWidth } from "../../parts/useWidth.ts";
+import { useWidth } from "../../parts/useSize.ts";
 import { PlotPicture } from "./PlotPicture.tsx";
 import { PlotValues } from "./PlotValues.tsx";
 import { useBand } from "./plotBands.ts";

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
-import type { Point } from "../../../setup/types/types.ts";
+import type { Point } from "../../../setup/types/truckTypes.ts";
 import { matchesSentence, matchOffText, PICK_TEXTS } from "../../../studies/wording/gaugeWords.ts";
 import { matchesOf, matchOff, placed } from "../../../studies/worksheet/scanFit.ts";
 import { askForPress, type TruckPlace } from "../../state/scanPick.ts";

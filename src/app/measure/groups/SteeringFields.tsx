@@ -1,5 +1,5 @@
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
-import type { PitmanSetup, SteeringSetup } from "../../../setup/types/types.ts";
+import type { PitmanSetup, SteeringSetup } from "../../../setup/types/truckTypes.ts";
 import { plainLengthText } from "../../../units/plainLengthText.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";

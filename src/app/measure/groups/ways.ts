@@ -1,5 +1,6 @@
 import type { TireRing } from "../../../gaps/tire/tireOf.ts";
-import type { Setup, SteeringSetup, WheelSetup } from "../../../setup/types/types.ts";
+import type { SteeringSetup } from "../../../setup/types/truckTypes.ts";
+import type { Setup, WheelSetup } from "../../../setup/types/types.ts";
 import { degFromRad } from "../../../units/angle.ts";
 import { type FileUnits, MM_PER_INCH, mmFromInches } from "../../../units/lengthUnits.ts";
 import { plainLengthText, tapeText } from "../../../units/plainLengthText.ts";

@@ -1,6 +1,5 @@
 import { type ClipboardEvent, useId } from "react";
-import { parseKeyText } from "../../../setup/reading/parseKeyText.ts";
-import { isWithin, type KeyPath } from "../../../setup/types/keyPath.ts";
+import { isWithin, type KeyPath, parseKeyText } from "../../../setup/types/keyPath.ts";
 import { fieldDraft, fieldText, isOfVariant } from "../../state/selectors.ts";
 import { unusualAt } from "../../state/useDoubts.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";

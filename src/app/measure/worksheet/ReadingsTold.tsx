@@ -1,5 +1,4 @@
-import { parseKeyText } from "../../../setup/reading/parseKeyText.ts";
-import { valueAt } from "../../../setup/types/keyPath.ts";
+import { parseKeyText, valueAt } from "../../../setup/types/keyPath.ts";
 import type { ReadingAsk } from "../../../setup/worksheet/worksheetLines.ts";
 import { askOf, type LineState } from "../../../setup/worksheet/worksheetState.ts";
 import type { Measured } from "../../../studies/measure/measured.ts";

@@ -1,8 +1,18 @@
 import "./oddsLine.css";
-import { againSentence, LIKELY_SIGN, oddsSentence } from "../../../studies/wording/oddsWords.ts";
+import { useMemo } from "react";
+import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { oddsDocument } from "../../../studies/odds/oddsTruck.ts";
+import {
+  againSentence,
+  LIKELY_SIGN,
+  type OddsSpeech,
+  oddsSentence,
+} from "../../../studies/wording/oddsWords.ts";
 import type { Truck } from "../../state/truck.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
-import { tellsWithin, useOdds } from "./useOdds.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keyWords.ts";
+import type { Answered } from "../../work/answerCache.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
 
 export type OddsLineProps = {
   truck: Truck;
@@ -29,4 +39,31 @@ function Line({ truck, letter }: OddsLineProps) {
       {again !== null && ` ${keepTogether(again)}`}
     </p>
   );
+}
+
+/** The odds of a truck as far as they are known, and how they are told. */
+interface Odds {
+  /** null = not asked for. */
+  readonly answered: Answered<"odds"> | null;
+  readonly speech: OddsSpeech;
+}
+
+/** Works out the odds of a truck, of whatever variant it is, as long as this is on the page. @param isAsked default true */
+export function useOdds(truck: Truck, isAsked = true): Odds {
+  const whole = useWorkbench((s) => s.good?.document ?? null);
+  const format = useFormat();
+  const { variant } = truck.setup;
+  const shown = useMemo(
+    () => (variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant)),
+    [whole, variant],
+  );
+  const question = useMemo(() => ({ document: oddsDocument(shown) }), [shown]);
+  const answered = useAnswer("odds", isAsked ? truck : null, { question });
+  const speech = useMemo(() => ({ format, document: shown }), [format, shown]);
+  return { answered, speech };
+}
+
+/** Whether anybody told how well a number of the truck is known. */
+function tellsWithin({ setup }: Truck): boolean {
+  return setup.within.some(({ within }) => within > 0) || setup.odds.points > 0;
 }

@@ -4,7 +4,7 @@ import { variantTicks } from "../../../studies/window/variantTicks.ts";
 import { windowSentences } from "../../../studies/wording/windowWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { CutShort } from "../CutShort.tsx";
 import { documentFile } from "../reportFiles.ts";
 import { SaveMenu } from "../SaveMenu.tsx";

@@ -1,8 +1,9 @@
+import { useRef } from "react";
 import { tell } from "../../state/notice.ts";
 import { workbench } from "../../state/workbench.ts";
+import { openFiles } from "../share/openFiles.ts";
 import { saveFile } from "../share/saveFile.ts";
-import { shareBoard } from "../share/shareBoard.ts";
-import { OpenButton } from "./OpenButton.tsx";
+import { shareBoard } from "../share/shareComparison.ts";
 import { TruckMenu } from "./TruckMenu.tsx";
 
 /** Opens, reopens, saves and shares the setup on the board. */
@@ -28,5 +29,31 @@ export function FileButtons() {
         Share
       </button>
     </span>
+  );
+}
+
+/** Opens a setup from this machine, with its mesh files. */
+function OpenButton() {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" className="button" onClick={() => input.current?.click()}>
+        Open<span className="heading-wide"> a setup</span>…
+      </button>
+      <input
+        ref={input}
+        type="file"
+        multiple
+        accept=".json,application/json,.stl,.obj,.ply,.glb"
+        aria-label="Setup file"
+        hidden
+        onChange={(event) => {
+          const files = [...(event.target.files ?? [])];
+          // Emptied, so that picking the same file again after mending it is a change.
+          event.target.value = "";
+          void openFiles(workbench, files);
+        }}
+      />
+    </>
   );
 }

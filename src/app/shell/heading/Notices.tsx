@@ -1,10 +1,28 @@
 import { useState } from "react";
 import { useStore } from "zustand";
 import { notice, putAway } from "../../state/notice.ts";
+import { meshReadings } from "../../work/readMeshFile.ts";
 import { applyUpdate } from "../offline/offline.ts";
 import { useOffline } from "../offline/useOffline.ts";
 import { useStorage } from "../storage/useStorage.ts";
-import { MeshReadings } from "./MeshReadings.tsx";
+
+/** Bytes in a megabyte, as file sizes are told. */
+const MB = 1024 * 1024;
+
+/** Large mesh files that are being read, each with a way to stop it. */
+function MeshReadings() {
+  const under = useStore(meshReadings, (s) => s.under);
+  return under.map((reading) => (
+    <div key={reading.name} className="notice">
+      <p>
+        Reading {reading.name}, {Math.round(reading.bytes / MB)} MB… <progress aria-label={reading.name} />
+      </p>
+      <button type="button" className="button" onClick={reading.stop}>
+        Stop
+      </button>
+    </div>
+  ));
+}
 
 /** What the page has to tell: an answer to what was asked, a newer build, a browser that keeps nothing. */
 export function Notices() {

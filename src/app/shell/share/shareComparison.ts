@@ -35,3 +35,11 @@ function comparedOf(document: TypedDocument, names: readonly (string | null)[]):
   );
   return { ...bare, variants: kept };
 }
+
+/** The link to what is on the board, at the page's own address; drafts are no part of it. */
+export async function shareBoard(store: WorkbenchStore, page = location.href): Promise<ShareLink> {
+  commitTyped();
+  const { document, file, travel, steer } = store.getState();
+  if (document === null) return { ok: false, mend: "there is no setup on the board yet" };
+  return shareLink({ document, file, travel, steer }, page, meshNamesIn(document));
+}

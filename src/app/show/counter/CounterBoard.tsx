@@ -1,4 +1,5 @@
 import "./counter.css";
+import "./counterNarrow.css";
 import { barredNote, cutSentence, frontTitle } from "../../../studies/wording/pictureTexts.ts";
 import { useFieldWindow } from "../../parts/window/useFieldWindow.ts";
 import { counter } from "../../state/counterStore.ts";

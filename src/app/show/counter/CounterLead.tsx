@@ -1,11 +1,15 @@
+import "./variantChoices.css";
 import { conditionedSentence } from "../../../studies/wording/answerWords.ts";
+import { cardPlace } from "../../../studies/wording/cardPlace.ts";
+import { cardFacts, cardText } from "../../../studies/wording/counterFacts.ts";
 import { SAME_TRUCK, whyWords } from "../../../studies/wording/whyWords.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
+import { StateMark } from "../../parts/StateMark.tsx";
 import type { FieldWindowAsked } from "../../parts/window/useFieldWindow.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { toldOf } from "./comparisonSentences.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
-import { VerdictTag } from "./VerdictTag.tsx";
 
 export type CounterLeadProps = {
   comparison: Comparison;
@@ -60,4 +64,32 @@ export function CounterLead({ comparison, window }: CounterLeadProps) {
 /** What is in doubt of one of the two, to tell whether it is the same of the other. */
 function doubtText({ doubts }: Contender): string {
   return doubts.map(({ kind, text }) => `${kind} ${text}`).join("\n");
+}
+
+type VerdictTagProps = {
+  contender: Contender;
+  /** Place of the height shown among those asked for, and the height, mm. */
+  at: number;
+  travel: number;
+  format: LengthFormat;
+};
+
+/**
+ * One truck's answer over the whole range, as a mark and a word, with where it is met; or that it cannot come to the height
+ * shown.
+ */
+function VerdictTag({ contender, at, travel, format }: VerdictTagProps) {
+  const { letter, name, truck, answer, doubts } = contender;
+  const facts = cardFacts(answer, at, doubts);
+  const place = cardPlace(answer.report, travel, answer.steering?.[at] ?? null, truck.model, format);
+  return (
+    <div className="counter-tag" data-verdict={facts.mark ?? facts.state}>
+      <span className={`counter-letter counter-letter-${letter}`}>{letter}</span>
+      <span className="counter-tag-name">{name}</span>
+      <strong>
+        {facts.mark && <StateMark word={facts.mark} />} {cardText(facts, travel, truck.model, format)}
+      </strong>
+      {place !== "" && <p className="counter-tag-place">{keepTogether(place)}</p>}
+    </div>
+  );
 }

@@ -1,10 +1,8 @@
 import "../../parts/layerDialog.css";
+import { openLayer } from "../../parts/layer.ts";
 import { useLayer } from "../../state/address.ts";
 import { CounterBoard } from "./CounterBoard.tsx";
-import { CounterButton } from "./CounterButton.tsx";
-import { PacketButton } from "./PacketButton.tsx";
 import { ShareComparison } from "./ShareComparison.tsx";
-import { SheetButton } from "./SheetButton.tsx";
 import { nameWords, useComparison } from "./useComparison.ts";
 
 /** The station for a customer: two trucks side by side, with the ways to fill the window and to the sheet. */
@@ -25,5 +23,32 @@ export function CounterPanel() {
       </header>
       {comparison && !isShownElsewhere && <CounterBoard comparison={comparison} />}
     </section>
+  );
+}
+
+/** Opens the view that is turned to a customer across the counter. */
+function CounterButton() {
+  return (
+    <button type="button" className="button" onClick={() => openLayer("counter")}>
+      Counter view
+    </button>
+  );
+}
+
+/** Opens everything of a truck that is handed over on paper. */
+function PacketButton() {
+  return (
+    <button type="button" className="button" onClick={() => openLayer("packet")}>
+      Print packet
+    </button>
+  );
+}
+
+/** Opens the page to be printed for a customer. */
+export function SheetButton() {
+  return (
+    <button type="button" className="button" onClick={() => openLayer("sheet")}>
+      Print sheet
+    </button>
   );
 }

@@ -1,8 +1,7 @@
-import { CloseButton } from "../../parts/CloseButton.tsx";
-import { LayerDialog } from "../../parts/LayerDialog.tsx";
+import { CloseButton, LayerDialog } from "../../parts/LayerDialog.tsx";
 import { CounterBoard } from "./CounterBoard.tsx";
+import { SheetButton } from "./CounterPanel.tsx";
 import { ShareComparison } from "./ShareComparison.tsx";
-import { SheetButton } from "./SheetButton.tsx";
 import { nameWords, useComparison } from "./useComparison.ts";
 
 /** Two trucks side by side for whoever stands at the counter: pictures, plain words, and one thing to try. */

@@ -2,7 +2,7 @@ import { CutShort } from "../../parts/CutShort.tsx";
 import { OddsLine } from "../../parts/odds/OddsLine.tsx";
 import { WindowAnswer } from "../../parts/window/FieldWindowView.tsx";
 import type { FieldWindowAsked } from "../../parts/window/useFieldWindow.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { comparisonSentences, toldOf } from "./comparisonSentences.ts";
 import type { Comparison } from "./useComparison.ts";
 

@@ -1,7 +1,6 @@
 import type { GapWord } from "../../../studies/wording/gapTexts.ts";
 import type { GapLabel } from "../../../studies/wording/pictureTexts.ts";
-import { lines } from "./lines.ts";
-import { pathOf } from "./pathOf.ts";
+import { lines, pathOf } from "./pathOf.ts";
 import type { DrawnGap, SheetPoint } from "./wheelDrawing.ts";
 
 export type GapLeaderProps = {

@@ -1,7 +1,7 @@
 import { lengthText } from "../../../studies/wording/lengths.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
 import { counter } from "../../state/counterStore.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import type { Comparison } from "./useComparison.ts";
 
 export type HubFaceSliderProps = {

@@ -1,6 +1,6 @@
 import type { BodyDrawing } from "./bodyDrawing.ts";
 import { pathOf } from "./pathOf.ts";
-import type { Pictured } from "./pictured.ts";
+import type { Pictured } from "./pictures.ts";
 
 export type OverlapProps = {
   pictured: Pictured;

@@ -1,6 +1,5 @@
 import type { DrawingFrame } from "./drawingFrame.ts";
-import { lines } from "./lines.ts";
-import { pathOf } from "./pathOf.ts";
+import { lines, pathOf } from "./pathOf.ts";
 import type { PictureName } from "./pictureNames.ts";
 
 export type PictureNamesProps = {

@@ -1,6 +1,6 @@
 import "./shareComparison.css";
 import { useState } from "react";
-import { COMPARISON_LINK, codeText } from "../../../studies/wording/shareTexts.ts";
+import { COMPARISON_LINK, codeText } from "../../../studies/wording/packetTexts.ts";
 import { MOST_SCANNED, QrCode } from "./QrCode.tsx";
 import type { Comparison } from "./useComparison.ts";
 import { useComparisonLink } from "./useComparisonLink.ts";

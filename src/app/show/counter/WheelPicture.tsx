@@ -1,21 +1,54 @@
 import "./wheelPicture.css";
 import { useId } from "react";
 import { lengthText } from "../../../studies/wording/lengths.ts";
-import { gapLabel, pictureWords } from "../../../studies/wording/pictureTexts.ts";
+import { gapLabel, PICTURE_NAMES, pictureWords } from "../../../studies/wording/pictureTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { BodyDrawing } from "./bodyDrawing.ts";
-import { drawingFrame, framePoints, type PictureSize } from "./drawingFrame.ts";
+import { type DrawingFrame, drawingFrame, framePoints, type PictureSize } from "./drawingFrame.ts";
 import { GapLeader } from "./GapLeader.tsx";
 import { HubFaceDimension } from "./HubFaceDimension.tsx";
 import { KnuckleLines } from "./KnuckleLines.tsx";
 import { Overlap } from "./Overlap.tsx";
-import { PictureHatches } from "./PictureHatches.tsx";
 import { PictureNames } from "./PictureNames.tsx";
 import { loopsOf, pathOf } from "./pathOf.ts";
-import type { Pictured } from "./pictured.ts";
 import { pictureNames } from "./pictureNames.ts";
-import { TruckFront } from "./TruckFront.tsx";
+import type { Pictured } from "./pictures.ts";
 import type { DrawingView, SheetPoint } from "./wheelDrawing.ts";
+
+type PictureHatchesProps = {
+  /** Before the names of what is defined. */
+  id: string;
+  /** mm to a pixel. */
+  perPx: number;
+  pictured: readonly Pictured[];
+};
+
+/** Pixels. */
+const STEP = 6;
+
+/** Each tire as a shape to clip by, and the hatching of what overlaps. */
+function PictureHatches({ id, perPx, pictured }: PictureHatchesProps) {
+  const step = STEP * perPx;
+  return (
+    <defs>
+      {pictured.map(({ letter, drawing }) => (
+        <clipPath key={letter} id={`${id}tire-${letter}`}>
+          <path d={loopsOf(drawing.cut)} />
+        </clipPath>
+      ))}
+      <pattern
+        id={`${id}overlap`}
+        width={step}
+        height={step}
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(45)"
+      >
+        <rect className="wheel-overlap-tone" width={step} height={step} />
+        <path className="wheel-overlap-line" d={`M0 0V${step}`} />
+      </pattern>
+    </defs>
+  );
+}
 
 export type WheelPictureProps = {
   view: DrawingView;
@@ -120,5 +153,18 @@ export function WheelPicture(props: WheelPictureProps) {
         return <GapLeader key={letter} gap={drawing.gap} {...{ label, letter, at, perPx }} />;
       })}
     </svg>
+  );
+}
+
+/** Says which way the truck drives on a picture from above: down the sheet. */
+function TruckFront({ frame: { left, top, width, height, perPx } }: { frame: DrawingFrame }) {
+  const [u, v] = [left + 0.5 * width, top + height - 14 * perPx];
+  return (
+    <g className="wheel-front">
+      <path d="M-6 -7H6L0 6Z" transform={`translate(${u - 66 * perPx} ${v}) scale(${perPx})`} />
+      <text x={u - 54 * perPx} y={v} dy="0.35em">
+        {PICTURE_NAMES.front}
+      </text>
+    </g>
   );
 }

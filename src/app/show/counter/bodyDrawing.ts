@@ -1,5 +1,5 @@
 import type { Vec3 } from "../../../geometry/vec.ts";
-import type { BodyPart } from "../../../setup/types/types.ts";
+import type { BodyPart } from "../../../setup/types/truckTypes.ts";
 import type { Model } from "../../../studies/model/model.ts";
 import type { Outline, SectionPlane } from "../../../studies/section/outline.ts";
 import { placedBody } from "../../../studies/section/placedBody.ts";

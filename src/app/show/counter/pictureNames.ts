@@ -1,7 +1,7 @@
 import { PICTURE_NAMES } from "../../../studies/wording/pictureTexts.ts";
 import type { BodyDrawing } from "./bodyDrawing.ts";
 import type { DrawingFrame } from "./drawingFrame.ts";
-import type { Pictured } from "./pictured.ts";
+import type { Pictured } from "./pictures.ts";
 import type { DrawingView, SheetPoint } from "./wheelDrawing.ts";
 
 /** A name with what it is the name of. */

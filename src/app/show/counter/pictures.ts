@@ -10,9 +10,8 @@ import { floorOf } from "../../../studies/wording/poseWords.ts";
 import { type SolvedPose, solvePose } from "../../../suspension/solvePose.ts";
 import { type BodyDrawing, bodyDrawing } from "./bodyDrawing.ts";
 import { framePoints } from "./drawingFrame.ts";
-import type { Pictured } from "./pictured.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
-import { type DrawingView, type SheetPoint, wheelDrawing } from "./wheelDrawing.ts";
+import { type DrawingView, type SheetPoint, type WheelDrawing, wheelDrawing } from "./wheelDrawing.ts";
 
 /** What one picture shows. */
 export interface PictureContent {
@@ -140,4 +139,15 @@ function planeOf(view: DrawingView, posed: readonly Posed[], { side }: TellingPo
   if (!entry) return view === "front" ? middle : 0.5 * (least + most);
   const through = entry.gap < 0 ? entry.point[axis] : entry.onRing[axis];
   return Math.min(most, Math.max(least, through));
+}
+
+/** One of the trucks on a picture. */
+export interface Pictured extends PictureFacts {
+  readonly letter: "A" | "B";
+  readonly name: string;
+  readonly drawing: WheelDrawing;
+  /** mm. */
+  readonly hubFace: number;
+  /** mm. */
+  readonly allowance: number;
 }

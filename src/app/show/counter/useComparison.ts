@@ -17,9 +17,7 @@ import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { isSameTruck } from "./isSameTruck.ts";
-import { truckAnswer } from "./truckAnswer.ts";
-import { type HubFaceRange, hubFaceRange, withHubFace } from "./whatIf.ts";
+import { type HubFaceRange, hubFaceRange, isSameTruck, truckAnswer, withHubFace } from "./whatIf.ts";
 
 /** One of the two trucks compared. */
 export interface Contender {

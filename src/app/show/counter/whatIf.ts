@@ -1,5 +1,36 @@
 import type { Result } from "../../../setup/types/types.ts";
+import type { TruckAnswer } from "../../../studies/wording/counterFacts.ts";
 import { alignedTruck, boltedTruck, type Truck } from "../../state/truck.ts";
+import type { Answered } from "../../work/answerCache.ts";
+
+/** What a setup is called and how it was written, which changes nothing of the truck. */
+const NAMES: ReadonlySet<string> = new Set([
+  "name",
+  "variant",
+  "variantNames",
+  "fromExample",
+  "within",
+  "confirmed",
+]);
+
+/** Whether two trucks are one in every number, whatever their variants are called. */
+export function isSameTruck({ setup: a }: Pick<Truck, "setup">, { setup: b }: Pick<Truck, "setup">): boolean {
+  if (a === b) return true;
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
+  return [...keys].every(
+    (key) => NAMES.has(key) || isAlike(a[key as keyof typeof a], b[key as keyof typeof b]),
+  );
+}
+
+function isAlike(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
+  const keys = Object.keys(a);
+  if (keys.length !== Object.keys(b).length) return false;
+  return keys.every((key) =>
+    isAlike((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key]),
+  );
+}
 
 /** The truck with another hub face distance, mm, all else as it is; of an aligned one aligned anew. */
 export function withHubFace(truck: Truck, hubFace: number): Result<Truck> {
@@ -24,4 +55,17 @@ export function hubFaceRange(first: number, second: number, step: number): HubFa
   const least = Math.ceil((Math.min(first, second) - PAST) / step - 1e-6);
   const most = Math.floor((Math.max(first, second) + PAST) / step + 1e-6);
   return { step, least: Math.max(1, least), most };
+}
+
+/** Put together from its two answers; null = not asked for. */
+export function truckAnswer(
+  check: Answered<"check"> | null,
+  heights: Answered<"heights"> | null,
+): TruckAnswer {
+  return {
+    steering: heights?.answer?.steering ?? null,
+    heights: heights?.answer?.heights ?? null,
+    report: check?.answer ?? null,
+    failure: check?.failure ?? heights?.failure ?? null,
+  };
 }

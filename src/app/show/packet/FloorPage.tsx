@@ -6,7 +6,7 @@ import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { travelText } from "../../../studies/wording/poseWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 
 /** Each stance by everything a shop reads it by, and what hangs lowest there. */
 export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {

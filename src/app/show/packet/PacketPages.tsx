@@ -1,19 +1,34 @@
 import "../sheet/customerSheet.css";
 import "./packet.css";
-import { useEffect } from "react";
-import { coverLine, type PacketPageName } from "../../../studies/wording/packetTexts.ts";
+import "../../clear/map/mapPanel.css";
+import { type ReactNode, useEffect } from "react";
+import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
+import { airStateAt } from "../../../studies/air/airState.ts";
+import { allowedSentence } from "../../../studies/wording/airWords.ts";
+import { AIR_CAUTIONS } from "../../../studies/wording/cautions.ts";
+import {
+  coverLine,
+  PACKET_PAGES,
+  type PacketPageName,
+  STILL_WORKING,
+} from "../../../studies/wording/packetTexts.ts";
 import { AligningPanel } from "../../choose/aligning/AligningPanel.tsx";
+import { AirTable } from "../../clear/air/AirTable.tsx";
+import { MapKey } from "../../clear/map/MapKey.tsx";
+import { MapPicture } from "../../clear/map/MapPicture.tsx";
+import { MapScales } from "../../clear/map/MapScales.tsx";
+import { MapHatches, MapWorst } from "../../clear/map/MapWorst.tsx";
+import { MAP_BOX, mapFrameOf } from "../../clear/map/mapFrame.ts";
 import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
+import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { toldOf } from "../counter/comparisonSentences.ts";
 import { type Comparison, nameWords, useComparison } from "../counter/useComparison.ts";
 import { SheetPage } from "../sheet/SheetPage.tsx";
 import { useSheetFields } from "../sheet/useSheetFields.ts";
-import { AirPage } from "./AirPage.tsx";
 import { FloorPage } from "./FloorPage.tsx";
 import { LimitsPage } from "./LimitsPage.tsx";
-import { MapPage } from "./MapPage.tsx";
-import { PacketPage } from "./PacketPage.tsx";
 
 export type PacketPagesProps = {
   truck: Truck;
@@ -92,4 +107,71 @@ function pagesOf(truck: Truck): readonly PacketPageName[] {
 function truckTitle({ setup }: Truck, comparison: Comparison | null): string {
   const name = comparison ? nameWords(comparison) : setup.name;
   return setup.variant === null ? name : `${name}, ${setup.variant}`;
+}
+
+/** The left air spring at each stance. */
+function AirPage({ truck: { setup, model }, spring }: { truck: Truck; spring: AirSpringSetup }) {
+  const format = useFormat();
+  const heights = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
+  const rows = heights.map(({ name, travel }) => ({
+    ...{ name, travel: null },
+    state: airStateAt(model, "left", travel),
+  }));
+  return (
+    <>
+      <AirTable
+        caption="Air spring at each stance, left side"
+        {...{ rows, spring, format }}
+        units={setup.units}
+      />
+      <p>{allowedSentence(spring, setup.units, format)}</p>
+      <p className="packet-caution">{AIR_CAUTIONS}</p>
+    </>
+  );
+}
+
+/** The map of the worse wheel, to be looked at. */
+function MapPage({ truck, map }: { truck: Truck; map: Answered<"map"> }) {
+  const format = useFormat();
+  const { setup } = truck;
+  const drawn = map.answer;
+  if (drawn === null) return <p>{map.failure ?? STILL_WORKING}</p>;
+  const frame = mapFrameOf(setup.travel.droop, setup.travel.bump);
+  return (
+    <>
+      <p>Every height against every steering angle, the worse wheel of the two.</p>
+      <svg
+        className="packet-map"
+        viewBox={`0 0 ${MAP_BOX.width} ${MAP_BOX.height}`}
+        role="img"
+        aria-label="Map of height and steering"
+      >
+        <MapHatches />
+        <MapPicture drawn={drawn} side="both" frame={frame} allowance={setup.allowance} />
+        <MapScales setup={setup} frame={frame} format={format} />
+        <MapWorst truck={truck} frame={frame} side="both" />
+      </svg>
+      <MapKey truck={truck} drawn={drawn} />
+    </>
+  );
+}
+
+type PacketPageProps = {
+  page: PacketPageName;
+  /** The truck it is of. */
+  truck: string;
+  children: ReactNode;
+};
+
+/** One page of the packet, with what it is and of which truck at its head. */
+function PacketPage({ page, truck, children }: PacketPageProps) {
+  return (
+    <section className={`packet-page packet-${page}`} aria-label={PACKET_PAGES[page]}>
+      <header className="packet-head">
+        <h2>{PACKET_PAGES[page]}</h2>
+        <p>{truck}</p>
+      </header>
+      {children}
+    </section>
+  );
 }

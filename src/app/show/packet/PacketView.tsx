@@ -1,6 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { CloseButton } from "../../parts/CloseButton.tsx";
-import { LayerDialog } from "../../parts/LayerDialog.tsx";
+import { CloseButton, LayerDialog } from "../../parts/LayerDialog.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { PacketPages } from "./PacketPages.tsx";
 import { takePrintWish } from "./printWish.ts";

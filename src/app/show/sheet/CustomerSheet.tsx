@@ -1,6 +1,6 @@
+import "./sheetForm.css";
 import "./customerSheet.css";
-import { CloseButton } from "../../parts/CloseButton.tsx";
-import { LayerDialog } from "../../parts/LayerDialog.tsx";
+import { CloseButton, LayerDialog } from "../../parts/LayerDialog.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { type SavedFile, SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";

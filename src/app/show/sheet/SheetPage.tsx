@@ -1,15 +1,15 @@
-import { useMemo, useRef } from "react";
+import { type RefObject, useLayoutEffect, useMemo, useRef } from "react";
 import { answerState } from "../../../studies/doubts/doubt.ts";
 import { answerSentence } from "../../../studies/wording/answerWords.ts";
+import { codeText } from "../../../studies/wording/packetTexts.ts";
 import { aboveTitle, frontTitle, gapNote } from "../../../studies/wording/pictureTexts.ts";
-import { codeText } from "../../../studies/wording/shareTexts.ts";
 import { verdictSentence } from "../../../studies/wording/verdictSentence.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { Cautions } from "../../parts/Cautions.tsx";
+import { Cautions } from "../../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
 import { OddsLine } from "../../parts/odds/OddsLine.tsx";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { picturesOf } from "../counter/pictures.ts";
 import { MOST_SCANNED, QrCode } from "../counter/QrCode.tsx";
@@ -17,8 +17,36 @@ import { type Comparison, type Contender, nameWords } from "../counter/useCompar
 import { useComparisonLink } from "../counter/useComparisonLink.ts";
 import { WheelPicture } from "../counter/WheelPicture.tsx";
 import { SheetTable } from "./SheetTable.tsx";
-import { useFit } from "./useFit.ts";
 import { useSheetFields } from "./useSheetFields.ts";
+
+/** Letters are made smaller by steps of this, down to `SMALLEST`, of their usual size. */
+const STEP = 0.04;
+const SMALLEST = 0.6;
+
+/**
+ * Makes the letters of a page of fixed height so small that all of it fits, by its `--letters`. The page must be laid
+ * out as it will be printed; where it may grow as it likes it keeps the usual size.
+ */
+function useFit(page: RefObject<HTMLElement | null>): void {
+  // After every rendering: whatever is written on the page may have grown.
+  useLayoutEffect(() => {
+    const { current } = page;
+    if (!current) return;
+    for (let size = 1; size >= SMALLEST; size -= STEP) {
+      current.style.setProperty("--letters", size.toFixed(2));
+      if (!isOverfull(current)) return;
+    }
+  });
+}
+
+/** Whether what is on a page reaches past its foot: into its margin too, which the scroll height would not tell. */
+function isOverfull(page: HTMLElement): boolean {
+  const { paddingBottom, borderBottomWidth } = getComputedStyle(page);
+  const margin = Number.parseFloat(paddingBottom) + Number.parseFloat(borderBottomWidth);
+  const foot = page.getBoundingClientRect().bottom - margin;
+  // Half a pixel: where the last line ends is not told more exactly.
+  return (page.lastElementChild?.getBoundingClientRect().bottom ?? 0) > foot + 0.5;
+}
 
 export type SheetPageProps = {
   comparison: Comparison;

@@ -1,7 +1,7 @@
 import { sheetRows } from "../../../studies/wording/sheetRows.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
-import { keepTogether } from "../../words/keepTogether.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import type { Contender, NamedTravel } from "../counter/useComparison.ts";
 
 export type SheetTableProps = {

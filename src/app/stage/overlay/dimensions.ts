@@ -1,5 +1,5 @@
 import { addScaled, dot, mirrorY, normalize, scale, sub, type Vec3, vecAt } from "../../../geometry/vec.ts";
-import type { PathPart } from "../../../setup/types/types.ts";
+import type { PathPart } from "../../../setup/types/truckTypes.ts";
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import type { Side } from "../../../suspension/frontEnd.ts";
 import { POSE } from "../../../suspension/poseRow.ts";

@@ -3,7 +3,7 @@ import { block, list } from "../../fields/blockFields.ts";
 import { lengthField, pointField, textField } from "../../fields/fields.ts";
 import type { BlockReading } from "../../reading/blockReading.ts";
 import type { Chosen, OrderedBrake } from "../../types/orderTypes.ts";
-import type { Point } from "../../types/types.ts";
+import type { Point } from "../../types/truckTypes.ts";
 import { boltPatternField, boltPatternOf, threadField, threadOf } from "./boltedNotations.ts";
 
 /** Holes of a caliper bracket: there are two to four; more is a slip. */

@@ -1,7 +1,6 @@
 import { nearestWord } from "../../../units/words.ts";
 import { MAX_ENTRIES, MAX_NAME } from "../../reading/limits.ts";
-import { parseKeyText } from "../../reading/parseKeyText.ts";
-import { type KeyPath, valueAt } from "../../types/keyPath.ts";
+import { type KeyPath, parseKeyText, valueAt } from "../../types/keyPath.ts";
 import { type PointName, WHEEL_POINTS } from "../../types/readingTypes.ts";
 
 /** Places of the truck that hold a point, body parts aside. */

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { bandPaths } from "../../../../src/app/clear/map/bandPaths.ts";
 import { mapFrameOf } from "../../../../src/app/clear/map/mapFrame.ts";
-import { type MapRegions, mapRegions } from "../../../../src/app/clear/map/mapRegions.ts";
+import { bandPaths, type MapRegions, mapRegions } from "../../../../src/app/clear/map/mapRegions.ts";
 import type { DrawnMap } from "../../../../src/app/work/drawnMap.ts";
 import type { ClearanceMap, MapSide } from "../../../../src/studies/map/clearanceMap.ts";
 import { evenly } from "../../../../src/studies/numeric/evenly.ts";

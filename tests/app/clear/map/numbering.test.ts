@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { MAP_BOX, mapFrameOf } from "../../../../src/app/clear/map/mapFrame.ts";
-import { snapped } from "../../../../src/app/clear/map/snapped.ts";
+import { MAP_BOX, mapFrameOf, snapped } from "../../../../src/app/clear/map/mapFrame.ts";
 import { demoSetup } from "../../../reference/demoModel.ts";
 
 const DROOP = -95;

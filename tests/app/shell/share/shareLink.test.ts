@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { openSharedLink } from "../../../../src/app/shell/share/openSharedLink.ts";
-import { shareBoard } from "../../../../src/app/shell/share/shareBoard.ts";
+import { shareBoard } from "../../../../src/app/shell/share/shareComparison.ts";
 import { MAX_LINK_CHARACTERS, readShareLink, shareLink } from "../../../../src/app/shell/share/shareLink.ts";
 import { createWorkbenchStore } from "../../../../src/app/state/workbenchStore.ts";
 import { exampleText } from "../../exampleText.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { cachedJson } from "../../../../src/app/shell/storage/cachedJson.ts";
+import { cachedJson } from "../../../../src/app/shell/storage/lastWords.ts";
 import { exampleDocument } from "../../exampleText.ts";
 
 it("writes any plain value as JSON does, the second time too", () => {
