@@ -1,71 +1,124 @@
-import { chromium, type Page } from "playwright-core";
+import { type Browser, chromium, type Page } from "playwright-core";
+import type { Rims } from "../../src/app/stage/drawing.ts";
 import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
 import { serveFolder } from "../../src/serve/staticServer.ts";
 import { findBrowser } from "../browser/harness/findBrowser.ts";
 import { printColumns } from "./printColumns.ts";
+import { printTargets } from "./targets.ts";
 
 /**
  * What one frame of the stage costs, drawn in software in a window of 1024 × 768 while the steering is dragged: as a truck in
- * rubber and metal, and as the line drawing, which is how it was all drawn before. WELLSWEEP_DIST names another build.
+ * rubber and metal, and as the line drawing; as the page draws it where there is no graphics card (rims smooth at rest alone),
+ * and with rims smooth in every frame, which is the saving turned off. WELLSWEEP_DIST names another build.
  */
 const FRAMES = 40;
+/** ms: fifteen frames a second. */
+const AIM = 1000 / 15;
 /** Views by their places among the buttons. */
 const VIEWS = { "three-quarter": 0, front: 1, "wheel well": 4 } as const;
 
+/** How the page itself is put together: as a browser without a graphics card does it, or through WebGL in software too. */
+const COMPOSED = { "by the processor": ["--disable-gpu-compositing"], "through WebGL": [] } as const;
+
+interface Cost {
+  /** ms from one frame to the next, each waited for until a pixel of it can be read. */
+  readonly waited: number;
+  /** ms a frame, dragged on and on. */
+  readonly onAndOn: number;
+}
+
 const server = await serveFolder(process.env.WELLSWEEP_DIST ?? (await buildWorkbench()));
 const found = await findBrowser();
-const browser = await chromium.launch({
-  executablePath: found.executablePath,
-  args: [...found.args],
-  env: { ...found.env },
-});
 try {
+  for (const [composed, args] of Object.entries(COMPOSED)) {
+    const browser = await chromium.launch({
+      executablePath: found.executablePath,
+      args: [...found.args, ...args],
+      env: { ...found.env },
+    });
+    try {
+      await measure(browser, composed);
+    } finally {
+      await browser.close();
+    }
+  }
+  console.log("waited for: wall clock from one frame to the next, at least two beats of the screen (33 ms)");
+  console.log("on and on: wall clock of the whole drag by its frames");
+} finally {
+  await server.close();
+}
+
+async function measure(browser: Browser, composed: string): Promise<void> {
+  const saved = await costs(browser, undefined);
+  const whole = await costs(browser, "always");
+  for (const [of, what] of [
+    ["waited", "waited for"],
+    ["onAndOn", "on and on"],
+  ] as const) {
+    const row = (name: string, all: readonly Cost[]) => [
+      name,
+      ...all.map((one) => `${one[of].toFixed(0)} ms`),
+    ];
+    printColumns([
+      [`a frame dragged, ${what}; page put together ${composed}`, ...Object.keys(VIEWS)],
+      ...[...saved].flatMap(([style, all]) => [
+        row(`${style}, rims smooth at rest`, all),
+        row(`${style}, rims always smooth`, whole.get(style)!),
+        ["  the one by the other", ...all.map((one, i) => (one[of] / whole.get(style)![i]![of]).toFixed(2))],
+      ]),
+    ]);
+    console.log();
+  }
+  printTargets(
+    [...saved].map(([style, all]) => ({
+      what: `a frame dragged on and on, slowest view, ${style}, page put together ${composed}`,
+      found: Math.max(...all.map(({ onAndOn }) => onAndOn)),
+      limit: { atMost: AIM },
+      unit: "ms",
+    })),
+  );
+}
+
+/** Costs by style of picture, then view. @param rims undefined = as the page decides */
+async function costs(browser: Browser, rims: Rims | undefined): Promise<Map<string, Cost[]>> {
   const context = await browser.newContext({
     viewport: { width: 1024, height: 768 },
     reducedMotion: "reduce",
   });
   const page = await context.newPage();
+  await page.addInitScript((given) => {
+    globalThis.wellsweepRims = given;
+  }, rims);
   await page.goto(server.address);
   await page.locator(".axes-sketch").waitFor({ state: "attached" });
   await page.locator('.verdict [aria-busy="false"]').waitFor();
   const look = page.getByText("Units, look");
   const picture = page.locator("select", { hasText: "line drawing" });
-  await look.click();
-  const hasStyles = await picture.waitFor({ timeout: 3000 }).then(
-    () => true,
-    () => false,
-  );
-  await look.click();
-  const rows: string[][] = [];
-  for (const style of hasStyles ? ["rubber and metal", "line drawing"] : ["as this build draws"]) {
-    if (hasStyles) {
-      await look.click();
-      await picture.selectOption({ label: style });
-      await look.click();
-    }
-    const cells: string[] = [];
+  const known = new Map<string, Cost[]>();
+  for (const style of ["rubber and metal", "line drawing"]) {
+    await look.click();
+    await picture.selectOption({ label: style });
+    await look.click();
+    const all: Cost[] = [];
     for (const at of Object.values(VIEWS)) {
       await page.locator(".stage-bar .view-button").nth(at).click();
       await drag(page, 6);
-      cells.push(`${(await drag(page, FRAMES)).toFixed(0)} ms`);
+      all.push(await drag(page, FRAMES));
     }
-    rows.push([style, ...cells]);
+    known.set(style, all);
   }
-  printColumns([["a frame of the stage, dragged, median", ...Object.keys(VIEWS)], ...rows]);
-  console.log("times: wall clock from one frame to the next, all of the page's own work in it; in software");
-} finally {
-  await browser.close();
-  await server.close();
+  await context.close();
+  return known;
 }
 
-/** Drags the steering, a step a frame. @returns median time from frame to frame, ms */
-async function drag(page: Page, frames: number): Promise<number> {
-  const times = await page.evaluate(async (count) => {
+/** Drags the steering, a step a frame: first each waited for, then on and on. */
+async function drag(page: Page, frames: number): Promise<Cost> {
+  return page.evaluate(async (count) => {
     const slide = document.querySelectorAll<HTMLInputElement>('.pose-controls input[type="range"]')[1]!;
     const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!;
     const gl = document.querySelector("canvas")!.getContext("webgl2")!;
-    const out: number[] = [];
     const pixel = new Uint8Array(4);
+    const out: number[] = [];
     let before = 0;
     for (let i = 0; i <= count; i++) {
       set.call(slide, String(0.8 * Math.sin(i / 5)));
@@ -77,7 +130,14 @@ async function drag(page: Page, frames: number): Promise<number> {
       if (i > 0) out.push(now - before);
       before = now;
     }
-    return out.sort((a, b) => a - b);
+    const start = performance.now();
+    for (let i = 0; i < count; i++) {
+      set.call(slide, String(0.8 * Math.cos(i / 5)));
+      slide.dispatchEvent(new Event("input", { bubbles: true }));
+      await new Promise(requestAnimationFrame);
+    }
+    gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
+    const onAndOn = (performance.now() - start) / count;
+    return { waited: out.sort((a, b) => a - b)[Math.floor(out.length / 2)]!, onAndOn };
   }, frames);
-  return times[Math.floor(times.length / 2)]!;
 }

@@ -3,6 +3,7 @@ import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, chromium, type Locator, type Page } from "playwright-core";
+import type { Rims } from "../../src/app/stage/drawing.ts";
 import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
 import { serveFolder } from "../../src/serve/staticServer.ts";
 import { findBrowser } from "../browser/harness/findBrowser.ts";
@@ -229,6 +230,7 @@ async function opened(by: Browser, viewport: typeof DESK, isPhone = false): Prom
   // However busy the machine: no picture of a search that was cut short.
   await page.addInitScript(() => {
     globalThis.wellsweepSeconds = 100;
+    globalThis.wellsweepRims = "always" satisfies Rims;
   });
   await page.goto(server.address, { waitUntil: "load" });
   await settled(page);

@@ -3,7 +3,7 @@ import "./stagePanelNarrow.css";
 import { lazy, memo, Suspense, useDeferredValue, useState } from "react";
 import { STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
 import { whenKeysRest } from "../parts/keysAtRest.ts";
-import { canDraw } from "../stage/canDraw.ts";
+import { drawing } from "../stage/drawing.ts";
 import { EnvelopeStrip } from "../stage/EnvelopeStrip.tsx";
 import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
 import { KnuckleHandleStrip } from "../stage/handles/KnuckleHandleStrip.tsx";
@@ -38,14 +38,14 @@ export type StagePanelProps = {
 
 /** The picture of the truck, or why there is none. Everything beside it works without. */
 export function StagePanel({ truck, isAlone }: StagePanelProps) {
-  const [isDrawable] = useState(canDraw);
+  const [rims] = useState(drawing);
   // Drawn when keys and answers have had their turn: building its solids takes long.
   const drawn = useDeferredValue(truck);
   const isWell = useWorkbench((s) => s.view === "well");
   const hasDimensions = useStage((s) => s.hasDimensions);
   return (
     <section className="stage-panel" aria-label={isAlone ? "The knuckle" : "The truck"}>
-      {isDrawable ? (
+      {rims ? (
         <>
           <div className="stage-bar">
             <ViewButtons isAlone={isAlone} />
@@ -61,7 +61,7 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
                   </p>
                 }
               >
-                <Stage truck={drawn} isAlone={isAlone} />
+                <Stage truck={drawn} isAlone={isAlone} rims={rims} />
               </Suspense>
             </StageBoundary>
             {(isWell || hasDimensions || isAlone) && <WheelButtons />}

@@ -6,6 +6,8 @@ import { pressedPart, useScanPick } from "../state/scanPick.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { workbench } from "../state/workbench.ts";
+import type { Rims } from "./drawing.ts";
+import { FrameDrawer } from "./FrameDrawer.tsx";
 import { useFirstPlay } from "./firstPlay.ts";
 import { KnuckleHandles } from "./handles/KnuckleHandles.tsx";
 import { PictureFollower } from "./handles/PictureFollower.tsx";
@@ -27,10 +29,12 @@ export type StageProps = {
   truck: Truck;
   /** One knuckle is drawn alone. */
   isAlone: boolean;
+  /** Must stay what it is: a canvas is made for it. */
+  rims: Rims;
 };
 
 /** The truck in three dimensions, with what is written on the picture laid over it. Draws only when something changed. */
-export default function Stage({ truck, isAlone }: StageProps) {
+export default function Stage({ truck, isAlone, rims }: StageProps) {
   const frame = useRef<HTMLDivElement>(null);
   const overlay = useRef<SVGSVGElement>(null);
   const toWorst = useRef<HTMLButtonElement>(null);
@@ -53,6 +57,7 @@ export default function Stage({ truck, isAlone }: StageProps) {
         orthographic
         frameloop="demand"
         dpr={[1, 2]}
+        gl={{ antialias: rims === "always" }}
         resize={RESIZE}
         camera={{ up: [0, 0, 1], position: [4000, 3000, 2000], near: 10, far: 14000 }}
       >
@@ -64,7 +69,8 @@ export default function Stage({ truck, isAlone }: StageProps) {
           toWorst={toWorst}
           onDrawn={onDrawn}
         />
-        <PictureTaker truck={truck} overlay={overlay} />
+        <PictureTaker truck={truck} overlay={overlay} rims={rims} />
+        <FrameDrawer rims={rims} />
         <StageKeys target={frame} />
         <RedrawOnRestore />
         {(hasHandles || isPicking) && <PictureFollower />}

@@ -8,7 +8,7 @@ import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { type Extent, extentOf, partExtent, wellExtent } from "./extents.ts";
 import { knuckleExtent } from "./knuckleExtent.ts";
-import { fitZoom, viewDirection } from "./viewFit.ts";
+import { fitZoom, standAt, viewDirection } from "./viewFit.ts";
 
 /** Pixels of the picture's width that dimensions take around the truck. */
 const DIMENSION_WIDTH = 120;
@@ -53,15 +53,8 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
         : isWell
           ? wellExtent(shown.current, side)
           : extentOf(shown.current);
-    const { min, max } = extent;
-    const [x, y, z] = viewDirection(view, side);
     const distance = isWell ? WELL_DISTANCE * shown.current.model.tire.freeRadius : DISTANCE;
-    const far = distance / Math.hypot(x, y, z);
-    const middle = [0, 1, 2].map((i) => 0.5 * (min[i]! + max[i]!)) as [number, number, number];
-    camera.up.set(0, 0, 1);
-    camera.position.set(middle[0] + far * x, middle[1] + far * y, middle[2] + far * z);
-    camera.lookAt(...middle);
-    camera.updateMatrixWorld();
+    const middle = standAt(camera, extent, viewDirection(view, side), distance);
     camera.zoom = room * fitZoom(camera, extent, size.width, size.height);
     camera.updateProjectionMatrix();
     fitted.current = { extent, zoom: camera.zoom };

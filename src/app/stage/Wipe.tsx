@@ -1,6 +1,5 @@
-import { useFrame } from "@react-three/fiber";
 import type { Truck } from "../state/truck.ts";
-import { BESIDE, drawStage } from "./drawStage.ts";
+import { BESIDE } from "./drawStage.ts";
 import { FrontEndSide } from "./FrontEndSide.tsx";
 import { IsGhost } from "./otherTruck.ts";
 import { SteeringLink } from "./Steering.tsx";
@@ -12,8 +11,6 @@ export type WipeProps = {
 
 /** The other truck's front end, drawn left of the wipe in place of the one shown. */
 export function Wipe({ other }: WipeProps) {
-  // A frame of its own: with a priority nothing else draws.
-  useFrame((state) => drawStage(state), 1);
   return (
     <IsGhost value={true}>
       <group name={BESIDE} visible={false}>

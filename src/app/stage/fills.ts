@@ -4,10 +4,11 @@ import {
   type Material,
   MeshBasicMaterial,
   MeshLambertMaterial,
-  MeshMatcapMaterial,
+  type Texture,
 } from "three";
 import type { PictureStyle } from "../state/preferences.ts";
 import { type Finish, litBall } from "./litBall.ts";
+import { stuffMaterial } from "./stuffMaterial.ts";
 
 /** What a solid is made of, as far as a drawing tells. */
 export type Tone = "arm" | "knuckle" | "rod" | "tire" | "wheel" | "body";
@@ -29,9 +30,13 @@ const OPACITY: Readonly<Record<PictureStyle, Readonly<Record<Tone, number>>>> = 
   truck: { tire: 0.9, wheel: 0.86, body: 0.5, arm: 0.5, knuckle: 0.5, rod: 0.5 },
 };
 
-/** Fills are pushed back a hair, so that lines on a surface are in front of it. */
+/**
+ * Fills are pushed back a hair, so that lines on a surface are in front of it. What lies behind is kept off by depth (see
+ * `Solid`): near faces need no turn of their own.
+ */
 export const PUSHED = {
   side: DoubleSide,
+  forceSinglePass: true,
   polygonOffset: true,
   polygonOffsetFactor: 1,
   polygonOffsetUnits: 1,
@@ -52,15 +57,12 @@ export interface Fills {
 
 /** Mixes fills. @param color a custom property of the page by its name */
 export function mixFills(style: PictureStyle, color: (name: string) => Color): Fills {
-  const balls = { rubber: litBall("rubber"), metal: litBall("metal"), paint: litBall("paint") };
-  const lit = (name: string, finish: Finish, more: object) =>
-    new MeshMatcapMaterial({
-      color: color(name),
-      matcap: balls[finish],
-      toneMapped: false,
-      ...PUSHED,
-      ...more,
-    });
+  const balls = new Map<string, Texture>();
+  const lit = (name: string, finish: Finish, more: object) => {
+    const ball = balls.get(name) ?? litBall(finish, color(name));
+    balls.set(name, ball);
+    return stuffMaterial(ball, { ...PUSHED, ...more });
+  };
   const paint = (tone: Tone, more: object) =>
     style === "lines"
       ? new MeshLambertMaterial({ color: color(`--tone-${tone}`), ...PUSHED, ...more })
@@ -80,6 +82,7 @@ export function mixFills(style: PictureStyle, color: (name: string) => Color): F
         color: color("--stuff-groove"),
         transparent: true,
         side: DoubleSide,
+        forceSinglePass: true,
         toneMapped: false,
       })
     : null;
@@ -91,7 +94,7 @@ export function mixFills(style: PictureStyle, color: (name: string) => Color): F
     ...{ solid, veil, fading, groove, shade },
     dispose() {
       for (const material of all) material?.dispose();
-      for (const ball of Object.values(balls)) ball.dispose();
+      for (const ball of balls.values()) ball.dispose();
     },
   };
 }

@@ -5,6 +5,7 @@ import {
   LineDashedMaterial,
   type Material,
   MeshBasicMaterial,
+  NoBlending,
   type ShaderMaterial,
   type Vector2,
 } from "three";
@@ -48,7 +49,7 @@ export function mixInk(element: Element, viewSize: Vector2, picture: PictureStyl
   const stateColors = { rubs: color("--rubs"), close: color("--close"), clear: color("--ink") };
 
   const fills = mixFills(picture, color);
-  const depth = new MeshBasicMaterial({ ...PUSHED, ...layered, colorWrite: false });
+  const depth = new MeshBasicMaterial({ ...PUSHED, ...layered, colorWrite: false, blending: NoBlending });
   const outline = {
     rubs: outlineMaterial(stateColors.rubs, viewSize, 2),
     close: outlineMaterial(stateColors.close, viewSize, 2),

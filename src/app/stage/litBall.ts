@@ -1,4 +1,4 @@
-import { DataTexture, LinearFilter, SRGBColorSpace } from "three";
+import { Color, DataTexture, LinearFilter } from "three";
 
 /** How a surface takes light: rubber drinks it, metal mirrors a bright sky over a dark floor, paint is between. */
 export type Finish = "rubber" | "metal" | "paint";
@@ -28,11 +28,12 @@ export function brightness(finish: Finish, x: number, y: number, z: number): num
 }
 
 /**
- * A ball of a finish under the stage's light, as a picture: a surface is drawn in the shade of the ball where it faces the
- * same way. It costs one look a pixel, and no lamps.
+ * A ball of a stuff under the stage's light, as a picture in the colors of the screen: a surface is drawn in the shade of the
+ * ball where it faces the same way.
  */
-export function litBall(finish: Finish): DataTexture {
+export function litBall(finish: Finish, stuff: Color): DataTexture {
   const data = new Uint8Array(4 * SIZE * SIZE);
+  const shade = new Color();
   for (let row = 0; row < SIZE; row++) {
     for (let column = 0; column < SIZE; column++) {
       let x = (2 * (column + 0.5)) / SIZE - 1;
@@ -41,12 +42,16 @@ export function litBall(finish: Finish): DataTexture {
       const out = Math.hypot(x, y);
       if (out > 1) [x, y] = [x / out, y / out];
       const z = Math.sqrt(Math.max(0, 1 - x * x - y * y));
-      const level = Math.round(255 * brightness(finish, x, y, z));
-      data.set([level, level, level, 255], 4 * (row * SIZE + column));
+      // What a screen shows as so bright is more than so much light.
+      shade
+        .setScalar(brightness(finish, x, y, z))
+        .convertSRGBToLinear()
+        .multiply(stuff)
+        .convertLinearToSRGB();
+      data.set([...shade.toArray().map((level) => Math.round(255 * level)), 255], 4 * (row * SIZE + column));
     }
   }
   const ball = new DataTexture(data, SIZE, SIZE);
-  ball.colorSpace = SRGBColorSpace;
   ball.minFilter = LinearFilter;
   ball.magFilter = LinearFilter;
   ball.needsUpdate = true;

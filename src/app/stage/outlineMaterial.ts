@@ -1,4 +1,4 @@
-import { BackSide, ShaderMaterial, type Vector2 } from "three";
+import { BackSide, NoBlending, ShaderMaterial, type Vector2 } from "three";
 
 const VERTEX = `
 uniform vec2 viewSize;
@@ -50,5 +50,6 @@ export function outlineMaterial(
     clipping: true,
     // Not for its color: it takes its turn among the layers of veils (see `Solid`).
     transparent: true,
+    blending: NoBlending,
   });
 }

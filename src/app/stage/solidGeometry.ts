@@ -45,13 +45,16 @@ export function discOutline(profile: ArrayLike<number>, barrelRadius: number, of
 
 const UP = new Vector3(0, 1, 0);
 
+/** Faces round something: fewer where it is too thin for them to be seen. @param radius mm */
+const facesRound = (radius: number) => (radius < 6 ? 8 : 20);
+
 /** A round bar from one point to another. @param endRadius at `to`; default the same all along */
 export function rodGeometry(from: Vec3, to: Vec3, radius: number, endRadius = radius): BufferGeometry {
   const a = new Vector3(...from);
   const along = new Vector3(...to).sub(a);
   const length = along.length();
   const turn = new Quaternion().setFromUnitVectors(UP, along.normalize());
-  return new CylinderGeometry(endRadius, radius, length, 20)
+  return new CylinderGeometry(endRadius, radius, length, facesRound(Math.max(radius, endRadius)))
     .translate(0, 0.5 * length, 0)
     .applyQuaternion(turn)
     .translate(a.x, a.y, a.z);
@@ -59,7 +62,11 @@ export function rodGeometry(from: Vec3, to: Vec3, radius: number, endRadius = ra
 
 /** A ball at a point. */
 export function ballGeometry(at: Vec3, radius: number): BufferGeometry {
-  return new SphereGeometry(radius, 20, 12).translate(at[0], at[1], at[2]);
+  return new SphereGeometry(radius, facesRound(radius), Math.round(0.6 * facesRound(radius))).translate(
+    at[0],
+    at[1],
+    at[2],
+  );
 }
 
 /** A cone with its point at the origin, open along +x. @param half angle, radians; @param length mm, along its side */

@@ -23,6 +23,22 @@ export function viewDirection(view: ViewName, side: Side): Vec3 {
   return (view === "well" || view === "side") && side === "right" ? [x, -y, z] : [x, y, z];
 }
 
+/** Puts a camera so far from the middle of an extent, toward the eye, looking at it. @returns that middle */
+export function standAt(
+  camera: OrthographicCamera,
+  { min, max }: Extent,
+  [x, y, z]: Vec3,
+  distance: number,
+): [number, number, number] {
+  const far = distance / Math.hypot(x, y, z);
+  const middle = [0, 1, 2].map((i) => 0.5 * (min[i]! + max[i]!)) as [number, number, number];
+  camera.up.set(0, 0, 1);
+  camera.position.set(middle[0] + far * x, middle[1] + far * y, middle[2] + far * z);
+  camera.lookAt(...middle);
+  camera.updateMatrixWorld();
+  return middle;
+}
+
 /** Share of the picture that is left free around what it must hold. */
 const MARGIN = 0.05;
 

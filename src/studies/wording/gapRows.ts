@@ -75,6 +75,8 @@ export interface MarkedGap {
   readonly word: GapWord;
   /** What its label says; "" where the label of the worst place says it already: one label a part and side. */
   readonly text: string;
+  /** The same in fewer words, for a picture that is too narrow; the shortest last. */
+  readonly shorter: readonly string[];
   /** The amount alone, with its word. */
   readonly amount: string;
   readonly part: string;
@@ -117,6 +119,7 @@ export function gapMarks(
       const text = isElsewhere && isWorst ? "" : `${part}: ${amount}${when}`;
       return {
         ...{ kind: isWorst && isWorstPose ? "worst" : "now", word, text, amount, part, side, gap },
+        shorter: [`${part}: ${amount}`, amount],
         ...{ onPart: point, onRing },
       };
     });
@@ -130,5 +133,7 @@ export function gapMarks(
       ? `${amount} now and ${worstName}`
       : `${here ? `${here.amount} now, ` : ""}${amount} ${worstName}`;
   const text = `${part}: ${told}`;
-  return [{ kind: "elsewhere", word, text, amount, part, side, gap, onPart: point, onRing: point }, ...now];
+  const shorter = [`${part}: ${amount} ${worstName}`, `${amount} ${worstName}`];
+  const marked = { word, text, shorter, amount, part, side, gap, onPart: point, onRing: point };
+  return [{ kind: "elsewhere", ...marked }, ...now];
 }

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, inject, onTestFailed, onTestFinished } from "vitest";
+import type { Rims } from "../../../src/app/stage/drawing.ts";
 
 /** `viewport`, `colorScheme` and whatever else a page can be opened with; `path` is below the served address. */
 export type OpenOptions = BrowserContextOptions & {
@@ -78,16 +79,17 @@ async function openPage(options: OpenOptions): Promise<Workbench> {
     globalThis.wellsweepSeconds = given;
   }, seconds);
   await page.addInitScript((bare) => {
+    // Smooth rims take a software renderer most of its time, and come when nothing has moved for a while.
+    globalThis.wellsweepRims = "never" satisfies Rims;
+    if (!bare) return;
     const { getContext } = HTMLCanvasElement.prototype;
-    // Flat drawing, as of a logo, goes on. Smooth rims take a software renderer half of its time.
+    // Flat drawing, as of a logo, goes on.
     HTMLCanvasElement.prototype.getContext = function (
       this: HTMLCanvasElement,
       kind: string,
       options?: object,
     ) {
-      const isSolid = kind.startsWith("webgl");
-      if (isSolid && bare) return null;
-      return Reflect.apply(getContext, this, [kind, isSolid ? { ...options, antialias: false } : options]);
+      return kind.startsWith("webgl") ? null : Reflect.apply(getContext, this, [kind, options]);
     } as typeof getContext;
   }, isBare);
   const found = watch(page, bench.address);

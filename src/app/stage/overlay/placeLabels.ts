@@ -13,20 +13,21 @@ export interface LabelRoom {
 /** Pixels: half a label's height, what it keeps off others, off the picture's edges and off a handle. */
 const HALF = 10;
 const OFF = 3;
-const EDGE = 4;
+export const EDGE = 4;
 const OFF_HANDLE = 9;
 
 /** Ways a leader may go, from where it is wanted: degrees to either side; and how long it may be, pixels. */
 const TURNS = [0, 25, -25, 50, -50, 80, -80, 115, -115, 150, -150, 180];
 const LENGTHS = [65, 95, 130, 40, 170, 220, 280];
+const LONGEST = 340;
 
 /**
  * Where the middles of labels go: up and away from the picture's middle if there is room, else another way; inside the
  * picture, on no other label, no handle, and with no leader across another or across a label. In the order given: the first
  * gets the place it wants.
  *
- * @param marks what they are led to; @param widths of the labels, pixels; @param before where each stood off its mark when
- * the picture was drawn last, kept while it still has room there
+ * @param marks what they are led to; @param widths of the labels, pixels; @param before where each stood when the picture was
+ * drawn last, kept while it still has room there and its leader is not overlong
  * @returns null where there is no room: the mark then goes without a label
  */
 export function placeLabels(
@@ -49,8 +50,8 @@ export function placeLabels(
           !doesCover(other.at, other.half, mark, at),
       );
     const kept = before[i];
-    const places = kept ? [{ x: mark.x + kept.x, y: mark.y + kept.y }] : [];
-    const found = [...places, ...placesFor(mark, room)].find((wanted) => {
+    const isKept = kept && Math.hypot(kept.x - mark.x, kept.y - mark.y) <= LONGEST;
+    const found = [...(isKept ? [kept] : []), ...placesFor(mark, room)].find((wanted) => {
       const at = inside(wanted, half, room);
       return !isOn(mark, at, half, OFF_HANDLE) && isFree(at);
     });

@@ -74,12 +74,13 @@ describe("labels on the picture", () => {
     );
   });
 
-  it("stay where they stood off their marks while there is room", () => {
-    const before = { x: 60, y: 50 };
+  it("stay where they stood while there is room, and the leader is not overlong", () => {
+    const before = { x: 460, y: 250 };
     const mark = { x: 400, y: 200 };
     const room = { width: 1000, height: 400 };
-    expect(placeLabels([mark], [90], room, [before])).toEqual([{ x: 460, y: 250 }]);
-    const [moved] = placeLabels([mark], [90], { ...room, handles: [{ x: 460, y: 250 }] }, [before]);
+    expect(placeLabels([mark], [90], room, [before])).toEqual([before]);
+    const [moved] = placeLabels([mark], [90], { ...room, handles: [before] }, [before]);
     expect(moved).toEqual(placeLabels([mark], [90], room)[0]);
+    expect(placeLabels([{ x: 60, y: 20 }], [90], room, [before])).not.toEqual([before]);
   });
 });

@@ -1,0 +1,63 @@
+import type { ScreenPoint } from "./gapMark.ts";
+import { EDGE, type LabelRoom, placeLabels } from "./placeLabels.ts";
+
+/** A label that is to stand on the picture. */
+export interface WantedLabel {
+  /** What it tells of; the same from frame to frame. */
+  readonly key: string;
+  readonly mark: ScreenPoint;
+  /** Pixels. */
+  readonly width: number;
+}
+
+/** What a label says in a picture: all of it, or in fewer words where that would be wider than the picture. */
+export function fittingText(
+  { text, shorter }: { readonly text: string; readonly shorter: readonly string[] },
+  widthOf: (text: string) => number,
+  room: number,
+): string {
+  return [text, ...shorter].find((one) => widthOf(one) <= room - 2 * EDGE) ?? shorter.at(-1) ?? text;
+}
+
+interface Stood {
+  readonly at: ScreenPoint;
+  readonly mark: ScreenPoint;
+}
+
+/** Pixels that a picture seen from the same place may be off. */
+const SAME = 0.01;
+
+/**
+ * Places labels frame after frame: seen from where it was seen before, a label stays where it stands and only its leader
+ * follows what moves; seen from elsewhere it goes with its mark.
+ * @returns their middles, null where there is no room; `eye` = where fixed points of the truck fall on the picture
+ */
+export function labelKeeper(): (
+  wanted: readonly WantedLabel[],
+  room: LabelRoom,
+  eye: readonly ScreenPoint[],
+) => (ScreenPoint | null)[] {
+  let stood = new Map<string, Stood>();
+  let seen: readonly ScreenPoint[] = [];
+  return (wanted, room, eye) => {
+    const isSameEye = eye.every((point, i) => {
+      const before = seen[i];
+      return before && Math.hypot(point.x - before.x, point.y - before.y) < SAME;
+    });
+    const before = wanted.map(({ key, mark }) => {
+      const last = stood.get(key);
+      if (!last || isSameEye) return last?.at ?? null;
+      return { x: mark.x + last.at.x - last.mark.x, y: mark.y + last.at.y - last.mark.y };
+    });
+    const marks = wanted.map(({ mark }) => mark);
+    const widths = wanted.map(({ width }) => width);
+    const found = placeLabels(marks, widths, room, before);
+    stood = new Map(
+      wanted.flatMap(({ key, mark }, i): [string, Stood][] =>
+        found[i] ? [[key, { at: found[i], mark }]] : [],
+      ),
+    );
+    seen = eye;
+    return found;
+  };
+}
