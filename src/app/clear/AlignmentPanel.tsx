@@ -88,7 +88,7 @@ export function AlignmentPanel({ truck }: AlignmentPanelProps) {
           </button>
         )}
       </header>
-      <table>
+      <table className={isByStance ? undefined : "alignment-now"}>
         <thead>
           <tr>
             <td />
