@@ -1,0 +1,123 @@
+/** Nothing on the page moves while something of it is dragged: boxes of all that is there, read in every frame of a drag. */
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { atRest } from "./harness/atRest.ts";
+import { mapDrawn, stageDrawn, verdict } from "./harness/reading.ts";
+import { sharedWorkbench } from "./harness/workbench.ts";
+
+const desk = sharedWorkbench({ viewport: { width: 1440, height: 900 }, colorScheme: "light" });
+
+declare global {
+  /** In the page: ends the watch and tells what moved. */
+  var movedSince: (() => readonly string[]) | undefined;
+}
+
+/** Pixels that a box may be off: a browser rounds. */
+const SAME = 0.6;
+
+/**
+ * Follows every box but those of running text, from now on, frame by frame. A drawing counts as one box; of the labels on the
+ * picture the middles count: what they say may get longer.
+ */
+async function watch(page: Page): Promise<void> {
+  await page.evaluate((same) => {
+    const all = [...document.querySelectorAll("body *")].filter((one) => {
+      if (one instanceof SVGElement) return one.tagName === "svg" || one.matches(".gap-mark .plate");
+      return getComputedStyle(one).display !== "inline" && !one.matches(".stage-to-worst, .scale-note");
+    });
+    const seen = (one: Element) => one.checkVisibility({ visibilityProperty: true });
+    const places = (one: Element) => {
+      const { x, y, width, height } = one.getBoundingClientRect();
+      if (one.matches(".plate")) return [x + width / 2, y + height / 2];
+      // Words alone are as wide as what they say.
+      return one.matches("span") && one.childElementCount === 0 ? [y, height] : [x, y, width, height];
+    };
+    const first = new Map(all.filter(seen).map((one) => [one, places(one)]));
+    const moved = new Map<Element, string>();
+    let frame = requestAnimationFrame(function look() {
+      for (const [one, before] of first) {
+        if (moved.has(one) || !one.isConnected || !seen(one)) continue;
+        const now = places(one);
+        if (now.every((at, i) => Math.abs(at - before[i]!) <= same)) continue;
+        const name = `${one.tagName.toLowerCase()}.${one.getAttribute("class") ?? ""}`;
+        moved.set(
+          one,
+          `${name} "${one.textContent?.slice(0, 40)}": ${before.map(Math.round)} → ${now.map(Math.round)}`,
+        );
+      }
+      frame = requestAnimationFrame(look);
+    });
+    globalThis.movedSince = () => {
+      cancelAnimationFrame(frame);
+      return [...moved.values()];
+    };
+  }, SAME);
+}
+
+/** Drags from one place to others of the window, so many moves to each. @returns what else moved meanwhile */
+async function dragged(
+  page: Page,
+  from: readonly [number, number],
+  over: readonly (readonly [number, number])[],
+): Promise<readonly string[]> {
+  await page.mouse.move(...from);
+  await page.mouse.down();
+  await watch(page);
+  for (const to of over) await page.mouse.move(...to, { steps: 12 });
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  const moved = await page.evaluate(() => globalThis.movedSince!());
+  await page.mouse.up();
+  return moved;
+}
+
+/** Grips the middle of something by the pointer and drags it about inside its own box. */
+async function about(
+  page: Page,
+  what: Locator,
+  shares: readonly (readonly [number, number])[],
+): Promise<readonly string[]> {
+  await what.scrollIntoViewIfNeeded();
+  const box = (await what.boundingBox())!;
+  const [from, ...over] = shares.map(([x, y]): [number, number] => [
+    box.x + x * box.width,
+    box.y + y * box.height,
+  ]);
+  return dragged(page, from!, over);
+}
+
+/** Of a slide: to both its ends and back. */
+const ALONG = [
+  [0.5, 0.4],
+  [0.98, 0.4],
+  [0.02, 0.4],
+  [0.6, 0.4],
+] as const;
+
+describe("nothing else moves while something is dragged", () => {
+  it("height, steering, the map's dot, a section", async () => {
+    const { page, problems } = await desk();
+    await verdict(page);
+    await stageDrawn(page);
+    await mapDrawn(page);
+    await atRest(page);
+    const slide = (name: string) => page.getByRole("slider", { name, exact: true });
+    expect(await about(page, slide("Travel"), ALONG), "height").toEqual([]);
+    expect(await about(page, slide("Steering"), ALONG), "steering").toEqual([]);
+    const map = page.locator(".map-board > svg");
+    const over = [
+      [0.5, 0.5],
+      [0.9, 0.2],
+      [0.2, 0.8],
+      [0.5, 0.5],
+    ] as const;
+    expect(await about(page, map, over), "map").toEqual([]);
+    await atRest(page);
+    const show = page.getByRole("button", { name: "Show", exact: true });
+    await show.click();
+    await page.locator(".show-list").getByLabel("Section").selectOption("x");
+    await page.keyboard.press("Escape");
+    await page.locator(".section-line").first().waitFor({ state: "attached" });
+    expect(await about(page, slide("Section"), ALONG), "section").toEqual([]);
+    expect(problems()).toEqual([]);
+  });
+});
