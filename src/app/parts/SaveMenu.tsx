@@ -9,8 +9,8 @@ export interface SavedFile {
   readonly name: string;
   readonly file: string;
   readonly type: string;
-  /** What it holds; long ones are worked out beside the page, and given up by the signal. */
-  readonly make: (signal: AbortSignal) => BlobPart | Promise<BlobPart>;
+  /** What it holds; long ones are worked out beside the page, tell how far they are, and are given up by the signal. */
+  readonly make: (signal: AbortSignal, onShare: (share: number) => void) => BlobPart | Promise<BlobPart>;
 }
 
 export type SaveMenuProps = {
@@ -25,13 +25,15 @@ export type SaveMenuProps = {
 export function SaveMenu({ of, files, isLeft = true }: SaveMenuProps) {
   const underWay = useRef<AbortController | null>(null);
   const [told, setTold] = useState<{ readonly text: string; readonly isBusy: boolean } | null>(null);
+  const [share, setShare] = useState<number | null>(null);
   const save = async ({ name, file, type, make }: SavedFile) => {
     underWay.current?.abort();
     const giveUp = new AbortController();
     underWay.current = giveUp;
+    setShare(null);
     setTold({ text: `Making ${name}…`, isBusy: true });
     try {
-      saveAs(file, type, await make(giveUp.signal));
+      saveAs(file, type, await make(giveUp.signal, setShare));
       setTold(null);
     } catch (fault) {
       if (giveUp.signal.aborted) return;
@@ -63,6 +65,7 @@ export function SaveMenu({ of, files, isLeft = true }: SaveMenuProps) {
       <span role="status" className="save-menu-told">
         {told?.text}
       </span>
+      {told?.isBusy && share !== null && <progress aria-label={told.text} max={1} value={share} />}
       {told?.isBusy && (
         <button
           type="button"

@@ -16,7 +16,7 @@ export function reportFile(truck: Truck, ask: ReportAsk, about: string): SavedFi
     name: `${about} (${ending.toUpperCase()})`,
     file: `${stem}-${ask.of.replace(" csv", "")}.${ending}`,
     type: isCsv ? "text/csv" : "application/json",
-    make: async (signal) => (await savedReport(truck, ask, signal)) as BlobPart,
+    make: async (signal, onShare) => (await savedReport(truck, ask, signal, onShare)) as BlobPart,
   };
 }
 
@@ -33,7 +33,8 @@ export function shapeFile(truck: Truck, ask: Omit<ShapeAsk, "of">): SavedFile {
   return {
     ...{ name: `Swept space, ${name}`, type },
     file: `${stemOf(truck)}-${ask.plane ? "section" : "envelope"}.${ask.format}`,
-    make: async (signal) => (await savedReport(truck, { of: "shape", ...ask }, signal)) as BlobPart,
+    make: async (signal, onShare) =>
+      (await savedReport(truck, { of: "shape", ...ask }, signal, onShare)) as BlobPart,
   };
 }
 

@@ -3,11 +3,15 @@ import type { Wish } from "./answerCache.ts";
 import type { Question, SavedContent } from "./jobs.ts";
 import { work } from "./work.ts";
 
-/** A document or a file of a truck, worked out beside the page. @throws Error why there is none. @param signal gives it up */
+/**
+ * A document or a file of a truck, worked out beside the page. @throws Error why there is none. @param signal gives it up
+ * @param onShare hears the share done, 0 … 1, of what tells it
+ */
 export function savedReport(
   truck: Truck,
   ask: Question<"report">,
   signal: AbortSignal,
+  onShare: (share: number) => void,
 ): Promise<NonNullable<SavedContent["content"]>> {
   const wish: Wish<"report"> = { job: "report", truck, question: ask, given: null };
   const who = {};
@@ -17,7 +21,8 @@ export function savedReport(
       work.want(who, []);
     };
     const look = () => {
-      const { answer, failure } = work.of(wish);
+      const { answer, failure, underWay } = work.of(wish);
+      if (underWay?.share != null) onShare(underWay.share);
       if (failure === null && answer === null) return;
       end();
       if (answer?.content != null) done(answer.content);

@@ -39,7 +39,7 @@ function page(file: string) {
 }
 
 async function saved(truck: ReturnType<typeof page>["truck"], document: object) {
-  return documentFile(truck, "it", "It", () => document).make(new AbortController().signal);
+  return documentFile(truck, "it", "It", () => document).make(new AbortController().signal, () => undefined);
 }
 
 describe("a document saved of an answer on the page is what the command line prints, letter for letter:", () => {

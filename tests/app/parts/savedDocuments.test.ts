@@ -42,7 +42,7 @@ function answerOf<J extends JobName>(name: J, { model }: Truck, question: Job<J>
 
 /** What the page saves of an answer it has. */
 const saved = (truck: Truck, of: string, document: object) =>
-  documentFile(truck, of, of, () => document).make(new AbortController().signal) as string;
+  documentFile(truck, of, of, () => document).make(new AbortController().signal, () => undefined) as string;
 
 const printed = (line: string[]) => captured([...line, "--json"]).out;
 
