@@ -1,5 +1,5 @@
 import "./handles/handles.css";
-import { useEffect, useState } from "react";
+import { type MouseEvent, useEffect, useState } from "react";
 import { PICK_TEXTS } from "../../studies/wording/gaugeWords.ts";
 import { type AskedOfTruck, endPick, type TruckPlace, useScanPick } from "../state/scanPick.ts";
 import { useHandles } from "./handles/handleStore.ts";
@@ -65,9 +65,25 @@ function Places({ places, take }: PlacesProps) {
     endPick();
     take(place);
   };
+  // Where marks lie over each other the nearest is meant, not the one drawn last.
+  const nearest = ({ currentTarget, clientX, clientY }: MouseEvent<SVGSVGElement>) => {
+    const { left, top } = currentTarget.getBoundingClientRect();
+    const off = ({ at }: TruckPlace) => {
+      const { x, y } = onPicture(picture, at);
+      return Math.hypot(left + x - clientX, top + y - clientY);
+    };
+    return places.reduce((best, place) => (off(place) < off(best) ? place : best));
+  };
   return (
     // biome-ignore lint/a11y/useSemanticElements: no fieldset can be drawn in
-    <svg className="stage-handles" role="group" aria-label="Places of the truck">
+    // biome-ignore lint/a11y/useKeyWithClickEvents: each place takes its keys itself
+    <svg
+      className="stage-handles"
+      role="group"
+      aria-label="Places of the truck"
+      onPointerMove={(event) => setNamed(nearest(event).name)}
+      onClick={(event) => press(nearest(event))}
+    >
       {places.map((place) => {
         const at = onPicture(picture, place.at);
         return (
@@ -79,9 +95,7 @@ function Places({ places, take }: PlacesProps) {
             tabIndex={0}
             aria-label={place.name}
             transform={`translate(${at.x.toFixed(1)} ${at.y.toFixed(1)})`}
-            onPointerEnter={() => setNamed(place.name)}
             onFocus={() => setNamed(place.name)}
-            onClick={() => press(place)}
             onKeyDown={(event) => {
               if (event.key !== "Enter" && event.key !== " ") return;
               event.preventDefault();

@@ -1,6 +1,7 @@
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import type { Vec3 } from "../../geometry/vec.ts";
+import { setStage, stageSettings } from "./stageSettings.ts";
 
 /** A place pressed on a scan: a triangle of it and the shares of its corners. */
 export interface ScanHit {
@@ -48,14 +49,23 @@ export function useScanPick<T>(selector: (pick: ScanPick) => T): T {
   return useStore(scanPick, selector);
 }
 
+/** Whether the picture was given the window for it: on a phone it does not stand beside the fields. */
+let hasFilled = false;
+
 /** Asks for a press, in place of what was asked for before. */
 export function askForPress(asked: Asked): void {
+  if (matchMedia("(max-width: 900px)").matches && !stageSettings.getState().isFilled) {
+    hasFilled = true;
+    setStage({ isFilled: true });
+  }
   scanPick.setState({ asked });
 }
 
 /** Nothing is asked for any longer. */
 export function endPick(): void {
   scanPick.setState({ asked: null });
+  if (hasFilled) setStage({ isFilled: false });
+  hasFilled = false;
 }
 
 /** Index of the body part that is pressed on now, to be drawn alone; null = the truck is drawn. */
