@@ -10,6 +10,8 @@ import { type SteerScale, steerAxis, TRAVEL_AXIS } from "./plotAxes.ts";
 const POINTS = 33;
 /** The nearest so many parts are drawn; the rest is far from anything. */
 const MOST_PARTS = 4;
+/** mm. A gap that changes by less over all poses rides along with the wheel. */
+const MOVES = 1e-3;
 const NONE: readonly NamedTruck[] = [];
 const LINES = ["solid", "dashed", "dotted", "dashed"] as const;
 
@@ -34,7 +36,7 @@ export const gapOverSteer = memoLast(
     const curves = (of: Truck) =>
       onScale(
         of,
-        curvesOf(of, steers, (steer) => [travel, steer]),
+        curvesOf(of, steers, (steer) => [travel, steer], others.length > 0),
       );
     return {
       id: "gap-steer",
@@ -54,7 +56,7 @@ export const gapOverTravel = memoLast(
   (truck: Truck, steer: number, others: readonly NamedTruck[] = NONE): PlotSpec => {
     const curves = (of: Truck) => {
       const { droop, bump } = of.setup.travel;
-      return curvesOf(of, spread(droop, bump, POINTS), (travel) => [travel, steer]);
+      return curvesOf(of, spread(droop, bump, POINTS), (travel) => [travel, steer], others.length > 0);
     };
     return {
       id: "gap-travel",
@@ -81,7 +83,7 @@ function laidOver(truck: Truck, others: readonly NamedTruck[], curves: (of: Truc
   return [{ name: "shown", truck }, ...others].flatMap(({ name, truck: of }, i): Series[] => {
     const all = curves(of);
     // What rides together is as near at every pose: it would hide what the poses do.
-    const moving = all.filter(({ points }) => points.some(({ y }) => y !== points[0]!.y));
+    const moving = all.filter(({ points }) => isMoved(points.map(({ y }) => y)));
     const parts = moving.length > 0 ? moving : all;
     const [first] = parts;
     if (first === undefined) return [];
@@ -92,6 +94,11 @@ function laidOver(truck: Truck, others: readonly NamedTruck[], curves: (of: Truc
     const line = i === 0 ? "solid" : i % 2 === 1 ? "dotted" : "dashed";
     return [{ name, points: least, line, isMain: i === 0, of: i }];
   });
+}
+
+function isMoved(gaps: readonly (number | null)[]): boolean {
+  const known = gaps.filter((gap) => gap !== null);
+  return Math.max(...known) - Math.min(...known) > MOVES;
 }
 
 function leastOf(values: readonly (number | null)[]): number | null {
@@ -106,10 +113,12 @@ function levelsOf(truck: Truck): { readonly at: number; readonly name: string }[
   ];
 }
 
+/** @param isWhole of every part, else of the nearest alone */
 function curvesOf(
   truck: Truck,
   xs: readonly number[],
   poseAt: (x: number) => readonly [travel: number, steer: number],
+  isWhole: boolean,
 ): Series[] {
   const gaps = xs.map((x): readonly GapEntry[] | null => {
     const [travel, steer] = poseAt(x);
@@ -120,10 +129,10 @@ function curvesOf(
   for (const entries of gaps) {
     for (const { part, gap } of entries ?? []) least.set(part, Math.min(gap, least.get(part) ?? gap));
   }
-  const parts = [...least].sort((a, b) => a[1] - b[1]).slice(0, MOST_PARTS);
+  const parts = [...least].sort((a, b) => a[1] - b[1]).slice(0, isWhole ? least.size : MOST_PARTS);
   return parts.map(([part], i) => ({
     name: part,
-    line: LINES[i]!,
+    line: LINES[i % LINES.length]!,
     isMain: i === 0,
     points: xs.map((x, k) => ({ x, y: nearerOf(gaps[k] ?? null, part) })),
   }));

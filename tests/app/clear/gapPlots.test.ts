@@ -1,0 +1,34 @@
+import { readFileSync } from "node:fs";
+import { expect, it } from "vitest";
+import { gapOverSteer } from "../../../src/app/clear/plots/gapPlots.ts";
+import { truckOf } from "../../../src/app/state/truck.ts";
+import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+
+it("laid over, each truck's curve is of the nearest part that moves against the wheel, however many ride along nearer", () => {
+  const text = readFileSync("shared/half-ton-on-air.json", "utf8");
+  const truck = (variant: string | null) => {
+    const made = truckOf(text, "half-ton-on-air.json", variant);
+    if (!made.ok) throw new TypeError(made.issues[0]!.mend);
+    return made.value;
+  };
+  const [shown, narrow] = [truck(null), truck("narrow hub face")];
+  const { series } = gapOverSteer(shown, 0, [{ name: "narrow", truck: narrow }]);
+  for (const [i, of] of [shown, narrow].entries()) {
+    const ys = series[i]!.points.map(({ y }) => y!);
+    expect(Math.max(...ys) - Math.min(...ys)).toBeGreaterThan(1);
+    // At full left lock: the least of the parts whose gap is another there than straight ahead, by a plain look at both poses.
+    const nearer = (steer: number) => {
+      const pose = solvePose(of.model.frontEnd, 0, steer);
+      if (!pose.ok) throw new TypeError("stands");
+      const gaps = new Map<string, number>();
+      for (const { part, gap } of gapsAt(of.model, pose))
+        gaps.set(part, Math.min(gap, gaps.get(part) ?? gap));
+      return gaps;
+    };
+    const [ahead, lock] = [nearer(0), nearer(1)];
+    const moved = [...lock].filter(([part, gap]) => Math.abs(gap - ahead.get(part)!) > 0.01);
+    const least = Math.min(...moved.map(([, gap]) => gap));
+    expect(ys.some((y) => Math.abs(y - least) < 1e-6)).toBe(true);
+  }
+});
