@@ -20,7 +20,7 @@ export function ScanUnit({ path }: { path: KeyPath }) {
   const unit = meshUnitOf(document, path, fileUnitsOf(document));
   const isGiven = valueAt(document, [...path, "unit"]) !== undefined;
   return (
-    <fieldset className="scan-units">
+    <fieldset className="scan-units" data-field={[...path, "unit"].join(".")}>
       <legend>In which unit is the mesh?</legend>
       <p className="part-note">{unitQuestion(guesses, unit)}</p>
       {guesses.map((guess) => (

@@ -37,9 +37,10 @@ export function matchFrom(path: KeyPath): void {
   state.beginGesture();
   const scan = scanOnBoard(state, path);
   if (scan) stand(path, scan.standing);
-  const matched = [...path, "place", "matched"];
-  if (valueAt(shownDocument(workbench.getState()), matched) === undefined)
-    workbench.getState().editField(matched, [{}, {}, {}]);
+  const place = [...path, "place"];
+  const there = valueAt(shownDocument(workbench.getState()), place) as Record<string, unknown> | undefined;
+  const { from, to, ...kept } = there ?? {};
+  state.editField(place, { ...kept, matched: kept.matched ?? asMatched(from, to) ?? [{}, {}, {}] });
   state.endGesture();
 }
 
