@@ -9,7 +9,7 @@ import {
   readingsToAdd,
   worksheetOf,
 } from "../../src/setup/worksheet/worksheetState.ts";
-import { progressWords } from "../../src/studies/wording/worksheetWords.ts";
+import { progressWords } from "../../src/studies/wording/worksheetNotes.ts";
 import { ownTruckDocument } from "../../src/studies/worksheet/ownTruck.ts";
 
 const begun = (isFull: boolean) => ownTruckDocument({ units: "in", steering: "rack", isFull });

@@ -6,7 +6,7 @@ import { answerHeadline, answerSentence } from "../../studies/wording/answerWord
 import { countedSentence, limitSentence } from "../../studies/wording/limitSentences.ts";
 import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
-import { noVerdictYet } from "../../studies/wording/worksheetWords.ts";
+import { noVerdictYet } from "../../studies/wording/worksheetNotes.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
 import { goToField } from "../measure/fields/fieldAsked.ts";
 import { StartButton } from "../measure/worksheet/StartButton.tsx";

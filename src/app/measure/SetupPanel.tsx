@@ -1,4 +1,6 @@
 import "./editing.css";
+import "./editingPoints.css";
+import "./editingNarrow.css";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import { truckName } from "../../studies/wording/truckName.ts";

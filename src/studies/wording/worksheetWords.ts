@@ -7,10 +7,9 @@ import {
   WORKSHEET_LINES,
   type WorksheetPlace,
 } from "../../setup/worksheet/worksheetLines.ts";
-import type { LineState, Progress } from "../../setup/worksheet/worksheetState.ts";
+import type { LineState } from "../../setup/worksheet/worksheetState.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { ASSUMED_LIP_POINTS } from "../measure/assumedTruck.ts";
-import { listWords, lower } from "./asBuiltWords.ts";
 import { GAUGE_LINES, type LineWords, markName } from "./gaugeWords.ts";
 
 const PLACES: Readonly<Record<WorksheetPlace, string>> = {
@@ -32,7 +31,7 @@ function stationText(at: number): string {
   return `${formatLength(mm, { units: "in" })} (${formatLength(mm, { units: "mm", decimals: 0 })})`;
 }
 
-const LINES: Readonly<Record<string, LineWords>> = {
+export const LINES: Readonly<Record<string, LineWords>> = {
   tireSize: { name: "Tire size", how: "As it is written on the sidewall, such as P235/70R15." },
   wheelCenterHeight: {
     name: "Wheel center, up from the floor",
@@ -271,35 +270,3 @@ export function readingEndWords(ask: ReadingAsk): { readonly from: string; reado
 export function pointWord(name: string): string {
   return POINTS[name] ?? bodyPointOf(name)?.part ?? markName(name);
 }
-
-/** How far a worksheet is: `7 of 12 read; 5 more for a first verdict`, or which ones where others are many. @param isWaiting there is no verdict before */
-export function progressWords(
-  { read, needed, missing, musts, listed }: Progress,
-  isWaiting: boolean,
-): string {
-  if (isWaiting && read + missing > needed) {
-    const names = musts.map((key) => `“${lower(LINES[key]?.name ?? key)}”`);
-    return `${read} read; a first verdict still takes ${listWords(names)}`;
-  }
-  if (isWaiting) return `${read} of ${needed} read; ${missing} more for a first verdict`;
-  const left = listed - read;
-  return left > 0
-    ? `${countOf(read, "reading")}; ${left} of the list not read`
-    : `All ${countOf(read, "reading")} are in`;
-}
-
-/** In place of a verdict while there are too few readings for one. */
-export function noVerdictYet(progress: Progress): string {
-  return `No verdict yet: ${progressWords(progress, true)}. Until then the truck drawn is assumed, but for what was read.`;
-}
-
-function countOf(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? "" : "s"}`;
-}
-
-/** What stands over the printed form. */
-export const FORM_NOTES: readonly string[] = [
-  "The truck on level ground, at the height it is to be measured at, tires at their pressure, wheels straight ahead. Never under a truck that a jack alone holds: stands under the frame, wheels chocked.",
-  "Left side of the truck. Strike the centerline on the floor (halfway between marks dropped from both sides of the frame) and the axle line (through the marks under both wheel centers).",
-  "Any order, any mix; leave out what you cannot reach. What you doubt, read again: a second reading of the same is welcome.",
-];

@@ -1,4 +1,6 @@
 import "../../measure/editing.css";
+import "../../measure/editingPoints.css";
+import "../../measure/editingNarrow.css";
 import "./order.css";
 import { valueAt } from "../../../setup/types/keyPath.ts";
 import { orderJson } from "../../../studies/documents/orderJson.ts";

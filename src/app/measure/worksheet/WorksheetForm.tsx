@@ -1,12 +1,8 @@
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { markName, STATION_COLUMNS, STICK_WORDS, stationName } from "../../../studies/wording/gaugeWords.ts";
-import {
-  FORM_NOTES,
-  lineWords,
-  pointWord,
-  worksheetPlaceWords,
-} from "../../../studies/wording/worksheetWords.ts";
+import { FORM_NOTES } from "../../../studies/wording/worksheetNotes.ts";
+import { lineWords, pointWord, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { useField } from "../../state/documentUse.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";

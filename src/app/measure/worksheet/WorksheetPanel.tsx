@@ -1,4 +1,6 @@
 import "./worksheet.css";
+import "./worksheetList.css";
+import "./printedWorksheet.css";
 import { useEffect, useMemo } from "react";
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import {
@@ -9,7 +11,8 @@ import {
 } from "../../../setup/worksheet/worksheetState.ts";
 import { measureText } from "../../../studies/documents/measureText.ts";
 import { NOTHING_READ } from "../../../studies/wording/readingsTold.ts";
-import { progressWords, readingName } from "../../../studies/wording/worksheetWords.ts";
+import { progressWords } from "../../../studies/wording/worksheetNotes.ts";
+import { readingName } from "../../../studies/wording/worksheetWords.ts";
 import { jumpTo } from "../../parts/JumpBar.tsx";
 import { type SavedFile, SaveMenu } from "../../parts/SaveMenu.tsx";
 import { goToStation } from "../../state/address.ts";
