@@ -23,7 +23,7 @@ export type Dimension =
       readonly to: number;
       readonly text: string;
     }
-  /** Words from the end of a line on, the line from a place. `toward` in mm of paper. */
+  /** Words up to the end of a line from a place. `toward` in mm of paper. */
   | { readonly kind: "leader"; readonly at: Place; readonly toward: Place; readonly text: string };
 
 /** A dimension as it lies on the sheet, about the view's own zero, mm of paper. */
@@ -157,7 +157,7 @@ function laidLeader(
     main: [x, y, ex, ey],
     extensions: [],
     arrows: [arrow([x, y], [toward[0] / size, toward[1] / size])],
-    text: { at: [ex, isUp ? ey + 0.8 : ey - SIZE], size: SIZE, text },
+    text: { at: [ex, isUp ? ey + 0.8 : ey - SIZE], size: SIZE, text, anchor: "end" },
   };
 }
 

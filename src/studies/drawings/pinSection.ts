@@ -16,7 +16,7 @@ const SHOWN = 1.8;
 const SHOWN_WITHOUT = 60;
 /** mm of the knuckle. */
 const PAST = 12;
-/** mm of paper. The outermost leader ends this far over the view, each one inboard of it a row farther: so none meets another's words. */
+/** mm of paper. The innermost leader ends this far over the view, each one outboard of it a row farther: so none meets another's words. */
 const OVER = 5;
 const ROW = 5.5;
 /** mm of the knuckle: leaders point at a step near its outer end, where nothing is welded to it. */
@@ -91,7 +91,7 @@ function diametersOf(steps: Steps, half: number, format: LengthFormat, scale: nu
   return steps.map(({ from, to, diameter, fillet }, i) => ({
     kind: "leader",
     at: [to - Math.min(NEAR_END, (to - from) / 2), diameter / 2],
-    toward: [3, (half - diameter / 2) * scale + OVER + (steps.length - 1 - i) * ROW],
+    toward: [-3, (half - diameter / 2) * scale + OVER + i * ROW],
     text: pinStepWords(diameter, fillet, format),
   }));
 }
