@@ -4,7 +4,7 @@ import { expect, it } from "vitest";
 import { readPdf } from "./harness/pdfText.ts";
 import { read, verdict } from "./harness/reading.ts";
 import { goTo } from "./harness/stations.ts";
-import { openWorkbench } from "./harness/workbench.ts";
+import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const SOON = { timeout: 60_000 };
 
@@ -193,5 +193,14 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
     expect(text).toContain("Alsoread:drawbothendsofthetape");
     await page.evaluate(() => dispatchEvent(new Event("afterprint")));
   }
+
+  // What was found at Choose is on the paper for the customer.
+  await page.keyboard.press("Control+p");
+  await page.locator(".packet[data-ready]").waitFor(SOON);
+  const packet = readPdf(await page.pdf({ format: "Letter" }));
+  expect(packet.text).toContain("Oddsandwhattochange");
+  expect(packet.text).toMatch(/Likely:(clears|touches)in/);
+  expect(packet.text).toContain("Whattochange");
+  await shot(page, "packet-choose");
   expect(problems()).toEqual([]);
 }, 240_000);

@@ -12,6 +12,9 @@ import { askName } from "./worksheetWords.ts";
 const LIKELY_WORD = "Likely";
 export const LIKELY_SIGN = "≈";
 
+/** Said wherever odds are told at length. */
+export const LIKELY_CAUTION = "Likely is not proven, and no statement of safety.";
+
 /** How odds are told: the units, and the document they are of, the variant shown applied. */
 export interface OddsSpeech {
   readonly format: LengthFormat;

@@ -17,6 +17,7 @@ export const PACKET_PAGES = {
   air: "air springs",
   floor: "stance and floor",
   map: "map of height and steering",
+  choose: "odds and what to change",
 } as const;
 
 export type PacketPageName = keyof typeof PACKET_PAGES;
@@ -31,6 +32,10 @@ export function coverLine(
   const inIt = pages.map((page) => PACKET_PAGES[page]).join(", ");
   return [shop, truck, date, `In this packet: ${inIt}.`].filter((part) => part !== "").join(" · ");
 }
+
+/** Of the page of odds and changes, which are long searches. */
+export const CHOOSE_PAGE_NOTE =
+  "Odds and what to change have a page here once they have been worked out at Choose.";
 
 /** Said on a page whose answer was not there yet. */
 export const STILL_WORKING =

@@ -1,8 +1,6 @@
 import "./change.css";
-import { useMemo, useState } from "react";
-import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { useState } from "react";
 import { writtenValues } from "../../../setup/editing/writtenValues.ts";
-import { removeAt } from "../../../setup/reading/setAt.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import { changeField } from "../../../studies/change/changeField.ts";
 import type { FoundChange } from "../../../studies/change/changeTypes.ts";
@@ -22,11 +20,12 @@ import { Fold } from "../../parts/Fold.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
-import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
+import { useLastAnswer } from "../../work/useAnswer.ts";
 import { keepOrder, keptOrder } from "./effortOrder.ts";
 import { TrimTemplates } from "./TrimTemplates.tsx";
+import { byEffort, useChanges } from "./useChanges.ts";
 
 /** The smallest change of each field that makes the truck clear, least effort first. */
 export function ChangePanel({ truck }: { truck: Truck }) {
@@ -38,20 +37,11 @@ export function ChangePanel({ truck }: { truck: Truck }) {
 }
 
 function Changes({ truck }: { truck: Truck }) {
-  const whole = useWorkbench((s) => s.good?.document ?? null);
-  const variant = useWorkbench((s) => s.variant);
   const duplicate = useWorkbench((s) => s.duplicateAsVariant);
-  const format = useFormat();
   const [order, setOrder] = useState(keptOrder);
-  const document = useMemo(() => {
-    const shown = variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant);
-    return removeAt(shown, ["truck", "body"]);
-  }, [whole, variant]);
-  // The order is a matter of reading: what is found does not depend on it.
-  const question = useMemo(() => ({ document, order: EFFORT }), [document]);
-  const answered = useAnswer("change", truck, { question });
+  const { answered, speech } = useChanges(truck, true);
+  const { document, format } = speech;
   const report = useLastAnswer(answered);
-  if (answered === null) return null;
   if (answered.failure !== null)
     return <p role="alert">The changes could not be worked out: {answered.failure}</p>;
   if (report === null)
@@ -61,7 +51,6 @@ function Changes({ truck }: { truck: Truck }) {
       </p>
     );
   const { setup } = truck.bolted;
-  const speech = { format, document, allowance: setup.allowance };
   const keep = (change: FoundChange) => {
     const { trim } = change;
     if (trim !== null) {
@@ -75,13 +64,11 @@ function Changes({ truck }: { truck: Truck }) {
     const blocks = change.set.map(({ key }) => (key === SPACER ? "wheel" : key.split(".")[0]!));
     duplicate(changeTitle(change, speech), writtenValues(document, after, blocks));
   };
-  const rank = ({ set, trim }: FoundChange) => order.indexOf(trim === null ? set[0]!.key : "trim");
-  const changes = [...report.changes].sort((a, b) => rank(a) - rank(b));
   return (
     <div className="change" aria-busy={answered.answer === null}>
       <p>{keepTogether(changeSentence(report, speech))}</p>
       <ol className="change-list">
-        {changes.map((change) => {
+        {byEffort(report, order).map((change) => {
           const title = changeTitle(change, speech);
           return (
             <li key={title}>

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { oddsJson } from "../../../studies/documents/oddsJson.ts";
 import {
   againSentence,
+  LIKELY_CAUTION,
   LIKELY_SIGN,
   type MatterRow,
   matterRows,
@@ -57,7 +58,9 @@ export function OddsBody({ truck }: { truck: Truck }) {
       <CutShort study="odds" of={[answered]} />
       {rows.length > 0 && (
         <div className="odds-matters">
-          <Matters rows={rows} />
+          <ScrollTable label="What matters most">
+            <Matters rows={rows} />
+          </ScrollTable>
         </div>
       )}
       <SaveMenu
@@ -69,17 +72,18 @@ export function OddsBody({ truck }: { truck: Truck }) {
           <p key={note}>{note}</p>
         ))}
         <p>
-          Type ± after a number at Measure, such as 5 5/8 ± 1/16, to tell how well it is known. Likely is not
-          proven, and no statement of safety.
+          Type ± after a number at Measure, such as 5 5/8 ± 1/16, to tell how well it is known.{" "}
+          {LIKELY_CAUTION}
         </p>
       </div>
     </div>
   );
 }
 
-function Matters({ rows }: { rows: readonly MatterRow[] }) {
+/** The rows of a table of what matters most. */
+export function Matters({ rows }: { rows: readonly MatterRow[] }) {
   return (
-    <ScrollTable label="What matters most">
+    <>
       <caption>What matters most</caption>
       <thead>
         <tr>
@@ -104,6 +108,6 @@ function Matters({ rows }: { rows: readonly MatterRow[] }) {
           </tr>
         ))}
       </tbody>
-    </ScrollTable>
+    </>
   );
 }

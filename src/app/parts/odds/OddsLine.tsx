@@ -12,7 +12,7 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import type { Answered } from "../../work/answerCache.ts";
-import { useAnswer } from "../../work/useAnswer.ts";
+import { useManyAnswers } from "../../work/useAnswer.ts";
 
 export type OddsLineProps = {
   truck: Truck;
@@ -48,8 +48,11 @@ interface Odds {
   readonly speech: OddsSpeech;
 }
 
-/** Works out the odds of a truck, of whatever variant it is, as long as this is on the page. @param isAsked default true */
-export function useOdds(truck: Truck, isAsked = true): Odds {
+/**
+ * Works out the odds of a truck, of whatever variant it is, as long as this is on the page.
+ * @param isWanted default true; false = what is known of them is told, and no more is worked out
+ */
+export function useOdds(truck: Truck, isWanted = true): Odds {
   const whole = useWorkbench((s) => s.good?.document ?? null);
   const format = useFormat();
   const { variant } = truck.setup;
@@ -57,8 +60,8 @@ export function useOdds(truck: Truck, isAsked = true): Odds {
     () => (variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant)),
     [whole, variant],
   );
-  const question = useMemo(() => ({ document: oddsDocument(shown) }), [shown]);
-  const answered = useAnswer("odds", isAsked ? truck : null, { question });
+  const questions = useMemo(() => [{ document: oddsDocument(shown) }], [shown]);
+  const answered = useManyAnswers("odds", truck, questions, isWanted)[0] ?? null;
   const speech = useMemo(() => ({ format, document: shown }), [format, shown]);
   return { answered, speech };
 }

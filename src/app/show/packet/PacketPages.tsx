@@ -13,12 +13,14 @@ import {
   STILL_WORKING,
 } from "../../../studies/wording/packetTexts.ts";
 import { AligningPanel } from "../../choose/aligning/AligningPanel.tsx";
+import { useChanges } from "../../choose/change/useChanges.ts";
 import { AirTable } from "../../clear/air/AirTable.tsx";
 import { MapKey } from "../../clear/map/MapKey.tsx";
 import { MapPicture } from "../../clear/map/MapPicture.tsx";
 import { MapScales } from "../../clear/map/MapScales.tsx";
 import { MapHatches, MapWorst } from "../../clear/map/MapWorst.tsx";
 import { MAP_BOX, mapFrameOf } from "../../clear/map/mapFrame.ts";
+import { useOdds } from "../../parts/odds/OddsLine.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
@@ -27,6 +29,7 @@ import { toldOf } from "../counter/comparisonSentences.ts";
 import { type Comparison, nameWords, useComparison } from "../counter/useComparison.ts";
 import { SheetPage } from "../sheet/SheetPage.tsx";
 import { useSheetFields } from "../sheet/useSheetFields.ts";
+import { ChoosePage } from "./ChoosePage.tsx";
 import { FloorPage } from "./FloorPage.tsx";
 import { LimitsPage } from "./LimitsPage.tsx";
 
@@ -51,7 +54,11 @@ export function PacketPages({ truck, onReady }: PacketPagesProps) {
     if (isReady) onReady?.();
   }, [isReady, onReady]);
   const name = truckTitle(truck, comparison);
-  const pages = pagesOf(truck);
+  // Long searches: told where somebody had them looked for, not begun for the paper.
+  const odds = useOdds(truck, false);
+  const changes = useChanges(truck, false);
+  const isChosen = odds.answered?.answer != null || changes.answered.answer !== null;
+  const pages = pagesOf(truck, isChosen);
   const date = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
   return (
     <div className="packet" data-ready={isReady || undefined}>
@@ -82,6 +89,11 @@ export function PacketPages({ truck, onReady }: PacketPagesProps) {
           <MapPage truck={truck} map={map} />
         </PacketPage>
       )}
+      {isChosen && (
+        <PacketPage page="choose" truck={name}>
+          <ChoosePage {...{ odds, changes }} />
+        </PacketPage>
+      )}
     </div>
   );
 }
@@ -91,7 +103,7 @@ function isLimited({ setup }: Truck): boolean {
 }
 
 /** The pages there are of a truck: what its setup says nothing of has none. */
-function pagesOf(truck: Truck): readonly PacketPageName[] {
+function pagesOf(truck: Truck, isChosen: boolean): readonly PacketPageName[] {
   const { setup, bolted } = truck;
   const has: Readonly<Record<PacketPageName, boolean>> = {
     sheet: true,
@@ -100,6 +112,7 @@ function pagesOf(truck: Truck): readonly PacketPageName[] {
     air: setup.airSpring !== null,
     floor: true,
     map: true,
+    choose: isChosen,
   };
   return (Object.keys(has) as PacketPageName[]).filter((page) => has[page]);
 }

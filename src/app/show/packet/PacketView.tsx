@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
+import { CHOOSE_PAGE_NOTE } from "../../../studies/wording/packetTexts.ts";
 import { CloseButton, LayerDialog } from "../../parts/LayerDialog.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { PacketPages } from "./PacketPages.tsx";
@@ -31,6 +32,7 @@ export function PacketView({ truck }: { truck: Truck }) {
         </button>
         <CloseButton name="packet" />
       </header>
+      <p className="packet-note">{CHOOSE_PAGE_NOTE}</p>
       <div className="packet-preview">
         <PacketPages truck={truck} onReady={ready} />
       </div>

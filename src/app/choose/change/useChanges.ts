@@ -1,0 +1,42 @@
+import { useMemo } from "react";
+import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { removeAt } from "../../../setup/reading/setAt.ts";
+import type { ChangeReport } from "../../../studies/change/changeTypes.ts";
+import { EFFORT } from "../../../studies/change/effort.ts";
+import type { ChangeSpeech } from "../../../studies/wording/changeWords.ts";
+import type { Truck } from "../../state/truck.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import type { Answered } from "../../work/answerCache.ts";
+import { useManyAnswers } from "../../work/useAnswer.ts";
+
+/** The changes of a truck as far as they are known, and how they are told. */
+interface Changes {
+  readonly answered: Answered<"change">;
+  /** `document` is the variant shown as if it were all of the file, without its body parts. */
+  readonly speech: ChangeSpeech;
+}
+
+/**
+ * Looks for the smallest changes of the truck shown, as long as this is on the page.
+ * @param isWanted false = what is known of them is told, and no more is looked for
+ */
+export function useChanges(truck: Truck, isWanted: boolean): Changes {
+  const whole = useWorkbench((s) => s.good?.document ?? null);
+  const variant = useWorkbench((s) => s.variant);
+  const format = useFormat();
+  const document = useMemo(() => {
+    const shown = variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant);
+    return removeAt(shown, ["truck", "body"]);
+  }, [whole, variant]);
+  // The order is a matter of reading: what is found does not depend on it.
+  const questions = useMemo(() => [{ document, order: EFFORT }], [document]);
+  const answered = useManyAnswers("change", truck, questions, isWanted)[0]!;
+  return { answered, speech: { format, document, allowance: truck.bolted.setup.allowance } };
+}
+
+/** Least effort first. @param order the keys of fields, least effort first */
+export function byEffort(report: ChangeReport, order: readonly string[]) {
+  const rank = ({ set, trim }: ChangeReport["changes"][number]) =>
+    order.indexOf(trim === null ? set[0]!.key : "trim");
+  return [...report.changes].sort((a, b) => rank(a) - rank(b));
+}
