@@ -8,6 +8,7 @@ import { windowSubject } from "../studies/window/windowSubject.ts";
 import { askedChart, CHART_CELLS } from "./chartJobs.ts";
 import { DRAWS, ODDS_TRUCKS } from "./oddsJobs.ts";
 import { printColumns } from "./printColumns.ts";
+import { processorTime } from "./processorTime.ts";
 import { printTargets } from "./targets.ts";
 
 /**
@@ -57,24 +58,27 @@ const chart = (file: string): Waited => {
 const rows = [...odds, chart("half-ton-on-air.json"), chart("half-ton-limits.json")].map((job) => {
   job.alone();
   const rounds = Array.from({ length: ROUNDS }, () => {
+    const before = processorTime();
     const [one, a] = timed(job.alone);
+    const spent = (processorTime() - before) * 1e-6;
     const [many, b] = timed(job.shared);
     if (a !== b) throw new Error(`${job.name}: shared out it says otherwise`);
-    return { one, many, ratio: one / many };
+    return { spent, one, many, ratio: one / many };
   });
-  return {
-    name: job.name,
-    one: middle(rounds.map((r) => r.one)),
-    many: middle(rounds.map((r) => r.many)),
-    ratio: middle(rounds.map((r) => r.ratio)),
-  };
+  const of = (what: keyof (typeof rounds)[number]) => middle(rounds.map((round) => round[what]));
+  return { name: job.name, spent: of("spent"), one: of("one"), many: of("many"), ratio: of("ratio") };
 });
 printColumns([
-  [`waited for, wall clock; ${availableParallelism()} processors`, "one thread", "shared out", "ratio"],
-  ...rows.map(({ name, one, many, ratio }) => [
+  [
+    `waited for, wall clock; ${availableParallelism()} processors`,
+    "one thread",
+    "of it processor time",
+    "shared out",
+    "ratio",
+  ],
+  ...rows.map(({ name, spent, one, many, ratio }) => [
     name,
-    `${Math.round(one)} ms`,
-    `${Math.round(many)} ms`,
+    ...[one, spent, many].map((ms) => `${Math.round(ms)} ms`),
     `${ratio.toFixed(2)}×`,
   ]),
 ]);

@@ -47,6 +47,7 @@ export function readAxis(key: string, text: string, subject: AxisSubject): Resul
     return refuse("must be FROM:TO:STEP, such as 3:6:1/8, or values with commas between them");
   const values = text.split(text.includes(";") || text.includes("\n") ? /[;\n]/ : ",");
   const given = values.map((value) => value.trim()).filter((value) => value !== "");
+  if (given.length === 0) return refuse("holds no value; give some such as 3:6:1/8 or 3, 3 1/2, 4");
   if (given.length > MOST_ENTRIES) return refuse(tooManyMend(given.length));
   if (field === null && key !== "tire")
     return refuse("is a block; give a table of its keys, one row each, as a CSV file");
@@ -77,17 +78,18 @@ export function readAxisTable(key: string, text: string, subject: AxisSubject): 
   if (rows.length === 0) return refuse("the list has a header and no rows; give a row for each entry");
   if (rows.length > MOST_ENTRIES) return refuse(tooManyMend(rows.length));
   const entries: AxisEntry[] = [];
+  const under = named.hasHeader ? " under the header" : "";
   for (const [i, row] of rows.entries()) {
     const typed: Record<string, unknown> = {};
     for (const { at, name, field } of named.columns) {
       const cell = row[at] ?? "";
       if (cell === "") continue;
       const read = readEntry(field, cell, subject);
-      if (!read.ok) return refuse(`row ${i + 1}, ${name}: ${read.mend}`, cell);
+      if (!read.ok) return refuse(`row ${i + 1}${under}, ${name}: ${read.mend}`, cell);
       typed[name] = read.value;
     }
     const cells = named.columns.map(({ at }) => row[at] ?? "").filter((cell) => cell !== "");
-    if (cells.length === 0) return refuse(`row ${i + 1} gives no value; fill it in or take it out`);
+    if (cells.length === 0) return refuse(`row ${i + 1}${under} gives no value; fill it in or take it out`);
     const label = (named.nameAt === null ? "" : (row[named.nameAt] ?? "")) || cells.join(" ");
     const [only] = named.columns;
     entries.push({ label, typed: place.value.field === null ? typed : typed[only!.name] });

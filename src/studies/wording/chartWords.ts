@@ -94,7 +94,26 @@ export function chartSentences(chart: ChartDocument, format: LengthFormat): read
     const many = count(sort);
     return many === 0 ? [] : [`${many} ${many === 1 ? singular(words[sort]) : words[sort]}`];
   });
-  return [`Of ${all.length} combinations ${listed(told)}.`, presentSentence(chart, format)];
+  return [
+    `Of ${all.length} combinations ${listed(told)}.`,
+    presentSentence(chart, format),
+    ...issueSentences(chart),
+  ];
+}
+
+/** Reasons told: of a long list one slip is mended at a time. */
+const MOST_REASONS = 3;
+
+/** Why some do not go together, each reason once, with the first it is about. */
+function issueSentences({ cells, x, y }: ChartDocument): readonly string[] {
+  const first = new Map<string, string>();
+  for (const [j, row] of cells.entries())
+    for (const [i, cell] of row.entries())
+      if ("issue" in cell && !first.has(cell.issue))
+        first.set(cell.issue, `${x.labels[i]!}, ${y.labels[j]!}`);
+  return [...first]
+    .slice(0, MOST_REASONS)
+    .map(([issue, which]) => `${which} does not go together: ${issue}.`);
 }
 
 function presentSentence({ present, cells, x, y }: ChartDocument, format: LengthFormat): string {

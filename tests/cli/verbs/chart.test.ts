@@ -81,6 +81,15 @@ describe("chart", () => {
   });
 });
 
+describe("a chart with a slip in its list", () => {
+  it("says once why a row does not go together, and works out the others", () => {
+    const axes = ["--x", "wheel.backspacing=5, 5 1/4", "--y", "tire.size=P215/60R15, P2l5/60R15"];
+    const { out } = captured(["chart", lip, ...axes]);
+    expect(out).toContain("Of 4 combinations 2 clear and 2 do not go together.");
+    expect(out.match(/5, P2l5\/60R15 does not go together: tire\.size: not a tire size/g)).toHaveLength(1);
+  });
+});
+
 describe("a chart in pieces", () => {
   const whole = (way: readonly string[]) => captured(["chart", lip, ...lists, ...way]);
   const pieces = [1, 2, 3, 4, 5].map((at) => {
@@ -126,7 +135,10 @@ describe("a chart in pieces", () => {
 });
 
 describe("a chart that cannot be", () => {
-  it.each([
+  const many = folder.write("many.csv", `size\n${"P215/60R15\n".repeat(20_000)}`);
+  const letter = folder.write("letter.csv", "name,diameter,sectionWidth\nA,26,B5\n");
+  const empty = folder.write("empty.csv", "");
+  it.each<[string[], string]>([
     [["--x", "wheel.backspacing=3:6:1/8"], "--y: is missing"],
     [["--x", "wheel.backspacing", "--y", "knuckle.hubFace=6"], "must be FIELD=VALUES"],
     [[...fields.slice(0, 2), "--y", "wheel.backspacing=3"], "the same field as --x"],
@@ -136,6 +148,12 @@ describe("a chart that cannot be", () => {
     [[...fields, "--shard", "3/2"], "must be K/N"],
     [[...fields, "--shard", "1/2", "--json"], "chart merge"],
     [["--x", "wheel.backspacing=3:5:0.001", "--y", "knuckle.hubFace=5:7:0.001"], "2,001 entries"],
+    [[...fields.slice(0, 2), "--y", `tire.size=@${many}`], "many.csv: --y tire.size: has 20,000 entries"],
+    [
+      [...fields.slice(0, 2), "--y", `tire=@${letter}`],
+      "row 1 under the header, sectionWidth: no number found",
+    ],
+    [[...fields.slice(0, 2), "--y", `tire=@${empty}`], "the list is empty; give a row for each entry"],
   ])("%j says what to mend", (options, mend) => {
     const { code, out, error } = captured(["chart", lip, ...options]);
     expect([code, out]).toEqual([2, ""]);

@@ -46,6 +46,8 @@ describe("an axis as typed", () => {
     ["wheel.backspacing", "3:6:0.0001", "30,001 entries"],
     ["wheel.backspacing", "3, four", "no number"],
     ["wheel.backspacing", " ", "empty"],
+    ["wheel.backspacing", " , ,", "holds no value"],
+    ["tire.size", "P215/60R15,".repeat(20_000), "20,000 entries, and a chart takes 2,000"],
     ["wheel", "15x8", "CSV"],
     ["knuckle", "3", "holds no single value"],
   ])("%s=%s is refused with what to mend", (key, text, mend) => {
@@ -71,7 +73,9 @@ describe("an axis as a table", () => {
     ["tire.size", "a,b\nP215/60R15,1", "one of them size"],
     ["tire.size", "size\n", "no rows"],
     ["tire.size", "", "empty"],
-    ["wheel", "rimWidth,backspacing\n8,four", "row 1, backspacing"],
+    ["wheel.backspacing", "4 1/2\nfour", "row 2, backspacing: no number"],
+    ["tire", "\u0089PNG\r\n\u001a\n\u0000\u0000", "there is no column"],
+    ["wheel", "rimWidth,backspacing\n8,four", "row 1 under the header, backspacing: no number found"],
     ["wheel", 'rimWidth,backspacing\n8,"4', "never closed"],
     ["tire.size", `size\n${"P215/60R15\n".repeat(20_000)}`, "20,000 entries, and a chart takes 2,000"],
   ])("%s of %j is refused with what to mend", (key, text, mend) => {

@@ -48,7 +48,7 @@ describe("a shop's list of wheels and tires", () => {
     ["name,tire.size\n", "no rows"],
     ["name,price\nA,3", 'no column "price"'],
     ["name,wheel.color\nA,red", "no column"],
-    ["name,wheel.rimWidth\nA,wide", "row 1, rimWidth"],
+    ["name,wheel.rimWidth\nA,wide", "row 1 under the header, rimWidth"],
     ['name,tire.size\n"A,3', "never closed"],
   ])("refuses %j with what to mend", (text, said) => {
     expect(mend(text)).toContain(said);
