@@ -40,7 +40,9 @@ export function chartPieceOf(
     const share = budget.share(Math.min(2, cells.length - i));
     return [cell, cellDocument(search.cellAt(cell, share), units)] as const;
   });
-  return { answer: { cells: told, present }, isCut: budget.cut };
+  // What a budget ended on the way to a verdict that was reached all the same is nothing to search longer for.
+  const isCut = told.some(([, cell]) => "unfinished" in cell);
+  return { answer: { cells: told, present }, isCut };
 }
 
 function searchOf(model: Model, document: unknown, ask: ChartAsk): Known {

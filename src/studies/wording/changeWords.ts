@@ -1,3 +1,4 @@
+import { setAt } from "../../setup/reading/setAt.ts";
 import { parseKeyText } from "../../setup/types/keyPath.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type {
@@ -23,10 +24,20 @@ export interface ChangeSpeech {
   readonly allowance: number;
 }
 
+/** Which steering a field of it is of. */
+const STEERINGS: Readonly<Record<string, string>> = {
+  "truck.steering.stroke": "rack",
+  "truck.steering.swing": "pitman",
+};
+
 /** What of the order of effort is called: a field's name, or that a panel is cut. */
 export function effortName(key: string, document: unknown): string {
   if (key === SPACER) return "Wheel spacer";
-  return key === TRIM ? "Trim a panel" : fieldName(parseKeyText(key) ?? [], document);
+  if (key === TRIM) return "Trim a panel";
+  const steering = STEERINGS[key];
+  // Of a steering that the truck has not it is called as on one that has it.
+  const shown = steering === undefined ? document : setAt(document, ["truck", "steering", "type"], steering);
+  return fieldName(parseKeyText(key) ?? [], shown);
 }
 
 /** What is done: `Backspacing from 4 1/4 in to 5 in`; never told as less of a change than it takes. */
