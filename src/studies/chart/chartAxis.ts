@@ -4,7 +4,7 @@ import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { type KeyPath, keyText, parseKeyText, valueAt } from "../../setup/types/keyPath.ts";
 import type { Result, Setup } from "../../setup/types/types.ts";
 import type { Change } from "../window/truckOverField.ts";
-import { otherWay } from "../window/windowField.ts";
+import { ofOtherTire, otherWay } from "../window/windowField.ts";
 import type { AxisEntry } from "./chartTypes.ts";
 
 /** What of a setup an axis runs over. */
@@ -62,7 +62,12 @@ export function axisPlace(key: string, document: unknown, file: string): Result<
 export function entryChange({ path, field }: AxisPlace, { typed }: AxisEntry, setup: Setup): Change {
   if (field === null) return { path, put: (document) => withBlock(document, path, typed) };
   const prepare = otherWay(path, setup);
-  return { path, put: (document) => setAt(prepare(document), path, typed) };
+  const put = (document: unknown) => {
+    const isSame = valueAt(document, path) === typed;
+    const prepared = prepare(document);
+    return setAt(isSame ? prepared : ofOtherTire(keyText(path), prepared), path, typed);
+  };
+  return { path, put };
 }
 
 /** A document with the keys of one block as an entry gives them. */

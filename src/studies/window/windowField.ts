@@ -83,7 +83,8 @@ export function windowField(document: unknown, setup: Setup, key: string, file: 
       most: most === null ? Number.POSITIVE_INFINITY : inside(most),
       put: (typed, value) => {
         const plain = kind === "angle" ? degFromRad(value) : unitsFromMm(value, setup.units);
-        return setAt(prepare(typed), path, plain);
+        const prepared = value === now ? prepare(typed) : ofOtherTire(key, prepare(typed));
+        return setAt(prepared, path, plain);
       },
     },
   };
@@ -113,6 +114,13 @@ export function otherWay(path: KeyPath, { units, tire, wheel }: Setup): (documen
     const wide = setAt(sized, ["tire", "diameter"], unitsFromMm(diameter, units));
     return setAt(wide, ["tire", "sectionWidth"], unitsFromMm(sectionWidth, units));
   };
+}
+
+/** A document whose tire gets another size: a loaded radius was measured of the one before. */
+export function ofOtherTire(key: string, document: unknown): unknown {
+  return key === "tire.size" || key === "tire.diameter"
+    ? removeAt(document, ["tire", "loadedRadius"])
+    : document;
 }
 
 /** What a tire is told by where its size is not. */

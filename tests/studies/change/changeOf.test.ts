@@ -45,6 +45,15 @@ describe("what to change on a truck that rubs", () => {
         expect(verdictWith([{ key, to: to - Math.sign(to - from) * 0.1 }])).not.toBe("clear");
   });
 
+  it("a smaller tire is one though its loaded radius was measured of the larger one", () => {
+    const { changes } = changeOf(subject, model, { order: ["tire.diameter"] });
+    const [{ set }] = changes as [(typeof changes)[number]];
+    expect(set[0]!.to).toBeLessThan(set[0]!.from);
+    const tire = { size: null, loadedRadius: null, sectionWidth: "250.48 mm", diameter: `${set[0]!.to} mm` };
+    const document = demoDocument({ ...lipAlone(), tire });
+    expect(checkClearance(subjectOf(document as object, "smaller").model).verdict).toBe("clear");
+  });
+
   it("ends where the window of the field begins", () => {
     const [{ set }] = report.changes as [(typeof report.changes)[number]];
     const window = windowOf(subject, "wheel.backspacing");

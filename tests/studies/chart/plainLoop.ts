@@ -35,7 +35,8 @@ function patchOf(key: string, typed: unknown): object {
   const instead: Record<string, object> = {
     "wheel.backspacing": { offset: null },
     "wheel.offset": { backspacing: null },
-    "tire.size": { diameter: null, sectionWidth: null, treadWidth: null, profile: null },
+    "tire.size": { diameter: null, sectionWidth: null, treadWidth: null, profile: null, loadedRadius: null },
+    "tire.diameter": { loadedRadius: null },
   };
   return { [block]: { ...instead[keyText([block, field])], [field]: typed } };
 }
