@@ -9,7 +9,7 @@ import { printTargets } from "./targets.ts";
  * How long the built page takes from the press that unfolds the fit chart of the plain truck, 30 × 30, until its first cells are
  * drawn and until all are: wall clock, with as many workers as the page starts here.
  */
-const ROUNDS = 3;
+const ROUNDS = Number(process.argv[2] ?? 3);
 /** ms. */
 const FIRST_AIM = 1000;
 const ALL_AIM = 10_000;

@@ -15,7 +15,7 @@ import { printTargets } from "./targets.ts";
  * How long one waits for long jobs of the command line, done by one thread and by as many as there are processors, their start
  * included: wall clock, so on a busy machine it is too long and the ratio too small.
  */
-const ROUNDS = 3;
+const ROUNDS = Number(process.argv[2] ?? 3);
 /** ms. */
 const AIM = 10_000;
 const PLENTY = 1000;
