@@ -1,14 +1,11 @@
 import { lazy, memo, type ReactElement, Suspense, useDeferredValue, useMemo } from "react";
 import { BuildRooms } from "../build/BuildRooms.tsx";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
-import { ChangePanel } from "../choose/change/ChangePanel.tsx";
-import { ChartPanel } from "../choose/chart/ChartPanel.tsx";
 import { DockAnswer } from "../choose/compare/DockAnswer.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
-import { SolvePanel } from "../choose/compare/SolvePanel.tsx";
 import { useVariantTrucks } from "../choose/compare/useVariantTrucks.ts";
 import { VariantsPanel } from "../choose/compare/VariantsPanel.tsx";
-import { OddsPanel } from "../choose/odds/OddsPanel.tsx";
+import { SearchFolds } from "../choose/SearchFolds.tsx";
 import { AlignmentPanel } from "../clear/AlignmentPanel.tsx";
 import { AirPanel } from "../clear/air/AirPanel.tsx";
 import { FloorPanel } from "../clear/floor/FloorPanel.tsx";
@@ -147,12 +144,7 @@ function ChooseRooms({ truck }: { truck: Truck }) {
         </div>
         <Variants columns={columns} />
         <Fan truck={later} />
-        <div className="folds">
-          <SolvePanel truck={later} />
-          <ChartPanel truck={later} />
-          <ChangePanel truck={later} />
-          <OddsPanel truck={later} />
-        </div>
+        <SearchFolds truck={later} />
         <AligningPanel truck={truck} />
       </div>
     </>

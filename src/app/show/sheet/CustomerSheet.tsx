@@ -49,9 +49,10 @@ export function CustomerSheet() {
       {comparison && (
         <div className="sheet-board">
           <SheetForm comparison={comparison} />
-          <div className="sheet-preview">
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where the window is narrow, by keys too */}
+          <section className="sheet-preview" tabIndex={0} aria-label="The sheet">
             <SheetPage comparison={comparison} />
-          </div>
+          </section>
         </div>
       )}
     </LayerDialog>

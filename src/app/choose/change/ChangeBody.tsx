@@ -16,7 +16,6 @@ import {
 } from "../../../studies/wording/changeWords.ts";
 import { unitsFromMm } from "../../../units/lengthUnits.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
-import { Fold } from "../../parts/Fold.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
@@ -28,15 +27,7 @@ import { TrimTemplates } from "./TrimTemplates.tsx";
 import { byEffort, useChanges } from "./useChanges.ts";
 
 /** The smallest change of each field that makes the truck clear, least effort first. */
-export function ChangePanel({ truck }: { truck: Truck }) {
-  return (
-    <Fold id="change" title="What to change" note="the smallest change of each field that makes it clear">
-      <Changes truck={truck} />
-    </Fold>
-  );
-}
-
-function Changes({ truck }: { truck: Truck }) {
+export function ChangeBody({ truck }: { truck: Truck }) {
   const duplicate = useWorkbench((s) => s.duplicateAsVariant);
   const [order, setOrder] = useState(keptOrder);
   const { answered, speech } = useChanges(truck, true);

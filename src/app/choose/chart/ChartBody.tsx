@@ -20,7 +20,6 @@ import {
   tooManyCells,
 } from "../../../studies/wording/chartWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
-import { Fold } from "../../parts/Fold.tsx";
 import { printAlone } from "../../parts/printAlone.ts";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -34,15 +33,6 @@ import { type AxisTyped, keepAxes, keptAxes, readTypedAxis, startText } from "./
 import { askedPoses, keepPoses, keptPoses } from "./chartPoses.ts";
 import { PosesField } from "./PosesField.tsx";
 
-/** Two fields, or a list of tires and one of wheels, against each other: what clears of all combinations. */
-export function ChartPanel({ truck }: { truck: Truck }) {
-  return (
-    <Fold id="chart" title="Fit chart" note="two fields, or tires and wheels, against each other">
-      <Chart truck={truck} />
-    </Fold>
-  );
-}
-
 /** Cells of the first pieces, so that there is something to see at once, and of the others. */
 const PIECES = [FIRST_CELLS, 16, 24] as const;
 const PIECE = 40;
@@ -50,7 +40,8 @@ const PIECE = 40;
 /** Cells of a chart on the page; more belong into pieces on the command line. */
 const MOST_CELLS = 2500;
 
-function Chart({ truck }: { truck: Truck }) {
+/** Two fields, or a list of tires and one of wheels, against each other: what clears of all combinations. */
+export function ChartBody({ truck }: { truck: Truck }) {
   const whole = useWorkbench((s) => s.good?.document ?? null);
   const variant = useWorkbench((s) => s.variant);
   const [axes, setAxes] = useState(keptAxes);

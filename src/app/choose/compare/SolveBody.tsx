@@ -16,7 +16,6 @@ import { fieldName } from "../../../studies/wording/fieldName.ts";
 import { solvedText, solveSentences, targetName } from "../../../studies/wording/solveWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
-import { Fold } from "../../parts/Fold.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
@@ -27,19 +26,6 @@ import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { FieldChooser } from "./FieldChooser.tsx";
 import { fieldEnd, fieldStart, typedText } from "./fieldEnds.ts";
-
-/** The value of a field that gives what is wanted; found while it is open and asked. */
-export function SolvePanel({ truck }: { truck: Truck }) {
-  return (
-    <Fold
-      id="solve"
-      title="Solve for"
-      note="the value of a field that gives a wanted camber, scrub radius, gap …"
-    >
-      <Solve truck={truck} />
-    </Fold>
-  );
-}
 
 type Of = SolveTarget["of"];
 
@@ -53,7 +39,8 @@ interface Typed {
 
 const START: Typed = { key: "knuckle.pinAngle", of: "camber", wanted: null, ends: null };
 
-function Solve({ truck }: { truck: Truck }) {
+/** The value of a field that gives what is wanted; found while it is asked. */
+export function SolveBody({ truck }: { truck: Truck }) {
   const variant = useWorkbench((s) => s.variant);
   const shown = useShownDocument(variant);
   const bodiless = useDocumentToAsk(variant);
