@@ -2,6 +2,8 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { NoLimits, SteerLimits } from "../map/steerLimits.ts";
 import type { Model } from "../model/model.ts";
 import type { CheckReport } from "../reports/check.ts";
+import { clearsWords } from "./comparisonWords.ts";
+import type { CardFacts } from "./counterFacts.ts";
 import { heightWords, reportedPose, steerWords } from "./poseWords.ts";
 import { verdictFacts } from "./verdictFacts.ts";
 
@@ -28,6 +30,21 @@ export function cardPlace(
     ? ` ${capitalized(heightWords(travel, model, format))} nothing touches.`
     : "";
   return `Worst ${where}.${verdict === "rubs" ? here : ""}`;
+}
+
+/**
+ * What a card comes to whose sign withholds that it clears, said beside that sign: `Everything clears by 3/8 in.`; "" for any
+ * other card.
+ */
+export function cardComesTo(
+  { state, mark }: CardFacts,
+  report: CheckReport | null,
+  model: Model,
+  format: LengthFormat,
+): string {
+  if (report === null || state !== "clear" || mark === "clear") return "";
+  const { told, scope } = verdictFacts(report, model);
+  return told === null ? "" : `Everything ${clearsWords(told.entry.gap, scope, format)}.`;
 }
 
 /** Whether it is known that nothing touches at a height, as far as it steers there. */

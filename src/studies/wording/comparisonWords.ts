@@ -9,7 +9,7 @@ import { amountWords, finestLength } from "./lengths.ts";
 import { heightWords } from "./poseWords.ts";
 import { firstStop, firstTouch, type SteerStop, steerStop } from "./stopFacts.ts";
 import { steerClauseOf } from "./stopTexts.ts";
-import { verdictFacts } from "./verdictFacts.ts";
+import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
 import { scopeWords, settledWords } from "./verdictSentence.ts";
 
 /** Center plane to the left contact patch, mm, straight ahead as measured; null where the wheels cannot stand. */
@@ -101,8 +101,13 @@ export function rangeClause(name: string, report: CheckReport, model: Model, for
     case "unfinished":
       return `the search of ${who} is not finished, the nearest so far being the ${part}, ${amount} away${entry.gap < model.setup.allowance ? `, nearer than the ${formatLength(model.setup.allowance, format)} asked for` : ""}: ${settledWords(report, format)}`;
     case "clear":
-      return `${who} clears by ${amount}${scopeWords(scope)}, the ${part} being nearest`;
+      return `${who} ${clearsWords(entry.gap, scope, format)}, the ${part} being nearest`;
   }
+}
+
+/** By how much everything clears, and how far that holds: `clears by 3/8 in within the limits`. @param gap the least, mm */
+export function clearsWords(gap: number, scope: VerdictFacts["scope"], format: LengthFormat): string {
+  return `clears by ${amountWords(gap, format)}${scopeWords(scope)}`;
 }
 
 /** Both over the whole range, in one sentence. */

@@ -1,9 +1,13 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import type { Doubt } from "../../../src/studies/doubts/doubt.ts";
+import type { HeightStop } from "../../../src/studies/limits/heightWay.ts";
 import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import type { FieldWindow, SetBy } from "../../../src/studies/window/windowTypes.ts";
-import { cardPlace } from "../../../src/studies/wording/cardPlace.ts";
+import { cardComesTo, cardPlace } from "../../../src/studies/wording/cardPlace.ts";
+import { rangeClause } from "../../../src/studies/wording/comparisonWords.ts";
+import { cardFacts } from "../../../src/studies/wording/counterFacts.ts";
 import { formatOf } from "../../../src/studies/wording/lengths.ts";
 import { codeText, coverLine } from "../../../src/studies/wording/packetTexts.ts";
 import { barredNote, cutSentence } from "../../../src/studies/wording/pictureTexts.ts";
@@ -18,6 +22,10 @@ const format = formatOf(wide.setup);
 const speech = { model: narrow, format, document: null };
 const A = { letter: "A", model: wide };
 const B = { letter: "B", model: narrow };
+
+const EXAMPLE: readonly Doubt[] = [
+  { kind: "fromExample", path: ["knuckle", "hubFace"], text: "not measured" },
+];
 
 const PART: SetBy = {
   ...{
@@ -85,5 +93,22 @@ describe("where a card's verdict is met", () => {
     expect(cardPlace(checkClearance(wide), 0, driving!, wide, format)).toMatch(/nothing touches\.$/);
     // Of another height than the one shown nothing is known.
     expect(cardPlace(checkClearance(wide), 5, driving!, wide, format)).not.toMatch(/nothing touches/);
+  });
+
+  it("says what it comes to where the sign withholds that it clears, and there alone", () => {
+    const comesTo = (model: typeof wide, doubts: readonly Doubt[], heights: readonly [HeightStop | null]) => {
+      const report = checkClearance(model);
+      const facts = cardFacts({ report, heights, steering: null, failure: null }, 0, doubts);
+      return cardComesTo(facts, report, model, format);
+    };
+    const stop = { stop: "reach", side: "left", joint: "upper arm", at: 70 } as const;
+    const told = comesTo(narrow, EXAMPLE, [null]);
+    expect(told).toMatch(/^Everything clears by [\d/ ]+ in\b/);
+    expect(rangeClause("b", checkClearance(narrow), narrow, format)).toContain(
+      told.replace("Everything ", "").replace(/\.$/, ","),
+    );
+    expect(comesTo(narrow, [], [null])).toBe("");
+    expect(comesTo(narrow, EXAMPLE, [stop])).toBe("");
+    expect(comesTo(wide, EXAMPLE, [null])).toBe("");
   });
 });

@@ -1,6 +1,6 @@
 import "./variantChoices.css";
 import { conditionedSentence } from "../../../studies/wording/answerWords.ts";
-import { cardPlace } from "../../../studies/wording/cardPlace.ts";
+import { cardComesTo, cardPlace } from "../../../studies/wording/cardPlace.ts";
 import { cardFacts, cardText } from "../../../studies/wording/counterFacts.ts";
 import { SAME_TRUCK, whyWords } from "../../../studies/wording/whyWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
@@ -75,13 +75,15 @@ type VerdictTagProps = {
 };
 
 /**
- * One truck's answer over the whole range, as a mark and a word, with where it is met; or that it cannot come to the height
- * shown.
+ * One truck's answer over the whole range, as a mark and a word, with where it is met or what it comes to; or that it cannot
+ * come to the height shown.
  */
 function VerdictTag({ contender, at, travel, format }: VerdictTagProps) {
   const { letter, name, truck, answer, doubts } = contender;
   const facts = cardFacts(answer, at, doubts);
-  const place = cardPlace(answer.report, travel, answer.steering?.[at] ?? null, truck.model, format);
+  const place =
+    cardComesTo(facts, answer.report, truck.model, format) ||
+    cardPlace(answer.report, travel, answer.steering?.[at] ?? null, truck.model, format);
   return (
     <div className="counter-tag" data-verdict={facts.mark ?? facts.state}>
       <span className={`counter-letter counter-letter-${letter}`}>{letter}</span>
