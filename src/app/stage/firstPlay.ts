@@ -25,6 +25,14 @@ export function isFreshExample(state: WorkbenchState): boolean {
   return saved[documentId] === document && travel === 0 && steer === 0;
 }
 
+/**
+ * Whether it is played: what was on the board before this page drew anything is fresh only where the page put it there itself.
+ * @param isStill motion is to be reduced @param isKnown the page put it there
+ */
+export function isPlayed(state: WorkbenchState, isKnown: boolean, isStill: boolean): boolean {
+  return isKnown && !isStill && isFreshExample(state);
+}
+
 /** How far along the way it is after a share of the time: starts and ends gently. */
 export function eased(share: number): number {
   const t = Math.min(1, Math.max(0, share));
@@ -42,10 +50,9 @@ export function useFirstPlay(truck: Truck, isDrawn: boolean): void {
     const opened = workbench.getState();
     const { documentId } = opened;
     if (settled.has(documentId)) return;
-    // What was on the board before this page drew anything is fresh only where the page put it there itself.
     const isKnown = settled.size > 0 || documentId === firstDocumentId;
     const isStill = matchMedia("(prefers-reduced-motion: reduce)").matches;
-    if (!isKnown || !isFreshExample(opened) || isStill) {
+    if (!isPlayed(opened, isKnown, isStill)) {
       settled.add(documentId);
       return;
     }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { eased, isFreshExample } from "../../../src/app/stage/firstPlay.ts";
+import { eased, isFreshExample, isPlayed } from "../../../src/app/stage/firstPlay.ts";
 import { createWorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
 import { asExample } from "../../../src/setup/exampleMarks.ts";
 import { exampleDocument, exampleText } from "../exampleText.ts";
@@ -24,6 +24,13 @@ describe("the first view of an example", () => {
     const { document, openDocument } = shared.getState();
     openDocument({ document: structuredClone(document!), file: "test.json" });
     expect(isFreshExample(shared.getState())).toBe(false);
+  });
+
+  it("plays where this page put it on the board, and stands still where motion is to be reduced", () => {
+    const state = createWorkbenchStore(marked, "test.json").getState();
+    expect(isPlayed(state, true, false)).toBe(true);
+    expect(isPlayed(state, true, true)).toBe(false);
+    expect(isPlayed(state, false, false)).toBe(false);
   });
 
   it("goes from where the truck drives all the way, and never back", () => {
