@@ -52,6 +52,8 @@ describe("knuckles as built", () => {
     const behind = field(page, "Tape behind, left knuckle");
     const angle = field(page, "Angle finder on the face, left knuckle");
     await behind.fill("5 9/16");
+    await behind.press("Enter");
+    expect(await angle.evaluate((input) => input === document.activeElement)).toBe(true);
     await angle.fill("8.6");
     await expect.poll(() => told(page), SOON).toContain("The left knuckle passes: all 13 readings");
     await page.getByRole("button", { name: "Undo" }).click();

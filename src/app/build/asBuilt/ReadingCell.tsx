@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { useId, useRef } from "react";
 import type { ReadingKey } from "../../../setup/types/asBuiltTypes.ts";
 import type { ReadingPass } from "../../../studies/jig/asBuiltReport.ts";
 import type { Residual } from "../../../studies/jig/fitKnuckle.ts";
@@ -19,22 +19,33 @@ export type ReadingCellProps = {
   format: LengthFormat;
 };
 
-/** One reading of one knuckle: the field it is typed into, and how it stands. */
+/** One reading of one knuckle: the field it is typed into, and how it stands. Enter goes on to the knuckle's next reading. */
 export function ReadingCell({ side, reading, name, pass, residual, format }: ReadingCellProps) {
   const id = useId();
   const { text, draft, issue } = useField(["asBuilt", side, reading]);
+  const cell = useRef<HTMLDivElement>(null);
+  const goOn = () => {
+    const table = cell.current?.closest("table");
+    const ofKnuckle = [...(table?.querySelectorAll(`[data-field^="asBuilt.${side}."] input`) ?? [])];
+    const at = ofKnuckle.findIndex((input) => cell.current?.contains(input));
+    const next = ofKnuckle[at + 1] ?? ofKnuckle[at];
+    if (!(next instanceof HTMLInputElement)) return;
+    next.focus();
+    next.select();
+  };
   const mend = draft?.mend ?? issue?.mend ?? null;
   return (
-    <div className="reading-cell" data-field={`asBuilt.${side}.${reading}`}>
+    <div ref={cell} className="reading-cell" data-field={`asBuilt.${side}.${reading}`}>
       <EntryInput
         path={["asBuilt", side, reading]}
         text={text}
         name={name}
         isOptional
+        onEnter={goOn}
         isInvalid={mend !== null}
         describedBy={`${id}-told`}
       />
-      <div id={`${id}-told`}>
+      <div id={`${id}-told`} className={reading === "clampedAt" ? undefined : "reading-told"}>
         {mend === null ? <PassMark pass={pass} format={format} /> : <p className="reading-fault">✕ {mend}</p>}
         {mend === null && residual && <small>{residualText(residual)}</small>}
       </div>

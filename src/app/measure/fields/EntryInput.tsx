@@ -20,6 +20,8 @@ export type EntryInputProps = {
   /** Ids of what describes it, with spaces between. Default none. */
   describedBy?: string | undefined;
   onFocus?: () => void;
+  /** After Enter, once what was typed has taken effect. Default: what stands there is selected. */
+  onEnter?: () => void;
   onPaste?: (event: ClipboardEvent<HTMLInputElement>) => void;
 };
 
@@ -30,7 +32,8 @@ export type EntryInputProps = {
 export function EntryInput(props: EntryInputProps) {
   const { path, text, id, name, placeholder, isOptional = false, isStepped = true } = props;
   const input = useRef<HTMLInputElement>(null);
-  const entry = useEntry({ path, text, isOptional, isStepped, onEnter: () => input.current?.select() });
+  const { onEnter = () => input.current?.select() } = props;
+  const entry = useEntry({ path, text, isOptional, isStepped, onEnter });
   return (
     <input
       ref={input}
