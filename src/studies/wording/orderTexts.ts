@@ -103,6 +103,9 @@ export function madeWords(side: OrderedSide, quantity: number): string {
   return `${quantity} ${side}`;
 }
 
+/** What a form shows faintly while the knuckle that an order starts from has no name. */
+export const BASE_NAME_HINT = "such as cast half-ton, disc";
+
 /** What a form shows faintly in an empty field: a number of a catalog or of the base knuckle, without its unit; undefined = none. */
 export function partText(key: string, value: unknown, format: LengthFormat): string | undefined {
   if (value === null || value === undefined) return undefined;

@@ -3,7 +3,7 @@ import { isWithin, type KeyPath, valueAt } from "../../../setup/types/keyPath.ts
 import type { Misfit } from "../../../studies/order/misfit.ts";
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
-import { partText } from "../../../studies/wording/orderTexts.ts";
+import { BASE_NAME_HINT, partText } from "../../../studies/wording/orderTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { FieldGroup } from "../../measure/FieldGroup.tsx";
 import { FieldRow } from "../../measure/fields/FieldRow.tsx";
@@ -85,11 +85,12 @@ function stanceNames({ setup }: OrderSheet): readonly string[] {
   return [...setup.stances, ...setup.measuredStances].map(({ name }) => name);
 }
 
-/** What holds while a field is empty: the catalog's number, or the base knuckle's; undefined = the field's own default. */
+/** What stands in an empty field: the catalog's number or the base knuckle's, which holds; undefined = the field's own default. */
 function heldText(path: KeyPath, sheet: OrderSheet | null, format: LengthFormat): string | undefined {
+  const [, block, key] = path;
+  if (block === "base" && key === "name") return BASE_NAME_HINT;
   if (!sheet) return undefined;
   const { base, steeringArm } = sheet.order;
-  const [, block, key] = path;
   if (block === "pinAngle") return partText(block, base.pinAngle, format);
   if (block === "pinLead") return partText(block, base.pinLead ?? DEFAULT_PIN_LEAD, format);
   if (block === "steeringArm" && key === "rodEndThread") return partText(key, steeringArm.thread, format);
