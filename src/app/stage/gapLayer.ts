@@ -62,6 +62,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
           width,
           height,
           taken: view.taken,
+          marks: onPart,
           handles: settings.hasHandles ? handleStore.getState().marks : [],
         },
         FIXED.map(toScreen),

@@ -8,13 +8,16 @@ export interface LabelRoom {
   readonly taken?: readonly (ScreenPoint & { readonly width: number })[];
   /** Marks that a hand takes hold of. */
   readonly handles?: readonly ScreenPoint[];
+  /** Marks that a label keeps off while there is another place for it, those it is not led to among them. */
+  readonly marks?: readonly ScreenPoint[];
 }
 
-/** Pixels: half a label's height, what it keeps off others, off the picture's edges and off a handle. */
+/** Pixels: half a label's height, what it keeps off others, off the picture's edges, off a handle, off a cross's arms. */
 const HALF = 10;
 const OFF = 3;
 export const EDGE = 4;
 const OFF_HANDLE = 9;
+const OFF_MARK = 13;
 
 /** Ways a leader may go, from where it is wanted: degrees to either side; and how long it may be, pixels. */
 const TURNS = [0, 25, -25, 50, -50, 80, -80, 115, -115, 150, -150, 180];
@@ -23,8 +26,8 @@ const LONGEST = 340;
 
 /**
  * Where the middles of labels go: up and away from the picture's middle if there is room, else another way; inside the
- * picture, on no other label, no handle, and with no leader across another or across a label. In the order given: the first
- * gets the place it wants.
+ * picture, on no other label, no handle, and with no leader across another or across a label; on no mark while there is such
+ * a place. In the order given: the first gets the place it wants.
  *
  * @param marks what they are led to; @param widths of the labels, pixels; @param before where each stood when the picture was
  * drawn last, kept while it still has room there and its leader is not overlong
@@ -51,12 +54,13 @@ export function placeLabels(
       );
     const kept = before[i];
     const isKept = kept && Math.hypot(kept.x - mark.x, kept.y - mark.y) <= LONGEST;
-    const found = [...(isKept ? [kept] : []), ...placesFor(mark, room)].find((wanted) => {
-      const at = inside(wanted, half, room);
-      return !isOn(mark, at, half, OFF_HANDLE) && isFree(at);
-    });
-    if (!found) return null;
-    const at = inside(found, half, room);
+    const isOffMarks = (at: ScreenPoint) =>
+      (room.marks ?? []).every((other) => !isOn(other, at, half, OFF_MARK));
+    const places = [...(isKept ? [kept] : []), ...placesFor(mark, room)]
+      .map((wanted) => inside(wanted, half, room))
+      .filter((at) => !isOn(mark, at, half, OFF_HANDLE));
+    const at = places.find((one) => isOffMarks(one) && isFree(one)) ?? places.find(isFree);
+    if (!at) return null;
     placed.push({ mark, at, half });
     return at;
   });

@@ -41,6 +41,7 @@ const SIZES = [
 /** About what the browser's own measure gives: no letter of the page's font is wider on average. */
 const widthOf = (text: string) => 14 + 7.2 * text.length;
 const HEIGHT = 20;
+const CROSS = 13;
 const FORMAT = { units: "in" } as const;
 /** Trucks of the usual run. */
 const FEW = 3;
@@ -71,7 +72,7 @@ describe.each(FILES.slice(0, runs(FEW, FILES.length)))("labels on %s", (file) =>
     const drags = dragsOf(truck);
     const { upperArm, lowerArm } = truck.setup.truck;
     const handles = [upperArm, lowerArm].flatMap((arm) => [arm.frontPivot, arm.rearPivot, arm.ballJoint]);
-    const told = { asked: 0, shown: 0, followed: 0, moved: 0 };
+    const told = { asked: 0, shown: 0, onMark: 0, followed: 0, moved: 0 };
     for (const marks of drags.flat()) {
       const keys = marks.map(keyOf);
       expect(new Set(keys).size).toBe(keys.length);
@@ -87,6 +88,7 @@ describe.each(FILES.slice(0, runs(FEW, FILES.length)))("labels on %s", (file) =>
       }
     // A mark goes without a label only where it is crowded.
     expect(told.shown / told.asked).toBeGreaterThan(0.6);
+    expect(told.onMark / told.shown).toBeLessThan(0.03);
     expect(told.moved / told.followed).toBeLessThan(0.02);
   });
 });
@@ -122,19 +124,20 @@ function follow(
   toScreen: (point: Vec3) => ScreenPoint,
   [width, height]: readonly [number, number],
   grips: readonly ScreenPoint[],
-  told: { asked: number; shown: number; followed: number; moved: number },
+  told: { asked: number; shown: number; onMark: number; followed: number; moved: number },
 ): void {
   const place = labelKeeper();
   const eye = FIXED.map(toScreen);
   let before = new Map<string, { readonly at: ScreenPoint; readonly width: number }>();
-  for (const marks of drag) {
-    const wanted = marks
+  for (const gaps of drag) {
+    const wanted = gaps
       .map((gap) => ({
         ...{ key: keyOf(gap), mark: toScreen(gap.onPart) },
         width: widthOf(fittingText(gap, widthOf, width)),
       }))
       .filter(({ mark: { x, y } }) => x >= 0 && x <= width && y >= 0 && y <= height);
-    const found = place(wanted, { width, height, handles: grips }, eye);
+    const marks = wanted.map(({ mark }) => mark);
+    const found = place(wanted, { width, height, handles: grips, marks }, eye);
     // The worst of all is always told.
     if (grips.length === 0 && found.length > 0) expect(found[0]).not.toBeNull();
     const seen = found.flatMap((at, i) => (at ? [{ at, ...wanted[i]! }] : []));
@@ -147,6 +150,8 @@ function follow(
       expect(one.at.y >= half.y && one.at.y <= height - half.y, "in the picture").toBe(true);
       for (const grip of grips)
         expect(off(grip).x >= half.x || off(grip).y >= half.y, "on a handle").toBe(true);
+      // A cross reaches as far about its middle.
+      if (marks.some((mark) => off(mark).x < half.x + CROSS && off(mark).y < half.y + CROSS)) told.onMark++;
       for (const other of seen.slice(i + 1)) {
         const { x, y } = off(other.at);
         expect(x >= half.x + 0.5 * other.width || y >= HEIGHT, "on each other").toBe(true);

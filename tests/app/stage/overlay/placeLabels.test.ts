@@ -58,6 +58,28 @@ describe("labels on the picture", () => {
     expect(shown / asked).toBeGreaterThan(0.9);
   });
 
+  it("keep off a mark that another is led to, and off its arms, and stand on one only where there is no other place", () => {
+    const mark = { x: 400, y: 200 };
+    const room = { width: 1000, height: 400 };
+    const [wanted] = placeLabels([mark], [90], room);
+    for (const [x, y] of [
+      [0, 0],
+      [52, 0],
+      [-52, 18],
+    ] as const) {
+      const other = { x: wanted!.x + x, y: wanted!.y + y };
+      const marks = [mark, other];
+      const [moved] = placeLabels([mark], [90], { ...room, marks });
+      for (const one of marks)
+        expect(Math.abs(moved!.x - one.x) >= 58 || Math.abs(moved!.y - one.y) >= 23).toBe(true);
+    }
+    const everywhere = Array.from({ length: 1000 }, (_, i) => ({
+      x: 20 * (i % 50),
+      y: 20 * Math.floor(i / 50),
+    }));
+    expect(placeLabels([mark], [90], { ...room, marks: everywhere })).toEqual([wanted]);
+  });
+
   it("have room for the first given before any other, and always for one alone", () => {
     fc.assert(
       fc.property(fc.array(place, { minLength: 1, maxLength: 6 }), (marks) => {
