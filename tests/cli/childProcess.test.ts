@@ -74,6 +74,18 @@ describe("the command line as a process", () => {
     }
   }, 120_000);
 
+  it("does not wait for a thread that died before it had an answer: one line, exit 2", () => {
+    const dies = `const { workerData } = require("node:worker_threads"); if (workerData?.share?.at === 0) process.exit(3);`;
+    const env = { ...process.env, NODE_OPTIONS: `--require=${folder.write("dies.cjs", dies)}` };
+    const args = [main, "odds", lip, "--draws", "400"];
+    const child = spawnSync(process.execPath, args, { encoding: "utf8", env, timeout: 60_000 });
+    expect([child.status, child.stdout, child.stderr]).toEqual([
+      2,
+      "",
+      "wellsweep: a fault of the program itself, please report it: a thread ended before it had an answer\n",
+    ]);
+  });
+
   it("reads standard input and prints all of a long answer into a pipe, exit 0", () => {
     const document = JSON.stringify(demoDocument({ truck: { body: null } }));
     const { code, out, error } = spawned(["sweep", "-", "--steps", "600", "--json"], "pipe", document);

@@ -1,4 +1,4 @@
-import { type MessagePort, workerData } from "node:worker_threads";
+import { parentPort, workerData } from "node:worker_threads";
 import { Budget } from "../../studies/numeric/budget.ts";
 import { processorMs } from "./processorMs.ts";
 import { SHARED_JOBS, type Share, type SharedAnswer, type SharedAsk, type SharedJob } from "./sharedJobs.ts";
@@ -10,9 +10,8 @@ export interface ThreadTask<J extends SharedJob = SharedJob> {
   readonly share: Share;
   /** Processor time of the whole process from now on. */
   readonly seconds: number;
-  /** The first number counts the threads that are done; then how far each is, in millionths. */
+  /** The first number is 1 once all is done, or one of them failed; then how far each is, in millionths. */
   readonly told: Int32Array;
-  readonly port: MessagePort;
 }
 
 /** How a thread ended. */
@@ -20,7 +19,7 @@ export type ThreadEnd<J extends SharedJob> =
   | { readonly ok: true; readonly answer: SharedAnswer<J> }
   | { readonly ok: false; readonly message: string };
 
-const { job, ask, share, seconds, told, port } = workerData as ThreadTask;
+const { job, ask, share, seconds, told } = workerData as ThreadTask;
 
 function ended(): ThreadEnd<SharedJob> {
   try {
@@ -35,7 +34,4 @@ function ended(): ThreadEnd<SharedJob> {
   }
 }
 
-port.postMessage(ended());
-port.close();
-Atomics.add(told, 0, 1);
-Atomics.notify(told, 0);
+parentPort!.postMessage(ended());
