@@ -107,7 +107,6 @@ export { type LowestTravels, lowestTravels } from "../studies/map/lowestTravels.
 export { type MapReport, mapReportOf } from "../studies/map/mapReport.ts";
 export { type NoLimits, type SteerLimits, steerLimits } from "../studies/map/steerLimits.ts";
 export type { Stop, WheelStops } from "../studies/map/stop.ts";
-export { applyReadings } from "../studies/measure/applyReadings.ts";
 export { archFromPhoto, type LipOffset, type TracedArch } from "../studies/measure/archFromPhoto.ts";
 export { type Ask, askDocument } from "../studies/measure/ask.ts";
 export { type DocumentToMeasure, measureAskOf } from "../studies/measure/measureAskOf.ts";
@@ -189,6 +188,7 @@ export type { TruckToVary } from "../studies/window/truckOverField.ts";
 export { type WindowField, windowField } from "../studies/window/windowField.ts";
 export { type WindowOptions, windowOf } from "../studies/window/windowOf.ts";
 export type { Closer, FieldWindow, Fit, Opening, SetBy, TooNear } from "../studies/window/windowTypes.ts";
+export { applyReadings } from "../studies/worksheet/applyReadings.ts";
 export type { Alignment } from "../suspension/alignment.ts";
 export { armAngleFor, travelStatus } from "../suspension/armAngle.ts";
 export {

@@ -5,15 +5,13 @@ import { effectiveDocument } from "../../setup/editing/effectiveDocument.ts";
 import { readDocument } from "../../setup/readSetup.ts";
 import { valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
-import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import { jsonText } from "../../studies/documents/documentText.ts";
 import { measureJson } from "../../studies/documents/measureJson.ts";
-import { applyReadings } from "../../studies/measure/applyReadings.ts";
 import { measureAskOf } from "../../studies/measure/measureAskOf.ts";
 import type { Measured } from "../../studies/measure/measured.ts";
 import { measureTruck } from "../../studies/measure/measureTruck.ts";
+import { applyReadings } from "../../studies/worksheet/applyReadings.ts";
 import { WORKSHEET_CANDIDATES } from "../../studies/worksheet/candidates.ts";
-import { withReadings } from "../../studies/worksheet/withReadings.ts";
 import { accepted, ExitCode, InputError, inputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
 import { setupText } from "../asked/setupText.ts";
@@ -93,10 +91,7 @@ function writeApplied(
   out: string,
   { variant, force }: MeasureOptions,
 ): void {
-  const written = editShown(document, variant ?? null, (shown) =>
-    // What was begun with the worksheet is written as the page writes it.
-    isOnAssumedLayout(shown) ? withReadings(shown) : applyReadings(shown, measured, units),
-  );
+  const written = editShown(document, variant ?? null, (shown) => applyReadings(shown, measured, units));
   const rules = { inputs, force: force === true };
   const refuse = (_: string, mend: string) => InputError.ofOption(name, "--apply", out, mend);
   checkOutFiles([out], rules, refuse);

@@ -5,13 +5,14 @@ import { pathOfPoint } from "../../setup/givenPoints.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
-import { ASSUMED_LAYOUT } from "../../setup/worksheet/assumedLayout.ts";
+import { ASSUMED_LAYOUT, isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { mmFromUnits, unitsFromMm } from "../../units/lengthUnits.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
-import { type FoundValue, knuckleValues, sizeValues } from "./appliedValues.ts";
-import { ASSUMED_VALUES } from "./assumedDocument.ts";
-import type { Measured, MeasuredPoint } from "./measured.ts";
+import { type FoundValue, knuckleValues, sizeValues } from "../measure/appliedValues.ts";
+import { ASSUMED_VALUES } from "../measure/assumedDocument.ts";
+import type { Measured, MeasuredPoint } from "../measure/measured.ts";
+import { withReadings } from "./withReadings.ts";
 
 /** Decimals a point is written with: far finer than it was measured, coarse enough to be read. */
 const DECIMALS: Readonly<Record<LengthUnit, number>> = { in: 3, mm: 2 };
@@ -20,9 +21,11 @@ const DECIMALS: Readonly<Record<LengthUnit, number>> = { in: 3, mm: 2 };
  * A copy of a setup document in which the points of the truck are as measured, with what readings tell of wheel, tire and
  * knuckle; the same document where nothing differs. What is still empty after that is filled from the assumed layout and marked as
  * its numbers (`fromExample`), so that no answer is drawn green for them; what the setup says of its own stays unless
- * readings tell it. Take the copy of a document with its variant applied to a variant with `editShown`.
+ * readings tell it. What began as the assumed layout is written as the page writes it. Take the copy of a document with its
+ * variant applied to a variant with `editShown`.
  */
 export function applyReadings(document: unknown, measured: Measured, units: LengthUnit): unknown {
+  if (isOnAssumedLayout(document)) return withReadings(document);
   const writer = new Writer(document, units);
   const points = measured.points.filter(({ side }) => side === "left");
   const isNew = points.some(({ point, standing }) => isOfTruck(point) && isAssumed(standing));
@@ -135,7 +138,7 @@ class Writer {
     else this.#assumed.push(path);
   }
 
-  /** Writes an assumed value where nothing stands, or nothing but an assumed one. */
+  /** Writes an assumed value where nothing stands. */
   fill(path: KeyPath, value: unknown): void {
     if (!this.isOpen(path)) return;
     this.write(path, value, false);
@@ -188,15 +191,9 @@ class Writer {
     return exampleFields(marked).length === 0 ? this.document : marked;
   }
 
-  /** Whether nothing stands there, or nothing but an assumed number. */
+  /** Whether nothing stands there. */
   readonly isOpen = (path: KeyPath): boolean => {
     const value = valueAt(this.document, path);
-    const isEmpty =
-      value === undefined || value === "" || (Array.isArray(value) && value.some((one) => one === ""));
-    if (isEmpty) return true;
-    return (
-      exampleOf(this.document) === ASSUMED_LAYOUT &&
-      exampleFields(this.document).some((field) => isWithin(path, field) || isWithin(field, path))
-    );
+    return value === undefined || value === "" || (Array.isArray(value) && value.some((one) => one === ""));
   };
 }

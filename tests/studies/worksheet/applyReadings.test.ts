@@ -5,12 +5,12 @@ import { newTruckDocument } from "../../../src/setup/newTruck.ts";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import { keyText } from "../../../src/setup/types/keyPath.ts";
 import { answerState } from "../../../src/studies/doubts/doubt.ts";
-import { applyReadings } from "../../../src/studies/measure/applyReadings.ts";
 import { measureAskOf } from "../../../src/studies/measure/measureAskOf.ts";
 import { measureTruck } from "../../../src/studies/measure/measureTruck.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
+import { applyReadings } from "../../../src/studies/worksheet/applyReadings.ts";
 
 type Json = { readonly [key: string]: unknown };
 
@@ -143,7 +143,7 @@ describe("readings written into a setup", () => {
       { offset: "steering.innerEnd", is: "11 1/2" },
     ];
     const second = applied({ ...first, name: "Mine", readings: more }) as typeof first;
-    expect((second.truck.steering as Json).innerEnd).toEqual(["-6 1/4", "11 1/2", "9 3/4"]);
+    expect((second.truck.steering as Json).innerEnd).toEqual([-6.25, 11.5, 9.75]);
     expect(second.name).toBe("Mine");
     expect(exampleFields(second).map(keyText)).not.toContain("truck.steering.innerEnd");
     expect(applied(second)).toEqual(second);
