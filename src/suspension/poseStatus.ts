@@ -24,7 +24,7 @@ export function jointOf(status: PoseStatus): string {
       return "idler arm end";
     case PoseStatus.LowerArmOutOfReach:
       return "lower ball joint";
-    default:
+    case PoseStatus.Ok:
       return "none";
   }
 }

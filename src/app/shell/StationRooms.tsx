@@ -159,7 +159,8 @@ export function RoomsBelow({ station, truck }: StationRoomsProps) {
     case "measure":
     case "choose":
       return <Dock station={station} truck={truck} />;
-    default:
+    case "build":
+    case "show":
       return null;
   }
 }

@@ -152,6 +152,8 @@ function fineLength(mm: number, units: LengthUnit): string {
 /** Why members and deflection are not worked out; null = they are, or there is no build. */
 export function noFrameSentence(why: StrengthOf["noFrame"]): string | null {
   const not = "Members, welds and deflection are not worked out";
+  if (why !== null && typeof why !== "string")
+    return `${not}: no member meets ${why.map(jointWords).join(", ")}.`;
   switch (why) {
     case null:
       return null;
@@ -161,8 +163,6 @@ export function noFrameSentence(why: StrengthOf["noFrame"]): string | null {
       return `${not}, nor is the pin: build.pin.bearings is not given.`;
     case "no members":
       return `${not}: build.members is not given.`;
-    default:
-      return `${not}: no member meets ${why.map(jointWords).join(", ")}.`;
   }
 }
 

@@ -62,7 +62,8 @@ function nearestClause(window: FieldWindow | null, where: string, speech: Window
       return `it may come as near as ${text(fit.from, "up")}${where}, the nearest that was looked at`;
     case "unfinished":
       return `it may come as near as ${text(fit.from, "up")}${where}; past that nothing was found in the time allowed`;
-    default:
+    case "part":
+    case "limit":
       return `it may come no nearer than ${text(fit.from, "up")}${where}: past that ${setByWords(fit.fromSetBy, speech)}`;
   }
 }
