@@ -1,7 +1,6 @@
-import type { OddsShare } from "../../studies/odds/oddsOf.ts";
-import { type CheckShare, checkOf } from "../../studies/reports/check.ts";
+import { checkOf } from "../../studies/reports/check.ts";
 import { AnswerCache, type Answered, type Entry, FOLLOWS_POSE, type Wish } from "./answerCache.ts";
-import type { JobName, Question } from "./jobs.ts";
+import type { Answer, JobName, Question } from "./jobs.ts";
 import { type Ended, WorkClient, type WorkerLike } from "./workClient.ts";
 
 export interface WorkRoomOptions {
@@ -132,75 +131,54 @@ export class WorkRoom {
   #shareOut(one: Running, clients: readonly WorkClient[]): void {
     const { wish, seconds } = one;
     const of = clients.length;
-    const shares: CheckShare[] = [];
+    const gather = this.#gathering<"checkShare">(one, of, (shares) => {
+      const answer = checkOf(wish.truck.model, shares);
+      this.#end(one, { ok: true, answer, isCut: answer.cutShort === true });
+    });
     for (const [at, client] of clients.entries()) {
-      const onEnd = (ended: Ended<"checkShare">) => {
-        one.clients.delete(client);
-        if (!ended.ok) {
-          for (const other of one.clients) other.stop();
-          this.#end(one, ended);
-          return;
-        }
-        shares.push(ended.answer);
-        if (shares.length < of) {
-          this.#schedule();
-          return;
-        }
-        const answer = checkOf(wish.truck.model, shares);
-        this.#end(one, { ok: true, answer, isCut: answer.cutShort === true });
-      };
       const task = { job: "checkShare", truck: wish.truck, question: { at, of }, given: null } as const;
-      client.run({ ...task, seconds, onProgress() {}, onEnd });
+      client.run({ ...task, seconds, onProgress() {}, onEnd: (ended) => gather(client, ended) });
     }
   }
 
   /** Draws of odds to several workers, put together by one of them; the answer does not depend on how many. */
   #shareOutDraws(one: Running, clients: readonly WorkClient[]): void {
     const { wish, seconds, entry } = one;
+    const { truck } = wish;
     const { document } = wish.question as Question<"odds">;
     const of = clients.length;
-    const shares: OddsShare[] = [];
     const done = clients.map(() => 0);
+    const gather = this.#gathering<"oddsShare">(one, of, (shares, client) => {
+      one.clients.add(client);
+      const together = { job: "odds", truck, question: { document, shares }, given: null } as const;
+      client.run({ ...together, seconds, onProgress() {}, onEnd: (whole) => this.#end(one, whole) });
+    });
     for (const [at, client] of clients.entries()) {
-      const onEnd = (ended: Ended<"oddsShare">) => {
-        one.clients.delete(client);
-        if (!ended.ok) {
-          for (const other of one.clients) other.stop();
-          this.#end(one, ended);
-          return;
-        }
-        shares.push(ended.answer);
-        if (shares.length < of) {
-          this.#schedule();
-          return;
-        }
-        one.clients.add(client);
-        const together = {
-          job: "odds",
-          truck: wish.truck,
-          question: { document, shares },
-          given: null,
-        } as const;
-        client.run({
-          ...together,
-          seconds,
-          onProgress() {},
-          onEnd: (whole) => this.#end(one, whole),
-        });
-      };
-      const task = {
-        job: "oddsShare",
-        truck: wish.truck,
-        question: { document, at, of },
-        given: null,
-      } as const;
+      const task = { job: "oddsShare", truck, question: { document, at, of }, given: null } as const;
       const onProgress = (share: number) => {
         done[at] = share;
         const all = done.reduce((sum, each) => sum + each, 0) / of;
         this.#show(entry, { underWay: { seconds, since: one.since, share: all } });
       };
-      client.run({ ...task, seconds, onProgress, onEnd });
+      client.run({ ...task, seconds, onProgress, onEnd: (ended) => gather(client, ended) });
     }
+  }
+
+  /** Takes how each worker's share ended; `whole` goes on once all are there, and the first that fails ends the others. */
+  #gathering<J extends "checkShare" | "oddsShare">(
+    one: Running,
+    of: number,
+    whole: (shares: readonly Answer<J>[], last: WorkClient) => void,
+  ): (client: WorkClient, ended: Ended<J>) => void {
+    const shares: Answer<J>[] = [];
+    return (client, ended) => {
+      one.clients.delete(client);
+      if (!ended.ok) {
+        for (const other of one.clients) other.stop();
+        this.#end(one, ended);
+      } else if (shares.push(ended.answer) < of) this.#schedule();
+      else whole(shares, client);
+    };
   }
 
   #end(one: Running, ended: Ended<JobName>): void {

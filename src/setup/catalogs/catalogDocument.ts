@@ -11,12 +11,9 @@ export type CatalogKind = "ballJoints" | "brakes" | "hubs";
 /** The version of the catalog file this program reads. */
 const CATALOG_VERSION = 1;
 
-function catalogBlock<const Kind extends CatalogKind, Shape extends z.ZodRawShape>(
-  kind: Kind,
-  what: string,
-  shape: Shape,
-) {
-  return block(`a catalog of ${what}s that an order may name`, {
+/** What every catalog says of itself before its items. */
+export function catalogHead<const Kind extends string>(kind: Kind) {
+  return {
     $schema: z
       .string({ error: "must be text in double quotes" })
       .meta({ description: "the JSON Schema of this file" })
@@ -26,6 +23,16 @@ function catalogBlock<const Kind extends CatalogKind, Shape extends z.ZodRawShap
       .literal(CATALOG_VERSION, { error: `must be ${CATALOG_VERSION}, the only version this program reads` })
       .meta({ description: "version of the format" }),
     kind: choiceField("what the catalog holds", [kind]),
+  };
+}
+
+function catalogBlock<const Kind extends CatalogKind, Shape extends z.ZodRawShape>(
+  kind: Kind,
+  what: string,
+  shape: Shape,
+) {
+  return block(`a catalog of ${what}s that an order may name`, {
+    ...catalogHead(kind),
     units: choiceField("unit of bare lengths in this file", ["in", "mm"]),
     items: list(
       `the ${what}s`,

@@ -1,20 +1,13 @@
 import * as z from "zod";
 import { block, list } from "../fields/blockFields.ts";
-import { choiceField, textField } from "../fields/fields.ts";
+import { textField } from "../fields/fields.ts";
+import { catalogHead } from "./catalogDocument.ts";
 
 const strength = (what: string) => textField(`${what} with its unit, such as 75 ksi or 517 MPa`);
 
 /** A catalog of materials, as typed: the one source of its JSON Schema and checks. */
 export const MATERIALS_DOCUMENT = block("a catalog of materials that a build may name", {
-  $schema: z
-    .string({ error: "must be text in double quotes" })
-    .meta({ description: "the JSON Schema of this file" })
-    .optional(),
-  format: choiceField('what this file is: "wellsweep-catalog"', ["wellsweep-catalog"]),
-  version: z
-    .literal(1, { error: "must be 1, the only version this program reads" })
-    .meta({ description: "version of the format" }),
-  kind: choiceField("what the catalog holds", ["materials"]),
+  ...catalogHead("materials"),
   about: textField("what holds for all of it", 1000).optional(),
   items: list(
     "the materials",

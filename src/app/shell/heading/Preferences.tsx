@@ -32,38 +32,34 @@ export function Preferences() {
     <Menu label="Units, look">
       {() => (
         <div className="menu-form">
-          <label>
-            Lengths
-            <select value={lengths} onChange={(event) => setLengths(event.target.value as LengthDisplay)}>
-              {LENGTHS.map(([value, name]) => (
-                <option key={value} value={value}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </label>
-          <label>
-            Page
-            <select value={theme} onChange={(event) => setTheme(event.target.value as Theme)}>
-              {THEMES.map(([value, name]) => (
-                <option key={value} value={value}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </label>
-          <label>
-            Picture
-            <select value={picture} onChange={(event) => setPicture(event.target.value as PictureStyle)}>
-              {PICTURES.map(([value, name]) => (
-                <option key={value} value={value}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </label>
+          <Preference label="Lengths" of={LENGTHS} now={lengths} onChoose={setLengths} />
+          <Preference label="Page" of={THEMES} now={theme} onChoose={setTheme} />
+          <Preference label="Picture" of={PICTURES} now={picture} onChoose={setPicture} />
         </div>
       )}
     </Menu>
+  );
+}
+
+type PreferenceProps<T> = {
+  label: string;
+  /** Each value with its name. */
+  of: readonly (readonly [T, string])[];
+  now: T;
+  onChoose: (value: T) => void;
+};
+
+function Preference<T extends string>({ label, of, now, onChoose }: PreferenceProps<T>) {
+  return (
+    <label>
+      {label}
+      <select value={now} onChange={(event) => onChoose(event.target.value as T)}>
+        {of.map(([value, name]) => (
+          <option key={value} value={value}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }
