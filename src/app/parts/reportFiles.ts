@@ -31,7 +31,8 @@ const SHAPES = {
 export function shapeFile(truck: Truck, ask: Omit<ShapeAsk, "of">): SavedFile {
   const { name, type } = SHAPES[ask.format];
   return {
-    ...{ name: `Swept space, ${name}`, type },
+    name: `Swept space, ${name}`,
+    type,
     file: `${stemOf(truck)}-${ask.plane ? "section" : "envelope"}.${ask.format}`,
     make: async (signal, onShare) =>
       (await savedReport(truck, { of: "shape", ...ask }, signal, onShare)) as BlobPart,

@@ -56,7 +56,9 @@ export function assumedLayer(svg: SVGSVGElement): OverlayLayer {
         const mark = marks[i]!;
         place(text, { x: at.x, y: at.y });
         place(line, {
-          ...{ x1: mark.x, y1: mark.y, x2: at.x },
+          x1: mark.x,
+          y1: mark.y,
+          x2: at.x,
           y2: at.y + HALF * Math.max(-1, Math.min(1, (mark.y - at.y) / HALF)),
         });
         stood.set(shown[i]!.name, { x: at.x - mark.x, y: at.y - mark.y });

@@ -50,7 +50,10 @@ function made(gl: WebGLRenderer): Smooth {
       vertexShader: "void main() { gl_Position = vec4(position.xy, 0.0, 1.0); }",
       fragmentShader:
         "uniform sampler2D picture; void main() { gl_FragColor = texelFetch(picture, ivec2(gl_FragCoord.xy), 0); }",
-      ...{ blending: NoBlending, depthTest: false, depthWrite: false, toneMapped: false },
+      blending: NoBlending,
+      depthTest: false,
+      depthWrite: false,
+      toneMapped: false,
     }),
   );
   const smooth = { target, quad };

@@ -91,7 +91,11 @@ export function mixFills(style: PictureStyle, color: (name: string) => Color): F
     : null;
   const all = [...Object.values(solid), ...Object.values(veil), fading, groove, shade];
   return {
-    ...{ solid, veil, fading, groove, shade },
+    solid,
+    veil,
+    fading,
+    groove,
+    shade,
     dispose() {
       for (const material of all) material?.dispose();
       for (const ball of balls.values()) ball.dispose();

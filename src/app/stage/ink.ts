@@ -77,7 +77,16 @@ export function mixInk(element: Element, viewSize: Vector2, picture: PictureStyl
   ];
   return {
     ...fills,
-    ...{ depth, cutFace, outline, guess, edge, gridLine, centerLine, ghostLine, withinLine, band },
+    depth,
+    cutFace,
+    outline,
+    guess,
+    edge,
+    gridLine,
+    centerLine,
+    ghostLine,
+    withinLine,
+    band,
     dispose: () => {
       fills.dispose();
       for (const material of all) material.dispose();

@@ -13,7 +13,10 @@ export function typedEllipses(setup: Setup): readonly EllipseView[] {
     if (x === 0 && y === 0 && z === 0) return [];
     return [
       {
-        ...{ name: "", at, isAssumed: false, isTyped: true },
+        name: "",
+        at,
+        isAssumed: false,
+        isTyped: true,
         axes: [
           [x, 0, 0],
           [0, y, 0],

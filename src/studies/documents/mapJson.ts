@@ -158,7 +158,11 @@ function stopJson(end: Stop, along: "travel" | "steer", units: LengthUnit) {
       const { stop, side, part, gap, point, together } = end;
       return {
         ...at,
-        ...{ stop, side, part, gap: unitsFromMm(gap, units), point: pointFromMm(point, units) },
+        stop,
+        side,
+        part,
+        gap: unitsFromMm(gap, units),
+        point: pointFromMm(point, units),
         ...(together ? { ride: "together" } : {}),
       };
     }

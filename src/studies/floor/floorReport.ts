@@ -42,7 +42,8 @@ export function floorReport(
   const named = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
   const hasPoints = (setup.floor?.points ?? []).length > 0;
   const stances = named.map(({ name, travel }) => ({
-    ...{ name, travel },
+    name,
+    travel,
     stop: heightStop(model, travel, budget),
     measures: stanceMeasures(model, travel),
     floor: floorAt(model, { left: travel, right: travel }, 0),

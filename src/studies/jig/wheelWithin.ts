@@ -77,6 +77,11 @@ function numbersWith(
 }
 
 const NOTHING = {
-  ...{ camber: Number.NaN, caster: Number.NaN, kingpinInclination: Number.NaN },
-  ...{ scrubRadius: Number.NaN, halfTrack: Number.NaN, tieRod: Number.NaN, bumpSteer: null },
+  camber: Number.NaN,
+  caster: Number.NaN,
+  kingpinInclination: Number.NaN,
+  scrubRadius: Number.NaN,
+  halfTrack: Number.NaN,
+  tieRod: Number.NaN,
+  bumpSteer: null,
 };

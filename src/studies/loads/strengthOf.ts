@@ -74,7 +74,12 @@ export function strengthOf(setup: Setup, catalog: readonly Material[]): Strength
     if (build.pin && loads)
       for (const { at, place, nominal, vonMises } of pinStresses(build.pin, knuckle, loads, heldTo))
         stresses.push({
-          ...{ kind: "pin", member: "pin", at, place, vonMises, nominal },
+          kind: "pin",
+          member: "pin",
+          at,
+          place,
+          vonMises,
+          nominal,
           ...share(vonMises, build.pin.material),
         });
     stresses.push(...jointStresses(build, setup, outside, share));
@@ -82,20 +87,23 @@ export function strengthOf(setup: Setup, catalog: readonly Material[]): Strength
     const answer = frame.under(loads);
     for (const { kind, member, at, nominal, vonMises, material } of memberStresses(frame, answer))
       stresses.push({
-        ...{
-          kind,
-          member,
-          at,
-          place: kind === "pin" ? "inside the knuckle" : null,
-          vonMises,
-          nominal,
-        },
+        kind,
+        member,
+        at,
+        place: kind === "pin" ? "inside the knuckle" : null,
+        vonMises,
+        nominal,
         ...share(vonMises, material),
       });
     for (const { member, end, throat, material } of weldStresses(build.welds, frame, answer)) {
       const vonMises = Math.sqrt(3) * throat;
       stresses.push({
-        ...{ kind: "weld", member, at: end, place: null, vonMises, nominal: vonMises },
+        kind: "weld",
+        member,
+        at: end,
+        place: null,
+        vonMises,
+        nominal: vonMises,
         ...share(vonMises, material),
       });
     }
@@ -143,8 +151,12 @@ function jointStresses(
     vonMises: number,
     material: string | null,
   ): Stress => ({
-    ...{ kind, member: joint, at: kind === "stud" ? "large end of the taper" : "where the shank is held" },
-    ...{ place: null, vonMises, nominal: vonMises },
+    kind,
+    member: joint,
+    at: kind === "stud" ? "large end of the taper" : "where the shank is held",
+    place: null,
+    vonMises,
+    nominal: vonMises,
     ...share(vonMises, material),
   });
   return [

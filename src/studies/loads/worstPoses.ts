@@ -161,7 +161,10 @@ function bounded(
   };
   const bounds = boundForces(model, carriers, one, side, range, found, better, budget);
   return [...found].map(([name, largest]) => ({
-    ...{ name, case: one.name, side, ...largest },
+    name,
+    case: one.name,
+    side,
+    ...largest,
     ...(bounds.get(name) ?? NOT_PROVEN),
   }));
 }

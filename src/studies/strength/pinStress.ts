@@ -70,7 +70,11 @@ export function pinStresses(
       const larger = i === 0 ? BODY * step.diameter : steps[i - 1]!.diameter;
       const rise = isShoulder ? shoulderRise(larger, step.diameter, step.fillet) : NO_RISE;
       return {
-        ...{ at, place, diameter: step.diameter, forces, rise },
+        at,
+        place,
+        diameter: step.diameter,
+        forces,
+        rise,
         nominal: combinedStress(section, forces),
         vonMises: combinedStress(section, forces, rise),
       };

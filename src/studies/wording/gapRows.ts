@@ -118,9 +118,16 @@ export function gapMarks(
       const when = isElsewhere ? " now" : isWorst ? `, the worst${isSoFar ? " so far" : ""}` : "";
       const text = isElsewhere && isWorst ? "" : `${part}: ${amount}${when}`;
       return {
-        ...{ kind: isWorst && isWorstPose ? "worst" : "now", word, text, amount, part, side, gap },
+        kind: isWorst && isWorstPose ? "worst" : "now",
+        word,
+        text,
+        amount,
+        part,
+        side,
+        gap,
         shorter: [`${part}: ${amount}`, amount],
-        ...{ onPart: point, onRing },
+        onPart: point,
+        onRing,
       };
     });
   if (!isElsewhere) return now.sort((a, b) => Number(b.kind === "worst") - Number(a.kind === "worst"));

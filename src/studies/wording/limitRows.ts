@@ -37,7 +37,12 @@ export function limitRows(pose: LimitPose | null, overall: readonly LimitOverRan
   for (const limit of overall ?? []) {
     const { name } = limit;
     const row = rows.get(name) ?? {
-      ...{ name, now: null, isAlike: true, isLeastAlike: false, isPassed: false, overall: null },
+      name,
+      now: null,
+      isAlike: true,
+      isLeastAlike: false,
+      isPassed: false,
+      overall: null,
     };
     const isLeastAlike =
       row.overall !== null && isFoundAlike(row.overall.margin, limit.margin, limit.measure);

@@ -175,7 +175,9 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
             of="the fit chart"
             files={[
               {
-                ...{ name: "The fit chart (CSV)", file: "fit-chart.csv", type: "text/csv" },
+                name: "The fit chart (CSV)",
+                file: "fit-chart.csv",
+                type: "text/csv",
                 make: () => chartCsv(chart),
               },
               documentFile(truck, "chart", "The fit chart", () => chart),

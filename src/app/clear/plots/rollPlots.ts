@@ -34,7 +34,11 @@ export const rollPlots = memoLast(
     }));
     if (rows[0]!.rows.length === 0) return [];
     return ROLL_KINDS.map(({ id, title, note, read }) => ({
-      ...{ id, title, note, of: "roll center", slope: "slope" },
+      id,
+      title,
+      note,
+      of: "roll center",
+      slope: "slope",
       x: ROLL_AXIS,
       y: { label: title.replace(/ over .*/, ""), measure: "length" },
       series: rows.map(({ name, rows: of }, i): Series => {

@@ -44,10 +44,14 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
       </div>
       <div className="counter-pictures">
         <CounterFigure
-          {...{ view: "front", content: front, title: frontTitle(travel, model, format), format, slack }}
+          view="front"
+          content={front}
+          title={frontTitle(travel, model, format)}
+          format={format}
+          slack={slack}
           note={`${cutSentence("front", front.cutAt, format)} ${barredNote(front.pictured)}`.trimEnd()}
         />
-        <SteeringFigure key={travel} {...{ comparison, pictures, slack }} />
+        <SteeringFigure key={travel} comparison={comparison} pictures={pictures} slack={slack} />
       </div>
       <HubFaceSlider comparison={comparison} />
       <div className="counter-side">

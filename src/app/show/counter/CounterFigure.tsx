@@ -29,7 +29,16 @@ export function CounterFigure(props: CounterFigureProps) {
     <figure className="counter-figure">
       <div ref={box} className="counter-figure-box">
         {pictured.length > 0 ? (
-          <WheelPicture {...{ view, title, pictured, body, size, format, slack, around }} />
+          <WheelPicture
+            view={view}
+            title={title}
+            pictured={pictured}
+            body={body}
+            size={size}
+            format={format}
+            slack={slack}
+            around={around}
+          />
         ) : (
           <p className="counter-none">Neither can stand at this height.</p>
         )}

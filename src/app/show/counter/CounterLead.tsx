@@ -31,7 +31,7 @@ export function CounterLead({ comparison, window }: CounterLeadProps) {
       <div className="counter-tags">
         {told.map((contender) => (
           <div key={contender.letter} className="counter-told">
-            <VerdictTag {...{ contender, at, travel, format }} />
+            <VerdictTag contender={contender} at={at} travel={travel} format={format} />
             {!isAlike && <DoubtNotes doubts={contender.doubts} />}
           </div>
         ))}

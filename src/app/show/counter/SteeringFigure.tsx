@@ -38,7 +38,11 @@ export function SteeringFigure({ comparison, pictures, slack }: SteeringFigurePr
   return (
     <CounterFigure
       view="above"
-      {...{ content, title, format, slack, around }}
+      content={content}
+      title={title}
+      format={format}
+      slack={slack}
+      around={around}
       note={cutSentence("above", content.cutAt, format)}
     >
       <div className="counter-steering">

@@ -150,7 +150,9 @@ export function WheelPicture(props: WheelPictureProps) {
         if (!mark || !drawing.gap) return null;
         const label = gapLabel(mark.entry.gap, allowance, format);
         const at = [frame.labels, labelTop + i * LABEL_STEP * perPx] as const;
-        return <GapLeader key={letter} gap={drawing.gap} {...{ label, letter, at, perPx }} />;
+        return (
+          <GapLeader key={letter} gap={drawing.gap} label={label} letter={letter} at={at} perPx={perPx} />
+        );
       })}
     </svg>
   );

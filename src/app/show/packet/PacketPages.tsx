@@ -91,7 +91,7 @@ export function PacketPages({ truck, onReady }: PacketPagesProps) {
       )}
       {isChosen && (
         <PacketPage page="choose" truck={name}>
-          <ChoosePage {...{ odds, changes }} />
+          <ChoosePage odds={odds} changes={changes} />
         </PacketPage>
       )}
     </div>
@@ -127,14 +127,17 @@ function AirPage({ truck: { setup, model }, spring }: { truck: Truck; spring: Ai
   const format = useFormat();
   const heights = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
   const rows = heights.map(({ name, travel }) => ({
-    ...{ name, travel: null },
+    name,
+    travel: null,
     state: airStateAt(model, "left", travel),
   }));
   return (
     <>
       <AirTable
         caption="Air spring at each stance, left side"
-        {...{ rows, spring, format }}
+        rows={rows}
+        spring={spring}
+        format={format}
         units={setup.units}
       />
       <p>{allowedSentence(spring, setup.units, format)}</p>

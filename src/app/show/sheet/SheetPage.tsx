@@ -113,7 +113,14 @@ export function SheetPage({ comparison }: SheetPageProps) {
           ] as const
         ).map(([view, { pictured, body }, title]) => (
           <figure key={view}>
-            <WheelPicture {...{ view, title, pictured, body, format }} size={PICTURE_SIZE} />
+            <WheelPicture
+              view={view}
+              title={title}
+              pictured={pictured}
+              body={body}
+              format={format}
+              size={PICTURE_SIZE}
+            />
             <figcaption>
               {title} {gapNote(pictured)}
             </figcaption>

@@ -17,7 +17,10 @@ export function KnuckleHandles() {
     <HandleMarks
       label="Dimensions to drag"
       marks={handles.map(({ key, name, value, seen }) => ({
-        ...{ key, name, value, isRound: key === "span" || key === "steeringArm" },
+        key,
+        name,
+        value,
+        isRound: key === "span" || key === "steeringArm",
         at: onPicture(picture, seen),
       }))}
       current={current.key}

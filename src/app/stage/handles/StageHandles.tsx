@@ -18,7 +18,9 @@ export function StageHandles() {
     <HandleMarks
       label="Points to move"
       marks={points.map((point) => ({
-        ...{ key: point.key, name: point.name, isRound: point.sort === "arm" },
+        key: point.key,
+        name: point.name,
+        isRound: point.sort === "arm",
         value: coordinateText(point, plane, format),
         at: onPicture(picture, point.seen),
       }))}

@@ -45,19 +45,27 @@ export function dimensionHandles(
   const grip = hubFace + PAST_FACE;
   const lower = addScaled(scale(y, -sin), z, -cos);
   const lone = (key: string, name: string, mm: number, seen: Vec3, way: Vec3): DimensionHandle => ({
-    ...{ key, name, seen, value: lengthText(mm, format) },
+    key,
+    name,
+    seen,
+    value: lengthText(mm, format),
     ways: [{ path: ["knuckle", key], unit: "mm", way }],
   });
   return [
     lone("hubFace", "hub face", hubFace, onPin(hubFace), out),
     {
-      ...{ key: "pinAngle", name: "pin angle", seen: onPin(grip), value: angleText(pinAngle) },
+      key: "pinAngle",
+      name: "pin angle",
+      seen: onPin(grip),
+      value: angleText(pinAngle),
       ways: [{ path: ["knuckle", "pinAngle"], unit: "degree", way: scale(lower, grip * radFromDeg(1)) }],
     },
     lone("pinHeight", "pin height", pinHeight, onPin(0), z),
     lone("span", "span", span, at(0, 0, span), z),
     {
-      ...{ key: "steeringArm", name: "steering arm", seen: at(...steeringArm) },
+      key: "steeringArm",
+      name: "steering arm",
+      seen: at(...steeringArm),
       value: steeringArm.map((mm, i) => `${"xyz"[i]} ${lengthText(mm, format)}`).join(", "),
       ways: [x, y, z].map((way, i) => ({ path: ["knuckle", "steeringArm", i], unit: "mm", way })),
     },

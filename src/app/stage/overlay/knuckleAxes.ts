@@ -22,7 +22,9 @@ export function knuckleAxes(pose: SolvedPose, side: Side): KnuckleAxes {
   const [x, y, z] = [turned(POSE.knuckleX), turned(POSE.knuckleY), turned(POSE.knuckleZ)];
   const origin = turned(POSE.lowerBallJoint);
   return {
-    ...{ x, y, z },
+    x,
+    y,
+    z,
     at: (forward, out, up) => addScaled(addScaled(addScaled(origin, x, forward), y, out), z, up),
   };
 }
