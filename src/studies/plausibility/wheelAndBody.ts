@@ -82,10 +82,10 @@ export function lipInTire(model: Model): readonly Unusual[] {
   const { setup, frontEnd, pairs } = model;
   const pose = solvePose(frontEnd, 0, 0);
   if (!pose.ok) return [];
-  const gaps = gapsAt(model, pose);
+  // The body alone: what rides on the knuckle is most of the work of all gaps, and this is asked at every key.
+  const gaps = gapsAt({ pairs: pairs.filter(({ kind }) => kind === "body") }, pose);
   return setup.truck.body.flatMap(({ name }, i): readonly Unusual[] => {
-    const own = gaps.filter((_, n) => pairs[n]!.kind === "body" && pairs[n]!.name === name);
-    const value = Math.min(...own.map(({ gap }) => gap));
+    const value = Math.min(...gaps.filter(({ part }) => part === name).map(({ gap }) => gap));
     if (!(value < -DEEP)) return [];
     const paths: Unusual["paths"] = [["truck", "body", i]];
     return [

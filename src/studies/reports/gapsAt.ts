@@ -38,7 +38,7 @@ const GAP_WORK = 20;
  * @param budget once it is spent, the rest is left out.
  */
 export function gapsAt(
-  model: Model,
+  model: Pick<Model, "pairs">,
   pose: Pick<SolvedPose, Side>,
   budget: Budget = Budget.endless(),
 ): GapEntry[] {

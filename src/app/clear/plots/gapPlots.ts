@@ -113,17 +113,21 @@ function levelsOf(truck: Truck): { readonly at: number; readonly name: string }[
   ];
 }
 
-/** @param isWhole of every part, else of the nearest alone */
+/** @param isWhole of every part that moves against the wheel (if there is none: of all), else of the nearest alone */
 function curvesOf(
   truck: Truck,
   xs: readonly number[],
   poseAt: (x: number) => readonly [travel: number, steer: number],
   isWhole: boolean,
 ): Series[] {
+  const { pairs } = truck.model;
+  // What rides together is most of the work of all gaps.
+  const moving = isWhole ? pairs.filter(({ kind }) => kind !== "together") : pairs;
+  const looked = { pairs: moving.length > 0 ? moving : pairs };
   const gaps = xs.map((x): readonly GapEntry[] | null => {
     const [travel, steer] = poseAt(x);
     const pose = solvePose(truck.model.frontEnd, travel, steer);
-    return pose.ok ? gapsAt(truck.model, pose) : null;
+    return pose.ok ? gapsAt(looked, pose) : null;
   });
   const least = new Map<string, number>();
   for (const entries of gaps) {
