@@ -1,7 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { CATALOG_FILES, type CatalogKind, catalogSchemaText } from "../setup/catalogs/catalogDocument.ts";
-import { MATERIALS_FILE, materialsSchemaText } from "../setup/catalogs/materialsDocument.ts";
 import { setupJsonSchemaText } from "../setup/documentText.ts";
 
 /**
@@ -11,7 +10,6 @@ import { setupJsonSchemaText } from "../setup/documentText.ts";
 write("public/wellsweep-setup.schema.json", setupJsonSchemaText());
 for (const [kind, name] of Object.entries(CATALOG_FILES))
   write(`shared/catalogs/${name}.schema.json`, catalogSchemaText(kind as CatalogKind));
-write(`shared/catalogs/${MATERIALS_FILE}.schema.json`, materialsSchemaText());
 
 function write(file: string, text: string): void {
   const target = fileURLToPath(new URL(`../../${file}`, import.meta.url));

@@ -1,8 +1,14 @@
 import { afterEach, describe, expect, it } from "vitest";
 import { openFiles } from "../../src/app/shell/share/openFiles.ts";
-import { dropCatalog, givenCatalogs, isCatalogText } from "../../src/app/state/givenCatalogs.ts";
+import {
+  CATALOG_NAMES,
+  dropCatalog,
+  givenCatalogs,
+  isCatalogText,
+} from "../../src/app/state/givenCatalogs.ts";
 import { notice } from "../../src/app/state/notice.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
+import type { CatalogKind } from "../../src/setup/catalogs/catalogDocument.ts";
 import { exampleText } from "./exampleText.ts";
 
 const catalog = {
@@ -14,7 +20,7 @@ const catalog = {
 };
 
 afterEach(() => {
-  for (const kind of ["ballJoints", "brakes", "hubs"] as const) dropCatalog(kind);
+  for (const kind of Object.keys(CATALOG_NAMES) as CatalogKind[]) dropCatalog(kind);
   notice.setState({ shown: null });
 });
 
@@ -32,6 +38,21 @@ describe("a catalog picked or dropped", () => {
     expect(notice.getState().shown?.text).toContain("our brakes.json");
     dropCatalog("brakes");
     expect(givenCatalogs.getState().given).toEqual({});
+  });
+
+  it("may be of materials or of tubes", async () => {
+    const store = createWorkbenchStore(exampleText, "test.json");
+    const { units: _, ...head } = catalog;
+    const steel = { name: "ours", yield: "60 ksi", ultimate: "80 ksi", source: "its certificate" };
+    const materials = { ...head, kind: "materials", items: [steel] };
+    const tubes = { ...catalog, kind: "tubes", items: [{ name: "ours", diameter: 2, wall: "1/4" }] };
+    for (const [file, of] of Object.entries({ "steels.json": materials, "tubes.json": tubes }))
+      await openFiles(store, [new File([JSON.stringify(of)], file)]);
+    expect(givenCatalogs.getState().given).toMatchObject({
+      materials: { file: "steels.json", catalogs: { materials: [{ name: "ours" }] } },
+      tubes: { file: "tubes.json", catalogs: { tubes: [{ part: { diameter: expect.closeTo(50.8, 9) } }] } },
+    });
+    expect(notice.getState().shown?.text).toContain("the program’s own tubes");
   });
 
   it("that is broken is refused with file, key and mend, and nothing is replaced", async () => {

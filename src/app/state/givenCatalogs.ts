@@ -13,7 +13,16 @@ export interface GivenCatalog {
 
 type Given = Readonly<Partial<Record<CatalogKind, GivenCatalog>>>;
 
-const KINDS: readonly CatalogKind[] = ["ballJoints", "brakes", "hubs"];
+/** What catalogs hold, in words. */
+export const CATALOG_NAMES: Readonly<Record<CatalogKind, string>> = {
+  ballJoints: "ball joints",
+  brakes: "brakes",
+  hubs: "hub sets",
+  tubes: "tubes",
+  materials: "materials",
+};
+
+const KINDS = Object.keys(CATALOG_NAMES) as CatalogKind[];
 
 const keyOf = (kind: CatalogKind) => `wellsweep catalog ${kind}`;
 
@@ -39,15 +48,8 @@ function giveCatalog(text: string, file: string): Result<CatalogKind> {
 export function takeCatalog(store: WorkbenchStore, text: string, file: string): void {
   const taken = giveCatalog(text, file);
   if (!taken.ok) store.getState().refuse(taken.issues[0]!);
-  else tell(`Orders go by ${file} now, in place of the program’s own ${CATALOG_NAMES[taken.value]}.`);
+  else tell(`The catalog ${file} is used now, in place of the program’s own ${CATALOG_NAMES[taken.value]}.`);
 }
-
-/** What catalogs hold, in words. */
-export const CATALOG_NAMES: Readonly<Record<CatalogKind, string>> = {
-  ballJoints: "ball joints",
-  brakes: "brakes",
-  hubs: "hub sets",
-};
 
 /** Goes back to the program's own catalog of a kind. */
 export function dropCatalog(kind: CatalogKind): void {

@@ -1,9 +1,14 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { CATALOG_FILES } from "../../setup/catalogs/catalogDocument.ts";
+import { CATALOG_FILES, type CatalogKind } from "../../setup/catalogs/catalogDocument.ts";
 import { type Catalogs, NO_CATALOGS, readCatalog } from "../../setup/catalogs/readCatalog.ts";
 import { MAX_FILE_CHARACTERS } from "../../setup/reading/limits.ts";
-import { CATALOG_TOO_LARGE, NO_CATALOG_FILE, openMend } from "../../studies/wording/fileMends.ts";
+import {
+  CATALOG_TOO_LARGE,
+  NO_CATALOG_FILE,
+  openMend,
+  otherCatalogMend,
+} from "../../studies/wording/fileMends.ts";
 import type { InputFiles } from "../disk/inputFiles.ts";
 import { ownPackage } from "../disk/ownPackage.ts";
 import { ReadRefused } from "../disk/readBytes.ts";
@@ -13,26 +18,37 @@ import { InputError } from "./inputError.ts";
 const MOST_BYTES = 3 * MAX_FILE_CHARACTERS;
 
 /**
- * The catalogs an order may name: those given, each in place of the one of its kind that comes with the program.
- * @throws InputError with every issue of the first file that cannot be used
+ * The catalogs a verb goes by: those given, each in place of the one of its kind that comes with the program. Other kinds
+ * hold nothing.
+ * @throws InputError with every issue of the first file that cannot be used, or is of a kind the verb does not go by
  */
-export function askedCatalogs(files: readonly string[], inputs: InputFiles): Catalogs {
-  let catalogs = ownCatalogs();
+export function askedCatalogs(
+  kinds: readonly CatalogKind[],
+  files: readonly string[],
+  inputs: InputFiles,
+): Catalogs {
+  let catalogs = ownCatalogs(kinds);
   for (const file of files) {
     const read = readCatalog(textOf(file, inputs), file);
     if (!read.ok) {
       const [first, ...rest] = read.issues;
       throw new InputError([first!, ...rest]);
     }
+    const other = Object.keys(read.value).find((kind) => !kinds.some((one) => one === kind));
+    if (other !== undefined)
+      throw new InputError([
+        { file, key: "kind", value: JSON.stringify(other), mend: otherCatalogMend(kinds) },
+      ]);
     catalogs = { ...catalogs, ...read.value };
   }
   return catalogs;
 }
 
 /** The catalogs that come with the program. */
-function ownCatalogs(): Catalogs {
+function ownCatalogs(kinds: readonly CatalogKind[]): Catalogs {
   const folder = join(ownPackage().folder, "shared", "catalogs");
-  const read = Object.values(CATALOG_FILES).map((name) => {
+  const read = kinds.map((kind) => {
+    const name = CATALOG_FILES[kind];
     const catalog = readCatalog(readFileSync(join(folder, `${name}.json`), "utf8"), name);
     if (!catalog.ok) throw new Error(`its catalog ${name} is broken; install it again`);
     return catalog.value;

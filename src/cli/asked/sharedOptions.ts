@@ -14,6 +14,11 @@ export interface AlignedOptions extends SharedOptions {
   readonly aligned?: true;
 }
 
+/** What verbs take besides that go by catalogs. */
+export interface CatalogOptions {
+  readonly catalog?: readonly string[];
+}
+
 /** Adds FILE and what every verb takes to a verb. */
 export function withShared(verb: Command): Command {
   return verb
@@ -29,5 +34,14 @@ export function withAligned(verb: Command): Command {
   return withShared(verb).option(
     "--aligned",
     "align the truck to the setup's alignment.targets first, as `align` does; default as bolted on",
+  );
+}
+
+/** Adds `--catalog`, which may be given any number of times. @param what the catalogs that the verb goes by, in words */
+export function withCatalogs(verb: Command, what: string): Command {
+  return verb.option(
+    "--catalog <FILE>",
+    `catalog of ${what} to use in place of the program's own of its kind; any number of times`,
+    (value: string, before: readonly string[] | undefined) => [...(before ?? []), value],
   );
 }

@@ -7,16 +7,21 @@ import { strengthOf } from "../../studies/loads/strengthOf.ts";
 import { Materials } from "../../studies/strength/material.ts";
 import { variantWeights } from "../../studies/strength/variantWeights.ts";
 import { nearestWord } from "../../units/words.ts";
+import { askedCatalogs } from "../asked/askedCatalogs.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
-import { materialsCatalog } from "../asked/materialsCatalog.ts";
 import { askedPose } from "../asked/poseAsked.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
-import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
+import {
+  type AlignedOptions,
+  type CatalogOptions,
+  withAligned,
+  withCatalogs,
+} from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { loadsTable } from "../output/loadsTable.ts";
 
-interface LoadsOptions extends AlignedOptions {
+interface LoadsOptions extends AlignedOptions, CatalogOptions {
   readonly case?: string;
   readonly travel?: string;
   readonly steer?: string;
@@ -33,7 +38,7 @@ Exit codes: 0 an answer, 2 ${NO_ANSWER}.`;
 
 /** `loads`: what joints, spring and knuckle carry. */
 export function addLoads(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withAligned(program.command("loads"))
+  withCatalogs(withAligned(program.command("loads")), "materials")
     .description(
       "Forces in ball joints, tie rod and spring under load cases; stresses, deflection and weight of the knuckle that the setup's build block tells of. No statement that a part will hold.",
     )
@@ -51,7 +56,7 @@ function runLoads(file: string, options: LoadsOptions, terminal: Terminal): Exit
   const budget = askedBudget(truck.file, options, terminal);
   const carriers = carriersOf(setup, truck.file);
   if (!carriers.ok) throw new InputError([carriers.issue]);
-  const catalog = setup.build === null ? [] : materialsCatalog();
+  const catalog = askedCatalogs(["materials"], options.catalog ?? [], truck.inputs).materials;
   const unknown = setup.build && new Materials(setup.build, catalog).unknownMaterial(truck.file);
   if (unknown) throw new InputError([unknown]);
   const names = carriers.value.cases.map(({ name }) => name);

@@ -13,13 +13,12 @@ import { askedCatalogs } from "../asked/askedCatalogs.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
 import { readTruck, type Truck } from "../asked/readTruck.ts";
-import { type SharedOptions, withShared } from "../asked/sharedOptions.ts";
+import { type CatalogOptions, type SharedOptions, withCatalogs, withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { checkOutFiles, writeFiles } from "../disk/writeFiles.ts";
 import { orderTable } from "../output/orderTable.ts";
 
-interface OrderOptions extends SharedOptions {
-  readonly catalog?: readonly string[];
+interface OrderOptions extends SharedOptions, CatalogOptions {
   readonly write?: string;
   readonly force?: true;
 }
@@ -37,13 +36,8 @@ Exit codes: 0 the sheet, 2 ${NO_ANSWER}, or parts that do not go together.`;
 
 /** `order`: the order sheet of a drop knuckle, and the setup with its blocks as ordered. */
 export function addOrder(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
-  withShared(program.command("order"))
+  withCatalogs(withShared(program.command("order")), "ball joints, brakes or hub sets")
     .description("The order sheet of a drop knuckle: what is made, to what measures, and what it goes with.")
-    .option(
-      "--catalog <FILE>",
-      "catalog to use in place of the program's own of its kind; any number of times",
-      (value: string, before: readonly string[] | undefined) => [...(before ?? []), value],
-    )
     .option("--write <OUT>", "setup file to write, its knuckle, wheel and hardware as ordered")
     .option("--force", "replace a file of that name")
     .addHelpText("after", EXAMPLES)
@@ -56,7 +50,7 @@ function runOrder(file: string, options: OrderOptions, terminal: Terminal): Exit
   const { setup } = model;
   // Solves a few poses: the shortest budget does.
   askedBudget(name, options, terminal);
-  const catalogs = askedCatalogs(options.catalog ?? [], truck.inputs);
+  const catalogs = askedCatalogs(["ballJoints", "brakes", "hubs"], options.catalog ?? [], truck.inputs);
   const sheet = orderSheet(setup, catalogs, name);
   if (sheet === null) throw InputError.ofFile(name, "has no order block; add one to ask for its sheet");
   const [first, ...rest] = sheet.misfits.map((misfit) => orderIssue(misfit, name, formatOf(setup)));

@@ -12,6 +12,7 @@ import { pinField, resolvePin } from "./buildPin.ts";
 import { carriedBy, onField } from "./buildPlaces.ts";
 import { platesField, resolvePlates } from "./buildPlates.ts";
 import { resolveRodEnds, resolveStuds, rodEndsField, studsField } from "./buildStuds.ts";
+import { resolveTubeSize, tubeSizeShape } from "./tubeSize.ts";
 import { refuseRepeatedNames } from "./variants.ts";
 
 const materialField = (byDefault: string) =>
@@ -31,8 +32,7 @@ const memberField = oneOfBlocks(
     block("a round tube", {
       kind: z.literal("tube").meta({ description: "round tube" }),
       ...ends,
-      diameter: lengthField("outside diameter", "positive"),
-      wall: lengthField("wall thickness", "positive"),
+      ...tubeSizeShape,
       material: materialField("build.material"),
     }),
     block("a solid round bar", {
@@ -143,10 +143,7 @@ function resolveMember(typed: z.infer<typeof memberField>, reading: BlockReading
   const { name, from, to } = typed;
   if (typed.kind === "link") return { kind: "link", name, from, to };
   const material = typed.material ?? null;
-  const diameter = reading.length(typed.diameter, "diameter");
-  if (typed.kind === "bar") return { kind: "bar", name, from, to, diameter, material };
-  const wall = reading.length(typed.wall, "wall");
-  if (!(wall < diameter / 2))
-    reading.issue(["wall"], typed.wall, "must be less than half the diameter; a solid one is of kind bar");
-  return { kind: "tube", name, from, to, diameter, wall, material };
+  if (typed.kind === "tube")
+    return { kind: "tube", name, from, to, ...resolveTubeSize(typed, reading), material };
+  return { kind: "bar", name, from, to, diameter: reading.length(typed.diameter, "diameter"), material };
 }

@@ -4,40 +4,25 @@ import { brakeShape } from "../blocks/order/brake.ts";
 import { hubShape } from "../blocks/order/hub.ts";
 import { block, list } from "../fields/blockFields.ts";
 import { choiceField, textField } from "../fields/fields.ts";
+import { catalogHead } from "./catalogHead.ts";
+import { MATERIALS_DOCUMENT } from "./materialsDocument.ts";
+import { tubeShape } from "./tube.ts";
 
 /** What a catalog holds. */
-export type CatalogKind = "ballJoints" | "brakes" | "hubs";
-
-/** The version of the catalog file this program reads. */
-const CATALOG_VERSION = 1;
-
-/** What every catalog says of itself before its items. */
-export function catalogHead<const Kind extends string>(kind: Kind) {
-  return {
-    $schema: z
-      .string({ error: "must be text in double quotes" })
-      .meta({ description: "the JSON Schema of this file" })
-      .optional(),
-    format: choiceField('what this file is: "wellsweep-catalog"', ["wellsweep-catalog"]),
-    version: z
-      .literal(CATALOG_VERSION, { error: `must be ${CATALOG_VERSION}, the only version this program reads` })
-      .meta({ description: "version of the format" }),
-    kind: choiceField("what the catalog holds", [kind]),
-  };
-}
+export type CatalogKind = "ballJoints" | "brakes" | "hubs" | "tubes" | "materials";
 
 function catalogBlock<const Kind extends CatalogKind, Shape extends z.ZodRawShape>(
   kind: Kind,
   what: string,
   shape: Shape,
 ) {
-  return block(`a catalog of ${what}s that an order may name`, {
+  return block(`a catalog of ${what}s to choose from`, {
     ...catalogHead(kind),
     units: choiceField("unit of bare lengths in this file", ["in", "mm"]),
     items: list(
       `the ${what}s`,
       block(`one ${what}`, {
-        name: textField("what an order calls it, unique in the catalog"),
+        name: textField("what it is called, unique in the catalog"),
         source: textField("where its numbers come from").optional(),
         ...shape,
       }),
@@ -45,11 +30,13 @@ function catalogBlock<const Kind extends CatalogKind, Shape extends z.ZodRawShap
   });
 }
 
-/** The three sorts of catalog, as typed: the one source of their JSON Schemas and checks. */
+/** The sorts of catalog, as typed: the one source of their JSON Schemas and checks. */
 export const CATALOG_DOCUMENTS = {
   ballJoints: catalogBlock("ballJoints", "ball joint", jointShape),
   brakes: catalogBlock("brakes", "brake", brakeShape),
   hubs: catalogBlock("hubs", "hub set", hubShape),
+  tubes: catalogBlock("tubes", "tube", tubeShape),
+  materials: MATERIALS_DOCUMENT,
 } as const;
 
 /** File names of the catalogs that come with the program, and of their schemas before `.schema.json`. */
@@ -57,6 +44,8 @@ export const CATALOG_FILES: Readonly<Record<CatalogKind, string>> = {
   ballJoints: "ball-joints",
   brakes: "brakes",
   hubs: "hubs",
+  tubes: "tubes",
+  materials: "materials",
 };
 
 /** The text of the published JSON Schema (2020-12) of a sort of catalog. */

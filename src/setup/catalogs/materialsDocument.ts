@@ -1,7 +1,6 @@
-import * as z from "zod";
 import { block, list } from "../fields/blockFields.ts";
 import { textField } from "../fields/fields.ts";
-import { catalogHead } from "./catalogDocument.ts";
+import { catalogHead } from "./catalogHead.ts";
 
 const strength = (what: string) => textField(`${what} with its unit, such as 75 ksi or 517 MPa`);
 
@@ -19,12 +18,3 @@ export const MATERIALS_DOCUMENT = block("a catalog of materials that a build may
     }),
   ),
 });
-
-/** File name of the catalog that comes with the program, and of its schema before `.schema.json`. */
-export const MATERIALS_FILE = "materials";
-
-/** The text of its published JSON Schema (2020-12). */
-export function materialsSchemaText(): string {
-  const { $schema, ...schema } = z.toJSONSchema(MATERIALS_DOCUMENT, { target: "draft-2020-12" });
-  return `${JSON.stringify({ $schema, title: "Wellsweep catalog: materials", ...schema }, null, 2)}\n`;
-}

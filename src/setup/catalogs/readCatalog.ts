@@ -12,6 +12,8 @@ import { valueAt } from "../types/keyPath.ts";
 import type { OrderedBrake, OrderedHub, OrderedJoint } from "../types/orderTypes.ts";
 import type { Result } from "../types/types.ts";
 import { CATALOG_DOCUMENTS, type CatalogKind } from "./catalogDocument.ts";
+import { type Material, readMaterials } from "./readMaterials.ts";
+import { type CatalogTube, resolveTube } from "./tube.ts";
 
 /** One item of a catalog: its name, where its numbers come from, and its part in mm and radians. */
 export interface CatalogItem<Part> {
@@ -21,15 +23,17 @@ export interface CatalogItem<Part> {
   readonly part: Part;
 }
 
-/** What an order may name. */
+/** What an order or a build may name. */
 export interface Catalogs {
   readonly ballJoints: readonly CatalogItem<OrderedJoint>[];
   readonly brakes: readonly CatalogItem<OrderedBrake>[];
   readonly hubs: readonly CatalogItem<OrderedHub>[];
+  readonly tubes: readonly CatalogItem<CatalogTube>[];
+  readonly materials: readonly Material[];
 }
 
 /** Catalogs that hold nothing. */
-export const NO_CATALOGS: Catalogs = { ballJoints: [], brakes: [], hubs: [] };
+export const NO_CATALOGS: Catalogs = { ballJoints: [], brakes: [], hubs: [], tubes: [], materials: [] };
 
 const KINDS = Object.keys(CATALOG_DOCUMENTS) as CatalogKind[];
 
@@ -54,6 +58,10 @@ export function readCatalog(text: string, file: string): Result<Partial<Catalogs
     issues.add(["kind"], typed, choiceMend(typed, KINDS));
     return fail();
   }
+  if (kind === "materials") {
+    const read = readMaterials(document, file);
+    return read.ok ? { ok: true, value: { materials: read.value } } : read;
+  }
   const shape = CATALOG_DOCUMENTS[kind].safeParse(document);
   if (!shape.success) {
     addShapeIssues(issues, document, shape.error);
@@ -63,23 +71,28 @@ export function readCatalog(text: string, file: string): Result<Partial<Catalogs
   return issues.isEmpty ? { ok: true, value: { [kind]: items } } : fail();
 }
 
-type CatalogAsTyped = z.infer<(typeof CATALOG_DOCUMENTS)[CatalogKind]>;
+/** Catalogs of parts by their sizes: all but materials, which have none. */
+type PartKind = Exclude<CatalogKind, "materials">;
+type CatalogAsTyped = z.infer<(typeof CATALOG_DOCUMENTS)[PartKind]>;
+type CatalogPart = OrderedJoint | OrderedBrake | OrderedHub | CatalogTube;
 
 function itemsOf(
-  kind: CatalogKind,
+  kind: PartKind,
   typed: CatalogAsTyped,
   issues: IssueList,
-): readonly CatalogItem<OrderedJoint | OrderedBrake | OrderedHub>[] {
+): readonly CatalogItem<CatalogPart>[] {
   const reading = new BlockReading(typed.units, new Map(), issues, ["items"]);
   refuseRepeatedNames(typed.items, reading);
-  const resolve = RESOLVE[kind] as (
-    item: object,
-    at: BlockReading,
-  ) => OrderedJoint | OrderedBrake | OrderedHub;
+  const resolve = RESOLVE[kind] as (item: object, at: BlockReading) => CatalogPart;
   return typed.items.map((item, i) => {
     const { name, source = null } = item;
     return { name, source, part: resolve(item, reading.inside(i)) };
   });
 }
 
-const RESOLVE = { ballJoints: resolveJoint, brakes: resolveBrake, hubs: resolveHub } as const;
+const RESOLVE = {
+  ballJoints: resolveJoint,
+  brakes: resolveBrake,
+  hubs: resolveHub,
+  tubes: resolveTube,
+} as const;

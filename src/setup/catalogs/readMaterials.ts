@@ -1,5 +1,6 @@
 import { parseQuantity } from "../../units/quantity.ts";
-import { IssueList } from "../reading/issueList.ts";
+import { capIssues, IssueList } from "../reading/issueList.ts";
+import { MAX_QUANTITY } from "../reading/limits.ts";
 import { addShapeIssues } from "../shapeIssues.ts";
 import type { Result } from "../types/types.ts";
 import { MATERIALS_DOCUMENT } from "./materialsDocument.ts";
@@ -22,14 +23,14 @@ export function readMaterials(document: unknown, file: string): Result<readonly 
   const shape = MATERIALS_DOCUMENT.safeParse(document);
   if (!shape.success) {
     addShapeIssues(issues, document, shape.error);
-    return { ok: false, issues: issues.all() };
+    return { ok: false, issues: capIssues(issues.all(), issues.more) };
   }
   const { items } = shape.data;
   const materials = items.map((item, i): Material => {
     const stress = (key: "yield" | "ultimate") => {
       const read = parseQuantity(item[key], "stress", "in");
       const hasUnit = /[a-z]/i.test(item[key]);
-      if (read.ok && read.value > 0 && hasUnit) return read.value;
+      if (read.ok && read.value > 0 && read.value <= MAX_QUANTITY.stress && hasUnit) return read.value;
       issues.add(["items", i, key], item[key], read.ok ? 'must be a stress such as "75 ksi"' : read.mend);
       return Number.NaN;
     };
@@ -41,5 +42,6 @@ export function readMaterials(document: unknown, file: string): Result<readonly 
     if (ultimate < least)
       issues.add(["items", i, "ultimate"], items[i]!.ultimate, "must not be less than yield");
   });
-  return issues.isEmpty ? { ok: true, value: materials } : { ok: false, issues: issues.all() };
+  if (issues.isEmpty) return { ok: true, value: materials };
+  return { ok: false, issues: capIssues(issues.all(), issues.more) };
 }

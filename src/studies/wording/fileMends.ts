@@ -95,6 +95,12 @@ export const NO_CATALOG_FILE = "is no file; name the catalog file itself";
 /** A catalog of more bytes than are read. */
 export const CATALOG_TOO_LARGE = "is larger than any catalog; name a catalog file";
 
+/** A catalog of a kind that what was asked for does not go by. @param kinds those it goes by */
+export function otherCatalogMend(kinds: readonly string[]): string {
+  const named = kinds.map((kind) => JSON.stringify(kind)).join(", ");
+  return `no catalog of this kind is used here; give one of kind ${named}`;
+}
+
 /** A setup to be written to another folder than the mesh files it names. */
 export function meshesStayMend(files: readonly string[]): string {
   const named = files.map((file) => JSON.stringify(file)).join(", ");

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { SHIPPED } from "../../../src/app/build/order/shippedCatalogs.ts";
+import { SHIPPED } from "../../../src/app/parts/catalogs/shippedCatalogs.ts";
 import { documentFile } from "../../../src/app/parts/reportFiles.ts";
 import { type Truck, truckOf } from "../../../src/app/state/truck.ts";
 import type { Job, JobName } from "../../../src/app/work/jobs.ts";

@@ -134,6 +134,37 @@ describe("the loads verb", () => {
     expect(line[0]).toContain(told.split(": ").at(-1)!.slice(0, 20));
   });
 
+  it("--catalog goes in place of the program's own materials; a broken one, or one of parts, is refused with its key", () => {
+    const materials = JSON.parse(readFileSync("shared/catalogs/materials.json", "utf8"));
+    const stronger = { ...materials.items[5], yield: "300 ksi", ultimate: "400 ksi" };
+    const sixth = (item: object) => ({ ...materials, items: materials.items.with(5, item) });
+    const memberShare = (...options: string[]) => {
+      const { document } = capturedJson(["loads", file, "--travel", "0", "--case", "bump", ...options]);
+      return Math.max(
+        ...document.cases.flatMap(
+          ({ stresses }: { stresses: { kind: string; shareOfYield: number; material: string }[] }) =>
+            stresses.filter((one) => one.material === stronger.name).map((one) => one.shareOfYield),
+        ),
+      );
+    };
+    expect(stronger.name).toBe("4130 normalized tube");
+    const own = folder.write("our-materials.json", sixth(stronger));
+    expect(memberShare("--catalog", own)).toBeCloseTo(memberShare() / 4, 9);
+    const broken = folder.write("broken-materials.json", sixth({ ...stronger, yield: "300 kis" }));
+    expect(captured(["loads", file, "--catalog", broken])).toMatchObject({
+      code: 2,
+      out: "",
+      error: expect.stringContaining(`${broken}: items[5].yield: "300 kis": unknown unit "kis"`),
+    });
+    const { code, error } = captured(["loads", file, "--catalog", "shared/catalogs/brakes.json"]);
+    expect([code, error]).toEqual([
+      2,
+      expect.stringMatching(
+        /brakes\.json: kind: "brakes": no catalog of this kind is used here; give one of kind "materials"/,
+      ),
+    ]);
+  });
+
   it("a force typed in pounds is put on as it is", () => {
     const forced = folder.write("forced.json", {
       ...demo(),

@@ -1,5 +1,6 @@
 import "./loads.css";
 import { useDeferredValue, useEffect, useMemo } from "react";
+import { useStore } from "zustand";
 import { loadsJson } from "../../../studies/documents/loadsJson.ts";
 import type { LoadsCase, LoadsReport } from "../../../studies/loads/loadsReport.ts";
 import { variantWeights } from "../../../studies/strength/variantWeights.ts";
@@ -12,8 +13,10 @@ import {
   howLoadsSentence,
   noFrameSentence,
 } from "../../../studies/wording/loadsWords.ts";
+import { CatalogRow } from "../../parts/catalogs/CatalogRow.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { givenCatalogs } from "../../state/givenCatalogs.ts";
 import { setLoadsView, useLoadsView } from "../../state/loadsView.ts";
 import { useStage } from "../../state/stageSettings.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -31,7 +34,8 @@ export function LoadsBody({ truck }: LoadsBodyProps) {
   const travel = useDeferredValue(useWorkbench((s) => s.travel));
   const steer = useDeferredValue(useWorkbench((s) => s.steer));
   const mode = useLoadsView((s) => s.pose);
-  const question = { pose: mode === "now" ? { travel, steer } : null };
+  const materials = useStore(givenCatalogs, (s) => s.given.materials?.catalogs.materials);
+  const question = { pose: mode === "now" ? { travel, steer } : null, materials };
   const loads = useAnswer("loads", truck, { question });
   useEffect(() => () => setLoadsView({ arrows: [] }), []);
   return (
@@ -49,6 +53,7 @@ export function LoadsBody({ truck }: LoadsBodyProps) {
           No loads yet: <code>{loads.answer.issue.key}</code> {loads.answer.issue.mend}.
         </p>
       )}
+      <CatalogRow />
       <p className="loads-cautions">{LOADS_CAUTIONS}</p>
     </div>
   );

@@ -8,13 +8,13 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 import { FieldGroup } from "../../measure/FieldGroup.tsx";
 import { FieldRow } from "../../measure/fields/FieldRow.tsx";
 import { AnyField } from "../../measure/groups/AnyFields.tsx";
+import { useCatalogs } from "../../parts/catalogs/useCatalogs.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
 import { CaliperBox } from "./CaliperBox.tsx";
 import { ORDER_FORM, type OrderLine } from "./orderFields.ts";
 import { PickRow } from "./PickRow.tsx";
-import { useCatalogs } from "./useOrderSheet.ts";
 
 export type OrderFormProps = {
   /** null = the order on the board has not been sound yet. */

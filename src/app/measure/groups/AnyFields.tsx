@@ -1,3 +1,4 @@
+import { lazy, Suspense } from "react";
 import { fieldAt, setupFields } from "../../../setup/fieldCatalogue.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { shownDocument } from "../../state/selectors.ts";
@@ -8,6 +9,9 @@ import { OptionalBlock } from "../fields/OptionalBlock.tsx";
 import { CoordinateTable } from "../points/CoordinateTable.tsx";
 import { PointFields } from "../points/PointFields.tsx";
 import { PointList } from "../points/PointList.tsx";
+
+// The catalogs are loaded where a member of a build is shown.
+const TubePick = lazy(async () => ({ default: (await import("./TubePick.tsx")).TubePick }));
 
 /**
  * The keys a block of the setup may have, in the schema's order. Where there are several sorts of the block, those of the
@@ -164,6 +168,11 @@ function BlockList({ path }: { path: KeyPath }) {
       {Array.from({ length: count }, (_, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: an entry is its place in the list
         <li key={i} className="stance">
+          {path.join(".") === "build.members" && (
+            <Suspense fallback={null}>
+              <TubePick path={[...path, i]} />
+            </Suspense>
+          )}
           <AnyFields path={[...path, i]} />
           <button type="button" className="small-button" onClick={() => removeItem(path, i)}>
             Remove no. {i + 1}

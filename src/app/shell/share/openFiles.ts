@@ -9,7 +9,7 @@ import { readMeshFile, UNREADABLE } from "../../work/readMeshFile.ts";
 
 /**
  * Opens the files that a person picked or dropped together: a setup with its mesh files, or mesh files alone for
- * the setup opened before; or a catalog for orders. What cannot be read is refused with its reason.
+ * the setup opened before; or a catalog. What cannot be read is refused with its reason.
  */
 export async function openFiles(store: WorkbenchStore, files: readonly File[]): Promise<void> {
   const { openText, addMeshes, refuse } = store.getState();

@@ -1,3 +1,4 @@
+import "./catalogRow.css";
 import { useRef } from "react";
 import { useStore } from "zustand";
 import type { CatalogKind } from "../../../setup/catalogs/catalogDocument.ts";
@@ -5,16 +6,16 @@ import { CATALOG_NAMES, dropCatalog, givenCatalogs } from "../../state/givenCata
 import { workbench } from "../../state/workbench.ts";
 import { takeCatalogs } from "./takeCatalogs.ts";
 
-/** Which catalogs an order may name, and a way to give one's own. */
+/** Which catalogs are gone by, and a way to give one's own. */
 export function CatalogRow() {
   const input = useRef<HTMLInputElement>(null);
   const given = useStore(givenCatalogs, (s) => s.given);
   const own = Object.entries(given) as [CatalogKind, { readonly file: string }][];
   return (
-    <div className="order-catalogs">
+    <div className="catalog-row">
       <p>
         {own.length === 0
-          ? "Catalogs: the program’s own, all invented."
+          ? "Catalogs: the program’s own; parts and tubes are invented, materials as published."
           : `Catalogs: ${own.map(([kind, { file }]) => `${CATALOG_NAMES[kind]} from ${file}`).join(", ")}; else the program’s own.`}
       </p>
       <button type="button" className="small-button" onClick={() => input.current?.click()}>
