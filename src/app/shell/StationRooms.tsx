@@ -89,6 +89,7 @@ function ClearRooms({ truck }: { truck: Truck }) {
         <JumpBar
           places={[
             ["Map", "#map-title"],
+            ["Pose", "#pose-sentence-title"],
             ["Nearest", "#gaps-title"],
             ["Alignment", "#alignment-title"],
             ["Limits", "[data-fold='limits'] > summary"],
