@@ -133,6 +133,9 @@ async function designer(by: Browser): Promise<void> {
       [...document.querySelectorAll(".fan tbody tr")].filter((row) => row.querySelector("svg") !== null)
         .length === 5,
   );
+  // The whole fan at once, without what lies along the foot.
+  await page.locator(".curve-dock").locator("button").filter({ hasText: "Curves" }).first().click();
+  await page.setViewportSize({ width: DESK.width, height: 1400 });
   await keep("guide-designer-fan", page.locator(".fan"));
 }
 
