@@ -9,7 +9,7 @@ import { unsettled } from "./skeleton/faces.ts";
 import type { Skeleton } from "./skeleton/skeleton.ts";
 import { skeletonGapTo } from "./skeleton/skeletonGap.ts";
 
-export { GAP, GAP_ROW } from "./cells/gapRow.ts";
+export { GAP, GAP_ROW } from "./cells/cellSearch.ts";
 
 /**
  * Signed distance between the ring at one pose and a part, negative = depth of interference: the least

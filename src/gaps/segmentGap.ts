@@ -1,5 +1,5 @@
+import { GAP } from "./cells/cellSearch.ts";
 import { CELL } from "./cells/cells.ts";
-import { GAP } from "./cells/gapRow.ts";
 import { DEPTH_SHARE, GAP_TOLERANCE } from "./cells/tolerances.ts";
 import { probeRing, ringProbe } from "./ring/ringProbe.ts";
 import type { RingShape } from "./ring/ringShape.ts";

@@ -7,7 +7,7 @@ export { type CatalogItem, type Catalogs, NO_CATALOGS, readCatalog } from "../se
 export { type Material, readMaterials } from "../setup/catalogs/readMaterials.ts";
 export { setupJsonSchema } from "../setup/documentText.ts";
 export type { LoadedMesh, LoadedMeshes, RefusedMesh } from "../setup/reading/blockReading.ts";
-export { formatIssue } from "../setup/reading/formatIssue.ts";
+export { formatIssue } from "../setup/reading/issueList.ts";
 export { type ReadReadings, readReadings } from "../setup/readReadings.ts";
 export { type ReadSetup, readSetup } from "../setup/readSetup.ts";
 export { resolveSetup } from "../setup/resolveSetup.ts";

@@ -18,9 +18,9 @@ export {
 } from "../studies/alignment/alignSide.ts";
 export type { BothSides, BothSidesResult } from "../studies/alignment/bothSides.ts";
 export { type ModelAsk, modelAsked } from "../studies/alignment/modelAsked.ts";
+export { EFFORT, TRIM } from "../studies/change/changeField.ts";
 export { type ChangeOptions, changeOf } from "../studies/change/changeOf.ts";
 export type { AlsoMoves, ChangeReport, FoundChange, SetField } from "../studies/change/changeTypes.ts";
-export { EFFORT, TRIM } from "../studies/change/effort.ts";
 export { chartCsv } from "../studies/chart/chartCsv.ts";
 export {
   type ChartDocument,
@@ -44,7 +44,7 @@ export { type WholeSweep, wholeSweep } from "../studies/curves/wholeSweep.ts";
 export { type CutEnd, type CutPiece, cutPieces } from "../studies/drawings/cutPieces.ts";
 export { type DrawingAsk, type ShopDrawings, shopDrawings } from "../studies/drawings/shopDrawings.ts";
 export type { ShopFile } from "../studies/drawings/shopFile.ts";
-export { trimFiles } from "../studies/drawings/trimFiles.ts";
+export { trimFiles } from "../studies/drawings/trimPattern.ts";
 export {
   type Envelope,
   type EnvelopeOptions,
@@ -107,6 +107,7 @@ export { type LowestTravels, lowestTravels } from "../studies/map/lowestTravels.
 export { type MapReport, mapReportOf } from "../studies/map/mapReport.ts";
 export { type NoLimits, type SteerLimits, steerLimits } from "../studies/map/steerLimits.ts";
 export type { Stop, WheelStops } from "../studies/map/stop.ts";
+export { type StraightedgeWheel, wheelFromStraightedge } from "../studies/measure/appliedValues.ts";
 export { archFromPhoto, type LipOffset, type TracedArch } from "../studies/measure/archFromPhoto.ts";
 export { type Ask, askDocument } from "../studies/measure/ask.ts";
 export { type DocumentToMeasure, measureAskOf } from "../studies/measure/measureAskOf.ts";
@@ -140,7 +141,6 @@ export {
   type CaliperTireProfile,
   tireFromCalipers,
 } from "../studies/measure/tireFromCalipers.ts";
-export { type StraightedgeWheel, wheelFromStraightedge } from "../studies/measure/wheelFromStraightedge.ts";
 export { type Model, type ModelResult, modelOf } from "../studies/model/model.ts";
 export { type Pair, pairGapTo, pairMotion } from "../studies/model/pairs.ts";
 export { Budget } from "../studies/numeric/budget.ts";

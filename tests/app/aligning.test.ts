@@ -5,7 +5,7 @@ import { startShims, startTargets } from "../../src/app/choose/aligning/Aligning
 import { shimPieces } from "../../src/app/choose/aligning/ShimStack.tsx";
 import { leftOverWords } from "../../src/app/choose/aligning/settingFormat.ts";
 import { truckAlignment } from "../../src/app/choose/aligning/truckAlignment.ts";
-import { namedTrucks } from "../../src/app/choose/compare/otherTrucks.ts";
+import { namedTrucks } from "../../src/app/choose/compare/useVariantTrucks.ts";
 import { standingText } from "../../src/app/parts/standing.tsx";
 import { readRecord, recordOf } from "../../src/app/shell/storage/records.ts";
 import { withHubFace } from "../../src/app/show/counter/whatIf.ts";

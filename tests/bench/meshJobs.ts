@@ -1,4 +1,4 @@
-import { GAP_ROW } from "../../src/gaps/cells/gapRow.ts";
+import { GAP_ROW } from "../../src/gaps/cells/cellSearch.ts";
 import { meshGapTo, meshHint } from "../../src/gaps/mesh/meshGap.ts";
 import { type TriangleTree, triangleTree } from "../../src/gaps/mesh/triangleTree.ts";
 import type { Vec3 } from "../../src/geometry/vec.ts";

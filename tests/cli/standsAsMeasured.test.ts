@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { truckOf } from "../../src/app/state/truck.ts";
-import { formatIssue } from "../../src/setup/reading/formatIssue.ts";
+import { formatIssue } from "../../src/setup/reading/issueList.ts";
 import { captured } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
+import { GAP_ROW } from "../../src/gaps/cells/cellSearch.ts";
 import { CELL_ROW, CellKind } from "../../src/gaps/cells/cells.ts";
-import { GAP_ROW } from "../../src/gaps/cells/gapRow.ts";
 import { GAP_TOLERANCE } from "../../src/gaps/cells/tolerances.ts";
 import { ringShapeOf } from "../../src/gaps/ring/ringShape.ts";
 import { segmentGapTo } from "../../src/gaps/segmentGap.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { formatIssue } from "../../src/setup/reading/formatIssue.ts";
+import { formatIssue } from "../../src/setup/reading/issueList.ts";
 import { MAX_DEPTH, MAX_FILE_CHARACTERS, MAX_ISSUES } from "../../src/setup/reading/limits.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { Matrix4, Vector3 } from "three";
 import { describe, expect, it } from "vitest";
 import type { LoadedMesh, LoadedMeshes } from "../../src/setup/reading/blockReading.ts";
-import { formatIssue } from "../../src/setup/reading/formatIssue.ts";
+import { formatIssue } from "../../src/setup/reading/issueList.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";
 import type { Point } from "../../src/setup/types/truckTypes.ts";
 import { flatMesh } from "../reference/flatMesh.ts";

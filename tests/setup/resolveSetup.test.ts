@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { SetupDocument } from "../../src/setup/document.ts";
-import { formatIssue } from "../../src/setup/reading/formatIssue.ts";
+import { formatIssue } from "../../src/setup/reading/issueList.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";
 import type { Setup } from "../../src/setup/types/types.ts";

@@ -3,7 +3,7 @@ import type { Setup } from "../../src/setup/types/types.ts";
 import { LimitBorders } from "../../src/studies/limits/limitBorders.ts";
 import { modelOf } from "../../src/studies/model/model.ts";
 import { march } from "../../src/studies/numeric/march.ts";
-import { rootBetween } from "../../src/studies/numeric/rootBetween.ts";
+import { rootBetween } from "../../src/studies/numeric/rootsOver.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
 import { worstGap } from "../../src/studies/search/worstGap.ts";
 import { demoModel, lipAlone } from "./demoModel.ts";

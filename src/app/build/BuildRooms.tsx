@@ -1,15 +1,14 @@
 import "./buildRooms.css";
-import { useDeferredValue } from "react";
+import { lazy, Suspense, useDeferredValue } from "react";
+import { Fold } from "../parts/Fold.tsx";
 import { JumpBar } from "../parts/JumpBar.tsx";
+import { FieldWindowView } from "../parts/window/FieldWindowView.tsx";
 import type { Truck } from "../state/truck.ts";
 import { AsBuiltPanel } from "./asBuilt/AsBuiltPanel.tsx";
 import { DrawingsPanel } from "./drawings/DrawingsPanel.tsx";
 import { JigPanel } from "./jig/JigPanel.tsx";
 import { KnucklePanel } from "./KnucklePanel.tsx";
-import { LoadsPanel } from "./loads/LoadsPanel.tsx";
-import { OrderPanel } from "./order/OrderPanel.tsx";
-import { WindowPanel } from "./WindowPanel.tsx";
-import { WeightsPanel } from "./weights/WeightsPanel.tsx";
+import { WeightsBody } from "./weights/WeightsBody.tsx";
 
 /** What stands beside the knuckle drawn alone: its numbers, then a fold for each step from the order to the part checked. */
 export function BuildRooms({ truck }: { truck: Truck }) {
@@ -38,5 +37,56 @@ export function BuildRooms({ truck }: { truck: Truck }) {
       <JigPanel truck={later} />
       <AsBuiltPanel truck={later} />
     </div>
+  );
+}
+
+/** How narrow and how wide the hub face may be on this truck, with its variants on the bar. */
+function WindowPanel({ truck }: { truck: Truck }) {
+  return (
+    <Fold id="window" title="Window" note="how narrow, how wide the hub face may be">
+      <FieldWindowView truck={truck} variant={truck.setup.variant} field="knuckle.hubFace" isPanel />
+      <p className="fold-fine">
+        The values at which every part keeps the gap asked for, all else of this truck as it is. It says
+        nothing of strength, and nothing of whether a part is fit for the road.
+      </p>
+    </Fold>
+  );
+}
+
+// Tables and strip are loaded where loads are asked for.
+const LoadsBody = lazy(async () => ({ default: (await import("./loads/LoadsBody.tsx")).LoadsBody }));
+
+/** Forces, shares of yield and weight, folded away until they are asked for. */
+function LoadsPanel({ truck }: { truck: Truck }) {
+  return (
+    <Fold id="loads" title="Loads" note="shares of yield, no verdict">
+      <Suspense fallback={<p>Setting up the loads…</p>}>
+        <LoadsBody truck={truck} />
+      </Suspense>
+    </Fold>
+  );
+}
+
+// Form, catalogs and sheet are loaded where an order is asked for.
+const OrderBody = lazy(async () => ({ default: (await import("./order/OrderBody.tsx")).OrderBody }));
+
+/** The order sheet, folded away until it is asked for. */
+function OrderPanel({ truck }: { truck: Truck }) {
+  const { order } = truck.bolted.setup;
+  return (
+    <Fold id="order" title="Order" note={order === null ? "none yet" : (order.number ?? "begun")}>
+      <Suspense fallback={<p>Setting up the order…</p>}>
+        <OrderBody truck={truck} />
+      </Suspense>
+    </Fold>
+  );
+}
+
+/** What each variant's knuckle weighs, beside its picture. */
+function WeightsPanel() {
+  return (
+    <Fold id="weights" title="Weight" note="each variant’s knuckle, drawn and weighed">
+      <WeightsBody />
+    </Fold>
   );
 }

@@ -1,6 +1,6 @@
 import "./stagePanel.css";
 import "./stagePanelNarrow.css";
-import { lazy, memo, Suspense, useDeferredValue, useState } from "react";
+import { Component, lazy, memo, type ReactNode, Suspense, useDeferredValue, useState } from "react";
 import { STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
 import { whenKeysRest } from "../parts/keysAtRest.ts";
 import { drawing } from "../stage/drawing.ts";
@@ -16,7 +16,6 @@ import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { firstAnswer } from "./firstAnswer.ts";
-import { StageBoundary } from "./StageBoundary.tsx";
 import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
 
 // Its own chunk: three.js is most of the page's weight, and the answers in words need none of it. Its first picture holds
@@ -87,4 +86,28 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
       )}
     </section>
   );
+}
+
+export type StageBoundaryProps = {
+  children: ReactNode;
+};
+
+/** Keeps a picture that fails (a chunk that does not load, a driver that gives up) from taking the answers with it. */
+class StageBoundary extends Component<StageBoundaryProps, { readonly message: string | null }> {
+  override state = { message: null };
+
+  static getDerivedStateFromError(error: unknown) {
+    return { message: error instanceof Error ? error.message : String(error) };
+  }
+
+  override render() {
+    const { message } = this.state;
+    if (message === null) return this.props.children;
+    return (
+      <p className="stage-message" role="alert">
+        The picture could not be drawn ({message}). The answers, gaps and numbers do not need it and are
+        complete.
+      </p>
+    );
+  }
 }

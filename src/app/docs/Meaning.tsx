@@ -1,7 +1,6 @@
 import "./meaning.css";
 import { useEffect, useState } from "react";
-import { definitionIn } from "./definitionIn.ts";
-import { pageText } from "./docPages.ts";
+import { definitionIn, pageText } from "./docPages.ts";
 import { openDocs } from "./reader.ts";
 
 /** What a result means, behind a “?” beside its name: the line that the definitions have of it. @param of as they name it */

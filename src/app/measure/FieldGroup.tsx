@@ -1,10 +1,10 @@
 import { type ReactNode, useEffect, useState } from "react";
 import { useStore } from "zustand";
 import { isWithin, type KeyPath, parseKeyText } from "../../setup/types/keyPath.ts";
-import type { Workbench } from "../state/actionContext.ts";
 import { isOfVariant } from "../state/selectors.ts";
 import { unusualAt } from "../state/useDoubts.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import type { Workbench } from "../state/workbenchActions.ts";
 import { fieldAsked } from "./fields/fieldAsked.ts";
 import { UnusualTag } from "./fields/UnusualTag.tsx";
 import { useExampleWord } from "./fields/useIsFromExample.ts";

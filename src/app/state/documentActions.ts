@@ -9,7 +9,6 @@ import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import { withReadings } from "../../studies/worksheet/withReadings.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { stepLength } from "../../units/stepLength.ts";
-import type { ActionContext } from "./actionContext.ts";
 import { followReadings } from "./followReadings.ts";
 import { lengthFormatOf, lengthStepOf } from "./preferences.ts";
 import { fieldDraft, fieldText, isOfVariant } from "./selectors.ts";
@@ -21,7 +20,7 @@ import {
   type TypedDocument,
   withDraft,
 } from "./typedDocument.ts";
-import type { DocumentActions, EditScope } from "./workbenchActions.ts";
+import type { ActionContext, DocumentActions, EditScope } from "./workbenchActions.ts";
 
 export function documentActions({ set, get }: ActionContext): DocumentActions {
   return {

@@ -1,6 +1,6 @@
 import { type TemporalState, temporal } from "zundo";
 import type { StateCreator, StoreApi } from "zustand/vanilla";
-import { isSameJson } from "../../setup/editing/isSameJson.ts";
+import { isSameJson } from "../../setup/editing/writtenValues.ts";
 import { type DocumentSlice, documentSlice, isSameSlice } from "./typedDocument.ts";
 
 /** Steps that can be undone. More than a working day has; steps share what they did not change. */

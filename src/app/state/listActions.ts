@@ -2,11 +2,10 @@ import { editShown } from "../../setup/editing/editShown.ts";
 import { withMarksMoved, withMine } from "../../setup/exampleMarks.ts";
 import { setAt } from "../../setup/reading/setAt.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
-import type { ActionContext } from "./actionContext.ts";
 import { targetOf } from "./documentActions.ts";
 import { followReadings } from "./followReadings.ts";
 import { type DocumentSlice, mapDrafts, type TypedDocument } from "./typedDocument.ts";
-import type { EditScope, ListActions } from "./workbenchActions.ts";
+import type { ActionContext, EditScope, ListActions } from "./workbenchActions.ts";
 
 /** Where an item goes when its list changes; null = it is gone. */
 type NewPosition = (index: number) => number | null;

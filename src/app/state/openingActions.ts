@@ -2,13 +2,12 @@ import { newTruckDocument } from "../../setup/newTruck.ts";
 import { readSetup } from "../../setup/readSetup.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import { unitGuesses } from "../../studies/worksheet/scanMove.ts";
-import type { ActionContext } from "./actionContext.ts";
 import { freeName } from "./freeName.ts";
 import { GivenMeshes, meshNamesIn } from "./givenMeshes.ts";
 import { shownDocument } from "./selectors.ts";
 import { trucks } from "./truck.ts";
 import { type DocumentSlice, newDocumentId, type TypedDocument } from "./typedDocument.ts";
-import type { OpenedDocument, OpeningActions } from "./workbenchActions.ts";
+import type { ActionContext, OpenedDocument, OpeningActions } from "./workbenchActions.ts";
 import type { Refusal } from "./workbenchState.ts";
 
 const BODY: KeyPath = ["truck", "body"];

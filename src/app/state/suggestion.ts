@@ -1,4 +1,4 @@
-import { isSameJson } from "../../setup/editing/isSameJson.ts";
+import { isSameJson } from "../../setup/editing/writtenValues.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { bareTyped, withSameWithin } from "../../setup/reading/typedPair.ts";

@@ -1,8 +1,8 @@
 import { useStore } from "zustand";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import type { Workbench } from "./actionContext.ts";
 import { lengthFormatOf } from "./preferences.ts";
 import { workbench } from "./workbench.ts";
+import type { Workbench } from "./workbenchActions.ts";
 
 /** Follows the page's store. The selector must give a primitive or something that already existed. */
 export function useWorkbench<T>(selector: (state: Workbench) => T): T {

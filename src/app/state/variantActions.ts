@@ -2,10 +2,9 @@ import { variantIndex } from "../../setup/editing/effectiveDocument.ts";
 import { variantNames } from "../../setup/editing/resolveShown.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { valueAt } from "../../setup/types/keyPath.ts";
-import type { ActionContext } from "./actionContext.ts";
 import { freeName } from "./freeName.ts";
 import { mapDrafts, type TypedDocument, withDraft } from "./typedDocument.ts";
-import type { VariantActions } from "./workbenchActions.ts";
+import type { ActionContext, VariantActions } from "./workbenchActions.ts";
 
 export function variantActions({ set, get }: ActionContext): VariantActions {
   return {

@@ -1,7 +1,6 @@
 import { isSamePart } from "../../studies/reports/gapsAt.ts";
-import type { ActionContext } from "./actionContext.ts";
 import type { Truck } from "./truck.ts";
-import type { ViewActions } from "./workbenchActions.ts";
+import type { ActionContext, ViewActions } from "./workbenchActions.ts";
 
 export function viewActions({ set }: ActionContext): ViewActions {
   return {

@@ -5,7 +5,7 @@ import type { GivenMeshes } from "./givenMeshes.ts";
 import type { LengthDisplay, PictureStyle, Preferences, Theme } from "./preferences.ts";
 import type { Suggestion } from "./suggestion.ts";
 import type { DocumentSlice, TypedDocument } from "./typedDocument.ts";
-import type { ViewName } from "./workbenchState.ts";
+import type { ViewName, WorkbenchState } from "./workbenchState.ts";
 
 /** How a document comes back to the board. */
 export interface OpenedDocument {
@@ -131,10 +131,19 @@ export interface HistoryActions {
   cancelGesture(): void;
 }
 
-export interface WorkbenchActions
+interface WorkbenchActions
   extends OpeningActions,
     DocumentActions,
     ListActions,
     VariantActions,
     ViewActions,
     HistoryActions {}
+
+/** All that the page's store holds. */
+export type Workbench = WorkbenchState & WorkbenchActions;
+
+/** What actions are made with. */
+export interface ActionContext {
+  readonly set: (change: Partial<WorkbenchState> | ((state: Workbench) => Partial<WorkbenchState>)) => void;
+  readonly get: () => Workbench;
+}

@@ -1,6 +1,5 @@
 import { createStore, type StateCreator, type StoreMutatorIdentifier } from "zustand/vanilla";
 import { neededFields, withoutNeeded } from "../../setup/newTruck.ts";
-import type { ActionContext, Workbench } from "./actionContext.ts";
 import { documentActions } from "./documentActions.ts";
 import { GivenMeshes } from "./givenMeshes.ts";
 import { forgetOldOpenings, type HistoryStore, withHistory } from "./history.ts";
@@ -13,6 +12,7 @@ import { documentSlice } from "./typedDocument.ts";
 import { commitTyped } from "./typing.ts";
 import { variantActions } from "./variantActions.ts";
 import { clampTravel, viewActions } from "./viewActions.ts";
+import type { ActionContext, Workbench } from "./workbenchActions.ts";
 import type { WorkbenchState } from "./workbenchState.ts";
 
 export type WorkbenchStore = ReturnType<typeof createWorkbenchStore>;

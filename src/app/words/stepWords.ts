@@ -1,4 +1,4 @@
-import { isSameJson } from "../../setup/editing/isSameJson.ts";
+import { isSameJson } from "../../setup/editing/writtenValues.ts";
 import { fieldLabel } from "../../setup/fields/fieldLabels.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 

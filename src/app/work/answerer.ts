@@ -1,4 +1,4 @@
-import { formatIssue } from "../../setup/reading/formatIssue.ts";
+import { formatIssue } from "../../setup/reading/issueList.ts";
 import { type ModelAsk, modelAsked } from "../../studies/alignment/modelAsked.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { Budget } from "../../studies/numeric/budget.ts";

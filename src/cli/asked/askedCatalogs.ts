@@ -9,9 +9,8 @@ import {
   openMend,
   otherCatalogMend,
 } from "../../studies/wording/fileMends.ts";
-import type { InputFiles } from "../disk/inputFiles.ts";
 import { ownPackage } from "../disk/ownPackage.ts";
-import { ReadRefused } from "../disk/readBytes.ts";
+import { type InputFiles, ReadRefused } from "../disk/readBytes.ts";
 import { InputError } from "./inputError.ts";
 
 /** UTF-8 takes at most 3 bytes for each UTF-16 character. */

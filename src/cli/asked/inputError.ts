@@ -1,5 +1,5 @@
 import { describeValue } from "../../setup/reading/describeValue.ts";
-import { formatIssue } from "../../setup/reading/formatIssue.ts";
+import { formatIssue } from "../../setup/reading/issueList.ts";
 import type { Result, SetupIssue } from "../../setup/types/types.ts";
 import type { Model } from "../../studies/model/model.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";

@@ -1,7 +1,6 @@
 import { MAX_FILE_CHARACTERS } from "../../setup/reading/limits.ts";
 import { NO_SETUP_FILE, openMend, setupTooLargeMend } from "../../studies/wording/fileMends.ts";
-import type { InputFiles } from "../disk/inputFiles.ts";
-import { ReadRefused } from "../disk/readBytes.ts";
+import { type InputFiles, ReadRefused } from "../disk/readBytes.ts";
 import { InputError } from "./inputError.ts";
 import type { Terminal } from "./terminal.ts";
 

@@ -1,5 +1,4 @@
-import { inOutFolder } from "../disk/outFolder.ts";
-import { OutRefused } from "../disk/outTarget.ts";
+import { inOutFolder, OutRefused } from "../disk/outTarget.ts";
 import { writeFiles } from "../disk/writeFiles.ts";
 import { InputError } from "./inputError.ts";
 import type { readTruck } from "./readTruck.ts";

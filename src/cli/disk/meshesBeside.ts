@@ -9,8 +9,7 @@ import {
   type RefusedMesh,
 } from "../../setup/reading/blockReading.ts";
 import { MESH_OUTSIDE, meshLinkMend, NO_MESH_FILE, openMend } from "../../studies/wording/fileMends.ts";
-import type { InputFiles } from "./inputFiles.ts";
-import { ReadRefused } from "./readBytes.ts";
+import { type InputFiles, ReadRefused } from "./readBytes.ts";
 
 /**
  * The mesh files of a setup, read when they are asked for and once. Their paths lead from the folder in which the setup

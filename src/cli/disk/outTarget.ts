@@ -1,15 +1,26 @@
-import { accessSync, constants, lstatSync, realpathSync, type Stats, statSync } from "node:fs";
+import {
+  accessSync,
+  closeSync,
+  constants,
+  lstatSync,
+  mkdirSync,
+  openSync,
+  readSync,
+  realpathSync,
+  rmdirSync,
+  type Stats,
+  statSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
 import {
   DANGLING_LINK,
   isInputMend,
   NO_OUT_FILE,
+  NO_OUT_FOLDER,
   NOT_OURS,
   writeMend,
 } from "../../studies/wording/fileMends.ts";
-import type { InputFiles } from "./inputFiles.ts";
-import { isOurs } from "./isOurs.ts";
-import { identityOf } from "./readBytes.ts";
+import { type InputFiles, identityOf } from "./readBytes.ts";
 
 /** Where a file named by the user is to be written, links resolved. */
 export interface OutTarget {
@@ -73,4 +84,65 @@ function refuseStrangers(path: string, stats: Stats, { inputs, force }: OutRules
   const input = inputs.nameOf(identityOf(path));
   if (input !== null) throw new OutRefused(isInputMend(input));
   if (!force && !isOurs(path)) throw new OutRefused(NOT_OURS);
+}
+
+/** Bytes looked through for the mark. */
+const HEAD = 4096;
+
+/**
+ * What the files written here say at their beginning: the header of an STL, the generator of a glTF file, the first
+ * comments of a DXF, an SVG, a PDF, a STEP file and a cut list. A file that has been saved by another program loses most of them.
+ */
+const MARKS = [
+  /^Wellsweep, mm: /,
+  /^glTF.{16}\{"asset":\{"version":"2\.0","generator":"Wellsweep"/s,
+  /^ *999\r\nWellsweep (section|drawing), /,
+  /^<svg [^>]*>\s*<!-- Wellsweep (section|drawing), /,
+  /^%PDF-1\.7\n%Wellsweep drawing, /,
+  /^# Wellsweep cut list, /,
+  /^ISO-10303-21;\n\/\* Wellsweep drawing, /,
+];
+
+/** Whether a file was written by this program, by its mark, or is empty: nothing in it could be lost. */
+function isOurs(path: string): boolean {
+  const handle = openSync(path, "r");
+  try {
+    const head = Buffer.alloc(HEAD);
+    const length = readSync(handle, head, 0, HEAD, 0);
+    if (length === 0) return true;
+    const text = head.subarray(0, length).toString("latin1");
+    return MARKS.some((mark) => mark.test(text));
+  } finally {
+    closeSync(handle);
+  }
+}
+
+/**
+ * Does a job in a folder, which is made if only it is missing; made in vain it is taken away again when the job fails.
+ * @throws OutRefused where there can be no such folder, and whatever the job throws
+ */
+export function inOutFolder<T>(folder: string, job: () => T): T {
+  const isNew = systemRefusals(() => {
+    const there = statSync(folder, { throwIfNoEntry: false });
+    if (there === undefined) {
+      mkdirSync(folder);
+      return true;
+    }
+    if (!there.isDirectory()) throw new OutRefused(NO_OUT_FOLDER);
+    return false;
+  });
+  try {
+    return job();
+  } catch (error) {
+    if (isNew) removeEmpty(folder);
+    throw error;
+  }
+}
+
+function removeEmpty(folder: string): void {
+  try {
+    rmdirSync(folder);
+  } catch {
+    // What another program has put there meanwhile stays.
+  }
 }

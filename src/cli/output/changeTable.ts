@@ -10,8 +10,8 @@ import {
 } from "../../studies/wording/changeWords.ts";
 import { PRINT_AT_SIZE } from "../../studies/wording/drawingWords.ts";
 import { TRIM_CAUTION } from "../../studies/wording/trimWords.ts";
+import { writtenTable } from "./sheetTable.ts";
 import { cutShortLine, heading } from "./textTable.ts";
-import { writtenTable } from "./writtenTable.ts";
 
 /** Changes as a person reads them: least effort first, with what each moves besides. */
 export function changeTable(

@@ -1,10 +1,33 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { limitJson } from "../../studies/documents/checkJson.ts";
-import { pointFromMm } from "../../studies/documents/pointFromMm.ts";
+import { pointFromMm } from "../../studies/documents/documentText.ts";
+import type { Envelope } from "../../studies/envelope/envelopeOf.ts";
+import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
+import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
+import type { EnvelopeSection } from "../../studies/section/envelopeSection.ts";
 import { meshBounds, meshVolume } from "../../studies/section/outline.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { isDrawing } from "../asked/askedEnvelope.ts";
-import type { EnvelopeReport } from "./envelopeReport.ts";
+import { isDrawing, type OutFormat } from "../asked/askedEnvelope.ts";
+
+/** A file that was written. */
+export interface WrittenFile {
+  readonly file: string;
+  readonly format: OutFormat;
+  readonly units: "mm" | "m" | "in";
+  readonly bytes: number;
+  /** Of a surface, triangles; of a drawing, straight pieces. */
+  readonly pieces: number;
+}
+
+/** What an `envelope` run did. */
+export interface EnvelopeReport {
+  readonly range: EnvelopeRange;
+  readonly envelopes: readonly Envelope[];
+  readonly section: EnvelopeSection | null;
+  readonly files: readonly WrittenFile[];
+  /** Joints that cannot follow somewhere in the range: the swept space ends there. */
+  readonly limits: readonly ReachLimit[];
+}
 
 /**
  * What `envelope --json` prints: lengths in the file's units, areas and volumes in their squares and cubes; `within`: the

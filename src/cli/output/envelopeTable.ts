@@ -6,7 +6,7 @@ import { limitSentence } from "../../studies/wording/limitSentences.ts";
 import { rangeWords } from "../../studies/wording/poseWords.ts";
 import { formatLength } from "../../units/formatLength.ts";
 import { isDrawing } from "../asked/askedEnvelope.ts";
-import type { EnvelopeReport } from "./envelopeReport.ts";
+import type { EnvelopeReport } from "./envelopeJson.ts";
 import { cutShortLine, gapCell, heading, textTable } from "./textTable.ts";
 
 /** What was written, as a person reads it. */

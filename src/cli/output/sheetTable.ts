@@ -10,7 +10,6 @@ import {
   unwrittenSentence,
 } from "../../studies/wording/drawingWords.ts";
 import { heading, textTable } from "./textTable.ts";
-import { writtenTable } from "./writtenTable.ts";
 
 /** What was written and the cut list, as a person reads it. */
 export function sheetTable(
@@ -37,4 +36,21 @@ export function sheetTable(
     ...(pieces.length > 0 ? [list] : []),
     remarks.join("") + notes,
   ].join("\n");
+}
+
+/** Drawings that were written, a line each. */
+export function writtenTable(written: readonly WrittenSheet[]): string {
+  return textTable(
+    ["Written", "What", "Scale", "Paper", "Bytes"].map((header, i) => ({
+      header,
+      align: i < 4 ? ("left" as const) : ("right" as const),
+    })),
+    written.map(({ file, kind, scale, paper, bytes }) => [
+      file,
+      kind,
+      scale ?? "–",
+      paper ?? "–",
+      String(bytes.length),
+    ]),
+  );
 }

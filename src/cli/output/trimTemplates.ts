@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { drawnBytes } from "../../files/drawnBytes.ts";
 import type { ChangeReport } from "../../studies/change/changeTypes.ts";
 import type { WrittenSheet } from "../../studies/documents/sheetJson.ts";
-import { trimFiles } from "../../studies/drawings/trimFiles.ts";
+import { trimFiles } from "../../studies/drawings/trimPattern.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
 import { checkClearance } from "../../studies/reports/check.ts";
 import { trimOf } from "../../studies/trim/trimOf.ts";

@@ -1,8 +1,7 @@
 import type { Command } from "commander";
 import { effectiveDocument, withoutVariants } from "../../setup/editing/effectiveDocument.ts";
-import { changeField } from "../../studies/change/changeField.ts";
+import { changeField, EFFORT, TRIM } from "../../studies/change/changeField.ts";
 import { changeOf } from "../../studies/change/changeOf.ts";
-import { EFFORT, TRIM } from "../../studies/change/effort.ts";
 import { changeJson } from "../../studies/documents/changeJson.ts";
 import { documentText } from "../../studies/documents/documentText.ts";
 import { writtenJson } from "../../studies/documents/sheetJson.ts";

@@ -26,8 +26,7 @@ import { readTruck, type Truck } from "../asked/readTruck.ts";
 import { withAligned } from "../asked/sharedOptions.ts";
 import { sweptEnvelopes } from "../asked/sweptEnvelopes.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { envelopeJson } from "../output/envelopeJson.ts";
-import type { WrittenFile } from "../output/envelopeReport.ts";
+import { envelopeJson, type WrittenFile } from "../output/envelopeJson.ts";
 import { envelopeTable } from "../output/envelopeTable.ts";
 
 const EXAMPLES = `

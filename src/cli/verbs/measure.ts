@@ -17,7 +17,7 @@ import { askedBudget } from "../asked/readNumbers.ts";
 import { setupText } from "../asked/setupText.ts";
 import { type SharedOptions, withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
-import { InputFiles } from "../disk/inputFiles.ts";
+import { InputFiles } from "../disk/readBytes.ts";
 import { checkOutFiles, writeFiles } from "../disk/writeFiles.ts";
 import { measureTable } from "../output/measureTable.ts";
 

@@ -1,8 +1,11 @@
 import type { RingShape } from "../ring/ringShape.ts";
 import { boundCell, cellBound } from "./cellBound.ts";
 import { CELL, CELL_ROW, CellKind, cellCenterTo, splitCell, swapCells } from "./cells.ts";
-import { GAP } from "./gapRow.ts";
 import { DEPTH_SHARE, GAP_TOLERANCE, SOLID_TOLERANCE } from "./tolerances.ts";
+
+/** Where the gap kernels put things: gap, the point on the part, the point on the ring. */
+export const GAP = { gap: 0, point: 1, onRing: 4 } as const;
+export const GAP_ROW = 7;
 
 /** Splitting halves a cell's longest side; from 100 m down to rounding takes fewer than this per axis. */
 const MOST_DEEP = 192;

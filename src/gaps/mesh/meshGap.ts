@@ -1,11 +1,9 @@
 import { boundCell, cellBound } from "../cells/cellBound.ts";
-import { slackAt } from "../cells/cellSearch.ts";
+import { GAP, searchCellTo, slackAt } from "../cells/cellSearch.ts";
 import { CELL_ROW, CellKind } from "../cells/cells.ts";
-import { GAP } from "../cells/gapRow.ts";
 import type { HullProfile } from "../ring/hullProfile.ts";
 import type { RingShape } from "../ring/ringShape.ts";
 import { SEEN, SEEN_ROW, seeHullProfile } from "./seeHullProfile.ts";
-import { triangleByCells } from "./triangleByCells.ts";
 import { triangleOnHullProfile } from "./triangleOnHullProfile.ts";
 import { BOX_ROW, DEEPEST_NODE, TRIANGLE_ROW, type TriangleTree } from "./triangleTree.ts";
 
@@ -146,4 +144,27 @@ function nodeBound(
 
 function isReal(hullProfile: HullProfile, edge: number): boolean {
   return edge < 0 || hullProfile.real[edge] === 1;
+}
+
+// Leaf scratch.
+const leaf = new Float64Array(CELL_ROW);
+leaf[0] = CellKind.Triangle;
+
+/**
+ * Gap of one triangle to the ring, if below `beat`, by bisection: for what convexity does not settle (a triangle
+ * in the hole of the barrel, or in the ring). Fills `out` as `GAP` says. @returns the gap, or `beat`.
+ */
+export function triangleByCells(
+  out: Float64Array,
+  at: number,
+  shape: RingShape,
+  wheel: Float64Array,
+  wheelAt: number,
+  triangles: Float64Array,
+  triangleAt: number,
+  beat: number,
+  coarse = 0,
+): number {
+  for (let i = 0; i < TRIANGLE_ROW; i++) leaf[1 + i] = triangles[triangleAt + i]!;
+  return searchCellTo(out, at, shape, wheel, wheelAt, leaf, 0, beat, coarse);
 }

@@ -1,4 +1,4 @@
-import { GAP } from "../cells/gapRow.ts";
+import { GAP } from "../cells/cellSearch.ts";
 import { probeRing, ringProbe } from "../ring/ringProbe.ts";
 import type { RingShape } from "../ring/ringShape.ts";
 import { searchEdges, seeCorners } from "./cornersAndEdges.ts";

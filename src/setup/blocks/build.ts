@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { block, list, oneOfBlocks } from "../fields/blockFields.ts";
 import { choiceField, lengthField, pointField, quantityField, textField } from "../fields/fields.ts";
-import type { BlockReading } from "../reading/blockReading.ts";
+import type { BlockReading, LengthAsTyped } from "../reading/blockReading.ts";
 import { MAX_MEMBERS } from "../reading/limits.ts";
 import type { BuildSetup, Member } from "../types/buildTypes.ts";
 import { DEFAULT_MATERIAL } from "../types/defaults.ts";
@@ -12,8 +12,27 @@ import { pinField, resolvePin } from "./buildPin.ts";
 import { carriedBy, onField } from "./buildPlaces.ts";
 import { platesField, resolvePlates } from "./buildPlates.ts";
 import { resolveRodEnds, resolveStuds, rodEndsField, studsField } from "./buildStuds.ts";
-import { resolveTubeSize, tubeSizeShape } from "./tubeSize.ts";
 import { refuseRepeatedNames } from "./variants.ts";
+
+/** What size a round tube is, as a member of a build and in a catalog. */
+export const tubeSizeShape = {
+  diameter: lengthField("outside diameter", "positive"),
+  wall: lengthField("wall thickness", "positive"),
+};
+
+export type TubeSizeAsTyped = Readonly<Record<keyof typeof tubeSizeShape, LengthAsTyped>>;
+
+/** mm; a wall that leaves no bore is an issue. */
+export function resolveTubeSize(
+  typed: TubeSizeAsTyped,
+  reading: BlockReading,
+): { readonly diameter: number; readonly wall: number } {
+  const diameter = reading.length(typed.diameter, "diameter");
+  const wall = reading.length(typed.wall, "wall");
+  if (!(wall < diameter / 2))
+    reading.issue(["wall"], typed.wall, "must be less than half the diameter; a solid one is of kind bar");
+  return { diameter, wall };
+}
 
 const materialField = (byDefault: string) =>
   textField(`name of its material, of build.materials or of the catalog; default ${byDefault}`).optional();

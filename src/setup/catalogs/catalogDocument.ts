@@ -4,9 +4,42 @@ import { brakeShape } from "../blocks/order/brake.ts";
 import { hubShape } from "../blocks/order/hub.ts";
 import { block, list } from "../fields/blockFields.ts";
 import { choiceField, textField } from "../fields/fields.ts";
-import { catalogHead } from "./catalogHead.ts";
-import { MATERIALS_DOCUMENT } from "./materialsDocument.ts";
 import { tubeShape } from "./tube.ts";
+
+/** The version of the catalog file this program reads. */
+const CATALOG_VERSION = 1;
+
+/** What every catalog says of itself before its items. */
+function catalogHead<const Kind extends string>(kind: Kind) {
+  return {
+    $schema: z
+      .string({ error: "must be text in double quotes" })
+      .meta({ description: "the JSON Schema of this file" })
+      .optional(),
+    format: choiceField('what this file is: "wellsweep-catalog"', ["wellsweep-catalog"]),
+    version: z
+      .literal(CATALOG_VERSION, { error: `must be ${CATALOG_VERSION}, the only version this program reads` })
+      .meta({ description: "version of the format" }),
+    kind: choiceField("what the catalog holds", [kind]),
+  };
+}
+
+const strength = (what: string) => textField(`${what} with its unit, such as 75 ksi or 517 MPa`);
+
+/** A catalog of materials, as typed: the one source of its JSON Schema and checks. */
+export const MATERIALS_DOCUMENT = block("a catalog of materials that a build may name", {
+  ...catalogHead("materials"),
+  about: textField("what holds for all of it", 1000).optional(),
+  items: list(
+    "the materials",
+    block("one material", {
+      name: textField("what a build calls it, unique in the catalog"),
+      yield: strength("yield strength"),
+      ultimate: strength("ultimate tensile strength"),
+      source: textField("where the values are published"),
+    }),
+  ),
+});
 
 /** What a catalog holds. */
 export type CatalogKind = "ballJoints" | "brakes" | "hubs" | "tubes" | "materials";

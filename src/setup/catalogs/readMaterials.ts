@@ -3,7 +3,7 @@ import { capIssues, IssueList } from "../reading/issueList.ts";
 import { MAX_QUANTITY } from "../reading/limits.ts";
 import { addShapeIssues } from "../shapeIssues.ts";
 import type { Result } from "../types/types.ts";
-import { MATERIALS_DOCUMENT } from "./materialsDocument.ts";
+import { MATERIALS_DOCUMENT } from "./catalogDocument.ts";
 
 /** A material by its published strength, MPa, at room temperature, away from welds. */
 export interface Material {

@@ -1,7 +1,7 @@
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
-import { resolveTubeSize, type TubeSizeAsTyped, tubeSizeShape } from "../blocks/tubeSize.ts";
+import { resolveTubeSize, type TubeSizeAsTyped, tubeSizeShape } from "../blocks/build.ts";
 import { textField } from "../fields/fields.ts";
 import type { BlockReading } from "../reading/blockReading.ts";
 import { setAt } from "../reading/setAt.ts";

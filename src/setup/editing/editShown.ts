@@ -1,6 +1,6 @@
 import { setAt } from "../reading/setAt.ts";
 import { effectiveDocument, variantIndex, withoutVariants } from "./effectiveDocument.ts";
-import { isSameJson } from "./isSameJson.ts";
+import { isSameJson } from "./writtenValues.ts";
 
 /**
  * A copy of a document in which a change was made: to the document itself (`variant` null), or to what a variant makes of

@@ -1,5 +1,8 @@
 import type { FileUnits } from "../../units/lengthUnits.ts";
+import { parseLength } from "../../units/parseLength.ts";
 import { hasWithin, joinWithin, splitWithin, unitAtEnd, withUnit } from "../../units/withinText.ts";
+import { type KeyPath, valueAt } from "../types/keyPath.ts";
+import type { LengthUnit } from "../types/types.ts";
 
 /** A number and how well it is known, as typed, apart. */
 export interface TypedPair {
@@ -43,4 +46,11 @@ export function withSameWithin(before: unknown, value: unknown, bare: FileUnits 
     isMixed && unit === "" ? withUnit(String(one), bare) : one;
   const both = { value: told(value, ofValue), within: told(pair.within, ofWithin) };
   return typeof before === "string" ? joinWithin(both.value, both.within) : both;
+}
+
+/** A length of a document as typed, without what is said of its accuracy, mm; null where none stands or it does not read. */
+export function lengthAt(document: unknown, path: KeyPath, units: LengthUnit): number | null {
+  const typed = bareTyped(valueAt(document, path));
+  const read = typeof typed === "number" || typeof typed === "string" ? parseLength(typed, units) : null;
+  return read?.ok ? read.mm : null;
 }

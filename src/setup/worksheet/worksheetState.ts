@@ -1,4 +1,4 @@
-import { isSameJson } from "../editing/isSameJson.ts";
+import { isSameJson } from "../editing/writtenValues.ts";
 import { exampleFields } from "../exampleMarks.ts";
 import { isWithin, type KeyPath, valueAt } from "../types/keyPath.ts";
 import { type ReadingAsk, SHORT_LINES, WORKSHEET_LINES, type WorksheetLine } from "./worksheetLines.ts";

@@ -2,8 +2,7 @@ import type { Alignment } from "../../suspension/alignment.ts";
 import type { FrontEnd } from "../../suspension/frontEnd.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import { type Adjuster, adjustedInput, adjustersOf } from "./adjusters.ts";
-import { onTieRod } from "./onTieRod.ts";
-import { type SideJob, straightAhead, withToe } from "./straightAhead.ts";
+import { onTieRod, type SideJob, straightAhead, withToe } from "./straightAhead.ts";
 
 /** What a little more of one setting does. Radians for `per` mm of it. */
 export interface Sensitivity {

@@ -7,13 +7,12 @@ import { Budget } from "../numeric/budget.ts";
 import { Touches } from "../odds/touches.ts";
 import { checkClearance, rangesToCheck } from "../reports/check.ts";
 import { ALL_POSES } from "../search/sideRange.ts";
-import { smallestStep } from "../window/smallestStep.ts";
+import { smallestStep } from "../window/opening.ts";
 import { type Setting, type TruckToVary, truckWith } from "../window/truckOverField.ts";
 import { DEFAULT_REACH, WINDOW_TOLERANCE } from "../window/windowField.ts";
 import { alsoMoves } from "./alsoMoves.ts";
-import { type Candidate, candidatesOf } from "./candidates.ts";
+import { type Candidate, candidatesOf, EFFORT, TRIM } from "./changeField.ts";
 import type { ChangeReport, FoundChange, SetField, Smaller } from "./changeTypes.ts";
-import { EFFORT, TRIM } from "./effort.ts";
 import { provenSmallest } from "./provenSmallest.ts";
 import { trimChange } from "./trimChange.ts";
 

@@ -3,7 +3,7 @@ import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { ThreadCallout } from "../../units/threadCallout.ts";
 import type { SideAlignment, TruckAlignment, WheelReading } from "../alignment/alignSide.ts";
-import { sleeveTurns } from "../alignment/onTieRod.ts";
+import { sleeveTurns } from "../alignment/straightAhead.ts";
 
 /** An alignment as `align --json` prints it: lengths in the file's units, angles in degrees; null = none, or not asked. */
 export function alignJson(

@@ -9,7 +9,7 @@ import type { ShimAnswer } from "../jig/shimsFor.ts";
 import type { WheelNumbers } from "../jig/wheelNumbers.ts";
 import type { WheelWithin } from "../jig/wheelWithin.ts";
 import { entryJson } from "./checkJson.ts";
-import { pointFromMm } from "./pointFromMm.ts";
+import { pointFromMm } from "./documentText.ts";
 
 const SIDES = ["left", "right"] as const;
 

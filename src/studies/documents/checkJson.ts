@@ -3,9 +3,9 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { RollCoverage } from "../floor/rollCoverage.ts";
 import type { CheckEntry, CheckReport } from "../reports/check.ts";
 import type { ReachLimit } from "../reports/reachLimits.ts";
+import { pointFromMm } from "./documentText.ts";
 import { rollJson } from "./floorJson.ts";
 import { limitOverRangeJson } from "./limitsJson.ts";
-import { pointFromMm } from "./pointFromMm.ts";
 
 /**
  * A check as `check --json` prints it, lengths in the file's units; `limits` only when one is passed; `cutShort` only when

@@ -1,5 +1,6 @@
 import { keyText } from "../../setup/types/keyPath.ts";
-import type { Setup } from "../../setup/types/types.ts";
+import type { LengthUnit, Setup } from "../../setup/types/types.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { UnusualDoubt } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
 import { standingWords } from "../wording/answerWords.ts";
@@ -58,4 +59,12 @@ export function jsonText(document: unknown): string {
     2,
   );
   return `${text}\n`;
+}
+
+/** A point in the file's units, full precision. @param point mm */
+export function pointFromMm(
+  point: readonly [number, number, number],
+  units: LengthUnit,
+): [number, number, number] {
+  return [unitsFromMm(point[0], units), unitsFromMm(point[1], units), unitsFromMm(point[2], units)];
 }

@@ -5,7 +5,7 @@ import type { FloorReport, FloorStance } from "../floor/floorReport.ts";
 import type { RollCase } from "../floor/rollCase.ts";
 import type { RollCoverage } from "../floor/rollCoverage.ts";
 import type { FloorClearance, FloorPose, FloorWheel } from "../stances/floorPose.ts";
-import { pointFromMm } from "./pointFromMm.ts";
+import { pointFromMm } from "./documentText.ts";
 
 /** The stances on the floor as `floor --json` prints them: the file's units, degrees. `roll` null = none asked for. */
 export function floorJson({ stances, roll, below }: FloorReport, { units, floor }: Setup) {

@@ -6,7 +6,7 @@ import type { LoadsCase, LoadsReport } from "../loads/loadsReport.ts";
 import type { Stress } from "../loads/strengthOf.ts";
 import type { VariantWeight } from "../strength/variantWeights.ts";
 import type { ForceAt } from "../strength/wrench.ts";
-import { pointFromMm } from "./pointFromMm.ts";
+import { pointFromMm } from "./documentText.ts";
 
 type Vector = readonly [number, number, number];
 

@@ -8,7 +8,7 @@ import type { MapReport } from "../map/mapReport.ts";
 import type { NoLimits, SteerLimits, TurnLimits } from "../map/steerLimits.ts";
 import type { Stop, WheelStops } from "../map/stop.ts";
 import type { Model } from "../model/model.ts";
-import { pointFromMm } from "./pointFromMm.ts";
+import { pointFromMm } from "./documentText.ts";
 
 /**
  * A map as `map --json` prints it, lengths in the file's units: rows by travel, columns by steer. A cell out of reach

@@ -2,8 +2,12 @@ import type { LengthUnit, SetupIssue } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { askDocument } from "../measure/ask.ts";
+import { measureAskOf } from "../measure/measureAskOf.ts";
 import type { Measured, MeasuredPoint, Suspect } from "../measure/measured.ts";
+import { measureTruck } from "../measure/measureTruck.ts";
 import { readingAt } from "../wording/measureWords.ts";
+import { WORKSHEET_CANDIDATES } from "../worksheet/candidates.ts";
+import { jsonText } from "./documentText.ts";
 
 const AXES = ["x", "y", "z"] as const;
 
@@ -80,4 +84,15 @@ function suspectJson({ reading, wouldBe, alike, without }: Suspect, units: Lengt
       by: [length(x), (side === "right" ? -1 : 1) * length(y) + 0, length(z)],
     })),
   };
+}
+
+/**
+ * What `measure --json` prints of a setup, letter for letter.
+ * @param document as typed; @param variant null = none
+ * @returns null where it has no readings that can be read
+ */
+export function measureText(document: unknown, variant: string | null): string | null {
+  const { ask, units, issues, leftOut } = measureAskOf(document, "", variant, WORKSHEET_CANDIDATES);
+  if (issues.length > 0 || ask === null || units === null || ask.readings.length === 0) return null;
+  return jsonText(measureJson(measureTruck(ask), leftOut, units));
 }

@@ -20,7 +20,7 @@ import {
 import { housingRadius, type OrderedValue } from "../order/orderedFields.ts";
 import type { JointAsOrdered } from "../order/orderedParts.ts";
 import type { OrderSheet } from "../order/orderSheet.ts";
-import { pointFromMm } from "./pointFromMm.ts";
+import { pointFromMm } from "./documentText.ts";
 
 /** An order as `order --json` prints it: lengths in the file's units, angles in degrees; null = not given. */
 export function orderJson(sheet: OrderSheet) {

@@ -6,9 +6,9 @@ import { limitsAtPose, limitsPastAt } from "../limits/limitsPastAt.ts";
 import type { Model } from "../model/model.ts";
 import type { GapEntry } from "../reports/gapsAt.ts";
 import type { FloorPose } from "../stances/floorPose.ts";
+import { pointFromMm } from "./documentText.ts";
 import { floorPoseJson } from "./floorJson.ts";
 import { limitMarginJson } from "./limitsJson.ts";
-import { pointFromMm } from "./pointFromMm.ts";
 
 /**
  * A pose and its gaps as `pose --json` prints them: lengths in the file's units, angles in degrees; with wheels at

@@ -6,8 +6,8 @@ import type { RollRow } from "../curves/rollCurve.ts";
 import type { SuspensionRow, SuspensionSide } from "../curves/suspensionRow.ts";
 import type { WholeSweep } from "../curves/wholeSweep.ts";
 import type { SweepRow, SweepSide } from "../reports/sweep.ts";
+import { pointFromMm } from "./documentText.ts";
 import { limitMarginJson } from "./limitsJson.ts";
-import { pointFromMm } from "./pointFromMm.ts";
 
 /**
  * A sweep as `sweep --json` prints it: lengths in the file's units, angles in degrees, gains in degrees per length unit of

@@ -1,6 +1,5 @@
 import type { Page } from "../../geometry/page.ts";
 import { type FlatPattern, patternPage, patternSheets } from "./flatPattern.ts";
-import { freeStem } from "./freeStem.ts";
 import type { PaperName } from "./paper.ts";
 import { type ShopFile, shopFile } from "./shopFile.ts";
 
@@ -39,4 +38,24 @@ export function patternFiles(
     pages,
     files: [...files, shopFile(`${TOGETHER[kind]}.pdf`, kind, title, all, { scale: "1:1", paper })],
   };
+}
+
+/** Longest name of a file without its ending. */
+const LONGEST = 60;
+
+/** A name as a file may be called everywhere, `template-lower-post-low`, with a number where it is taken; notes it as taken. */
+function freeStem(words: string, taken: Set<string>): string {
+  const plain = words
+    .normalize("NFKD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-|-$/g, "")
+    .slice(0, LONGEST);
+  for (let i = 1; ; i++) {
+    const stem = i === 1 ? plain : `${plain}-${i}`;
+    if (taken.has(stem)) continue;
+    taken.add(stem);
+    return stem;
+  }
 }

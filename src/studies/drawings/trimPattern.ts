@@ -1,17 +1,22 @@
-import type { PageLine } from "../../geometry/page.ts";
+import type { Page, PageLine } from "../../geometry/page.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import type { Model } from "../model/model.ts";
 import type { TrimRegion } from "../trim/trimTypes.ts";
-import { AXLE_LINE, trimNotes, trimTitle } from "../wording/trimWords.ts";
+import { cutFormat } from "../wording/drawingWords.ts";
+import { AXLE_LINE, trimFilesTitle, trimNotes, trimTitle } from "../wording/trimWords.ts";
 import { clipped } from "./clipped.ts";
 import type { FlatPattern } from "./flatPattern.ts";
 import { line } from "./pageParts.ts";
+import type { PaperName } from "./paper.ts";
+import { patternFiles } from "./patternFiles.ts";
+import type { ShopFile } from "./shopFile.ts";
 
 /** mm. How much of the panel is drawn about what goes, and letters. */
 const ABOUT = 30;
 const LETTERS = 3;
 
 /** What of a panel is cut away, 1:1, laid flat as seen from outside the truck. Contours are closed. */
-export function trimPattern(
+function trimPattern(
   region: TrimRegion,
   allowance: number,
   isMirrored: boolean,
@@ -46,4 +51,20 @@ export function trimPattern(
     drawn: { ...beside, lines: [...cuts, ...beside.lines] },
     bounds,
   };
+}
+
+/** Templates that a panel is trimmed by, 1:1: each as SVG and DXF, all as PDF on sheets of the paper with the bar. */
+export function trimFiles(
+  regions: readonly TrimRegion[],
+  { setup, mirrored }: Pick<Model, "setup" | "mirrored">,
+  paper: PaperName,
+  heading: string,
+): { readonly files: readonly ShopFile[]; readonly pages: readonly Page[] } {
+  const named = regions.map((region) => {
+    const of = setup.truck.body.find(({ name }) => name === region.part);
+    const isMirrored = mirrored && of?.side === "both";
+    const pattern = trimPattern(region, setup.allowance, isMirrored, cutFormat(setup.units));
+    return { stem: `trim ${region.part} ${region.side}`, pattern };
+  });
+  return patternFiles(named, "trim template", trimFilesTitle(heading), paper, new Set());
 }

@@ -1,7 +1,7 @@
 import type { Side } from "../../suspension/frontEnd.ts";
 import { jointOf } from "../../suspension/poseStatus.ts";
 import type { WheelTravels } from "../../suspension/rollCenter.ts";
-import { rootBetween } from "../numeric/rootBetween.ts";
+import { rootBetween } from "../numeric/rootsOver.ts";
 import type { StandingTruck } from "../stances/floorPose.ts";
 import { floorAt } from "./floorAt.ts";
 

@@ -1,7 +1,7 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import { assembleFrontEnd, type FrontEnd } from "../../suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../suspension/inputs.ts";
-import { lowestBetween } from "../numeric/lowestBetween.ts";
+import { lowestBetween } from "../numeric/rootsOver.ts";
 import { bumpSteer, type TravelRange } from "./bumpSteer.ts";
 
 /** The end of the tie rod that is moved: on the truck, or on the knuckle's steering arm. */

@@ -5,10 +5,9 @@ import { modelAsked } from "../alignment/modelAsked.ts";
 import type { CheckReport } from "../reports/check.ts";
 import { gapsAt, isSamePart, type PartOnSide } from "../reports/gapsAt.ts";
 import type { CheckEntry } from "../reports/pairSearch.ts";
-import { changedKnuckle } from "./changedKnuckle.ts";
 import { type FittedKnuckle, UNKNOWNS } from "./fitKnuckle.ts";
 import { leastOf } from "./leastOf.ts";
-import { covarianceOf, propagated, stepOf } from "./propagated.ts";
+import { changedKnuckle, covarianceOf, propagated, stepOf } from "./propagated.ts";
 import type { WheelWithin } from "./wheelWithin.ts";
 
 /** How well the readings tell what both knuckles make of the truck: one standard deviation, mm; null = they do not. */

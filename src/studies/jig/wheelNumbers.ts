@@ -1,7 +1,7 @@
 import type { FrontEnd, Side } from "../../suspension/frontEnd.ts";
 import { SIDE } from "../../suspension/sideRow.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
-import { onTieRod } from "../alignment/onTieRod.ts";
+import { onTieRod } from "../alignment/straightAhead.ts";
 import { type BumpSteer, bumpSteer, type TravelRange } from "../geometry/bumpSteer.ts";
 
 /** One wheel at travel 0, straight ahead, its toe set as the setup says. mm and radians. */

@@ -1,8 +1,7 @@
 import { assembleFrontEnd, type FrontEnd, type Side } from "../../suspension/frontEnd.ts";
 import type { TravelRange } from "../geometry/bumpSteer.ts";
-import { changedKnuckle } from "./changedKnuckle.ts";
 import { type FittedKnuckle, UNKNOWNS, type Unknown } from "./fitKnuckle.ts";
-import { propagated, stepOf } from "./propagated.ts";
+import { changedKnuckle, propagated, stepOf } from "./propagated.ts";
 import { toeOnRod, wheelNumbers } from "./wheelNumbers.ts";
 
 /** How well the readings tell one wheel's numbers on the truck: one standard deviation, mm and rad; null = not at all. */

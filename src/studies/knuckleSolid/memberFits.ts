@@ -2,8 +2,8 @@ import { addScaled, cross, dot, length, normalize, scale, sub, type Vec3 } from 
 import type { PlateSetup } from "../../setup/types/buildTypes.ts";
 import { isAlongside, LEAST_ANGLE, type Run } from "./memberRuns.ts";
 import { cutAt, pointOn, type RoundEnd } from "./notch.ts";
-import type { PinAxis } from "./pinAxis.ts";
-import { plateAxes } from "./plateAxes.ts";
+import type { PinAxis } from "./pinProfile.ts";
+import { plateAxes } from "./plateMesh.ts";
 import { endFrom, type Fit, type RoundMember } from "./roundMember.ts";
 
 /** What a member may be fitted to. */

@@ -4,7 +4,7 @@ import { jointPlaces } from "../../setup/types/jointPlaces.ts";
 import type { KnuckleSetup } from "../../setup/types/types.ts";
 import { fitsAt, type Partners } from "./memberFits.ts";
 import { pastOf, type Run, runsOf } from "./memberRuns.ts";
-import { pinAxis } from "./pinAxis.ts";
+import { pinAxis } from "./pinProfile.ts";
 import type { Fit, MemberEnd, RoundMember } from "./roundMember.ts";
 
 /**

@@ -1,15 +1,14 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import { lengthAt } from "../../setup/reading/lengthAt.ts";
+import { lengthAt } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { PointName, ReadingSize } from "../../setup/types/readingTypes.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { parseAngle } from "../../units/angle.ts";
-import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
+import { offsetFromBackspacing, RIM_FLANGE_WIDTH } from "../../units/wheelOffset.ts";
 import { ASSUMED_SIZES } from "./assumedTruck.ts";
 import { inKnuckle, knuckleFrom } from "./knuckleFrom.ts";
 import type { Measured, Standing } from "./measured.ts";
 import { tireFromCalipers } from "./tireFromCalipers.ts";
-import { wheelFromStraightedge } from "./wheelFromStraightedge.ts";
 
 /** A value that readings tell besides the points, by its place in the setup. mm, radians of an angle. */
 export interface FoundValue {
@@ -182,4 +181,24 @@ export function knuckleValues(
         ]
       : []),
   ];
+}
+
+/** A wheel by straightedge, mm; null = not read. */
+export interface StraightedgeWheel {
+  /** Between the flanges, where the beads sit. */
+  readonly rimWidth: number | null;
+  /** Mounting face to inboard rim edge. */
+  readonly backspacing: number | null;
+}
+
+/**
+ * The wheel from a straightedge over its inboard lip (mounting face to straightedge: the backspacing) and over both lips.
+ * The beads sit inside the lips by a flange on each side. @param lipToLip outside to outside
+ */
+export function wheelFromStraightedge(
+  backspacing: number | null,
+  lipToLip: number | null,
+): StraightedgeWheel {
+  const rimWidth = lipToLip === null ? null : lipToLip - 2 * RIM_FLANGE_WIDTH;
+  return { rimWidth: rimWidth !== null && rimWidth > 0 ? rimWidth : null, backspacing };
 }

@@ -1,6 +1,5 @@
 import type { Budget } from "../numeric/budget.ts";
 import { leastSquares, type ToldDirection } from "../numeric/leastSquares.ts";
-import { connected } from "./connected.ts";
 import type { Equation } from "./equations.ts";
 
 /** Steps of the first pass: it need not end, only lead home. */
@@ -100,4 +99,33 @@ function summed(
   weight: (direction: ToldDirection) => number,
 ): number {
   return told.reduce((sum, one) => sum + one.along[row]! * one.along[column]! * weight(one), 0);
+}
+
+/** Numbers that readings tie together, and those readings. */
+interface Connected {
+  /** Positions of the numbers, rising. */
+  readonly numbers: readonly number[];
+  /** Positions of the equations, rising. */
+  readonly members: readonly number[];
+}
+
+/** Equations and numbers in groups that have nothing to do with one another; numbers that no equation takes are in none. */
+function connected(count: number, equations: readonly Equation[]): readonly Connected[] {
+  const group = Array.from({ length: count }, (_, i) => i);
+  const headOf = (i: number): number => {
+    let head = i;
+    while (group[head] !== head) head = group[head]!;
+    group[i] = head;
+    return head;
+  };
+  for (const { of } of equations) for (const i of of) group[headOf(i)] = headOf(of[0]!);
+  const found = new Map<number, { numbers: number[]; members: number[] }>();
+  equations.forEach(({ of }, i) => {
+    const head = headOf(of[0]!);
+    const one = found.get(head) ?? { numbers: [], members: [] };
+    one.members.push(i);
+    found.set(head, one);
+  });
+  for (let i = 0; i < count; i++) found.get(headOf(i))?.numbers.push(i);
+  return [...found.values()];
 }

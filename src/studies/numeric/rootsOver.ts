@@ -1,5 +1,4 @@
-import { lowestBetween } from "./lowestBetween.ts";
-import { rootBetween } from "./rootBetween.ts";
+import { requireFinite } from "../../geometry/requireFinite.ts";
 
 /** A place looked at, and the value there; NaN = there is none. */
 export interface Looked {
@@ -69,4 +68,54 @@ function edge(f: (x: number) => number, has: Looked, hasNot: Looked): Looked {
     else inside = { x, y };
   }
   return inside;
+}
+
+/** Halvings that bring any length of a truck down to rounding. */
+const MOST_HALVINGS = 60;
+
+/**
+ * Where a function crosses zero between two places, by bisection: it has opposite signs (or a zero) at `a` and `b`, and
+ * the answer is within |b − a| ÷ 2^60 of a crossing. @returns NaN where the function has no value on the way.
+ * @throws RangeError for places that are not finite
+ */
+export function rootBetween(f: (x: number) => number, a: number, b: number): number {
+  requireFinite("rootBetween", a, b);
+  const atA = f(a);
+  if (atA === 0) return a;
+  let [same, other] = [a, b];
+  for (let i = 0; i < MOST_HALVINGS; i++) {
+    const middle = 0.5 * (same + other);
+    if (middle === same || middle === other) break;
+    const value = f(middle);
+    if (Number.isNaN(value)) return Number.NaN;
+    if (value > 0 === atA > 0 && value !== 0) same = middle;
+    else other = middle;
+  }
+  return other;
+}
+
+/** The lowest place of a function with one valley between two ends, by golden sections, to a tolerance. */
+export function lowestBetween(
+  value: (x: number) => number,
+  from: number,
+  to: number,
+  tolerance: number,
+): number {
+  requireFinite("lowestBetween", from, to, tolerance);
+  const share = (Math.sqrt(5) - 1) / 2;
+  let [low, high] = [from, to];
+  let [a, b] = [high - share * (high - low), low + share * (high - low)];
+  let [atA, atB] = [value(a), value(b)];
+  while (high - low > tolerance) {
+    if (atA < atB) {
+      [high, b, atB] = [b, a, atA];
+      a = high - share * (high - low);
+      atA = value(a);
+    } else {
+      [low, a, atA] = [a, b, atB];
+      b = low + share * (high - low);
+      atB = value(b);
+    }
+  }
+  return 0.5 * (low + high);
 }

@@ -1,6 +1,6 @@
 import { requirePositive } from "../../geometry/requireFinite.ts";
 import { Budget } from "../numeric/budget.ts";
-import { wilsonInterval } from "../numeric/wilson.ts";
+import { wilsonInterval } from "../numeric/normalQuantile.ts";
 import type { TruckToVary } from "../window/truckOverField.ts";
 import { DrawnTrucks } from "./drawnTrucks.ts";
 import type { OddsInput } from "./oddsInputs.ts";

@@ -1,5 +1,5 @@
 import { pathOfPoint } from "../../setup/givenPoints.ts";
-import { lengthAt } from "../../setup/reading/lengthAt.ts";
+import { lengthAt } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
 import { readingMoves } from "../measure/readingMoves.ts";
 import { worksheetAskOf } from "../worksheet/worksheetAskOf.ts";

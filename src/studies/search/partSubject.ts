@@ -1,7 +1,7 @@
 import { mayHoldCircle } from "../../gaps/boxAboutRing.ts";
 import { boundCell, cellBound } from "../../gaps/cells/cellBound.ts";
+import { GAP, GAP_ROW } from "../../gaps/cells/cellSearch.ts";
 import { CELL, CELL_ROW, CellKind, cellReach } from "../../gaps/cells/cells.ts";
-import { GAP, GAP_ROW } from "../../gaps/cells/gapRow.ts";
 import { gapSlack } from "../../gaps/cells/tolerances.ts";
 import { partGapTo } from "../../gaps/partGap.ts";
 import type { PartShape } from "../../gaps/partShape.ts";

@@ -1,6 +1,6 @@
 import type { StanceMeasure } from "../../setup/types/floorTypes.ts";
 import { evenly } from "../numeric/evenly.ts";
-import { rootBetween } from "../numeric/rootBetween.ts";
+import { rootBetween } from "../numeric/rootsOver.ts";
 import type { StandingTruck } from "./floorPose.ts";
 import { measureAt } from "./stanceMeasures.ts";
 

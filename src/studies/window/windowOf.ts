@@ -1,11 +1,14 @@
 import { requirePositive } from "../../geometry/requireFinite.ts";
 import type { Result } from "../../setup/types/types.ts";
+import { solvePose } from "../../suspension/solvePose.ts";
+import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
 import { evenly } from "../numeric/evenly.ts";
+import { ownPairs } from "../reports/check.ts";
+import { gapsAt } from "../reports/gapsAt.ts";
 import { fieldEffect } from "./fieldEffect.ts";
 import { FieldSearch } from "./fieldSearch.ts";
 import { fitsOf } from "./fits.ts";
-import { nearestFirst } from "./nearestFirst.ts";
 import { closingOf } from "./opening.ts";
 import { type Piece, provenPieces, sampledPieces } from "./pieces.ts";
 import { type TogetherStretch, togetherOver } from "./together.ts";
@@ -115,4 +118,23 @@ export function rangeOf(
     from: from ?? Math.max(now - reach, least + slack),
     to: to ?? Math.min(now + reach, most - slack),
   };
+}
+
+/**
+ * Places in a model's list of the pairs whose gaps are asked for, a mirrored truck's right side left out: what rides together first,
+ * since its search costs nothing; then by how near it comes at a few poses.
+ */
+function nearestFirst(model: Model): readonly number[] {
+  const { droop, bump } = model.setup.travel;
+  const least = model.pairs.map(() => Number.POSITIVE_INFINITY);
+  for (const travel of [droop, 0, bump])
+    for (const steer of [-1, 0, 1]) {
+      const pose = solvePose(model.frontEnd, travel, steer);
+      if (!pose.ok) continue;
+      for (const [i, { gap }] of gapsAt(model, pose).entries()) least[i] = Math.min(least[i]!, gap);
+    }
+  const rides = (at: number) => (model.pairs[at]!.kind === "together" ? 0 : 1);
+  return ownPairs(model)
+    .map((pair) => model.pairs.indexOf(pair))
+    .sort((a, b) => rides(a) - rides(b) || least[a]! - least[b]!);
 }

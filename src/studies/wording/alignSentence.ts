@@ -1,11 +1,12 @@
+import type { Setup } from "../../setup/types/types.ts";
 import { formatAngle } from "../../units/angle.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { SideAlignment, TruckAlignment } from "../alignment/alignSide.ts";
 import type { AdjusterSetting } from "../alignment/setSide.ts";
+import { sleeveTurns } from "../alignment/straightAhead.ts";
 import type { Model } from "../model/model.ts";
 import { amountWords, angleText, lengthText, shimFormat } from "./lengths.ts";
 import { heightWords } from "./poseWords.ts";
-import { sleeveWords } from "./sleeveWords.ts";
 
 const NOTHING_ASKED =
   'Nothing is asked for, so this is the truck as bolted on: give alignment.targets, such as { "camber": -0.5, "caster": 4 }.';
@@ -66,4 +67,19 @@ function leftWords({ leftOver: { camber, caster } }: SideAlignment): string {
   if (asked.length === 0) return "";
   if (off.length === 0) return ", on target";
   return `, ${off.map(({ what, amount }) => `${amount} of ${what}`).join(" and ")} off the target`;
+}
+
+const QUARTERS = ["", "1/4", "1/2", "3/4"] as const;
+
+/** How far a tie rod's sleeve is turned for a change, to the nearest quarter: `1 3/4 turns of the sleeve`; "" = its thread is not given. */
+export function sleeveWords(
+  change: number,
+  { alignment: { sleeveThread } }: Pick<Setup, "alignment">,
+): string {
+  if (sleeveThread === undefined) return "";
+  const quarters = Math.round(4 * Math.abs(sleeveTurns(change, sleeveThread)));
+  if (quarters === 0) return "less than an eighth of a turn of the sleeve";
+  const [whole, part] = [Math.floor(quarters / 4), QUARTERS[quarters % 4]!];
+  const number = [whole === 0 ? "" : String(whole), part].filter((text) => text !== "").join(" ");
+  return `${number} ${quarters <= 4 ? "turn" : "turns"} of the sleeve`;
 }

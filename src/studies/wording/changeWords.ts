@@ -1,6 +1,7 @@
 import { setAt } from "../../setup/reading/setAt.ts";
 import { parseKeyText } from "../../setup/types/keyPath.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { SPACER, TRIM } from "../change/changeField.ts";
 import type {
   AlsoMoves,
   ChangeReport,
@@ -9,7 +10,6 @@ import type {
   Smaller,
   TrimmedPart,
 } from "../change/changeTypes.ts";
-import { SPACER, TRIM } from "../change/effort.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, angleText, lengthText } from "./lengths.ts";
 import { safeLength } from "./safeSide.ts";

@@ -1,5 +1,5 @@
 import { bodyPointName, bodyPointOf } from "../../setup/blocks/readings/readingPoint.ts";
-import { isSameJson } from "../../setup/editing/isSameJson.ts";
+import { isSameJson } from "../../setup/editing/writtenValues.ts";
 import {
   LIP,
   LIP_STATIONS,

@@ -1,6 +1,6 @@
 import { addScaled, length, sub, type Vec3 } from "../../geometry/vec.ts";
 import { mmPerMeshUnit } from "../../setup/blocks/meshPlace.ts";
-import { lengthAt } from "../../setup/reading/lengthAt.ts";
+import { lengthAt } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { MeshUnit } from "../../setup/types/truckTypes.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";

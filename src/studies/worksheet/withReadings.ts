@@ -1,8 +1,8 @@
 import type { Vec3 } from "../../geometry/vec.ts";
 import { isSaidMine, withRead } from "../../setup/exampleMarks.ts";
 import { pathOfPoint } from "../../setup/givenPoints.ts";
-import { lengthAt } from "../../setup/reading/lengthAt.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
+import { lengthAt } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";

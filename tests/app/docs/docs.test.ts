@@ -3,8 +3,7 @@ import { join } from "node:path";
 import { marked, type Token, type Tokens } from "marked";
 import { describe, expect, it } from "vitest";
 import { PLOT_KINDS } from "../../../src/app/clear/plots/curveKinds.ts";
-import { definitionIn } from "../../../src/app/docs/definitionIn.ts";
-import { PAGES } from "../../../src/app/docs/docPages.ts";
+import { definitionIn, PAGES } from "../../../src/app/docs/docPages.ts";
 import { anchorOf, placeOfLink } from "../../../src/app/docs/reader.ts";
 
 const DOCS = join(import.meta.dirname, "..", "..", "..", "public", "docs");

@@ -5,7 +5,7 @@ import { truckOf } from "../../../src/app/state/truck.ts";
 import { JOBS, type JobName, type Question } from "../../../src/app/work/jobs.ts";
 import { withoutVariants } from "../../../src/setup/editing/effectiveDocument.ts";
 import { removeAt } from "../../../src/setup/reading/setAt.ts";
-import { EFFORT } from "../../../src/studies/change/effort.ts";
+import { EFFORT } from "../../../src/studies/change/changeField.ts";
 import { asBuiltJson } from "../../../src/studies/documents/asBuiltJson.ts";
 import { changeJson } from "../../../src/studies/documents/changeJson.ts";
 import { loadsJson } from "../../../src/studies/documents/loadsJson.ts";

@@ -13,7 +13,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, it } from "vitest";
-import { InputFiles } from "../../../src/cli/disk/inputFiles.ts";
+import { InputFiles } from "../../../src/cli/disk/readBytes.ts";
 import { checkOutFiles, type OutFile, writeFiles } from "../../../src/cli/disk/writeFiles.ts";
 import { setupFolder } from "../setupFolder.ts";
 

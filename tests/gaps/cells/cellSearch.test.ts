@@ -1,7 +1,6 @@
 import { expect, it } from "vitest";
-import { searchCellTo } from "../../../src/gaps/cells/cellSearch.ts";
+import { GAP_ROW, searchCellTo } from "../../../src/gaps/cells/cellSearch.ts";
 import { CELL, CELL_ROW, CellKind } from "../../../src/gaps/cells/cells.ts";
-import { GAP_ROW } from "../../../src/gaps/cells/gapRow.ts";
 import { GAP_TOLERANCE } from "../../../src/gaps/cells/tolerances.ts";
 import { ringShapeOf } from "../../../src/gaps/ring/ringShape.ts";
 

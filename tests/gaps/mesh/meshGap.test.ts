@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { GAP, GAP_ROW } from "../../../src/gaps/cells/gapRow.ts";
-import { meshGapTo, meshHint } from "../../../src/gaps/mesh/meshGap.ts";
-import { triangleByCells } from "../../../src/gaps/mesh/triangleByCells.ts";
+import { GAP, GAP_ROW } from "../../../src/gaps/cells/cellSearch.ts";
+import { meshGapTo, meshHint, triangleByCells } from "../../../src/gaps/mesh/meshGap.ts";
 import { TRIANGLE_ROW, type TriangleTree, triangleTree } from "../../../src/gaps/mesh/triangleTree.ts";
 import { length, sub, vecAt } from "../../../src/geometry/vec.ts";
 import { shapeOf } from "../../reference/kernelGap.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { formatIssue } from "../../../src/setup/reading/formatIssue.ts";
+import { formatIssue } from "../../../src/setup/reading/issueList.ts";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import { exampleDocument } from "../fixtures.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { editShown, patchBetween } from "../../../src/setup/editing/editShown.ts";
-import { isSameJson } from "../../../src/setup/editing/isSameJson.ts";
+import { isSameJson } from "../../../src/setup/editing/writtenValues.ts";
 import { mergePatch } from "../../../src/setup/reading/mergePatch.ts";
 import { setAt } from "../../../src/setup/reading/setAt.ts";
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { SPACER, TRIM } from "../../../src/studies/change/changeField.ts";
 import { changeOf } from "../../../src/studies/change/changeOf.ts";
-import { SPACER, TRIM } from "../../../src/studies/change/effort.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { TRIM_MORE, trimOf } from "../../../src/studies/trim/trimOf.ts";
-import { smallestStep } from "../../../src/studies/window/smallestStep.ts";
+import { smallestStep } from "../../../src/studies/window/opening.ts";
 import { truckWith } from "../../../src/studies/window/truckOverField.ts";
 import { windowField } from "../../../src/studies/window/windowField.ts";
 import { windowOf } from "../../../src/studies/window/windowOf.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
-import { measureText } from "../../../src/studies/documents/measureText.ts";
+import { measureText } from "../../../src/studies/documents/measureJson.ts";
 import { type ReportAsk, reportText } from "../../../src/studies/documents/reportText.ts";
 import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";

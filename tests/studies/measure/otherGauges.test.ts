@@ -1,6 +1,7 @@
 import { Euler, Matrix4, Vector3 } from "three";
 import { describe, expect, it } from "vitest";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
+import { wheelFromStraightedge } from "../../../src/studies/measure/appliedValues.ts";
 import { archFromPhoto } from "../../../src/studies/measure/archFromPhoto.ts";
 import {
   type KnownPixel,
@@ -10,7 +11,6 @@ import {
 } from "../../../src/studies/measure/photoPlane.ts";
 import { scanOnPoints } from "../../../src/studies/measure/scanOnPoints.ts";
 import { tireFromCalipers } from "../../../src/studies/measure/tireFromCalipers.ts";
-import { wheelFromStraightedge } from "../../../src/studies/measure/wheelFromStraightedge.ts";
 import { normals, uniforms } from "./measureCases.ts";
 
 /** A pinhole camera worked out as such: turned, moved, divided by depth. Looks at the left side from out there. */

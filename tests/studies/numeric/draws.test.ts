@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { naturalLog, normalQuantile } from "../../../src/studies/numeric/normalQuantile.ts";
+import { naturalLog, normalQuantile, wilsonInterval } from "../../../src/studies/numeric/normalQuantile.ts";
 import { ScatteredPoints } from "../../../src/studies/numeric/scatteredPoints.ts";
-import { wilsonInterval } from "../../../src/studies/numeric/wilson.ts";
 
 function pointsOf(dimensions: number, seed: number | null, from: number, count: number): number[][] {
   const points = new ScatteredPoints(dimensions, seed);

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { evenly } from "../../../src/studies/numeric/evenly.ts";
-import { lowestBetween } from "../../../src/studies/numeric/lowestBetween.ts";
-import { rootsOver } from "../../../src/studies/numeric/rootsOver.ts";
+import { lowestBetween, rootsOver } from "../../../src/studies/numeric/rootsOver.ts";
 
 function rootsOf(f: (x: number) => number, from: number, to: number, count = 41): readonly number[] {
   const looked = [...evenly(from, to, count)].map((x) => ({ x, y: f(x) }));

@@ -4,7 +4,7 @@ import { pageDxfText } from "../../../src/files/writePageDxf.ts";
 import { pageSvgText } from "../../../src/files/writePageSvg.ts";
 import { probeRing, ringProbe } from "../../../src/gaps/ring/ringProbe.ts";
 import { PAPERS } from "../../../src/studies/drawings/paper.ts";
-import { trimFiles } from "../../../src/studies/drawings/trimFiles.ts";
+import { trimFiles } from "../../../src/studies/drawings/trimPattern.ts";
 import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance, rangesToCheck } from "../../../src/studies/reports/check.ts";

@@ -8,7 +8,7 @@ import { keyText, valueAt } from "../../../src/setup/types/keyPath.ts";
 import { KnownParts } from "../../../src/setup/types/knownParts.ts";
 import { inKnuckle, knuckleFrom } from "../../../src/studies/measure/knuckleFrom.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
-import { choleskyOf } from "../../../src/studies/worksheet/choleskyOf.ts";
+import { choleskyOf } from "../../../src/studies/numeric/leastSquares.ts";
 import { ownTruckDocument } from "../../../src/studies/worksheet/ownTruck.ts";
 import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";

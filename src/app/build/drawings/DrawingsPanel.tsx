@@ -1,7 +1,7 @@
 import "./drawings.css";
 import { useState } from "react";
 import { drawnBytes } from "../../../files/drawnBytes.ts";
-import { formatIssue } from "../../../setup/reading/formatIssue.ts";
+import { formatIssue } from "../../../setup/reading/issueList.ts";
 import { sheetJson } from "../../../studies/documents/sheetJson.ts";
 import type { DrawingAsk, ShopDrawings } from "../../../studies/drawings/shopDrawings.ts";
 import {

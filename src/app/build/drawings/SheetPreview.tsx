@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Page } from "../../../geometry/page.ts";
-import { pageImage } from "../../parts/sheets/pageImage.ts";
+import { pageImage } from "../../parts/sheets/PrintSheets.tsx";
 
 /** One sheet at a time, as it prints; white in every theme, as paper is. */
 export function SheetPreview({ pages }: { pages: readonly Page[] }) {

@@ -1,18 +1,19 @@
 import "./jig.css";
 import { useMemo, useState } from "react";
+import type { Sketch } from "../../../geometry/sketch.ts";
 import { jigJson } from "../../../studies/documents/asBuiltJson.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import { jigSketches } from "../../../studies/jig/jigSketch.ts";
 import { JIG_CAUTIONS } from "../../../studies/wording/asBuiltWords.ts";
 import { jigFormat, jigSetupSentences, jigSketchWords, jigTitle } from "../../../studies/wording/jigWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
+import { printAlone } from "../../parts/printAlone.ts";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { SketchShapes } from "../../parts/SketchShapes.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
-import { JigSketchView } from "./JigSketchView.tsx";
 import { JigTable } from "./JigTable.tsx";
-import { PrintJig } from "./PrintJig.tsx";
 
 export type JigPanelProps = {
   truck: Truck;
@@ -67,5 +68,31 @@ export function JigPanel({ truck }: JigPanelProps) {
         <p className="fold-fine">{JIG_CAUTIONS}</p>
       </section>
     </Fold>
+  );
+}
+
+export type JigSketchViewProps = {
+  title: string;
+  sketch: Sketch;
+};
+
+/** One view of the jig, drawn to the knuckle. */
+function JigSketchView({ title, sketch: { width, height, shapes } }: JigSketchViewProps) {
+  return (
+    <figure className="jig-view">
+      <figcaption>{title}</figcaption>
+      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={title}>
+        <SketchShapes shapes={shapes} prefix="jig" />
+      </svg>
+    </figure>
+  );
+}
+
+/** Prints the jig sheet alone, for the bench. */
+function PrintJig() {
+  return (
+    <button type="button" className="button" onClick={() => printAlone("jig")}>
+      Print the jig sheet
+    </button>
   );
 }

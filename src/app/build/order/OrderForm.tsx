@@ -8,7 +8,7 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 import { FieldGroup } from "../../measure/FieldGroup.tsx";
 import { FieldRow } from "../../measure/fields/FieldRow.tsx";
 import { AnyField } from "../../measure/groups/AnyFields.tsx";
-import { useCatalogs } from "../../parts/catalogs/useCatalogs.ts";
+import { useCatalogs } from "../../parts/catalogs/shippedCatalogs.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";

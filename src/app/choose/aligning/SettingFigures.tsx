@@ -1,8 +1,8 @@
 import { length, sub } from "../../../geometry/vec.ts";
 import type { Setup } from "../../../setup/types/types.ts";
 import type { SideAlignment, TruckAlignment } from "../../../studies/alignment/alignSide.ts";
+import { sleeveWords } from "../../../studies/wording/alignSentence.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
-import { sleeveWords } from "../../../studies/wording/sleeveWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { changeWords, SettingFigure } from "./SettingFigure.tsx";

@@ -2,9 +2,8 @@ import "./change.css";
 import { useState } from "react";
 import { writtenValues } from "../../../setup/editing/writtenValues.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
-import { changeField } from "../../../studies/change/changeField.ts";
+import { changeField, EFFORT, SPACER } from "../../../studies/change/changeField.ts";
 import type { FoundChange } from "../../../studies/change/changeTypes.ts";
-import { EFFORT, SPACER } from "../../../studies/change/effort.ts";
 import { changeJson } from "../../../studies/documents/changeJson.ts";
 import type { LeftPart } from "../../../studies/trim/trimTypes.ts";
 import {

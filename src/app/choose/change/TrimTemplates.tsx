@@ -1,7 +1,7 @@
 import { useEffect, useMemo } from "react";
 import type { TrimmedPart } from "../../../studies/change/changeTypes.ts";
 import type { PaperName } from "../../../studies/drawings/paper.ts";
-import { trimFiles } from "../../../studies/drawings/trimFiles.ts";
+import { trimFiles } from "../../../studies/drawings/trimPattern.ts";
 import { setupHeading } from "../../../studies/wording/answerWords.ts";
 import { TRIM_CAUTION } from "../../../studies/wording/trimWords.ts";
 import { FileList } from "../../parts/sheets/FileList.tsx";

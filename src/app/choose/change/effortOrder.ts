@@ -1,4 +1,4 @@
-import { EFFORT } from "../../../studies/change/effort.ts";
+import { EFFORT } from "../../../studies/change/changeField.ts";
 
 const KEPT = "wellsweep effort order";
 

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
 import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
 import { removeAt } from "../../../setup/reading/setAt.ts";
+import { EFFORT } from "../../../studies/change/changeField.ts";
 import type { ChangeReport } from "../../../studies/change/changeTypes.ts";
-import { EFFORT } from "../../../studies/change/effort.ts";
 import type { ChangeSpeech } from "../../../studies/wording/changeWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";

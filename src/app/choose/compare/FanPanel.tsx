@@ -13,10 +13,9 @@ import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
 import { FanForm } from "./FanForm.tsx";
 import { FanTable } from "./FanTable.tsx";
-import { type FanStep, fanSteps } from "./fan.ts";
-import { fanPlot } from "./fanPlot.ts";
+import { type FanStep, fanPlot, fanSteps } from "./fan.ts";
 import { fieldEnd, fieldStart } from "./fieldEnds.ts";
-import { truckOfDocument } from "./otherTrucks.ts";
+import { truckOfDocument } from "./useVariantTrucks.ts";
 
 /** One field over a range: a curve and a worst gap for each value, and any of them kept as a variant. */
 export function FanPanel({ truck }: { truck: Truck }) {

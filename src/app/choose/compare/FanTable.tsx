@@ -1,6 +1,5 @@
 import { comparedText, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
-import { amountText, lengthText } from "../../../studies/wording/lengths.ts";
-import { tellingFormat } from "../../../studies/wording/tellingFormat.ts";
+import { amountText, lengthText, tellingFormat } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import type { Answered } from "../../work/answerCache.ts";

@@ -10,8 +10,7 @@ import {
 } from "../../../studies/solve/solveTypes.ts";
 import { poseNumber } from "../../../studies/solve/targetOf.ts";
 import { fieldsToVary } from "../../../studies/window/fieldsToVary.ts";
-import type { WindowField } from "../../../studies/window/windowField.ts";
-import { writtenField } from "../../../studies/window/writtenField.ts";
+import { type WindowField, writtenField } from "../../../studies/window/windowField.ts";
 import { fieldName } from "../../../studies/wording/fieldName.ts";
 import { solvedText, solveSentences, targetName } from "../../../studies/wording/solveWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";

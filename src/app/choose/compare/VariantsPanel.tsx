@@ -6,7 +6,7 @@ import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import { standingText } from "../../parts/standing.tsx";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
-import type { NamedTruck } from "./otherTrucks.ts";
+import type { NamedTruck } from "./useVariantTrucks.ts";
 import { VariantHead } from "./VariantHead.tsx";
 import { WorstCell } from "./WorstCell.tsx";
 

@@ -1,10 +1,10 @@
 import { evenly } from "../../../studies/numeric/evenly.ts";
-import type { WindowField } from "../../../studies/window/windowField.ts";
-import { writtenField } from "../../../studies/window/writtenField.ts";
-import { lengthText } from "../../../studies/wording/lengths.ts";
-import { tellingFormat } from "../../../studies/wording/tellingFormat.ts";
+import { type WindowField, writtenField } from "../../../studies/window/windowField.ts";
+import { lengthText, tellingFormat } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
+import { alignmentPlot } from "../../clear/plots/alignmentPlots.ts";
+import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fieldEndText } from "./fieldEnds.ts";
 
@@ -33,4 +33,23 @@ export function fanSteps(
     const made = writtenField(document, field, value, shown.units);
     return { text: fieldEndText(field, value, format), document: made, truck: truckOf(made) };
   });
+}
+
+const LINES: readonly Series["line"][] = ["solid", "dashed", "dotted"];
+
+/** The plot of one quantity with a curve for each value of the fan that goes together; null = none does. */
+export function fanPlot(steps: readonly FanStep[], plotId: string): PlotSpec | null {
+  const specs = steps.flatMap(({ text, truck }) => {
+    const spec = truck && alignmentPlot(plotId, truck, []);
+    return spec === null ? [] : [{ text, spec }];
+  });
+  if (specs[0] === undefined) return null;
+  const series = specs.map(({ text, spec }, i) => ({
+    ...spec.series[0]!,
+    name: text,
+    line: LINES[i % LINES.length]!,
+    isMain: false,
+    of: i,
+  }));
+  return { ...specs[0].spec, id: `fan-${plotId}`, series };
 }

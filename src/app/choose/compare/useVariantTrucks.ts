@@ -2,8 +2,44 @@ import { useDeferredValue, useMemo } from "react";
 import { variantNames } from "../../../setup/editing/resolveShown.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import type { GivenMeshes } from "../../state/givenMeshes.ts";
+import { memoLast } from "../../state/memoLast.ts";
+import { type Truck, trucks } from "../../state/truck.ts";
+import type { TypedDocument } from "../../state/typedDocument.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
-import { type NamedTruck, namedTrucks } from "./otherTrucks.ts";
+
+/** One variant of the document put together; null where it has issues. */
+export interface NamedTruck {
+  /** null = the setup as it stands. */
+  readonly variant: string | null;
+  readonly truck: Truck | null;
+}
+
+/** The setup as it stands, then each of its variants; the same list until the document, its meshes or whether they are aligned change. */
+export const namedTrucks = memoLast(
+  (
+    document: TypedDocument,
+    file: string,
+    meshes: GivenMeshes,
+    names: string,
+    isAligned: boolean,
+  ): NamedTruck[] =>
+    [null, ...(JSON.parse(names) as string[])].map((variant) => {
+      const made = trucks.make(document, file, variant, meshes, isAligned);
+      return { variant, truck: made.ok ? made.value : null };
+    }),
+);
+
+/** The truck of a document of our own making; null where it has issues. */
+export function truckOfDocument(
+  document: TypedDocument,
+  file: string,
+  meshes: GivenMeshes,
+  isAligned: boolean,
+): Truck | null {
+  const made = trucks.make(document, file, null, meshes, isAligned);
+  return made.ok ? made.value : null;
+}
 
 export interface VariantTrucks {
   /** The setup as it stands, then its variants; the same list until one changes. */

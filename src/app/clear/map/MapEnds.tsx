@@ -8,8 +8,7 @@ import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { GoTo } from "./GoTo.tsx";
-import { UNREACHED } from "./MapLimits.tsx";
+import { GoTo, UNREACHED } from "./MapLimits.tsx";
 
 /** How far it steers at each stance and at both ends of travel, how low it goes at each full lock; each can be gone to. */
 export function MapEnds({ truck }: { truck: Truck }) {

@@ -1,10 +1,10 @@
+import type { ReactNode } from "react";
 import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
 import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { GoTo } from "./GoTo.tsx";
 
 export type MapLimitsProps = {
   truck: Truck;
@@ -52,5 +52,15 @@ export function MapLimits({ truck }: MapLimitsProps) {
       </dl>
       {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
     </>
+  );
+}
+
+/** Where a way ends, in words; pressed, the truck goes there. */
+export function GoTo({ travel, steer, children }: { travel: number; steer: number; children: ReactNode }) {
+  const setPose = useWorkbench((s) => s.setPose);
+  return (
+    <button type="button" className="map-go" onClick={() => setPose(travel, steer)}>
+      {children}
+    </button>
   );
 }

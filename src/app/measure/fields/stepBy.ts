@@ -1,4 +1,4 @@
-import { isSameJson } from "../../../setup/editing/isSameJson.ts";
+import { isSameJson } from "../../../setup/editing/writtenValues.ts";
 import { fieldAt } from "../../../setup/fieldCatalogue.ts";
 import { bareTyped, withSameWithin } from "../../../setup/reading/typedPair.ts";
 import { withoutWithin } from "../../../setup/takeWithin.ts";

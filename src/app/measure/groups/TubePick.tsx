@@ -2,7 +2,7 @@ import { useId } from "react";
 import { isOfTube, withTube } from "../../../setup/catalogs/tube.ts";
 import { DEFAULT_MATERIAL } from "../../../setup/types/defaults.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
-import { useCatalogs } from "../../parts/catalogs/useCatalogs.ts";
+import { useCatalogs } from "../../parts/catalogs/shippedCatalogs.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";

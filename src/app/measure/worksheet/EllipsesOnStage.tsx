@@ -1,8 +1,8 @@
 import { useEffect } from "react";
 import { isMark } from "../../../setup/blocks/readings/readingPoint.ts";
 import type { Measured } from "../../../studies/measure/measured.ts";
+import { choleskyOf } from "../../../studies/numeric/leastSquares.ts";
 import { pointWord } from "../../../studies/wording/worksheetWords.ts";
-import { choleskyOf } from "../../../studies/worksheet/choleskyOf.ts";
 import { measuredView } from "../../state/measuredView.ts";
 
 /** Has the stage draw how far each point may be from where it is drawn, as long as this is shown. */

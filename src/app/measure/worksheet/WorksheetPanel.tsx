@@ -9,7 +9,7 @@ import {
   readingsToAdd,
   worksheetOf,
 } from "../../../setup/worksheet/worksheetState.ts";
-import { measureText } from "../../../studies/documents/measureText.ts";
+import { measureText } from "../../../studies/documents/measureJson.ts";
 import { NOTHING_READ } from "../../../studies/wording/readingsTold.ts";
 import { progressWords } from "../../../studies/wording/worksheetNotes.ts";
 import { readingName } from "../../../studies/wording/worksheetWords.ts";

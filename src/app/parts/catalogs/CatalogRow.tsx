@@ -2,9 +2,10 @@ import "./catalogRow.css";
 import { useRef } from "react";
 import { useStore } from "zustand";
 import type { CatalogKind } from "../../../setup/catalogs/catalogDocument.ts";
-import { CATALOG_NAMES, dropCatalog, givenCatalogs } from "../../state/givenCatalogs.ts";
+import { CATALOG_NAMES, dropCatalog, givenCatalogs, takeCatalog } from "../../state/givenCatalogs.ts";
 import { workbench } from "../../state/workbench.ts";
-import { takeCatalogs } from "./takeCatalogs.ts";
+import type { WorkbenchStore } from "../../state/workbenchStore.ts";
+import { UNREADABLE } from "../../work/readMeshFile.ts";
 
 /** Which catalogs are gone by, and a way to give one's own. */
 export function CatalogRow() {
@@ -41,4 +42,13 @@ export function CatalogRow() {
       />
     </div>
   );
+}
+
+/** Uses catalog files that a person picked; one that cannot be read is refused with its reason. */
+async function takeCatalogs(store: WorkbenchStore, files: readonly File[]): Promise<void> {
+  for (const file of files) {
+    const text = await file.text().catch(() => null);
+    if (text === null) store.getState().refuse({ file: file.name, key: "", value: "", mend: UNREADABLE });
+    else takeCatalog(store, text, file.name);
+  }
 }

@@ -1,9 +1,9 @@
 import "./sheets.css";
 import { useEffect, useRef, useState } from "react";
 import { createPortal } from "react-dom";
+import { pageSvgText } from "../../../files/writePageSvg.ts";
 import type { Page } from "../../../geometry/page.ts";
 import { PRINT_AT_SIZE } from "../../../studies/wording/drawingWords.ts";
-import { pageImage } from "./pageImage.ts";
 
 /**
  * Prints every sheet, each on a page of its own size without a margin, so that it comes out 1:1. The sheets stand beside the
@@ -70,4 +70,13 @@ function PrintedSheets({ ref, pages }: { ref: React.Ref<HTMLDivElement>; pages: 
 /** Sheets lie on paper upright or lying. */
 function sizeName({ width, height }: Page): string {
   return width > height ? "lying" : "upright";
+}
+
+const known = new WeakMap<Page, string>();
+
+/** A page as the address of a picture. */
+export function pageImage(page: Page): string {
+  const address = known.get(page) ?? `data:image/svg+xml,${encodeURIComponent(pageSvgText(page))}`;
+  known.set(page, address);
+  return address;
 }

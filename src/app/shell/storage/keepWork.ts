@@ -1,7 +1,7 @@
-import type { Workbench } from "../../state/actionContext.ts";
 import type { KeptPoint } from "../../state/keptPoints.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
 import { typing } from "../../state/typing.ts";
+import type { Workbench } from "../../state/workbenchActions.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
 import type { KeyValueStore } from "./keyValueStore.ts";
 import type { LastWords } from "./lastWords.ts";

@@ -1,4 +1,4 @@
-import { isSameJson } from "../../../setup/editing/isSameJson.ts";
+import { isSameJson } from "../../../setup/editing/writtenValues.ts";
 import type { KeptPoint } from "../../state/keptPoints.ts";
 import type { DocumentSlice, Drafts, TypedDocument } from "../../state/typedDocument.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { variantNames } from "../../../setup/editing/resolveShown.ts";
-import { formatIssue } from "../../../setup/reading/formatIssue.ts";
+import { formatIssue } from "../../../setup/reading/issueList.ts";
 import type { Result } from "../../../setup/types/types.ts";
 import type { Doubt } from "../../../studies/doubts/doubt.ts";
 import type { TruckAnswer } from "../../../studies/wording/counterFacts.ts";

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fanSteps } from "../../../../src/app/choose/compare/fan.ts";
-import { fanPlot } from "../../../../src/app/choose/compare/fanPlot.ts";
+import { fanPlot, fanSteps } from "../../../../src/app/choose/compare/fan.ts";
 import { fieldEnd, fieldEndText, fieldStart } from "../../../../src/app/choose/compare/fieldEnds.ts";
 import { truckOf } from "../../../../src/app/state/truck.ts";
 import { effectiveDocument } from "../../../../src/setup/editing/effectiveDocument.ts";

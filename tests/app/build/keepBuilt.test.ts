@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { builtKnuckleValue } from "../../../src/app/build/asBuilt/builtKnuckleValue.ts";
+import { builtKnuckleValue } from "../../../src/app/build/asBuilt/KeepBuilt.tsx";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import { exampleDocument } from "../../setup/fixtures.ts";
 import { DEG, ordered } from "../../studies/jig/jigCases.ts";

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lengthText } from "../../../src/studies/wording/lengths.ts";
-import { tellingFormat } from "../../../src/studies/wording/tellingFormat.ts";
+import { lengthText, tellingFormat } from "../../../src/studies/wording/lengths.ts";
 
 const INCHES = { units: "in", fraction: 16 } as const;
 
