@@ -1,9 +1,6 @@
 import { availableParallelism } from "node:os";
 import { shareOut } from "../../src/cli/threads/shareOut.ts";
-import { chartCells } from "../../src/studies/chart/chartCells.ts";
-import { chartSearch } from "../../src/studies/chart/chartSearch.ts";
-import { Budget } from "../../src/studies/numeric/budget.ts";
-import { oddsOf, oddsTogether } from "../../src/studies/odds/oddsOf.ts";
+import { oddsTogether } from "../../src/studies/odds/oddsOf.ts";
 import { windowSubject } from "../studies/window/windowSubject.ts";
 import { askedChart, CHART_CELLS } from "./chartJobs.ts";
 import { DRAWS, ODDS_TRUCKS } from "./oddsJobs.ts";
@@ -12,8 +9,8 @@ import { processorTime } from "./processorTime.ts";
 import { printTargets } from "./targets.ts";
 
 /**
- * How long one waits for long jobs of the command line, done by one thread and by as many as there are processors, their start
- * included: wall clock, so on a busy machine it is too long and the ratio too small.
+ * How long one waits for long jobs of the command line, done by one thread and by as many as there are processors, both just
+ * started, as the command line starts them: wall clock, so on a busy machine it is too long and the ratio too small.
  */
 const ROUNDS = Number(process.argv[2] ?? 3);
 /** ms. */
@@ -23,9 +20,8 @@ const nobody = () => {};
 
 interface Waited {
   readonly name: string;
-  /** Both give the same answer, as text. */
-  readonly alone: () => string;
-  readonly shared: () => string;
+  /** The answer as text, the same with any number of threads. */
+  readonly by: (threads?: number) => string;
 }
 
 const odds = ODDS_TRUCKS.map(({ name, variant }): Waited => {
@@ -33,35 +29,30 @@ const odds = ODDS_TRUCKS.map(({ name, variant }): Waited => {
   const options = { draws: DRAWS };
   return {
     name,
-    alone: () => JSON.stringify(oddsOf(subject, options)),
-    shared: () =>
-      JSON.stringify(oddsTogether(subject, shareOut("odds", { subject, options }, PLENTY, nobody), options)),
+    by: (threads) =>
+      JSON.stringify(
+        oddsTogether(subject, shareOut("odds", { subject, options }, PLENTY, nobody, threads), options),
+      ),
   };
 });
 
 const chart = (file: string): Waited => {
   const { subject, ask } = askedChart(file);
-  const text = (cells: ReadonlyMap<number, unknown>) => JSON.stringify([...cells].sort(([a], [b]) => a - b));
   return {
     name: `a fit chart of ${file}, ${CHART_CELLS} cells`,
-    alone() {
-      const made = chartSearch(subject, ask);
-      if (!made.ok) throw new Error(made.issues[0]!.mend);
-      const { units } = subject.setup;
-      return text(chartCells(made.value, { at: 0, of: 1 }, units, Budget.endless(), nobody));
+    by(threads) {
+      const shares = shareOut("chart", { subject, ask }, PLENTY, nobody, threads);
+      return JSON.stringify(shares.flatMap((cells) => [...cells]).sort(([a], [b]) => a - b));
     },
-    shared: () =>
-      text(new Map(shareOut("chart", { subject, ask }, PLENTY, nobody).flatMap((cells) => [...cells]))),
   };
 };
 
 const rows = [...odds, chart("half-ton-on-air.json"), chart("half-ton-limits.json")].map((job) => {
-  job.alone();
   const rounds = Array.from({ length: ROUNDS }, () => {
     const before = processorTime();
-    const [one, a] = timed(job.alone);
+    const [one, a] = timed(() => job.by(1));
     const spent = (processorTime() - before) * 1e-6;
-    const [many, b] = timed(job.shared);
+    const [many, b] = timed(() => job.by());
     if (a !== b) throw new Error(`${job.name}: shared out it says otherwise`);
     return { spent, one, many, ratio: one / many };
   });

@@ -15,6 +15,7 @@ const LOOK_EVERY = 200;
  * Has all shares of a job done, one a thread and as many as there are processors, and waits for them.
  * @param seconds processor time they may take together
  * @param onProgress told how much of all is done, 0 … 1
+ * @param of how many threads
  * @throws Error where a share failed, or its thread died
  */
 export function shareOut<J extends SharedJob>(
@@ -22,8 +23,8 @@ export function shareOut<J extends SharedJob>(
   ask: SharedAsk<J>,
   seconds: number,
   onProgress: (done: number) => void,
+  of = Math.min(MOST_THREADS, availableParallelism()),
 ): readonly SharedAnswer<J>[] {
-  const of = Math.min(MOST_THREADS, availableParallelism());
   const told = new Int32Array(new SharedArrayBuffer(4 * (1 + of)));
   const { port1, port2 } = new MessageChannel();
   const kept: KeptThreads = { task: { job, ask, seconds, told }, of, port: port2 };
