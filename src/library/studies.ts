@@ -107,7 +107,6 @@ export { type LowestTravels, lowestTravels } from "../studies/map/lowestTravels.
 export { type MapReport, mapReportOf } from "../studies/map/mapReport.ts";
 export { type NoLimits, type SteerLimits, steerLimits } from "../studies/map/steerLimits.ts";
 export type { Stop, WheelStops } from "../studies/map/stop.ts";
-export { type StraightedgeWheel, wheelFromStraightedge } from "../studies/measure/appliedValues.ts";
 export { archFromPhoto, type LipOffset, type TracedArch } from "../studies/measure/archFromPhoto.ts";
 export { type Ask, askDocument } from "../studies/measure/ask.ts";
 export { type DocumentToMeasure, measureAskOf } from "../studies/measure/measureAskOf.ts";
@@ -135,6 +134,7 @@ export {
   type ScanPlacingResult,
   scanOnPoints,
 } from "../studies/measure/scanOnPoints.ts";
+export { type StraightedgeWheel, wheelFromStraightedge } from "../studies/measure/sizeValues.ts";
 export { TAPE_READINGS } from "../studies/measure/tapeReadings.ts";
 export {
   type CaliperTire,

@@ -14,7 +14,7 @@ export interface OwnTruckOptions {
 }
 
 /** mm. What of the assumed truck no reading goes to. */
-const ASSUMED = {
+export const ASSUMED = {
   /** Lower to upper ball joint, pin above the lower one, and steering axis to hub face: as the assumed points have them. */
   span: 263.8,
   pinHeight: 123.8,

@@ -10,17 +10,17 @@ import { parseAngle } from "../../units/angle.ts";
 import { mmFromInches, unitsFromMm } from "../../units/lengthUnits.ts";
 import { parseTireSize } from "../../units/tireSize.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
-import { type SizeValue, sizeValues } from "../measure/appliedValues.ts";
 import { ASSUMED_SIZES } from "../measure/assumedTruck.ts";
 import { inKnuckle, knuckleFrom } from "../measure/knuckleFrom.ts";
 import type { Measured, MeasuredPoint } from "../measure/measured.ts";
 import { measureTruck } from "../measure/measureTruck.ts";
+import { type SizeValue, sizeValues } from "../measure/sizeValues.ts";
 import { worksheetAskOf } from "./worksheetAskOf.ts";
 
-/** A number, or rows of them, to be written into a setup. */
+/** A number, or a list of them, to be written into a setup. */
 interface Written {
   readonly path: KeyPath;
-  readonly value: SizeValue["value"];
+  readonly value: SizeValue["value"] | Vec3;
   /** Readings tell it; else it is the assumed layout, moved to go with them. */
   readonly isRead: boolean;
 }
@@ -29,6 +29,9 @@ interface Written {
 interface Gauged extends Written {
   readonly removes: readonly KeyPath[];
 }
+
+/** Whether what stands at a place of a setup stays, whatever readings tell. */
+export type Keeps = (path: KeyPath) => boolean;
 
 /**
  * A setup that began as the assumed layout with its numbers as its readings tell them: points by least squares, the knuckle that
@@ -40,8 +43,17 @@ export function withReadings(document: unknown): unknown {
   if (!isOnAssumedLayout(document)) return document;
   const { ask, units } = worksheetAskOf(document, []);
   if (ask === null || units === null) return document;
-  const measured = measureTruck(ask);
-  const gauged = gaugedOf(document, measured, units);
+  return withMeasured(document, measureTruck(ask), units, (path) => isSaidMine(document, path));
+}
+
+/** A setup with the numbers that its readings make, but for those it keeps; what readings alone tell is marked as read, where it has marks. */
+export function withMeasured(
+  document: unknown,
+  measured: Measured,
+  units: LengthUnit,
+  keeps: Keeps,
+): unknown {
+  const gauged = gaugedOf(document, measured, units, keeps);
   // The knuckle hangs on the wheel as it was read.
   const worn = putInto(
     gauged.flatMap(({ removes }) => removes).reduce((all: unknown, path) => removeAt(all, path), document),
@@ -54,13 +66,18 @@ export function withReadings(document: unknown): unknown {
       worn,
       measured,
       units,
-      gauged.some(({ path }) => path[1] === "backspacing"),
+      keeps,
+      keeps(BACKSPACING) || gauged.some(({ path }) => path[1] === "backspacing"),
     ),
     ...railOf(document, measured),
-    ...rimOf(document),
-  ].filter(({ path }) => !isSaidMine(document, path));
-  const hasRadius = told.some(({ path }) => path === LOADED_RADIUS) || isSaidMine(document, LOADED_RADIUS);
-  const changed = putInto(hasRadius ? worn : removeAt(worn, LOADED_RADIUS), told, units);
+    ...rimOf(document, keeps),
+  ].filter(({ path }) => !keeps(path));
+  const untold = ONLY_READ.filter((path) => !keeps(path) && !told.some((one) => one.path === path));
+  const changed = putInto(
+    untold.reduce((all, path) => removeAt(all, path), worn),
+    told,
+    units,
+  );
   const written = [...gauged, ...told];
   return withRead(
     changed,
@@ -70,24 +87,32 @@ export function withReadings(document: unknown): unknown {
 
 function putInto(document: unknown, written: readonly Written[], units: LengthUnit): unknown {
   return written.reduce((all: unknown, { path, value }) => {
-    if (typeof value !== "number")
-      return setAt(
-        all,
-        path,
-        value.map((row) => row.map((mm) => fileNumber(mm, units))),
-      );
-    const isAngle = path.at(-1) === "pinAngle";
-    return setAt(all, path, isAngle ? rounded((value / Math.PI) * 180, 3) : fileNumber(value, units));
+    if (path.at(-1) === "pinAngle") return setAt(all, path, rounded((Number(value) / Math.PI) * 180, 3));
+    return setAt(all, path, fileNumbers(value, units));
   }, document);
 }
+
+const BACKSPACING: KeyPath = ["wheel", "backspacing"];
 
 /** A tire that stands on the floor has its wheel's center so high; not read, it follows from the tire's size. */
 const LOADED_RADIUS: KeyPath = ["tire", "loadedRadius"];
 
-/** Each coordinate of each left point that stands in the setup. */
+/** Where the right inner end of a steering box stands; not read, it is the left one's mirror image. */
+export const RIGHT_INNER_END: KeyPath = ["truck", "steering", "innerEndRight"];
+
+/** Places that follow from others where no reading tells them. */
+const ONLY_READ = [LOADED_RADIUS, RIGHT_INNER_END];
+
+/** Each coordinate of each left point that stands in the setup, and the right inner end of a steering box. */
 function pointsOf(document: unknown, { points }: Measured): readonly Written[] {
+  const isBox = valueAt(document, ["truck", "steering", "type"]) === "pitman";
   return points.flatMap(({ point, side, at, standing }): readonly Written[] => {
-    const path = side === "left" ? pathOfPoint(point, document) : null;
+    if (side === "right") {
+      if (!isBox || point !== "steering.innerEnd") return [];
+      const isRead = standing.every((one) => one === "measured");
+      return [{ path: RIGHT_INNER_END, value: [at[0], -at[1], at[2]], isRead }];
+    }
+    const path = pathOfPoint(point, document);
     if (path === null || !Array.isArray(valueAt(document, path))) return [];
     return at.map((value, axis) => ({
       path: [...path, axis],
@@ -97,25 +122,29 @@ function pointsOf(document: unknown, { points }: Measured): readonly Written[] {
   });
 }
 
+/** mm. Joints nearer than this are no knuckle's. */
+const LEAST_SPAN = 1;
+
 /** The knuckle that goes between the ball joints and holds the wheel's center where it is. */
 function knuckleOf(
   document: unknown,
   { points }: Measured,
   units: LengthUnit,
-  isBackspacingRead: boolean,
+  keeps: Keeps,
+  isOnOwnNumbers: boolean,
 ): readonly Written[] {
   const find = (name: string) => points.find(({ point, side }) => point === name && side === "left");
   const lower = find("lowerArm.ballJoint");
   const upper = find("upperArm.ballJoint");
   const wheel = find("wheelCenter");
-  if (!lower || !upper) return [];
+  if (!lower || !upper || distanceOf(lower, upper) < LEAST_SPAN) return [];
   const length = (...path: KeyPath) => lengthAt(document, path, units);
   const [rimWidth, backspacing] = [length("wheel", "rimWidth"), length("wheel", "backspacing")];
   const wheelOffset =
     length("wheel", "offset") ??
     (rimWidth !== null && backspacing !== null ? offsetFromBackspacing(backspacing, rimWidth) : null);
   if (!wheel || wheelOffset === null) return spanOf(lower, upper);
-  const own = <T>(key: string, value: T | null) => (isSaidMine(document, ["knuckle", key]) ? value : null);
+  const own = <T>(key: string, value: T | null) => (keeps(["knuckle", key]) ? value : null);
   const angle = parseAngle(valueAt(document, ["knuckle", "pinAngle"]) as string | number);
   const isOut = wheel.standing[1] === "measured" && lower.standing[1] === "measured";
   const ownAngle = own("pinAngle", angle.ok ? angle.rad : null);
@@ -127,7 +156,6 @@ function knuckleOf(
     wheelOffset,
   );
   const isUp = wheel.standing[2] === "measured";
-  const isOnOwnNumbers = isBackspacingRead || isSaidMine(document, ["wheel", "backspacing"]);
   return [
     ...spanOf(lower, upper),
     { path: ["knuckle", "pinAngle"], value: found.pinAngle, isRead: false },
@@ -147,9 +175,12 @@ function knuckleOf(
 }
 
 function spanOf(lower: MeasuredPoint, upper: MeasuredPoint): readonly Written[] {
-  const value = Math.hypot(...lower.at.map((one, i) => upper.at[i]! - one));
   const isRead = [...lower.standing, ...upper.standing].every((one) => one === "measured");
-  return [{ path: ["knuckle", "span"], value, isRead }];
+  return [{ path: ["knuckle", "span"], value: distanceOf(lower, upper), isRead }];
+}
+
+function distanceOf(lower: MeasuredPoint, upper: MeasuredPoint): number {
+  return Math.hypot(...lower.at.map((one, i) => upper.at[i]! - one));
 }
 
 function steeringArmOf(
@@ -178,29 +209,30 @@ function railOf(document: unknown, { sizes }: Measured): readonly Written[] {
  * Wheel by straightedge and tire by calipers. A tire's size that somebody typed stays; what stands there otherwise gives way
  * to the calipers.
  */
-function gaugedOf(document: unknown, measured: Measured, units: LengthUnit): readonly Gauged[] {
-  const size: KeyPath = ["tire", "size"];
-  const isTyped = isSaidMine(document, size) && valueAt(document, size) !== undefined;
-  const found = sizeValues(measured, isTyped ? document : removeAt(document, size), units)
-    .filter(({ path }) => !(isTyped && path[0] === "tire") && !isSaidMine(document, path))
-    .map(({ path, value, removes = [] }): Gauged => ({ path, value, removes, isRead: true }));
+function gaugedOf(document: unknown, measured: Measured, units: LengthUnit, keeps: Keeps): readonly Gauged[] {
+  const isTyped = keeps(TIRE_SIZE) && valueAt(document, TIRE_SIZE) !== undefined;
+  const found = sizeValues(measured, isTyped ? document : removeAt(document, TIRE_SIZE), units)
+    .filter(({ path }) => !(isTyped && path[0] === "tire") && !keeps(path))
+    .map((one): Gauged => ({ ...one, isRead: true }));
   const has = (key: string) => found.some(({ path }) => path[0] === "tire" && path[1] === key);
-  if (!has("diameter") || has("sectionWidth")) return found;
+  const width = ["tire", "sectionWidth"];
+  if (!has("diameter") || has("sectionWidth") || keeps(width)) return found;
   // A tire of a diameter alone is as wide as the assumed one.
-  const value = ASSUMED_SIZES["tire.sectionWidth"];
-  return [...found, { path: ["tire", "sectionWidth"], value, removes: [], isRead: false }];
+  return [...found, { path: width, value: ASSUMED_SIZES["tire.sectionWidth"], removes: [], isRead: false }];
 }
 
+const TIRE_SIZE: KeyPath = ["tire", "size"];
+
 /** A tire goes on rims of one diameter, which its size names. */
-function rimOf(document: unknown): readonly Written[] {
-  const size = valueAt(document, ["tire", "size"]);
-  const isOwn = isSaidMine(document, ["tire", "size"]);
-  const rim = typeof size === "string" && isOwn ? parseTireSize(size) : null;
+function rimOf(document: unknown, keeps: Keeps): readonly Written[] {
+  const size = valueAt(document, TIRE_SIZE);
+  const rim = typeof size === "string" && keeps(TIRE_SIZE) ? parseTireSize(size) : null;
   return rim ? [{ path: ["wheel", "rimDiameter"], value: mmFromInches(rim.rimCode), isRead: true }] : [];
 }
 
 /** To a hundredth of a millimeter: far finer than a tape. */
-function fileNumber(mm: number, units: LengthUnit): number {
+function fileNumbers(mm: number | readonly unknown[], units: LengthUnit): unknown {
+  if (typeof mm !== "number") return mm.map((one) => fileNumbers(one as number | readonly unknown[], units));
   return rounded(unitsFromMm(mm, units), units === "in" ? 4 : 2);
 }
 

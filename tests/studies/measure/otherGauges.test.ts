@@ -1,7 +1,6 @@
 import { Euler, Matrix4, Vector3 } from "three";
 import { describe, expect, it } from "vitest";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
-import { wheelFromStraightedge } from "../../../src/studies/measure/appliedValues.ts";
 import { archFromPhoto } from "../../../src/studies/measure/archFromPhoto.ts";
 import {
   type KnownPixel,
@@ -10,6 +9,7 @@ import {
   photoPlane,
 } from "../../../src/studies/measure/photoPlane.ts";
 import { scanOnPoints } from "../../../src/studies/measure/scanOnPoints.ts";
+import { wheelFromStraightedge } from "../../../src/studies/measure/sizeValues.ts";
 import { tireFromCalipers } from "../../../src/studies/measure/tireFromCalipers.ts";
 import { normals, uniforms } from "./measureCases.ts";
 

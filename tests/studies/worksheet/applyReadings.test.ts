@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { exampleFields } from "../../../src/setup/exampleMarks.ts";
 import { newTruckDocument } from "../../../src/setup/newTruck.ts";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
-import { keyText } from "../../../src/setup/types/keyPath.ts";
+import { keyText, parseKeyText, valueAt } from "../../../src/setup/types/keyPath.ts";
 import { answerState } from "../../../src/studies/doubts/doubt.ts";
 import { measureAskOf } from "../../../src/studies/measure/measureAskOf.ts";
 import { measureTruck } from "../../../src/studies/measure/measureTruck.ts";
@@ -11,6 +11,7 @@ import { modelOf } from "../../../src/studies/model/model.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
 import { applyReadings } from "../../../src/studies/worksheet/applyReadings.ts";
+import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
 
 type Json = { readonly [key: string]: unknown };
 
@@ -27,7 +28,7 @@ function applied(document: unknown, units: "in" | "mm" = "in"): unknown {
 const LIP = 'body["fender lip"].points[3]';
 
 /** The short list as it could be read, in inches. */
-const TWELVE = [
+const TWELVE: readonly Json[] = [
   { size: "tire.diameter", is: "27 7/8" },
   { size: "wheel.backspacing", is: "4 1/4" },
   { height: "wheelCenter", is: "13 1/4" },
@@ -90,7 +91,7 @@ describe("readings written into a setup", () => {
         {
           ...newTruckDocument("mm"),
           units: "mm",
-          readings: TWELVE.map((one) => ("is" in one ? { ...one, is: `${one.is} in` } : one)),
+          readings: TWELVE.map((one) => ({ ...one, is: `${one.is} in` })),
         },
         "mm",
       ),
@@ -149,6 +150,52 @@ describe("readings written into a setup", () => {
     expect(applied(second)).toEqual(second);
   });
 
+  it("follow a reading corrected later, by either way in, and keep what the owner typed himself", () => {
+    const typed = newTruckDocument("in") as Json & { readonly truck: Json; readonly knuckle: Json };
+    const own = {
+      ...typed,
+      truck: {
+        ...typed.truck,
+        lowerArm: { ...(typed.truck.lowerArm as Json), rearPivot: [-7.25, 10.5, 9.75] },
+      },
+      knuckle: { ...typed.knuckle, pinAngle: 9 },
+    };
+    const first = applied({ ...own, readings: TWELVE }) as Json;
+    const [joint, height, size] = [
+      "truck.lowerArm.ballJoint[2]",
+      "knuckle.pinHeight",
+      "wheel.backspacing",
+    ].map((key) => parseKeyText(key)!);
+    const corrected = (is: string) =>
+      TWELVE.map((one) =>
+        one.height === "lowerArm.ballJoint" || one.size === "wheel.backspacing" ? { ...one, is } : one,
+      );
+    for (const follow of [applied, withReadings]) {
+      const second = follow({ ...first, readings: corrected("9") });
+      expect([joint!, size!].map((path) => valueAt(first, path))).toEqual([8.5, 4.25]);
+      expect([joint!, size!].map((path) => valueAt(second, path))).toEqual([9, 9]);
+      expect(valueAt(second, height!)).not.toBe(valueAt(first, height!));
+      expect(valueAt(second, ["truck", "lowerArm", "rearPivot"])).toEqual([-7.25, 10.5, 9.75]);
+      expect(valueAt(second, ["knuckle", "pinAngle"])).toBe(9);
+      expect(follow({ ...(second as Json), readings: TWELVE })).toEqual(first);
+    }
+  });
+
+  it("follow a reading corrected later also in a setup that has all its own numbers", () => {
+    const of = (is: string) => ({
+      ...measured,
+      readings: [{ height: "lowerArm.ballJoint", is, within: "1/32" }],
+    });
+    const first = applied(of("9 1/4")) as Json;
+    const second = applied({ ...first, readings: of("8 3/4").readings });
+    const place = ["truck", "lowerArm", "ballJoint", 2];
+    expect([first, second].map((one) => Number(valueAt(one, place)))).toEqual([
+      expect.closeTo(9.25, 1),
+      expect.closeTo(8.75, 1),
+    ]);
+    expect(valueAt(second, ["knuckle"])).toEqual(measured.knuckle);
+  });
+
   it("change nothing of a document without readings that has its own numbers", () => {
     const { readings: _, ...plain } = measured;
     expect(applied(plain)).toBe(plain);
@@ -180,7 +227,7 @@ describe("readings written into a setup", () => {
         };
       };
     };
-    expect([truck.steering.innerEnd[1], truck.steering.innerEndRight[1]]).toEqual([9, "-9 1/2"]);
+    expect([truck.steering.innerEnd[1], truck.steering.innerEndRight[1]]).toEqual([9, -9.5]);
     expect(Number(truck.steering.idler.end[1])).toBeLessThan(0);
   });
 });
