@@ -101,7 +101,7 @@ function normalOf(
   return size > 0 ? normal.map((value) => value / size) : null;
 }
 
-/** As the form's strings may be: printable ASCII, an apostrophe doubled. */
+/** As the form's strings may be: printable ASCII; an apostrophe and a backslash, which begins a code, doubled. */
 function plain(text: string): string {
-  return text.replace(/[^\x20-\x7e]/g, "?").replaceAll("'", "''");
+  return text.replace(/[^\x20-\x7e]/g, "?").replace(/['\\]/g, "$&$&");
 }

@@ -55,6 +55,11 @@ describe("a STEP file", () => {
     expect([Math.min(...x), Math.max(...x)]).toEqual([900, 912]);
   });
 
+  it("has a name with an apostrophe or a backslash, which begins a code there, both doubled", () => {
+    const text = stepText([{ ...corner, name: "post \\S\\ d'en bas" }], "x");
+    expect(text).toContain("FACETED_BREP('post \\\\S\\\\ d''en bas',");
+  });
+
   it("of a knuckle has closed shells of outward faces, and their volume is that of the bodies", () => {
     const bodies = knuckleSolid(BUILD, KNUCKLE);
     const known = entitiesOf(stepText(bodies, "Knuckle"));

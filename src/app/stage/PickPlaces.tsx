@@ -2,6 +2,7 @@ import "./handles/handles.css";
 import { type MouseEvent, useEffect, useState } from "react";
 import { PICK_TEXTS } from "../../studies/wording/gaugeWords.ts";
 import { type AskedOfTruck, endPick, type TruckPlace, useScanPick } from "../state/scanPick.ts";
+import { workbench } from "../state/workbench.ts";
 import { useHandles } from "./handles/handleStore.ts";
 import { onPicture } from "./handles/picturePlane.ts";
 
@@ -14,7 +15,14 @@ export function PickPlaces() {
     const onKey = (event: KeyboardEvent) => event.key === "Escape" && endPick();
     document.querySelector(".stage")?.scrollIntoView({ block: "nearest" });
     addEventListener("keydown", onKey);
-    return () => removeEventListener("keydown", onKey);
+    // What is asked for may stand elsewhere in another document, or nowhere.
+    const stop = workbench.subscribe(({ document, variant }, before) => {
+      if (document !== before.document || variant !== before.variant) endPick();
+    });
+    return () => {
+      removeEventListener("keydown", onKey);
+      stop();
+    };
   }, [isAsked]);
   if (!asked) return null;
   return (

@@ -46,13 +46,14 @@ export function changeField(document: unknown, setup: Setup, key: string, file: 
   const hasOffset = valueAt(document, ["wheel", "offset"]) !== undefined;
   const found = windowField(document, setup, hasOffset ? "wheel.offset" : "wheel.backspacing", file);
   if (!found.ok) return found;
-  const { path, now, least, put } = found.value;
+  const { path, units, now, least, put } = found.value;
   return {
     ok: true,
     value: {
       path: path satisfies KeyPath,
       key,
       kind: "length",
+      units,
       now: 0,
       least: -NONE,
       most: Math.min(THICKEST, now - least),

@@ -4,7 +4,7 @@ import { truckVerdict } from "../chart/truckVerdict.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
 import { Budget } from "../numeric/budget.ts";
-import { Touches } from "../odds/touches.ts";
+import { type Proof, Touches } from "../odds/touches.ts";
 import { checkClearance, rangesToCheck } from "../reports/check.ts";
 import { ALL_POSES } from "../search/sideRange.ts";
 import { smallestStep } from "../window/opening.ts";
@@ -150,7 +150,8 @@ class ChangeSearch {
 
   private broughtBack(first: Setting, second: Setting): [readonly Setting[], Smaller] {
     let [a, b] = [first, second];
-    const isStep = () => !this.clears([stepLess(a), b]) && !this.clears([a, stepLess(b)]);
+    const misses = (...settings: Setting[]) => this.proofOf(settings) === "misses";
+    const isStep = () => misses(stepLess(a), b) && misses(a, stepLess(b));
     for (let round = 0; round < PAIR_ROUNDS; round++) {
       a = this.leastOf(a, b);
       b = this.leastOf(b, a);
@@ -209,12 +210,17 @@ class ChangeSearch {
 
   /** Whether it is proven that the truck keeps its allowance. */
   private clears(settings: readonly Setting[]): boolean {
-    if (this.isSpent()) return false;
+    return this.proofOf(settings) === "keeps";
+  }
+
+  /** What is proven of the truck's allowance; one that does not go together misses it. */
+  private proofOf(settings: readonly Setting[]): Proof {
+    if (this.isSpent()) return "open";
     const made = truckWith(this.truck, settings);
-    if (!made.ok || !hasHeight(made.value)) return false;
+    if (!made.ok || !hasHeight(made.value)) return "misses";
     const { allowance } = made.value.setup;
     const touches = allowance === this.allowance ? this.touches : new Touches(allowance);
-    return touches.of(made.value, this.budget.share(1)) === "keeps";
+    return touches.of(made.value, this.budget.share(1));
   }
 
   private look(model: Model): VerdictCell | null {

@@ -38,6 +38,15 @@ export function solveGap(
     return made.ok ? checkClearance(made.value, { budget: budget.share(2) }) : null;
   };
   const now = check(field.now)?.worst?.gap ?? null;
+  // What is to be kept moves no metal.
+  if (field.key === "allowance")
+    return {
+      reachedNow: now,
+      found: [],
+      nearest: null,
+      isUnmoved: now !== null,
+      between: { rank: "proven" },
+    };
   const tolerance = WINDOW_TOLERANCE[field.kind];
   const window = windowOfField(keeping, field, { ...range, tolerance, budget, isOpened: false });
   const solved = (value: number, out: 1 | -1, by: SetBy): readonly Solved[] => {

@@ -5,9 +5,9 @@ import { describeValue } from "../../setup/reading/describeValue.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { bareTyped } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, keyText, parseKeyText, valueAt } from "../../setup/types/keyPath.ts";
-import type { Result, Setup } from "../../setup/types/types.ts";
+import type { LengthUnit, Result, Setup } from "../../setup/types/types.ts";
 import { degFromRad, parseAngle, radFromDeg } from "../../units/angle.ts";
-import { type FileUnits, unitsFromMm } from "../../units/lengthUnits.ts";
+import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
 import { parseTireSize } from "../../units/tireSize.ts";
@@ -20,6 +20,8 @@ export interface WindowField {
   /** The path as a person writes it. */
   readonly key: string;
   readonly kind: "length" | "angle";
+  /** The file's, whatever lengths are shown in. */
+  readonly units: LengthUnit;
   /** mm or radians. */
   readonly now: number;
   /** Ends of what the file may hold there, themselves perhaps not allowed; mm or radians. */
@@ -79,6 +81,7 @@ export function windowField(document: unknown, setup: Setup, key: string, file: 
       path,
       key,
       kind,
+      units: setup.units,
       now,
       least: least === null ? Number.NEGATIVE_INFINITY : inside(least),
       most: most === null ? Number.POSITIVE_INFINITY : inside(most),
@@ -181,18 +184,13 @@ const DIGITS = 6;
 
 /**
  * A copy of a document with a field at a value as a person would write it: a length as text, exact where that is short; all else to
- * a millionth of a unit or a degree. @param value mm or radians; @param units the file's
+ * a millionth of a unit or a degree. @param value mm or radians
  */
-export function writtenField(
-  document: unknown,
-  field: WindowField,
-  value: number,
-  units: FileUnits,
-): unknown {
-  return setAt(field.put(document, value), field.path, typedValue(field, value, units));
+export function writtenField(document: unknown, field: WindowField, value: number): unknown {
+  return setAt(field.put(document, value), field.path, typedValue(field, value));
 }
 
-function typedValue({ kind }: WindowField, value: number, units: FileUnits): string | number {
+function typedValue({ kind, units }: WindowField, value: number): string | number {
   if (kind === "angle") return Number(degFromRad(value).toFixed(DIGITS));
   const text = plainLengthText(value, units);
   return text.length <= MOST_TEXT ? text : Number(unitsFromMm(value, units).toFixed(DIGITS));

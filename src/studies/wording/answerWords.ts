@@ -98,7 +98,7 @@ const REACHED = {
 /** Says that a study ended before it was through, what that means for its answer; `more` = how to have it search longer. */
 export function cutShortSentence(study: keyof typeof REACHED | "noEnvelope", more = ""): string {
   if (study === "noEnvelope")
-    return `The time allowed did not do for the envelope: there is no surface yet. ${more}`.trimEnd();
+    return `The time allowed was not enough for the envelope: there is no surface yet. ${more}`.trimEnd();
   return `This is what was reached in the time allowed, not all of it: ${REACHED[study]}. ${more}`.trimEnd();
 }
 
@@ -159,6 +159,6 @@ export function setupHeading(setup: Setup): string {
 /** How much is to be measured before there is an answer. */
 export function needCount(needs: readonly KeyPath[]): string {
   if (needs.length === 0)
-    return "Every number is in, but the truck does not go together as they are; see what is said above.";
+    return "Every number is in, but with them as they are the truck does not go together; see what is said above.";
   return needs.length === 1 ? "It needs one thing more:" : `It needs ${needs.length} things, in this order:`;
 }

@@ -85,13 +85,21 @@ export function unitChoiceText({ unit, sides }: UnitGuess, { units }: LengthForm
   return `${UNIT_WORDS[unit]}: ${long} ${word} × ${wide} ${word}`;
 }
 
+/** Why a unit is likely, as a mark beside it. */
+export function unitMark({ isFender }: UnitGuess): string {
+  return isFender ? "✓ as large as a fender" : "✓ beside a front wheel";
+}
+
 /** Asks in which unit a mesh file is. @param guesses likeliest first */
 export function unitQuestion(guesses: readonly UnitGuess[], unit: MeshUnit): string {
   const likely = guesses.filter(({ isLikely }) => isLikely);
   if (likely.length === 0)
     return "In none of the units is this mesh as large as a fender or a front clip. Which is it in?";
   const words = likely.map((one) => UNIT_WORDS[one.unit]).join(" or ");
-  const said = `Its size says ${words}: as large as a fender or a front clip.`;
+  const isLarge = likely.every(({ isFender }) => isFender);
+  const said = isLarge
+    ? `Its size says ${words}: as large as a fender or a front clip.`
+    : `Its size and place say ${words}: as large as a fender, or beside a front wheel.`;
   return likely.some((one) => one.unit === unit)
     ? `${said} Read as ${UNIT_WORDS[unit]} now; is that right?`
     : `${said} Read as ${UNIT_WORDS[unit]} now: that is hardly right.`;

@@ -61,7 +61,9 @@ export function countedSentence(
   if (limitedBy.length === 0) return "Every pose passes some limit, so every pose is counted.";
   // An axis of a joint is part of the joint.
   const whole = limitedBy.map((name) => `the ${name.replace(/, (in and out|fore and aft)$/, "")}`);
-  const names = [...new Set(whole)].map((name) => (/joint$|end$/.test(name) ? `${name}'s limit` : name));
+  const names = [...new Set(whole)].map((name) =>
+    /joint$|end$/.test(name) ? `${name}'s limit` : /sion$/.test(name) ? `${name} limit` : name,
+  );
   const last = names.pop()!;
   const listed = names.length === 0 ? last : `${names.join(", ")} and ${last}`;
   return `Past ${listed} nothing is counted.`;

@@ -180,7 +180,7 @@ function provenWords(worst: LoadsReport["worst"]): string {
     off === 0
       ? ""
       : `, but for ${off} of ${worst.length}, at a dead center, at the end of reach or for want of time`;
-  return `Of each force it is proven what no pose of all travel and both locks passes, ${near}${but}. Of shares of yield and deflections the largest found is told, which is no bound`;
+  return `For each force it is proven what no pose of all travel and both locks passes, ${near}${but}. For shares of yield and deflections the largest found is told, which is no bound`;
 }
 
 /** How the answer was come by, whatever it is. */

@@ -33,7 +33,8 @@ const WORTH = 0.01;
 export function oddsSentence(report: OddsReport): string {
   if (report.inputs.length === 0)
     return "No number of this truck tells how well it is known, so there are no odds: type ± after a value.";
-  if (report.draws === 0) return "The time did not do for one draw, so nothing is known of the odds yet.";
+  if (report.draws === 0)
+    return "The time allowed was not enough for one draw, so nothing is known of the odds yet.";
   const { clears, low, high } = report;
   const isClear = clears >= 0.5;
   const share = isClear ? clears : 1 - clears;

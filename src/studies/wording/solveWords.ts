@@ -53,19 +53,24 @@ function words(report: SolveReport, { format, document }: WindowSpeech) {
     name: fieldName(parseKeyText(report.field) ?? [], document),
     field: (value: number) => solvedText(value, report.kind, format),
     reach: (value: number) => solvedText(value, measure, format),
-    of: targetName(report.target.of).toLowerCase(),
+    of: report.target.of === "gap" ? "the worst gap" : targetName(report.target.of).toLowerCase(),
   };
+}
+
+/** `camber −0.50°`, `a worst gap of 0.316 in`. */
+function amountOf({ target: { of } }: SolveReport, amount: string): string {
+  return of === "gap" ? `a worst gap of ${amount}` : `${targetName(of).toLowerCase()} ${amount}`;
 }
 
 /** `Pin angle 9.10° (now 8.50°) gives camber −0.50°.` */
 function foundSentence(one: Solved, report: SolveReport, speech: WindowSpeech): string {
-  const { name, field, reach, of } = words(report, speech);
+  const { name, field, reach } = words(report, speech);
   const now = `now ${field(report.now)}`;
   const was = report.reachedNow === null ? "" : `, now ${reach(report.reachedNow)}`;
   if (report.target.of === "bumpSteer")
     return `Least bump steer: ${name.toLowerCase()} ${field(one.value)} (${now}); the toe change farthest from 0 is then ${reach(one.reached)}${was}.`;
   const tape = report.kind === "length" ? tapeWords(one, speech.format) : "";
-  const gives = `${name} ${field(one.value)}${tape} (${now}) gives ${of} ${reach(one.reached)}${was}.`;
+  const gives = `${name} ${field(one.value)}${tape} (${now}) gives ${amountOf(report, reach(one.reached))}${was}.`;
   return one.bracket === undefined ? gives : `${gives} ${beyondSentence(one.bracket, report, speech)}`;
 }
 
@@ -89,7 +94,9 @@ function noneSentences(report: SolveReport, speech: WindowSpeech): readonly stri
   if (isUnmoved && reachedNow !== null)
     return [`${name} does not change ${of}: it is ${reach(reachedNow)} at every value looked at ${range}.`];
   const wanted =
-    "value" in target ? ` gives ${of} ${reach(target.value)}` : " lets both wheels follow the travel";
+    "value" in target
+      ? ` gives ${amountOf(report, reach(target.value))}`
+      : " lets both wheels follow the travel";
   const none = `${name}: no value ${range} ${report.cutShort ? "is known so far that" : "was found that"}${wanted}.`;
   if (nearest === null) return [none];
   return [none, `Nearest of those looked at: ${field(nearest.value)}, with ${reach(nearest.reached)}.`];

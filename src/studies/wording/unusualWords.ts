@@ -113,7 +113,10 @@ function meantWords(
 
 function valueText({ kind }: Pick<Unusual, "kind">, value: number, format: LengthFormat): string {
   if (kind === "number") return withMinus(String(Number(value.toPrecision(6))));
-  return kind === "angle" ? angleText(value) : lengthText(value, format);
+  if (kind === "angle") return angleText(value);
+  // What a tape shows as nothing is told finer.
+  const isHidden = value !== 0 && Math.abs(value) < 0.5 * finestLength(format);
+  return lengthText(value, isHidden ? { units: format.units, fraction: "decimal", decimals: 4 } : format);
 }
 
 const AXES = ["x", "y", "z"];

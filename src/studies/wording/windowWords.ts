@@ -63,12 +63,12 @@ export function windowSentences(window: FieldWindow, speech: WindowSpeech): read
 export function fitsSentence(window: FieldWindow, { format, document }: WindowSpeech): string {
   const { kind, now, fits, from, to } = window;
   const name = nameOf(window.field, document);
-  const text = (value: number, way: SafeWay | null = null) => valueText(value, kind, format, way);
+  const text = (value: number) => valueText(value, kind, format);
   if (fits.length === 0) {
     const open = window.cutShort ? " is known to fit so far" : " fits";
     return `${name}: no value from ${text(from)} to ${text(to)}${open}; yours is ${text(now)}.`;
   }
-  const ranges = fits.map((fit) => `${text(fit.from, "up")} to ${text(fit.to, "down")}`);
+  const ranges = fits.map((fit) => endTexts(fit, kind, format).join(" to "));
   return `${name} fits from ${ranges.join(", and from ")}; ${nowWords(window, format)}.`;
 }
 
@@ -89,11 +89,26 @@ function nowWords(window: FieldWindow, format: LengthFormat): string {
 
 /** What sets each end, and each side of every hole. */
 function endSentences({ fits, kind }: FieldWindow, speech: WindowSpeech): readonly string[] {
-  const text = (value: number, way: SafeWay) => valueText(value, kind, speech.format, way);
-  return fits.flatMap((fit: Fit) => [
-    `Not less than ${text(fit.from, "up")}: ${setByWords(fit.fromSetBy, speech)}.`,
-    `Not more than ${text(fit.to, "down")}: ${setByWords(fit.toSetBy, speech)}.`,
-  ]);
+  return fits.flatMap((fit: Fit) => {
+    const [from, to] = endTexts(fit, kind, speech.format);
+    return [
+      `Not less than ${from}: ${setByWords(fit.fromSetBy, speech)}.`,
+      `Not more than ${to}: ${setByWords(fit.toSetBy, speech)}.`,
+    ];
+  });
+}
+
+/** Both ends on the safe side; of what is narrower than a tape reads as they are, finer. */
+function endTexts(
+  { from, to }: Fit,
+  kind: FieldWindow["kind"],
+  format: LengthFormat,
+): readonly [from: string, to: string] {
+  if (safeValue(from, kind, format, "up") <= safeValue(to, kind, format, "down"))
+    return [valueText(from, kind, format, "up"), valueText(to, kind, format, "down")];
+  const fine: LengthFormat = { units: format.units, fraction: "decimal", decimals: 4 };
+  const text = (value: number) => (kind === "length" ? lengthText(value, fine) : angleText(value, 3));
+  return [text(from), text(to)];
 }
 
 /** What is beyond an end, a clause. */
@@ -179,7 +194,7 @@ function provenSentences(
     kind === "length"
       ? `${Number(unitsFromMm(value, format.units).toPrecision(2))} ${format.units}`
       : `${Number(degFromRad(value).toPrecision(2))}°`;
-  const ends = `each end is checked, and ${digits(tolerance)} beyond it something is too near`;
+  const ends = `each end is checked${beyondWords(fits, digits(tolerance))}`;
   const isProven = between.rank === "proven";
   // That not all of it was looked at is told beside it.
   if (fits.length === 0 && cutShort) return [];
@@ -192,4 +207,14 @@ function provenSentences(
       ? `Proven at every value between the ends; ${ends}.`
       : `Looked at every ${digits(between.step)}, not proven between; ${ends}.`,
   ];
+}
+
+/** What is known beyond the ends: nothing of one where the range or the time ended first. */
+function beyondWords(fits: readonly Fit[], tolerance: string): string {
+  const kinds = fits.flatMap(({ fromSetBy, toSetBy }) => [fromSetBy.kind, toSetBy.kind]);
+  const closed = kinds.filter((kind) => kind === "part" || kind === "limit");
+  if (closed.length === 0) return "";
+  const which = closed.length === kinds.length ? "it" : "one that something sets,";
+  const what = closed.includes("limit") ? "the value does not fit" : "something is too near";
+  return `, and ${tolerance} beyond ${which} ${what}`;
 }

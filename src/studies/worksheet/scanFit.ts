@@ -12,6 +12,12 @@ export function meshUnitOf(document: unknown, part: KeyPath, units: LengthUnit):
   return (valueAt(document, [...part, "unit"]) as MeshUnit | undefined) ?? (isGlb ? "m" : units);
 }
 
+/** mm in one of the numbers of a part's mesh file: of its unit, with the factor on top. @param part where the body part stands */
+export function mmPerScan(document: unknown, part: KeyPath, units: LengthUnit): number {
+  const scale = Number(valueAt(document, [...part, "place", "scale"]) ?? 1);
+  return mmPerMeshUnit(meshUnitOf(document, part, units)) * scale;
+}
+
 /**
  * Points of a scan and the same on the truck, mm: those its `place` has as `from` and `to`, or as `matched`; null for a pair
  * that is not all there or does not read.
@@ -41,7 +47,7 @@ export function matchesOf(
             ] as const,
         )
       : [];
-  const factor = mmPerMeshUnit(meshUnitOf(document, part, units));
+  const factor = mmPerScan(document, part, units);
   return pairs.map(([mesh, truck]) => {
     const inScan = [0, 1, 2].map((axis) => Number(of(...mesh, axis) ?? Number.NaN) * factor);
     const onTruck = [0, 1, 2].map((axis) => lengthAt(document, [...part, "place", ...truck, axis], units));

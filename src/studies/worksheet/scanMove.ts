@@ -58,7 +58,9 @@ export interface UnitGuess {
   readonly unit: MeshUnit;
   /** Longest, middle and shortest side of the box about it, mm. */
   readonly sides: Vec3;
-  /** It would be as large as a fender or a front clip, or lie where one does. */
+  /** It would be as large as a fender or a front clip. */
+  readonly isFender: boolean;
+  /** It would be that large, or lie beside a front wheel. */
   readonly isLikely: boolean;
 }
 
@@ -79,9 +81,10 @@ export function unitGuesses(positions: ArrayLike<number>): readonly UnitGuess[] 
       sides[0] >= LEAST_PART &&
       sides[0] <= FENDER.most &&
       NEAR_WHEEL.every((range, axis) => isIn(axis === 1 ? Math.abs(middle[1]!) : middle[axis]!, range));
-    const isLikely = isThere || isIn(sides[0], FENDER);
+    const isFender = isIn(sides[0], FENDER);
+    const isLikely = isThere || isFender;
     const fromUsual = sides[0] > 0 ? Math.abs(Math.log(sides[0] / USUAL)) : Number.POSITIVE_INFINITY;
-    return { unit, sides, isLikely, rank: isThere ? 0 : isLikely ? 1 : 2, fromUsual };
+    return { unit, sides, isFender, isLikely, rank: isThere ? 0 : isLikely ? 1 : 2, fromUsual };
   }).sort((a, b) => a.rank - b.rank || a.fromUsual - b.fromUsual);
 }
 

@@ -36,6 +36,12 @@ function trucks(subject: TruckToVary, key: string) {
 
 const { subject, model } = windowSubject("half-ton-on-air.json");
 
+it("the gap to keep changes no gap: no value of it gives one", () => {
+  const report = solved(subject, "allowance", { of: "gap", value: 3 });
+  expect([report.found, report.isUnmoved]).toEqual([[], true]);
+  expect(report.reachedNow).toBeCloseTo(checkedMargin(subject) + model.setup.allowance, 6);
+});
+
 describe("a number at a pose", () => {
   it("camber as measured moves one to one with the pin angle", () => {
     const now = poseNumber(model, "camber");

@@ -134,6 +134,17 @@ describe("matched points of a scan", () => {
     for (const off of scanFit(three, ["truck", "body", 0], "in")!) expect(off).toBeLessThan(1e-9);
   });
 
+  it("are as large as a factor on top makes the mesh", () => {
+    const place = { scale: 2, move: [1, 30, 20], matched: [{ inMesh: [0, 0, 1.5], onTruck: [1, 30, 56] }] };
+    const made = read(place);
+    if (!made.ok) throw new Error(JSON.stringify(made.issues));
+    const [part] = made.value.setup.truck.body;
+    if (part?.kind !== "mesh") throw new TypeError("no mesh");
+    const [match] = matchesOf(body(place), ["truck", "body", 0], "in");
+    const standing = standingOf(mesh.positions, part.positions, 2 * 304.8)!;
+    expect(matchOff(standing, match!)).toBeLessThan(1e-6);
+  });
+
   it("that do not read are told at their place", () => {
     const made = read({ matched: [{ onTruck: ["a", 1, 2] }, { onTruck: ["200 m", 0, 0] }] });
     expect(made.ok).toBe(false);

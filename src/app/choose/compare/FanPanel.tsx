@@ -54,10 +54,10 @@ function Fan({ truck }: { truck: Truck }) {
   const isReady = low !== null && high !== null && low !== high;
   const steps = useMemo(() => {
     if (!isReady) return NO_STEPS;
-    return fanSteps(document, field, [low, high], count, { units: setup.units, format }, (made) =>
+    return fanSteps(document, field, [low, high], count, format, (made) =>
       truckOfDocument(made as TypedDocument, file, meshes, isAligned),
     );
-  }, [isReady, document, field, low, high, count, setup.units, format, file, meshes, isAligned]);
+  }, [isReady, document, field, low, high, count, format, file, meshes, isAligned]);
   const trucks = useMemo(() => steps.flatMap((step) => (step.truck ? [step.truck] : [])), [steps]);
   const checks = useAnswers("check", trucks);
   const plot = useMemo(() => fanPlot(steps, plotId), [steps, plotId]);

@@ -199,7 +199,7 @@ function KeepSolved({ one, report, field, document }: KeepSolvedProps) {
   const format = useFormat();
   const name = `${fieldName(field.path, document)} ${solvedText(one.value, report.kind, format)}`;
   const keep = () => {
-    const after = writtenField(document, field, one.value, format.units);
+    const after = writtenField(document, field, one.value);
     const lower = name.charAt(0).toLowerCase() + name.slice(1);
     duplicate(lower, writtenValues(document, after, [String(field.path[0])]));
   };

@@ -2,7 +2,6 @@ import { evenly } from "../../../studies/numeric/evenly.ts";
 import { type WindowField, writtenField } from "../../../studies/window/windowField.ts";
 import { lengthText, tellingFormat } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { alignmentPlot } from "../../clear/plots/alignmentPlots.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -24,13 +23,13 @@ export function fanSteps(
   field: WindowField,
   ends: readonly [from: number, to: number],
   count: number,
-  shown: { readonly units: FileUnits; readonly format: LengthFormat },
+  shownIn: LengthFormat,
   truckOf: (document: unknown) => Truck | null,
 ): readonly FanStep[] {
   const values = [...evenly(...ends, count)];
-  const format = field.kind === "angle" ? shown.format : tellingFormat(values, lengthText, shown.format);
+  const format = field.kind === "angle" ? shownIn : tellingFormat(values, lengthText, shownIn);
   return values.map((value) => {
-    const made = writtenField(document, field, value, shown.units);
+    const made = writtenField(document, field, value);
     return { text: fieldEndText(field, value, format), document: made, truck: truckOf(made) };
   });
 }

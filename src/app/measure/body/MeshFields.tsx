@@ -76,7 +76,7 @@ function MeshFileFields({ path, truck }: MeshFieldsProps) {
       <ScanUnit path={path} />
       <WaySwitch label="Where it stands" ways={WAYS} way={way} onChange={give} />
       {way === "matched" && <ScanMatches path={path} truck={truck} scan={scan} />}
-      {way !== "points" && scan && <ScanNudge path={path} />}
+      {way !== "points" && scan && <ScanNudge path={path} side={scan.part.side} />}
       {scan && <ScanPoints path={path} truck={truck} scan={scan} />}
       {way === "points" ? (
         <>

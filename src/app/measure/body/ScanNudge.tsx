@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
+import type { MeshPart } from "../../../setup/types/truckTypes.ts";
 import type { ScanStep } from "../../../studies/worksheet/scanMove.ts";
 import { MM_PER_INCH } from "../../../units/lengthUnits.ts";
 import { lengthFormat } from "../../state/selectors.ts";
@@ -28,11 +29,19 @@ const WAYS = [
   { axis: 2, less: "Down", more: "Up", turned: "top view" },
 ] as const;
 
-/** Moves and turns a scan by small steps, each a step to undo. @param path of the body part */
-export function ScanNudge({ path }: { path: KeyPath }) {
+export type ScanNudgeProps = {
+  /** Of the body part. */
+  path: KeyPath;
+  /** On the right alone it stands as it was typed: out is toward −y there. */
+  side: MeshPart["side"];
+};
+
+/** Moves and turns a scan by small steps, each a step to undo. */
+export function ScanNudge({ path, side }: ScanNudgeProps) {
   const units = useWorkbench((s) => lengthFormat(s).units);
   const [size, setSize] = useState(0);
   const { mm, degrees } = SIZES[units][size]!;
+  const out = (axis: number) => (axis === 1 && side === "right" ? -mm : mm);
   const button = (label: string, step: ScanStep) => (
     <button key={label} type="button" className="small-button" onClick={() => nudgeScan(path, step)}>
       {label}
@@ -57,8 +66,8 @@ export function ScanNudge({ path }: { path: KeyPath }) {
       </label>
       <div className="row-tools">
         {WAYS.flatMap(({ axis, less, more }) => [
-          button(less, { along: axis, mm: -mm }),
-          button(more, { along: axis, mm }),
+          button(less, { along: axis, mm: -out(axis) }),
+          button(more, { along: axis, mm: out(axis) }),
         ])}
       </div>
       <div className="row-tools">

@@ -1,6 +1,6 @@
 import { useId } from "react";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
-import { unitChoiceText, unitQuestion } from "../../../studies/wording/gaugeWords.ts";
+import { unitChoiceText, unitMark, unitQuestion } from "../../../studies/wording/gaugeWords.ts";
 import { meshUnitOf } from "../../../studies/worksheet/scanFit.ts";
 import { unitGuesses } from "../../../studies/worksheet/scanMove.ts";
 import { lengthFormat, shownDocument } from "../../state/selectors.ts";
@@ -32,7 +32,7 @@ export function ScanUnit({ path }: { path: KeyPath }) {
             onChange={() => workbench.getState().editField([...path, "unit"], guess.unit)}
           />
           {unitChoiceText(guess, format)}
-          {guess.isLikely && <strong> ✓ as large as a fender</strong>}
+          {guess.isLikely && <strong> {unitMark(guess)}</strong>}
         </label>
       ))}
     </fieldset>

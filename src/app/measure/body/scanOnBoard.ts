@@ -1,9 +1,8 @@
 import type { Vec3 } from "../../../geometry/vec.ts";
-import { mmPerMeshUnit } from "../../../setup/blocks/meshPlace.ts";
 import type { LoadedMesh } from "../../../setup/reading/blockReading.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import type { MeshPart } from "../../../setup/types/truckTypes.ts";
-import { meshUnitOf, type Standing, standingOf } from "../../../studies/worksheet/scanFit.ts";
+import { mmPerScan, type Standing, standingOf } from "../../../studies/worksheet/scanFit.ts";
 import { type FileUnits, unitsFromMm } from "../../../units/lengthUnits.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
@@ -36,9 +35,11 @@ export function scanOnBoard(state: WorkbenchState, path: KeyPath): ScanOnBoard |
   const index = body.findIndex(({ name }) => name === valueAt(document, [...path, "name"]));
   const part = body[index];
   if (!mesh || part?.kind !== "mesh" || part.positions.length !== mesh.positions.length) return null;
-  const scale = Number(valueAt(document, [...path, "place", "scale"]) ?? 1);
-  const unit = meshUnitOf(document, path, fileUnitsOf(document));
-  const standing = standingOf(mesh.positions, part.positions, mmPerMeshUnit(unit) * scale);
+  const standing = standingOf(
+    mesh.positions,
+    part.positions,
+    mmPerScan(document, path, fileUnitsOf(document)),
+  );
   return standing && { mesh, part, index, standing };
 }
 

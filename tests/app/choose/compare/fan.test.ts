@@ -5,12 +5,12 @@ import { truckOf } from "../../../../src/app/state/truck.ts";
 import { effectiveDocument } from "../../../../src/setup/editing/effectiveDocument.ts";
 import { writtenValues } from "../../../../src/setup/editing/writtenValues.ts";
 import { windowField } from "../../../../src/studies/window/windowField.ts";
+import type { LengthFormat } from "../../../../src/units/formatLength.ts";
 import { exampleDocument, exampleText } from "../../exampleText.ts";
 
 const IN = 25.4;
 const DEG = Math.PI / 180;
 const INCHES = { units: "in" } as const;
-const SHOWN = { units: "in", format: INCHES } as const;
 
 function truckFrom(text: string) {
   const made = truckOf(text, "test.json", null);
@@ -23,7 +23,8 @@ const fan = (
   ends: readonly [number, number],
   count: number,
   document: unknown = exampleDocument,
-) => fanSteps(document, field(key), ends, count, SHOWN, (made) => truckFrom(JSON.stringify(made)));
+  shownIn: LengthFormat = INCHES,
+) => fanSteps(document, field(key), ends, count, shownIn, (made) => truckFrom(JSON.stringify(made)));
 function field(key: string) {
   const found = windowField(exampleDocument, truck.setup, key, "test.json");
   if (!found.ok) throw new TypeError(found.issues[0]!.mend);
@@ -40,6 +41,17 @@ describe("a fan's steps", () => {
       expect({ ...knuckle, pinAngle: 0 }).toEqual({ ...truck.setup.knuckle, pinAngle: 0 });
     }
     expect(fan("knuckle.pinAngle", [DEG, -DEG], 3).map(({ text }) => text)).toEqual(["1°", "0°", "−1°"]);
+  });
+
+  it("are written in the file's units, whatever they are shown in", () => {
+    const ends = [139.7, 152.4] as const;
+    const [shown, written] = [
+      fan("knuckle.hubFace", ends, 2, exampleDocument, { units: "mm" }),
+      fan("knuckle.hubFace", ends, 2),
+    ];
+    expect(shown.map(({ text }) => text)).toEqual(["139.7 mm", "152.4 mm"]);
+    expect(shown.map(({ document }) => document)).toEqual(written.map(({ document }) => document));
+    expect(shown[0]!.truck!.setup.knuckle.hubFace).toBeCloseTo(139.7, 9);
   });
 
   it.each([

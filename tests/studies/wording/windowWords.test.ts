@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import type { FieldWindow, Fit, SetBy } from "../../../src/studies/window/windowTypes.ts";
+import { windowSentences } from "../../../src/studies/wording/windowWords.ts";
+import { windowSubject } from "../window/windowSubject.ts";
+
+const { subject, model } = windowSubject("half-ton-on-air.json");
+
+const RANGE: SetBy = { kind: "range" };
+const LIMIT: SetBy = { kind: "limit", name: "bump stop" };
+const PART: SetBy = { kind: "part", part: "fender lip", side: "left", travel: 80, steer: 0.5, gap: 6 };
+
+/** What is told of a window of one fit, mm. */
+function told(fit: Fit, units: "in" | "mm" = "in"): readonly string[] {
+  const window: FieldWindow = {
+    field: "knuckle.hubFace",
+    kind: "length",
+    now: 160,
+    from: 100,
+    to: 200,
+    tolerance: 0.1,
+    between: { rank: "proven" },
+    fits: [fit],
+    closedBy: [],
+    opens: null,
+  };
+  return windowSentences(window, { model, format: { units, fraction: 16 }, document: subject.document });
+}
+
+describe("the sentences of a window", () => {
+  it("say that something is too near beyond an end only where something sets it", () => {
+    const proven = (fromSetBy: SetBy, toSetBy: SetBy) =>
+      told({ from: 120, to: 170, fromSetBy, toSetBy }).at(-1);
+    const start = "Proven at every value between the ends; each end is checked";
+    const by = `${start}, and 0.0039 in beyond`;
+    expect(proven(PART, PART)).toBe(`${by} it something is too near.`);
+    expect(proven(RANGE, { kind: "unfinished" })).toBe(`${start}.`);
+    expect(proven(RANGE, PART)).toBe(`${by} one that something sets, something is too near.`);
+    expect(proven(LIMIT, PART)).toBe(`${by} it the value does not fit.`);
+  });
+
+  it("tell a window narrower than a sixteenth finer, never from more to less", () => {
+    const [fits, least, most] = told({ from: 139.9, to: 140.5, fromSetBy: PART, toSetBy: RANGE });
+    expect(fits).toMatch(/^Hub-face distance fits from 5\.5079 in to 5\.5315 in; /);
+    expect(least).toMatch(/^Not less than 5\.5079 in: /);
+    expect(most).toMatch(/^Not more than 5\.5315 in: /);
+    const [mm] = told({ from: 139.92, to: 139.97, fromSetBy: PART, toSetBy: RANGE }, "mm");
+    expect(mm).toMatch(/fits from 139\.9200 mm to 139\.9700 mm/);
+  });
+});
