@@ -57,7 +57,7 @@ describe("solve", () => {
     expect(one.by.gap).toBeLessThan(0.3125);
     const { out } = captured(asked);
     expect(out).toMatch(
-      /^Hub-face distance 5\.\d+ in, on a tape 5 .* in \(now 6\.313 in\) gives worst gap of all 0\.31/m,
+      /^Hub-face distance 5\.\d+ in, on a tape 5 .* in \(now 6\.313 in\) gives a worst gap of 0\.31/m,
     );
     expect(out).toContain("Proven on both sides");
     expect(out).toContain("They are not a statement of safety");
