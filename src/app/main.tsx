@@ -11,6 +11,7 @@ import { shortcutKeys } from "./shell/shortcutKeys.ts";
 import { startStorage } from "./shell/storage/pageStorage.ts";
 import { hashOf, tellAddress } from "./state/address.ts";
 import { workbench } from "./state/workbench.ts";
+import { work } from "./work/work.ts";
 
 const root = document.getElementById("root");
 if (!root) throw new Error("main: the page has no #root to put the workbench in");
@@ -23,6 +24,7 @@ async function openLink(): Promise<void> {
   tellAddress();
 }
 
+work.start();
 applyTheme(workbench, document.documentElement);
 await startStorage();
 await openLink();

@@ -1,9 +1,7 @@
-import { chromium, type Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { PLOT_KINDS } from "../../src/app/clear/plots/curveKinds.ts";
 import { ROLL_KINDS } from "../../src/app/clear/plots/rollPlots.ts";
-import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
-import { serveFolder } from "../../src/serve/staticServer.ts";
-import { findBrowser } from "../browser/harness/findBrowser.ts";
+import { withBuiltPage } from "./builtPage.ts";
 import { printColumns } from "./printColumns.ts";
 
 /**
@@ -15,14 +13,7 @@ const PRESSES = 30;
 const FOUR = ["camber", "toe", "gap-steer", "scrub"];
 const ALL = ["gap-steer", "gap-travel", ...PLOT_KINDS.map(({ id }) => id), ...ROLL_KINDS.map(({ id }) => id)];
 
-const server = await serveFolder(process.env.WELLSWEEP_DIST ?? (await buildWorkbench()));
-const found = await findBrowser();
-const browser = await chromium.launch({
-  executablePath: found.executablePath,
-  args: [...found.args],
-  env: { ...found.env },
-});
-try {
+await withBuiltPage(async (browser, address) => {
   const rows: string[][] = [];
   for (const docked of [FOUR, ALL]) {
     const context = await browser.newContext({
@@ -30,12 +21,12 @@ try {
       reducedMotion: "reduce",
     });
     const page = await context.newPage();
-    await page.goto(server.address);
+    await page.goto(address);
     await page.evaluate((ids) => {
       localStorage.setItem("wellsweep plots", JSON.stringify({ docked: ids, isDockOpen: true }));
       localStorage.setItem("wellsweep fold fields", "open");
     }, docked);
-    await page.goto(`${server.address}/?again#choose`);
+    await page.goto(`${address}/?again#choose`);
     await page.locator(".curve-dock-plots path.plot-curve").first().waitFor({ state: "attached" });
     await page.locator('.verdict [aria-busy="false"]').waitFor();
     await page.getByRole("textbox", { name: "Pin angle" }).first().focus();
@@ -48,10 +39,7 @@ try {
   }
   printColumns([["a key in a field, to the curves painted", "median", "nine of ten", "worst"], ...rows]);
   console.log("times: wall clock, from the key's own time to the first task after the frame that shows them");
-} finally {
-  await browser.close();
-  await server.close();
-}
+});
 
 /** Presses an arrow key so many times, each when the curves before are painted. @returns ms, in rising order */
 async function follow(page: Page, presses: number): Promise<number[]> {

@@ -1,72 +1,36 @@
-import { chromium, type Page } from "playwright-core";
-import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
-import { serveFolder } from "../../src/serve/staticServer.ts";
-import { findBrowser } from "../browser/harness/findBrowser.ts";
-import { printColumns } from "./printColumns.ts";
-import { printTargets } from "./targets.ts";
+import type { Browser, Page } from "playwright-core";
+import { printRounds, withBuiltPage } from "./builtPage.ts";
 
 /**
  * How long the built page takes from the press that unfolds the fit chart of the plain truck, 30 × 30, until its first cells are
- * drawn and until all are: wall clock, with as many workers as the page starts here.
+ * drawn and until all are: with as many workers as the page starts here, a second after the truck's own answers have come.
  */
 const ROUNDS = Number(process.argv[2] ?? 3);
-/** ms. */
-const FIRST_AIM = 1000;
-const ALL_AIM = 10_000;
 /** Thirty values each. */
 const AXES = [
   { key: "wheel.backspacing", text: "3:5.9:0.1", table: null },
   { key: "tire.sectionWidth", text: "7:12.8:0.2", table: null },
 ];
 const CELLS = 900;
+/** Corners, middles of the sides and the middle. */
+const FIRST = 9;
 
-const server = await serveFolder(await buildWorkbench());
-const found = await findBrowser();
-const browser = await chromium.launch({
-  executablePath: found.executablePath,
-  args: [...found.args],
-  env: { ...found.env },
-});
-try {
-  const all: Drawn[] = [];
-  // The first one starts the browser's own processes and is not counted.
-  for (let i = 0; i <= ROUNDS; i++) all.push(await pressed());
-  const counted = all.slice(1);
-  printColumns([
-    ["fit chart of the page, from the press", ...counted.map((_, i) => String(i + 1)), "median"],
-    ...(["first", "whole"] as const).map((what) => [
-      { first: "first cells drawn", whole: `all ${CELLS} drawn` }[what],
-      ...counted.map((one) => `${Math.round(one[what])} ms`),
-      `${Math.round(middleOf(counted.map((one) => one[what])))} ms`,
-    ]),
-  ]);
-  console.log("times: wall clock; on a busy machine they are too long");
-  printTargets([
-    {
-      what: "first picture of a fit chart on the page",
-      found: middleOf(counted.map(({ first }) => first)),
-      limit: { atMost: FIRST_AIM },
-      unit: "ms",
-    },
-    {
-      what: "a fit chart of 30 × 30 on the page",
-      found: middleOf(counted.map(({ whole }) => whole)),
-      limit: { atMost: ALL_AIM },
-      unit: "ms",
-    },
-  ]);
-} finally {
-  await browser.close();
-  await server.close();
-}
+const TIMED = {
+  first: {
+    name: `first ${FIRST} cells drawn`,
+    aim: { what: "first picture of a fit chart on the page", ms: 1000 },
+  },
+  whole: { name: `all ${CELLS} drawn`, aim: { what: "a fit chart of 30 × 30 on the page", ms: 10_000 } },
+} as const;
 
 /** ms since the press. */
-interface Drawn {
-  readonly first: number;
-  readonly whole: number;
-}
+type Drawn = Readonly<Record<keyof typeof TIMED, number>>;
 
-async function pressed(): Promise<Drawn> {
+await withBuiltPage((browser, address) =>
+  printRounds("fit chart of the page, from the press", ROUNDS, TIMED, () => pressed(browser, address)),
+);
+
+async function pressed(browser: Browser, address: string): Promise<Drawn> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   try {
     const page = await context.newPage();
@@ -74,7 +38,7 @@ async function pressed(): Promise<Drawn> {
       (axes) => localStorage.setItem("wellsweep chart axes", JSON.stringify(axes)),
       AXES,
     );
-    await page.goto(`${server.address}/#choose`, { waitUntil: "load" });
+    await page.goto(`${address}/#choose`, { waitUntil: "load" });
     await page.locator(".verdict .verdict-word").waitFor();
     await page.locator(".axes-sketch").waitFor();
     await page.waitForTimeout(1000);
@@ -86,7 +50,7 @@ async function pressed(): Promise<Drawn> {
 
 function drawnAfterPress(page: Page): Promise<Drawn> {
   return page.evaluate(
-    (cells) =>
+    ([few, cells]) =>
       new Promise<Drawn>((resolve) => {
         const press = performance.now();
         let first = 0;
@@ -94,7 +58,7 @@ function drawnAfterPress(page: Page): Promise<Drawn> {
           const told = document.querySelectorAll(
             '.chart-grid td[data-sort]:not([data-sort="unfinished"])',
           ).length;
-          if (told === 0) return;
+          if (told < few) return;
           // Drawn with the next picture of the page.
           requestAnimationFrame(() => {
             first ||= performance.now() - press;
@@ -105,10 +69,6 @@ function drawnAfterPress(page: Page): Promise<Drawn> {
         }, 4);
         document.querySelector<HTMLElement>('[data-fold="chart"] > summary')!.click();
       }),
-    CELLS,
+    [FIRST, CELLS] as const,
   );
-}
-
-function middleOf(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 }

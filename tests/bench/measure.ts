@@ -70,7 +70,7 @@ function clocked(job: Job | ClockedJob): { readonly ns: number; readonly checksu
   return { ns: processorTime() - start, checksum };
 }
 
-function middleOf(values: readonly number[]): number {
+export function middleOf(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.floor(sorted.length / 2)]!;
 }

@@ -1,7 +1,5 @@
-import { chromium, type Locator, type Page } from "playwright-core";
-import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
-import { serveFolder } from "../../src/serve/staticServer.ts";
-import { findBrowser } from "../browser/harness/findBrowser.ts";
+import type { Locator, Page } from "playwright-core";
+import { withBuiltPage } from "./builtPage.ts";
 import { type Held, heldBy } from "./heldMemory.ts";
 import { printColumns } from "./printColumns.ts";
 import { printTargets } from "./targets.ts";
@@ -24,17 +22,10 @@ const HEAP_NOISE = 10;
 /** One object in a hundred drags: caches that fill late, code that is compiled late. */
 const OBJECT_NOISE = DRAGS / 100;
 
-const server = await serveFolder(await buildWorkbench());
-const found = await findBrowser();
-const browser = await chromium.launch({
-  executablePath: found.executablePath,
-  args: [...found.args],
-  env: { ...found.env },
-});
-try {
+await withBuiltPage(async (browser, address) => {
   const page = await browser.newPage({ viewport: { width: 900, height: 600 }, reducedMotion: "reduce" });
   const held = await heldBy(page);
-  await page.goto(server.address, { waitUntil: "load" });
+  await page.goto(address, { waitUntil: "load" });
   await page.locator(".stage canvas").waitFor();
   await page.locator('.verdict [aria-busy="false"]').waitFor();
 
@@ -45,10 +36,7 @@ try {
     looks.push(await held());
   }
   report(looks);
-} finally {
-  await browser.close();
-  await server.close();
-}
+});
 
 /** Moves height and steering to and fro by keys and pointer, so many pose changes in all. */
 async function drag(page: Page, count: number): Promise<void> {

@@ -1,7 +1,8 @@
 import "./buildRooms.css";
-import { lazy, Suspense, useDeferredValue } from "react";
+import { useDeferredValue } from "react";
 import { Fold } from "../parts/Fold.tsx";
 import { JumpBar } from "../parts/JumpBar.tsx";
+import { Late, LateBody } from "../parts/late.tsx";
 import { FieldWindowView } from "../parts/window/FieldWindowView.tsx";
 import type { Truck } from "../state/truck.ts";
 import { AsBuiltPanel } from "./asBuilt/AsBuiltPanel.tsx";
@@ -54,30 +55,26 @@ function WindowPanel({ truck }: { truck: Truck }) {
 }
 
 // Tables and strip are loaded where loads are asked for.
-const LoadsBody = lazy(async () => ({ default: (await import("./loads/LoadsBody.tsx")).LoadsBody }));
+const LOADS = new LateBody(async () => (await import("./loads/LoadsBody.tsx")).LoadsBody);
 
 /** Forces, shares of yield and weight, folded away until they are asked for. */
 function LoadsPanel({ truck }: { truck: Truck }) {
   return (
     <Fold id="loads" title="Loads" note="shares of yield, no verdict">
-      <Suspense fallback={<p>Setting up the loads…</p>}>
-        <LoadsBody truck={truck} />
-      </Suspense>
+      <Late of={LOADS} props={{ truck }} words="Setting up the loads…" />
     </Fold>
   );
 }
 
 // Form, catalogs and sheet are loaded where an order is asked for.
-const OrderBody = lazy(async () => ({ default: (await import("./order/OrderBody.tsx")).OrderBody }));
+const ORDER = new LateBody(async () => (await import("./order/OrderBody.tsx")).OrderBody);
 
 /** The order sheet, folded away until it is asked for. */
 function OrderPanel({ truck }: { truck: Truck }) {
   const { order } = truck.bolted.setup;
   return (
     <Fold id="order" title="Order" note={order === null ? "none yet" : (order.number ?? "begun")}>
-      <Suspense fallback={<p>Setting up the order…</p>}>
-        <OrderBody truck={truck} />
-      </Suspense>
+      <Late of={ORDER} props={{ truck }} words="Setting up the order…" />
     </Fold>
   );
 }

@@ -1,8 +1,18 @@
-import { type CellDocument, type ChartHead, cellDocument } from "../../studies/chart/chartDocument.ts";
+import type { Setup } from "../../setup/types/types.ts";
+import {
+  type CellDocument,
+  type ChartDocument,
+  type ChartHead,
+  cellDocument,
+  chartDocument,
+  chartHead,
+} from "../../studies/chart/chartDocument.ts";
 import { type ChartSearch, chartSearch } from "../../studies/chart/chartSearch.ts";
 import type { ChartAsk } from "../../studies/chart/chartTypes.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
+import { setupHeading } from "../../studies/wording/answerWords.ts";
+import { axisName } from "../../studies/wording/chartWords.ts";
 
 /** Some cells of a chart. The document: as typed, with the variant shown, without the body. */
 export interface ChartQuestion {
@@ -16,6 +26,22 @@ export interface ChartQuestion {
 export interface ChartPiece {
   readonly cells: readonly (readonly [cell: number, told: CellDocument])[];
   readonly present: ChartHead["present"];
+}
+
+/** The document of a whole chart by the pieces there are: the one that the command line prints once all are. */
+export function chartOfPieces(
+  setup: Setup,
+  { document, ask }: Omit<ChartQuestion, "cells">,
+  pieces: readonly ChartPiece[],
+): ChartDocument {
+  const [x, y] = [axisName(ask.x.key, document), axisName(ask.y.key, document)];
+  const cells = Array.from(
+    { length: ask.x.entries.length * ask.y.entries.length },
+    (): CellDocument => ({ unfinished: true }),
+  );
+  for (const piece of pieces) for (const [at, cell] of piece.cells) cells[at] = cell;
+  const head = chartHead(setup, ask, pieces[0]?.present ?? null, { of: setupHeading(setup), x, y });
+  return chartDocument(head, cells);
 }
 
 interface Known {

@@ -50,10 +50,15 @@ export class WorkClient {
     return this.#task === null;
   }
 
+  /** Starts its worker, for a task to come. */
+  start(): void {
+    this.#worker ??= this.#started();
+  }
+
   run<J extends JobName>(task: Task<J>): void {
     if (this.#task !== null) throw new Error("WorkClient.run: it is at another task");
     this.#task = task as unknown as Task<JobName>;
-    this.#worker ??= this.#started();
+    this.start();
     const { job, truck, question, given, seconds } = task;
     const request: WorkRequest<J> = {
       id: ++this.#id,
@@ -65,7 +70,7 @@ export class WorkClient {
     };
     this.#truck = truck ?? this.#truck;
     this.#given = given;
-    this.#worker.postMessage(request as WorkRequest, task.handOver);
+    this.#worker!.postMessage(request as WorkRequest, task.handOver);
   }
 
   /** Ends its worker and whatever that is at; nothing is heard of it any more. */

@@ -45,6 +45,8 @@ export class WorkRoom {
   readonly #wanted = new Map<object, readonly Entry[]>();
   readonly #listeners = new Set<() => void>();
   #running: readonly Running[] = [];
+  /** Whether anything was answered yet. */
+  #hasAnswered = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor({ startWorker, workers, sharers, seconds }: WorkRoomOptions) {
@@ -52,6 +54,11 @@ export class WorkRoom {
     this.#cache = new AnswerCache(seconds);
     this.#quick = [new WorkClient(startWorker)];
     this.#long = Array.from({ length: workers }, () => new WorkClient(startWorker));
+  }
+
+  /** Has a worker read its program before there is anything to ask: while the page is put together. */
+  start(): void {
+    this.#long[0]?.start();
   }
 
   /** Tells of every change of any answer. @returns ends that */
@@ -104,7 +111,11 @@ export class WorkRoom {
       if (now - one.since >= GRACE) this.#stop(one);
       else this.#timer = setTimeout(() => this.#schedule(), GRACE);
     }
+    // The page's first verdict is waited for most: nothing takes turns with it.
+    const isFirst =
+      !this.#hasAnswered && [...wanted].some((entry) => entry.wish.job === "check" && isOpen(entry));
     for (const entry of wanted) {
+      if (isFirst && entry.wish.job !== "check") continue;
       if (!isOpen(entry) || this.#running.some((one) => one.entry === entry)) continue;
       const clients = FOLLOWS_POSE.has(entry.wish.job) ? this.#quick : this.#long;
       const free = clients.filter(({ isFree }) => isFree);
@@ -183,6 +194,7 @@ export class WorkRoom {
 
   #end(one: Running, ended: Ended<JobName>): void {
     const { entry, wish, key, seconds } = one;
+    this.#hasAnswered = true;
     this.#running = this.#running.filter((each) => each !== one);
     const isLonger = entry.answeredKey === key;
     entry.answeredKey = key;

@@ -2,23 +2,24 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { documentFile } from "../../../src/app/parts/reportFiles.ts";
 import { truckOf } from "../../../src/app/state/truck.ts";
+import { chartOfPieces } from "../../../src/app/work/chartAnswer.ts";
 import { JOBS, type JobName, type Question } from "../../../src/app/work/jobs.ts";
 import { withoutVariants } from "../../../src/setup/editing/effectiveDocument.ts";
 import { removeAt } from "../../../src/setup/reading/setAt.ts";
 import { EFFORT } from "../../../src/studies/change/changeField.ts";
-import { asBuiltJson } from "../../../src/studies/documents/asBuiltJson.ts";
+import { readAxis } from "../../../src/studies/chart/readAxis.ts";
 import { changeJson } from "../../../src/studies/documents/changeJson.ts";
-import { loadsJson } from "../../../src/studies/documents/loadsJson.ts";
+import { oddsJson } from "../../../src/studies/documents/oddsJson.ts";
 import { solveJson } from "../../../src/studies/documents/solveJson.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
-import { variantWeights } from "../../../src/studies/strength/variantWeights.ts";
+import { oddsOf } from "../../../src/studies/odds/oddsOf.ts";
+import { oddsDocument } from "../../../src/studies/odds/oddsTruck.ts";
 import { captured } from "../../cli/captured.ts";
 import { setupFolder } from "../../cli/setupFolder.ts";
 import { demoDocument, lipAlone } from "../../studies/demoModel.ts";
 
 const folder = setupFolder();
 const LIP = folder.write("lip.json", demoDocument(lipAlone()));
-const ORDERED = "shared/ordered-knuckle.json";
 
 /** A truck as the page has it, and what its worker answers, with all the time it takes. */
 function page(file: string) {
@@ -54,30 +55,52 @@ describe("a document saved of an answer on the page is what the command line pri
     );
   });
 
+  it("a fit chart, in pieces that come in any order, between two stances and to part of the lock", async () => {
+    const { truck, bodiless, ask } = page(LIP);
+    const subject = { document: bodiless, setup: truck.setup, file: truck.file };
+    const [x, y] = [
+      readAxis("wheel.backspacing", "4, 4 1/4, 5", subject),
+      readAxis("tire.size", "P215/70R15, P235/70R15, 35x", subject),
+    ];
+    if (!x.ok || !y.ok) throw new TypeError("no such axes");
+    const [low, high] = ["driving", "aired out"].map(
+      (name) => truck.setup.stances.find((stance) => stance.name === name)!.travel,
+    );
+    const asked = {
+      document: bodiless,
+      ask: { x: x.value, y: y.value, travel: { low: low!, high: high! }, lock: 0.5 },
+    };
+    const pieces = [
+      [8, 0, 4],
+      [1, 2, 3, 5],
+      [6, 7],
+    ].map((cells) => ask("chart", { ...asked, cells }));
+    expect(pieces[0]!.present).not.toBeNull();
+    expect(await saved(truck, chartOfPieces(truck.setup, asked, pieces.reverse()))).toBe(
+      captured([
+        ...["chart", LIP, "--x", "wheel.backspacing=4, 4 1/4, 5", "--y"],
+        ...["tire.size=P215/70R15, P235/70R15, 35x", "--heights", "driving:aired out", "--lock", "0.5"],
+        ...["--json", "--budget", "900"],
+      ]).out,
+    );
+  });
+
+  // Of fewer draws than the page makes: they are what takes the time.
+  it("the odds, of the document that a worker is asked about", async () => {
+    const { truck, document } = page(LIP);
+    const asked = { document: oddsDocument(withoutVariants(document)), setup: truck.setup, file: "" };
+    const report = oddsOf({ ...asked, isAligned: false }, { draws: 60 });
+    expect(report.matters.length).toBeGreaterThan(2);
+    expect(await saved(truck, oddsJson(report, truck.setup.units))).toBe(
+      captured(["odds", LIP, "--draws", "60", "--json", "--budget", "900"]).out,
+    );
+  });
+
   it("what to change", async () => {
     const { truck, bodiless, ask } = page(LIP);
     const report = ask("change", { document: bodiless, order: EFFORT });
     expect(await saved(truck, changeJson(report, truck.setup.units))).toBe(
       captured(["change", LIP, "--json", "--budget", "900"]).out,
-    );
-  });
-
-  it("the loads at a pose", async () => {
-    const { truck, document, ask } = page(ORDERED);
-    const answer = ask("loads", { pose: { travel: 0, steer: 0.5 } });
-    if (!answer.ok) throw new TypeError(answer.issue.mend);
-    const told = loadsJson(answer.report, truck.setup.units, variantWeights(document, ORDERED));
-    expect(await saved(truck, told)).toBe(
-      captured(["loads", ORDERED, "--travel", "0", "--steer", "0.5", "--json"]).out,
-    );
-  });
-
-  it("the knuckles as built", async () => {
-    const { truck, ask } = page(ORDERED);
-    const report = ask("asBuilt", { isAligned: false });
-    expect(report).not.toBeNull();
-    expect(await saved(truck, asBuiltJson(report!, truck.model.setup))).toBe(
-      captured(["asbuilt", ORDERED, "--json", "--budget", "900"]).out,
     );
   });
 });

@@ -78,6 +78,23 @@ describe("the work room", () => {
     expect(workers[1]!.requests.map(({ truck }) => truck?.setup)).toEqual([two.setup, three.setup]);
   });
 
+  it("gives the page's first check all there is, and goes on with the rest once it is there", () => {
+    const { room, workers, asked } = opened(2);
+    room.start();
+    expect(workers.map(({ requests }) => requests)).toEqual([[]]);
+    room.want(me, [check()]);
+    room.want(other, [map(), pose(0)]);
+    expect([asked("map"), asked("poseLimits")]).toEqual([[], []]);
+    for (const worker of workers) answererOf((reply) => worker.say(reply))(worker.requests[0]!);
+    expect(room.of(check()).answer).toEqual(checkClearance(one.model));
+    expect([asked("map").length, asked("poseLimits").length]).toEqual([1, 1]);
+    // Of later ones nothing waits.
+    room.want(me, [check(two)]);
+    room.want(other, [map(), pose(1)]);
+    expect(asked("checkShare").length + asked("check").length).toBe(3);
+    expect(room.of(map()).underWay).not.toBeNull();
+  });
+
   it("passes over the trucks of a drag that are gone when a worker is free", () => {
     const { room, workers } = opened();
     for (const truck of [one, two, three]) room.want(me, [map(truck)]);
@@ -152,6 +169,9 @@ describe("a check shared out to several workers", () => {
 
   it("lets who is done first begin with the next, and stops with all its workers", () => {
     const { room, workers, asked } = opened(3);
+    // The page's first check is no such one.
+    room.want(me, [check(two)]);
+    for (const worker of [...workers]) answerBy(worker);
     room.want(me, [check(), map()]);
     answerBy(workers[2]!);
     expect(asked("map")).toHaveLength(1);
@@ -240,7 +260,7 @@ describe("an answer that was cut short", () => {
 describe("what follows the pose", () => {
   it("is asked one at a time, the last of what a drag went through, beside a long search", () => {
     const { room, workers, asked } = opened();
-    room.want(other, [check()]);
+    room.want(other, [map()]);
     for (const travel of [1, 2, 3]) room.want(me, [pose(travel)]);
     expect(asked("poseLimits")).toHaveLength(1);
     workers[1]!.done({ travel: 1 });

@@ -5,14 +5,11 @@ import { writtenValues } from "../../../setup/editing/writtenValues.ts";
 import { removeAt } from "../../../setup/reading/setAt.ts";
 import { axisPlace, entryChange } from "../../../studies/chart/chartAxis.ts";
 import { chartCsv } from "../../../studies/chart/chartCsv.ts";
-import { type CellDocument, chartDocument, chartHead } from "../../../studies/chart/chartDocument.ts";
 import { chartOrder, FIRST_CELLS } from "../../../studies/chart/chartOrder.ts";
 import type { ChartAsk } from "../../../studies/chart/chartTypes.ts";
 import type { AxisSubject } from "../../../studies/chart/readAxis.ts";
-import { setupHeading } from "../../../studies/wording/answerWords.ts";
 import { CAUTIONS } from "../../../studies/wording/cautions.ts";
 import {
-  axisName,
   cellSentence,
   chartSentences,
   legendSentence,
@@ -26,6 +23,7 @@ import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { chartOfPieces } from "../../work/chartAnswer.ts";
 import { useManyAnswers } from "../../work/useAnswer.ts";
 import { AxisField } from "./AxisField.tsx";
 import { ChartGrid, type Place } from "./ChartGrid.tsx";
@@ -33,8 +31,9 @@ import { type AxisTyped, keepAxes, keptAxes, readTypedAxis, startText } from "./
 import { askedPoses, keepPoses, keptPoses } from "./chartPoses.ts";
 import { PosesField } from "./PosesField.tsx";
 
-/** Cells of the first pieces, so that there is something to see at once, and of the others. */
-const PIECES = [FIRST_CELLS, 16, 24] as const;
+/** Cells of the first pieces, and of the others: the first picture comes of two workers at once, as soon from one as from the other. */
+const FIRST_PIECE = 3;
+const PIECES = [FIRST_PIECE, FIRST_CELLS - FIRST_PIECE, 16, 24] as const;
 const PIECE = 40;
 
 /** Cells of a chart on the page; more belong into pieces on the command line. */
@@ -114,17 +113,15 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
     [columns, rows, ask, subject],
   );
   const answers = useManyAnswers("chart", truck, questions, !isStopped);
-  const chart = useMemo(() => {
-    const names = {
-      of: setupHeading(truck.setup),
-      x: axisName(ask.x.key, subject.document),
-      y: axisName(ask.y.key, subject.document),
-    };
-    const cells = Array.from({ length: columns * rows }, (): CellDocument => ({ unfinished: true }));
-    for (const { answer } of answers) for (const [at, cell] of answer?.cells ?? []) cells[at] = cell;
-    const present = answers.find(({ answer }) => answer !== null)?.answer?.present ?? null;
-    return chartDocument(chartHead(truck.setup, ask, present, names), cells);
-  }, [answers, ask, columns, rows, subject, truck]);
+  const chart = useMemo(
+    () =>
+      chartOfPieces(
+        truck.setup,
+        { document: subject.document, ask },
+        answers.flatMap(({ answer }) => answer ?? []),
+      ),
+    [answers, ask, subject, truck],
+  );
   const done = answers.filter(({ answer }) => answer !== null).length;
   const failure = answers.find((one) => one.failure !== null)?.failure;
   const isBusy = done < answers.length && failure === undefined;
