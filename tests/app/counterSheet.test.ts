@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { truckAnswer } from "../../src/app/show/counter/whatIf.ts";
-import { readSheetFields, sheetFieldsIn } from "../../src/app/show/sheet/sheetFields.ts";
+import { readSheetFields, sheetFieldsIn } from "../../src/app/show/shop/sheetFields.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { type SteerLimits, steerLimits } from "../../src/studies/map/steerLimits.ts";
 import { type Stop, wheelStops } from "../../src/studies/map/stop.ts";

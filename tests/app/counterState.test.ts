@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { hubFaceRange, withHubFace } from "../../src/app/show/counter/whatIf.ts";
+import { putFitOn, withoutFit } from "../../src/app/show/shop/shopWheels.ts";
 import { chosenPair } from "../../src/app/state/counterStore.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
+import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
+import { effectiveDocument } from "../../src/setup/editing/effectiveDocument.ts";
+import { variantNames } from "../../src/setup/editing/resolveShown.ts";
+import { valueAt } from "../../src/setup/types/keyPath.ts";
+import { readFits } from "../../src/studies/chart/readFits.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
 import { exampleText } from "./exampleText.ts";
 
@@ -45,5 +51,41 @@ describe("another hub face", () => {
     const odd = hubFaceRange(6.01 * IN, 6.01 * IN, IN / 16);
     expect([odd.least / 16, odd.most / 16]).toEqual([5 + 9 / 16, 6.5]);
     expect(hubFaceRange(0.2 * IN, IN, IN / 16).least).toBe(1);
+  });
+});
+
+describe("a wheel of the shop's list on either of the two", () => {
+  const board = () => {
+    const store = createWorkbenchStore(exampleText, "test.json");
+    const { good, file, truck } = store.getState();
+    const list = "name,wheel.rimDiameter,wheel.rimWidth,wheel.backspacing\nDeep,15,8,5\nWide,15,10,5 1/2\n";
+    const read = readFits(list, { document: good!.document, setup: truck!.setup, file });
+    if (!read.ok) throw new Error(read.issues[0]!.mend);
+    const held = (name: string | null) => effectiveDocument(store.getState().document, name);
+    return { store, fits: read.value, held, names: () => variantNames(store.getState().document) };
+  };
+
+  it("is a variant of that truck with that wheel, one step to undo, and the board stays as it was", () => {
+    const { store, fits, held, names } = board();
+    const before = store.getState();
+    const put = putFitOn(store, "narrow", fits[0]!);
+    expect(put).toBe("narrow, Deep");
+    expect(valueAt(held(put), ["wheel", "backspacing"])).toBe(5);
+    expect(valueAt(held(put), ["knuckle", "hubFace"])).toEqual(
+      valueAt(held("narrow"), ["knuckle", "hubFace"]),
+    );
+    expect(store.getState().variant).toBe(before.variant);
+    store.getState().undo();
+    expect(names()).toEqual(variantNames(before.document));
+  });
+
+  it("is the same variant when it is asked for again, and another wheel goes in its place", () => {
+    const { store, fits, names } = board();
+    const put = putFitOn(store, null, fits[0]!);
+    expect(putFitOn(store, null, fits[0]!)).toBe(put);
+    expect(names().filter((name) => name.startsWith("Deep"))).toEqual(["Deep"]);
+    expect(withoutFit(put, fits, names())).toBeNull();
+    expect(withoutFit("narrow, Deep", fits, names())).toBe("narrow");
+    expect(withoutFit("narrow", fits, names())).toBe("narrow");
   });
 });

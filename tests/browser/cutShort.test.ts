@@ -50,12 +50,14 @@ describe("a page whose searches are cut short", () => {
         await note(page.locator(place)).first().waitFor(SOON);
       expect(await verdict(page).getAttribute("data-verdict")).toMatch(/^(unfinished|rubs)$/);
       expect(await read(note(verdict(page)))).toMatch(
-        /reached in the time allowed, not all of it.* Search longer$/,
+        /^Not all was searched in the time allowed: .* Search longer$/,
       );
       const { violations } = await new AxeBuilder({ page }).include("main").analyze();
       expect(violations).toEqual([]);
       await shot(page, `cut-short-${width}-${scheme}`);
+      const cutHeight = (await verdict(page).boundingBox())!.height;
       await finish(verdict(page));
+      expect((await verdict(page).boundingBox())!.height).toBe(cutHeight);
       await page.locator('.verdict[data-verdict="rubs"]').waitFor(SOON);
       await finish(page.locator(".limits"));
       expect(await read(page.locator(".limits"))).not.toMatch(/Not finished/);

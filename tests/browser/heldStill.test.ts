@@ -2,7 +2,9 @@
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { atRest } from "./harness/atRest.ts";
+import { FOLDS, unfold } from "./harness/folds.ts";
 import { mapDrawn, stageDrawn, verdict } from "./harness/reading.ts";
+import { goTo } from "./harness/stations.ts";
 import { sharedWorkbench } from "./harness/workbench.ts";
 
 const desk = sharedWorkbench({ viewport: { width: 1440, height: 900 }, colorScheme: "light" });
@@ -93,6 +95,14 @@ const ALONG = [
   [0.6, 0.4],
 ] as const;
 
+/** Of a mark: out of its own box, by its widths, and back. */
+const BESIDE = [
+  [0.5, 0.5],
+  [1.5, -0.5],
+  [-1, 1],
+  [0.5, 0.5],
+] as const;
+
 describe("nothing else moves while something is dragged", () => {
   it("height, steering, the map's dot, a section", async () => {
     const { page, problems } = await desk();
@@ -118,6 +128,60 @@ describe("nothing else moves while something is dragged", () => {
     await page.keyboard.press("Escape");
     await page.locator(".section-line").first().waitFor({ state: "attached" });
     expect(await about(page, slide("Section"), ALONG), "section").toEqual([]);
+    expect(problems()).toEqual([]);
+  });
+
+  it.each([
+    [1440, 900],
+    [1024, 768],
+    [390, 844],
+  ])(
+    "height and steering with all folds open, a point of the picture, at %i by %i",
+    async (width, height) => {
+      const { page, problems } = await desk();
+      await page.setViewportSize({ width, height });
+      await goTo(page, "Clear");
+      await verdict(page);
+      await stageDrawn(page);
+      await mapDrawn(page);
+      await atRest(page);
+      for (const title of FOLDS) await unfold(page, title);
+      await page.getByText(/^Bump steer over travel/).waitFor();
+      for (const name of ["Travel", "Steering"]) {
+        const slide = page.getByRole("slider", { name, exact: true });
+        expect(await about(page, slide, ALONG), name).toEqual([]);
+      }
+      await atRest(page);
+      await page.getByRole("button", { name: "Front", exact: true }).click();
+      await page.getByRole("button", { name: "Show", exact: true }).click();
+      await page.getByRole("checkbox", { name: "Points to move" }).check();
+      await page.keyboard.press("Escape");
+      const point = page.getByRole("button", { name: /^upper arm, front pivot: / });
+      await page.getByRole("combobox", { name: "Point" }).selectOption({ label: "upper arm, front pivot" });
+      await point.waitFor();
+      expect(await about(page, point, BESIDE), "point").toEqual([]);
+      await page.getByRole("button", { name: "Undo", exact: true }).click();
+      await page.getByRole("button", { name: "Show", exact: true }).click();
+      await page.getByRole("checkbox", { name: "Points to move" }).uncheck();
+      await page.keyboard.press("Escape");
+      expect(problems()).toEqual([]);
+    },
+  );
+
+  it.each([
+    [1440, 900],
+    [1024, 768],
+    [390, 844],
+  ])("the hub face tried at the counter, at %i by %i", async (width, height) => {
+    const { page, problems } = await desk();
+    await page.setViewportSize({ width, height });
+    await goTo(page, "Show");
+    const words = page.locator(".counter-sentences");
+    await words.waitFor();
+    await expect.poll(() => words.textContent(), { timeout: 30_000 }).not.toContain("…");
+    const slide = page.getByRole("slider", { name: /^What if B had another hub face/ });
+    expect(await about(page, slide, ALONG)).toEqual([]);
+    await page.getByRole("button", { name: /^Back to / }).click();
     expect(problems()).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import "./verdictPanel.css";
+import { lazy, Suspense } from "react";
 import type { Progress } from "../../setup/worksheet/worksheetState.ts";
 import { answerState } from "../../studies/doubts/doubt.ts";
 import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
@@ -25,6 +26,9 @@ import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
 import { useAnswer } from "../work/useAnswer.ts";
 
+// What is told after a change is not needed before there is one.
+const LastChange = lazy(async () => ({ default: (await import("./LastChange.tsx")).LastChange }));
+
 /** The answer over the whole range of travel and steering, and the way to its worst pose. */
 export function VerdictPanel() {
   const truck = useWorkbench((s) => s.truck);
@@ -50,6 +54,14 @@ export function VerdictPanel() {
         </h2>
         {truck.bolted.setup.alignment.targets && <StandingSwitch />}
         <StandingTag />
+        <CutShort study="verdict" of={[check]} />
+        <div className="last-change">
+          {!isFirst && station !== "show" && (
+            <Suspense>
+              <LastChange truck={truck} />
+            </Suspense>
+          )}
+        </div>
       </div>
       <div className="verdict-row" role="status" aria-busy={isFirst}>
         {state && (
@@ -67,7 +79,6 @@ export function VerdictPanel() {
         </p>
       </div>
       <div className="verdict-notes">
-        <CutShort study="nearest" of={[check]} />
         <DoubtNotes doubts={doubts} canConfirm goToField={goToField} />
         <ConfirmedNotes truck={truck} />
         <ExampleFields truck={truck} />

@@ -96,7 +96,10 @@ const REACHED = {
 } as const;
 
 /** Says that a study ended before it was through, what that means for its answer; `more` = how to have it search longer. */
-export function cutShortSentence(study: keyof typeof REACHED | "noEnvelope", more = ""): string {
+export function cutShortSentence(study: keyof typeof REACHED | "noEnvelope" | "verdict", more = ""): string {
+  // In one line with other things.
+  if (study === "verdict")
+    return `Not all was searched in the time allowed: another pose may be worse. ${more}`.trimEnd();
   if (study === "noEnvelope")
     return `The time allowed was not enough for the envelope: there is no surface yet. ${more}`.trimEnd();
   return `This is what was reached in the time allowed, not all of it: ${REACHED[study]}. ${more}`.trimEnd();

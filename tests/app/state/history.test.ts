@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { cameFrom } from "../../../src/app/state/lastStep.ts";
 import { documentSlice } from "../../../src/app/state/typedDocument.ts";
 import { createWorkbenchStore, type WorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
 import { exampleDocument, exampleText } from "../exampleText.ts";
@@ -176,5 +177,46 @@ describe("a gesture", () => {
       false,
     ]);
     expect(steps(store)).toBe(0);
+  });
+});
+
+describe("the state before the last step", () => {
+  /** Of each change of the history the hub face from where it came. */
+  const followed = () => {
+    const store = opened();
+    const came: unknown[] = [];
+    store.temporal.subscribe((now, then) => {
+      const before = cameFrom(now, then);
+      if (before !== undefined)
+        came.push(before && (before.document as typeof exampleDocument).knuckle.hubFace);
+    });
+    return { store, came };
+  };
+
+  it("is the one left, be it done, undone or done again, also many at once", () => {
+    const { store, came } = followed();
+    store.getState().editField(HUB_FACE, "6");
+    store.getState().editField(HUB_FACE, "5 7/8");
+    store.getState().undo();
+    store.getState().redo();
+    store.getState().stepBy(-2);
+    store.getState().stepBy(2);
+    store.getState().undo();
+    store.getState().editField(HUB_FACE, "5 3/4");
+    expect(came).toEqual(["6 1/8", 6, "5 7/8", 6, "5 7/8", "6 1/8", "5 7/8", 6]);
+  });
+
+  it("is none after a gesture that was called off, and the one before all of a gesture that was kept", () => {
+    const { store, came } = followed();
+    store.getState().beginGesture();
+    store.getState().editField(HUB_FACE, "6");
+    store.getState().editField(HUB_FACE, "5");
+    store.getState().cancelGesture();
+    expect(came).toEqual(["6 1/8", null]);
+    store.getState().beginGesture();
+    store.getState().editField(HUB_FACE, "6");
+    store.getState().editField(HUB_FACE, "5");
+    store.getState().endGesture();
+    expect(came.at(-1)).toBe("6 1/8");
   });
 });

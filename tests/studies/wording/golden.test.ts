@@ -95,6 +95,7 @@ function everywhere(): string {
   const studies = [
     "check",
     "nearest",
+    "verdict",
     "limits",
     "ways",
     "map",

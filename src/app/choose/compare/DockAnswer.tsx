@@ -1,23 +1,36 @@
 import "./dockAnswer.css";
+import { lazy, Suspense } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWaitingFor } from "../../measure/worksheet/useWaitingFor.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { WorstCell } from "./WorstCell.tsx";
 
+const LastChange = lazy(async () => ({ default: (await import("../../clear/LastChange.tsx")).LastChange }));
+
 export type DockAnswerProps = {
   truck: Truck;
   format: LengthFormat;
 };
 
-/** The answer over the whole range in few words, beside the curves' button on a phone: there a field is far from the banner. */
+/**
+ * The answer over the whole range in few words and what it was before the last change, beside the curves' button on a phone: there
+ * a field is far from the banner.
+ */
 export function DockAnswer({ truck, format }: DockAnswerProps) {
   const isWaiting = useWaitingFor() !== null;
   const check = useAnswer("check", isWaiting ? null : truck);
   if (check === null) return null;
   return (
-    <button type="button" className="dock-answer" onClick={() => window.scrollTo({ top: 0 })}>
-      <WorstCell check={check} format={format} />
-    </button>
+    <div className="dock-told">
+      <button type="button" className="dock-answer" onClick={() => window.scrollTo({ top: 0 })}>
+        <WorstCell check={check} format={format} />
+      </button>
+      <div className="last-change">
+        <Suspense>
+          <LastChange truck={truck} isShort />
+        </Suspense>
+      </div>
+    </div>
   );
 }

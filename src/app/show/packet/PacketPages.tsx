@@ -28,7 +28,7 @@ import { useAnswer } from "../../work/useAnswer.ts";
 import { toldOf } from "../counter/comparisonSentences.ts";
 import { type Comparison, nameWords, useComparison } from "../counter/useComparison.ts";
 import { SheetPage } from "../sheet/SheetPage.tsx";
-import { useSheetFields } from "../sheet/useSheetFields.ts";
+import { useSheetFields } from "../shop/useSheetFields.ts";
 import { ChoosePage } from "./ChoosePage.tsx";
 import { FloorPage } from "./FloorPage.tsx";
 import { LimitsPage } from "./LimitsPage.tsx";

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { changeSheetFields, useSheetFields } from "./useSheetFields.ts";
+import { changeSheetFields, useSheetFields } from "../shop/useSheetFields.ts";
 
 /** Pixels. Sharp in print at the size a logo has on the sheet; no camera's whole picture is kept. */
 const MOST = 640;

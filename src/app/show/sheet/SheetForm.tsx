@@ -1,9 +1,9 @@
 import type { Comparison } from "../counter/useComparison.ts";
 import { VariantChoices } from "../counter/VariantChoices.tsx";
+import type { SheetFields } from "../shop/sheetFields.ts";
+import { changeSheetFields, useSheetFields } from "../shop/useSheetFields.ts";
 import { LogoPicker } from "./LogoPicker.tsx";
 import { ShopWheels } from "./ShopWheels.tsx";
-import type { SheetFields } from "./sheetFields.ts";
-import { changeSheetFields, useSheetFields } from "./useSheetFields.ts";
 
 export type SheetFormProps = {
   comparison: Comparison;

@@ -16,8 +16,8 @@ import { MOST_SCANNED, QrCode } from "../counter/QrCode.tsx";
 import { type Comparison, type Contender, nameWords } from "../counter/useComparison.ts";
 import { useComparisonLink } from "../counter/useComparisonLink.ts";
 import { WheelPicture } from "../counter/WheelPicture.tsx";
+import { useSheetFields } from "../shop/useSheetFields.ts";
 import { SheetTable } from "./SheetTable.tsx";
-import { useSheetFields } from "./useSheetFields.ts";
 
 /** Letters are made smaller by steps of this, down to `SMALLEST`, of their usual size. */
 const STEP = 0.04;

@@ -1,12 +1,11 @@
-import { useMemo, useState } from "react";
-import { writtenValues } from "../../../setup/editing/writtenValues.ts";
-import type { AxisSubject } from "../../../studies/chart/readAxis.ts";
-import { type Fit, fitsList, readFits, withFit } from "../../../studies/chart/readFits.ts";
+import { useState } from "react";
+import { type Fit, fitsList, readFits } from "../../../studies/chart/readFits.ts";
 import { saveAs } from "../../parts/saveAs.ts";
 import { counter } from "../../state/counterStore.ts";
 import { workbench } from "../../state/workbench.ts";
 import type { Comparison } from "../counter/useComparison.ts";
-import { changeSheetFields, useSheetFields } from "./useSheetFields.ts";
+import { putFitOn, useShopWheels } from "../shop/shopWheels.ts";
+import { changeSheetFields } from "../shop/useSheetFields.ts";
 
 export type ShopWheelsProps = { comparison: Comparison };
 
@@ -15,17 +14,8 @@ const LONGEST = 500_000;
 
 /** Wheels and tires from a list the shop keeps: one of them on the current truck becomes B. The list stays in this browser. */
 export function ShopWheels({ comparison }: ShopWheelsProps) {
-  const { wheels } = useSheetFields();
   const [trouble, setTrouble] = useState("");
-  const truck = comparison.first?.truck ?? null;
-  const subject = useMemo((): AxisSubject | null => {
-    const { good, file } = workbench.getState();
-    return truck && good && { document: good.document, setup: truck.setup, file };
-  }, [truck]);
-  const read = useMemo(
-    () => (subject && wheels !== "" ? readFits(wheels, subject) : null),
-    [subject, wheels],
-  );
+  const { text: wheels, subject, read } = useShopWheels(comparison.first?.truck ?? null);
   if (!subject) return null;
   const take = async (file: File) => {
     const text = file.size > LONGEST ? null : await file.text().catch(() => null);
@@ -47,7 +37,7 @@ export function ShopWheels({ comparison }: ShopWheelsProps) {
       {fits.length > 0 && (
         <label>
           Put on the current truck, as B
-          <select value="" onChange={(event) => putOn(fits[Number(event.target.value)]!, subject)}>
+          <select value="" onChange={(event) => putOn(fits[Number(event.target.value)]!)}>
             <option value="" disabled>
               choose one of {fits.length}
             </option>
@@ -96,13 +86,8 @@ export function ShopWheels({ comparison }: ShopWheelsProps) {
   );
 }
 
-/** Makes a variant of the current truck with this wheel and tire, as one step to undo, and compares it as B. */
-function putOn(fit: Fit, subject: AxisSubject): void {
-  const { beginGesture, chooseVariant, duplicateAsVariant, endGesture } = workbench.getState();
-  const values = writtenValues(subject.document, withFit(subject.document, fit, subject), ["tire", "wheel"]);
-  beginGesture();
-  chooseVariant(null);
-  const name = duplicateAsVariant(fit.name, values);
-  endGesture();
-  counter.setState({ first: null, second: name, hubFace: null });
+/** Compares the setup as it stands with itself on this wheel and tire, as B. */
+function putOn(fit: Fit): void {
+  const second = putFitOn(workbench, null, fit);
+  if (second !== null) counter.setState({ first: null, second, hubFace: null });
 }

@@ -1,0 +1,71 @@
+import { useMemo } from "react";
+import { useStore } from "zustand";
+import { changeTold, type KnownTruck } from "../../studies/wording/lastChangeWords.ts";
+import { lastStep } from "../state/lastStep.ts";
+import { type Truck, trucks } from "../state/truck.ts";
+import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
+import { keepTogether } from "../words/keyWords.ts";
+import { useAnswer } from "../work/useAnswer.ts";
+
+export type LastChangeProps = {
+  truck: Truck;
+  /** Only what the worst gap was, beside what it is; default false. */
+  isShort?: boolean;
+};
+
+/** What the last step did to the main numbers, until the next one or until it is put away. */
+export function LastChange({ truck, isShort = false }: LastChangeProps) {
+  const format = useFormat();
+  const was = useTruckBefore(truck);
+  const isGesturing = useWorkbench((s) => s.isGesturing);
+  // One after the other, what is on the board first: what is only told beside it takes nothing from that.
+  const check = useAnswer("check", truck);
+  const before = check?.answer && !isGesturing ? was : null;
+  const checkBefore = useAnswer("check", before);
+  const isKnown = checkBefore?.answer != null;
+  const ways = useAnswer("wayEnds", isKnown ? truck : null);
+  const waysBefore = useAnswer("wayEnds", isKnown && ways?.answer ? before : null);
+  if (before === null || !check?.answer || !checkBefore?.answer) return null;
+  const {
+    worst,
+    before: short,
+    others,
+  } = changeTold(known(before, checkBefore.answer, waysBefore), known(truck, check.answer, ways), format);
+  return (
+    <>
+      <p aria-live="polite">
+        {keepTogether(isShort ? short : [`Last change: ${worst}`, ...others].join("; "))}
+      </p>
+      <button
+        type="button"
+        className="small-button"
+        aria-label="Put away what the last change did"
+        onClick={() => lastStep.setState({ before: null })}
+      >
+        ✕
+      </button>
+    </>
+  );
+}
+
+/** The truck shown, as it was before the last step; null = there is no such. */
+function useTruckBefore(truck: Truck): Truck | null {
+  const before = useStore(lastStep, (s) => s.before);
+  const documentId = useWorkbench((s) => s.documentId);
+  const variant = useWorkbench((s) => s.variant);
+  const isAligned = useWorkbench((s) => s.isAligned);
+  return useMemo(() => {
+    const { document, file = "", meshes } = before ?? {};
+    if (!document || !meshes || before?.documentId !== documentId) return null;
+    const made = trucks.make(document, file, variant, meshes, isAligned);
+    return made.ok && made.value !== truck ? made.value : null;
+  }, [before, documentId, variant, isAligned, truck]);
+}
+
+function known(
+  { model }: Truck,
+  report: KnownTruck["report"],
+  ways: { readonly answer: KnownTruck["ways"]; readonly isCut: boolean } | null,
+): KnownTruck {
+  return { model, report, ways: ways?.isCut ? null : (ways?.answer ?? null) };
+}

@@ -1,0 +1,78 @@
+import { useMemo } from "react";
+import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+
+import { variantNames } from "../../../setup/editing/resolveShown.ts";
+import { isSameJson, writtenValues } from "../../../setup/editing/writtenValues.ts";
+import { removeAt } from "../../../setup/reading/setAt.ts";
+import type { Result } from "../../../setup/types/types.ts";
+import type { AxisSubject } from "../../../studies/chart/readAxis.ts";
+import { type Fit, readFits, withFit } from "../../../studies/chart/readFits.ts";
+import { type Truck, trucks } from "../../state/truck.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import type { WorkbenchStore } from "../../state/workbenchStore.ts";
+import { useSheetFields } from "./useSheetFields.ts";
+
+/** Blocks that a line of the list tells. */
+const TOLD = ["tire", "wheel"] as const;
+
+export interface ShopWheels {
+  /** The list as the shop wrote it; "" = it keeps none. */
+  readonly text: string;
+  /** What it is read for; null without a truck. */
+  readonly subject: AxisSubject | null;
+  /** The list read for that truck; null where there is none. */
+  readonly read: Result<readonly Fit[]> | null;
+}
+
+/** The wheels and tires that the shop keeps, read for a truck. */
+export function useShopWheels(truck: Truck | null): ShopWheels {
+  const { wheels: text } = useSheetFields();
+  const good = useWorkbench((s) => s.good);
+  const file = useWorkbench((s) => s.file);
+  const subject = useMemo(
+    () => truck && good && { document: good.document, setup: truck.setup, file },
+    [truck, good, file],
+  );
+  const read = useMemo(() => (subject && text !== "" ? readFits(text, subject) : null), [subject, text]);
+  return { text, subject, read };
+}
+
+/** The truck that a variant is with another wheel of the list on it, by its name; of any other the very same. */
+export function withoutFit(
+  variant: string | null,
+  fits: readonly Fit[],
+  names: readonly string[],
+): string | null {
+  for (const { name } of fits) {
+    if (variant === name) return null;
+    const base = variant?.endsWith(`, ${name}`) ? variant.slice(0, -name.length - 2) : null;
+    if (base !== null && names.includes(base)) return base;
+  }
+  return variant;
+}
+
+/**
+ * Puts a wheel and tire of the list on a truck, as a variant of its own and one step to undo; where there is that variant already,
+ * it is that. The variant on the board stays.
+ * @param base the truck: a variant, null = the setup as it stands
+ * @returns the variant's name; null = the truck cannot be put together
+ */
+export function putFitOn(store: WorkbenchStore, base: string | null, fit: Fit): string | null {
+  const { good, file, meshes, variant, ...actions } = store.getState();
+  if (good === null) return null;
+  const made = trucks.make(good.document, file, base, meshes);
+  if (!made.ok) return null;
+  const document = base === null ? withoutVariants(good.document) : effectiveDocument(good.document, base);
+  const fitted = withFit(document, fit, { file, setup: made.value.setup });
+  const name = base === null ? fit.name : `${base}, ${fit.name}`;
+  const there = variantNames(good.document).includes(name) ? effectiveDocument(good.document, name) : null;
+  // Which numbers are still an example's follows each edit by itself.
+  const numbers = (of: unknown) => removeAt(of, ["fromExample"]);
+  if (there !== null && isSameJson(numbers(there), numbers(fitted))) return name;
+  actions.beginGesture();
+  actions.chooseVariant(base);
+  const put = actions.duplicateAsVariant(name, writtenValues(document, fitted, TOLD));
+  actions.endGesture();
+  actions.chooseVariant(variant);
+  return put;
+}
