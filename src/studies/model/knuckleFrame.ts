@@ -17,9 +17,9 @@ export function rideGap(
   const { pinLead, pinHeight, pinAngle, hubFace } = knuckle;
   const cos = Math.cos(pinAngle);
   const sin = Math.sin(pinAngle);
-  const row = new Float64Array(GAP_ROW);
-  partGapTo(row, 0, ring, wheelIn(frame, knuckle, wheelOffset), 0, partShapeOf(part, false));
-  if (frame === "knuckle") return row;
+  const wheel = wheelIn(frame, knuckle, wheelOffset);
+  if (frame === "knuckle") return newRow(ring, part, wheel);
+  const row = hubRow(ring, part, wheel).slice();
   for (let at = GAP.point; at < GAP_ROW; at += 3) {
     const y = hubFace + row[at + 1]!;
     const z = row[at + 2]!;
@@ -27,6 +27,26 @@ export function rideGap(
     row[at + 1] = y * cos + z * sin;
     row[at + 2] = pinHeight - y * sin + z * cos;
   }
+  return row;
+}
+
+function newRow(ring: RingShape, part: PartInput, wheel: Float64Array): Float64Array {
+  const row = new Float64Array(GAP_ROW);
+  partGapTo(row, 0, ring, wheel, 0, partShapeOf(part, false));
+  return row;
+}
+
+/** Rows in the hub frame, the one asked for last at the end. */
+const hubRows = new Map<string, Float64Array>();
+const KEPT = 32;
+
+/** The same, once as long as ring, part and wheel are alike: no number of the knuckle or the truck changes what is mounted on the hub. */
+function hubRow(ring: RingShape, part: PartInput, wheel: Float64Array): Float64Array {
+  const key = JSON.stringify([ring.outline, part, [...wheel]]);
+  const row = hubRows.get(key) ?? newRow(ring, part, wheel);
+  hubRows.delete(key);
+  hubRows.set(key, row);
+  if (hubRows.size > KEPT) hubRows.delete(hubRows.keys().next().value!);
   return row;
 }
 

@@ -32,3 +32,31 @@ it("laid over, each truck's curve is of the nearest part that moves against the 
     expect(ys.some((y) => Math.abs(y - least) < 1e-6)).toBe(true);
   }
 });
+
+it("not laid over, its curves are of the four parts that come nearest of all, with what rides along as near as it is", () => {
+  const text = readFileSync("shared/half-ton-limits.json", "utf8");
+  const made = truckOf(text, "half-ton-limits.json", null);
+  if (!made.ok) throw new TypeError(made.issues[0]!.mend);
+  const { series } = gapOverSteer(made.value, 0);
+  const all = series[0]!.points.map(({ x }) => {
+    const pose = solvePose(made.value.model.frontEnd, 0, x);
+    if (!pose.ok) throw new TypeError("stands");
+    const gaps = new Map<string, number>();
+    for (const { part, gap } of gapsAt(made.value.model, pose))
+      gaps.set(part, Math.min(gap, gaps.get(part) ?? gap));
+    return gaps;
+  });
+  const least = [...all[0]!.keys()].map(
+    (part) => [part, Math.min(...all.map((gaps) => gaps.get(part)!))] as const,
+  );
+  const nearest = least.sort((a, b) => a[1] - b[1]).slice(0, 4);
+  expect(series.map(({ name }) => name)).toEqual(nearest.map(([part]) => part));
+  // Two of them ride on the knuckle: told a micrometer too large at most.
+  expect(nearest.filter(([part]) => part.startsWith("caliper")).length).toBeGreaterThan(0);
+  for (const { name, points } of series)
+    for (const [k, { y }] of points.entries()) {
+      const off = y! - all[k]!.get(name)!;
+      expect(off).toBeGreaterThan(-1e-6);
+      expect(off).toBeLessThan(1e-3 + 1e-6);
+    }
+});

@@ -1,3 +1,4 @@
+import type { Pair } from "../../../studies/model/pairs.ts";
 import { type GapEntry, gapsAt } from "../../../studies/reports/gapsAt.ts";
 import { solvePose } from "../../../suspension/solvePose.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
@@ -12,6 +13,9 @@ const POINTS = 33;
 const MOST_PARTS = 4;
 /** mm. A gap that changes by less over all poses rides along with the wheel. */
 const MOVES = 1e-3;
+/** mm. What rides together is told by so much too large at most: no picture shows it, and it takes a thirtieth of the time. */
+const COARSE = 1e-3;
+const NO_GAPS: ReadonlyMap<string, number> = new Map();
 const NONE: readonly NamedTruck[] = [];
 const LINES = ["solid", "dashed", "dotted", "dashed"] as const;
 
@@ -23,7 +27,6 @@ export const gapOverSteer = memoLast(
     others: readonly NamedTruck[] = NONE,
     scale: SteerScale = "lock",
   ): PlotSpec => {
-    const steers = spread(-1, 1, POINTS);
     const onScale = (of: Truck, curves: readonly Series[]) => {
       const { fromInput } = steerAxis(of, travel, scale);
       return fromInput === undefined
@@ -33,11 +36,7 @@ export const gapOverSteer = memoLast(
             points: curve.points.map(({ x, y }) => ({ x: fromInput(x), y })),
           }));
     };
-    const curves = (of: Truck) =>
-      onScale(
-        of,
-        curvesOf(of, steers, (steer) => [travel, steer], others.length > 0),
-      );
+    const curves = (of: Truck) => onScale(of, curvesOf(of, { over: "steer", at: travel }, others.length > 0));
     return {
       id: "gap-steer",
       title: "Gap over steering at this height",
@@ -54,10 +53,7 @@ export const gapOverSteer = memoLast(
 /** Gap of each part (its nearer side) against height at this steer; with others laid over, the least of all of each truck. */
 export const gapOverTravel = memoLast(
   (truck: Truck, steer: number, others: readonly NamedTruck[] = NONE): PlotSpec => {
-    const curves = (of: Truck) => {
-      const { droop, bump } = of.setup.travel;
-      return curvesOf(of, spread(droop, bump, POINTS), (travel) => [travel, steer], others.length > 0);
-    };
+    const curves = (of: Truck) => curvesOf(of, { over: "travel", at: steer }, others.length > 0);
     return {
       id: "gap-travel",
       title: "Gap over height at this steering",
@@ -113,37 +109,68 @@ function levelsOf(truck: Truck): { readonly at: number; readonly name: string }[
   ];
 }
 
-/** @param isWhole of every part that moves against the wheel (if there is none: of all), else of the nearest alone */
-function curvesOf(
-  truck: Truck,
-  xs: readonly number[],
-  poseAt: (x: number) => readonly [travel: number, steer: number],
-  isWhole: boolean,
-): Series[] {
-  const { pairs } = truck.model;
-  // What rides together is most of the work of all gaps.
-  const moving = isWhole ? pairs.filter(({ kind }) => kind !== "together") : pairs;
-  const looked = { pairs: moving.length > 0 ? moving : pairs };
+/** Along what gaps are told, and where the other of travel (mm) and steering stands. */
+interface Cut {
+  readonly over: "travel" | "steer";
+  readonly at: number;
+}
+
+interface CutCurves extends Cut {
+  readonly isWhole: boolean;
+  readonly curves: readonly Series[];
+}
+
+const known = new WeakMap<Truck, CutCurves>();
+
+/**
+ * Curves of a truck, once as long as it is asked the same: others laid over it do not change with it.
+ * @param isWhole of every part that moves against the wheel (if there is none: of all), else of the nearest alone
+ */
+function curvesOf(truck: Truck, { over, at }: Cut, isWhole: boolean): readonly Series[] {
+  const last = known.get(truck);
+  if (last?.over === over && last.at === at && last.isWhole === isWhole) return last.curves;
+  const curves = newCurves(truck, { over, at }, isWhole);
+  known.set(truck, { over, at, isWhole, curves });
+  return curves;
+}
+
+function newCurves({ model, setup }: Truck, { over, at }: Cut, isWhole: boolean): Series[] {
+  const { droop, bump } = setup.travel;
+  const xs = over === "travel" ? spread(droop, bump, POINTS) : spread(-1, 1, POINTS);
+  const moving = model.pairs.filter(({ kind }) => kind !== "together");
   const gaps = xs.map((x): readonly GapEntry[] | null => {
-    const [travel, steer] = poseAt(x);
-    const pose = solvePose(truck.model.frontEnd, travel, steer);
-    return pose.ok ? gapsAt(looked, pose) : null;
+    const pose = over === "travel" ? solvePose(model.frontEnd, x, at) : solvePose(model.frontEnd, at, x);
+    return pose.ok ? gapsAt({ pairs: moving }, pose) : null;
   });
   const least = new Map<string, number>();
   for (const entries of gaps) {
     for (const { part, gap } of entries ?? []) least.set(part, Math.min(gap, least.get(part) ?? gap));
   }
-  const parts = [...least].sort((a, b) => a[1] - b[1]).slice(0, isWhole ? least.size : MOST_PARTS);
-  return parts.map(([part], i) => ({
+  const riding = isWhole && moving.length > 0 ? NO_GAPS : ridingGaps(model.pairs, least);
+  const parts = [...least, ...riding].sort((a, b) => a[1] - b[1]);
+  return parts.slice(0, isWhole ? parts.length : MOST_PARTS).map(([part], i) => ({
     name: part,
     line: LINES[i % LINES.length]!,
     isMain: i === 0,
-    points: xs.map((x, k) => ({ x, y: nearerOf(gaps[k] ?? null, part) })),
+    points: xs.map((x, k) => ({
+      x,
+      y: gaps[k] === null ? null : (riding.get(part) ?? nearerOf(gaps[k]!, part)),
+    })),
   }));
 }
 
-function nearerOf(entries: readonly GapEntry[] | null, part: string): number | null {
-  if (entries === null) return null;
+/** Of what rides together, the same at every pose and on both sides, the gaps that are among the nearest. */
+function ridingGaps(pairs: readonly Pair[], least: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+  const beat = [...least.values()].sort((a, b) => a - b)[MOST_PARTS - 1] ?? Number.POSITIVE_INFINITY;
+  const found = new Map<string, number>();
+  for (const pair of pairs) {
+    if (pair.kind !== "together" || found.has(pair.name)) continue;
+    found.set(pair.name, pair.roughGap(beat, COARSE));
+  }
+  return new Map([...found].filter(([, gap]) => gap < beat));
+}
+
+function nearerOf(entries: readonly GapEntry[], part: string): number | null {
   let least: number | null = null;
   for (const entry of entries) {
     if (entry.part === part && (least === null || entry.gap < least)) least = entry.gap;
