@@ -4,6 +4,7 @@ import { ExitCode, InputError } from "./asked/inputError.ts";
 import type { Terminal } from "./asked/terminal.ts";
 import { StreamFailure } from "./disk/outStream.ts";
 import { makeProgram } from "./program.ts";
+import { ThreadsRefused } from "./threads/shareOut.ts";
 
 /**
  * A command line with `help [VERB]` as `[VERB] --help`. What is no verb stays alone, to be refused: not even with --help
@@ -90,7 +91,7 @@ function tell(terminal: Terminal, line: string): void {
 
 function errorLine(error: unknown, verbs: readonly string[], args: readonly string[]): string {
   if (error instanceof InputError) return error.message;
-  if (error instanceof StreamFailure) return `wellsweep: ${error.message}`;
+  if (error instanceof StreamFailure || error instanceof ThreadsRefused) return `wellsweep: ${error.message}`;
   if (error instanceof CommanderError) return usageLine(error, verbs, args);
   return faultLine(error);
 }

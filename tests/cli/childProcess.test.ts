@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { closeSync, openSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { describe, expect, it } from "vitest";
 import { run } from "../../src/cli/run.ts";
 import { demoDocument, lipAlone } from "../studies/demoModel.ts";
@@ -83,6 +84,30 @@ describe("the command line as a process", () => {
       2,
       "",
       "wellsweep: a fault of the program itself, please report it: a thread ended before it had an answer\n",
+    ]);
+  });
+
+  it("does not wait for threads that cannot start: one line with the mend, exit 2", () => {
+    const dies = `const { workerData } = require("node:worker_threads"); if (workerData?.of !== undefined) process.exit(3);`;
+    // As the command line does, with less patience.
+    const script = folder.write(
+      "impatient.mjs",
+      `import { run } from ${JSON.stringify(pathToFileURL(join(dirname(main), "run.js")))};
+import { shareOut } from ${JSON.stringify(pathToFileURL(join(dirname(main), "threads/shareOut.js")))};
+const write = (stream) => (text) => void stream.write(text);
+process.exitCode = run(process.argv.slice(2), {
+  writeOut: write(process.stdout),
+  writeError: write(process.stderr),
+  shareOut: (job, ask, seconds, onProgress) => shareOut(job, ask, seconds, onProgress, 2, 5),
+});`,
+    );
+    const env = { ...process.env, NODE_OPTIONS: `--require=${folder.write("keeperDies.cjs", dies)}` };
+    const args = [script, "odds", lip, "--draws", "400"];
+    const child = spawnSync(process.execPath, args, { encoding: "utf8", env, timeout: 60_000 });
+    expect([child.status, child.stdout, child.stderr]).toEqual([
+      2,
+      "",
+      expect.stringMatching(/^wellsweep: the threads that share this job could not be started .*ulimit.*\n$/),
     ]);
   });
 

@@ -1,6 +1,6 @@
 import { type MessagePort, workerData } from "node:worker_threads";
 import type { SharedJob } from "./sharedJobs.ts";
-import { startThread } from "./startThread.ts";
+import { BEAT, startThread, TOLD } from "./startThread.ts";
 import type { ThreadEnd, ThreadTask } from "./thread.ts";
 
 /** What the keeper of the threads is started with. */
@@ -21,13 +21,20 @@ function ended(at: number, end: ThreadEnd<SharedJob>): void {
   ends.set(at, end);
   if (end.ok && ends.size < of) return;
   port.postMessage(ends);
-  Atomics.store(task.told, 0, 1);
-  Atomics.notify(task.told, 0);
+  Atomics.store(task.told, TOLD.ended, 1);
+  Atomics.notify(task.told, TOLD.ended);
 }
 
-for (let at = 0; at < of; at++) {
-  const thread = startThread("thread", { ...task, share: { at, of } });
-  thread.on("message", (end: ThreadEnd<SharedJob>) => ended(at, end));
-  thread.on("error", ({ message }) => ended(at, { ok: false, message }));
-  thread.on("exit", () => ended(at, { ok: false, message: "a thread ended before it had an answer" }));
+setInterval(() => Atomics.add(task.told, TOLD.beats, 1), BEAT).unref();
+for (let at = 0; at < of; at++) start(at);
+
+function start(at: number): void {
+  try {
+    const thread = startThread("thread", { ...task, share: { at, of } });
+    thread.on("message", (end: ThreadEnd<SharedJob>) => ended(at, end));
+    thread.on("error", ({ message }) => ended(at, { ok: false, message }));
+    thread.on("exit", () => ended(at, { ok: false, message: "a thread ended before it had an answer" }));
+  } catch (error) {
+    ended(at, { ok: false, message: String(error), isRefused: true });
+  }
 }

@@ -17,3 +17,16 @@ export function startThread(name: string, data: object, transferList: MessagePor
     transferList,
   });
 }
+
+/** Where numbers that threads tell each other stand in the row they share. */
+export const TOLD = {
+  /** 1 once all is done, or one thread failed. */
+  ended: 0,
+  /** Rises as long as the keeper lives. */
+  beats: 1,
+  /** From here on how far each share is, in millionths. */
+  shares: 2,
+} as const;
+
+/** ms between two signs of the keeper's life, and between two looks for them. */
+export const BEAT = 200;

@@ -2,6 +2,7 @@ import { parentPort, workerData } from "node:worker_threads";
 import { Budget } from "../../studies/numeric/budget.ts";
 import { processorMs } from "./processorMs.ts";
 import { SHARED_JOBS, type Share, type SharedAnswer, type SharedAsk, type SharedJob } from "./sharedJobs.ts";
+import { TOLD } from "./startThread.ts";
 
 /** What a thread is started with. */
 export interface ThreadTask<J extends SharedJob = SharedJob> {
@@ -10,14 +11,19 @@ export interface ThreadTask<J extends SharedJob = SharedJob> {
   readonly share: Share;
   /** Processor time of the whole process from now on. */
   readonly seconds: number;
-  /** The first number is 1 once all is done, or one of them failed; then how far each is, in millionths. */
+  /** As `TOLD` has it. */
   readonly told: Int32Array;
 }
 
 /** How a thread ended. */
 export type ThreadEnd<J extends SharedJob> =
   | { readonly ok: true; readonly answer: SharedAnswer<J> }
-  | { readonly ok: false; readonly message: string };
+  | {
+      readonly ok: false;
+      readonly message: string;
+      /** It never began: the system had no room for it. */
+      readonly isRefused?: true;
+    };
 
 const { job, ask, share, seconds, told } = workerData as ThreadTask;
 
@@ -26,7 +32,7 @@ function ended(): ThreadEnd<SharedJob> {
     const run = {
       share,
       budget: Budget.of(seconds, processorMs),
-      onProgress: (done: number) => void Atomics.store(told, 1 + share.at, Math.round(1e6 * done)),
+      onProgress: (done: number) => void Atomics.store(told, TOLD.shares + share.at, Math.round(1e6 * done)),
     };
     return { ok: true, answer: SHARED_JOBS[job](ask as never, run) };
   } catch (error) {

@@ -129,3 +129,8 @@ export function missingShardsMend(missing: readonly number[], of: number): strin
 
 /** A piece that was cut off while it was written, or changed. */
 export const BROKEN_SHARD = "does not hold every cell of its piece once; run that piece again";
+
+/** Threads that share a job and cannot start. @param why as the system says it */
+export function noThreadsMend(why: string): string {
+  return `the threads that share this job could not be started (${why}); end other programs, or allow more memory and processes (ulimit -v, ulimit -u), and run it again`;
+}
