@@ -94,6 +94,9 @@ export interface Measured {
   readonly cutShort?: true;
 }
 
+/** The truck alone. */
+export type MeasuredTruck = Pick<Measured, "points" | "sizes">;
+
 /** One row of the covariance. */
 export type Coordinate =
   | { readonly point: PointName; readonly side: Side; readonly axis: Axis }

@@ -3,7 +3,7 @@ import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { ReadingSize } from "../../setup/types/readingTypes.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { RIM_FLANGE_WIDTH } from "../../units/wheelOffset.ts";
-import type { Measured } from "./measured.ts";
+import type { MeasuredTruck } from "./measured.ts";
 import { tireFromCalipers } from "./tireFromCalipers.ts";
 
 /** What a size tells, by its place in the setup: a length, or rows of them, mm. */
@@ -15,7 +15,11 @@ export interface SizeValue {
 }
 
 /** What the sizes say of truck, wheel and tire. @param document as it is so far */
-export function sizeValues({ sizes }: Measured, document: unknown, units: LengthUnit): readonly SizeValue[] {
+export function sizeValues(
+  { sizes }: MeasuredTruck,
+  document: unknown,
+  units: LengthUnit,
+): readonly SizeValue[] {
   const read = new Map<ReadingSize, number>(sizes.map(({ size, at }) => [size, at]));
   const found: SizeValue[] = [];
   const length = (path: KeyPath, value: number, removes: readonly KeyPath[] = []) =>

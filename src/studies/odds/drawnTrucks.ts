@@ -6,7 +6,7 @@ import type { TruckToVary } from "../window/truckOverField.ts";
 import { type WindowField, windowField } from "../window/windowField.ts";
 import { type OddsInput, oddsInputs } from "./oddsInputs.ts";
 import { type OddsTruck, oddsTruck } from "./oddsTruck.ts";
-import { type ReadInput, readInputs } from "./readInputs.ts";
+import { type MovingInput, readInputs } from "./readInputs.ts";
 
 /** What keeps a drawn value inside the ends of its field, mm or radians: an end may not be allowed itself. */
 const INSIDE = 1e-6;
@@ -28,11 +28,16 @@ export class DrawnTrucks {
   constructor(truck: TruckToVary, seed: number) {
     const told = new Set(truck.setup.within.map(({ path }) => keyText(path)));
     const read = readInputs(truck.document, told);
-    const byReading = new Set(read.flatMap(({ moves }) => moves.map(({ path }) => keyText(path))));
+    const byReading = new Set(read.inputs.flatMap(({ moves }) => moves.map(({ path }) => keyText(path))));
     const { inputs, leftOut } = oddsInputs(truck.setup, byReading);
     const asked = [
-      ...inputs.map((input): ReadInput => ({ ...input, moves: [{ path: input.path, by: input.within }] })),
-      ...read,
+      ...inputs.map(
+        (input): MovingInput => ({
+          ...input,
+          moves: [{ path: input.path, by: input.within }, ...read.movesWith(input)],
+        }),
+      ),
+      ...read.inputs,
     ];
     const paths = asked.flatMap(({ moves }) => moves.map(({ path }) => path));
     this.truck = oddsTruck(
@@ -40,10 +45,11 @@ export class DrawnTrucks {
       new Set(paths.flatMap((path) => (path[1] === "body" ? [Number(path[2])] : []))),
     );
     const { document, setup, file } = this.truck;
-    const fields = new Map(
-      [...new Set(paths.map(keyText))].map((key) => [key, windowField(document, setup, key, file)] as const),
-    );
-    const isDrawn = ({ moves }: ReadInput) => moves.some(({ path }) => fields.get(keyText(path))!.ok);
+    // A tire given another diameter forgets its loaded radius: that is written after it.
+    const isLate = (key: string) => key === "tire.loadedRadius";
+    const keys = [...new Set(paths.map(keyText))].toSorted((a, b) => Number(isLate(a)) - Number(isLate(b)));
+    const fields = new Map(keys.map((key) => [key, windowField(document, setup, key, file)] as const));
+    const isDrawn = ({ moves }: MovingInput) => moves.some(({ path }) => fields.get(keyText(path))!.ok);
     const drawn = asked.filter(isDrawn);
     this.inputs = drawn.map(({ moves: _, ...input }) => input);
     this.moved = [...fields].flatMap(([key, field]) => {

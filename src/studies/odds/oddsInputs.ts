@@ -38,7 +38,7 @@ const AXES = [0, 1, 2] as const;
 
 /**
  * Every number of a setup that is drawn: what is typed beside a number goes before what holds for its sort.
- * @param read keys of coordinates that are drawn by their readings
+ * @param read keys of numbers that are drawn by their readings
  */
 export function oddsInputs(setup: Setup, read: ReadonlySet<string> = new Set()): OddsInputs {
   const typed = setup.within.filter((one) => isDrawn(one, setup));
@@ -49,16 +49,15 @@ export function oddsInputs(setup: Setup, read: ReadonlySet<string> = new Set()):
   };
   const told = new Set(setup.within.map(({ path }) => keyText(path)));
   const addUntold: typeof add = (path, ...rest) => {
-    if (!told.has(keyText(path))) add(path, ...rest);
+    const key = keyText(path);
+    if (!told.has(key) && !read.has(key)) add(path, ...rest);
   };
   for (const { path, kind, within } of typed) add(path, kind as OddsInput["kind"], within, "typed");
   addTire(setup, addUntold);
   addKnuckle(setup, addUntold);
   if (setup.odds.points > 0)
     for (const path of pointPaths(setup))
-      for (const axis of AXES)
-        if (!read.has(keyText([...path, axis])))
-          addUntold([...path, axis], "length", setup.odds.points, "points");
+      for (const axis of AXES) addUntold([...path, axis], "length", setup.odds.points, "points");
   const leftOut = setup.within.filter((one) => one.within > 0 && !isDrawn(one, setup));
   return { inputs: [...inputs.values()], leftOut: leftOut.map(({ path }) => keyText(path)) };
 }

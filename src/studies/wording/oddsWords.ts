@@ -146,11 +146,7 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
     );
   if (inputs.some(({ source }) => source === "reading"))
     notes.push(
-      "Readings are drawn one by one, so points that hang on one tape move together; what no reading tells counts as exact.",
-    );
-  if (inputs.some(({ source }) => source === "reading") && isKnuckleRead(document))
-    notes.push(
-      "The knuckle's own numbers, which were worked out of the same readings, are held as they are while its truck's points move.",
+      `Readings are drawn one by one, so points that hang on one tape move together${isKnuckleRead(document) ? ", and the knuckle that was worked out of them moves with them" : ""}; what no reading tells counts as exact.`,
     );
   if (inputs.some(({ source }) => source === "build"))
     notes.push("Knuckles differ as built: half of the jig's tolerance is taken for one standard deviation.");

@@ -2,7 +2,7 @@ import type { Vec3 } from "../../geometry/vec.ts";
 import { isSaidMine, withRead } from "../../setup/exampleMarks.ts";
 import { pathOfPoint } from "../../setup/givenPoints.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
-import { lengthAt } from "../../setup/reading/typedPair.ts";
+import { bareTyped, lengthAt } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
@@ -12,13 +12,13 @@ import { parseTireSize } from "../../units/tireSize.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
 import { ASSUMED_SIZES } from "../measure/assumedTruck.ts";
 import { inKnuckle, knuckleFrom } from "../measure/knuckleFrom.ts";
-import type { Measured, MeasuredPoint } from "../measure/measured.ts";
+import type { Measured, MeasuredPoint, MeasuredTruck } from "../measure/measured.ts";
 import { measureTruck } from "../measure/measureTruck.ts";
 import { type SizeValue, sizeValues } from "../measure/sizeValues.ts";
 import { worksheetAskOf } from "./worksheetAskOf.ts";
 
-/** A number, or a list of them, to be written into a setup. */
-interface Written {
+/** A number, or a list of them, to be written into a setup. mm, radians of an angle. */
+export interface Written {
   readonly path: KeyPath;
   readonly value: SizeValue["value"] | Vec3;
   /** Readings tell it; else it is the assumed layout, moved to go with them. */
@@ -53,6 +53,27 @@ export function withMeasured(
   units: LengthUnit,
   keeps: Keeps,
 ): unknown {
+  const { worn, gauged, told } = toldBy(document, measured, units, keeps);
+  const untold = ONLY_READ.filter((path) => !keeps(path) && !told.some((one) => one.path === path));
+  const changed = putInto(
+    untold.reduce((all, path) => removeAt(all, path), worn),
+    told,
+    units,
+  );
+  const written = [...gauged, ...told];
+  return withRead(
+    changed,
+    written.flatMap(({ path, isRead }) => (isRead ? [path] : [])),
+  );
+}
+
+/** What a truck as measured writes into a setup: wheel and tire, and points, knuckle and the rest of the setup that wears them. */
+export function toldBy(
+  document: unknown,
+  measured: MeasuredTruck,
+  units: LengthUnit,
+  keeps: Keeps = (path) => isSaidMine(document, path),
+): { readonly worn: unknown; readonly gauged: readonly Gauged[]; readonly told: readonly Written[] } {
   const gauged = gaugedOf(document, measured, units, keeps);
   // The knuckle hangs on the wheel as it was read.
   const worn = putInto(
@@ -72,17 +93,7 @@ export function withMeasured(
     ...railOf(document, measured),
     ...rimOf(document, keeps),
   ].filter(({ path }) => !keeps(path));
-  const untold = ONLY_READ.filter((path) => !keeps(path) && !told.some((one) => one.path === path));
-  const changed = putInto(
-    untold.reduce((all, path) => removeAt(all, path), worn),
-    told,
-    units,
-  );
-  const written = [...gauged, ...told];
-  return withRead(
-    changed,
-    written.flatMap(({ path, isRead }) => (isRead ? [path] : [])),
-  );
+  return { worn, gauged, told };
 }
 
 function putInto(document: unknown, written: readonly Written[], units: LengthUnit): unknown {
@@ -104,7 +115,7 @@ export const RIGHT_INNER_END: KeyPath = ["truck", "steering", "innerEndRight"];
 const ONLY_READ = [LOADED_RADIUS, RIGHT_INNER_END];
 
 /** Each coordinate of each left point that stands in the setup, and the right inner end of a steering box. */
-function pointsOf(document: unknown, { points }: Measured): readonly Written[] {
+export function pointsOf(document: unknown, { points }: MeasuredTruck): readonly Written[] {
   const isBox = valueAt(document, ["truck", "steering", "type"]) === "pitman";
   return points.flatMap(({ point, side, at, standing }): readonly Written[] => {
     if (side === "right") {
@@ -128,7 +139,7 @@ const LEAST_SPAN = 1;
 /** The knuckle that goes between the ball joints and holds the wheel's center where it is. */
 function knuckleOf(
   document: unknown,
-  { points }: Measured,
+  { points }: MeasuredTruck,
   units: LengthUnit,
   keeps: Keeps,
   isOnOwnNumbers: boolean,
@@ -145,7 +156,7 @@ function knuckleOf(
     (rimWidth !== null && backspacing !== null ? offsetFromBackspacing(backspacing, rimWidth) : null);
   if (!wheel || wheelOffset === null) return spanOf(lower, upper);
   const own = <T>(key: string, value: T | null) => (keeps(["knuckle", key]) ? value : null);
-  const angle = parseAngle(valueAt(document, ["knuckle", "pinAngle"]) as string | number);
+  const angle = parseAngle(bareTyped(valueAt(document, ["knuckle", "pinAngle"])) as string | number);
   const isOut = wheel.standing[1] === "measured" && lower.standing[1] === "measured";
   const ownAngle = own("pinAngle", angle.ok ? angle.rad : null);
   const ownFace = own("hubFace", length("knuckle", "hubFace"));
@@ -199,7 +210,7 @@ function steeringArmOf(
 }
 
 /** The frame rail's outer face, where the frame was read across. */
-function railOf(document: unknown, { sizes }: Measured): readonly Written[] {
+function railOf(document: unknown, { sizes }: MeasuredTruck): readonly Written[] {
   const frame = sizes.find(({ size }) => size === "frameWidth");
   const max = frame && pathOfPoint('body["frame rail"].max', document);
   return frame && max ? [{ path: [...max, 1], value: frame.at / 2, isRead: true }] : [];
@@ -209,7 +220,12 @@ function railOf(document: unknown, { sizes }: Measured): readonly Written[] {
  * Wheel by straightedge and tire by calipers. A tire's size that somebody typed stays; what stands there otherwise gives way
  * to the calipers.
  */
-function gaugedOf(document: unknown, measured: Measured, units: LengthUnit, keeps: Keeps): readonly Gauged[] {
+function gaugedOf(
+  document: unknown,
+  measured: MeasuredTruck,
+  units: LengthUnit,
+  keeps: Keeps,
+): readonly Gauged[] {
   const isTyped = keeps(TIRE_SIZE) && valueAt(document, TIRE_SIZE) !== undefined;
   const found = sizeValues(measured, isTyped ? document : removeAt(document, TIRE_SIZE), units)
     .filter(({ path }) => !(isTyped && path[0] === "tire") && !keeps(path))

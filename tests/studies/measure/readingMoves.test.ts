@@ -12,8 +12,11 @@ const ask = measureAskOf(document, "truck.json").ask!;
 const { moves } = readingMoves(ask);
 
 /** What one number of the list does to a coordinate. mm. */
-const byOf = (i: number, point: string, axis: number) =>
-  moves[i]!.moves.find((one) => one.point === point && one.axis === axis)?.by ?? 0;
+const byOf = (i: number, point: string, axis: number) => {
+  const at = (deviations: number) =>
+    moves[i]!.truckAt(deviations).points.find((one) => one.point === point && one.side === "left")!.at[axis]!;
+  return at(1) - at(0);
+};
 
 describe("what each reading does to the points", () => {
   const measured = measureTruck(ask);
