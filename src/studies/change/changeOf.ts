@@ -13,7 +13,7 @@ import { DEFAULT_REACH, WINDOW_TOLERANCE } from "../window/windowField.ts";
 import { alsoMoves } from "./alsoMoves.ts";
 import { type Candidate, candidatesOf, EFFORT, TRIM } from "./changeField.ts";
 import type { ChangeReport, FoundChange, SetField, Smaller } from "./changeTypes.ts";
-import { provenSmallest } from "./provenSmallest.ts";
+import { isSmallestPair, pairSlack, provenSmallest } from "./provenSmallest.ts";
 import { trimChange } from "./trimChange.ts";
 
 export interface ChangeOptions {
@@ -119,7 +119,7 @@ class ChangeSearch {
 
   /** Changes of two fields, least effort first: the two together count. */
   pairs(candidates: readonly Candidate[]): readonly FoundChange[] {
-    const found: FoundChange[] = [];
+    const found: Told[] = [];
     const all = candidates
       .flatMap((first, i) =>
         candidates.slice(i + 1).map((second, k) => ({ first, second, effort: 2 * i + k })),
@@ -130,11 +130,21 @@ class ChangeSearch {
       const pair = this.pair(first, second);
       if (pair !== null) found.push(pair);
     }
-    return found;
+    return found.map((pair, i) => this.provenPair(pair, found.length - i));
+  }
+
+  /** The same, with what is proven of smaller ones. @param open proofs that still share the budget */
+  private provenPair({ settings, told }: Told, open: number): FoundChange {
+    const pair = settings as readonly [Setting, Setting];
+    const misses = (some: readonly Setting[]) => this.proofOf(some) === "misses";
+    if (told.smaller.rank !== "stepped" || this.isSpent()) return told;
+    return isSmallestPair(this.truck, pair, this.budget.share(open), misses)
+      ? { ...told, smaller: { rank: "proven pair", within: pairSlack(pair) } }
+      : told;
   }
 
   /** Of the first a share of what it may change, of the second the least that then does; then each brought back as far as it goes. */
-  private pair({ field, ways }: Candidate, second: Candidate): FoundChange | null {
+  private pair({ field, ways }: Candidate, second: Candidate): Told | null {
     for (const share of SHARES)
       for (const way of ways) {
         const end = way > 0 ? field.most - field.now : field.now - field.least;
@@ -143,7 +153,7 @@ class ChangeSearch {
         const other = this.smallest(second, [first]);
         if (other === null) continue;
         const told = this.toldOf(...this.broughtBack(first, other));
-        if (told !== null) return told.told;
+        if (told !== null) return told;
       }
     return null;
   }

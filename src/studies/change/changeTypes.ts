@@ -45,12 +45,14 @@ export interface FoundChange {
 }
 
 /**
- * That no smaller change does: proven all the way from now, up to `within` of the change; or looked at every `step`; or that a step
+ * That no smaller change does: proven all the way from now, up to `within` of the change; of a pair, that no other one in which
+ * neither change is larger does, up to `within` of each; or looked at every `step`; or that a step
  * less does not, of either field while the other stays, of a trim where the edge left stands nearer by that; or looked at only where
  * the search for it came by. mm or radians.
  */
 export type Smaller =
   | { readonly rank: "proven"; readonly within: number }
+  | { readonly rank: "proven pair"; readonly within: readonly number[] }
   | { readonly rank: "sampled"; readonly step: number }
   | { readonly rank: "stepped"; readonly steps: readonly number[] }
   | { readonly rank: "searched" };

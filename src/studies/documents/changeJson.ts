@@ -38,6 +38,7 @@ function smallerJson(smaller: Smaller, set: FoundChange["set"], units: LengthUni
   const told = (value: number, i = 0) =>
     set[i]?.kind === "angle" ? degFromRad(value) : unitsFromMm(value, units);
   if (smaller.rank === "stepped") return { rank: smaller.rank, steps: smaller.steps.map(told) };
+  if (smaller.rank === "proven pair") return { rank: smaller.rank, within: smaller.within.map(told) };
   if (smaller.rank === "proven") return { rank: smaller.rank, within: told(smaller.within) };
   return smaller.rank === "sampled" ? { rank: smaller.rank, step: told(smaller.step) } : smaller;
 }

@@ -75,12 +75,7 @@ export function movesSentences(change: FoundChange, { format }: ChangeSpeech): r
 function smallerSentences({ set, trim, smaller }: FoundChange, format: LengthFormat): readonly string[] {
   const [only] = set;
   if (trim !== null) return trimSentences(trim, smaller);
-  if (only === undefined || set.length > 1)
-    return [
-      smaller.rank === "stepped"
-        ? `Checked to clear; ${listed([...new Set(smaller.steps.map((step, i) => fineText(step, set[i]!)))])} less of either one does not. Other pairs of the two are not ruled out.`
-        : "Checked to clear; smaller pairs are not ruled out.",
-    ];
+  if (only === undefined || set.length > 1) return [pairSentence(set, smaller)];
   switch (smaller.rank) {
     case "proven":
       return [`Proven the smallest, but for ${fineText(smaller.within, only)}: nothing less clears.`];
@@ -88,10 +83,22 @@ function smallerSentences({ set, trim, smaller }: FoundChange, format: LengthFor
       return [
         `Nothing less clears of all that was looked at, every ${stepText(smaller.step, only, format)}.`,
       ];
+    case "proven pair":
     case "stepped":
     case "searched":
       return ["Checked to clear; that nothing less does is not proven."];
   }
+}
+
+/** What is known of other pairs of the same two fields. */
+function pairSentence(set: FoundChange["set"], smaller: Smaller): string {
+  const each = (values: readonly number[]) =>
+    listed([...new Set(values.map((value, i) => fineText(value, set[i]!)))]);
+  if (smaller.rank === "proven pair")
+    return `Checked to clear, and proven that no smaller pair of these two does (neither change larger), but for ${each(smaller.within)}; less of one takes more of the other.`;
+  return smaller.rank === "stepped"
+    ? `Checked to clear; ${each(smaller.steps)} less of either one does not. Other pairs of the two are not ruled out.`
+    : "Checked to clear; smaller pairs are not ruled out.";
 }
 
 function trimSentences({ left }: TrimmedPart, smaller: Smaller): readonly string[] {

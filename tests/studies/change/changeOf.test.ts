@@ -152,7 +152,7 @@ describe("what to change otherwise", () => {
     expect(pairs.changes.length).toBeGreaterThan(0);
   });
 
-  it("of a pair a check says that it clears, and that a step less of either one does not", () => {
+  it("of a pair a check says that it clears, that a step less of either one does not, and that it is proven no smaller pair does", () => {
     // Between lip and rail there is no room for the tire as it turns and rises: out of the one it is in the other.
     const rail = { name: "rail", kind: "box", min: [-32, 12, 15.5], max: [32, 20, 22] };
     const body = [...lipAlone().truck.body, rail];
@@ -161,18 +161,29 @@ describe("what to change otherwise", () => {
     const { changes, without } = changeOf(rubbing.subject, rubbing.model, { order });
     expect([changes.length, without.length]).toEqual([1, 2]);
     const [{ set, smaller }] = changes as [(typeof changes)[number]];
-    expect(smaller).toEqual({ rank: "stepped", steps: [0.1, 0.1] });
-    const verdict = (less: number) => {
+    expect(smaller).toEqual({
+      rank: "proven pair",
+      within: [expect.closeTo(0.3, 9), expect.closeTo(0.3, 9)],
+    });
+    const verdict = (shares: readonly number[]) => {
       const settings = set.map(({ key, from, to }, i) => {
         const found = windowField(rubbing.subject.document, rubbing.subject.setup, key, "far");
         if (!found.ok) throw new TypeError(key);
-        return [found.value, i === less ? to - 0.1 * Math.sign(to - from) : to] as const;
+        return [found.value, from + shares[i]! * (to - from)] as const;
       });
       const made = truckWith(rubbing.subject, settings);
       if (!made.ok) throw new TypeError("does not go together");
       return checkClearance(made.value).verdict;
     };
-    expect([-1, 0, 1].map(verdict)).toEqual(["clear", "close", "close"]);
+    expect(verdict([1, 1])).toBe("clear");
+    const smallerPairs = [-1, -0.4, 0, 0.3, 0.7, 0.9, 1].flatMap((a) =>
+      [-0.5, 0, 0.5, 0.9, 1].filter((b) => a < 1 || b < 1).map((b) => [a, b] as const),
+    );
+    for (const shares of smallerPairs) expect(verdict(shares), String(shares)).not.toBe("clear");
+    for (const [i] of set.entries())
+      expect(verdict(set.map((_, k) => (k === i ? 1 - 0.1 / Math.abs(set[i]!.to - set[i]!.from) : 1)))).toBe(
+        "close",
+      );
   });
 
   it("that the budget ended are not said to be of no use", () => {
