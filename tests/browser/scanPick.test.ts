@@ -52,6 +52,32 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
   // From the left side: the front is at the left.
   await press(2, -100, 0);
   await press(3, 0, 80);
+  // Once more by keys: the cross comes out in the middle, says where it is, and stops at the panel's edge.
+  const pickThird = page.getByRole("button", { name: "Pick on the scan: Point 3 in the mesh" });
+  await pickThird.click();
+  const told3 = page.locator(".cross-told");
+  await page.getByRole("application", { name: /^Cross on the scan/ }).waitFor(SOON);
+  expect(await read(told3)).toContain("arrows move the cross");
+  await page.keyboard.press("Enter");
+  await expect
+    .poll(() => read(told3), SOON)
+    .toMatch(/in ahead of the axle line, .* out to the left, .* up\.$/);
+  const spoken = await read(told3);
+  await page.keyboard.press("Shift+ArrowUp");
+  await expect.poll(() => read(told3)).not.toBe(spoken);
+  for (let i = 0; i < 60 && !(await read(told3)).startsWith("No more"); i++)
+    await page.keyboard.press("ArrowUp");
+  expect(await read(told3)).toMatch(/^No more of the scan that way\. 29 .*in ahead.* 39 .*in up\.$/);
+  expect((await new AxeBuilder({ page }).include(".stage").analyze()).violations).toEqual([]);
+  await shot(page, "scan-cross");
+  await page.keyboard.press("Enter");
+  await told3.waitFor({ state: "detached" });
+  expect(await pickThird.evaluate((one) => one === document.activeElement)).toBe(true);
+  const byKeys = Number(
+    await page.getByRole("textbox", { name: "Point 3 in the mesh, z", exact: true }).inputValue(),
+  );
+  expect(byKeys).toBeGreaterThan(990);
+  await press(3, 0, 80);
   const at = async (n: number) => [
     await cell(`Point ${n} in the mesh, x`),
     await cell(`Point ${n} in the mesh, y`),

@@ -1,7 +1,15 @@
 import "./handles/handles.css";
-import { type MouseEvent, useEffect, useState } from "react";
-import { PICK_TEXTS } from "../../studies/wording/gaugeWords.ts";
-import { type AskedOfTruck, endPick, type TruckPlace, useScanPick } from "../state/scanPick.ts";
+import { type KeyboardEvent as Keys, type MouseEvent, useEffect, useRef, useState } from "react";
+import { crossWords, PICK_TEXTS } from "../../studies/wording/gaugeWords.ts";
+import {
+  type AskedOfTruck,
+  endPick,
+  scanPick,
+  type TruckPlace,
+  takeCross,
+  useScanPick,
+} from "../state/scanPick.ts";
+import { useFormat } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 import { useHandles } from "./handles/handleStore.ts";
 import { onPicture } from "./handles/picturePlane.ts";
@@ -30,17 +38,114 @@ export function PickPlaces() {
       {asked.on === "truck" ? (
         <Places places={asked.places} take={asked.take} />
       ) : (
-        <Marks marks={asked.marks} />
+        <>
+          <Marks marks={asked.marks} />
+          <Cross />
+        </>
       )}
-      <p className="stage-pick" role="status">
-        {asked.words}{" "}
+      <div className="stage-pick">
+        <p role="status">{asked.words}</p>
+        {asked.on === "scan" && <CrossTold />}
         <button type="button" className="small-button" onClick={endPick}>
           {PICK_TEXTS.end}
         </button>
-      </p>
+      </div>
     </>
   );
 }
+
+/** Pixels that an arrow moves the cross by, and with Shift. */
+const STEP = 12;
+const FINE = 1;
+
+const WAYS: Readonly<Record<string, readonly [right: number, down: number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};
+
+/** The cross on the scan. It has the focus while a place is picked, which then goes back to where it was. */
+function Cross() {
+  const picture = useHandles((s) => s.picture);
+  const cross = useScanPick((s) => s.cross);
+  const isReady = useScanPick((s) => s.moveCross !== null);
+  const element = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!isReady) return;
+    const before = document.activeElement;
+    element.current?.focus({ preventScroll: true });
+    return () => {
+      if (before instanceof HTMLElement && before.isConnected) before.focus({ preventScroll: true });
+    };
+  }, [isReady]);
+  const onKeyDown = (event: Keys) => {
+    const way = WAYS[event.key];
+    if (way === undefined && event.key !== "Enter") return;
+    event.preventDefault();
+    event.stopPropagation();
+    const size = event.shiftKey ? FINE : STEP;
+    if (way) scanPick.getState().moveCross?.(size * way[0], size * way[1]);
+    else if (scanPick.getState().cross) takeCross();
+    else scanPick.getState().moveCross?.(0, 0);
+  };
+  const at = picture && cross && onPicture(picture, cross.at);
+  return (
+    <div
+      ref={element}
+      className="stage-cross"
+      role="application"
+      aria-label={PICK_TEXTS.cursor}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: it is moved by keys
+      tabIndex={0}
+      onKeyDown={onKeyDown}
+    >
+      {at && (
+        <svg aria-hidden="true" style={{ left: at.x, top: at.y }} viewBox="-20 -20 40 40">
+          <path d="M-18 0H-5M5 0H18M0-18V-5M0 5V18" />
+        </svg>
+      )}
+    </div>
+  );
+}
+
+/** Where the cross is, in words that are spoken, and buttons that move it once it is out. */
+function CrossTold() {
+  const format = useFormat();
+  const cross = useScanPick((s) => s.cross);
+  const isAtEdge = useScanPick((s) => s.isAtEdge);
+  return (
+    <>
+      <p className="cross-told" aria-live="polite">
+        {cross ? crossWords(cross.at, isAtEdge, format) : PICK_TEXTS.keys}
+      </p>
+      {cross && (
+        <span className="cross-tools">
+          {PICK_TEXTS.ways.map(({ key, sign, name }) => (
+            <button
+              key={key}
+              type="button"
+              className="small-button"
+              aria-label={name}
+              onClick={() => {
+                const [right, down] = WAYS[key]!;
+                scanPick.getState().moveCross?.(NUDGE * right, NUDGE * down);
+              }}
+            >
+              {sign}
+            </button>
+          ))}
+          <button type="button" className="button" onClick={takeCross}>
+            {PICK_TEXTS.take}
+          </button>
+        </span>
+      )}
+    </>
+  );
+}
+
+/** Pixels that a button moves the cross by: a finger has put it near. */
+const NUDGE = 2;
 
 type PlacesProps = Pick<AskedOfTruck, "places" | "take">;
 

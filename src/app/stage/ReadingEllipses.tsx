@@ -17,18 +17,24 @@ const LEAST = 5;
 
 /**
  * How far from where it is drawn each point may be, one standard deviation: three ellipses about it, by its readings and dashed
- * while it is a guess, or by what is typed beside its numbers. Only in the pose the truck was measured in.
+ * while it is a guess, or by what is typed beside its numbers, and of a scan's matched points. Only in the pose the truck was
+ * measured in.
  */
 export function ReadingEllipses({ truck: { setup } }: { truck: Truck }) {
   const read = useMeasuredView((s) => s.ellipses);
-  const ellipses = useMemo(() => (read.length > 0 ? read : typedEllipses(setup)), [read, setup]);
+  const matched = useMeasuredView((s) => s.matched);
+  const ellipses = useMemo(
+    () => [...(read.length > 0 ? read : typedEllipses(setup)), ...matched],
+    [read, matched, setup],
+  );
   const isMeasuredPose = useWorkbench((s) => s.travel === 0 && s.steer === 0);
   const invalidate = useThree((s) => s.invalidate);
   useEffect(() => {
     if (ellipses.length >= 0 && isMeasuredPose !== null) invalidate();
   }, [ellipses, isMeasuredPose, invalidate]);
   if (!isMeasuredPose) return null;
-  return ellipses.map((one) => <Ellipse key={one.at.join()} ellipse={one} />);
+  // biome-ignore lint/suspicious/noArrayIndexKey: two points may lie at one place
+  return ellipses.map((one, i) => <Ellipse key={i} ellipse={one} />);
 }
 
 function Ellipse({ ellipse }: { ellipse: EllipseView }) {

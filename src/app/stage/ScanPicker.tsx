@@ -1,7 +1,17 @@
 import { useThree } from "@react-three/fiber";
 import { useEffect } from "react";
-import { DoubleSide, Mesh, MeshBasicMaterial, Raycaster, Triangle, Vector2, Vector3 } from "three";
-import { endPick, pressedPart, scanPick, useScanPick } from "../state/scanPick.ts";
+import {
+  type BufferGeometry,
+  DoubleSide,
+  Mesh,
+  MeshBasicMaterial,
+  Raycaster,
+  Triangle,
+  Vector2,
+  Vector3,
+} from "three";
+import type { Vec3 } from "../../geometry/vec.ts";
+import { pressedPart, type ScanHit, scanPick, takeCross, useScanPick } from "../state/scanPick.ts";
 import type { Truck } from "../state/truck.ts";
 import { bodyGeometry } from "./bodyGeometry.ts";
 import { Solid } from "./Solid.tsx";
@@ -19,6 +29,9 @@ export function ScanPicker({ truck }: ScanPickerProps) {
   return part?.kind === "mesh" ? <PressedScan part={part} /> : null;
 }
 
+/** Steps of the cross tried over a hole or past a bay of the scan. */
+const MOST_STEPS = 8;
+
 function PressedScan({ part }: { part: Parameters<typeof bodyGeometry>[0] }) {
   const geometry = useGeometry(() => bodyGeometry(part), [part]);
   const gl = useThree((s) => s.gl);
@@ -27,35 +40,55 @@ function PressedScan({ part }: { part: Parameters<typeof bodyGeometry>[0] }) {
     const { domElement } = gl;
     const solid = new Mesh(geometry, new MeshBasicMaterial({ side: DoubleSide }));
     let from: { readonly x: number; readonly y: number } | null = null;
-    const onDown = ({ clientX, clientY }: PointerEvent) => {
-      from = { x: clientX, y: clientY };
-    };
-    const onUp = ({ clientX, clientY }: PointerEvent) => {
-      const { asked } = scanPick.getState();
-      if (!from || Math.hypot(clientX - from.x, clientY - from.y) > STILL || asked?.on !== "scan") return;
-      const { left, top, width, height } = domElement.getBoundingClientRect();
-      const { camera } = get();
+    /** What lies at a place of the picture, pixels from its corner. */
+    const hitAt = (x: number, y: number): ScanHit | null => {
+      const { camera, size } = get();
       const ray = new Raycaster();
-      ray.setFromCamera(
-        new Vector2((2 * (clientX - left)) / width - 1, 1 - (2 * (clientY - top)) / height),
-        camera,
-      );
+      ray.setFromCamera(new Vector2((2 * x) / size.width - 1, 1 - (2 * y) / size.height), camera);
       const hit = ray.intersectObject(solid)[0];
-      if (!hit?.face) return;
+      if (!hit?.face) return null;
       const corner = (k: number) => new Vector3().fromBufferAttribute(geometry.getAttribute("position"), k);
       const { a, b, c } = hit.face;
       const shares = Triangle.getBarycoord(hit.point, corner(a), corner(b), corner(c), new Vector3());
-      if (!shares) return;
-      endPick();
-      asked.take({
-        triangle: hit.faceIndex!,
-        shares: [shares.x, shares.y, shares.z],
-        at: [hit.point.x, hit.point.y, hit.point.z],
-      });
+      return (
+        shares && {
+          triangle: hit.faceIndex!,
+          shares: [shares.x, shares.y, shares.z],
+          at: [hit.point.x, hit.point.y, hit.point.z],
+        }
+      );
     };
+    const placeOf = (at: Vec3) => {
+      const { camera, size } = get();
+      const { x, y } = new Vector3(...at).project(camera);
+      return { x: 0.5 * (x + 1) * size.width, y: 0.5 * (1 - y) * size.height };
+    };
+    const moveCross = (right: number, down: number) => {
+      const { cross } = scanPick.getState();
+      const start = cross ? placeOf(cross.at) : middleOf(geometry, placeOf, get().size);
+      let found = cross ? null : hitAt(start.x, start.y);
+      for (let step = 1; found === null && step <= MOST_STEPS && (right !== 0 || down !== 0); step++)
+        found = hitAt(start.x + step * right, start.y + step * down);
+      scanPick.setState(found ? { cross: found, isAtEdge: false } : { isAtEdge: cross !== null });
+    };
+    const onDown = ({ clientX, clientY }: PointerEvent) => {
+      from = { x: clientX, y: clientY };
+    };
+    const onUp = ({ clientX, clientY, pointerType }: PointerEvent) => {
+      const { asked } = scanPick.getState();
+      if (!from || Math.hypot(clientX - from.x, clientY - from.y) > STILL || asked?.on !== "scan") return;
+      const { left, top } = domElement.getBoundingClientRect();
+      const hit = hitAt(clientX - left, clientY - top);
+      if (!hit) return;
+      // A finger hides what it presses: it puts the cross there.
+      scanPick.setState({ cross: hit, isAtEdge: false });
+      if (pointerType !== "touch") takeCross();
+    };
+    scanPick.setState({ moveCross });
     domElement.addEventListener("pointerdown", onDown);
     domElement.addEventListener("pointerup", onUp);
     return () => {
+      scanPick.setState({ moveCross: null });
       domElement.removeEventListener("pointerdown", onDown);
       domElement.removeEventListener("pointerup", onUp);
       solid.material.dispose();
@@ -63,3 +96,31 @@ function PressedScan({ part }: { part: Parameters<typeof bodyGeometry>[0] }) {
   }, [gl, get, geometry]);
   return <Solid geometry={geometry} tone="body" hasOutline={false} />;
 }
+
+/** Where on the picture the cross comes out: the middle of the triangle that lies nearest to the picture's own middle, pixels. */
+function middleOf(
+  geometry: BufferGeometry,
+  placeOf: (at: Vec3) => { readonly x: number; readonly y: number },
+  { width, height }: { readonly width: number; readonly height: number },
+): { readonly x: number; readonly y: number } {
+  const positions = geometry.getAttribute("position");
+  const { index } = geometry;
+  const corners = index ? index.count : positions.count;
+  const corner = (k: number) => new Vector3().fromBufferAttribute(positions, index ? index.getX(k) : k);
+  let best = { x: 0.5 * width, y: 0.5 * height };
+  let least = Number.POSITIVE_INFINITY;
+  const step = 3 * Math.max(1, Math.floor(corners / 3 / MOST_LOOKED_AT));
+  for (let k = 0; k + 2 < corners; k += step) {
+    const { x, y, z } = corner(k)
+      .add(corner(k + 1))
+      .add(corner(k + 2))
+      .divideScalar(3);
+    const place = placeOf([x, y, z]);
+    const off = Math.hypot(place.x - 0.5 * width, place.y - 0.5 * height);
+    if (off < least) [best, least] = [place, off];
+  }
+  return best;
+}
+
+/** Triangles among which that is looked for. */
+const MOST_LOOKED_AT = 2000;

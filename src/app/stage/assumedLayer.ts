@@ -21,7 +21,7 @@ function knuckleAt({ setup }: Truck, state: WorkbenchState): Vec3 | null {
   return addScaled(addScaled([0, 0, 0], lowerBallJoint, 0.5), upperBallJoint, 0.5);
 }
 
-/** Names what of the truck is a guess still, so that it is told by more than dashes: each led to its name. */
+/** Names what of the truck is a guess still, so that it is told by more than dashes, and matched points: each led to its name. */
 export function assumedLayer(svg: SVGSVGElement): OverlayLayer {
   const group = svgElement(svg, "g", { class: "assumed-marks" });
   const labels: (readonly [SVGLineElement, SVGTextElement])[] = [];
@@ -30,9 +30,8 @@ export function assumedLayer(svg: SVGSVGElement): OverlayLayer {
   return {
     write({ truck, state, toScreen, taken, width, height }) {
       const isMeasuredPose = state.travel === 0 && state.steer === 0;
-      const points = isMeasuredPose
-        ? measuredView.getState().ellipses.filter(({ isAssumed, name }) => isAssumed && name !== "")
-        : [];
+      const { ellipses, matched } = measuredView.getState();
+      const points = isMeasuredPose ? [...ellipses, ...matched].filter(({ name }) => name !== "") : [];
       const knuckle = knuckleAt(truck, state);
       const shown = knuckle ? [{ name: ASSUMED_KNUCKLE, at: knuckle }, ...points] : points;
       while (labels.length < shown.length)

@@ -18,15 +18,27 @@ export interface EllipseView {
   readonly isTyped?: boolean;
 }
 
-/** What the worksheet shows on the stage, only while it is open; no part of any setup. */
+/** What the form shows on the stage, only while it is open; no part of any setup. */
 export interface MeasuredView {
+  /** Of the worksheet. */
   readonly ellipses: readonly EllipseView[];
+  /** Of a scan's matched points. */
+  readonly matched: readonly EllipseView[];
 }
 
 /** Followed by the stage. */
-export const measuredView = createStore<MeasuredView>()(() => ({ ellipses: [] }));
+export const measuredView = createStore<MeasuredView>()(() => ({ ellipses: [], matched: [] }));
 
 /** Follows it. The selector must give a primitive or something that already existed. */
 export function useMeasuredView<T>(selector: (view: MeasuredView) => T): T {
   return useStore(measuredView, selector);
+}
+
+/** The axes of an ellipsoid that lies along the vehicle's own. @param within one standard deviation of each, mm */
+export function axesOf([x, y, z]: Vec3): EllipseView["axes"] {
+  return [
+    [x, 0, 0],
+    [0, y, 0],
+    [0, 0, z],
+  ];
 }

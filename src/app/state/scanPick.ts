@@ -40,9 +40,17 @@ export interface AskedOfTruck {
 /** Points picked on the stage: asked for by a form, answered by the picture. No part of any setup. */
 export interface ScanPick {
   readonly asked: Asked | null;
+  /** Where the cross is that keys and taps move over the scan; null = it is not out. */
+  readonly cross: ScanHit | null;
+  /** The last step found no scan. */
+  readonly isAtEdge: boolean;
+  /** Moves the cross by so many pixels of the picture, or brings it out; null while no scan is drawn to be pressed. */
+  readonly moveCross: ((right: number, down: number) => void) | null;
 }
 
-export const scanPick = createStore<ScanPick>()(() => ({ asked: null }));
+const NOTHING: ScanPick = { asked: null, cross: null, isAtEdge: false, moveCross: null };
+
+export const scanPick = createStore<ScanPick>()(() => NOTHING);
 
 /** Follows it. The selector must give a primitive or something that already existed. */
 export function useScanPick<T>(selector: (pick: ScanPick) => T): T {
@@ -58,12 +66,20 @@ export function askForPress(asked: Asked): void {
     hasFilled = true;
     setStage({ isFilled: true });
   }
-  scanPick.setState({ asked });
+  scanPick.setState({ asked, cross: null, isAtEdge: false });
+}
+
+/** Takes where the cross is. */
+export function takeCross(): void {
+  const { asked, cross } = scanPick.getState();
+  if (asked?.on !== "scan" || cross === null) return;
+  endPick();
+  asked.take(cross);
 }
 
 /** Nothing is asked for any longer. */
 export function endPick(): void {
-  scanPick.setState({ asked: null });
+  scanPick.setState({ asked: null, cross: null, isAtEdge: false });
   if (hasFilled) setStage({ isFilled: false });
   hasFilled = false;
 }

@@ -1,9 +1,10 @@
+import type { Vec3 } from "../../geometry/vec.ts";
 import type { MeshUnit } from "../../setup/types/truckTypes.ts";
 import type { Gauge } from "../../setup/worksheet/worksheetState.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { UnitGuess } from "../worksheet/scanMove.ts";
 import { listWords } from "./asBuiltWords.ts";
-import { amountText } from "./lengths.ts";
+import { amountText, lengthText } from "./lengths.ts";
 
 /** What is said of a line of the worksheet. */
 export interface LineWords {
@@ -108,9 +109,32 @@ export function unitQuestion(guesses: readonly UnitGuess[], unit: MeshUnit): str
 /** What the stage asks for while a point is picked. @param what `point 2`, or what a point of the truck is called */
 export const PICK_TEXTS = {
   scan: (what: string) => `Press on the scan where ${what} is. Drag turns it.`,
+  keys: "By keys: arrows move the cross over the scan (Shift: finer), Enter takes the place, Esc ends it.",
+  cursor: "Cross on the scan: arrow keys move it, Shift finer, Enter takes the place",
+  ways: [
+    { key: "ArrowLeft", sign: "←", name: "Cross to the left" },
+    { key: "ArrowUp", sign: "↑", name: "Cross up" },
+    { key: "ArrowDown", sign: "↓", name: "Cross down" },
+    { key: "ArrowRight", sign: "→", name: "Cross to the right" },
+  ],
+  take: "Take this place",
   truck: (what: string) => `Press the place on the truck that is ${what}.`,
   end: "Stop picking",
 } as const;
+
+/** Where the cross on a scan lies, or that the scan goes no farther that way. @param at vehicle axes, mm */
+export function crossWords([x, y, z]: Vec3, isAtEdge: boolean, format: LengthFormat): string {
+  const place = [
+    `${amountText(Math.abs(x), format)} ${x < 0 ? "behind" : "ahead of"} the axle line`,
+    `${amountText(Math.abs(y), format)} out to the ${y < 0 ? "right" : "left"}`,
+    `${lengthText(z, format)} up`,
+  ].join(", ");
+  return isAtEdge ? `No more of the scan that way. ${place}.` : `${place}.`;
+}
+
+/** A ± of a scan as a whole has no point it is of. */
+export const MESH_WITHIN =
+  "A ± on how a mesh is turned, moved or scaled is not drawn: it is of the whole part and of no one point; type it at the matched points or corners, where it is.";
 
 /** How far a matched point lies from its place on the truck, as the scan stands. @param mm null = not known yet */
 export function matchOffText(mm: number | null, format: LengthFormat): string {

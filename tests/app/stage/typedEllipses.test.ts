@@ -36,6 +36,29 @@ describe("points with a ± beside their numbers", () => {
     ]);
   });
 
+  it("are those of a mesh too, at the corner they are typed at", () => {
+    const mesh = {
+      name: "plate",
+      kind: "mesh",
+      vertices: [
+        [0, 30, 20],
+        [10, 30, "20 ± 1/4"],
+        [0, 30, 30],
+      ],
+      triangles: [[0, 1, 2]],
+    };
+    expect(ellipsesOf({ body: [mesh] })).toEqual([
+      expect.objectContaining({
+        at: [10, 30, 20].map((inches) => expect.closeTo(25.4 * inches, 9)),
+        axes: [
+          [0, 0, 0],
+          [0, 0, 0],
+          [0, 0, expect.closeTo(6.35, 9)],
+        ],
+      }),
+    ]);
+  });
+
   it("are none of plain numbers", () => {
     expect(ellipsesOf({})).toEqual([]);
   });

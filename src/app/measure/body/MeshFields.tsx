@@ -1,5 +1,6 @@
 import { useMemo } from "react";
-import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { isWithin, type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { MESH_WITHIN } from "../../../studies/wording/gaugeWords.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -76,6 +77,9 @@ function MeshFileFields({ path, truck }: MeshFieldsProps) {
       <ScanUnit path={path} />
       <WaySwitch label="Where it stands" ways={WAYS} way={way} onChange={give} />
       {way === "matched" && <ScanMatches path={path} truck={truck} scan={scan} />}
+      {truck.setup.within.some((one) => isOfWhole(one.path, place)) && (
+        <p className="part-note">{MESH_WITHIN}</p>
+      )}
       {way !== "points" && scan && <ScanNudge path={path} side={scan.part.side} />}
       {scan && <ScanPoints path={path} truck={truck} scan={scan} />}
       {way === "points" ? (
@@ -123,6 +127,11 @@ function MeshFileFields({ path, truck }: MeshFieldsProps) {
       )}
     </>
   );
+}
+
+/** Whether a number says where a mesh stands as a whole. */
+function isOfWhole(path: KeyPath, place: KeyPath): boolean {
+  return isWithin(path, place) && path[place.length] !== "matched";
 }
 
 /** Three points not in line, to be put right. */

@@ -1,8 +1,11 @@
-import { useState } from "react";
-import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { useEffect, useState } from "react";
+import type { Vec3 } from "../../../geometry/vec.ts";
+import { type KeyPath, keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import type { Point } from "../../../setup/types/truckTypes.ts";
+import type { MatchedPoint } from "../../../studies/measure/scanOnPoints.ts";
 import { matchesSentence, matchOffText, PICK_TEXTS } from "../../../studies/wording/gaugeWords.ts";
 import { matchesOf, matchOff, placed } from "../../../studies/worksheet/scanFit.ts";
+import { axesOf, measuredView } from "../../state/measuredView.ts";
 import { askForPress, type TruckPlace } from "../../state/scanPick.ts";
 import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -35,6 +38,7 @@ export function ScanMatches({ path, truck, scan }: ScanMatchesProps) {
   const offs = whole.map((match) => (match && scan ? matchOff(scan.standing, match) : null));
   const known = offs.filter((off) => off !== null);
   const { editField, insertItem, removeItem } = workbench.getState();
+  useMatchesOnStage(truck, matched, whole, offs);
   return (
     <div className="scan-matches">
       {pairs.map((pair, i) => (
@@ -113,6 +117,44 @@ export function ScanMatches({ path, truck, scan }: ScanMatchesProps) {
       </p>
     </div>
   );
+}
+
+/**
+ * Has the stage draw, as long as this is shown, how far each place on the truck may be from where it was put: by what is typed
+ * beside its numbers, else as far as the scan's own point comes out from it, which then lies on the ball drawn.
+ */
+function useMatchesOnStage(
+  { setup }: Truck,
+  matched: KeyPath,
+  whole: readonly (MatchedPoint | null)[],
+  offs: readonly (number | null)[],
+): void {
+  const format = useWorkbench(lengthFormat);
+  const typed = new Map(setup.within.map(({ path, within }) => [keyText(path), within]));
+  const told = whole.flatMap((match, i) => {
+    const off = offs[i];
+    if (!match || off === null || off === undefined) return [];
+    const within = [0, 1, 2].map(
+      (axis) => typed.get(keyText([...matched, i, "onTruck", axis])) ?? 0,
+    ) as unknown as Vec3;
+    const isTyped = within.some((one) => one > 0);
+    const name = `${i + 1}: ${matchOffText(off, format)}`;
+    return [
+      {
+        name,
+        at: match.onTruck,
+        isAssumed: false,
+        isTyped,
+        axes: axesOf(isTyped ? within : [off, off, off]),
+      },
+    ];
+  });
+  const key = JSON.stringify(told);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what it says is what it is
+  useEffect(() => {
+    measuredView.setState({ matched: told });
+    return () => measuredView.setState({ matched: [] });
+  }, [key]);
 }
 
 type HalfProps = {
