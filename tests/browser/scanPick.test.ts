@@ -61,7 +61,7 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
   await page.keyboard.press("Enter");
   await expect
     .poll(() => read(told3), SOON)
-    .toMatch(/in ahead of the axle line, .* out to the left, .* up\.$/);
+    .toMatch(/in ahead of the axle line, on the centerline, .* up\.$/);
   const spoken = await read(told3);
   await page.keyboard.press("Shift+ArrowUp");
   await expect.poll(() => read(told3)).not.toBe(spoken);

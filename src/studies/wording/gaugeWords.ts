@@ -126,7 +126,9 @@ export const PICK_TEXTS = {
 export function crossWords([x, y, z]: Vec3, isAtEdge: boolean, format: LengthFormat): string {
   const place = [
     `${amountText(Math.abs(x), format)} ${x < 0 ? "behind" : "ahead of"} the axle line`,
-    `${amountText(Math.abs(y), format)} out to the ${y < 0 ? "right" : "left"}`,
+    Math.abs(y) < 0.5
+      ? "on the centerline"
+      : `${amountText(Math.abs(y), format)} out to the ${y < 0 ? "right" : "left"}`,
     `${lengthText(z, format)} up`,
   ].join(", ");
   return isAtEdge ? `No more of the scan that way. ${place}.` : `${place}.`;
