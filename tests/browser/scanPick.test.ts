@@ -67,7 +67,7 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
   await expect.poll(() => read(told3)).not.toBe(spoken);
   for (let i = 0; i < 60 && !(await read(told3)).startsWith("No more"); i++)
     await page.keyboard.press("ArrowUp");
-  expect(await read(told3)).toMatch(/^No more of the scan that way\. 29 .*in ahead.* 39 .*in up\.$/);
+  expect(await read(told3)).toMatch(/^No more of the scan that way\. .*in ahead.* 39 .*in up\.$/);
   expect((await new AxeBuilder({ page }).include(".stage").analyze()).violations).toEqual([]);
   await shot(page, "scan-cross");
   await page.keyboard.press("Enter");

@@ -32,6 +32,9 @@ export function ScanPicker({ truck }: ScanPickerProps) {
 /** Steps of the cross tried over a hole or past a bay of the scan. */
 const MOST_STEPS = 8;
 
+/** Pixels within which the cross comes to the scan's edge. */
+const EDGE = 0.3;
+
 function PressedScan({ part }: { part: Parameters<typeof bodyGeometry>[0] }) {
   const geometry = useGeometry(() => bodyGeometry(part), [part]);
   const gl = useThree((s) => s.gl);
@@ -69,7 +72,18 @@ function PressedScan({ part }: { part: Parameters<typeof bodyGeometry>[0] }) {
       let found = cross ? null : hitAt(start.x, start.y);
       for (let step = 1; found === null && step <= MOST_STEPS && (right !== 0 || down !== 0); step++)
         found = hitAt(start.x + step * right, start.y + step * down);
-      scanPick.setState(found ? { cross: found, isAtEdge: false } : { isAtEdge: cross !== null });
+      if (found) scanPick.setState({ cross: found, isAtEdge: false });
+      else if (cross) scanPick.setState({ cross: toEdge(start, right, down) ?? cross, isAtEdge: true });
+    };
+    /** The last of the scan on the way of a step that leaves it, found by halving; null = none that is nearer to the edge. */
+    const toEdge = (start: { readonly x: number; readonly y: number }, right: number, down: number) => {
+      let [on, step]: [number, number] = [0, 0.5];
+      let last: ScanHit | null = null;
+      for (; step * Math.hypot(right, down) > EDGE; step *= 0.5) {
+        const hit = hitAt(start.x + (on + step) * right, start.y + (on + step) * down);
+        if (hit) [on, last] = [on + step, hit];
+      }
+      return last;
     };
     const onDown = ({ clientX, clientY }: PointerEvent) => {
       from = { x: clientX, y: clientY };
