@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
 import { readPdf } from "./harness/pdfText.ts";
 import { read, verdict } from "./harness/reading.ts";
-import { goTo } from "./harness/stations.ts";
+import { goTo, isAt } from "./harness/stations.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const SOON = { timeout: 60_000 };
@@ -116,11 +116,16 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
     const name = await page.locator(".reading-name").textContent();
     const known = TWENTY.find(([start]) => name?.startsWith(start));
     if (known) await input.fill(known[1]);
+    const isLast = name?.startsWith("Full bump");
+    // Some of the list were skipped: after the last the way on leads to the answer all the same.
+    if (isLast) await expect.poll(() => read(next), SOON).toBe("To the answer ›");
     await next.click();
-    if (name?.startsWith("Full bump")) break;
+    if (isLast) break;
   }
+  await isAt(page, "Clear");
   await expect.poll(() => verdict(page), SOON).toMatch(/fender lip|frame rail/);
 
+  await goTo(page, "Measure");
   // A letter, a length no truck has, and one that others rule out: each is told where it was typed, and the rest goes on.
   await card("Lower arm, front pivot, up");
   await input.fill("nine");

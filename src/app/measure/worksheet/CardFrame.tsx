@@ -9,7 +9,7 @@ export type CardFrameProps = {
   /** Its place in the list, from 0, and how many there are. */
   index: number;
   count: number;
-  /** Every line is read: the way on leads to the answer. */
+  /** The last line, and there is an answer: the way on leads to it. */
   isEnd: boolean;
   /** Something stands in it: the way on is no skipping. */
   isFilled: boolean;

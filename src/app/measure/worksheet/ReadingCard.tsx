@@ -23,7 +23,7 @@ export type ReadingCardProps = {
   /** Its place in the list, from 0, and how many there are. */
   index: number;
   count: number;
-  /** It is read, and so is every other: the way on leads to the answer. */
+  /** It is the last, and there is an answer: the way on leads to it. */
   isEnd: boolean;
   /** What another reading is called, by its place in the file. */
   nameOf: (at: number) => string;

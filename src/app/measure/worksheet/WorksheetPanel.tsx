@@ -46,6 +46,9 @@ export function WorksheetPanel() {
   const isWaiting = useWaitingFor() !== null;
   const missing = useMemo(() => readingsToAdd(document, true), [document]);
   const nameOf = (at: number) => readingName(states, at);
+  const next = nextLine(states, index, "next");
+  // After the last of a form the answer comes before what was skipped, once there is one.
+  const isEnd = next === index ? state?.isRead === true : next < index && !isWaiting;
   return (
     <section data-board-undo="" className="setup worksheet" aria-labelledby="worksheet-title">
       <header className="setup-head">
@@ -85,8 +88,11 @@ export function WorksheetPanel() {
           index={index}
           count={states.length}
           nameOf={nameOf}
-          isEnd={state.isRead && nextLine(states, index, "next") === index}
-          onGo={(way) => go(states, index, way)}
+          isEnd={isEnd}
+          onGo={(way) => {
+            if (way === "next" && isEnd) goToStation("clear");
+            else goToLine(states[nextLine(states, index, way)]!.path);
+          }}
           onAgain={state.ask === null ? null : () => readAgain(state)}
         />
       )}
@@ -137,12 +143,6 @@ function Card(props: ReadingCardProps) {
     case null:
       return <ReadingCard {...props} />;
   }
-}
-
-function go(states: readonly LineState[], from: number, way: "next" | "previous"): void {
-  const to = nextLine(states, from, way);
-  if (to !== from) goToLine(states[to]!.path);
-  else if (way === "next" && states[from]!.isRead) goToStation("clear");
 }
 
 /** Asks for the same once more, right after what was read. */
