@@ -125,7 +125,7 @@ function CrossTold() {
             <button
               key={key}
               type="button"
-              className="small-button"
+              className="small-button cross-ways"
               aria-label={name}
               onClick={() => {
                 const [right, down] = WAYS[key]!;
@@ -135,7 +135,7 @@ function CrossTold() {
               {sign}
             </button>
           ))}
-          <button type="button" className="button" onClick={takeCross}>
+          <button type="button" className="small-button" onClick={takeCross}>
             {PICK_TEXTS.take}
           </button>
         </span>

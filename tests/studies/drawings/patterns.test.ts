@@ -288,6 +288,20 @@ describe("on paper", () => {
     },
   );
 
+  it.each([
+    ["letter", "in", 101.6],
+    ["a4", "mm", 100],
+  ] as const)("%s: the bar of every tile is as long as it says", (paper, units, length) => {
+    for (const { lines, texts } of patternSheets({ ...big, units }, paper)) {
+      const [, y] = texts.find(({ text }) => text.includes("measure this bar"))!.at;
+      // Three millimeters under its words.
+      const bar = lines.filter(
+        ({ points }) => points[1] === points[3] && Math.abs(y - 3 - points[1]!) < 1e-9,
+      );
+      expect(bar.map(({ points }) => points[2]! - points[0]!)).toEqual([expect.closeTo(length, 9)]);
+    }
+  });
+
   it("what fits one sheet lying takes one sheet", () => {
     const wide = { ...big, drawn: { ...big.drawn, circles: [] }, bounds: [0, 0, 250, 50] as const };
     const [sheet, ...more] = patternSheets(wide, "letter");
