@@ -2,6 +2,11 @@
 
 export type Vec3 = readonly [x: number, y: number, z: number];
 
+/** So many numbers in a row. */
+export type Numbers<Count extends number, Row extends number[] = []> = Row["length"] extends Count
+  ? Row
+  : Numbers<Count, [...Row, number]>;
+
 /** a − b. */
 export function sub(a: Vec3, b: Vec3): Vec3 {
   return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];

@@ -1,5 +1,5 @@
-import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
-import { withDecimalPoints } from "./parseNumber.ts";
+import { readMeasureNumber } from "./measureText.ts";
+import { readableText } from "./parseNumber.ts";
 
 /** Degrees to radians; multiples of 90 give the nearest number to that multiple of π/2 (`deg / 180` is exact there). */
 export function radFromDeg(deg: number): number {
@@ -38,12 +38,9 @@ export function parseAngle(text: string | number): ParsedAngle {
     return { ok: true, rad: radFromDeg(text) + 0 }; // + 0 turns −0 into 0
   }
   if (typeof text !== "string") return refuse(EXAMPLE);
-  if (text.trim() === "") return refuse(`empty; ${EXAMPLE}`);
-  if (text.length > MAX_MEASURE_TEXT) return refuse(`longer than ${MAX_MEASURE_TEXT} characters; ${EXAMPLE}`);
-  const points = withDecimalPoints(text);
-  if (!points.ok) return points;
-
-  const plain = plainMeasureText(points.text);
+  const readable = readableText(text, EXAMPLE);
+  if (!readable.ok) return readable;
+  const plain = readable.text;
   const sign = plain.startsWith("-") ? -1 : 1;
   const number = readMeasureNumber(plain, /^[+-]? ?/.exec(plain)![0].length);
   if (!number.ok)

@@ -1,6 +1,6 @@
 import { type FileUnits, findLengthUnit, mmFromUnits } from "./lengthUnits.ts";
-import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
-import { withDecimalPoints } from "./parseNumber.ts";
+import { readMeasureNumber } from "./measureText.ts";
+import { readableText } from "./parseNumber.ts";
 import { plainLengthText } from "./plainLengthText.ts";
 
 /** Holes evenly spaced on a circle through their centers, as wheels and hubs are bolted. */
@@ -38,11 +38,9 @@ const START = /^(\d{1,2}) ?(?:-? ?(?:hole|lug|bolt)s?)?,? ?(?:x|\*|\/|-|on)? ?(?
  * circle is in inches up to 20 and in millimeters from 60, whatever the file's units. Never throws.
  */
 export function parseBoltPattern(text: string): ParsedBoltPattern {
-  if (text.trim() === "") return refuse(`empty; ${EXAMPLE}`);
-  if (text.length > MAX_MEASURE_TEXT) return refuse(`longer than ${MAX_MEASURE_TEXT} characters; ${EXAMPLE}`);
-  const points = withDecimalPoints(text.replaceAll("×", "x"));
-  if (!points.ok) return points;
-  const plain = plainMeasureText(points.text);
+  const readable = readableText(text.replaceAll("×", "x"), EXAMPLE);
+  if (!readable.ok) return readable;
+  const plain = readable.text;
   const start = START.exec(plain);
   // "5 1/2" alone is a length, not 5 holes.
   if (!start || /^\d+ ?$/.test(start[0])) return refuse(EXAMPLE);

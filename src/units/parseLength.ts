@@ -6,8 +6,8 @@ import {
   mmFromInches,
   mmFromUnits,
 } from "./lengthUnits.ts";
-import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
-import { withDecimalPoints } from "./parseNumber.ts";
+import { readMeasureNumber } from "./measureText.ts";
+import { readableText } from "./parseNumber.ts";
 import { nearestWord } from "./words.ts";
 
 /** A length in mm, or what is wrong with the text and what would be right (no full stop). */
@@ -28,12 +28,9 @@ export function parseLength(text: string | number, fileUnits: FileUnits): Parsed
     return Number.isFinite(mm) ? { ok: true, mm: mm + 0 } : refuse("must be a finite number"); // + 0 turns −0 into 0
   }
   if (typeof text !== "string") return refuse(EXAMPLE);
-  if (text.trim() === "") return refuse(`empty; ${EXAMPLE}`);
-  if (text.length > MAX_MEASURE_TEXT) return refuse(`longer than ${MAX_MEASURE_TEXT} characters; ${EXAMPLE}`);
-  const points = withDecimalPoints(text);
-  if (!points.ok) return points;
-
-  const plain = plainMeasureText(points.text);
+  const readable = readableText(text, EXAMPLE);
+  if (!readable.ok) return readable;
+  const plain = readable.text;
   const sign = plain.startsWith("-") ? -1 : 1;
   const start = /^[+-]? ?/.exec(plain)![0].length;
 

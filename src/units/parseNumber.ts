@@ -20,6 +20,18 @@ export function parseNumber(text: string): ParsedNumber {
   return { ok: true, value: (plain.startsWith("-") ? -number.value : number.value) + 0 };
 }
 
+/**
+ * A measurement's text in plain characters with points for its decimal commas; what is empty, too long or has a comma that
+ * can't be read is refused. @param example of what would be right
+ */
+export function readableText(text: string, example: string): WithPoints {
+  if (text.trim() === "") return { ok: false, mend: `empty; ${example}` };
+  if (text.length > MAX_MEASURE_TEXT)
+    return { ok: false, mend: `longer than ${MAX_MEASURE_TEXT} characters; ${example}` };
+  const points = withDecimalPoints(text);
+  return points.ok ? { ok: true, text: plainMeasureText(points.text) } : points;
+}
+
 /** Text with points for its decimal commas, or why a comma in it can't be read (one sentence without a full stop). */
 export type WithPoints =
   | { readonly ok: true; readonly text: string }

@@ -1,6 +1,6 @@
 import type { FileUnits } from "./lengthUnits.ts";
-import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
-import { withDecimalPoints } from "./parseNumber.ts";
+import { readMeasureNumber } from "./measureText.ts";
+import { readableText } from "./parseNumber.ts";
 import { nearestWord } from "./words.ts";
 
 /** What a number that is neither length nor angle measures. */
@@ -98,13 +98,9 @@ export function parseQuantity(
       : { ok: false, mend: "must be a finite number" };
   }
   const example = `write a ${quantity} such as 60 or "60 ${bare.short}"`;
-  if (typed.trim() === "") return { ok: false, mend: `empty; ${example}` };
-  if (typed.length > MAX_MEASURE_TEXT) {
-    return { ok: false, mend: `longer than ${MAX_MEASURE_TEXT} characters; ${example}` };
-  }
-  const points = withDecimalPoints(typed);
-  if (!points.ok) return points;
-  const plain = plainMeasureText(points.text);
+  const readable = readableText(typed, example);
+  if (!readable.ok) return readable;
+  const plain = readable.text;
   const sign = plain.startsWith("-") ? -1 : 1;
   const number = readMeasureNumber(plain, /^[+-]? ?/.exec(plain)![0].length);
   if (!number.ok) return { ok: false, mend: `${number.mend}; ${example}` };

@@ -1,6 +1,6 @@
 import { degFromRad, parseAngle } from "./angle.ts";
-import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
-import { withDecimalPoints } from "./parseNumber.ts";
+import { readMeasureNumber } from "./measureText.ts";
+import { readableText } from "./parseNumber.ts";
 
 /** A taper as its included angle in radians, or what is wrong with the text and what would be right (no full stop). */
 export type ParsedTaper =
@@ -30,11 +30,9 @@ export function perFootFromIncluded(included: number): number {
  * `7° 9'`), or growth of the diameter on length (`1:8`). A bare number could be either and is refused. Never throws.
  */
 export function parseTaper(text: string): ParsedTaper {
-  if (text.trim() === "") return refuse(`empty; ${EXAMPLE}`);
-  if (text.length > MAX_MEASURE_TEXT) return refuse(`longer than ${MAX_MEASURE_TEXT} characters; ${EXAMPLE}`);
-  const points = withDecimalPoints(text);
-  if (!points.ok) return points;
-  const plain = plainMeasureText(points.text);
+  const readable = readableText(text, EXAMPLE);
+  if (!readable.ok) return readable;
+  const plain = readable.text;
   const ratio = RATIO.exec(plain);
   if (ratio) {
     const over = readMeasureNumber(plain, ratio[0].length);

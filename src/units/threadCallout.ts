@@ -1,6 +1,6 @@
 import { MM_PER_INCH, mmFromInches } from "./lengthUnits.ts";
-import { MAX_MEASURE_TEXT, plainMeasureText, readMeasureNumber } from "./measureText.ts";
-import { withDecimalPoints } from "./parseNumber.ts";
+import { readMeasureNumber } from "./measureText.ts";
+import { readableText } from "./parseNumber.ts";
 import { plainLengthText } from "./plainLengthText.ts";
 import { METRIC_COARSE, NUMBERED_SIZES, numberedDiameter, UNIFIED_SERIES } from "./threadSeries.ts";
 
@@ -37,11 +37,9 @@ const METRIC = new RegExp(
 
 /** Reads a thread by its standard designation; a metric one without a pitch is coarse (ISO 261). Never throws. */
 export function parseThread(text: string): ParsedThread {
-  if (text.trim() === "") return refuse(`empty; ${EXAMPLE}`);
-  if (text.length > MAX_MEASURE_TEXT) return refuse(`longer than ${MAX_MEASURE_TEXT} characters; ${EXAMPLE}`);
-  const points = withDecimalPoints(text.replaceAll("×", "x"));
-  if (!points.ok) return points;
-  const plain = plainMeasureText(points.text).toUpperCase();
+  const readable = readableText(text.replaceAll("×", "x"), EXAMPLE);
+  if (!readable.ok) return readable;
+  const plain = readable.text.toUpperCase();
   const metric = METRIC.exec(plain)?.groups;
   if (metric) return metricThread(metric);
   const unified = UNIFIED.exec(plain)?.groups;

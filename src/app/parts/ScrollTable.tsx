@@ -6,6 +6,15 @@ export type ScrollTableProps = {
   children: ReactNode;
 };
 
+/** A head cell for each column of a table. */
+export function ColumnHeads({ of }: { of: readonly string[] }) {
+  return of.map((column) => (
+    <th key={column} scope="col">
+      {column}
+    </th>
+  ));
+}
+
 /** A table that may be wider than the page: it scrolls by itself, with the keys too. */
 export function ScrollTable({ label, children }: ScrollTableProps) {
   return (

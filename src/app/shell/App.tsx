@@ -8,9 +8,8 @@ import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { NeedsPanel } from "../measure/NeedsPanel.tsx";
 import { StartTruck } from "../measure/worksheet/StartTruck.tsx";
 import { Cautions } from "../parts/ConfirmedNotes.tsx";
-import { CounterLayer } from "../show/counter/CounterLayer.tsx";
 import { PacketLayer } from "../show/packet/PacketLayer.tsx";
-import { SheetLayer } from "../show/sheet/SheetLayer.tsx";
+import { ShowLayers } from "../show/ShowLayers.tsx";
 import { goToStation, useStation } from "../state/address.ts";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import { useDoubtedRoot } from "../state/useDoubts.ts";
@@ -69,8 +68,7 @@ export function App() {
       <div inert={isFilled}>
         <Cautions />
       </div>
-      <CounterLayer />
-      <SheetLayer />
+      <ShowLayers />
       <PacketLayer />
       <StartTruck />
       <DocReader />

@@ -1,4 +1,5 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
+import type { Alignment } from "../../suspension/alignment.ts";
 import type { ApartPose, SidePose, SolvedPose } from "../../suspension/solvePose.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
@@ -59,13 +60,20 @@ function sideJson(side: SidePose, units: LengthUnit) {
     tieRodOuter: pointFromMm(side.tieRodOuter, units),
     tieRodInner: pointFromMm(side.tieRodInner, units),
     contactPatch: pointFromMm(side.contactPatch, units),
-    camber: degFromRad(side.camber),
-    steerAngle: degFromRad(side.steerAngle),
-    toe: degFromRad(side.toe),
-    caster: degFromRad(side.caster),
-    kingpinInclination: degFromRad(side.kingpinInclination),
-    scrubRadius: unitsFromMm(side.scrubRadius, units),
-    mechanicalTrail: unitsFromMm(side.mechanicalTrail, units),
+    ...wheelJson(side, units),
     tieRodLength: unitsFromMm(side.tieRodLength, units),
+  };
+}
+
+/** How a wheel stands: degrees and the file's units. */
+export function wheelJson(wheel: Alignment, units: LengthUnit) {
+  return {
+    camber: degFromRad(wheel.camber),
+    steerAngle: degFromRad(wheel.steerAngle),
+    toe: degFromRad(wheel.toe),
+    caster: degFromRad(wheel.caster),
+    kingpinInclination: degFromRad(wheel.kingpinInclination),
+    scrubRadius: unitsFromMm(wheel.scrubRadius, units),
+    mechanicalTrail: unitsFromMm(wheel.mechanicalTrail, units),
   };
 }

@@ -8,6 +8,7 @@ import type { WholeSweep } from "../curves/wholeSweep.ts";
 import type { SweepRow, SweepSide } from "../reports/sweep.ts";
 import { pointFromMm } from "./documentText.ts";
 import { limitMarginJson } from "./limitsJson.ts";
+import { wheelJson } from "./poseJson.ts";
 
 /**
  * A sweep as `sweep --json` prints it: lengths in the file's units, angles in degrees, gains in degrees per length unit of
@@ -45,13 +46,7 @@ function rowJson(row: SweepRow, units: LengthUnit) {
 
 function sideJson(side: SweepSide, units: LengthUnit) {
   return {
-    camber: degFromRad(side.camber),
-    steerAngle: degFromRad(side.steerAngle),
-    toe: degFromRad(side.toe),
-    caster: degFromRad(side.caster),
-    kingpinInclination: degFromRad(side.kingpinInclination),
-    scrubRadius: unitsFromMm(side.scrubRadius, units),
-    mechanicalTrail: unitsFromMm(side.mechanicalTrail, units),
+    ...wheelJson(side, units),
     halfTrack: unitsFromMm(side.halfTrack, units),
     wheelCenter: pointFromMm(side.wheelCenter, units),
   };

@@ -10,45 +10,19 @@ import {
   type RoundMember,
 } from "../knuckleSolid/roundMember.ts";
 import { roundMembers } from "../knuckleSolid/roundMembers.ts";
+import type { EndFacts, PieceFacts } from "../wording/drawingWords.ts";
 
 /** The end of a piece of tube or bar as it is cut. */
-export interface CutEnd {
-  readonly joint: string;
-  /** Names of what it is fitted to; empty = cut square. */
-  readonly fittedTo: readonly string[];
-  /** Between the axes where it is notched, or axis and face; a right angle where it is cut square. rad. */
-  readonly angle: number;
+export interface CutEnd extends EndFacts {
   /** From the joint along the member to the cut, + into the member, every whole degree from the mark line round, mm. */
   readonly outside: Float64Array;
   /** The same for a blade pointed at the tube's axis: no part of the wall is left in the way. A bar has none of its own. */
   readonly through: Float64Array;
-  /** Lines along the member that pass beside all it is fitted to: it is wider than they are. */
-  readonly missed: number;
-  /** How far the saddle reaches past the end of what it is fitted to, mm; 0 = it lies on it all round. */
-  readonly overhang: number;
 }
 
-/** A tube or bar of the cut list. mm. */
-export interface CutPiece {
-  readonly name: string;
-  readonly kind: "tube" | "bar";
-  readonly material: string;
-  readonly diameter: number;
-  /** null = solid. */
-  readonly wall: number | null;
-  /** Joint to joint. */
-  readonly centers: number;
-  /** Blank to saw before anything is notched: tip to tip, outside and through the wall. */
-  readonly blank: number;
-  /** Along the mark line, from cut to cut on the outside. */
-  readonly onMark: number;
+/** A tube or bar of the cut list. */
+export interface CutPiece extends PieceFacts {
   readonly ends: readonly [CutEnd, CutEnd];
-  /**
-   * From the first end's long side to the second's about the member, counterclockwise seen from the second end toward the
-   * first, −180 to 180 degrees; where one end is notched at a right angle it has two long sides: 0 to 180. rad; null = an end is
-   * square.
-   */
-  readonly turn: number | null;
 }
 
 /** Templates are worked out at every degree round. */

@@ -1,3 +1,4 @@
+import type { Numbers } from "../../geometry/vec.ts";
 import type { JigReadings, JigSetup, ReadingAccuracy, ReadingKey } from "../../setup/types/asBuiltTypes.ts";
 import { type LeastSquares, leastSquares } from "../numeric/leastSquares.ts";
 import { type BuiltKnuckle, jigReadingsOf, readKeys } from "./jigReadings.ts";
@@ -186,16 +187,6 @@ function valuesOf({ span, pinHeight, pinLead, pinAngle, hubFace, toe, steeringAr
 }
 
 function knuckleOf(values: readonly number[]): BuiltKnuckle {
-  const [span, pinHeight, pinLead, pinAngle, hubFace, toe, x, y, z] = values as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [span, pinHeight, pinLead, pinAngle, hubFace, toe, x, y, z] = values as Numbers<9>;
   return { span, pinHeight, pinLead, pinAngle, hubFace, toe, steeringArm: [x, y, z] };
 }

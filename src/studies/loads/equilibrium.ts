@@ -1,5 +1,5 @@
 import { LuDecomposition, Matrix } from "ml-matrix";
-import { cross, dot, length, normalize, scale, sub, type Vec3 } from "../../geometry/vec.ts";
+import { cross, dot, length, type Numbers, normalize, scale, sub, type Vec3 } from "../../geometry/vec.ts";
 import type { ArmName } from "../../setup/types/loadsTypes.ts";
 import { type ForceAt, plus, wrenchAbout } from "../strength/wrench.ts";
 import type { LinkageAt } from "./linkageAt.ts";
@@ -76,16 +76,7 @@ export function equilibriumOf(
   }
   const solved = solve(rows, wanted);
   if (solved === null) return null;
-  const [lx, ly, lz, ux, uy, uz, t, push] = solved as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [lx, ly, lz, ux, uy, uz, t, push] = solved as Numbers<8>;
   const support = {
     lowerBallJoint: [lx, ly, lz] as const,
     upperBallJoint: [ux, uy, uz] as const,

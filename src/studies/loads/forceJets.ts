@@ -3,26 +3,8 @@ import type { ArmName, LoadCase, PusherSetup } from "../../setup/types/loadsType
 import type { Side } from "../../suspension/frontEnd.ts";
 import { GRAVITY } from "../../units/quantity.ts";
 import type { Model } from "../model/model.ts";
-import {
-  constant,
-  crossVec,
-  dotStill,
-  dotVec,
-  inverse,
-  type Jet,
-  type JetVec,
-  minus,
-  minusVec,
-  plus,
-  plusVec,
-  product,
-  productVec,
-  root,
-  signOf,
-  still,
-  times,
-  timesVec,
-} from "../numeric/jet.ts";
+import type { Jet, JetVec } from "../numeric/jet.ts";
+import * as jets from "../numeric/jet.ts";
 import type { Carriers } from "./carriers.ts";
 import { type ForceName, STANDING } from "./caseAt.ts";
 import { type CellOfPoses, type LinkageJets, linkageJets } from "./linkageJets.ts";
@@ -42,7 +24,7 @@ interface Push {
   readonly lever: Jet;
 }
 
-const ZERO: JetVec = still([0, 0, 0]);
+const ZERO: JetVec = jets.still([0, 0, 0]);
 
 /**
  * The equilibrium of `caseOn` over a cell of poses, in closed form: the moment about the steering axis gives the tie rod, the rest of
@@ -65,17 +47,17 @@ export function forceJets(
   const line = pushOf(linkage, spring);
   const alone = (): ForceJets => {
     const { push, ...rest } = carried(linkage, applied, line, []);
-    return { ...rest, spring: [push, constant(0), constant(0)] };
+    return { ...rest, spring: [push, jets.constant(0), jets.constant(0)] };
   };
   const held = isStopped && stop !== null ? heldBySpring(model, carriers, side, cell) : null;
   if (held === null) return [alone()];
   const { push, ...rest } = carried(linkage, applied, pushOf(linkage, stop!), [{ line, push: held }]);
   const pressed: ForceJets = {
     ...rest,
-    spring: [held, constant(0), constant(0)],
-    bumpStop: [push, constant(0), constant(0)],
+    spring: [held, jets.constant(0), jets.constant(0)],
+    bumpStop: [push, jets.constant(0), jets.constant(0)],
   };
-  const sign = signOf(push);
+  const sign = jets.signOf(push);
   return sign > 0 ? [pressed] : sign < 0 ? [alone()] : [pressed, alone()];
 }
 
@@ -86,7 +68,7 @@ function heldBySpring(
   side: Side,
   cell: CellOfPoses,
 ): Jet | null {
-  if (bumpStop!.springLoad !== null) return constant(bumpStop!.springLoad);
+  if (bumpStop!.springLoad !== null) return jets.constant(bumpStop!.springLoad);
   if (model.setup.masses === null) return null;
   const standing = linkageJets(model.frontEnd, side, { ...cell, steer: 0, steerHalf: 0 });
   if (standing === "none") return null;
@@ -100,21 +82,24 @@ function appliedOn(model: Model, one: LoadCase, side: Side, linkage: LinkageJets
   const down = one.kind === "multiples" ? -one.up * masses!.unsprung * GRAVITY : 0;
   const { lowerBallJoint, wheelCenter, wheelAxis } = linkage;
   const at = linkage[one.at];
-  const unsprung = crossVec(minusVec(wheelCenter, lowerBallJoint), still([0, 0, down]));
-  const moment = plusVec(crossVec(minusVec(at, lowerBallJoint), still(onWheel)), unsprung);
+  const unsprung = jets.crossVec(jets.minusVec(wheelCenter, lowerBallJoint), jets.still([0, 0, down]));
+  const moment = jets.plusVec(
+    jets.crossVec(jets.minusVec(at, lowerBallJoint), jets.still(onWheel)),
+    unsprung,
+  );
   const force: Vec3 = [onWheel[0], onWheel[1], onWheel[2] + down];
   if (one.wheel === "braked") return { force, moment };
-  const spin = dotVec(wheelAxis, crossVec(minusVec(at, wheelCenter), still(onWheel)));
-  return { force, moment: minusVec(moment, productVec(wheelAxis, spin)) };
+  const spin = jets.dotVec(wheelAxis, jets.crossVec(jets.minusVec(at, wheelCenter), jets.still(onWheel)));
+  return { force, moment: jets.minusVec(moment, jets.productVec(wheelAxis, spin)) };
 }
 
 function pushOf(linkage: LinkageJets, { on, bodyMount, armMount }: PusherSetup): Push {
   const at = linkage.onArm(on, armMount);
   const { foot, axis } = linkage.pivots[on];
-  const way = minusVec(at, still(bodyMount));
-  const perLength = inverse(root(dotVec(way, way)));
-  const moment = crossVec(minusVec(at, still(foot)), way);
-  return { on, lever: product(dotStill(moment, axis), perLength) };
+  const way = jets.minusVec(at, jets.still(bodyMount));
+  const perLength = jets.inverse(jets.root(jets.dotVec(way, way)));
+  const moment = jets.crossVec(jets.minusVec(at, jets.still(foot)), way);
+  return { on, lever: jets.product(jets.dotStill(moment, axis), perLength) };
 }
 
 function carried(
@@ -124,34 +109,40 @@ function carried(
   given: readonly { readonly line: Push; readonly push: Jet }[],
 ) {
   const { lowerBallJoint: lower, upperBallJoint: upper, tieRodOuter, rod, steeringAxis: k, pivots } = linkage;
-  const rodMoment = crossVec(minusVec(tieRodOuter, lower), rod);
-  const rodSize = times(product(dotVec(k, moment), inverse(dotVec(k, rodMoment))), -1);
-  const rest = plusVec(moment, productVec(rodMoment, rodSize));
-  const way = minusVec(upper, lower);
-  const across = productVec(crossVec(k, rest), inverse(dotVec(k, way)));
-  const pulled = productVec(rod, rodSize);
+  const rodMoment = jets.crossVec(jets.minusVec(tieRodOuter, lower), rod);
+  const rodSize = jets.times(
+    jets.product(jets.dotVec(k, moment), jets.inverse(jets.dotVec(k, rodMoment))),
+    -1,
+  );
+  const rest = jets.plusVec(moment, jets.productVec(rodMoment, rodSize));
+  const way = jets.minusVec(upper, lower);
+  const across = jets.productVec(jets.crossVec(k, rest), jets.inverse(jets.dotVec(k, way)));
+  const pulled = jets.productVec(rod, rodSize);
   const leverOf = (arm: ArmName, joint: JetVec) =>
-    crossVec(still(pivots[arm].axis), minusVec(joint, still(pivots[arm].foot)));
+    jets.crossVec(jets.still(pivots[arm].axis), jets.minusVec(joint, jets.still(pivots[arm].foot)));
   const levers = { lowerArm: leverOf("lowerArm", lower), upperArm: leverOf("upperArm", upper) };
   const knownOn = (arm: ArmName) =>
     given.reduce(
-      (sum, { line, push }) => (line.on === arm ? plus(sum, product(push, line.lever)) : sum),
-      constant(0),
+      (sum, { line, push }) => (line.on === arm ? jets.plus(sum, jets.product(push, line.lever)) : sum),
+      jets.constant(0),
     );
   // What the arms see without the part along the steering axis: the upper joint's force, and the lower one's.
-  const others = minusVec(ZERO, plusVec(plusVec(still(force), across), pulled));
+  const others = jets.minusVec(ZERO, jets.plusVec(jets.plusVec(jets.still(force), across), pulled));
   const free = carrier.on === "lowerArm" ? "upperArm" : "lowerArm";
   const [seen, sign] = free === "upperArm" ? [across, 1] : [others, -1];
-  const left = minus(knownOn(free), dotVec(levers[free], seen));
-  const lengthwise = timesVec(productVec(k, product(left, inverse(dotVec(levers[free], k)))), sign);
-  const upperBallJoint = plusVec(across, lengthwise);
-  const lowerBallJoint = minusVec(others, lengthwise);
+  const left = jets.minus(knownOn(free), jets.dotVec(levers[free], seen));
+  const lengthwise = jets.timesVec(
+    jets.productVec(k, jets.product(left, jets.inverse(jets.dotVec(levers[free], k)))),
+    sign,
+  );
+  const upperBallJoint = jets.plusVec(across, lengthwise);
+  const lowerBallJoint = jets.minusVec(others, lengthwise);
   const joint = carrier.on === "lowerArm" ? lowerBallJoint : upperBallJoint;
-  const turning = minus(dotVec(levers[carrier.on], joint), knownOn(carrier.on));
+  const turning = jets.minus(jets.dotVec(levers[carrier.on], joint), knownOn(carrier.on));
   return {
     lowerBallJoint,
     upperBallJoint,
     tieRod: pulled,
-    push: product(turning, inverse(carrier.lever)),
+    push: jets.product(turning, jets.inverse(carrier.lever)),
   };
 }

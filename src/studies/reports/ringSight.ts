@@ -1,6 +1,6 @@
 import { probeRing, ringProbe } from "../../gaps/ring/ringProbe.ts";
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
-import type { Vec3 } from "../../geometry/vec.ts";
+import type { Numbers, Vec3 } from "../../geometry/vec.ts";
 
 // Leaf scratch.
 const probe = ringProbe();
@@ -15,14 +15,7 @@ export interface RingSight {
 
 /** @param wheel wheel center and outboard unit axis, six numbers at `at` */
 export function ringSight(ring: RingShape, wheel: Float64Array, at: number): RingSight {
-  const [cx, cy, cz, nx, ny, nz] = wheel.slice(at, at + 6) as unknown as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [cx, cy, cz, nx, ny, nz] = wheel.slice(at, at + 6) as unknown as Numbers<6>;
   /** Fills the probe; gives the part of the way from the center that is across the axis. */
   const see = ([px, py, pz]: Vec3): Vec3 => {
     const [dx, dy, dz] = [px - cx, py - cy, pz - cz];

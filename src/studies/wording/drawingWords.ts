@@ -34,23 +34,36 @@ export function quarterWords(quarter: number): string {
 /** What is told of an end that is cut. */
 export interface EndFacts {
   readonly joint: string;
+  /** Names of what it is fitted to; empty = cut square. */
   readonly fittedTo: readonly string[];
+  /** Between the axes where it is notched, or axis and face; a right angle where it is cut square. rad. */
   readonly angle: number;
+  /** Lines along the member that pass beside all it is fitted to: it is wider than they are. */
   readonly missed: number;
+  /** How far the saddle reaches past the end of what it is fitted to, mm; 0 = it lies on it all round. */
   readonly overhang: number;
 }
 
-/** What is told of a piece of the cut list. */
+/** What is told of a piece of the cut list. mm. */
 export interface PieceFacts {
   readonly name: string;
   readonly kind: "tube" | "bar";
   readonly material: string;
   readonly diameter: number;
+  /** null = solid. */
   readonly wall: number | null;
+  /** Joint to joint. */
   readonly centers: number;
+  /** Blank to saw before anything is notched: tip to tip, outside and through the wall. */
   readonly blank: number;
+  /** Along the mark line, from cut to cut on the outside. */
   readonly onMark: number;
   readonly ends: readonly [EndFacts, EndFacts];
+  /**
+   * From the first end's long side to the second's about the member, counterclockwise seen from the second end toward the
+   * first, −180 to 180 degrees; where one end is notched at a right angle it has two long sides: 0 to 180. rad; null = an end is
+   * square.
+   */
   readonly turn: number | null;
 }
 

@@ -2,6 +2,7 @@ import type { AsBuiltSide } from "../../../studies/jig/asBuiltReport.ts";
 import type { BuiltKnuckle } from "../../../studies/jig/jigReadings.ts";
 import { BUILT_COLUMNS, builtCells, builtRows } from "../../../studies/wording/asBuiltWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 import { KeepBuilt } from "./KeepBuilt.tsx";
 
 export type BuiltTableProps = {
@@ -19,11 +20,7 @@ export function BuiltTable({ side, ordered, format }: BuiltTableProps) {
         <thead>
           <tr>
             <td />
-            {BUILT_COLUMNS.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
+            <ColumnHeads of={BUILT_COLUMNS} />
           </tr>
         </thead>
         <tbody>

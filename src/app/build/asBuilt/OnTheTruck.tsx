@@ -17,6 +17,7 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 import { StandingChoice } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
@@ -97,11 +98,7 @@ function OrderedAndBuilt({
           <thead>
             <tr>
               <td />
-              {TRUCK_COLUMNS.map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
+              <ColumnHeads of={TRUCK_COLUMNS} />
             </tr>
           </thead>
           <tbody>

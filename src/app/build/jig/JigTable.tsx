@@ -3,6 +3,7 @@ import { asBuiltRead } from "../../../studies/jig/asBuiltReport.ts";
 import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
 import { JIG_COLUMNS, jigCells, jigText, readingWords } from "../../../studies/wording/jigWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 
 export type JigTableProps = {
   sheet: JigSheet;
@@ -23,11 +24,7 @@ export function JigTable({ sheet, of, setup, format }: JigTableProps) {
       <thead>
         <tr>
           <th scope="col">Reading</th>
-          {JIG_COLUMNS.map((column) => (
-            <th key={column} scope="col">
-              {column}
-            </th>
-          ))}
+          <ColumnHeads of={JIG_COLUMNS} />
           <th scope="col" className="jig-written">
             Left
           </th>

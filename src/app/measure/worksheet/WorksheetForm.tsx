@@ -3,6 +3,7 @@ import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { markName, STATION_COLUMNS, STICK_WORDS, stationName } from "../../../studies/wording/gaugeWords.ts";
 import { FORM_NOTES } from "../../../studies/wording/worksheetNotes.ts";
 import { lineWords, pointWord, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
+import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 import { useField } from "../../state/documentUse.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
@@ -159,11 +160,7 @@ function StickBox({ state, isBlank }: { state: LineState; isBlank: boolean }) {
         <thead>
           <tr>
             <th scope="col">station</th>
-            {STATION_COLUMNS.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
+            <ColumnHeads of={STATION_COLUMNS} />
           </tr>
         </thead>
         <tbody>

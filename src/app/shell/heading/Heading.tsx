@@ -53,29 +53,27 @@ function StepButtons() {
   const canRedo = useCanRedo();
   return (
     <span className="heading-group">
-      <button
-        type="button"
-        className="button heading-icon"
-        aria-label="Undo"
-        disabled={!canUndo}
-        onClick={undo}
-      >
-        <svg viewBox="0 0 20 20" aria-hidden="true">
-          <path d="M8 4L4 8L8 12M4 8H12A4 4 0 0 1 12 16H8" />
-        </svg>
-      </button>
-      <button
-        type="button"
-        className="button heading-icon"
-        aria-label="Redo"
-        disabled={!canRedo}
-        onClick={redo}
-      >
-        <svg viewBox="0 0 20 20" aria-hidden="true">
-          <path d="M12 4L16 8L12 12M16 8H8A4 4 0 0 0 8 16H12" />
-        </svg>
-      </button>
+      <StepButton label="Undo" can={canUndo} onClick={undo} d="M8 4L4 8L8 12M4 8H12A4 4 0 0 1 12 16H8" />
+      <StepButton label="Redo" can={canRedo} onClick={redo} d="M12 4L16 8L12 12M16 8H8A4 4 0 0 0 8 16H12" />
       <StepsMenu />
     </span>
+  );
+}
+
+type StepButtonProps = { label: string; can: boolean; onClick: () => void; d: string };
+
+function StepButton({ label, can, onClick, d }: StepButtonProps) {
+  return (
+    <button
+      type="button"
+      className="button heading-icon"
+      aria-label={label}
+      disabled={!can}
+      onClick={onClick}
+    >
+      <svg viewBox="0 0 20 20" aria-hidden="true">
+        <path d={d} />
+      </svg>
+    </button>
   );
 }
