@@ -16,3 +16,20 @@ it("two letters are one truck where every number is the same, whatever the varia
   const tried = withHubFace(narrow, current.setup.knuckle.hubFace);
   expect(tried.ok && isSameTruck(current, tried.value)).toBe(true);
 });
+
+it("a scan is the same where each of its numbers is", () => {
+  const current = truck(null);
+  const withScan = (last: number) => {
+    const positions = Float64Array.of(0, 0, 0, 9, 0, 0, 0, 9, last);
+    const scan = {
+      name: "scan",
+      side: "both",
+      kind: "mesh",
+      positions,
+      triangles: Uint32Array.of(0, 1, 2),
+    } as const;
+    return { setup: { ...current.setup, truck: { ...current.setup.truck, body: [scan] } } };
+  };
+  expect(isSameTruck(withScan(3), withScan(3))).toBe(true);
+  expect(isSameTruck(withScan(3), withScan(4))).toBe(false);
+});
