@@ -117,7 +117,14 @@ function CrossTold() {
   return (
     <>
       <p className="cross-told" aria-live="polite">
-        {cross ? crossWords(cross.at, isAtEdge, format) : PICK_TEXTS.keys}
+        {cross ? (
+          crossWords(cross.at, isAtEdge, format)
+        ) : (
+          <>
+            <span className="cross-keys">{PICK_TEXTS.keys}</span>
+            <span className="cross-finger">{PICK_TEXTS.finger}</span>
+          </>
+        )}
       </p>
       {cross && (
         <span className="cross-tools">

@@ -57,13 +57,13 @@ export function useScanPick<T>(selector: (pick: ScanPick) => T): T {
   return useStore(scanPick, selector);
 }
 
-/** Whether the picture was given the window for it: on a phone it does not stand beside the fields. */
-let hasFilled = false;
+/** How far the page was scrolled before the picture was given the window, where it does not stand beside the fields; null = it was not. */
+let scrolledTo: number | null = null;
 
 /** Asks for a press, in place of what was asked for before. */
 export function askForPress(asked: Asked): void {
   if (matchMedia("(max-width: 900px)").matches && !stageSettings.getState().isFilled) {
-    hasFilled = true;
+    scrolledTo = scrollY;
     setStage({ isFilled: true });
   }
   scanPick.setState({ asked, cross: null, isAtEdge: false });
@@ -80,8 +80,12 @@ export function takeCross(): void {
 /** Nothing is asked for any longer. */
 export function endPick(): void {
   scanPick.setState({ asked: null, cross: null, isAtEdge: false });
-  if (hasFilled) setStage({ isFilled: false });
-  hasFilled = false;
+  if (scrolledTo === null) return;
+  const top = scrolledTo;
+  scrolledTo = null;
+  setStage({ isFilled: false });
+  // The fields are as tall again once they are laid out.
+  requestAnimationFrame(() => scrollTo({ top, behavior: "instant" }));
 }
 
 /** Index of the body part that is pressed on now, to be drawn alone; null = the truck is drawn. */

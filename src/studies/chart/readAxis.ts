@@ -10,6 +10,7 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { parseNumber } from "../../units/parseNumber.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
+import { describeTireSizeForms, parseTireSize } from "../../units/tireSize.ts";
 import { type AxisPlace, axisPlace } from "./chartAxis.ts";
 import type { AxisAsk, AxisEntry } from "./chartTypes.ts";
 
@@ -39,7 +40,17 @@ export function readAxis(key: string, text: string, subject: AxisSubject): Resul
   if (!place.ok) return place;
   const { field } = place.value;
   const refuse = refusal(key, text, subject);
-  if (text.trim() === "") return refuse("is empty; give values such as 3:6:1/8 or 3, 3 1/2, 4");
+  const nothing = refusal(key, undefined, subject);
+  if (field === null && key !== "tire")
+    return nothing(
+      `needs a list: a CSV file whose first row names its columns: name, ${keysOf(key).join(", ")}`,
+    );
+  if (text.trim() === "")
+    return nothing(
+      key.startsWith("tire.size") || field === null
+        ? "is empty; give sizes such as P235/70R15, 31x10.50R15LT"
+        : "is empty; give values such as 3:6:1/8 or 3, 3 1/2, 4",
+    );
   const parts = text.split(":");
   if (field !== null && parts.length === 3 && isMeasured(field))
     return stepped(key, field, parts as [string, string, string], subject, refuse);
@@ -49,8 +60,6 @@ export function readAxis(key: string, text: string, subject: AxisSubject): Resul
   const given = values.map((value) => value.trim()).filter((value) => value !== "");
   if (given.length === 0) return refuse("holds no value; give some such as 3:6:1/8 or 3, 3 1/2, 4");
   if (given.length > MOST_ENTRIES) return refuse(tooManyMend(given.length));
-  if (field === null && key !== "tire")
-    return refuse("is a block; give a table of its keys, one row each, as a CSV file");
   const entries: AxisEntry[] = [];
   for (const value of given) {
     const read = readEntry(field ?? fieldAt(["tire", "size"], subject.document)!, value, subject);
@@ -192,6 +201,9 @@ function numberOf({ kind }: SetupField, text: string, units: Setup["units"]): nu
 }
 
 function readEntry(field: SetupField, text: string, { setup: { units } }: AxisSubject) {
+  // A size is text: one that names no tire would be told of in every cell.
+  if (field.pattern.join(".") === "tire.size" && parseTireSize(text) === null)
+    return { ok: false as const, mend: `not a tire size that is understood; ${describeTireSizeForms}` };
   return readTyped(field, text, units);
 }
 

@@ -94,19 +94,18 @@ function windowOf({ width, height }: PaperSize, foot: number): PaperSize {
   return { width: width - 2 * MARGIN, height: height - 2 * MARGIN - foot - MARGIN / 2 };
 }
 
-/** Title, notes and bar, from the lower left corner. */
+/** Title, which sheet it is (`more`, a line), notes and bar, from the lower left corner. */
 function footOf(
   { title, notes, units }: FlatPattern,
   more: readonly string[] = [],
 ): { readonly drawn: Drawn; readonly width: number; readonly height: number } {
-  const head = [title, ...more].join(", ");
-  const height = BAR_HEIGHT + (TITLE + (notes.length + 1) * NOTE) * LEADING;
-  const lines = paragraph(notes, 0, height - TITLE * LEADING, NOTE);
+  const height = BAR_HEIGHT + (TITLE + (notes.length + 2) * NOTE) * LEADING;
+  const lines = paragraph([...more, ...notes], 0, height - TITLE * LEADING, NOTE);
   const drawn: Drawn = {
     ...NOTHING,
-    texts: [{ at: [0, height - TITLE], size: TITLE, text: head, bold: true }, ...lines],
+    texts: [{ at: [0, height - TITLE], size: TITLE, text: title, bold: true }, ...lines],
   };
-  const width = Math.max(textWidth(head, TITLE) * 1.06, ...notes.map((text) => textWidth(text, NOTE)), 104);
+  const width = Math.max(textWidth(title, TITLE) * 1.06, ...notes.map((text) => textWidth(text, NOTE)), 104);
   return { drawn: together(drawn, scaleBar(units, 0, 0)), width, height };
 }
 

@@ -19,7 +19,7 @@ export function barWords(units: LengthFormat["units"]): string {
 
 /** Which of several sheets that are laid together. Rows and columns count from the lower left. */
 export function sheetOfWords(sheet: number, count: number, row: number, column: number): string {
-  return `sheet ${sheet} of ${count} (row ${row} from below, column ${column} from the left; lay crosses on crosses)`;
+  return `Sheet ${sheet} of ${count} (row ${row} from below, column ${column} from the left; lay crosses on crosses)`;
 }
 
 export function templateTitle(name: string, joint: string): string {

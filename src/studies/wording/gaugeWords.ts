@@ -110,6 +110,7 @@ export function unitQuestion(guesses: readonly UnitGuess[], unit: MeshUnit): str
 export const PICK_TEXTS = {
   scan: (what: string) => `Press on the scan where ${what} is. Drag turns it.`,
   keys: "By keys: arrows move the cross over the scan (Shift: finer), Enter takes the place, Esc ends it.",
+  finger: "Tap it: the cross goes there and is moved with the buttons until the place is taken.",
   cursor: "Cross on the scan: arrow keys move it, Shift finer, Enter takes the place",
   ways: [
     { key: "ArrowLeft", sign: "←", name: "Cross to the left" },

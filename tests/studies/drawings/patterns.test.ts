@@ -2,6 +2,7 @@ import DxfParser, { type ICircleEntity, type IPolylineEntity } from "dxf-parser"
 import { describe, expect, it } from "vitest";
 import { pageDxfText } from "../../../src/files/writePageDxf.ts";
 import { pageSvgText } from "../../../src/files/writePageSvg.ts";
+import { textWidth } from "../../../src/geometry/page.ts";
 import type { PlateSetup } from "../../../src/setup/types/buildTypes.ts";
 import { cutPieces } from "../../../src/studies/drawings/cutPieces.ts";
 import { type FlatPattern, patternPage, patternSheets } from "../../../src/studies/drawings/flatPattern.ts";
@@ -251,7 +252,7 @@ describe("a kerf", () => {
 
 describe("on paper", () => {
   const big: FlatPattern = {
-    title: "Plate: long one",
+    title: "Trim template: fender lip, left side",
     notes: [],
     units: "mm",
     drawn: {
@@ -268,6 +269,9 @@ describe("on paper", () => {
       const sheets = patternSheets(big, paper);
       expect(sheets.length).toBeGreaterThan(1);
       for (const { texts, lines, width, height } of sheets) {
+        expect(texts.some(({ text }) => /^sheet \d+ of \d+ \(row/i.test(text))).toBe(true);
+        for (const { at, size, text, bold } of texts)
+          expect(at[0] + textWidth(text, size) * (bold ? 1.06 : 1), text).toBeLessThanOrEqual(width - 5);
         expect(texts.some(({ text }) => text.startsWith("100 mm"))).toBe(true);
         for (const { points } of lines)
           Array.from(points).forEach((value, i) => {

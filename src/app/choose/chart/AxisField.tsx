@@ -2,6 +2,14 @@ import { useId } from "react";
 import { axisName } from "../../../studies/wording/chartWords.ts";
 import { type AxisTyped, CHART_FIELDS } from "./chartAxes.ts";
 
+/** What may be given for an axis that reads. */
+function hintOf({ key, table }: AxisTyped): string {
+  if (table !== null) return "A row of the list for each.";
+  return key === "tire" || key === "tire.size"
+    ? "Sizes with commas between, or a list."
+    : "From:to:step, or values with commas between.";
+}
+
 export type AxisFieldProps = {
   /** `Across` or `Down`. */
   name: string;
@@ -42,21 +50,23 @@ export function AxisField({ name, axis, start, mend, document, onChange }: AxisF
           </option>
         ))}
       </select>
-      {axis.table === null ? (
-        <input
-          aria-label={`${name}: values`}
-          aria-invalid={mend !== null}
-          aria-describedby={`${id}-mend`}
-          value={axis.text ?? start}
-          onChange={(event) => onChange({ ...axis, text: event.target.value })}
-        />
-      ) : (
+      {axis.table !== null ? (
         <span className="chart-list">
           {axis.table.name}{" "}
           <button type="button" className="button" onClick={() => onChange({ ...axis, table: null })}>
-            Type instead
+            {axis.key === "wheel" ? "Take it off" : "Type instead"}
           </button>
         </span>
+      ) : (
+        axis.key !== "wheel" && (
+          <input
+            aria-label={`${name}: values`}
+            aria-invalid={mend !== null}
+            aria-describedby={`${id}-mend`}
+            value={axis.text ?? start}
+            onChange={(event) => onChange({ ...axis, text: event.target.value })}
+          />
+        )
       )}
       <label className="button chart-file">
         List from a file…
@@ -72,7 +82,7 @@ export function AxisField({ name, axis, start, mend, document, onChange }: AxisF
         className={mend === null ? "chart-hint" : "chart-mend"}
         role={mend === null ? undefined : "alert"}
       >
-        {mend ?? "From:to:step, or values with commas between."}
+        {mend ?? hintOf(axis)}
       </p>
     </fieldset>
   );

@@ -66,7 +66,7 @@ export function useOdds(truck: Truck, isWanted = true): Odds {
   return { answered, speech };
 }
 
-/** Whether anybody told how well a number of the truck is known. */
+/** Whether anybody told how well a number of the truck is known; a reading always does. */
 function tellsWithin({ setup }: Truck): boolean {
-  return setup.within.some(({ within }) => within > 0) || setup.odds.points > 0;
+  return setup.within.some(({ within }) => within > 0) || setup.odds.points > 0 || setup.readings.length > 0;
 }
