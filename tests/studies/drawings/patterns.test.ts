@@ -306,6 +306,36 @@ describe("on paper", () => {
     }
   });
 
+  it.each(["letter", "a4"] as const)(
+    "%s: crosses of two neighbors lie on the same place of the pattern",
+    (paper) => {
+      // A hairline every tenth of a millimeter, as tall as it is far along: it tells where on the pattern a sheet is.
+      const hairs = Array.from({ length: 7000 }, (_, i) => ({
+        pen: "cut" as const,
+        points: [0.1 * i, 10, 0.1 * i, 10 + 0.01 * (i + 1)],
+      }));
+      const sheets = patternSheets(
+        { ...big, bounds: [0, 0, 700, 100], drawn: { lines: hairs, circles: [], texts: [] } },
+        paper,
+      );
+      const crossesOn = sheets.map(({ lines }) => {
+        const upright = lines.filter(({ points }) => points[0] === points[2]);
+        const crosses = upright.filter(
+          ({ pen, points }) => pen === "dimension" && points[3]! - points[1]! > 7.9,
+        );
+        const places = crosses.map(({ points }) => {
+          const hair = upright.find(
+            ({ pen, points: at }) => pen === "cut" && Math.abs(at[0]! - points[0]!) < 1e-6,
+          );
+          return Math.round((hair!.points[3]! - hair!.points[1]!) / 0.01) - 1;
+        });
+        return [...new Set(places)].sort((a, b) => a - b);
+      });
+      expect(crossesOn.length).toBeGreaterThan(1);
+      for (let i = 1; i < crossesOn.length; i++) expect(crossesOn[i]![0]).toBe(crossesOn[i - 1]!.at(-1));
+    },
+  );
+
   it("what fits one sheet lying takes one sheet", () => {
     const wide = { ...big, drawn: { ...big.drawn, circles: [] }, bounds: [0, 0, 250, 50] as const };
     const [sheet, ...more] = patternSheets(wide, "letter");
