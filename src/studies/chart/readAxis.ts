@@ -10,7 +10,6 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { parseNumber } from "../../units/parseNumber.ts";
 import { plainLengthText } from "../../units/plainLengthText.ts";
-import { describeTireSizeForms, parseTireSize } from "../../units/tireSize.ts";
 import { type AxisPlace, axisPlace } from "./chartAxis.ts";
 import type { AxisAsk, AxisEntry } from "./chartTypes.ts";
 
@@ -99,7 +98,7 @@ export function readAxisTable(key: string, text: string, subject: AxisSubject): 
     }
     const cells = named.columns.map(({ at }) => row[at] ?? "").filter((cell) => cell !== "");
     if (cells.length === 0) return refuse(`row ${i + 1}${under} gives no value; fill it in or take it out`);
-    const label = (named.nameAt === null ? "" : (row[named.nameAt] ?? "")) || cells.join(" ");
+    const label = (named.nameAt === null ? "" : (row[named.nameAt] ?? "")) || cells.join(", ");
     const [only] = named.columns;
     entries.push({ label, typed: place.value.field === null ? typed : typed[only!.name] });
   }
@@ -201,9 +200,6 @@ function numberOf({ kind }: SetupField, text: string, units: Setup["units"]): nu
 }
 
 function readEntry(field: SetupField, text: string, { setup: { units } }: AxisSubject) {
-  // A size is text: one that names no tire would be told of in every cell.
-  if (field.pattern.join(".") === "tire.size" && parseTireSize(text) === null)
-    return { ok: false as const, mend: `not a tire size that is understood; ${describeTireSizeForms}` };
   return readTyped(field, text, units);
 }
 
