@@ -21,11 +21,11 @@ export { type ModelAsk, modelAsked } from "../studies/alignment/modelAsked.ts";
 export { EFFORT, TRIM } from "../studies/change/changeField.ts";
 export { type ChangeOptions, changeOf } from "../studies/change/changeOf.ts";
 export type { AlsoMoves, ChangeReport, FoundChange, SetField } from "../studies/change/changeTypes.ts";
-export { chartCsv } from "../studies/chart/chartCsv.ts";
 export {
   type ChartDocument,
   type ChartHead,
   cellDocument,
+  chartCsv,
   chartDocument,
   chartHead,
 } from "../studies/chart/chartDocument.ts";

@@ -8,7 +8,7 @@ export interface LengthStep {
   readonly size: number;
 }
 
-/** Steps. A length this near a whole step stands on it; what is typed in the other unit never lands exactly. */
+/** Steps. A value this near a whole step stands on it; what is typed in the other unit never lands exactly. */
 const ON_STEP = 1e-6;
 
 /**
@@ -28,8 +28,16 @@ export function stepLength(
   const typed = parseLength(value, fileUnits);
   if (!typed.ok) return null;
   const stepMm = step.units === "in" ? step.size * MM_PER_INCH : step.size;
-  const at = typed.mm / stepMm;
+  return plainLengthText(stepTo(typed.mm, stepMm, direction, count), fileUnits, step.units);
+}
+
+/**
+ * The next whole step in a direction: from between two steps it goes to the nearer end of the two, so that a
+ * stepped value always reads as a round one. @param way −1 or +1; @param count how many steps
+ */
+export function stepTo(value: number, step: number, way: 1 | -1, count = 1): number {
+  const at = value / step;
   const nearest = Math.round(at);
-  const from = Math.abs(at - nearest) < ON_STEP ? nearest : direction > 0 ? Math.floor(at) : Math.ceil(at);
-  return plainLengthText((from + direction * count) * stepMm, fileUnits, step.units);
+  const from = Math.abs(at - nearest) < ON_STEP ? nearest : way > 0 ? Math.floor(at) : Math.ceil(at);
+  return (from + way * count) * step;
 }

@@ -1,6 +1,6 @@
 import "./scale.css";
 import { type KeyboardEvent, useId } from "react";
-import { stepTo } from "../state/stepTo.ts";
+import { stepTo } from "../../units/stepLength.ts";
 
 export type ScaleMark = {
   /** Value it stands at. */

@@ -6,10 +6,9 @@ import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { bareTyped, withSameWithin } from "../../setup/reading/typedPair.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
-import { withReadings } from "../../studies/worksheet/withReadings.ts";
+import { followReadings, withReadings } from "../../studies/worksheet/withReadings.ts";
 import type { FileUnits } from "../../units/lengthUnits.ts";
 import { stepLength } from "../../units/stepLength.ts";
-import { followReadings } from "./followReadings.ts";
 import { lengthFormatOf, lengthStepOf } from "./preferences.ts";
 import { fieldDraft, fieldText, isOfVariant } from "./selectors.ts";
 import {

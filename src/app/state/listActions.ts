@@ -2,8 +2,8 @@ import { editShown } from "../../setup/editing/editShown.ts";
 import { withMarksMoved, withMine } from "../../setup/exampleMarks.ts";
 import { setAt } from "../../setup/reading/setAt.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+import { followReadings } from "../../studies/worksheet/withReadings.ts";
 import { targetOf } from "./documentActions.ts";
-import { followReadings } from "./followReadings.ts";
 import { type DocumentSlice, mapDrafts, type TypedDocument } from "./typedDocument.ts";
 import type { ActionContext, EditScope, ListActions } from "./workbenchActions.ts";
 

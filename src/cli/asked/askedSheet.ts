@@ -1,6 +1,6 @@
 import { WIDEST_KERF } from "../../studies/drawings/kerf.ts";
-import { PAPER_NAMES, type PaperName } from "../../studies/drawings/paper.ts";
 import type { DrawingAsk } from "../../studies/drawings/shopDrawings.ts";
+import { PAPER_NAMES, type PaperName } from "../../studies/drawings/shopFile.ts";
 import { kerfMend } from "../../studies/wording/drawingWords.ts";
 import { nearestWord } from "../../units/words.ts";
 import { InputError } from "./inputError.ts";

@@ -1,5 +1,4 @@
-import { chartCsv } from "../../studies/chart/chartCsv.ts";
-import type { CellDocument, ChartDocument } from "../../studies/chart/chartDocument.ts";
+import { type CellDocument, type ChartDocument, chartCsv } from "../../studies/chart/chartDocument.ts";
 import { jsonText } from "../../studies/documents/documentText.ts";
 import { CAUTIONS } from "../../studies/wording/cautions.ts";
 import {

@@ -9,7 +9,7 @@ import {
 } from "../wording/drawingWords.ts";
 import type { CutPiece } from "./cutPieces.ts";
 import { line, NOTHING, pageOf, paragraph, scaleBar, together } from "./pageParts.ts";
-import { lyingPaper, MARGIN, type PaperName } from "./paper.ts";
+import { lyingPaper, MARGIN, type PaperName } from "./shopFile.ts";
 
 // mm.
 const TITLE = 5;

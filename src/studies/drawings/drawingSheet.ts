@@ -7,9 +7,9 @@ import { drawingTitles, scaleWords } from "../wording/drawingWords.ts";
 import type { DrawnView } from "./drawnView.ts";
 import { outsideView } from "./outsideViews.ts";
 import { movedBy, pageOf, together } from "./pageParts.ts";
-import { lyingPaper, MARGIN, PAPERS, type PaperName, type PaperSize } from "./paper.ts";
 import { pinSection } from "./pinSection.ts";
 import { type PlacedView, placedView } from "./placedView.ts";
+import { lyingPaper, MARGIN, PAPERS, type PaperName, type PaperSize } from "./shopFile.ts";
 import { STRIP, titleBlock } from "./titleBlock.ts";
 
 /** Scales to choose from, knuckle for paper: ISO 5455 in millimeters, the shop's halves in inches (common practice, no source). */

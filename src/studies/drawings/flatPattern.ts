@@ -13,7 +13,7 @@ import {
   scaleBar,
   together,
 } from "./pageParts.ts";
-import { lyingPaper, MARGIN, PAPERS, type PaperName, type PaperSize } from "./paper.ts";
+import { lyingPaper, MARGIN, PAPERS, type PaperName, type PaperSize } from "./shopFile.ts";
 
 /** Something drawn 1:1 to be cut or wrapped round: a template or a plate. mm, its own x to the right, y up. */
 export interface FlatPattern {

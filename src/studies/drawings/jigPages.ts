@@ -16,7 +16,7 @@ import {
   readingWords,
 } from "../wording/jigWords.ts";
 import { type Drawn, LEADING, line, NOTHING, pageOf, paragraph, together } from "./pageParts.ts";
-import { MARGIN, PAPERS, type PaperName } from "./paper.ts";
+import { MARGIN, PAPERS, type PaperName } from "./shopFile.ts";
 
 // mm.
 const TITLE = 5;

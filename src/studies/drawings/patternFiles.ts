@@ -1,7 +1,6 @@
 import type { Page } from "../../geometry/page.ts";
 import { type FlatPattern, patternPage, patternSheets } from "./flatPattern.ts";
-import type { PaperName } from "./paper.ts";
-import { type ShopFile, shopFile } from "./shopFile.ts";
+import { type PaperName, type ShopFile, shopFile } from "./shopFile.ts";
 
 /** A pattern and the file name it would like, without its ending. */
 export interface Named {

@@ -18,10 +18,9 @@ import { type CutPiece, cutPieces } from "./cutPieces.ts";
 import { drawingSheet } from "./drawingSheet.ts";
 import { jigPages } from "./jigPages.ts";
 import { notchPattern } from "./notchPattern.ts";
-import type { PaperName } from "./paper.ts";
 import { type Named, patternFiles } from "./patternFiles.ts";
 import { platePattern } from "./platePattern.ts";
-import { type ShopFile, shopFile } from "./shopFile.ts";
+import { type PaperName, type ShopFile, shopFile } from "./shopFile.ts";
 
 /** What drawings are asked for. */
 export interface DrawingAsk {

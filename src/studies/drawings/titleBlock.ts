@@ -1,6 +1,6 @@
 import { DRAWING_CAUTIONS, DRAWING_NOTES, projectionWords, titleLines } from "../wording/drawingWords.ts";
 import { type Drawn, line, NOTHING, paragraph, scaleBar, together } from "./pageParts.ts";
-import { MARGIN, type PaperName, type PaperSize } from "./paper.ts";
+import { MARGIN, type PaperName, type PaperSize } from "./shopFile.ts";
 
 /** mm. Height of the strip along the foot of a drawing sheet. */
 export const STRIP = 34;

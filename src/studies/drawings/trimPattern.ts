@@ -7,9 +7,8 @@ import { AXLE_LINE, trimFilesTitle, trimNotes, trimTitle } from "../wording/trim
 import { clipped } from "./clipped.ts";
 import type { FlatPattern } from "./flatPattern.ts";
 import { line } from "./pageParts.ts";
-import type { PaperName } from "./paper.ts";
 import { patternFiles } from "./patternFiles.ts";
-import type { ShopFile } from "./shopFile.ts";
+import type { PaperName, ShopFile } from "./shopFile.ts";
 
 /** mm. How much of the panel is drawn about what goes, and letters. */
 const ABOUT = 30;

@@ -1,9 +1,8 @@
-import { mayHoldCircle } from "../../gaps/boxAboutRing.ts";
 import { boundCell, cellBound } from "../../gaps/cells/cellBound.ts";
 import { GAP, GAP_ROW } from "../../gaps/cells/cellSearch.ts";
 import { CELL, CELL_ROW, CellKind, cellReach } from "../../gaps/cells/cells.ts";
 import { gapSlack } from "../../gaps/cells/tolerances.ts";
-import { partGapTo } from "../../gaps/partGap.ts";
+import { mayHoldCircle, partGapTo } from "../../gaps/partGap.ts";
 import type { PartShape } from "../../gaps/partShape.ts";
 import type { RingShape } from "../../gaps/ring/ringShape.ts";
 import { MOTION_ROW } from "../../geometry/motionRow.ts";

@@ -5,7 +5,7 @@ import { readSetup } from "../../../src/setup/readSetup.ts";
 import type { BuildSetup } from "../../../src/setup/types/buildTypes.ts";
 import type { KnuckleSetup } from "../../../src/setup/types/types.ts";
 import { type DrawingSheet, drawingSheet } from "../../../src/studies/drawings/drawingSheet.ts";
-import { PAPER_NAMES, PAPERS, type PaperName } from "../../../src/studies/drawings/paper.ts";
+import { PAPER_NAMES, PAPERS, type PaperName } from "../../../src/studies/drawings/shopFile.ts";
 import { knuckleSolid } from "../../../src/studies/knuckleSolid/knuckleSolid.ts";
 import { cutFormat } from "../../../src/studies/wording/drawingWords.ts";
 import { BUILD, KNUCKLE } from "../knuckleSolid/buildCase.ts";

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { textWidth } from "../../../src/geometry/page.ts";
 import { readSetup } from "../../../src/setup/readSetup.ts";
 import { jigPages } from "../../../src/studies/drawings/jigPages.ts";
-import { PAPER_NAMES } from "../../../src/studies/drawings/paper.ts";
+import { PAPER_NAMES } from "../../../src/studies/drawings/shopFile.ts";
 
 const EXAMPLE = join(import.meta.dirname, "..", "..", "..", "shared", "ordered-knuckle.json");
 const read = readSetup(readFileSync(EXAMPLE, "utf8"), "example");

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { pageDxfText } from "../../../src/files/writePageDxf.ts";
 import { pageSvgText } from "../../../src/files/writePageSvg.ts";
 import { probeRing, ringProbe } from "../../../src/gaps/ring/ringProbe.ts";
-import { PAPERS } from "../../../src/studies/drawings/paper.ts";
+import { PAPERS } from "../../../src/studies/drawings/shopFile.ts";
 import { trimFiles } from "../../../src/studies/drawings/trimPattern.ts";
 import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";

@@ -1,7 +1,7 @@
 import { useId, useState } from "react";
 import { WIDEST_KERF } from "../../../studies/drawings/kerf.ts";
-import { PAPER_NAMES, type PaperName } from "../../../studies/drawings/paper.ts";
 import type { DrawingAsk } from "../../../studies/drawings/shopDrawings.ts";
+import { PAPER_NAMES, type PaperName } from "../../../studies/drawings/shopFile.ts";
 import { kerfMend, paperWords, projectionWords } from "../../../studies/wording/drawingWords.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";

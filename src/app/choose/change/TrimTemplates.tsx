@@ -1,6 +1,6 @@
 import { useEffect, useMemo } from "react";
 import type { TrimmedPart } from "../../../studies/change/changeTypes.ts";
-import type { PaperName } from "../../../studies/drawings/paper.ts";
+import type { PaperName } from "../../../studies/drawings/shopFile.ts";
 import { trimFiles } from "../../../studies/drawings/trimPattern.ts";
 import { setupHeading } from "../../../studies/wording/answerWords.ts";
 import { TRIM_CAUTION } from "../../../studies/wording/trimWords.ts";

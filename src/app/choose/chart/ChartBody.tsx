@@ -4,7 +4,7 @@ import { effectiveDocument, withoutVariants } from "../../../setup/editing/effec
 import { writtenValues } from "../../../setup/editing/writtenValues.ts";
 import { removeAt } from "../../../setup/reading/setAt.ts";
 import { axisPlace, entryChange } from "../../../studies/chart/chartAxis.ts";
-import { chartCsv } from "../../../studies/chart/chartCsv.ts";
+import { chartCsv } from "../../../studies/chart/chartDocument.ts";
 import { chartOrder, FIRST_CELLS } from "../../../studies/chart/chartOrder.ts";
 import type { ChartAsk } from "../../../studies/chart/chartTypes.ts";
 import type { AxisSubject } from "../../../studies/chart/readAxis.ts";

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from "react";
 import { mmFromUnits } from "../../../units/lengthUnits.ts";
+import { stepTo } from "../../../units/stepLength.ts";
 import { lengthFormatOf, lengthStepOf } from "../../state/preferences.ts";
-import { stepTo } from "../../state/stepTo.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";

@@ -2,9 +2,8 @@ import { useState } from "react";
 import { useStore } from "zustand";
 import { notice, putAway } from "../../state/notice.ts";
 import { meshReadings } from "../../work/readMeshFile.ts";
-import { applyUpdate } from "../offline/offline.ts";
-import { useOffline } from "../offline/useOffline.ts";
-import { useStorage } from "../storage/useStorage.ts";
+import { applyUpdate, useOffline } from "../offline/offline.ts";
+import { useStorage } from "../storage/pageStorage.ts";
 
 /** Bytes in a megabyte, as file sizes are told. */
 const MB = 1024 * 1024;

@@ -6,8 +6,7 @@ import { tell } from "../../state/notice.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { exampleText, workbench } from "../../state/workbench.ts";
 import { readMeshFiles } from "../share/openFiles.ts";
-import { forgetRecent, reopenRecent } from "../storage/pageStorage.ts";
-import { useStorage } from "../storage/useStorage.ts";
+import { forgetRecent, reopenRecent, useStorage } from "../storage/pageStorage.ts";
 import { EXAMPLE_TRUCKS, type ExampleTruck, WORKED_TRUCKS } from "./exampleTrucks.ts";
 
 const EXAMPLES = [

@@ -1,7 +1,8 @@
+import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import { flushStorage } from "../storage/pageStorage.ts";
 
-export interface OfflineState {
+interface OfflineState {
   /** `ready`: the page works without a network; `off`: this browser or this address cannot keep it. */
   readonly status: "starting" | "ready" | "off";
   /** A newer build is there and waits for `applyUpdate`. */
@@ -9,7 +10,7 @@ export interface OfflineState {
 }
 
 /** What a panel may show of working without a network. */
-export const offline = createStore<OfflineState>()(() => ({ status: "starting", updateReady: false }));
+const offline = createStore<OfflineState>()(() => ({ status: "starting", updateReady: false }));
 
 let waiting: ServiceWorker | null = null;
 
@@ -49,4 +50,9 @@ export async function applyUpdate(): Promise<void> {
   await flushStorage();
   navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
   waiting.postMessage("apply-update");
+}
+
+/** Follows whether the page works without a network and whether an update waits. The selector must give a primitive. */
+export function useOffline<T>(selector: (state: OfflineState) => T): T {
+  return useStore(offline, selector);
 }

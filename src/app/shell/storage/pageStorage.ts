@@ -1,3 +1,4 @@
+import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import { keptPoints, pointsOf, setPoints } from "../../state/keptPoints.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -7,7 +8,7 @@ import { localLastWords } from "./lastWords.ts";
 import { RECENTS_KEY, type RecentSetup, readRecents } from "./records.ts";
 import { type Claim, reopenSetup, restoreWork } from "./restoreWork.ts";
 
-export interface StorageState {
+interface StorageState {
   /** `off`: the browser keeps nothing (a private window, storage switched off or full); all else works. */
   readonly status: "starting" | "kept" | "off";
   /** Setups worked on before, newest first; the one on the board among them. */
@@ -15,7 +16,7 @@ export interface StorageState {
 }
 
 /** What a panel may show of the storage. */
-export const storage = createStore<StorageState>()(() => ({ status: "starting", recents: [] }));
+const storage = createStore<StorageState>()(() => ({ status: "starting", recents: [] }));
 
 /** ms. For what is not written at once. */
 const WRITE_DELAY = 300;
@@ -150,4 +151,9 @@ function claimNow(documentId: string): Promise<boolean> {
       })
       .catch(() => answer(true));
   });
+}
+
+/** Follows what the browser keeps. The selector must give a primitive or something that already existed. */
+export function useStorage<T>(selector: (state: StorageState) => T): T {
+  return useStore(storage, selector);
 }

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { mayHoldCircle, ringInBox } from "../../src/gaps/boxAboutRing.ts";
 import { CELL_ROW, CellKind } from "../../src/gaps/cells/cells.ts";
+import { mayHoldCircle, ringInBox } from "../../src/gaps/partGap.ts";
 import { addScaled, normalize, type Vec3 } from "../../src/geometry/vec.ts";
 import { offsets } from "../reference/gapCases.ts";
 import { shapeOf } from "../reference/kernelGap.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { stepTo } from "../../../src/app/state/stepTo.ts";
+import { stepTo } from "../../src/units/stepLength.ts";
 
 const SIXTEENTH = 25.4 / 16;
 
