@@ -80,6 +80,22 @@ async function counterWords(page: Page): Promise<string> {
   return read(counterView(page).getByRole("status"));
 }
 
+/** Of parts of the page by name, which have changed, in the order in which they do from now on; at once = in the order given. */
+function orderOfChanges(page: Page, parts: Readonly<Record<string, string>>) {
+  return page.evaluateHandle((named) => {
+    const changed: string[] = [];
+    for (const [name, selector] of Object.entries(named)) {
+      const observer = new MutationObserver(() => {
+        changed.push(name);
+        observer.disconnect();
+      });
+      const what = { subtree: true, attributes: true, childList: true, characterData: true };
+      for (const part of document.querySelectorAll(selector)) observer.observe(part, what);
+    }
+    return changed;
+  }, parts);
+}
+
 /** The curve of the camber plot in the page. */
 async function camberCurve(page: Page): Promise<string> {
   const plot = page.getByRole("figure", { name: /^Camber over travel/ }).first();
@@ -223,6 +239,22 @@ describe("the designer", () => {
     await goTo(page, "Measure");
     expect(await field(page, "Pin angle").inputValue()).toBe("8.5");
     await goTo(page, "Choose");
+
+    // Beside the fields: the curves follow a key first, then the rest of the page.
+    await page.locator("[data-fold='fields'] > summary").click();
+    await field(page, "Pin angle").focus();
+    await expect
+      .poll(() => page.locator('.variants [aria-busy="true"]').count(), { timeout: 60_000 })
+      .toBe(0);
+    const followed = await orderOfChanges(page, {
+      table: ".variants table",
+      curves: ".curve-dock-plots svg",
+    });
+    await page.keyboard.press("ArrowUp");
+    await expect.poll(() => followed.evaluate((all) => all.length)).toBe(2);
+    expect(await followed.jsonValue()).toEqual(["curves", "table"]);
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    await page.locator("[data-fold='fields'] > summary").click();
 
     await page.locator(".fan > summary").click();
     const fan = page.locator(".fan");

@@ -24,7 +24,7 @@ const Stage = memo(
   lazy(async () => {
     const stage = await import("../stage/Stage.tsx");
     await firstAnswer();
-    await new Promise<void>(whenKeysRest);
+    await new Promise<void>((done) => void whenKeysRest(done));
     return stage;
   }),
 );

@@ -18,29 +18,28 @@ import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
+import { useCheckNow } from "../parts/useSettled.ts";
 import { useHeldHeight } from "../parts/useSize.ts";
 import { goToStation, type Station, useStation } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
 import { useDoubts } from "../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
-import { useAnswer } from "../work/useAnswer.ts";
 
 // What is told after a change is not needed before there is one.
 const LastChange = lazy(async () => ({ default: (await import("./LastChange.tsx")).LastChange }));
 
 /** The answer over the whole range of travel and steering, and the way to its worst pose. */
-export function VerdictPanel() {
-  const truck = useWorkbench((s) => s.truck);
+export function VerdictPanel({ truck }: { truck: Truck }) {
   const waiting = useWaitingFor();
-  const check = useAnswer("check", waiting ? null : truck);
+  const check = useCheckNow(waiting ? null : truck);
   const format = useFormat();
   const setPose = useWorkbench((s) => s.setPose);
   const doubtsOf = useDoubts();
   const station = useStation();
   const held = useHeldHeight<HTMLElement>(check?.answer === null && check.failure === null);
-  if (truck && waiting) return <NoVerdictYet progress={waiting} />;
-  if (!truck || !check) return null;
+  if (waiting) return <NoVerdictYet progress={waiting} />;
+  if (!check) return null;
   const doubts = doubtsOf(truck);
   const { answer: report, failure } = check;
   const isFirst = report === null && failure === null;

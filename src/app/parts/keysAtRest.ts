@@ -26,12 +26,13 @@ export function noteKey(): void {
  * machine) when nobody types: a page that is held hears no key, and what it has not heard a crash loses. At once where
  * no key has come for a while.
  *
+ * @param rest ms without a key
  * @returns what calls it off
  */
-export function whenKeysRest(run: () => void): () => void {
+export function whenKeysRest(run: () => void, rest = REST): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const look = () => {
-    const left = lastKey + REST - performance.now();
+    const left = lastKey + rest - performance.now();
     if (left > 0) timer = setTimeout(look, left);
     else run();
   };

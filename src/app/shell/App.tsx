@@ -8,12 +8,12 @@ import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { NeedsPanel } from "../measure/NeedsPanel.tsx";
 import { StartTruck } from "../measure/worksheet/StartTruck.tsx";
 import { Cautions } from "../parts/ConfirmedNotes.tsx";
+import { useSettled } from "../parts/useSettled.ts";
 import { PacketLayer } from "../show/packet/PacketLayer.tsx";
 import { ShowLayers } from "../show/ShowLayers.tsx";
 import { goToStation, useStation } from "../state/address.ts";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import { useDoubtedRoot } from "../state/useDoubts.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
 import { DropTarget } from "./DropTarget.tsx";
 import { Heading } from "./heading/Heading.tsx";
 import { RoomsBelow, StationRooms } from "./StationRooms.tsx";
@@ -22,17 +22,16 @@ import { useDockOpen } from "./useDockOpen.ts";
 
 /** The workbench: one truck and its answer on top, whichever step of the job is at hand below. */
 export function App() {
-  const truck = useWorkbench((s) => s.truck);
-  const hasDocument = useWorkbench((s) => s.document !== null);
   const station = useStation();
-  const isFilled = useFill() && station !== "show" && truck !== null;
   const isDockOpen = useDockOpen(station);
+  const { truck, document } = useSettled(isDockOpen);
+  const isFilled = useFill() && station !== "show" && truck !== null;
   useDoubtedRoot(truck);
   return (
     <DropTarget>
       <div inert={isFilled}>
         <SkipLinks />
-        <Heading />
+        <Heading truck={truck} />
         <Stations />
       </div>
       <main
@@ -45,7 +44,7 @@ export function App() {
         <div inert={isFilled}>
           <IssuePanel />
         </div>
-        {!truck && hasDocument && (
+        {!truck && document !== null && (
           <div className="measuring">
             <NeedsPanel />
             {station === "measure" && <MeasurePanel truck={null} />}
@@ -53,15 +52,15 @@ export function App() {
         )}
         {truck && (
           <div className={`station station-${station}`}>
-            <VerdictPanel />
+            <VerdictPanel truck={truck} />
             {/* One stage for all steps: it is dear to set up, and keeps where it was looked at from. */}
             {station !== "show" && <StagePanel truck={truck} isAlone={station === "build"} />}
-            <StationRooms station={station} truck={truck} />
+            <StationRooms station={station} truck={truck} document={document} />
           </div>
         )}
         {truck && (
           <div className="rooms-below" inert={isFilled}>
-            <RoomsBelow station={station} truck={truck} />
+            <RoomsBelow station={station} truck={truck} document={document} />
           </div>
         )}
       </main>

@@ -25,6 +25,8 @@ import { Fold } from "../parts/Fold.tsx";
 import { JumpBar } from "../parts/JumpBar.tsx";
 import type { Station } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
+import type { TypedDocument } from "../state/typedDocument.ts";
+import { useWorkbench } from "../state/useWorkbench.ts";
 import { useDockOpen } from "./useDockOpen.ts";
 
 // What a customer sees draws its own pictures: loaded where it is asked for.
@@ -41,10 +43,12 @@ const Fan = memo(FanPanel);
 export type StationRoomsProps = {
   station: Station;
   truck: Truck;
+  /** Its variants are in it. */
+  document: TypedDocument | null;
 };
 
 /** What stands beside the stage at each step of the job. */
-export function StationRooms({ station, truck }: StationRoomsProps): ReactElement {
+export function StationRooms({ station, truck, document }: StationRoomsProps): ReactElement {
   switch (station) {
     case "measure":
       return (
@@ -61,7 +65,7 @@ export function StationRooms({ station, truck }: StationRoomsProps): ReactElemen
     case "clear":
       return <ClearRooms truck={truck} />;
     case "choose":
-      return <ChooseRooms truck={truck} />;
+      return <ChooseRooms truck={truck} document={document} />;
     case "build":
       return <BuildRooms truck={truck} />;
     case "show":
@@ -119,8 +123,8 @@ function ClearRooms({ truck }: { truck: Truck }) {
   );
 }
 
-function ChooseRooms({ truck }: { truck: Truck }) {
-  const { columns } = useVariantTrucks();
+function ChooseRooms({ truck, document }: Omit<StationRoomsProps, "station">) {
+  const { columns } = useVariantTrucks(document);
   const later = useDeferredValue(truck);
   return (
     <>
@@ -153,32 +157,34 @@ function ChooseRooms({ truck }: { truck: Truck }) {
 }
 
 /** What is too wide to stand beside the stage: below it the plots, or along the foot of the window the curves one chose. */
-export function RoomsBelow({ station, truck }: StationRoomsProps) {
+export function RoomsBelow({ station, truck, document }: StationRoomsProps) {
   switch (station) {
     case "clear":
-      return <PlotsBelow truck={truck} />;
+      return <PlotsBelow truck={truck} document={document} />;
     case "measure":
     case "choose":
-      return <Dock station={station} truck={truck} />;
+      return <Dock station={station} truck={truck} document={document} />;
     case "build":
     case "show":
       return null;
   }
 }
 
-function Dock({ station, truck }: StationRoomsProps) {
-  const { others, format } = useVariantTrucks();
+function Dock({ station, truck, document }: StationRoomsProps) {
+  const { others, format } = useVariantTrucks(document);
   const isOpen = useDockOpen(station);
   const later = useDeferredValue(truck);
   const answer = useMemo(() => <DockAnswer truck={later} format={format} />, [later, format]);
+  // Open, its curves come before all else on the page.
+  const board = useWorkbench((s) => (isOpen ? s.truck : null));
   return (
-    <Curves truck={later} variants={others} format={format} isOpen={isOpen}>
+    <Curves truck={board ?? later} rested={later} variants={others} format={format} isOpen={isOpen}>
       {answer}
     </Curves>
   );
 }
 
-function PlotsBelow({ truck }: { truck: Truck }) {
-  const { others, format } = useVariantTrucks();
+function PlotsBelow({ truck, document }: Omit<StationRoomsProps, "station">) {
+  const { others, format } = useVariantTrucks(document);
   return <Plots truck={useDeferredValue(truck)} variants={others} format={format} />;
 }

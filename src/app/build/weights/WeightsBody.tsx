@@ -10,14 +10,14 @@ import {
   weightText,
 } from "../../../studies/wording/weightWords.ts";
 import { useVariantTrucks } from "../../choose/compare/useVariantTrucks.ts";
-import { useFormat } from "../../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { KnuckleView } from "../../work/knuckleViewOf.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
 import { KnucklePicture, type PictureFrame } from "./KnucklePicture.tsx";
 
 /** A card a variant: picture, weight, difference in words; all pictures to one scale. */
 export function WeightsBody() {
-  const { columns } = useVariantTrucks();
+  const { columns } = useVariantTrucks(useWorkbench((s) => s.document));
   const trucks = useMemo(() => columns.flatMap(({ truck }) => truck ?? []), [columns]);
   const views = useAnswers("knuckleView", trucks);
   const weights = useMemo(

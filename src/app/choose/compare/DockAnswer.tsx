@@ -2,8 +2,8 @@ import "./dockAnswer.css";
 import { lazy, Suspense } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWaitingFor } from "../../measure/worksheet/useWaitingFor.ts";
+import { useCheckNow } from "../../parts/useSettled.ts";
 import type { Truck } from "../../state/truck.ts";
-import { useAnswer } from "../../work/useAnswer.ts";
 import { WorstCell } from "./WorstCell.tsx";
 
 const LastChange = lazy(async () => ({ default: (await import("../../clear/LastChange.tsx")).LastChange }));
@@ -19,7 +19,7 @@ export type DockAnswerProps = {
  */
 export function DockAnswer({ truck, format }: DockAnswerProps) {
   const isWaiting = useWaitingFor() !== null;
-  const check = useAnswer("check", isWaiting ? null : truck);
+  const check = useCheckNow(isWaiting ? null : truck);
   if (check === null) return null;
   return (
     <div className="dock-told">
@@ -27,9 +27,11 @@ export function DockAnswer({ truck, format }: DockAnswerProps) {
         <WorstCell check={check} format={format} />
       </button>
       <div className="last-change">
-        <Suspense>
-          <LastChange truck={truck} isShort />
-        </Suspense>
+        {check.answer !== null && (
+          <Suspense>
+            <LastChange truck={truck} isShort />
+          </Suspense>
+        )}
       </div>
     </div>
   );

@@ -49,9 +49,9 @@ export interface VariantTrucks {
   readonly format: LengthFormat;
 }
 
-/** The setup and its variants as trucks, made when what is shown has had its turn. */
-export function useVariantTrucks(): VariantTrucks {
-  const document = useDeferredValue(useWorkbench((s) => s.document));
+/** A document's setup and its variants as trucks, made when what is shown has had its turn. */
+export function useVariantTrucks(shown: TypedDocument | null): VariantTrucks {
+  const document = useDeferredValue(shown);
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
   const variant = useWorkbench((s) => s.variant);

@@ -11,6 +11,8 @@ import { plotNames } from "./plotSpecs.ts";
 
 export type CurveDockProps = {
   truck: Truck;
+  /** What curves out of sight are of: that truck, or the one before it while fields change. */
+  rested: Truck;
   /** What can be laid over the truck shown. */
   variants: readonly NamedTruck[];
   format: LengthFormat;
@@ -22,6 +24,7 @@ export type CurveDockProps = {
 /** Any plots, along the foot of the window: they stay in view while fields change, and follow. */
 export const CurveDock = memo(function CurveDock({
   truck,
+  rested,
   variants,
   format,
   isOpen,
@@ -55,7 +58,16 @@ export const CurveDock = memo(function CurveDock({
         <div className="curve-dock-plots">
           {ids.length === 0 && <p>No curve is chosen: choose some under “Which curves”.</p>}
           {ids.map((id) => (
-            <PlotTile key={id} id={id} truck={truck} others={others} scale={scale} format={format} isLow />
+            <PlotTile
+              key={id}
+              id={id}
+              truck={truck}
+              rested={rested}
+              others={others}
+              scale={scale}
+              format={format}
+              isLow
+            />
           ))}
         </div>
       )}

@@ -1,5 +1,5 @@
 import "./plot.css";
-import { useId, useState } from "react";
+import { memo, useId, useState } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { PlotSpec } from "../../parts/plotNumbers.ts";
 import { LargePlot } from "./LargePlot.tsx";
@@ -21,7 +21,7 @@ export type PlotProps = {
 const LOW = 176;
 
 /** A plot as a drafter would ink it, with a larger one behind a press. */
-export function Plot({ spec, at, format, onGo, isLow = false }: PlotProps) {
+export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }: PlotProps) {
   const id = useId();
   const [zoom, setZoom] = useState<Zoom | null>(null);
   const [isLarge, setLarge] = useState(false);
@@ -71,4 +71,4 @@ export function Plot({ spec, at, format, onGo, isLow = false }: PlotProps) {
       )}
     </figure>
   );
-}
+});

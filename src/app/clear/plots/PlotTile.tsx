@@ -1,9 +1,10 @@
-import { memo, useDeferredValue, useMemo, useRef } from "react";
+import { memo, useCallback, useDeferredValue, useMemo, useRef } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { plotOver } from "../../parts/plotNumbers.ts";
+import { type PlotSpec, plotOver } from "../../parts/plotNumbers.ts";
 import { setStage, useStage } from "../../state/stageSettings.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
 import type { NamedTruck } from "./alignmentPlots.ts";
 import { Plot } from "./Plot.tsx";
 import type { SteerScale } from "./plotAxes.ts";
@@ -14,6 +15,8 @@ import { usePrinting } from "./usePrinting.ts";
 export type PlotTileProps = {
   id: string;
   truck: Truck;
+  /** What it is of as long as nobody sees it. Default `truck`. */
+  rested?: Truck;
   others: readonly NamedTruck[];
   scale: SteerScale;
   format: LengthFormat;
@@ -33,6 +36,7 @@ const CUT_AT = {
 export const PlotTile = memo(function PlotTile({
   id,
   truck,
+  rested = truck,
   others,
   scale,
   format,
@@ -43,37 +47,37 @@ export const PlotTile = memo(function PlotTile({
   // A drag comes first: a plot follows when there is time, and not at all where nobody sees it.
   const isPrinting = usePrinting();
   const follows = isSeen || isPrinting;
+  const of = follows ? truck : rested;
   const travelNow = useWorkbench((s) => (follows ? s.travel : 0));
   const steerNow = useWorkbench((s) => (follows ? s.steer : 0));
   const roll = useStage((s) => s.roll);
   const [travelLater, steerLater] = [useDeferredValue(travelNow), useDeferredValue(steerNow)];
   const [travel, steer] = isPrinting ? [travelNow, steerNow] : [travelLater, steerLater];
-  const setPose = useWorkbench((s) => s.setPose);
   const cutAt = CUT_AT[id as keyof typeof CUT_AT];
   const [cutTravel, cutSteer] = [cutAt === "travel" ? travel : 0, cutAt === "steer" ? steer : 0];
   const spec = useMemo(
-    () => plotSpec(id, { truck, others, scale, travel: cutTravel, steer: cutSteer }),
-    [id, truck, others, scale, cutTravel, cutSteer],
+    () => plotSpec(id, { truck: of, others, scale, travel: cutTravel, steer: cutSteer }),
+    [id, of, others, scale, cutTravel, cutSteer],
   );
+  const onGo = useCallback((x: number) => spec && goTo(spec, x), [spec]);
   if (spec === null) return null;
-  const { fromInput = same, toInput = same } = spec.x;
+  const { fromInput = same } = spec.x;
   const over = plotOver(spec);
   const input = { travel, steer, roll }[over];
   return (
     <div ref={tile} className="plot-tile">
-      <Plot
-        spec={spec}
-        at={fromInput(input)}
-        format={format}
-        isLow={isLow}
-        onGo={(x) => {
-          if (over === "roll") setStage({ roll: x });
-          else if (over === "steer") setPose(travel, toInput(x));
-          else setPose(x, steer);
-        }}
-      />
+      <Plot spec={spec} at={fromInput(input)} format={format} isLow={isLow} onGo={onGo} />
     </div>
   );
 });
 
 const same = (x: number) => x;
+
+/** Puts the pose to an x of a plot. */
+function goTo(spec: PlotSpec, x: number): void {
+  const { travel, steer, setPose } = workbench.getState();
+  const over = plotOver(spec);
+  if (over === "roll") setStage({ roll: x });
+  else if (over === "steer") setPose(travel, (spec.x.toInput ?? same)(x));
+  else setPose(x, steer);
+}

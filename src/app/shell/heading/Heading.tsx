@@ -2,6 +2,7 @@ import "./heading.css";
 import { openDocs } from "../../docs/reader.ts";
 import { useCanRedo, useCanUndo } from "../../state/documentUse.ts";
 import { isDirty } from "../../state/selectors.ts";
+import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { FileButtons } from "./FileButtons.tsx";
 import { Notices } from "./Notices.tsx";
@@ -10,8 +11,7 @@ import { StepsMenu } from "./StepsMenu.tsx";
 import { VariantPicker } from "./VariantPicker.tsx";
 
 /** Like the title block of a drawing: the program, the setup on the board, which variant of it, and what to do with it. */
-export function Heading() {
-  const truck = useWorkbench((s) => s.truck);
+export function Heading({ truck }: { truck: Truck | null }) {
   const name = useWorkbench((s) => s.document?.name as string | undefined);
   const dirty = useWorkbench(isDirty);
   return (
