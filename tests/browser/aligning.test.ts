@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { readSetup } from "../../src/setup/readSetup.ts";
@@ -11,6 +10,7 @@ import { checkClearance } from "../../src/studies/reports/check.ts";
 import { verdictSentence } from "../../src/studies/wording/verdictSentence.ts";
 import { degFromRad } from "../../src/units/angle.ts";
 import { formatLength } from "../../src/units/formatLength.ts";
+import { faults } from "./harness/faults.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { plain, read, verdict } from "./harness/reading.ts";
 import { goTo } from "./harness/stations.ts";
@@ -315,10 +315,7 @@ describe.each([
       const scrollWidth = await page.evaluate(() => document.documentElement.scrollWidth);
       expect(scrollWidth).toBeLessThanOrEqual(viewport.width);
     }
-    const found = await new AxeBuilder({ page }).analyze();
-    expect(
-      found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
-    ).toEqual([]);
+    expect(await faults(page)).toEqual([]);
     expect(problems()).toEqual([]);
   });
 });

@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { faults } from "./harness/faults.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { read } from "./harness/reading.ts";
 import { openWorkbench, sharedWorkbench, shot, type Workbench } from "./harness/workbench.ts";
@@ -110,13 +110,7 @@ describe("knuckles as built", () => {
       await page.emulateMedia({ colorScheme });
       await onTruck(page).waitFor(SOON);
       expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
-      const { violations } = await new AxeBuilder({ page })
-        .include("[data-fold='jig']")
-        .include("[data-fold='asBuilt']")
-        .analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual(
-        [],
-      );
+      expect(await faults(page, "[data-fold='jig']", "[data-fold='asBuilt']")).toEqual([]);
       await panel(page).scrollIntoViewIfNeeded();
       await shot(page, `as-built-${name}`);
       expect(problems()).toEqual([]);

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
+import { faults } from "./harness/faults.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const SETUP = readFileSync(new URL("../../shared/tubular-knuckle.json", import.meta.url));
@@ -66,11 +66,7 @@ it("the knuckle at Build is dragged, cut open, loaded, weighed and told its wind
     .waitFor({ timeout: 30_000 });
   expect(await window.locator(".window-tick").count()).toBe(4);
 
-  const { violations } = await new AxeBuilder({ page })
-    .include(".build-rooms")
-    .include(".stage-panel")
-    .analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  expect(await faults(page, ".build-rooms", ".stage-panel")).toEqual([]);
   await shot(page, "build-knuckle");
   expect(problems()).toEqual([]);
 }, 180_000);

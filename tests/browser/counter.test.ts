@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { faults } from "./harness/faults.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { openWorkbench, sharedWorkbench, shot } from "./harness/workbench.ts";
 
@@ -388,10 +388,7 @@ describe("for everybody", () => {
           .locator(layer === "counter" ? ".counter-tag strong svg" : ".sheet-table svg")
           .first()
           .waitFor();
-        const found = await new AxeBuilder({ page }).include(".layer").analyze();
-        expect(
-          found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
-        ).toEqual([]);
+        expect(await faults(page, ".layer")).toEqual([]);
         await page.keyboard.press("Escape");
         await page.locator(".layer").waitFor({ state: "detached" });
       });

@@ -1,7 +1,7 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { setupFields } from "../../src/setup/fieldCatalogue.ts";
+import { faults } from "./harness/faults.ts";
 import { kept } from "./harness/reading.ts";
 import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
@@ -342,10 +342,7 @@ describe.each([
     await ask(page, "Hub-face distance");
     await panel(page).scrollIntoViewIfNeeded();
     await shot(page, `editing-${isPhone ? "phone" : "desk"}-${colorScheme}`);
-    const found = await new AxeBuilder({ page }).include(".setup").analyze();
-    expect(
-      found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
-    ).toEqual([]);
+    expect(await faults(page, ".setup")).toEqual([]);
     const small = await panel(page)
       .locator("button, input:not([type=radio]):not([hidden]), select, summary, label:has([type=radio])")
       .evaluateAll(

@@ -3,10 +3,10 @@
  * change the stations are looked at on one desk, in `npm run test:long` all else.
  */
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { runs } from "../runs.ts";
+import { faults } from "./harness/faults.ts";
 import { FOLDS, fold, unfold } from "./harness/folds.ts";
 import { picture } from "./harness/picture.ts";
 import { stageDrawn, verdict } from "./harness/reading.ts";
@@ -37,11 +37,6 @@ const sized = (width: Width) => {
   const isTouch = width < 900;
   return { viewport: { width, height: HEIGHTS[width] }, hasTouch: isTouch, isMobile: isTouch };
 };
-
-async function faults(page: Page, within = "html"): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).include(within).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-}
 
 /** How far the page goes over its window's side, px. */
 const over = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
+import { faults } from "./harness/faults.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { read, verdict } from "./harness/reading.ts";
 import { goTo, isAt } from "./harness/stations.ts";
@@ -178,7 +178,7 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
 
   await gauges.getByRole("button", { name: /level stick/ }).click();
   await page.getByRole("textbox", { name: "over the axle, up", exact: true }).waitFor(SOON);
-  expect((await new AxeBuilder({ page }).include(".worksheet").analyze()).violations).toEqual([]);
+  expect(await faults(page, ".worksheet")).toEqual([]);
   await page.getByRole("button", { name: "Take it off the worksheet" }).click();
   await page.getByRole("textbox", { name: "over the axle, up", exact: true }).waitFor({ state: "detached" });
 

@@ -1,5 +1,6 @@
 import { chromium } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { faults } from "./harness/faults.ts";
 import { findBrowser } from "./harness/findBrowser.ts";
 import { openWorkbench } from "./harness/workbench.ts";
 
@@ -48,5 +49,17 @@ describe("the watch over a page", () => {
     const { page } = await openWorkbench({ viewport: { width: 390, height: 844 }, colorScheme: "dark" });
     const seen = await page.evaluate(() => [innerWidth, matchMedia("(prefers-color-scheme: dark)").matches]);
     expect(seen).toEqual([390, true]);
+  });
+
+  it("hears of what cannot be told apart or has no name", async () => {
+    const { page } = await openWorkbench({ isBare: true });
+    await page.locator("main").waitFor();
+    await page.evaluate(() => {
+      const pale = Object.assign(document.createElement("p"), { textContent: "hardly to be read" });
+      pale.style.cssText = "color: #ccc; background: #fff";
+      document.querySelector("main")!.prepend(pale, new Image(), document.createElement("button"));
+    });
+    const rules = (await faults(page, "main")).map((fault) => fault.split(":")[0]);
+    expect(rules).toEqual(expect.arrayContaining(["button-name", "color-contrast", "image-alt"]));
   });
 });

@@ -65,7 +65,7 @@ async function dragged(
   await page.mouse.move(...from);
   await page.mouse.down();
   await watch(page);
-  for (const to of over) await page.mouse.move(...to, { steps: 12 });
+  for (const to of over) await page.mouse.move(...to, { steps: 8 });
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   const moved = await page.evaluate(() => globalThis.movedSince!());
   await page.mouse.up();

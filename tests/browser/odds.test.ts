@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import { describe, expect, it } from "vitest";
+import { faults } from "./harness/faults.ts";
 import { read } from "./harness/reading.ts";
 import { sharedWorkbench } from "./harness/workbench.ts";
 
@@ -44,8 +44,7 @@ describe("odds on the page", () => {
       .poll(() => read(said), SOON)
       .toMatch(/Likely: (?:clears|touches) in (?:about|more than|all) \d+/);
     expect(await read(fold)).toMatch(/trucks drawn, each proven over all travel and both locks; seed 1/);
-    const found = await new AxeBuilder({ page }).include('[data-fold="odds"]').analyze();
-    expect(found.violations.map(({ id }) => id)).toEqual([]);
+    expect(await faults(page, '[data-fold="odds"]')).toEqual([]);
     await page.evaluate(() => {
       location.hash = "#show";
     });

@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import { expect, it } from "vitest";
 import { stlBytes } from "../../src/files/writeStl.ts";
+import { faults } from "./harness/faults.ts";
 import { read } from "./harness/reading.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
@@ -68,7 +68,7 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
   for (let i = 0; i < 60 && !(await read(told3)).startsWith("No more"); i++)
     await page.keyboard.press("ArrowUp");
   expect(await read(told3)).toMatch(/^No more of the scan that way\. .*in ahead.* 39 .*in up\.$/);
-  expect((await new AxeBuilder({ page }).include(".stage").analyze()).violations).toEqual([]);
+  expect(await faults(page, ".stage")).toEqual([]);
   await shot(page, "scan-cross");
   await page.keyboard.press("Enter");
   await told3.waitFor({ state: "detached" });
@@ -115,9 +115,7 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
   await page.getByRole("button", { name: "Pick it on the scan" }).click();
   await page.keyboard.press("Escape");
   await page.getByText("Press on the scan").waitFor({ state: "detached" });
-  expect((await new AxeBuilder({ page }).include(".setup").include(".stage").analyze()).violations).toEqual(
-    [],
-  );
+  expect(await faults(page, ".setup", ".stage")).toEqual([]);
   await shot(page, "scan-matched");
 
   // What is being typed into a knuckle's point by the truck's axes is there again after the page was left.

@@ -1,9 +1,9 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { atRest } from "./harness/atRest.ts";
+import { faults } from "./harness/faults.ts";
 import { picture } from "./harness/picture.ts";
 import { openWorkbench, sharedWorkbench, shot, type Workbench } from "./harness/workbench.ts";
 
@@ -303,10 +303,7 @@ describe.each(["light", "dark"] as const)("the stage in %s with all that it can 
     await list(page).getByLabel("Ghost").selectOption({ label: "narrow hub face" });
     await drawn(page);
     await shot(page, `stage-all-${colorScheme}`);
-    const found = await new AxeBuilder({ page }).include(".stage-panel").analyze();
-    expect(
-      found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`),
-    ).toEqual([]);
+    expect(await faults(page, ".stage-panel")).toEqual([]);
     expect(problems()).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import { expect, it } from "vitest";
+import { faults } from "./harness/faults.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { read, verdict } from "./harness/reading.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
@@ -32,8 +32,7 @@ it("a truck of one's own goes from the first screen through twelve readings to a
   const waiting = page.locator(".verdict-waiting");
   const input = page.locator(".reading-input");
   const go = (name: RegExp) => page.locator(".reading-go").getByRole("button", { name }).click();
-  const axe = async () =>
-    (await new AxeBuilder({ page }).analyze()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  const axe = () => faults(page);
 
   await page.getByText("Trucks", { exact: true }).click();
   await page.getByRole("button", { name: /^Start your own truck by worksheet/ }).click();
