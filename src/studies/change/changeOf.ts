@@ -127,7 +127,7 @@ class ChangeSearch {
       .sort((a, b) => a.effort - b.effort);
     for (const { first, second } of all) {
       if (found.length === MOST_PAIRS || this.isSpent()) break;
-      const pair = this.pair(first, second);
+      const pair = this.pair(first, second) ?? this.pair(second, first);
       if (pair !== null) found.push(pair);
     }
     return found.map((pair, i) => this.provenPair(pair, found.length - i));

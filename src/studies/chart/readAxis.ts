@@ -76,6 +76,7 @@ export function readAxisTable(key: string, text: string, subject: AxisSubject): 
   const place = axisPlace(key, subject.document, subject.file);
   if (!place.ok) return place;
   const refuse = (mend: string, value?: string): Result<never> => refusal(key, value, subject)(mend);
+  if (NO_TEXT.test(text)) return refuse("the list is no text; save it as CSV and give that");
   const table = csvRows(text);
   if (!table.ok) return refuse(table.mend);
   const [first] = table.rows;
@@ -104,6 +105,9 @@ export function readAxisTable(key: string, text: string, subject: AxisSubject): 
   }
   return { ok: true, value: { key, entries } };
 }
+
+/** What no text file holds: a zero, or bytes that are no letters. */
+const NO_TEXT = /[\0\uFFFD]/;
 
 interface Columns {
   readonly hasHeader: boolean;

@@ -157,7 +157,7 @@ describe("what to change otherwise", () => {
     const rail = { name: "rail", kind: "box", min: [-32, 12, 15.5], max: [32, 20, 22] };
     const body = [...lipAlone().truck.body, rail];
     const rubbing = subjectOf(demoDocument({ truck: { body } }) as object, "far");
-    const order = ["knuckle.hubFace", "travel.bump"];
+    const order = ["travel.bump", "knuckle.hubFace"];
     const { changes, without } = changeOf(rubbing.subject, rubbing.model, { order });
     expect([changes.length, without.length]).toEqual([1, 2]);
     const [{ set, smaller }] = changes as [(typeof changes)[number]];

@@ -75,7 +75,7 @@ describe("an axis as a table", () => {
     ["tire.size", "size\n", "no rows"],
     ["tire.size", "", "empty"],
     ["wheel.backspacing", "4 1/2\nfour", "row 2, backspacing: no number"],
-    ["tire", "\u0089PNG\r\n\u001a\n\u0000\u0000", "there is no column"],
+    ["tire", "\u0089PNG\r\n\u001a\n\u0000\u0000", "no text; save it as CSV"],
     ["wheel", "rimWidth,backspacing\n8,four", "row 1 under the header, backspacing: no number found"],
     ["wheel", 'rimWidth,backspacing\n8,"4', "never closed"],
     ["tire.size", `size\n${"P215/60R15\n".repeat(20_000)}`, "20,000 entries, and a chart takes 2,000"],
