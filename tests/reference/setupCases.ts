@@ -140,3 +140,17 @@ function solveRest(truck: GeneratedTruck) {
   if (!rest.ok) throw new TypeError("an assembled truck stands at rest");
   return rest.left;
 }
+
+/** Makes a claim about every truck checked; a failure says which one, as JSON. */
+export function onEachOf<Report>(
+  checked: readonly { readonly model: Model; readonly report: Report }[],
+  claim: (model: Model, report: Report) => void,
+): void {
+  for (const { model, report } of checked) {
+    try {
+      claim(model, report);
+    } catch (cause) {
+      throw new TypeError(`setup: ${JSON.stringify(model.setup)}`, { cause });
+    }
+  }
+}

@@ -4,7 +4,7 @@ import type { Model } from "../../src/studies/model/model.ts";
 import { type CheckReport, checkClearance } from "../../src/studies/reports/check.ts";
 import { assembledModel, demoSetup } from "../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../reference/expectCertified.ts";
-import { setupCases } from "../reference/setupCases.ts";
+import { onEachOf, setupCases } from "../reference/setupCases.ts";
 import { runs } from "../runs.ts";
 
 const SEED = 1955;
@@ -37,16 +37,7 @@ describe.each(["rack", "pitman"] as const)(
   (kind) => {
     let checked: { model: Model; report: CheckReport }[] = [];
 
-    /** Makes a claim about every setup; a failure says which one, as JSON. */
-    const onEach = (claim: (model: Model, report: CheckReport) => void) => {
-      for (const { model, report } of checked) {
-        try {
-          claim(model, report);
-        } catch (cause) {
-          throw new TypeError(`setup: ${JSON.stringify(model.setup)}`, { cause });
-        }
-      }
-    };
+    const onEach = (claim: (model: Model, report: CheckReport) => void) => onEachOf(checked, claim);
 
     beforeAll(() => {
       const models = fc.sample(setupCases(kind), { seed: SEED, numRuns: RUNS });

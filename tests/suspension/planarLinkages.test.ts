@@ -5,7 +5,13 @@ import { PoseStatus } from "../../src/suspension/poseStatus.ts";
 import { type SidePose, solvePose } from "../../src/suspension/solvePose.ts";
 import { RATE, RATE_ROW, wheelRatesTo } from "../../src/suspension/wheelRates.ts";
 import { knuckleFixedPoint } from "./knuckleFixedPoint.ts";
-import { type FrontViewPoint, type PlanarWishbone, planarFrontEnd, TIE_ROD_X } from "./planarWishbone.ts";
+import {
+  type FrontViewPoint,
+  type PlanarWishbone,
+  planarFrontEnd,
+  TIE_ROD_X,
+  UNEQUAL_ARMS,
+} from "./planarWishbone.ts";
 import { assembled } from "./trucks.ts";
 
 const DEG = Math.PI / 180;
@@ -108,15 +114,6 @@ describe("equal and parallel arms", () => {
   });
 });
 
-/** The front view of section C of the outside check table; half track 790, mm. Numbers derived, no source. */
-const unequal: PlanarWishbone = {
-  lowerInner: [250, 250],
-  lowerOuter: [700, 230],
-  upperInner: [330, 500],
-  upperOuter: [640, 520],
-  wheelCenter: [790, 360],
-};
-
 /** Where two front-view lines meet, each through two points (x ignored). */
 function meet(p: Vec3, q: Vec3, r: Vec3, s: Vec3): FrontViewPoint {
   const [dy, dz] = [q[1] - p[1], q[2] - p[2]];
@@ -126,8 +123,8 @@ function meet(p: Vec3, q: Vec3, r: Vec3, s: Vec3): FrontViewPoint {
 }
 
 /** KI-10 … KI-16, KI-31, KI-32. Derived: two-circle intersection, bisection on the arm angle. */
-describe.each([0, 35])("unequal planar arms, axle line at x = %d", (x) => {
-  const input = planarFrontEnd(unequal, x);
+describe.each([0, 35])("UNEQUAL_ARMS planar arms, axle line at x = %d", (x) => {
+  const input = planarFrontEnd(UNEQUAL_ARMS, x);
   const restPatch: Vec3 = [x, 790, 0];
 
   it.each([
@@ -143,8 +140,8 @@ describe.each([0, 35])("unequal planar arms, axle line at x = %d", (x) => {
     "travel %d mm: arm angle, camber, shifts, roll center, and nothing along X",
     (travel, arm, camber, dy, patchDy, roll) => {
       const side = leftAt(input, travel);
-      const lowerInner: Vec3 = [x, ...unequal.lowerInner];
-      const upperInner: Vec3 = [x, ...unequal.upperInner];
+      const lowerInner: Vec3 = [x, ...UNEQUAL_ARMS.lowerInner];
+      const upperInner: Vec3 = [x, ...UNEQUAL_ARMS.upperInner];
       const fromPivot = sub(side.lowerBallJoint, lowerInner);
       expect(Math.atan2(fromPivot[2], fromPivot[1]) / DEG).toBeCloseTo(arm, 5);
       expect(side.armAngle / DEG).toBeCloseTo(arm + 2.544804, 5);
@@ -181,7 +178,7 @@ describe("first-order motion about the instant center", () => {
   }
 
   it("camber gain is the reciprocal of the swing arm length, and the roll center follows", () => {
-    const { camber, floorY } = perRise(unequal);
+    const { camber, floorY } = perRise(UNEQUAL_ARMS);
     expect(camber).toBeCloseTo(-1 / 2787.039474, 9);
     expect(camber / DEG).toBeCloseTo(-0.02055794, 7);
     expect((camber / DEG) * 25.4).toBeCloseTo(-0.522172, 6);
@@ -191,7 +188,7 @@ describe("first-order motion about the instant center", () => {
 
   it("parallel arms sloping 1 in 10 have their roll center at 79 mm", () => {
     const sloped = perRise({
-      ...unequal,
+      ...UNEQUAL_ARMS,
       lowerInner: [250, 275],
       lowerOuter: [700, 230],
       upperInner: [330, 551],
@@ -203,8 +200,8 @@ describe("first-order motion about the instant center", () => {
 
   it("a tie rod on the line to the instant center has no bump steer to first order", () => {
     const outer: FrontViewPoint = [680, 262];
-    const aimed = perRise({ ...unequal, tieRod: { inner: [270, 275.457423], outer } });
-    const raised = perRise({ ...unequal, tieRod: { inner: [270, 280.457423], outer } });
+    const aimed = perRise({ ...UNEQUAL_ARMS, tieRod: { inner: [270, 275.457423], outer } });
+    const raised = perRise({ ...UNEQUAL_ARMS, tieRod: { inner: [270, 280.457423], outer } });
     expect(Math.abs(aimed.toe)).toBeLessThan(1e-9);
     expect(Math.abs(raised.toe)).toBeGreaterThan(1e-5);
   });
@@ -216,7 +213,7 @@ describe("the tie rod that bump steers least", () => {
 
   function drift(inner: FrontViewPoint, travel: number): number {
     // Toe held by the copy of the lower arm: the knuckle carries the outer end along its own path.
-    const input = planarFrontEnd(unequal);
+    const input = planarFrontEnd(UNEQUAL_ARMS);
     const [, nowY, nowZ] = knuckleFixedPoint(outer, leftAt(input, 0).row, leftAt(input, travel).row);
     const distance = (y: number, z: number) => Math.hypot(y - inner[0], z - inner[1]);
     return distance(nowY, nowZ) - distance(outer[1], outer[2]);

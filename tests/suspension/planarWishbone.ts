@@ -16,6 +16,24 @@ export interface PlanarWishbone {
   readonly tieRod?: { readonly inner: FrontViewPoint; readonly outer: FrontViewPoint };
 }
 
+/** Level arms of 400 mm, parallel and alike: upright wheels on 360 mm, contact patch at (750, 0). */
+export const LEVEL_ARMS: PlanarWishbone = {
+  lowerInner: [300, 240],
+  lowerOuter: [700, 240],
+  upperInner: [300, 480],
+  upperOuter: [700, 480],
+  wheelCenter: [750, 360],
+};
+
+/** Unequal arms, contact patch at (790, 0): the front view of section C of the outside check table. Numbers derived, no source. */
+export const UNEQUAL_ARMS: PlanarWishbone = {
+  lowerInner: [250, 250],
+  lowerOuter: [700, 230],
+  upperInner: [330, 500],
+  upperOuter: [640, 520],
+  wheelCenter: [790, 360],
+};
+
 /** X of the tie rod plane; any value gives the same front view. */
 export const TIE_ROD_X = -150;
 

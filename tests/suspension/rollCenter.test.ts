@@ -4,20 +4,11 @@ import { forceLine, instantCenter, rollCenter } from "../../src/suspension/rollC
 import { type SidePose, solvePose } from "../../src/suspension/solvePose.ts";
 import { wheelMotion } from "../../src/suspension/wheelMotion.ts";
 import { drawnTrucks, inputOf } from "./drawnTrucks.ts";
-import { type FrontViewPoint, type PlanarWishbone, planarFrontEnd } from "./planarWishbone.ts";
+import { type FrontViewPoint, planarFrontEnd, UNEQUAL_ARMS } from "./planarWishbone.ts";
 import { plausibleTrucks, SEED, usualPoses } from "./plausibleTrucks.ts";
 import { assembled } from "./trucks.ts";
 
 const DEG = Math.PI / 180;
-
-/** Unequal arms drawn in the front view, y and z in mm: pivots along X, contact patch at (790, 0). */
-const unequal: PlanarWishbone = {
-  lowerInner: [250, 250],
-  lowerOuter: [700, 230],
-  upperInner: [330, 500],
-  upperOuter: [640, 520],
-  wheelCenter: [790, 360],
-};
 
 const inFrontView = ([, y, z]: readonly [number, number, number]): FrontViewPoint => [y, z];
 
@@ -35,7 +26,7 @@ function meet(a: FrontViewPoint, b: FrontViewPoint, c: FrontViewPoint, d: FrontV
  */
 describe("instant and roll center of a planar truck", () => {
   it("as measured are those of the construction", () => {
-    const frontEnd = assembled(planarFrontEnd(unequal));
+    const frontEnd = assembled(planarFrontEnd(UNEQUAL_ARMS));
     const motion = wheelMotion(frontEnd, "left", 0, 0)!;
     const center = instantCenter(motion)!;
     expect(center.y).toBeCloseTo(-1997.039474, 5);
@@ -51,13 +42,13 @@ describe("instant and roll center of a planar truck", () => {
   it.each([-75, -50, -25, 25, 50, 75])(
     "at %d mm of travel too, from the joints where they are then",
     (travel) => {
-      const frontEnd = assembled(planarFrontEnd(unequal));
+      const frontEnd = assembled(planarFrontEnd(UNEQUAL_ARMS));
       const pose = solvePose(frontEnd, travel, 0);
       if (!pose.ok) throw new Error("out of reach");
       const [icY, icZ] = meet(
-        unequal.lowerInner,
+        UNEQUAL_ARMS.lowerInner,
         inFrontView(pose.left.lowerBallJoint),
-        unequal.upperInner,
+        UNEQUAL_ARMS.upperInner,
         inFrontView(pose.left.upperBallJoint),
       );
       const center = instantCenter(wheelMotion(frontEnd, "left", travel, 0)!)!;
@@ -70,15 +61,15 @@ describe("instant and roll center of a planar truck", () => {
   );
 
   it("with the wheels at unlike heights cross off the center plane, as drawn", () => {
-    const frontEnd = assembled(planarFrontEnd(unequal));
+    const frontEnd = assembled(planarFrontEnd(UNEQUAL_ARMS));
     const drawn = (travel: number) => {
       const pose = solvePose(frontEnd, travel, 0);
       if (!pose.ok) throw new Error("out of reach");
       const { lowerBallJoint, upperBallJoint, contactPatch } = pose.left;
       const center = meet(
-        unequal.lowerInner,
+        UNEQUAL_ARMS.lowerInner,
         inFrontView(lowerBallJoint),
-        unequal.upperInner,
+        UNEQUAL_ARMS.upperInner,
         inFrontView(upperBallJoint),
       );
       return { center, patch: inFrontView(contactPatch) };
@@ -99,7 +90,7 @@ describe("instant and roll center of a planar truck", () => {
   it("parallel arms have their instant center at infinity and a roll center all the same", () => {
     const sloped = assembled(
       planarFrontEnd({
-        ...unequal,
+        ...UNEQUAL_ARMS,
         lowerInner: [250, 275],
         lowerOuter: [700, 230],
         upperInner: [330, 551],
@@ -113,7 +104,7 @@ describe("instant and roll center of a planar truck", () => {
   it("level parallel arms have it on the ground", () => {
     const level = assembled(
       planarFrontEnd({
-        ...unequal,
+        ...UNEQUAL_ARMS,
         lowerInner: [250, 230],
         upperInner: [330, 520],
       }),
@@ -220,7 +211,7 @@ describe("the contact that instant and roll center follow", () => {
   );
 
   it("has its height along the vertical above the line of both patches, where it stands itself", () => {
-    const frontEnd = assembled(planarFrontEnd(unequal));
+    const frontEnd = assembled(planarFrontEnd(UNEQUAL_ARMS));
     const [left, right] = [40, -30];
     const roll = rollCenter(frontEnd, { left, right }, 0)!;
     const [a, b] = [solvePose(frontEnd, left, 0), solvePose(frontEnd, right, 0)];

@@ -10,7 +10,7 @@ import { equilibriumSentence } from "../../../src/studies/wording/airWords.ts";
 import { airMotion } from "../../../src/suspension/airMotion.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { GRAVITY, MPA_PER_PSI, NEWTONS_PER_POUND } from "../../../src/units/quantity.ts";
-import { planarFrontEnd } from "../../suspension/planarWishbone.ts";
+import { planarFrontEnd, UNEQUAL_ARMS } from "../../suspension/planarWishbone.ts";
 import { assembled, wishbone } from "../../suspension/trucks.ts";
 import { bareSpring, limitModel, NO_LIMITS } from "../limits/limitTruck.ts";
 
@@ -141,13 +141,7 @@ describe("the motion ratio", () => {
   });
 
   it("of unequal arms is 0.53575840 as drawn (derived from the two arms' velocities)", () => {
-    const unequal = planarFrontEnd({
-      lowerInner: [250, 250],
-      lowerOuter: [700, 230],
-      upperInner: [330, 500],
-      upperOuter: [640, 520],
-      wheelCenter: [790, 360],
-    });
+    const unequal = planarFrontEnd(UNEQUAL_ARMS);
     const found = airMotion(assembled(unequal).left, [0, 480, 640], [0, 500, 250 - (20 * 250) / 450], 0);
     expect(found?.motionRatio).toBeCloseTo(0.5357584, 7);
   });

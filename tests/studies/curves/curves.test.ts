@@ -9,7 +9,12 @@ import { wholeSweep } from "../../../src/studies/curves/wholeSweep.ts";
 import { limitMargins } from "../../../src/studies/limits/limitsOf.ts";
 import { type Model, modelOf } from "../../../src/studies/model/model.ts";
 import { solveApart, solvePose } from "../../../src/suspension/solvePose.ts";
-import { type FrontViewPoint, type PlanarWishbone, planarFrontEnd } from "../../suspension/planarWishbone.ts";
+import {
+  type FrontViewPoint,
+  type PlanarWishbone,
+  planarFrontEnd,
+  UNEQUAL_ARMS,
+} from "../../suspension/planarWishbone.ts";
 import { demoModel } from "../demoModel.ts";
 import { modelAround } from "../geometry/modelAround.ts";
 
@@ -134,13 +139,7 @@ function meet(a: FrontViewPoint, b: FrontViewPoint, c: FrontViewPoint, d: FrontV
 }
 
 describe("the roll center as the body rolls", () => {
-  const drawn: PlanarWishbone = {
-    lowerInner: [250, 250],
-    lowerOuter: [700, 230],
-    upperInner: [330, 500],
-    upperOuter: [640, 520],
-    wheelCenter: [790, 360],
-  };
+  const drawn: PlanarWishbone = UNEQUAL_ARMS;
   const planar = modelAround(planarFrontEnd(drawn));
 
   it("is where the lines from both patches through their instant centers cross", () => {

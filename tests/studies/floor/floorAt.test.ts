@@ -7,29 +7,11 @@ import { wheelTravelsInRoll } from "../../../src/studies/floor/wheelTravelsInRol
 import type { FloorPose } from "../../../src/studies/stances/floorPose.ts";
 import { solveApart, solvePose } from "../../../src/suspension/solvePose.ts";
 import { drawnTrucks, inputOf } from "../../suspension/drawnTrucks.ts";
-import { type PlanarWishbone, planarFrontEnd } from "../../suspension/planarWishbone.ts";
+import { LEVEL_ARMS, planarFrontEnd, UNEQUAL_ARMS } from "../../suspension/planarWishbone.ts";
 import { SEED } from "../../suspension/plausibleTrucks.ts";
 import { modelAround } from "../geometry/modelAround.ts";
 
 const DEG = Math.PI / 180;
-
-/** Level arms of 400 mm, parallel and alike, drawn in the front view; contact patch at (750, 0). */
-const parallel: PlanarWishbone = {
-  lowerInner: [300, 240],
-  lowerOuter: [700, 240],
-  upperInner: [300, 480],
-  upperOuter: [700, 480],
-  wheelCenter: [750, 360],
-};
-
-/** Unequal arms drawn in the front view, y and z in mm: pivots along X, contact patch at (790, 0). */
-const unequal: PlanarWishbone = {
-  lowerInner: [250, 250],
-  lowerOuter: [700, 230],
-  upperInner: [330, 500],
-  upperOuter: [640, 520],
-  wheelCenter: [790, 360],
-};
 
 const FLOOR: FloorSetup = {
   rear: "follows",
@@ -47,8 +29,8 @@ function floorOf(...asked: Parameters<typeof floorAt>): FloorPose {
   return floor;
 }
 
-describe("parallel arms of equal length", () => {
-  const model = modelAround(planarFrontEnd(parallel), { floor: FLOOR });
+describe("LEVEL_ARMS arms of equal length", () => {
+  const model = modelAround(planarFrontEnd(LEVEL_ARMS), { floor: FLOOR });
   /** The patch moves inboard by L − √(L² − z²) as the wheel center rises by z. */
   const patchAt = (z: number) => 750 - (400 - Math.sqrt(400 ** 2 - z ** 2));
 
@@ -108,8 +90,8 @@ const BY_HAND = [
   { travel: 50, camber: -1.22385, centerShift: -3.230718 },
 ];
 
-describe("unequal arms", () => {
-  const model = modelAround(planarFrontEnd(unequal));
+describe("UNEQUAL_ARMS arms", () => {
+  const model = modelAround(planarFrontEnd(UNEQUAL_ARMS));
   const patchOf = ({ travel, camber, centerShift }: (typeof BY_HAND)[number]) => ({
     // A wheel that leans outward by γ has its patch R sin γ inboard of its center, R cos γ below.
     y: 790 + centerShift - 360 * Math.sin(camber * DEG),
@@ -201,7 +183,7 @@ describe.each(TRUCKS)("%s", (_, input) => {
 });
 
 describe("a truck whose rear stays", () => {
-  const model = modelAround(planarFrontEnd(parallel), { floor: { ...FLOOR, rear: "stays" } });
+  const model = modelAround(planarFrontEnd(LEVEL_ARMS), { floor: { ...FLOOR, rear: "stays" } });
 
   it("goes nose down by the angle of its front patches' height over the wheelbase", () => {
     for (const travel of [-70, 20, 80]) {
@@ -227,12 +209,12 @@ describe("a truck whose rear stays", () => {
 });
 
 describe("named points", () => {
-  const model = modelAround(planarFrontEnd(parallel), { floor: FLOOR });
+  const model = modelAround(planarFrontEnd(LEVEL_ARMS), { floor: FLOOR });
 
   it("stand on the sides they have, mirrored, and a right one typed where it is stays there", () => {
     const of = (at: Vec3, side: "both" | "left" | "right") =>
       floorOf(
-        modelAround(planarFrontEnd(parallel), { floor: { ...FLOOR, points: [{ name: "p", side, at }] } }),
+        modelAround(planarFrontEnd(LEVEL_ARMS), { floor: { ...FLOOR, points: [{ name: "p", side, at }] } }),
         { left: 10, right: 0 },
         0,
       ).clearances.map((one) => [one.side, ...one.at]);
@@ -257,7 +239,7 @@ describe("named points", () => {
   });
 
   it("are none, and nothing is measured, without a floor block", () => {
-    const bare = floorOf(modelAround(planarFrontEnd(parallel)), { left: 0, right: 0 }, 0);
+    const bare = floorOf(modelAround(planarFrontEnd(LEVEL_ARMS)), { left: 0, right: 0 }, 0);
     expect(bare).toMatchObject({ clearances: [], lip: null, frame: null });
   });
 });
@@ -290,7 +272,7 @@ describe("sides that differ", () => {
 });
 
 it("has no floor where a wheel is out of reach, nor where the rear stays and there is no wheelbase", () => {
-  const model = modelAround(planarFrontEnd(parallel), { floor: { ...FLOOR, rear: "stays" } });
+  const model = modelAround(planarFrontEnd(LEVEL_ARMS), { floor: { ...FLOOR, rear: "stays" } });
   expect(floorAt(model, { left: 0, right: 900 }, 0)).toBeNull();
   const { setup, frontEnd } = model;
   const without = { ...setup, truck: { ...setup.truck, wheelbase: null } };

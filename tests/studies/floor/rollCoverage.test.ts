@@ -3,7 +3,7 @@ import type { LimitsSetup } from "../../../src/setup/types/limitsTypes.ts";
 import type { Setup } from "../../../src/setup/types/types.ts";
 import { rollCoverage } from "../../../src/studies/floor/rollCoverage.ts";
 import { rollSentences } from "../../../src/studies/wording/rollWords.ts";
-import { planarFrontEnd } from "../../suspension/planarWishbone.ts";
+import { LEVEL_ARMS, planarFrontEnd } from "../../suspension/planarWishbone.ts";
 import { modelAround } from "../geometry/modelAround.ts";
 import { NO_LIMITS } from "../limits/limitTruck.ts";
 
@@ -12,13 +12,7 @@ const INCHES = { units: "in" } as const;
 const MM = { units: "mm" } as const;
 
 /** Level arms, parallel and alike: a wheel's patch stands 750 − (400 − √(400² − z²)) mm out at travel z. */
-const level = planarFrontEnd({
-  lowerInner: [300, 240],
-  lowerOuter: [700, 240],
-  upperInner: [300, 480],
-  upperOuter: [700, 480],
-  wheelCenter: [750, 360],
-});
+const level = planarFrontEnd(LEVEL_ARMS);
 
 function coverageOf(range: Setup["travel"], limits: Partial<LimitsSetup> | null, rest: Partial<Setup> = {}) {
   const model = modelAround(level, {

@@ -1,17 +1,11 @@
 import { expect, it } from "vitest";
 import type { FloorSetup } from "../../../src/setup/types/floorTypes.ts";
 import { floorAt, scrubLine } from "../../../src/studies/floor/floorAt.ts";
-import { planarFrontEnd } from "../../suspension/planarWishbone.ts";
+import { LEVEL_ARMS, planarFrontEnd } from "../../suspension/planarWishbone.ts";
 import { modelAround } from "../geometry/modelAround.ts";
 
 /** Level arms, parallel and alike: upright wheels on 360 mm, contact patch at (750, 0). */
-const level = planarFrontEnd({
-  lowerInner: [300, 240],
-  lowerOuter: [700, 240],
-  upperInner: [300, 480],
-  upperOuter: [700, 480],
-  wheelCenter: [750, 360],
-});
+const level = planarFrontEnd(LEVEL_ARMS);
 /** A 15 in rim, 190.5 mm, with a flange of 17.5 mm. */
 const RIM = 208;
 

@@ -5,20 +5,12 @@ import { flatTieRod, movedTieRod } from "../../../src/studies/geometry/flatTieRo
 import { assembleFrontEnd } from "../../../src/suspension/frontEnd.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { drawnTrucks, inputOf } from "../../suspension/drawnTrucks.ts";
-import { type PlanarWishbone, planarFrontEnd } from "../../suspension/planarWishbone.ts";
+import { planarFrontEnd, UNEQUAL_ARMS } from "../../suspension/planarWishbone.ts";
 import { plausibleTrucks, SEED } from "../../suspension/plausibleTrucks.ts";
 import { assembled } from "../../suspension/trucks.ts";
 
 const DEG = Math.PI / 180;
 const RANGE = { droop: -60, bump: 60 };
-
-const unequal: PlanarWishbone = {
-  lowerInner: [250, 250],
-  lowerOuter: [700, 230],
-  upperInner: [330, 500],
-  upperOuter: [640, 520],
-  wheelCenter: [790, 360],
-};
 
 describe("the bump steer curve", () => {
   it("is the pose's toe less that at travel 0, on both sides", () => {
@@ -41,7 +33,7 @@ describe("the bump steer curve", () => {
   });
 
   it("has no answer where the wheel cannot follow", () => {
-    expect(bumpSteer(assembled(planarFrontEnd(unequal)), "left", { droop: -900, bump: 0 })).toBeNull();
+    expect(bumpSteer(assembled(planarFrontEnd(UNEQUAL_ARMS)), "left", { droop: -900, bump: 0 })).toBeNull();
   });
 });
 
@@ -53,7 +45,7 @@ describe("the bump steer curve", () => {
 describe("the tie rod height that flattens it", () => {
   const outer = [680, 262] as const;
   const frontEnd = (y: number, z: number) =>
-    assembled(planarFrontEnd({ ...unequal, tieRod: { inner: [y, z], outer } }));
+    assembled(planarFrontEnd({ ...UNEQUAL_ARMS, tieRod: { inner: [y, z], outer } }));
 
   it("brings the inner end back to the center of curvature's height", () => {
     // Little travel, so that the third order does not draw the best height off.

@@ -18,21 +18,10 @@ import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../../reference/expectCertified.ts";
 import { setupCases } from "../../reference/setupCases.ts";
 import { runs } from "../../runs.ts";
-import { bareSpring } from "../limits/limitTruck.ts";
+import { bareSpring, NO_LIMITS } from "../limits/limitTruck.ts";
 
 const SEED = 1979;
 const RUNS = runs(5, 8);
-
-const NO_LIMITS = {
-  upperBallJoint: null,
-  lowerBallJoint: null,
-  outerTieRodEnd: null,
-  innerTieRodEnd: null,
-  bumpStop: null,
-  droopStrap: null,
-  steeringStop: null,
-  steeringStroke: null,
-};
 
 /** The same truck with an air spring and a shock of these diameters, mm, and nothing else to measure. */
 function withSpringAndShock(setup: Setup, spring: number, shock: number, on: ShockMount): Model {

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { GAP_ROW } from "../../../src/gaps/partGap.ts";
 import { KEPT } from "../../../src/studies/limits/frontEndLimit.ts";
-import { Keeps, KeptPoses, type PassedLimit } from "../../../src/studies/limits/keptPoses.ts";
+import { Keeps, KeptPoses } from "../../../src/studies/limits/keptPoses.ts";
 import { LimitBorders } from "../../../src/studies/limits/limitBorders.ts";
 import { LimitCell } from "../../../src/studies/limits/limitCell.ts";
 import { limitsPassed } from "../../../src/studies/limits/limitsPassed.ts";
@@ -11,13 +11,12 @@ import { pairGapTo } from "../../../src/studies/model/pairs.ts";
 import { type CheckEntry, checkClearance } from "../../../src/studies/reports/check.ts";
 import { armAngleFor } from "../../../src/suspension/armAngle.ts";
 import type { Side } from "../../../src/suspension/frontEnd.ts";
-import { PoseStatus } from "../../../src/suspension/poseStatus.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectTight } from "../../reference/expectCertified.ts";
 import { demoModel, lipAlone } from "../demoModel.ts";
 import { limitedTrucks } from "./limitedTrucks.ts";
-import { NO_LIMITS } from "./limitTruck.ts";
+import { keeperOf, NO_LIMITS } from "./limitTruck.ts";
 
 const DEG = Math.PI / 180;
 const SEED = { seed: 1968, numRuns: 9 };
@@ -128,23 +127,6 @@ describe.each(["rack", "pitman"] as const)("generated trucks with limits, %s ste
     expect(told.noneAtBorder).toBeGreaterThan(0);
   }, 120_000);
 });
-
-/** Whether both wheels keep these limits at a travel and steer, by their margins there; null = out of reach. */
-function keeperOf(model: Model, passed: readonly PassedLimit[]) {
-  const cells = { left: new LimitCell(model, "left"), right: new LimitCell(model, "right") };
-  return (travel: number, steer: number): boolean | null => {
-    let keeps = true;
-    for (const side of ["left", "right"] as const) {
-      const cell = cells[side];
-      const arm = armAngleFor(cell.side, travel);
-      if (Number.isNaN(arm) || cell.put(arm, steer) !== PoseStatus.Ok) return null;
-      for (const [i, { name }] of cell.limits.entries())
-        if (passed.some((one) => one.side === side && one.name === name) && cell.margin(i) < -KEPT)
-          keeps = false;
-    }
-    return keeps;
-  };
-}
 
 /** Evenly spread numbers of 0 … 1 without chance (J. H. Halton, 1960). */
 function halton(n: number, base: number): number {

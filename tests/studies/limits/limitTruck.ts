@@ -1,9 +1,14 @@
 import type { AirSpringSetup } from "../../../src/setup/types/airTypes.ts";
 import type { LimitsSetup } from "../../../src/setup/types/limitsTypes.ts";
 import type { Setup } from "../../../src/setup/types/types.ts";
+import { KEPT } from "../../../src/studies/limits/frontEndLimit.ts";
+import type { PassedLimit } from "../../../src/studies/limits/keptPoses.ts";
+import { LimitCell } from "../../../src/studies/limits/limitCell.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
+import { armAngleFor } from "../../../src/suspension/armAngle.ts";
 import { assembleFrontEnd } from "../../../src/suspension/frontEnd.ts";
 import type { FrontEndInput } from "../../../src/suspension/inputs.ts";
+import { PoseStatus } from "../../../src/suspension/poseStatus.ts";
 import { demoModel } from "../demoModel.ts";
 
 /** Nothing limited. */
@@ -54,5 +59,26 @@ export function bareSpring(
     volume: null,
     exponent: 1.38,
     atmosphere: 0.101325,
+  };
+}
+
+/**
+ * Whether both wheels stand at a travel and steer and keep limits there, by their margins one by one; null = out of reach.
+ * @param passed the limits asked for; default all
+ */
+export function keeperOf(model: Model, passed?: readonly PassedLimit[]) {
+  const cells = { left: new LimitCell(model, "left"), right: new LimitCell(model, "right") };
+  return (travel: number, steer: number): boolean | null => {
+    let keeps = true;
+    for (const side of ["left", "right"] as const) {
+      const cell = cells[side];
+      const arm = armAngleFor(cell.side, travel);
+      if (Number.isNaN(arm) || cell.put(arm, steer) !== PoseStatus.Ok) return null;
+      for (const [i, { name }] of cell.limits.entries()) {
+        const isAsked = passed?.some((one) => one.side === side && one.name === name) ?? true;
+        if (isAsked && !(cell.margin(i) >= -KEPT)) keeps = false;
+      }
+    }
+    return keeps;
   };
 }

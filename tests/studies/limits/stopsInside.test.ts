@@ -7,11 +7,9 @@ import { LimitCell } from "../../../src/studies/limits/limitCell.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
 import { pairGapTo } from "../../../src/studies/model/pairs.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
-import { armAngleFor } from "../../../src/suspension/armAngle.ts";
-import { PoseStatus } from "../../../src/suspension/poseStatus.ts";
 import { type SolvedPose, solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
-import { NO_LIMITS } from "./limitTruck.ts";
+import { keeperOf, NO_LIMITS } from "./limitTruck.ts";
 import { PAST_STOP_TRUCKS, trucksWithStopsInside } from "./stopsInside.ts";
 
 /** Poses of the walk along travel and steer, ends included. */
@@ -21,26 +19,9 @@ const STEERS = 25;
 /** Travel and steer as told are the arm's angle read back: rounding may put them this share of themselves past a stop. */
 const READ_BACK = 1e-7;
 
-/** Whether both wheels stand at a pose and keep every limit there, asked limit by limit; null = out of reach. */
-function judgeOf(model: Model) {
-  const cells = { left: new LimitCell(model, "left"), right: new LimitCell(model, "right") };
-  return (travel: number, steer: number): boolean | null => {
-    let keeps = true;
-    for (const side of ["left", "right"] as const) {
-      const cell = cells[side];
-      const arm = armAngleFor(cell.side, travel);
-      if (Number.isNaN(arm) || cell.put(arm, steer) !== PoseStatus.Ok) return null;
-      cell.limits.forEach((_, i) => {
-        if (!(cell.margin(i) >= -KEPT)) keeps = false;
-      });
-    }
-    return keeps;
-  };
-}
-
 /** The worst gap of each pair that poses change: a walk of the poses that count, and ever closer about its worst. */
 function walked(model: Model): { readonly worst: Map<string, number>; readonly counted: number } {
-  const judge = judgeOf(model);
+  const judge = keeperOf(model);
   const row = new Float64Array(GAP_ROW);
   const { droop, bump } = model.setup.travel;
   const poses: SolvedPose[] = [];
@@ -89,7 +70,7 @@ function walked(model: Model): { readonly worst: Map<string, number>; readonly c
  */
 function faultsOf(model: Model) {
   const report = checkClearance(model)!;
-  const judge = judgeOf(model);
+  const judge = keeperOf(model);
   const { worst, counted } = walked(model);
   expect(counted).toBeGreaterThan(0);
   const faults: string[] = [];

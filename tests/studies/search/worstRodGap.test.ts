@@ -8,7 +8,7 @@ import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../../reference/expectCertified.ts";
 import { hardwareSetup } from "../../reference/hardwareSetup.ts";
-import { setupCases } from "../../reference/setupCases.ts";
+import { onEachOf, setupCases } from "../../reference/setupCases.ts";
 import { runs } from "../../runs.ts";
 
 const SEED = 1961;
@@ -47,15 +47,7 @@ describe.each(["rack", "pitman"] as const)(
   (kind) => {
     let checked: { model: Model; report: CheckReport }[] = [];
 
-    const onEach = (claim: (model: Model, report: CheckReport) => void) => {
-      for (const { model, report } of checked) {
-        try {
-          claim(model, report);
-        } catch (cause) {
-          throw new TypeError(`setup: ${JSON.stringify(model.setup)}`, { cause });
-        }
-      }
-    };
+    const onEach = (claim: (model: Model, report: CheckReport) => void) => onEachOf(checked, claim);
 
     beforeAll(() => {
       const models = fc.sample(setupCases(kind), { seed: SEED, numRuns: RUNS });

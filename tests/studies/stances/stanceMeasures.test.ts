@@ -4,22 +4,18 @@ import { modelOf } from "../../../src/studies/model/model.ts";
 import { stanceMeasures } from "../../../src/studies/stances/stanceMeasures.ts";
 import { travelForMeasure } from "../../../src/studies/stances/travelForMeasure.ts";
 import { drawnTrucks, inputOf } from "../../suspension/drawnTrucks.ts";
-import { type PlanarWishbone, planarFrontEnd } from "../../suspension/planarWishbone.ts";
+import {
+  LEVEL_ARMS,
+  type PlanarWishbone,
+  planarFrontEnd,
+  UNEQUAL_ARMS,
+} from "../../suspension/planarWishbone.ts";
 import { modelAround } from "../geometry/modelAround.ts";
 import { bareSpring } from "../limits/limitTruck.ts";
 
 const DEG = Math.PI / 180;
 const FLOOR: FloorSetup = { rear: "follows", lip: [0, 900, 760], frame: [-100, 350, 400], points: [] };
 const MEASURES = ["lowerArmAngle", "airSpringHeight", "lipHeight", "frameHeight"] as const;
-
-/** Unequal arms drawn in the front view, y and z in mm. */
-const unequal: PlanarWishbone = {
-  lowerInner: [250, 250],
-  lowerOuter: [700, 230],
-  upperInner: [330, 500],
-  upperOuter: [640, 520],
-  wheelCenter: [790, 360],
-};
 
 /** Lower arm angles at travels, + = up, worked out by bisection in the front view (as in planarLinkages.test.ts). */
 const ARM_ANGLES = [
@@ -33,7 +29,7 @@ const ARM_ANGLES = [
 describe("a height in every measure", () => {
   const floor = { ...FLOOR };
   const airSpring = bareSpring([0, 550, 500], [0, 550, 236.666667]);
-  const model = modelAround(planarFrontEnd(unequal), { floor, airSpring });
+  const model = modelAround(planarFrontEnd(UNEQUAL_ARMS), { floor, airSpring });
 
   it.each(ARM_ANGLES)("at %d mm has the hand-worked arm angle, + = ball joint lower: %d", (travel, angle) => {
     expect(stanceMeasures(model, travel)!.lowerArmAngle / DEG).toBeCloseTo(-angle, 5);
@@ -61,7 +57,7 @@ describe("a height in every measure", () => {
   });
 
   it("leaves out what the setup does not say, and has nothing out of reach", () => {
-    const bare = stanceMeasures(modelAround(planarFrontEnd(unequal), { airSpring: null }), 0);
+    const bare = stanceMeasures(modelAround(planarFrontEnd(UNEQUAL_ARMS), { airSpring: null }), 0);
     expect(bare).toMatchObject({ airSpringHeight: null, lipHeight: null, frameHeight: null });
     expect(stanceMeasures(model, 900)).toBeNull();
   });
@@ -87,7 +83,7 @@ describe.each(["follows", "stays"] as const)("with a rear that %s", (rear) => {
 
 describe("stances typed by a measure", () => {
   const airSpring = bareSpring([0, 550, 500], [0, 550, 236.666667]);
-  const base = modelAround(planarFrontEnd(unequal), { floor: FLOOR, airSpring });
+  const base = modelAround(planarFrontEnd(UNEQUAL_ARMS), { floor: FLOOR, airSpring });
   const typed = (index: number, measure: MeasuredStance["measure"], value: number): MeasuredStance => ({
     name: `by ${measure}`,
     index,
@@ -118,13 +114,7 @@ describe("stances typed by a measure", () => {
   });
 
   it("are other travels with another knuckle: an inch more drop is at an inch less bump for the same lip height", () => {
-    const upright: PlanarWishbone = {
-      lowerInner: [300, 240],
-      lowerOuter: [700, 240],
-      upperInner: [300, 480],
-      upperOuter: [700, 480],
-      wheelCenter: [750, 360],
-    };
+    const upright: PlanarWishbone = LEVEL_ARMS;
     const input = planarFrontEnd(upright);
     const stance = { measuredStances: [typed(0, "lipHeight", 730)], stances: [], floor: FLOOR };
     const dropped = { ...input, knuckle: { ...input.knuckle, pinHeight: input.knuckle.pinHeight + 25.4 } };
@@ -154,7 +144,7 @@ describe("stances typed by a measure", () => {
   });
 
   it("that nothing can read are issues too, not a travel", () => {
-    const without = modelAround(planarFrontEnd(unequal), { airSpring: null });
+    const without = modelAround(planarFrontEnd(UNEQUAL_ARMS), { airSpring: null });
     expect(travelForMeasure(without, "airSpringHeight", 300)).toEqual({ ok: false, least: null, most: null });
   });
 });
