@@ -1,14 +1,8 @@
 import type { Setup } from "../../setup/types/types.ts";
 import type { WrittenSheet } from "../../studies/documents/sheetJson.ts";
 import type { ShopDrawings } from "../../studies/drawings/shopDrawings.ts";
-import {
-  CUT_LIST_NOTES,
-  cutFormat,
-  cutRows,
-  DRAWING_CAUTIONS,
-  endRemarks,
-  unwrittenSentence,
-} from "../../studies/wording/drawingWords.ts";
+import { cutFormat, DRAWING_CAUTIONS, unwrittenSentence } from "../../studies/wording/drawingWords.ts";
+import { CUT_LIST_NOTES, cutRows, endRemarks } from "../../studies/wording/pieceWords.ts";
 import { heading, textTable } from "./textTable.ts";
 
 /** What was written and the cut list, as a person reads it. */

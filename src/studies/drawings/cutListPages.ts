@@ -1,12 +1,7 @@
 import { type Page, textWidth } from "../../geometry/page.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import {
-  CUT_LIST_NOTES,
-  cutListTitle,
-  cutRows,
-  DRAWING_CAUTIONS,
-  endRemarks,
-} from "../wording/drawingWords.ts";
+import { DRAWING_CAUTIONS } from "../wording/drawingWords.ts";
+import { CUT_LIST_NOTES, cutListTitle, cutRows, endRemarks } from "../wording/pieceWords.ts";
 import type { CutPiece } from "./cutPieces.ts";
 import { line, NOTHING, pageOf, paragraph, scaleBar, together } from "./pageParts.ts";
 import { lyingPaper, MARGIN, type PaperName } from "./shopFile.ts";

@@ -10,7 +10,7 @@ import {
   type RoundMember,
 } from "../knuckleSolid/roundMember.ts";
 import { roundMembers } from "../knuckleSolid/roundMembers.ts";
-import type { EndFacts, PieceFacts } from "../wording/drawingWords.ts";
+import type { EndFacts, PieceFacts } from "../wording/pieceWords.ts";
 
 /** The end of a piece of tube or bar as it is cut. */
 export interface CutEnd extends EndFacts {

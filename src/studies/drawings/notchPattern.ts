@@ -1,6 +1,6 @@
 import type { PageText } from "../../geometry/page.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { quarterWords, templateNotes, templateTitle } from "../wording/drawingWords.ts";
+import { quarterWords, templateNotes, templateTitle } from "../wording/pieceWords.ts";
 import type { CutPiece } from "./cutPieces.ts";
 import type { FlatPattern } from "./flatPattern.ts";
 import { line } from "./pageParts.ts";

@@ -1,0 +1,133 @@
+import { formatAngle } from "../../units/angle.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { DRAWING_CAUTIONS } from "./drawingWords.ts";
+
+export function templateTitle(name: string, joint: string): string {
+  return `Notch template: ${name}, end at “${joint}”`;
+}
+
+/** At the mark line and each quarter turn from it. */
+export function quarterWords(quarter: number): string {
+  return quarter === 0 ? "mark line: 0°" : `${90 * quarter}°`;
+}
+
+/** What is told of an end that is cut. */
+export interface EndFacts {
+  readonly joint: string;
+  /** Names of what it is fitted to; empty = cut square. */
+  readonly fittedTo: readonly string[];
+  /** Between the axes where it is notched, or axis and face; a right angle where it is cut square. rad. */
+  readonly angle: number;
+  /** Lines along the member that pass beside all it is fitted to: it is wider than they are. */
+  readonly missed: number;
+  /** How far the saddle reaches past the end of what it is fitted to, mm; 0 = it lies on it all round. */
+  readonly overhang: number;
+}
+
+/** What is told of a piece of the cut list. mm. */
+export interface PieceFacts {
+  readonly name: string;
+  readonly kind: "tube" | "bar";
+  readonly material: string;
+  readonly diameter: number;
+  /** null = solid. */
+  readonly wall: number | null;
+  /** Joint to joint. */
+  readonly centers: number;
+  /** Blank to saw before anything is notched: tip to tip, outside and through the wall. */
+  readonly blank: number;
+  /** Along the mark line, from cut to cut on the outside. */
+  readonly onMark: number;
+  readonly ends: readonly [EndFacts, EndFacts];
+  /**
+   * From the first end's long side to the second's about the member, counterclockwise seen from the second end toward the
+   * first, −180 to 180 degrees; where one end is notched at a right angle it has two long sides: 0 to 180. rad; null = an end is
+   * square.
+   */
+  readonly turn: number | null;
+}
+
+/** `tube 1 3/4 in × 0.188 in wall`. */
+function stockWords({ kind, diameter, wall }: PieceFacts, { units }: LengthFormat): string {
+  const round = formatLength(diameter, { units, fraction: 64, decimals: 2 });
+  const thick =
+    wall === null ? "" : ` × ${formatLength(wall, { units, fraction: "decimal", decimals: 3 })} wall`;
+  return `${kind} ${round}${thick}`;
+}
+
+/** `notched to pin, 81.6°`; `square`. */
+function endWords({ fittedTo, angle }: EndFacts): string {
+  return fittedTo.length === 0 ? "square" : `to ${fittedTo.join(" and ")}, ${formatAngle(angle)}`;
+}
+
+export function templateNotes(piece: PieceFacts, which: 0 | 1, format: LengthFormat): string[] {
+  const end = piece.ends[which];
+  const other = piece.ends[1 - which]!;
+  const notes = [
+    `${stockWords(piece, format)}, ${piece.material}. Fitted ${endWords(end)}.`,
+    `Wrap it round the outside, print outward, both edges on the mark line scribed along the ${piece.kind}, its end at “${other.joint}” up.`,
+    piece.kind === "tube"
+      ? "Solid line: cut here with the blade pointed at the tube's axis; it counts the wall. Dashed: where the outside meets."
+      : "Solid line: where the outside meets.",
+    `On the mark line, from cut to cut on the outside: ${formatLength(piece.onMark, format)}.`,
+  ];
+  return [...notes, ...endRemarks(end, format), DRAWING_CAUTIONS[0]];
+}
+
+/** What the fitter must know of an end besides its angle. */
+export function endRemarks({ joint, fittedTo, missed, overhang }: EndFacts, format: LengthFormat): string[] {
+  const what = fittedTo.join(" and ");
+  return [
+    ...(missed > 0 && fittedTo.length > 0
+      ? [
+          `At “${joint}” it is wider than ${what}: for ${missed} of 360° it passes beside and needs filling or another order.`,
+        ]
+      : []),
+    ...(overhang > 0.5
+      ? [
+          `At “${joint}” the saddle reaches ${formatLength(overhang, format)} past the end of ${what}: close or trim it.`,
+        ]
+      : []),
+  ];
+}
+
+/** Under the cut list. */
+export const CUT_LIST_NOTES = [
+  "Blank: tip to tip, what to saw off before notching. On the mark line: from cut to cut on the outside, along the line both templates start at.",
+  "Angle: between the axes, or axis and face. Turn: from the long side of the first end to that of the second, + counterclockwise seen from the second end.",
+] as const;
+
+export function cutListTitle(heading: string, page: number, pages: number): string {
+  return `Cut list: ${heading}${pages > 1 ? `, sheet ${page} of ${pages}` : ""}`;
+}
+
+/** The cut list as a table. */
+export function cutRows(
+  pieces: readonly PieceFacts[],
+  format: LengthFormat,
+): { readonly header: readonly string[]; readonly rows: readonly (readonly string[])[] } {
+  const length = (mm: number) => formatLength(mm, format);
+  return {
+    header: [
+      "Piece",
+      "Stock",
+      "Material",
+      "Centers",
+      "Blank",
+      "On the mark line",
+      "First end",
+      "Second end",
+      "Turn",
+    ],
+    rows: pieces.map((piece) => [
+      piece.name,
+      stockWords(piece, format),
+      piece.material,
+      length(piece.centers),
+      length(piece.blank),
+      length(piece.onMark),
+      ...piece.ends.map((end) => `${end.joint}: ${endWords(end)}`),
+      piece.turn === null ? "–" : formatAngle(piece.turn),
+    ]),
+  };
+}
