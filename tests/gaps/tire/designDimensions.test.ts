@@ -35,6 +35,19 @@ describe("design dimensions against the published tables", () => {
   });
 });
 
+// ETRTO tables, from memory: the series at which the measuring rim's share changes.
+test.each([
+  ["245/50R16", 7.5, 652, 253],
+  ["205/60R15", 6, 627, 209],
+  ["225/45R17", 7.5, 634, 225],
+  ["215/75R15", 6, 703, 216],
+])("%s on %d: %d mm × %d mm", (size, rim, diameter, width) => {
+  const dimensions = design(size, rim);
+  expect(dimensions.measuringRimWidth / INCH).toBeCloseTo(rim, 12);
+  expect(dimensions.diameter).toBe(diameter);
+  expect(dimensions.measuringSectionWidth).toBe(width);
+});
+
 // Nominal rim diameters by code: UN R30 par. 2 / ISO 4000-1, from memory.
 test.each([
   [13, 330],
