@@ -19,7 +19,14 @@ const LONG_JOURNEYS = [
   "tests/browser/kills.test.ts",
   "tests/browser/storage.test.ts",
 ];
-for (const file of LONG_JOURNEYS)
+
+/** Of these `npm test` walks a part, and `npm run test:long` the other (`ofThisRun` in `tests/runs.ts`). */
+const IN_PARTS = [
+  "tests/browser/everyView.test.ts",
+  "tests/browser/heldStill.test.ts",
+  "tests/browser/stage.test.ts",
+];
+for (const file of [...LONG_JOURNEYS, ...IN_PARTS])
   if (!existsSync(new URL(file, import.meta.url))) throw new Error(`vitest.config.ts: there is no ${file}`);
 
 /** Every module of this repository but the test files and the page, whose styles and raw files only Vite reads. */
@@ -102,7 +109,7 @@ export default defineConfig({
         test: {
           ...browser,
           name: "browserLong",
-          include: ["tests/browser/everyView.test.ts", ...LONG_JOURNEYS],
+          include: [...IN_PARTS, ...LONG_JOURNEYS],
           provide: { isLong: true },
           sequence: { groupOrder: 1 },
         },

@@ -14,3 +14,8 @@ declare module "vitest" {
 export function runs(usual: number, long: number): number {
   return inject("isLong") ? long : usual;
 }
+
+/** Of cases that are looked at once each, the first few on every change, in the long run the others. */
+export function ofThisRun<T>(all: readonly T[], few: number): readonly T[] {
+  return all.slice(runs(0, few), runs(few, all.length));
+}

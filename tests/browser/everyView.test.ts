@@ -5,7 +5,7 @@
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { runs } from "../runs.ts";
+import { ofThisRun } from "../runs.ts";
 import { faults } from "./harness/faults.ts";
 import { FOLDS, fold, unfold } from "./harness/folds.ts";
 import { picture } from "./harness/picture.ts";
@@ -29,9 +29,6 @@ const VIEWS: readonly (readonly [Width, Scheme])[] = [
   [1920, "light"],
 ];
 const SLOW = 240_000;
-
-/** The first few on every change, in the long run the others. */
-const ofThisRun = <T>(all: readonly T[], few: number) => all.slice(runs(0, few), runs(few, all.length));
 
 const sized = (width: Width) => {
   const isTouch = width < 900;

@@ -1,6 +1,7 @@
 /** Nothing on the page moves while something of it is dragged: boxes of all that is there, read in every frame of a drag. */
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { ofThisRun } from "../runs.ts";
 import { atRest } from "./harness/atRest.ts";
 import { FOLDS, unfold } from "./harness/folds.ts";
 import { mapDrawn, stageDrawn, verdict } from "./harness/reading.ts";
@@ -103,8 +104,14 @@ const BESIDE = [
   [0.5, 0.5],
 ] as const;
 
+const SIZES = [
+  [1440, 900],
+  [1024, 768],
+  [390, 844],
+] as const;
+
 describe("nothing else moves while something is dragged", () => {
-  it("height, steering, the map's dot, a section", async () => {
+  it.each(ofThisRun(["height, steering, the map's dot, a section"], 1))("%s", async () => {
     const { page, problems } = await desk();
     await verdict(page);
     await stageDrawn(page);
@@ -131,11 +138,7 @@ describe("nothing else moves while something is dragged", () => {
     expect(problems()).toEqual([]);
   });
 
-  it.each([
-    [1440, 900],
-    [1024, 768],
-    [390, 844],
-  ])(
+  it.each(ofThisRun(SIZES, 0))(
     "height and steering with all folds open, a point of the picture, at %i by %i",
     async (width, height) => {
       const { page, problems } = await desk();
@@ -168,11 +171,7 @@ describe("nothing else moves while something is dragged", () => {
     },
   );
 
-  it.each([
-    [1440, 900],
-    [1024, 768],
-    [390, 844],
-  ])("the hub face tried at the counter, at %i by %i", async (width, height) => {
+  it.each(ofThisRun(SIZES, 0))("the hub face tried at the counter, at %i by %i", async (width, height) => {
     const { page, problems } = await desk();
     await page.setViewportSize({ width, height });
     await goTo(page, "Show");

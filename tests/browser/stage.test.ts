@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { ofThisRun } from "../runs.ts";
 import { atRest } from "./harness/atRest.ts";
 import { faults } from "./harness/faults.ts";
 import { picture } from "./harness/picture.ts";
@@ -47,7 +48,7 @@ async function pick(page: Page, name: string, value: string): Promise<void> {
   expect(await list(page).isVisible()).toBe(false);
 }
 
-describe("the stage", () => {
+describe.each(ofThisRun(["the stage"], 1))("%s", () => {
   it("marks where the worst place will be, and goes to its pose when that is pressed", async () => {
     const { page, problems } = await withStage();
     const toWorst = page.getByRole("button", { name: /^Go to the worst place: .* fender lip, rubs / });
@@ -101,38 +102,6 @@ describe("the stage", () => {
     await show(page).click();
     await list(page).getByLabel("Dimensions").uncheck();
     await expect.poll(texts).toEqual([]);
-    expect(problems()).toEqual([]);
-  });
-
-  it("outlines another variant, and lays its picture beside the truck's under a wipe", async () => {
-    const { page, problems } = await withStage();
-    await view(page, "Front").click();
-    const alone = await picture(page);
-    await show(page).click();
-    await list(page).getByLabel("Ghost").selectOption({ label: "narrow hub face" });
-    await page.keyboard.press("Escape");
-    const both = await picture(page);
-    expect(both).not.toBe(alone);
-    await shot(page, "stage-ghost");
-    await show(page).click();
-    await list(page).getByLabel("Wipe between the two").check();
-    await page.keyboard.press("Escape");
-    const wiped = await picture(page);
-    expect(wiped).not.toBe(both);
-    const wipe = page.getByRole("slider", { name: "Wipe" });
-    expect(await wipe.getAttribute("aria-valuetext")).toBe("50% narrow hub face, the rest current truck");
-    await shot(page, "stage-wipe");
-    await wipe.focus();
-    await page.keyboard.press("Home");
-    // Nothing of the other is left: the truck alone.
-    await page.mouse.move(0, 0);
-    await expect.poll(() => page.locator(".wipe line").getAttribute("x1")).toBe("0");
-    expect(await picture(page)).not.toBe(wiped);
-    await show(page).click();
-    await list(page).getByLabel("Ghost").selectOption({ label: "none" });
-    await page.keyboard.press("Escape");
-    await page.mouse.move(0, 0);
-    await expect.poll(() => picture(page)).toBe(alone);
     expect(problems()).toEqual([]);
   });
 
@@ -267,6 +236,40 @@ describe("the stage", () => {
     expect(inks.other).toBeGreaterThan(10_000);
     expect(problems()).toEqual([]);
   });
+});
+
+describe.each(ofThisRun(["the stage in the long run"], 0))("%s", () => {
+  it("outlines another variant, and lays its picture beside the truck's under a wipe", async () => {
+    const { page, problems } = await withStage();
+    await view(page, "Front").click();
+    const alone = await picture(page);
+    await show(page).click();
+    await list(page).getByLabel("Ghost").selectOption({ label: "narrow hub face" });
+    await page.keyboard.press("Escape");
+    const both = await picture(page);
+    expect(both).not.toBe(alone);
+    await shot(page, "stage-ghost");
+    await show(page).click();
+    await list(page).getByLabel("Wipe between the two").check();
+    await page.keyboard.press("Escape");
+    const wiped = await picture(page);
+    expect(wiped).not.toBe(both);
+    const wipe = page.getByRole("slider", { name: "Wipe" });
+    expect(await wipe.getAttribute("aria-valuetext")).toBe("50% narrow hub face, the rest current truck");
+    await shot(page, "stage-wipe");
+    await wipe.focus();
+    await page.keyboard.press("Home");
+    // Nothing of the other is left: the truck alone.
+    await page.mouse.move(0, 0);
+    await expect.poll(() => page.locator(".wipe line").getAttribute("x1")).toBe("0");
+    expect(await picture(page)).not.toBe(wiped);
+    await show(page).click();
+    await list(page).getByLabel("Ghost").selectOption({ label: "none" });
+    await page.keyboard.press("Escape");
+    await page.mouse.move(0, 0);
+    await expect.poll(() => picture(page)).toBe(alone);
+    expect(problems()).toEqual([]);
+  });
 
   it("follows a drag, and tells what one event of it costs", async () => {
     const { page } = await withStage();
@@ -291,24 +294,27 @@ describe("the stage", () => {
   });
 });
 
-describe.each(["light", "dark"] as const)("the stage in %s with all that it can show", (colorScheme) => {
-  it("has no fault that an accessibility checker finds", async () => {
-    const { page, problems } = await withStage();
-    await page.emulateMedia({ colorScheme });
-    await pick(page, "Envelope", "straight");
-    await page.locator(".band-key").waitFor();
-    await pick(page, "Section", "x");
-    await show(page).click();
-    await list(page).getByLabel("Dimensions").check();
-    await list(page).getByLabel("Ghost").selectOption({ label: "narrow hub face" });
-    await drawn(page);
-    await shot(page, `stage-all-${colorScheme}`);
-    expect(await faults(page, ".stage-panel")).toEqual([]);
-    expect(problems()).toEqual([]);
-  });
-});
+describe.each(ofThisRun(["light", "dark"] as const, 1))(
+  "the stage in %s with all that it can show",
+  (colorScheme) => {
+    it("has no fault that an accessibility checker finds", async () => {
+      const { page, problems } = await withStage();
+      await page.emulateMedia({ colorScheme });
+      await pick(page, "Envelope", "straight");
+      await page.locator(".band-key").waitFor();
+      await pick(page, "Section", "x");
+      await show(page).click();
+      await list(page).getByLabel("Dimensions").check();
+      await list(page).getByLabel("Ghost").selectOption({ label: "narrow hub face" });
+      await drawn(page);
+      await shot(page, `stage-all-${colorScheme}`);
+      expect(await faults(page, ".stage-panel")).toEqual([]);
+      expect(problems()).toEqual([]);
+    });
+  },
+);
 
-describe("the first view of an example", () => {
+describe.each(ofThisRun(["the first view of an example"], 0))("%s", () => {
   it("plays once to the worst pose and stays there; a hand stops it, and a truck seen before stands as it was left", async () => {
     const { page, problems } = await openWorkbench({ viewport: DESK, reducedMotion: "no-preference" });
     await stageUp(page);
@@ -337,7 +343,7 @@ describe("the first view of an example", () => {
   });
 });
 
-describe("the stage on a phone", () => {
+describe.each(ofThisRun(["the stage on a phone"], 1))("%s", () => {
   it("has targets for a thumb, and cuts nothing off", async () => {
     const { page, problems } = await openWorkbench({
       viewport: PHONE,
