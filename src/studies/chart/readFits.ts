@@ -1,3 +1,5 @@
+import { fieldAt } from "../../setup/fieldCatalogue.ts";
+import { bareTyped } from "../../setup/reading/typedPair.ts";
 import { valueAt } from "../../setup/types/keyPath.ts";
 import type { Result, Setup } from "../../setup/types/types.ts";
 import { csvRows } from "../../units/csvRows.ts";
@@ -62,14 +64,20 @@ function quoted(cell: string): string {
   return `"${cell.replaceAll('"', '""')}"`;
 }
 
-/** A list to fill in: its columns, and the wheel and tire of a document as the first line. */
+/**
+ * A list to fill in: its columns, and the wheel and tire of a document as the first line. Lengths have their unit: a shop keeps the
+ * list for trucks whose files are in another.
+ */
 export function fitsList(document: unknown): string {
+  const units = valueAt(document, ["units"]) === "mm" ? "mm" : "in";
   const keys = BLOCKS.flatMap((block) =>
-    Object.entries((valueAt(document, [block]) ?? {}) as Record<string, unknown>).flatMap(([key, value]) =>
-      typeof value === "string" || typeof value === "number"
-        ? [[`${block}.${key}`, String(value)] as const]
-        : [],
-    ),
+    Object.entries((valueAt(document, [block]) ?? {}) as Record<string, unknown>).flatMap(([key, typed]) => {
+      const value = bareTyped(typed);
+      if (typeof value !== "string" && typeof value !== "number") return [];
+      const kind = fieldAt([block, key], document)?.kind;
+      const isBare = (kind === "length" || kind === "signedLength") && !/[a-z"']/i.test(String(value));
+      return [[`${block}.${key}`, isBare ? `${value} ${units}` : String(value)] as const];
+    }),
   );
   const lines = [
     ["name", ...keys.map(([key]) => key)],

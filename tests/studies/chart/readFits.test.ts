@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { readSetup } from "../../../src/setup/readSetup.ts";
 import { valueAt } from "../../../src/setup/types/keyPath.ts";
 import { fitsList, readFits, withFit } from "../../../src/studies/chart/readFits.ts";
 import { windowSubject } from "../window/windowSubject.ts";
@@ -36,12 +37,20 @@ describe("a shop's list of wheels and tires", () => {
     ]);
   });
 
-  it("written out to be filled in reads back as the truck's own", () => {
-    const [own] = read(fitsList(subject.document));
-    const document = withFit(subject.document, own!, subject);
-    expect(valueAt(document, ["wheel"])).toEqual(valueAt(subject.document, ["wheel"]));
-    expect(valueAt(document, ["tire"])).toEqual(valueAt(subject.document, ["tire"]));
-  });
+  it.each(["half-ton-on-air.json", "compact-front-steer.json"])(
+    "written out of %s to be filled in is that wheel and tire on a truck in either unit",
+    (name) => {
+      const wanted = windowSubject(name).subject;
+      const [own] = read(fitsList(wanted.document));
+      const made = readSetup(JSON.stringify(withFit(subject.document, own!, subject)), "test", null);
+      if (!made.ok) throw new Error(made.issues[0]!.mend);
+      expect(made.value.setup.wheel).toEqual({
+        ...wanted.setup.wheel,
+        center: made.value.setup.wheel.center,
+      });
+      expect(made.value.setup.tire).toEqual(wanted.setup.tire);
+    },
+  );
 
   it.each([
     ["tire.size\nP215/60R15", "one of them name"],
