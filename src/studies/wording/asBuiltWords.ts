@@ -139,12 +139,21 @@ export function builtCells(
   ];
 }
 
-/** One standard deviation, to what a fine gauge reads: `±0.017 in`, `±0.10°`. */
+/** One standard deviation, to what a fine gauge reads: `±0.017 in`, `±0.10°`; `under ±0.01°` of what that would show as none. */
 export function deviationText(within: number, measure: BuiltRow["measure"], format: LengthFormat): string {
-  if (measure === "angle") return `±${formatAngle(within, 2)}`;
+  const finest = FINEST_DEVIATION[measure === "angle" ? "angle" : format.units];
+  const isHidden = within > 0 && within < 0.5 * finest;
+  return `${isHidden ? "under " : ""}±${gaugeText(isHidden ? finest : within, measure, format)}`;
+}
+
+/** rad, mm: the last digit that is told. */
+const FINEST_DEVIATION = { angle: (0.01 / 180) * Math.PI, in: 0.0254, mm: 0.01 } as const;
+
+function gaugeText(within: number, measure: BuiltRow["measure"], format: LengthFormat): string {
+  if (measure === "angle") return formatAngle(within, 2);
   const fine: LengthFormat =
     format.units === "in" ? { units: "in", fraction: "decimal", decimals: 3 } : { units: "mm", decimals: 2 };
-  return `±${formatLength(within, fine)}`;
+  return formatLength(within, fine);
 }
 
 /** Printed beside every jig sheet and every as-built check. */
