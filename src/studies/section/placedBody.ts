@@ -20,7 +20,8 @@ export function placedBody(body: readonly BodyPart[], side: Side): PlacedPart[] 
     .map((part) => ({ side, part: side === "right" && !standsAsTyped(part) ? mirrored(part) : part }));
 }
 
-function standsAsTyped(part: BodyPart): boolean {
+/** Whether a part of the right side alone was typed where it stands, at y < 0. */
+export function standsAsTyped(part: BodyPart): boolean {
   if (part.side !== "right") return false;
   if (part.kind === "mesh") {
     let sum = 0;

@@ -9,6 +9,11 @@ export type ScanStep =
   | { readonly along: 0 | 1 | 2; readonly mm: number }
   | { readonly about: 0 | 1 | 2; readonly degrees: number };
 
+/** A step forward, out or up, mm. @param isOnRight it stands on the right as it was typed, so that out is toward −y */
+export function stepAlong(axis: 0 | 1 | 2, mm: number, isOnRight: boolean): ScanStep {
+  return { along: axis, mm: axis === 1 && isOnRight ? -mm : mm };
+}
+
 /** Where a scan stands after a step. @param middle of the scan as it stands, mm: it turns about it */
 export function steppedScan(standing: Standing, step: ScanStep, middle: Vec3): Standing {
   const { turn, move } = standing;

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
 import { readSetup } from "../../../src/setup/readSetup.ts";
 import { matchesOf, matchOff, scanFit, standingOf } from "../../../src/studies/worksheet/scanFit.ts";
-import { boxOf, steppedScan, unitGuesses } from "../../../src/studies/worksheet/scanMove.ts";
+import { boxOf, stepAlong, steppedScan, unitGuesses } from "../../../src/studies/worksheet/scanMove.ts";
 import { exampleDocument } from "../../app/exampleText.ts";
 
 /** Corners of a box, a fender's size over its longest side of 1. */
@@ -95,6 +95,12 @@ describe("a scan as it stands", () => {
       expect(again.angleTo(turn)).toBeLessThan(1e-6);
     }
   });
+});
+
+it("a step out goes away from the truck on either side, and forward and up are the same on both", () => {
+  expect(stepAlong(1, 5, false)).toEqual({ along: 1, mm: 5 });
+  expect(stepAlong(1, 5, true)).toEqual({ along: 1, mm: -5 });
+  for (const axis of [0, 2] as const) expect(stepAlong(axis, 5, true)).toEqual({ along: axis, mm: 5 });
 });
 
 describe("matched points of a scan", () => {

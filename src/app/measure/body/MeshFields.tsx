@@ -1,5 +1,6 @@
 import { useMemo } from "react";
 import { isWithin, type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { standsAsTyped } from "../../../studies/section/placedBody.ts";
 import { MESH_WITHIN } from "../../../studies/wording/gaugeWords.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -80,7 +81,7 @@ function MeshFileFields({ path, truck }: MeshFieldsProps) {
       {truck.setup.within.some((one) => isOfWhole(one.path, place)) && (
         <p className="part-note">{MESH_WITHIN}</p>
       )}
-      {way !== "points" && scan && <ScanNudge path={path} side={scan.part.side} />}
+      {way !== "points" && scan && <ScanNudge path={path} isOnRight={standsAsTyped(scan.part)} />}
       {scan && <ScanPoints path={path} truck={truck} scan={scan} />}
       {way === "points" ? (
         <>

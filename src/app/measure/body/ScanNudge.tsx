@@ -1,7 +1,6 @@
 import { useState } from "react";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
-import type { MeshPart } from "../../../setup/types/truckTypes.ts";
-import type { ScanStep } from "../../../studies/worksheet/scanMove.ts";
+import { type ScanStep, stepAlong } from "../../../studies/worksheet/scanMove.ts";
 import { MM_PER_INCH } from "../../../units/lengthUnits.ts";
 import { lengthFormat } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -32,16 +31,15 @@ const WAYS = [
 export type ScanNudgeProps = {
   /** Of the body part. */
   path: KeyPath;
-  /** On the right alone it stands as it was typed: out is toward −y there. */
-  side: MeshPart["side"];
+  /** It stands on the right as it was typed. */
+  isOnRight: boolean;
 };
 
 /** Moves and turns a scan by small steps, each a step to undo. */
-export function ScanNudge({ path, side }: ScanNudgeProps) {
+export function ScanNudge({ path, isOnRight }: ScanNudgeProps) {
   const units = useWorkbench((s) => lengthFormat(s).units);
   const [size, setSize] = useState(0);
   const { mm, degrees } = SIZES[units][size]!;
-  const out = (axis: number) => (axis === 1 && side === "right" ? -mm : mm);
   const button = (label: string, step: ScanStep) => (
     <button key={label} type="button" className="small-button" onClick={() => nudgeScan(path, step)}>
       {label}
@@ -66,8 +64,8 @@ export function ScanNudge({ path, side }: ScanNudgeProps) {
       </label>
       <div className="row-tools">
         {WAYS.flatMap(({ axis, less, more }) => [
-          button(less, { along: axis, mm: -out(axis) }),
-          button(more, { along: axis, mm: out(axis) }),
+          button(less, stepAlong(axis, -mm, isOnRight)),
+          button(more, stepAlong(axis, mm, isOnRight)),
         ])}
       </div>
       <div className="row-tools">
