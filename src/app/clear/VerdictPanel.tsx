@@ -63,6 +63,11 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         </div>
       </div>
       <div className="verdict-row" role="status" aria-busy={isFirst}>
+        {isFirst && (
+          <p className="verdict-word" aria-hidden="true">
+            {"\u00a0"}
+          </p>
+        )}
         {state && (
           <p className="verdict-word">
             <StateMark word={state} />
@@ -90,12 +95,14 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
           counted={countedSentence(report.limitsPassed, report.limitedBy)}
         />
       )}
-      {worst && !worst.together && (
+      {!worst?.together && (
         <button
           type="button"
           className="button verdict-go"
+          // While it is not known where to, its room stays.
+          data-nowhere={!worst || undefined}
           onClick={() => {
-            setPose(worst.travel, worst.steer);
+            if (worst) setPose(worst.travel, worst.steer);
             if (!isPoseSeen(station)) goToStation("clear");
           }}
         >

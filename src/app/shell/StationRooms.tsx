@@ -1,4 +1,4 @@
-import { lazy, memo, type ReactElement, Suspense, useDeferredValue, useMemo } from "react";
+import { lazy, memo, type ReactElement, Suspense, useDeferredValue, useMemo, useRef } from "react";
 import { BuildRooms } from "../build/BuildRooms.tsx";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
 import { DockAnswer } from "../choose/compare/DockAnswer.tsx";
@@ -86,6 +86,10 @@ function Controls({ truck }: { truck: Truck }) {
 }
 
 function ClearRooms({ truck }: { truck: Truck }) {
+  // Lists of what holds over a range are sorted anew when a drag of a part ends: nothing moves under the hand.
+  const isGesturing = useWorkbench((s) => s.isGesturing);
+  const calm = useRef(truck);
+  if (!isGesturing) calm.current = truck;
   return (
     <>
       <Controls truck={truck} />
@@ -106,11 +110,11 @@ function ClearRooms({ truck }: { truck: Truck }) {
         <MapPanel truck={truck} />
         {/* Under the map, on a phone under the controls: it grows by lines while the dot is dragged. */}
         <div className="pose-answers">
-          <MapLimits truck={truck} />
-          <MapEnds truck={truck} />
+          <MapLimits truck={calm.current} />
+          <MapEnds truck={calm.current} />
           <PoseSentence truck={truck} />
         </div>
-        <GapPanel truck={truck} />
+        <GapPanel truck={calm.current} />
         <AlignmentPanel truck={truck} />
         <div className="folds">
           <LimitPanel truck={truck} />

@@ -33,7 +33,7 @@ export type AirTableProps = {
 export function AirTable({ caption, rows, spring, units, format }: AirTableProps) {
   const setTravel = useWorkbench((s) => s.setTravel);
   return (
-    <table>
+    <table className="air-table">
       <caption className="sr-only">{caption}</caption>
       <thead>
         <tr>

@@ -17,9 +17,11 @@ import { Meaning } from "../../docs/Meaning.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { useHeldHeight } from "../../parts/useSize.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
+import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 
 export type GeometryPanelProps = {
@@ -85,6 +87,11 @@ function Now({ truck }: GeometryPanelProps) {
 
 function Whole({ truck }: GeometryPanelProps) {
   const geometry = useAnswer("geometry", truck);
+  const held = useHeldHeight<HTMLDivElement>(geometry?.answer == null && geometry?.failure == null);
+  return <div ref={held}>{wholeOf(truck, geometry)}</div>;
+}
+
+function wholeOf(truck: Truck, geometry: Answered<"geometry"> | null) {
   if (geometry?.failure != null)
     return <p role="alert">The geometry could not be worked out: {geometry.failure}</p>;
   if (geometry?.answer == null)

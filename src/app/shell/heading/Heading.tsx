@@ -20,11 +20,14 @@ export function Heading({ truck }: { truck: Truck | null }) {
         <h1 className="heading-name">Wellsweep</h1>
         <p className="heading-setup">
           <span>{truck ? truck.setup.name : (name ?? "no setup yet")}</span>
-          {dirty && (
-            <span className="heading-dirty" title="kept in this browser, not yet saved to a file">
-              not saved to a file
-            </span>
-          )}
+          {/* Its room is there from the start: the heading keeps its height at the first change. */}
+          <span
+            className="heading-dirty"
+            data-saved={!dirty || undefined}
+            title="kept in this browser, not yet saved to a file"
+          >
+            not saved to a file
+          </span>
         </p>
         {truck && <VariantPicker truck={truck} />}
         <StepButtons />

@@ -1,5 +1,6 @@
 import "./counter.css";
 import "./counterNarrow.css";
+import { useState } from "react";
 import { barredNote, cutSentence, frontTitle } from "../../../studies/wording/pictureTexts.ts";
 import { useFieldWindow } from "../../parts/window/useFieldWindow.ts";
 import { counter } from "../../state/counterStore.ts";
@@ -16,10 +17,13 @@ import { VariantChoices } from "./VariantChoices.tsx";
 /** Pictures, plain words, and one thing to try. */
 export function CounterBoard({ comparison }: { comparison: Comparison }) {
   const { stances, travel, format, slider, first, second, secondOwn, chosen } = comparison;
-  const told = toldOf(comparison);
+  // While the slider is held the pictures follow it and the words wait: nothing moves under the hand.
+  const [held, setHeld] = useState<Comparison | null>(null);
+  const worded = held ?? comparison;
+  const told = toldOf(worded);
   const model = (first ?? second)?.truck.model ?? null;
   const pictures = picturesOf(comparison);
-  const { front, above } = pictures;
+  const { front } = pictures;
   const window = useFieldWindow(secondOwn, chosen[1], "knuckle.hubFace");
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const slack = slider ? 12.7 : 0;
@@ -53,10 +57,14 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
         />
         <SteeringFigure key={travel} comparison={comparison} pictures={pictures} slack={slack} />
       </div>
-      <HubFaceSlider comparison={comparison} />
+      <HubFaceSlider comparison={comparison} onHold={(isHeld) => setHeld(isHeld ? comparison : null)} />
       <div className="counter-side">
-        <CounterLead comparison={comparison} window={window} />
-        <CounterWords comparison={comparison} window={window} barred={barredNote(above.pictured)} />
+        <CounterLead comparison={worded} window={window} />
+        <CounterWords
+          comparison={worded}
+          window={window}
+          barred={barredNote((held ? picturesOf(held) : pictures).above.pictured)}
+        />
       </div>
     </div>
   );

@@ -1,5 +1,6 @@
 import { CutShort } from "../../parts/CutShort.tsx";
 import { OddsLine } from "../../parts/odds/OddsLine.tsx";
+import { useHeldHeight } from "../../parts/useSize.ts";
 import { WindowAnswer } from "../../parts/window/FieldWindowView.tsx";
 import type { FieldWindowAsked } from "../../parts/window/useFieldWindow.ts";
 import { keepTogether } from "../../words/keyWords.ts";
@@ -18,6 +19,8 @@ export function CounterWords({ comparison, window, barred }: CounterWordsProps) 
   const { trouble, second, isWhatIf } = comparison;
   const told = toldOf(comparison);
   const sentences = comparisonSentences(comparison);
+  const isBetween = sentences.steer === null || sentences.range === null;
+  const tall = useHeldHeight<HTMLDivElement>(isBetween);
   const failure = told.find(({ answer }) => answer.failure !== null)?.answer.failure;
   const tried = second?.truck.setup.knuckle.hubFace;
   return (
@@ -25,7 +28,7 @@ export function CounterWords({ comparison, window, barred }: CounterWordsProps) 
       <h3 id="counter-words-title" className="sr-only">
         In words
       </h3>
-      <div className="counter-sentences" role="status">
+      <div ref={tall} className="counter-sentences" role="status">
         {trouble.map((text) => (
           <p key={text}>This cannot be put together: {text}.</p>
         ))}

@@ -6,10 +6,12 @@ import type { Comparison } from "./useComparison.ts";
 
 export type HubFaceSliderProps = {
   comparison: Comparison;
+  /** Told when it is gripped by a pointer, and when it is let go. */
+  onHold: (isHeld: boolean) => void;
 };
 
 /** Tries another hub-face distance on the second truck; nothing of the setup changes with it. */
-export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
+export function HubFaceSlider({ comparison, onHold }: HubFaceSliderProps) {
   const { slider, second, secondOwn, isWhatIf, format, chosen } = comparison;
   if (!slider || !secondOwn) return null;
   const { least, most, step } = slider;
@@ -41,6 +43,10 @@ export function HubFaceSlider({ comparison }: HubFaceSliderProps) {
           step={1}
           value={Math.round(shown / step)}
           aria-valuetext={text(shown)}
+          onPointerDown={() => onHold(true)}
+          onPointerUp={() => onHold(false)}
+          onPointerCancel={() => onHold(false)}
+          onLostPointerCapture={() => onHold(false)}
           onChange={(event) => {
             const hubFace = Number(event.target.value) * step;
             counter.setState({ hubFace: Math.abs(hubFace - own) < 1e-6 ? null : hubFace });
