@@ -1,4 +1,5 @@
 import { type KeyPath, parseKeyText, valueAt } from "../../setup/types/keyPath.ts";
+import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import type { ReadingAsk } from "../../setup/worksheet/worksheetLines.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { OddsInput, WithinSource } from "../odds/oddsInputs.ts";
@@ -146,7 +147,7 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
     );
   if (inputs.some(({ source }) => source === "reading"))
     notes.push(
-      `Readings are drawn one by one, so points that hang on one tape move together${isKnuckleRead(document) ? ", and the knuckle that was worked out of them moves with them" : ""}; what no reading tells counts as exact.`,
+      `Readings are drawn one by one, so points that hang on one tape move together${isOnAssumedLayout(document) ? ", and the knuckle that was worked out of them moves with them" : ""}; what no reading tells counts as exact.`,
     );
   if (inputs.some(({ source }) => source === "build"))
     notes.push("Knuckles differ as built: half of the jig's tolerance is taken for one standard deviation.");
@@ -165,12 +166,6 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
         .join("; ")}${leftOut.length > 5 ? "; …" : ""}.`,
     );
   return notes;
-}
-
-/** Whether numbers of the knuckle came of readings. */
-function isKnuckleRead(document: unknown): boolean {
-  const read = valueAt(document, ["fromExample", "read"]);
-  return Array.isArray(read) && read.some((key) => String(key).startsWith("knuckle."));
 }
 
 /** A reading as the worksheet calls it. */

@@ -110,7 +110,7 @@ describe("odds in words", () => {
   it("say that a knuckle worked out of readings moves with its truck's points, and only then", () => {
     const [first] = reportOf().inputs;
     const read = reportOf({ inputs: [{ ...first!, source: "reading" }] });
-    const document = { ...exampleDocument(), fromExample: { of: "x", read: ["knuckle.pinHeight"] } };
+    const document = { ...exampleDocument(), fromExample: { of: "assumed layout" } };
     expect(oddsNotes(read, { ...speech, document }).join(" ")).toMatch(
       /knuckle that was worked out of them moves with/,
     );
