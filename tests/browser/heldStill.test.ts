@@ -25,24 +25,25 @@ const SAME = 0.6;
 async function watch(page: Page): Promise<void> {
   await page.evaluate((same) => {
     const all = [...document.querySelectorAll("body *")].filter((one) => {
+      // What a plot reads runs on from line to line; its box is looked at.
+      if (one.matches(".plot-values *")) return false;
       if (one instanceof SVGElement) return one.tagName === "svg" || one.matches(".gap-mark .plate");
       return getComputedStyle(one).display !== "inline" && !one.matches(".stage-to-worst, .scale-note");
     });
     const seen = (one: Element) => one.checkVisibility({ visibilityProperty: true });
-    const places = (one: Element) => {
+    const isWords = (one: Element) => one.matches("span") && one.childElementCount === 0;
+    const places = (one: Element, asWords: boolean) => {
       const { x, y, width, height } = one.getBoundingClientRect();
       if (one.matches(".plate")) return [x + width / 2, y + height / 2];
       // Words alone are as wide as what they say.
-      return one.matches(".plot-value, span") && (one.childElementCount === 0 || one.matches(".plot-value"))
-        ? [y, height]
-        : [x, y, width, height];
+      return asWords ? [y, height] : [x, y, width, height];
     };
-    const first = new Map(all.filter(seen).map((one) => [one, places(one)]));
+    const first = new Map(all.filter(seen).map((one) => [one, places(one, isWords(one))]));
     const moved = new Map<Element, string>();
     let frame = requestAnimationFrame(function look() {
       for (const [one, before] of first) {
         if (moved.has(one) || !one.isConnected || !seen(one)) continue;
-        const now = places(one);
+        const now = places(one, before.length === 2 && !one.matches(".plate"));
         if (now.every((at, i) => Math.abs(at - before[i]!) <= same)) continue;
         const name = `${one.tagName.toLowerCase()}.${one.getAttribute("class") ?? ""}`;
         moved.set(
