@@ -2,7 +2,7 @@ import "./counter.css";
 import "./counterNarrow.css";
 import { useState } from "react";
 import { barredNote, cutSentence, frontTitle } from "../../../studies/wording/pictureTexts.ts";
-import { useFieldWindow } from "../../parts/window/useFieldWindow.ts";
+import { type FieldWindowAsked, useFieldWindow } from "../../parts/window/useFieldWindow.ts";
 import { counter } from "../../state/counterStore.ts";
 import { CounterFigure } from "./CounterFigure.tsx";
 import { CounterLead } from "./CounterLead.tsx";
@@ -18,13 +18,17 @@ import { VariantChoices } from "./VariantChoices.tsx";
 export function CounterBoard({ comparison }: { comparison: Comparison }) {
   const { stances, travel, format, slider, first, second, secondOwn, chosen } = comparison;
   // While the slider is held the pictures follow it and the words wait: nothing moves under the hand.
-  const [held, setHeld] = useState<Comparison | null>(null);
-  const worded = held ?? comparison;
+  const [held, setHeld] = useState<{
+    readonly comparison: Comparison;
+    readonly window: FieldWindowAsked | null;
+  } | null>(null);
+  const worded = held?.comparison ?? comparison;
   const told = toldOf(worded);
   const model = (first ?? second)?.truck.model ?? null;
   const pictures = picturesOf(comparison);
   const { front } = pictures;
-  const window = useFieldWindow(secondOwn, chosen[1], "knuckle.hubFace");
+  const asked = useFieldWindow(secondOwn, chosen[1], "knuckle.hubFace");
+  const window = held ? held.window : asked;
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const slack = slider ? 12.7 : 0;
   return (
@@ -57,13 +61,16 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
         />
         <SteeringFigure key={travel} comparison={comparison} pictures={pictures} slack={slack} />
       </div>
-      <HubFaceSlider comparison={comparison} onHold={(isHeld) => setHeld(isHeld ? comparison : null)} />
+      <HubFaceSlider
+        comparison={comparison}
+        onHold={(isHeld) => setHeld(isHeld ? { comparison, window: asked } : null)}
+      />
       <div className="counter-side">
         <CounterLead comparison={worded} window={window} />
         <CounterWords
           comparison={worded}
           window={window}
-          barred={barredNote((held ? picturesOf(held) : pictures).above.pictured)}
+          barred={barredNote((held ? picturesOf(held.comparison) : pictures).above.pictured)}
         />
       </div>
     </div>
