@@ -251,7 +251,7 @@ describe("the designer", () => {
       curves: ".curve-dock-plots svg",
     });
     await page.keyboard.press("ArrowUp");
-    await expect.poll(() => followed.evaluate((all) => all.length)).toBe(2);
+    await expect.poll(() => followed.evaluate((all) => all.length), { timeout: 60_000 }).toBe(2);
     expect(await followed.jsonValue()).toEqual(["curves", "table"]);
     await page.getByRole("button", { name: "Undo", exact: true }).click();
     await page.locator("[data-fold='fields'] > summary").click();

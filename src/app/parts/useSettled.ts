@@ -8,8 +8,11 @@ import type { Answered } from "../work/answerCache.ts";
 import { useAnswer } from "../work/useAnswer.ts";
 import { whenKeysRest } from "./keysAtRest.ts";
 
-/** ms without a key in a field: about what lies between two presses of a hand that steps a field one by one. */
-const REST = 150;
+/**
+ * ms without a key in a field: more than lies between two presses of a hand that steps it one by one, or on two cores what is
+ * worked out for the one takes its time from the curves of the next.
+ */
+const REST = 400;
 
 /** What is on the board, as most of the page shows it. */
 export interface Settled {

@@ -2,6 +2,7 @@ import "./fieldWindow.css";
 import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import { useStore } from "zustand";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
+import { useSettled } from "../../parts/useSettled.ts";
 import { FieldWindowView } from "../../parts/window/FieldWindowView.tsx";
 import { fieldText } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -21,7 +22,8 @@ export function FieldWindow({ path }: { path: KeyPath }) {
 
 /** Lies over what follows the field, so that nothing of the form moves when it comes, grows or goes. */
 function UnderField({ fieldKey }: { fieldKey: string }) {
-  const truck = useWorkbench((s) => s.truck);
+  // A search for each key would take its time from the curves beside the fields.
+  const { truck } = useSettled(true);
   const variant = useWorkbench((s) => s.good?.variant ?? null);
   const ref = useRef<HTMLElement>(null);
   const [place, setPlace] = useState({ isAbove: false, room: MOST });
