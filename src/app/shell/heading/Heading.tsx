@@ -29,7 +29,7 @@ export function Heading({ truck }: { truck: Truck | null }) {
             not saved to a file
           </span>
         </p>
-        {truck && <VariantPicker truck={truck} />}
+        {truck && <VariantPicker />}
         <StepButtons />
         <div className="heading-acts">
           <FileButtons />

@@ -1,19 +1,16 @@
 import { useId } from "react";
 import { truckName } from "../../../studies/wording/truckName.ts";
-import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 
-export type VariantPickerProps = {
-  /** Its setup names the variants. */
-  truck: Truck;
-};
-
 /** Picks one of the setup's variants, or the setup itself. Draws nothing when there are none. */
-export function VariantPicker({ truck }: VariantPickerProps) {
+export function VariantPicker() {
   const id = useId();
   const variant = useWorkbench((s) => s.variant);
   const chooseVariant = useWorkbench((s) => s.chooseVariant);
-  const names = truck.setup.variantNames;
+  // As they are now, also while the rest of the page is a step behind: what is shown must be among them.
+  const names: readonly string[] = JSON.parse(
+    useWorkbench((s) => JSON.stringify(s.truck?.setup.variantNames ?? [])),
+  );
   if (names.length === 0) return null;
   return (
     <div className="variant-picker">
