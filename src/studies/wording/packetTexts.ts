@@ -1,3 +1,5 @@
+import { truckName } from "./truckName.ts";
+
 /** Said with the link to a comparison. */
 export const COMPARISON_LINK =
   "This link opens the counter with A, B, the height and the hub face tried as they are here. It holds the truck itself; no server sees it.";
@@ -7,6 +9,11 @@ export function codeText(characters: number, most: number): string {
   return characters <= most
     ? "Scan to open this comparison."
     : `No code to scan: the link has ${characters} characters, and a camera reads at most ${most} off paper. Send the link instead.`;
+}
+
+/** Of which truck a list of changes was worked out, and what was chosen of it. @param of null = the setup without a variant */
+export function chosenSentence(of: string | null, title: string): string {
+  return `Worked out for the ${of === null ? truckName(of) : `variant “${of}”`}, before the change. Chosen: ${title}.`;
 }
 
 /** The pages of a print packet, by what stands on them. */
@@ -36,6 +43,9 @@ export function coverLine(
 /** Of the page of odds and changes, which are long searches. */
 export const CHOOSE_PAGE_NOTE =
   "Odds and what to change have a page here once they have been worked out at Choose.";
+
+/** Over what is told of a truck by itself, below a list that it was chosen from. */
+export const AS_IT_IS = "With the change, as it is now";
 
 /** Said on a page whose answer was not there yet. */
 export const STILL_WORKING =

@@ -19,11 +19,12 @@ import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { useLastAnswer } from "../../work/useAnswer.ts";
 import { keepOrder, keptOrder } from "./effortOrder.ts";
 import { TrimTemplates } from "./TrimTemplates.tsx";
-import { byEffort, useChanges } from "./useChanges.ts";
+import { byEffort, noteChosen, useChanges } from "./useChanges.ts";
 
 /** The smallest change of each field that makes the truck clear, least effort first. */
 export function ChangeBody({ truck }: { truck: Truck }) {
@@ -43,8 +44,12 @@ export function ChangeBody({ truck }: { truck: Truck }) {
   const { setup } = truck.bolted;
   const keep = (change: FoundChange) => {
     const { trim } = change;
+    const title = changeTitle(change, speech);
+    const { documentId, variant } = workbench.getState();
+    const put = (values: Parameters<typeof duplicate>[1]) =>
+      noteChosen({ documentId, variant: duplicate(title, values), of: variant, report, speech, title });
     if (trim !== null) {
-      if (trim.left !== null) duplicate(changeTitle(change, speech), [leftValue(trim.left, setup.units)]);
+      if (trim.left !== null) put([leftValue(trim.left, setup.units)]);
       return;
     }
     const after = change.set.reduce<unknown>((on, one) => {
@@ -52,7 +57,7 @@ export function ChangeBody({ truck }: { truck: Truck }) {
       return found.ok ? found.value.put(on, writtenTo(one, format)) : on;
     }, document);
     const blocks = change.set.map(({ key }) => (key === SPACER ? "wheel" : key.split(".")[0]!));
-    duplicate(changeTitle(change, speech), writtenValues(document, after, blocks));
+    put(writtenValues(document, after, blocks));
   };
   return (
     <div className="change" aria-busy={answered.answer === null}>

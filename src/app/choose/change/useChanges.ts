@@ -1,4 +1,6 @@
 import { useMemo } from "react";
+import { useStore } from "zustand";
+import { createStore } from "zustand/vanilla";
 import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
 import { removeAt } from "../../../setup/reading/setAt.ts";
 import { EFFORT } from "../../../studies/change/changeField.ts";
@@ -32,6 +34,42 @@ export function useChanges(truck: Truck, isWanted: boolean): Changes {
   const questions = useMemo(() => [{ document, order: EFFORT }], [document]);
   const answered = useManyAnswers("change", truck, questions, isWanted)[0]!;
   return { answered, speech: { format, document, allowance: truck.bolted.setup.allowance } };
+}
+
+/** A variant that was picked from a list of changes: the list, how it is told, of what it was, and what was picked of it. */
+export interface ChosenChange {
+  readonly documentId: string;
+  /** The variant that was made. */
+  readonly variant: string;
+  /** The variant that the list was worked out for; null = the setup without one. */
+  readonly of: string | null;
+  readonly report: ChangeReport;
+  readonly speech: ChangeSpeech;
+  /** As `changeTitle` tells it. */
+  readonly title: string;
+}
+
+const chosenChanges = createStore<{ readonly all: readonly ChosenChange[] }>()(() => ({ all: [] }));
+
+/** Notes where a variant comes from, for as long as the page is there. */
+export function noteChosen(one: ChosenChange): void {
+  chosenChanges.setState(({ all }) => ({ all: [...all.filter((other) => !isOf(other, one)), one] }));
+}
+
+/** What a variant of a document was picked from; null = it was made otherwise. */
+export function chosenOf(documentId: string, variant: string | null): ChosenChange | null {
+  return chosenChanges.getState().all.find((one) => isOf(one, { documentId, variant })) ?? null;
+}
+
+/** The same of the variant shown. */
+export function useChosen(): ChosenChange | null {
+  const documentId = useWorkbench((s) => s.documentId);
+  const variant = useWorkbench((s) => s.variant);
+  return useStore(chosenChanges, () => chosenOf(documentId, variant));
+}
+
+function isOf(one: ChosenChange, other: { readonly documentId: string; readonly variant: string | null }) {
+  return one.documentId === other.documentId && one.variant === other.variant;
 }
 
 /** Least effort first. @param order the keys of fields, least effort first */

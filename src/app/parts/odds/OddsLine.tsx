@@ -67,6 +67,6 @@ export function useOdds(truck: Truck, isWanted = true): Odds {
 }
 
 /** Whether anybody told how well a number of the truck is known; a reading always does. */
-function tellsWithin({ setup }: Truck): boolean {
+export function tellsWithin({ setup }: Truck): boolean {
   return setup.within.some(({ within }) => within > 0) || setup.odds.points > 0 || setup.readings.length > 0;
 }

@@ -1,4 +1,10 @@
-import { changeSentence, changeTitle, movesSentences } from "../../../studies/wording/changeWords.ts";
+import type { ChangeReport } from "../../../studies/change/changeTypes.ts";
+import {
+  type ChangeSpeech,
+  changeSentence,
+  changeTitle,
+  movesSentences,
+} from "../../../studies/wording/changeWords.ts";
 import {
   againSentence,
   LIKELY_CAUTION,
@@ -7,25 +13,34 @@ import {
   oddsNotes,
   oddsSentence,
 } from "../../../studies/wording/oddsWords.ts";
+import { AS_IT_IS, chosenSentence, STILL_WORKING } from "../../../studies/wording/packetTexts.ts";
 import { keptOrder } from "../../choose/change/effortOrder.ts";
-import { byEffort, type useChanges } from "../../choose/change/useChanges.ts";
+import { byEffort, type ChosenChange, type useChanges } from "../../choose/change/useChanges.ts";
 import { Matters } from "../../choose/odds/OddsBody.tsx";
 import type { useOdds } from "../../parts/odds/OddsLine.tsx";
 import { keepTogether } from "../../words/keyWords.ts";
 
 type ChoosePageProps = {
   odds: ReturnType<typeof useOdds>;
+  /** There are odds to be told, now or once they are worked out. */
+  isToldOdds: boolean;
   changes: ReturnType<typeof useChanges>;
+  /** The list that the truck was chosen from; null = it was made otherwise. */
+  chosen: ChosenChange | null;
 };
 
 /** How likely the truck clears, and the smallest changes that make it clear, least effort first; each where it is known. */
-export function ChoosePage({ odds: { answered, speech }, changes }: ChoosePageProps) {
+export function ChoosePage({
+  odds: { answered, speech },
+  isToldOdds,
+  changes: { answered: own, speech: ownSpeech },
+  chosen,
+}: ChoosePageProps) {
   const odds = answered?.answer ?? null;
   const again = odds && againSentence(odds, speech);
-  const found = changes.answered.answer;
   return (
     <>
-      {odds && (
+      {odds ? (
         <>
           <p>
             {LIKELY_SIGN} {keepTogether(oddsSentence(odds))}
@@ -38,21 +53,57 @@ export function ChoosePage({ odds: { answered, speech }, changes }: ChoosePagePr
             {oddsNotes(odds, speech).join(" ")} {LIKELY_CAUTION}
           </p>
         </>
+      ) : (
+        isToldOdds && (
+          <>
+            <h3>Odds</h3>
+            <p>{answered?.failure ?? STILL_WORKING}</p>
+          </>
+        )
       )}
-      {found && (
+      {chosen && (
         <>
           <h3>What to change</h3>
-          <p>{keepTogether(changeSentence(found, changes.speech))}</p>
-          <ol className="packet-changes">
-            {byEffort(found, keptOrder()).map((change) => (
-              <li key={changeTitle(change, changes.speech)}>
-                <strong>{keepTogether(changeTitle(change, changes.speech))}</strong>{" "}
-                {movesSentences(change, changes.speech).join(" ")}
-              </li>
-            ))}
-          </ol>
+          <p>{keepTogether(chosenSentence(chosen.of, chosen.title))}</p>
+          <Changes report={chosen.report} speech={chosen.speech} chosen={chosen.title} />
         </>
       )}
+      {own.answer && (
+        <>
+          <h3>{chosen ? AS_IT_IS : "What to change"}</h3>
+          <Changes report={own.answer} speech={ownSpeech} />
+        </>
+      )}
+    </>
+  );
+}
+
+type ChangesProps = {
+  report: ChangeReport;
+  speech: ChangeSpeech;
+  /** The title of the one that was chosen. Default none. */
+  chosen?: string;
+};
+
+/** A list of changes, least effort first. */
+function Changes({ report, speech, chosen }: ChangesProps) {
+  return (
+    <>
+      <p>{keepTogether(changeSentence(report, speech))}</p>
+      <ol className="packet-changes">
+        {byEffort(report, keptOrder()).map((change) => {
+          const title = changeTitle(change, speech);
+          return (
+            <li key={title}>
+              <strong>
+                {keepTogether(title)}
+                {title === chosen && " (chosen)"}
+              </strong>{" "}
+              {movesSentences(change, speech).join(" ")}
+            </li>
+          );
+        })}
+      </ol>
     </>
   );
 }

@@ -13,14 +13,14 @@ import {
   STILL_WORKING,
 } from "../../../studies/wording/packetTexts.ts";
 import { AligningPanel } from "../../choose/aligning/AligningPanel.tsx";
-import { useChanges } from "../../choose/change/useChanges.ts";
+import { useChanges, useChosen } from "../../choose/change/useChanges.ts";
 import { AirTable } from "../../clear/air/AirTable.tsx";
 import { MapKey } from "../../clear/map/MapKey.tsx";
 import { MapPicture } from "../../clear/map/MapPicture.tsx";
 import { MapScales } from "../../clear/map/MapScales.tsx";
 import { MapHatches, MapWorst } from "../../clear/map/MapWorst.tsx";
 import { MAP_BOX, mapFrameOf } from "../../clear/map/mapFrame.ts";
-import { useOdds } from "../../parts/odds/OddsLine.tsx";
+import { tellsWithin, useOdds } from "../../parts/odds/OddsLine.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
@@ -46,18 +46,25 @@ export function PacketPages({ truck, onReady }: PacketPagesProps) {
   const { shop } = useSheetFields();
   const limits = useAnswer("limits", isLimited(truck) ? truck : null);
   const map = useAnswer("map", truck);
+  // What the odds are is told at the counter too where numbers tell how well they are known; changes, a long search, are told where
+  // somebody had them looked for.
+  const odds = useOdds(truck, tellsWithin(truck));
+  const changes = useChanges(truck, false);
+  const chosen = useChosen();
+  const isWaitedFor = tellsWithin(truck) ? [limits, map, odds.answered] : [limits, map];
   const isReady =
     comparison !== null &&
     toldOf(comparison).every(({ answer }) => answer.report !== null || answer.failure !== null) &&
-    [limits, map].every((one) => one === null || one.answer !== null || one.failure !== null);
+    isWaitedFor.every((one) => one === null || one.answer !== null || one.failure !== null);
   useEffect(() => {
     if (isReady) onReady?.();
   }, [isReady, onReady]);
   const name = truckTitle(truck, comparison);
-  // Long searches: told where somebody had them looked for, not begun for the paper.
-  const odds = useOdds(truck, false);
-  const changes = useChanges(truck, false);
-  const isChosen = odds.answered?.answer != null || changes.answered.answer !== null;
+  const isChosen =
+    tellsWithin(truck) ||
+    chosen !== null ||
+    odds.answered?.answer != null ||
+    changes.answered.answer !== null;
   const pages = pagesOf(truck, isChosen);
   const date = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
   return (
@@ -91,7 +98,7 @@ export function PacketPages({ truck, onReady }: PacketPagesProps) {
       )}
       {isChosen && (
         <PacketPage page="choose" truck={name}>
-          <ChoosePage odds={odds} changes={changes} />
+          <ChoosePage odds={odds} isToldOdds={tellsWithin(truck)} changes={changes} chosen={chosen} />
         </PacketPage>
       )}
     </div>
