@@ -50,8 +50,28 @@ function nameOf(key: string, document: unknown): string {
   return fieldName(parseKeyText(key) ?? [], document);
 }
 
-/** Everything a window tells, a sentence each: what fits, what sets each end, what closes it, how far it is proven. */
-export function windowSentences(window: FieldWindow, speech: WindowSpeech): readonly string[] {
+/** Whether the time ended before anything was known of any value. */
+export function isNothingKnown({ fits, closedBy, cutShort }: FieldWindow): boolean {
+  return cutShort === true && fits.length === 0 && closedBy.length === 0;
+}
+
+/**
+ * Everything a window tells, a sentence each: what fits, what sets each end, what closes it, how far it is proven.
+ * @param isNowProven a check proves that the value it has fits
+ */
+export function windowSentences(
+  window: FieldWindow,
+  speech: WindowSpeech,
+  isNowProven = false,
+): readonly string[] {
+  if (window.fits.length === 0 && window.cutShort && isNowProven) {
+    const own = valueText(window.now, window.kind, speech.format);
+    return [
+      `${nameOf(window.field, speech.document)}: yours, ${own}, fits; how far it can go is not known yet.`,
+    ];
+  }
+  if (isNothingKnown(window))
+    return [`${nameOf(window.field, speech.document)}: what fits is not known yet.`];
   return [
     fitsSentence(window, speech),
     ...(window.fits.length > 0 ? endSentences(window, speech) : closedSentences(window, speech)),

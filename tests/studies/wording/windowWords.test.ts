@@ -9,9 +9,9 @@ const RANGE: SetBy = { kind: "range" };
 const LIMIT: SetBy = { kind: "limit", name: "bump stop" };
 const PART: SetBy = { kind: "part", part: "fender lip", side: "left", travel: 80, steer: 0.5, gap: 6 };
 
-/** What is told of a window of one fit, mm. */
-function told(fit: Fit, units: "in" | "mm" = "in"): readonly string[] {
-  const window: FieldWindow = {
+/** A window of some fits, mm. */
+function window(...fits: readonly Fit[]): FieldWindow {
+  return {
     field: "knuckle.hubFace",
     kind: "length",
     now: 160,
@@ -19,11 +19,15 @@ function told(fit: Fit, units: "in" | "mm" = "in"): readonly string[] {
     to: 200,
     tolerance: 0.1,
     between: { rank: "proven" },
-    fits: [fit],
+    fits,
     closedBy: [],
     opens: null,
   };
-  return windowSentences(window, { model, format: { units, fraction: 16 }, document: subject.document });
+}
+
+/** What is told of a window of one fit, mm. */
+function told(fit: Fit, units: "in" | "mm" = "in"): readonly string[] {
+  return windowSentences(window(fit), { model, format: { units, fraction: 16 }, document: subject.document });
 }
 
 describe("the sentences of a window", () => {
@@ -36,6 +40,17 @@ describe("the sentences of a window", () => {
     expect(proven(RANGE, { kind: "unfinished" })).toBe(`${start}.`);
     expect(proven(RANGE, PART)).toBe(`${by} one that something sets, something is too near.`);
     expect(proven(LIMIT, PART)).toBe(`${by} it the value does not fit.`);
+  });
+
+  it("call no value one that does not fit before anything is known, and the own one fitting where a check proves it", () => {
+    const empty: FieldWindow = { ...window(), fits: [], cutShort: true };
+    const speech = { model, format: { units: "in", fraction: 16 }, document: subject.document } as const;
+    expect(windowSentences(empty, speech)).toEqual(["Hub-face distance: what fits is not known yet."]);
+    expect(windowSentences(empty, speech, true)).toEqual([
+      "Hub-face distance: yours, 6 5/16 in, fits; how far it can go is not known yet.",
+    ]);
+    const closed = { ...empty, closedBy: [{ by: LIMIT, isUnmoved: false }] } as FieldWindow;
+    expect(windowSentences(closed, speech)[0]).toMatch(/no value .* is known to fit so far/);
   });
 
   it("tell a window narrower than a sixteenth finer, never from more to less", () => {

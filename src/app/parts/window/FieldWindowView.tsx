@@ -1,10 +1,11 @@
 import { useMemo } from "react";
 import { windowJson } from "../../../studies/documents/windowJson.ts";
 import { variantTicks } from "../../../studies/window/variantTicks.ts";
-import { windowSentences } from "../../../studies/wording/windowWords.ts";
+import { isNothingKnown, windowSentences } from "../../../studies/wording/windowWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
+import { work } from "../../work/work.ts";
 import { CutShort } from "../CutShort.tsx";
 import { documentFile } from "../reportFiles.ts";
 import { SaveMenu } from "../SaveMenu.tsx";
@@ -55,11 +56,21 @@ export type WindowAnswerProps = {
 export function WindowAnswer({ asked: { answered, window, speech }, ticks, value }: WindowAnswerProps) {
   if (answered.failure !== null) return <p>The window could not be worked out: {answered.failure}</p>;
   if (window === null) return <p className="window-wait">Looking how far it can go…</p>;
+  // A check of the truck as it is proves the one value that it has.
+  const check = work.of({ job: "check", truck: answered.wish.truck, question: null, given: null });
+  const isNowProven = check.answer?.verdict === "clear" && !check.isCut;
   return (
     <div className="window-view" aria-busy={answered.answer === null}>
-      <WindowBar window={window} speech={speech} ticks={ticks} {...(value === undefined ? {} : { value })} />
+      {!(isNothingKnown(window) || (window.cutShort && window.fits.length === 0 && isNowProven)) && (
+        <WindowBar
+          window={window}
+          speech={speech}
+          ticks={ticks}
+          {...(value === undefined ? {} : { value })}
+        />
+      )}
       <div className="window-words">
-        {windowSentences(window, speech).map((sentence) => (
+        {windowSentences(window, speech, isNowProven).map((sentence) => (
           <p key={sentence}>{keepTogether(sentence)}</p>
         ))}
       </div>
