@@ -15,6 +15,20 @@ const settled = new Set<string>();
 /** Whatever somebody does with the page before or while it plays. */
 const HANDS = ["pointerdown", "keydown", "wheel"] as const;
 
+/** What poses the truck from where it is. */
+const POSING = ".pose-controls, .map-board, .plot-tile";
+
+/**
+ * Where a hand on the page leaves the truck: null = where it is, for what poses it itself; else the place it was going to.
+ * @param going null = it does not play yet
+ */
+export function poseAfterHand(
+  going: { readonly travel: number; readonly steer: number } | null,
+  isPosing: boolean,
+): { readonly travel: number; readonly steer: number } | null {
+  return isPosing ? null : going;
+}
+
 /**
  * Whether what is on the board is an example as it came, at the height it drives at. A truck that was worked on before, one
  * of somebody's own and one that was shared are not: they stand as they were left.
@@ -41,7 +55,8 @@ export function eased(share: number): number {
 
 /**
  * On an example that is seen for the first time, plays the truck once from where it drives to its worst pose, and leaves it
- * there. Any hand on the page stops it, and where motion is to be reduced nothing moves.
+ * there. Any hand on the page puts it there at once, but for one on what poses it, which takes it over as it is; and where motion is
+ * to be reduced nothing moves.
  * @param isDrawn the picture is there
  */
 export function useFirstPlay(truck: Truck, isDrawn: boolean): void {
@@ -66,11 +81,18 @@ export function useFirstPlay(truck: Truck, isDrawn: boolean): void {
       cancelAnimationFrame(frame);
       leave();
     };
+    let going: { readonly travel: number; readonly steer: number } | null = null;
+    const onHand = ({ target }: Event) => {
+      const left = poseAfterHand(going, target instanceof Element && target.closest(POSING) !== null);
+      stop();
+      if (left) workbench.getState().setPose(left.travel, left.steer);
+    };
     const begin = () => {
       const worst = worstOf(truck);
       if (worst === null || frame !== 0) return;
       settled.add(documentId);
       if (worst.together === true) return stop();
+      going = worst;
       frame = requestAnimationFrame(function next(now) {
         start ??= now;
         const share = (now - start) / TAKES;
@@ -85,11 +107,11 @@ export function useFirstPlay(truck: Truck, isDrawn: boolean): void {
       const isMoved = Math.abs(now.travel - shown.travel) > 1e-6 || Math.abs(now.steer - shown.steer) > 1e-6;
       if (isMoved || now.truck !== truck) stop();
     });
-    for (const hand of HANDS) addEventListener(hand, stop, { capture: true, passive: true });
+    for (const hand of HANDS) addEventListener(hand, onHand, { capture: true, passive: true });
     const leave = () => {
       unfollowWork();
       unfollow();
-      for (const hand of HANDS) removeEventListener(hand, stop, { capture: true });
+      for (const hand of HANDS) removeEventListener(hand, onHand, { capture: true });
     };
     begin();
     return () => {

@@ -13,7 +13,8 @@ export interface LoadArrow {
 export interface LoadsView {
   /** null = the first one. */
   readonly case: string | null;
-  readonly pose: "now" | "worst";
+  /** Straight ahead at the height it drives at; as shown on the stage; each case where it is worst. */
+  readonly pose: "home" | "now" | "worst";
   /** What the stage draws: only while the forces are those of the pose it shows. */
   readonly arrows: readonly LoadArrow[];
 }
@@ -26,7 +27,7 @@ export function mmPerNewton(arrows: readonly LoadArrow[]): number {
   return LONGEST / Math.max(...arrows.map(({ force }) => length(force)), 1e-9);
 }
 
-export const loadsView = createStore<LoadsView>()(() => ({ case: null, pose: "now", arrows: [] }));
+export const loadsView = createStore<LoadsView>()(() => ({ case: null, pose: "home", arrows: [] }));
 
 /** Changes some of it. */
 export const setLoadsView = loadsView.setState;

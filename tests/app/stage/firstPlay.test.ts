@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { eased, isFreshExample, isPlayed } from "../../../src/app/stage/firstPlay.ts";
+import { eased, isFreshExample, isPlayed, poseAfterHand } from "../../../src/app/stage/firstPlay.ts";
 import { createWorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
 import { asExample } from "../../../src/setup/exampleMarks.ts";
 import { exampleDocument, exampleText } from "../exampleText.ts";
@@ -31,6 +31,13 @@ describe("the first view of an example", () => {
     expect(isPlayed(state, true, false)).toBe(true);
     expect(isPlayed(state, true, true)).toBe(false);
     expect(isPlayed(state, false, false)).toBe(false);
+  });
+
+  it("ends where it was going when a hand comes, but for one that poses the truck, which takes over as it is", () => {
+    const worst = { travel: 82, steer: -1 };
+    expect(poseAfterHand(worst, false)).toBe(worst);
+    expect(poseAfterHand(worst, true)).toBeNull();
+    expect(poseAfterHand(null, false)).toBeNull();
   });
 
   it("goes from where the truck drives all the way, and never back", () => {

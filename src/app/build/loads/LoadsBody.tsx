@@ -27,6 +27,11 @@ import { ForceTable } from "./ForceTable.tsx";
 import { LargestForces } from "./LargestForces.tsx";
 import { ShareStrip } from "./ShareStrip.tsx";
 
+/** Driving, straight ahead. */
+const HOME = { travel: 0, steer: 0 } as const;
+
+const POSES = { home: "driving, straight ahead", now: "as shown", worst: "where it is worst" } as const;
+
 export type LoadsBodyProps = { truck: Truck };
 
 /** What is asked, and what it comes to; the cautions always beside it. */
@@ -35,7 +40,8 @@ export function LoadsBody({ truck }: LoadsBodyProps) {
   const steer = useDeferredValue(useWorkbench((s) => s.steer));
   const mode = useLoadsView((s) => s.pose);
   const materials = useStore(givenCatalogs, (s) => s.given.materials?.catalogs.materials);
-  const question = { pose: mode === "now" ? { travel, steer } : null, materials };
+  const pose = mode === "worst" ? null : mode === "home" ? HOME : { travel, steer };
+  const question = { pose, materials };
   const loads = useAnswer("loads", truck, { question });
   useEffect(() => () => setLoadsView({ arrows: [] }), []);
   return (
@@ -71,11 +77,7 @@ function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
     <>
       <Choices names={names} name={name} />
       {sentences.map((text) => text !== null && <p key={text}>{text}</p>)}
-      {one ? (
-        <OneCase one={one} isAtPose={report.isAtPose} />
-      ) : (
-        <p role="status">The linkage cannot stand or carry there.</p>
-      )}
+      {one ? <OneCase one={one} /> : <p role="status">The linkage cannot stand or carry there.</p>}
       {report.worst.length > 0 && <LargestForces worst={report.worst} />}
       <SaveMenu
         of="the loads"
@@ -106,7 +108,7 @@ function Choices({ names, name }: { names: readonly string[]; name: string }) {
       </label>
       <fieldset>
         <legend>Pose</legend>
-        {(["now", "worst"] as const).map((one) => (
+        {(["home", "now", "worst"] as const).map((one) => (
           <label key={one}>
             <input
               type="radio"
@@ -114,7 +116,7 @@ function Choices({ names, name }: { names: readonly string[]; name: string }) {
               checked={mode === one}
               onChange={() => setLoadsView({ pose: one })}
             />{" "}
-            {one === "now" ? "as shown" : "where it is worst"}
+            {POSES[one]}
           </label>
         ))}
       </fieldset>
@@ -122,14 +124,14 @@ function Choices({ names, name }: { names: readonly string[]; name: string }) {
   );
 }
 
-function OneCase({ one, isAtPose }: { one: LoadsCase; isAtPose: boolean }) {
+function OneCase({ one }: { one: LoadsCase }) {
   const format = useFormat();
-  useArrows(one, isAtPose);
+  const isShown = useArrows(one);
   return (
     <>
       <p>
         “{one.name}”, {casePoseWords(one, format)}.{" "}
-        {!isAtPose && (
+        {!isShown && (
           <button
             type="button"
             className="small-button"
@@ -151,11 +153,13 @@ function OneCase({ one, isAtPose }: { one: LoadsCase; isAtPose: boolean }) {
   );
 }
 
-/** Hands the forces to the stage while they are those of the pose it shows. */
-function useArrows(one: LoadsCase, isAtPose: boolean): void {
+/** Hands the forces to the stage while they are those of the pose it shows. @returns whether they are */
+function useArrows(one: LoadsCase): boolean {
+  const isFollowing = useLoadsView((s) => s.pose === "now");
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
-  const isShown = isAtPose || (Math.abs(one.travel - travel) < 1e-6 && Math.abs(one.steer - steer) < 1e-9);
+  const isThere = Math.abs(one.travel - travel) < 1e-6 && Math.abs(one.steer - steer) < 1e-9;
+  const isShown = isFollowing || isThere;
   const arrows = useMemo(
     () =>
       isShown
@@ -170,4 +174,5 @@ function useArrows(one: LoadsCase, isAtPose: boolean): void {
     [one, isShown],
   );
   useEffect(() => setLoadsView({ arrows }), [arrows]);
+  return isShown;
 }
