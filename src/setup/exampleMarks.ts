@@ -52,6 +52,13 @@ export function isSaidMine(document: unknown, path: KeyPath): boolean {
   return isMine(marksOf(document), path, valueAt(document, path));
 }
 
+/** Places of which somebody said that what stands there, and inside them, is the truck's own. */
+export function placesSaidMine(document: unknown): readonly KeyPath[] {
+  return Object.entries(marksOf(document)).flatMap(([key, isOwn]) =>
+    isOwn ? [parseKeyText(key) ?? []] : [],
+  );
+}
+
 /** A document in which the numbers at some places, and no others, are worked out of its readings. */
 export function withRead(document: unknown, paths: readonly KeyPath[]): unknown {
   if (exampleOf(document) === null) return document;

@@ -21,7 +21,7 @@ import { resolveTravel, resolveTruck } from "./blocks/truck.ts";
 import { refuseRepeatedNames } from "./blocks/variants.ts";
 import { resolveWheel } from "./blocks/wheel.ts";
 import { type SetupDocument, setupDocument } from "./document.ts";
-import { exampleFields, exampleOf, isExampleAsItCame } from "./exampleMarks.ts";
+import { exampleFields, exampleOf, isExampleAsItCame, placesSaidMine } from "./exampleMarks.ts";
 import { BlockReading, type LoadedMeshes } from "./reading/blockReading.ts";
 import type { IssueList } from "./reading/issueList.ts";
 import { addShapeIssues } from "./shapeIssues.ts";
@@ -131,8 +131,10 @@ export function resolveDocument(
     return null;
   const name = typed.name ?? DEFAULT_NAME;
   const fields = exampleFields(typed);
+  const mine = placesSaidMine(typed);
+  const isAsItCame = isExampleAsItCame(typed);
   const fromExample =
-    fields.length === 0 ? null : { of: exampleOf(typed) ?? "", fields, isAsItCame: isExampleAsItCame(typed) };
+    fields.length === 0 ? null : { of: exampleOf(typed) ?? "", fields, isAsItCame, mine, mineInAll: mine };
   const { units } = typed;
   return {
     name,
@@ -165,4 +167,12 @@ export function resolveDocument(
     odds,
     within,
   };
+}
+
+/** What was resolved of a document with a variant applied, with what is said mine in the document without it. */
+export function withBaseMarks(resolved: ResolvedDocument, base: unknown): ResolvedDocument {
+  const { fromExample } = resolved;
+  return fromExample
+    ? { ...resolved, fromExample: { ...fromExample, mineInAll: placesSaidMine(base) } }
+    : resolved;
 }

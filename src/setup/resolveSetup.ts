@@ -6,7 +6,7 @@ import { capIssues, IssueList } from "./reading/issueList.ts";
 import { MAX_ISSUES, MAX_NAMED } from "./reading/limits.ts";
 import { mergePatch, REFUSED_KEY_MEND, refusedKeys } from "./reading/mergePatch.ts";
 import { tooMuch } from "./reading/tooMuch.ts";
-import { type ResolvedDocument, resolveDocument } from "./resolveDocument.ts";
+import { type ResolvedDocument, resolveDocument, withBaseMarks } from "./resolveDocument.ts";
 import { valueAt } from "./types/keyPath.ts";
 import { KnownParts } from "./types/knownParts.ts";
 import type { Result, Setup, SetupIssue } from "./types/types.ts";
@@ -43,7 +43,7 @@ export function resolveSetup(
   const chosen = variant === null ? base : variants.find((entry) => entry.name === variant)?.resolved;
   return all.length > 0 || !chosen
     ? fail(all, issues.more)
-    : { ok: true, value: { ...chosen, variant, variantNames } };
+    : { ok: true, value: { ...withBaseMarks(chosen, document), variant, variantNames } };
 }
 
 interface VariantReading {

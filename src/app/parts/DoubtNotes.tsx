@@ -24,8 +24,12 @@ export function DoubtNotes({ doubts, canConfirm = false, goToField }: DoubtNotes
             <StateMark word={doubt.kind} /> {keepTogether(doubt.text)}
           </p>
           {goToField && doubt.kind === "unusual" && (
-            <button type="button" className="small-button" onClick={() => goToField(doubt.path)}>
-              Show its field
+            <button
+              type="button"
+              className="small-button"
+              onClick={() => goToField(doubt.readings[0] ?? doubt.path)}
+            >
+              {doubt.readings.length > 0 ? "Show its readings" : "Show its field"}
             </button>
           )}
           {canConfirm && doubt.kind === "unusual" && (

@@ -2,7 +2,7 @@ import type { LoadedMeshes } from "../reading/blockReading.ts";
 import { capIssues, IssueList } from "../reading/issueList.ts";
 import { REFUSED_KEY_MEND, refusedKeys } from "../reading/mergePatch.ts";
 import { tooMuch } from "../reading/tooMuch.ts";
-import { resolveDocument } from "../resolveDocument.ts";
+import { resolveDocument, withBaseMarks } from "../resolveDocument.ts";
 import { type KeyPath, valueAt } from "../types/keyPath.ts";
 import type { KnownParts } from "../types/knownParts.ts";
 import type { Result, Setup } from "../types/types.ts";
@@ -36,7 +36,10 @@ export function resolveShown(
   if (shown === null) return fail(["variants"], variant, "there is no such variant");
   const resolved = resolveDocument(shown, issues, meshes, known);
   if (!resolved) return { ok: false, issues: capIssues(issues.all(), issues.more) };
-  return { ok: true, value: { ...resolved, variant, variantNames: variantNames(document) } };
+  return {
+    ok: true,
+    value: { ...withBaseMarks(resolved, document), variant, variantNames: variantNames(document) },
+  };
 }
 
 /** Names of a document's variants that have one, in order. */

@@ -175,6 +175,10 @@ export interface FromExample {
   readonly fields: readonly KeyPath[];
   /** Nobody has made any number the truck's own yet. */
   readonly isAsItCame: boolean;
+  /** Places that somebody said are the truck's own: typed, not worked out of readings. */
+  readonly mine: readonly KeyPath[];
+  /** The same without the variant: what a variant tries nobody measured. */
+  readonly mineInAll: readonly KeyPath[];
 }
 
 /** An unusual value that somebody said is so: of one check, at one key, for this very value. */

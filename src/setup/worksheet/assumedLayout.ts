@@ -11,12 +11,12 @@ export function isOnAssumedLayout(document: unknown): boolean {
   return exampleOf(document) === ASSUMED_LAYOUT;
 }
 
-/** How many numbers of a worksheet were read: its readings, and fields of the setup that are the truck's own. */
+/** How many numbers of a worksheet were read: its readings, and fields of it that somebody typed; what a variant tries is none. */
 export function readCount({ readings, fromExample }: Setup): number {
   const fields = WORKSHEET_LINES.filter(
     ({ asks }) =>
       "field" in asks &&
-      !fromExample?.fields.some((field) => isWithin(field, asks.field) || isWithin(asks.field, field)),
+      fromExample?.mineInAll.some((mine) => isWithin(mine, asks.field) || isWithin(asks.field, mine)),
   );
   return readings.length + fields.length;
 }

@@ -20,6 +20,8 @@ export interface UnusualDoubt extends AnyDoubt {
   readonly kind: "unusual";
   /** Other fields that have part in it. */
   readonly also: readonly KeyPath[];
+  /** Where the readings stand that the value is worked out of; none = it was typed. */
+  readonly readings: readonly KeyPath[];
   /** What the setup says in `confirmed` once somebody said that it is so. */
   readonly confirm: Confirmation;
 }

@@ -1,12 +1,18 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
+import type { Reading } from "../../setup/types/readingTypes.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Model } from "../model/model.ts";
 import { CHECKS } from "../plausibility/checks.ts";
 import { type SpanEffect, spanEffect } from "../plausibility/spanEffect.ts";
 import type { Meant, Unusual } from "../plausibility/unusual.ts";
+import { lineFrom } from "../worksheet/candidates.ts";
+import { readingsBehind } from "../worksheet/readingsBehind.ts";
+import { listWords } from "./asBuiltWords.ts";
 import { amountWords, angleText, finestLength, lengthText, withMinus } from "./lengths.ts";
+import { readingWords } from "./measureNames.ts";
+import { askName } from "./worksheetWords.ts";
 
 /**
  * One unusual value: what it is, why it is unusual, and what it may have been meant to be. Two to three sentences, the
@@ -87,6 +93,8 @@ function effectText({ check }: Unusual, { setup, frontEnd }: Model, format: Leng
 
 function meantText(one: Unusual, setup: Setup, format: LengthFormat): string {
   const { check, meant, paths } = one;
+  const read = readingsBehind(setup, paths);
+  if (read.length > 0) return `${comesFrom(read)}: read ${read.length === 1 ? "it" : "them"} again.`;
   if (check === "fileUnits") return `Are the numbers in ${setup.units === "in" ? "millimeters" : "inches"}?`;
   if (check === "tieRodAcross")
     return "Is the inner tie rod end or the steering arm typed with the sign of the other side of the axle?";
@@ -97,6 +105,20 @@ function meantText(one: Unusual, setup: Setup, format: LengthFormat): string {
   if (meant.length > 0)
     return `Was ${meant.map((slip) => meantWords(slip, one, setup.units, format)).join(", or ")} meant?`;
   return `Look again at ${paths.map((path) => placeName(path, setup)).join(", ")}.`;
+}
+
+/** Most readings named where a value comes of many. */
+const MOST_NAMED = 4;
+
+/** The readings a value is worked out of, by their names. */
+function comesFrom(readings: readonly Reading[]): string {
+  const names = readings.slice(0, MOST_NAMED).map((reading) => {
+    const ask = lineFrom(reading);
+    return `“${lowerFirst(ask ? askName(ask) : readingWords(reading))}”`;
+  });
+  const rest = readings.length - names.length;
+  const more = rest > 0 ? [`${rest} more`] : [];
+  return `Nobody typed it: it comes from ${listWords([...new Set([...names, ...more])])}`;
 }
 
 /** A number in the other unit is told in that unit, as it stands in the file. */

@@ -6,6 +6,7 @@ const unusual: Doubt = {
   kind: "unusual",
   path: ["knuckle", "hubFace"],
   also: [],
+  readings: [],
   text: "Hub-face distance 60 in.",
   confirm: { check: "hubFace", at: "knuckle.hubFace", length: 60 },
 };

@@ -3,6 +3,7 @@ import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
+import { fieldAsked } from "../fields/fieldAsked.ts";
 
 interface WorksheetView {
   /** Where the number stands whose card is open; null = the first that is not read. */
@@ -13,6 +14,12 @@ interface WorksheetView {
 
 /** What is looked at of the worksheet: no part of the truck, so nothing to undo. */
 export const worksheetView = createStore<WorksheetView>()(() => ({ at: null, isFields: false }));
+
+// What is asked for is to be seen: a reading's card, or the fields in place of the worksheet.
+fieldAsked.subscribe(({ path }) => {
+  if (path?.[0] === "readings") openLine(path);
+  else worksheetView.setState({ isFields: true });
+});
 
 export function useWorksheetView<T>(selector: (state: WorksheetView) => T): T {
   return useStore(worksheetView, selector);
