@@ -105,6 +105,26 @@ export function withMine(document: unknown, paths: readonly KeyPath[]): unknown 
   return setAt(document, [KEY, "mine"], mine);
 }
 
+/**
+ * A document in which what stands at a place is an example's. Of one that began as none all else is the truck's own, and so is
+ * what its variants give. @param name of the example, where the document began as none
+ */
+export function withExampleAt(document: unknown, path: KeyPath, name: string): unknown {
+  const patches = (valueAt(document, ["variants"]) ?? []) as readonly { readonly patch?: object }[];
+  const keys = [document, ...patches.map(({ patch }) => patch)].flatMap((one) => Object.keys(one ?? {}));
+  const own = keys.filter((key) => !NO_NUMBERS.has(key)).map((key) => [key, true]);
+  const marks =
+    exampleOf(document) !== null ? marksOf(document) : (Object.fromEntries(own) as Record<string, boolean>);
+  const kept = Object.entries(marks).filter(([key]) => !isWithin(parseKeyText(key) ?? [], path));
+  const of = exampleOf(document) ?? name;
+  const said = valueAt(document, [KEY]);
+  return setAt(document, [KEY], {
+    ...(isObject(said) ? said : {}),
+    of,
+    mine: { ...Object.fromEntries(kept), [keyText(path)]: false },
+  });
+}
+
 /** A document after a change of it: what differs is the truck's own. */
 export function withChangesMine(before: unknown, after: unknown): unknown {
   if (exampleOf(after) === null || before === after) return after;

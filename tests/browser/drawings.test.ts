@@ -104,4 +104,26 @@ describe("drawings at Build", () => {
     // What was printed is taken off the page again.
     await expect.poll(() => page.locator(".printed-sheets").count()).toBe(0);
   });
+
+  it("start from a usual knuckle where nobody said what it is made of, told as the example's, in one step", async () => {
+    const { page, problems } = await shared();
+    const { build: _, variants: __, ...unbuilt } = JSON.parse(SETUP.toString());
+    const buffer = Buffer.from(JSON.stringify({ ...unbuilt, name: "Unbuilt truck" }));
+    await page.emulateMedia({ media: "screen" });
+    await page
+      .locator("input[type=file]")
+      .first()
+      .setInputFiles({ name: "unbuilt.json", mimeType: "application/json", buffer });
+    await page.getByText("Unbuilt truck").first().waitFor();
+    await goTo(page, "Build");
+    const fold = page.locator("[data-fold='drawings']");
+    if ((await fold.getAttribute("open")) === null) await fold.locator("summary").click();
+    await fold.getByText("There is nothing to draw yet").waitFor();
+    await fold.getByRole("button", { name: "Start from a usual knuckle" }).click();
+    await fold.getByText(/^⋯ \d+ numbers of what this knuckle is made of are from the example/).waitFor();
+    await fold.getByText(/^Sheet 1 of \d+: Knuckle of Unbuilt truck/).waitFor(SOON);
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    await fold.getByText("There is nothing to draw yet").waitFor();
+    expect(problems()).toEqual([]);
+  });
 });

@@ -113,7 +113,8 @@ export function longerWords(seconds: number): string {
 /** What of a setup nobody has measured, as one doubt; none where every number is the truck's own. */
 export function exampleDoubts(setup: Setup): readonly Doubt[] {
   const { fromExample } = setup;
-  const [first] = fromExample?.fields ?? [];
+  // What a knuckle is made of moves no gap: where nothing else is an example's, loads and drawings say so, and no verdict.
+  const [first] = fromExample?.fields.filter(([block]) => block !== "build") ?? [];
   if (!fromExample || !first) return [];
   if (fromExample.of === ASSUMED_LAYOUT) return [{ kind: "assumed", path: first, text: assumedText(setup) }];
   const text = fromExample.isAsItCame

@@ -1,3 +1,4 @@
+import type { Setup } from "../../setup/types/types.ts";
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 
@@ -156,6 +157,25 @@ export function pinStepWords(diameter: number, fillet: number | null, format: Le
 /** Shown where a setup does not say what its knuckle is made of. */
 export const NO_DRAWINGS_YET =
   "There is nothing to draw yet: say first what the knuckle is made of, its pin, tubes, bars and plates.";
+
+/** The ways to say it, and what the quick one is. */
+export const UNBUILT_WAYS = {
+  usual: "Start from a usual knuckle",
+  fields: "Say it field by field, at Measure",
+  note: "A usual knuckle is the example's: pin, posts, plates, welds and studs, hung on this truck's ball joints, pin and hub face. It is sized for no load; have the part designed by a licensed engineer.",
+} as const;
+
+/** How much of what a knuckle is made of nobody has said for this truck; null = all of it is the truck's own. */
+export function usualBuildSentence({ fromExample }: Pick<Setup, "fromExample">): string | null {
+  const count = fromExample?.fields.filter(([block]) => block === "build").length ?? 0;
+  if (count === 0) return null;
+  const numbers = count === 1 ? "1 number" : `${count} numbers`;
+  return `⋯ ${numbers} of what this knuckle is made of ${count === 1 ? "is" : "are"} from the example, sized for no load of this truck. Have the part designed by a licensed engineer before anything is cut.`;
+}
+
+/** Why forces stand alone where a setup does not say what its knuckle is made of. */
+export const NO_SHARES_YET =
+  "Forces only: nobody has said what this knuckle is made of, so there are no shares of yield, no deflection and no weight yet.";
 
 /** Beside the button that prints. */
 export const PRINT_AT_SIZE =

@@ -9,7 +9,6 @@ import {
   NO_DRAWINGS_YET,
   unwrittenSentence,
 } from "../../../studies/wording/drawingWords.ts";
-import { goToField } from "../../measure/fields/fieldAsked.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -17,6 +16,7 @@ import { FileList } from "../../parts/sheets/FileList.tsx";
 import { PrintSheets } from "../../parts/sheets/PrintSheets.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
+import { BuildWays, UsualBuildNote } from "../unbuilt/BuildWays.tsx";
 import { DrawingChoices } from "./DrawingChoices.tsx";
 import { SheetPreview } from "./SheetPreview.tsx";
 
@@ -39,9 +39,7 @@ function NoDrawings() {
   return (
     <>
       <p>{NO_DRAWINGS_YET}</p>
-      <button type="button" className="button" onClick={() => goToField(["build"])}>
-        Say what it is made of
-      </button>
+      <BuildWays />
     </>
   );
 }
@@ -57,6 +55,7 @@ function Drawings({ truck }: { truck: Truck }) {
   const drawn = useLastAnswer(answered);
   return (
     <div className="drawings">
+      <UsualBuildNote truck={truck} />
       <DrawingChoices units={units} ask={ask} onChange={setAsk} />
       {answered?.failure != null && <p role="alert">{answered.failure}</p>}
       {drawn === null ? (

@@ -5,6 +5,7 @@ import { loadsJson } from "../../../studies/documents/loadsJson.ts";
 import type { LoadsCase, LoadsReport } from "../../../studies/loads/loadsReport.ts";
 import { variantWeights } from "../../../studies/strength/variantWeights.ts";
 import { LOADS_CAUTIONS } from "../../../studies/wording/cautions.ts";
+import { NO_SHARES_YET } from "../../../studies/wording/drawingWords.ts";
 import {
   casePoseWords,
   deflectionText,
@@ -23,6 +24,7 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
+import { BuildWays, UsualBuildNote } from "../unbuilt/BuildWays.tsx";
 import { ForceTable } from "./ForceTable.tsx";
 import { LargestForces } from "./LargestForces.tsx";
 import { ShareStrip } from "./ShareStrip.tsx";
@@ -76,6 +78,13 @@ function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
   return (
     <>
       <Choices names={names} name={name} />
+      <UsualBuildNote truck={truck} />
+      {truck.setup.build === null && (
+        <>
+          <p role="status">{NO_SHARES_YET}</p>
+          <BuildWays />
+        </>
+      )}
       {sentences.map((text) => text !== null && <p key={text}>{text}</p>)}
       {one ? <OneCase one={one} /> : <p role="status">The linkage cannot stand or carry there.</p>}
       {report.worst.length > 0 && <LargestForces worst={report.worst} />}

@@ -21,11 +21,19 @@ function catalogOf(text: string): Partial<Catalogs> {
   return read.value;
 }
 
+type Given = ReturnType<typeof givenCatalogs.getState>["given"];
+
+function withGiven(given: Given): Catalogs {
+  return Object.assign({}, SHIPPED, ...Object.values(given).map(({ catalogs }) => catalogs)) as Catalogs;
+}
+
 /** The program's own catalogs, each replaced by the one given of its kind. */
 export function useCatalogs(): Catalogs {
   const given = useStore(givenCatalogs, (s) => s.given);
-  return useMemo(
-    () => Object.assign({}, SHIPPED, ...Object.values(given).map(({ catalogs }) => catalogs)) as Catalogs,
-    [given],
-  );
+  return useMemo(() => withGiven(given), [given]);
+}
+
+/** The same, asked once. */
+export function currentCatalogs(): Catalogs {
+  return withGiven(givenCatalogs.getState().given);
 }

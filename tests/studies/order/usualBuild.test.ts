@@ -1,0 +1,148 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { readMaterials } from "../../../src/setup/catalogs/readMaterials.ts";
+import { withExampleAt } from "../../../src/setup/exampleMarks.ts";
+import { readSetup } from "../../../src/setup/readSetup.ts";
+import type { BuildSetup } from "../../../src/setup/types/buildTypes.ts";
+import type { Setup } from "../../../src/setup/types/types.ts";
+import { shopDrawings } from "../../../src/studies/drawings/shopDrawings.ts";
+import { carriersOf } from "../../../src/studies/loads/carriers.ts";
+import { loadsReport } from "../../../src/studies/loads/loadsReport.ts";
+import { strengthOf } from "../../../src/studies/loads/strengthOf.ts";
+import { modelOf } from "../../../src/studies/model/model.ts";
+import { Budget } from "../../../src/studies/numeric/budget.ts";
+import { USUAL_KNUCKLE, usualBuild } from "../../../src/studies/order/usualBuild.ts";
+import { exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
+import { usualBuildSentence } from "../../../src/studies/wording/drawingWords.ts";
+import { sheetOf } from "./orderedTruck.ts";
+
+const SHARED = new URL("../../../shared/", import.meta.url);
+const textOf = (name: string) => readFileSync(new URL(name, SHARED), "utf8");
+const trucks = ["", "worked/"].flatMap((folder) =>
+  readdirSync(new URL(`./${folder}`, SHARED))
+    .filter((file) => file.endsWith(".json") && file !== "tire-sizes.json")
+    .map((file) => `${folder}${file}`),
+);
+const ORDERED = JSON.parse(textOf("ordered-knuckle.json"));
+const MATERIALS = readMaterials(JSON.parse(textOf("catalogs/materials.json")), "materials.json");
+
+function read(document: object): Setup {
+  const found = readSetup(JSON.stringify(document), "truck.json");
+  if (!found.ok) throw new Error(JSON.stringify(found.issues));
+  return found.value.setup;
+}
+
+/** A truck that says nothing of what its knuckle is made of, nor variants of it; scans are files of their own. */
+function unbuilt(name: string): Record<string, unknown> {
+  const { build: _, variants: __, truck, ...document } = JSON.parse(textOf(name));
+  const body = truck.body?.filter((part: object) => !("file" in part));
+  return { ...document, truck: { ...truck, body } };
+}
+
+/** What carries the ordered example, each length with its unit, for trucks that have none of their own. */
+const CARRIED = {
+  masses: { corner: "1010 lb", unsprung: "95 lb" },
+  loads: { spring: inInches(ORDERED.loads.spring) },
+};
+
+function inInches(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map((one) => `${one} in`);
+  return Object.fromEntries(
+    Object.entries(value as object).map(([key, one]) => [key, key === "on" ? one : inInches(one)]),
+  );
+}
+
+/** The document with a usual knuckle laid on it. */
+function laidOn(document: Record<string, unknown>): object {
+  const setup = read(document);
+  const ordered = setup.order ? sheetOf(document) : null;
+  const built = { ...document, build: usualBuild(setup.knuckle, setup.units, ordered) };
+  return withExampleAt(built, ["build"], USUAL_KNUCKLE) as object;
+}
+
+const places = ({ joints, pin, plates }: BuildSetup) =>
+  [
+    joints.map(({ at }) => at),
+    pin!.steps.map(({ from, to, diameter, fillet }) => [from, to, diameter, fillet]),
+    [pin!.bearings!.inner, pin!.bearings!.outer],
+    plates.map(({ at, across, up, outline, holes }) => [at, across, up, outline, holes.map((one) => one.at)]),
+  ].flat(9) as number[];
+
+describe("a usual knuckle", () => {
+  it("is named after the example, and laid on the example's own points it is the example's build", () => {
+    expect(USUAL_KNUCKLE).toBe(ORDERED.name);
+    const own = read(ORDERED).build!;
+    const laid = read(laidOn(unbuilt("ordered-knuckle.json"))).build!;
+    expect(laid.members).toEqual(own.members);
+    expect(laid.welds).toEqual(own.welds);
+    expect(laid.studs).toEqual(own.studs);
+    expect(laid.rodEnds).toEqual(own.rodEnds);
+    const [found, wanted] = [places(laid), places(own)];
+    expect(found).toHaveLength(wanted.length);
+    // The example's places are typed to a thousandth of an inch.
+    found.forEach((one, i) => {
+      expect(Math.abs(one - wanted[i]!)).toBeLessThan(0.03);
+    });
+  });
+
+  it.each(trucks)("goes on %s: no issues, drawings, a cut list and shares of yield of every kind", (name) => {
+    const document = unbuilt(name);
+    const setup = read(laidOn({ ...CARRIED, ...document }));
+    const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");
+    if (!drawn.ok) throw new Error(JSON.stringify(drawn.issues));
+    expect(drawn.value.pieces.map((one) => one.name)).toEqual([
+      ...["lower post", "upper post", "lower boss", "upper boss"],
+    ]);
+    expect(drawn.value.files.map(({ file }) => file)).toEqual(
+      expect.arrayContaining(["drawing.pdf", "cut-list.pdf", "plate-steering-arm-plate.dxf"]),
+    );
+    if (!MATERIALS.ok) throw new Error("materials");
+    const strength = strengthOf(setup, MATERIALS.value)!;
+    expect(strength.noFrame).toBeNull();
+    const carriers = carriersOf(setup, "t");
+    const model = modelOf(setup, "t");
+    if (!model.ok) throw new Error(JSON.stringify(model.issues));
+    if (!carriers.ok) throw new Error(carriers.issue.mend);
+    const report = loadsReport(
+      model.value,
+      carriers.value,
+      strength,
+      { name: null, pose: { travel: 0, steer: 0 } },
+      Budget.endless(),
+    );
+    expect(report.governs!.shareOfYield).toBeGreaterThan(0.01);
+    const kinds = new Set(report.cases.flatMap((one) => one.strength!.stresses.map(({ kind }) => kind)));
+    expect([...kinds]).toEqual(expect.arrayContaining(["pin", "weld", "member"]));
+  });
+
+  it("is in the truck's own units, its steering arm on the arm's own side", () => {
+    const document = unbuilt("compact-front-steer.json");
+    expect(usualBuild(read(document).knuckle, "mm", null)).toMatchObject({
+      pin: { steps: [{ diameter: 44.45 }, {}, {}] },
+      plates: [{ across: [126, -2, 0] }, { across: [-1, 0, 0] }],
+    });
+  });
+
+  it("is told as the example's, number by number, and takes no verdict's green", () => {
+    const own = unbuilt("half-ton-on-air.json");
+    const setup = read(laidOn(own));
+    const { fields } = setup.fromExample!;
+    expect(fields.length).toBeGreaterThan(40);
+    expect(fields.every(([block]) => block === "build")).toBe(true);
+    expect(exampleDoubts(setup)).toEqual([]);
+    expect(usualBuildSentence(setup)).toMatch(
+      new RegExp(`^⋯ ${fields.length} numbers .*from the example.*licensed engineer`),
+    );
+    expect(usualBuildSentence(read(own))).toBeNull();
+    // Of a truck that began as an example everything else stays as it was said.
+    const marked = laidOn({
+      ...own,
+      fromExample: { of: "x", mine: { "knuckle.hubFace": true, build: true } },
+    });
+    expect(read(marked).fromExample!.fields.map(([block]) => block)).toContain("truck");
+    expect((marked as { fromExample: unknown }).fromExample).toEqual({
+      of: "x",
+      mine: { "knuckle.hubFace": true, build: false },
+    });
+  });
+});
