@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { truckOf } from "../../src/app/state/truck.ts";
 import { bandEdges } from "../../src/app/work/bandEdges.ts";
-import { bandLines, drawnEnvelopeOf } from "../../src/app/work/drawnEnvelope.ts";
+import { bandLines, drawnEnvelopeOf, leastDistances } from "../../src/app/work/drawnEnvelope.ts";
 import { drawnSectionOf } from "../../src/app/work/drawnSection.ts";
 import { Budget } from "../../src/studies/numeric/budget.ts";
 import { exampleText } from "./exampleText.ts";
@@ -11,11 +11,21 @@ if (!made.ok) throw new Error("the example goes together");
 const { model } = made.value;
 
 describe("bands of distance", () => {
-  it("begin with the allowance and rise", () => {
-    expect(bandEdges(6.35, "in").map((mm) => mm.toFixed(6))).toEqual(["6.350000", "25.400000", "76.200000"]);
+  it("begin with what may rub, or the allowance, and rise", () => {
+    expect(bandEdges(6.35, "in").map((mm) => mm.toFixed(6))).toEqual(["8.000000", "25.400000", "76.200000"]);
     expect(bandEdges(10, "mm")).toEqual([10, 25, 75]);
     expect(bandEdges(40, "mm")).toEqual([40, 75]);
-    expect(bandEdges(0, "mm")).toEqual([25, 75]);
+    expect(bandEdges(0, "mm")).toEqual([8, 25, 75]);
+  });
+
+  it("tell of a part that comes through the middle of a triangle, far from its corners", () => {
+    const part = model.parts.find(({ side, shape }) => side === "left" && shape.name === "lip")!;
+    const [x, y, z] = part.shape.balls;
+    // A triangle about a place on the lip, its corners 30 mm away.
+    const corner = (turn: number) => [x! + 30 * Math.cos(turn), y! + 30 * Math.sin(turn), z!];
+    const positions = Float64Array.from([0, 2, 4].flatMap((turn) => corner((turn * Math.PI) / 3)));
+    const mesh = { positions, triangles: Uint32Array.of(0, 1, 2) };
+    expect(Math.max(...leastDistances(model, "left", mesh))).toBeLessThan(8);
   });
 
   it("are parted by lines on which the distance is the edge's", () => {

@@ -125,7 +125,7 @@ describe.each(ofThisRun(["the stage"], 1))("%s", () => {
 
     await pick(page, "Envelope", "straight");
     await page.getByText(/^Envelope, all heights, straight ahead/).waitFor();
-    for (const band of ["under 1/4 in or touching", "to 1 in", "to 3 in", "farther"]) {
+    for (const band of ["may rub: under 5/16 in", "to 1 in", "to 3 in", "farther"]) {
       expect(await page.locator(".band-item", { hasText: band }).count()).toBe(1);
     }
     expect(await picture(page)).not.toBe(bare);

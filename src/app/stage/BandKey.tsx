@@ -1,5 +1,6 @@
 import { lengthText } from "../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import { MAY_RUB } from "../work/bandEdges.ts";
 
 export type BandKeyProps = {
   /** Where bands end, mm, rising. */
@@ -10,7 +11,8 @@ export type BandKeyProps = {
 /** What bands of the envelope mean: distance to the body. Each has its own hatching beside its color. */
 export function BandKey({ edges, format }: BandKeyProps) {
   const text = (i: number) => lengthText(edges[i]!, format);
-  const bands = edges.map((_, i) => (i === 0 ? `under ${text(0)} or touching` : `to ${text(i)}`));
+  const nearest = (edge: number) => (edge > MAY_RUB ? "may rub or pass too near" : "may rub");
+  const bands = edges.map((edge, i) => (i === 0 ? `${nearest(edge)}: under ${text(0)}` : `to ${text(i)}`));
   bands.push(edges.length > 0 ? "farther" : "any distance");
   return (
     <p className="band-key">

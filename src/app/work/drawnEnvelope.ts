@@ -7,6 +7,7 @@ import {
   straightRange,
   wholeRange,
 } from "../../studies/envelope/envelopeRange.ts";
+import { ENVELOPE_PRESETS } from "../../studies/envelope/presets.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
 import { mirroredMesh } from "../../studies/section/placedBody.ts";
@@ -27,7 +28,7 @@ export interface DrawnSide {
   readonly side: Side;
   readonly positions: Float32Array;
   readonly triangles: Uint32Array;
-  /** From each vertex to the nearest body part. */
+  /** The least of the triangles about each vertex to the nearest body part. */
   readonly distances: Float32Array;
   /** Where the distance is an edge of a band: segments for each edge. */
   readonly lines: readonly Float32Array[];
@@ -76,8 +77,46 @@ export function envelopeRange(
   return choice === "stance" ? stanceRange(travel) : straightRange(model);
 }
 
+/** mm between places looked at on a triangle: with what the ring may stand out of a preview, less than `MAY_RUB` is missed. */
+const LOOKED_AT = 8;
+
+/** mm. A body part farther than this from all corners of a triangle is not over its middle. */
+const NEAR = 2 * ENVELOPE_PRESETS.preview.most;
+
+/**
+ * From each vertex the least distance to the body of all the triangles that meet there: a narrow part may come through the middle of
+ * one, far from its corners.
+ */
+export function leastDistances(model: Model, side: Side, mesh: TriangleMesh): Float32Array {
+  const { positions, triangles } = mesh;
+  const corners = bodyDistances(model, side, mesh);
+  const places: number[] = [];
+  const owners: number[] = [];
+  for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = [triangles[t]!, triangles[t + 1]!, triangles[t + 2]!];
+    if (Math.min(corners[a]!, corners[b]!, corners[c]!) > NEAR) continue;
+    const at = (v: number, axis: number) => positions[3 * v + axis]!;
+    const edge = (v: number, w: number) =>
+      Math.hypot(at(v, 0) - at(w, 0), at(v, 1) - at(w, 1), at(v, 2) - at(w, 2));
+    const steps = Math.ceil(Math.max(edge(a, b), edge(b, c), edge(c, a)) / LOOKED_AT);
+    for (let i = 0; i <= steps; i++)
+      for (let j = 0; i + j <= steps; j++) {
+        const [u, v] = [i / steps, j / steps];
+        for (let axis = 0; axis < 3; axis++)
+          places.push(u * at(a, axis) + v * at(b, axis) + (1 - u - v) * at(c, axis));
+        owners.push(t);
+      }
+  }
+  const looked = { positions: Float64Array.from(places), triangles: new Uint32Array(0) };
+  const least = corners.slice();
+  bodyDistances(model, side, looked).forEach((distance, i) => {
+    for (const v of triangles.subarray(owners[i]!, owners[i]! + 3)) least[v] = Math.min(least[v]!, distance);
+  });
+  return least;
+}
+
 function drawnSide(model: Model, side: Side, mesh: TriangleMesh, edges: readonly number[]): DrawnSide {
-  const distances = bodyDistances(model, side, mesh);
+  const distances = leastDistances(model, side, mesh);
   return {
     side,
     positions: Float32Array.from(mesh.positions),

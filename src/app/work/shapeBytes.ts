@@ -35,9 +35,7 @@ export function shapeBytes(
   onProgress: (share: number) => void,
 ): Uint8Array {
   const range = envelopeRange(model, ask);
-  const envelopes = (["left", "right"] as const).map((side, i) =>
-    swept(model, side, ask, budget.share(2 - i), (share) => onProgress(0.5 * (i + share))),
-  );
+  const envelopes = bothSwept(model, ask, budget, onProgress);
   const about = envelopeAbout(model, range);
   const meshes = envelopes.map(({ side, mesh }) => ({ name: `envelope ${side}`, mesh }));
   if (ask.format === "stl")
@@ -52,6 +50,26 @@ export function shapeBytes(
     throw new Error("this plane misses the swept space");
   const drawn = sectionSheet(section, range, pose, model);
   return new TextEncoder().encode(ask.format === "dxf" ? dxfText(drawn) : svgText(drawn));
+}
+
+/** What was swept last of a truck: the next file is mostly of the same. */
+const kept = new WeakMap<Model, { readonly key: string; readonly envelopes: readonly Envelope[] }>();
+
+/** Both sides' envelopes, of which fine ones are kept. */
+function bothSwept(
+  model: Model,
+  ask: ShapeAsk,
+  budget: Budget,
+  onProgress: (share: number) => void,
+): readonly Envelope[] {
+  const key = JSON.stringify(envelopeRange(model, ask));
+  const known = kept.get(model);
+  if (known?.key === key) return known.envelopes;
+  const envelopes = (["left", "right"] as const).map((side, i) =>
+    swept(model, side, ask, budget.share(2 - i), (share) => onProgress(0.5 * (i + share))),
+  );
+  if (envelopes.every(({ cutShort }) => !cutShort)) kept.set(model, { key, envelopes });
+  return envelopes;
 }
 
 function swept(

@@ -1,5 +1,5 @@
 import "./curveDock.css";
-import { memo, type ReactNode } from "react";
+import { memo, type ReactNode, useLayoutEffect, useRef, useState } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { Truck } from "../../state/truck.ts";
 import type { NamedTruck } from "./alignmentPlots.ts";
@@ -21,6 +21,12 @@ export type CurveDockProps = {
   children: ReactNode;
 };
 
+/** Scrolls on to what is cut off; from the end back to the first. */
+function goOn(box: HTMLElement): void {
+  const isAtEnd = box.scrollLeft + box.clientWidth >= box.scrollWidth - 4;
+  box.scrollTo({ left: isAtEnd ? 0 : box.scrollLeft + box.clientWidth });
+}
+
 /** Any plots, along the foot of the window: they stay in view while fields change, and follow. */
 export const CurveDock = memo(function CurveDock({
   truck,
@@ -34,6 +40,16 @@ export const CurveDock = memo(function CurveDock({
   const docked = usePlotChoice((s) => s.docked);
   const scale = usePlotChoice((s) => s.scale);
   const ids = plotNames(truck).flatMap(({ id }) => (docked.includes(id) ? [id] : []));
+  const plots = useRef<HTMLDivElement>(null);
+  const [hasMore, setMore] = useState(false);
+  const count = isOpen ? ids.length : 0;
+  useLayoutEffect(() => {
+    const box = plots.current;
+    if (box === null || count === 0) return setMore(false);
+    const observer = new ResizeObserver(() => setMore(box.scrollWidth > box.clientWidth + 4));
+    observer.observe(box);
+    return () => observer.disconnect();
+  }, [count]);
   return (
     <section className="curve-dock" aria-label="Curves beside the fields">
       <div className="curve-dock-bar">
@@ -55,7 +71,7 @@ export const CurveDock = memo(function CurveDock({
         {children}
       </div>
       {isOpen && (
-        <div className="curve-dock-plots">
+        <div ref={plots} className="curve-dock-plots" data-more={hasMore || undefined}>
           {ids.length === 0 && <p>No curve is chosen: choose some under “Which curves”.</p>}
           {ids.map((id) => (
             <PlotTile
@@ -70,6 +86,17 @@ export const CurveDock = memo(function CurveDock({
             />
           ))}
         </div>
+      )}
+      {isOpen && hasMore && (
+        <button
+          type="button"
+          className="button curve-dock-more"
+          aria-label="More curves"
+          title="More curves"
+          onClick={() => goOn(plots.current!)}
+        >
+          ▸
+        </button>
       )}
     </section>
   );
