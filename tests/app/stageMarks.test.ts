@@ -4,7 +4,7 @@ import { sweepValue } from "../../src/app/stage/usePlay.ts";
 import { isAtEntry } from "../../src/app/stage/worst.ts";
 import type { CheckEntry } from "../../src/studies/reports/check.ts";
 import type { GapEntry } from "../../src/studies/reports/gapsAt.ts";
-import { gapMarks } from "../../src/studies/wording/gapRows.ts";
+import { asAssumed, gapMarks } from "../../src/studies/wording/gapRows.ts";
 
 const IN = { units: "in" } as const;
 const gap = (part: string, side: "left" | "right", mm: number): GapEntry => ({
@@ -26,6 +26,17 @@ describe("marks on the picture", () => {
       ["now", "rail: close 3/16 in now"],
     ]);
     expect(marks[0]!.onPart).toEqual(worst.point);
+  });
+
+  it("say that they are assumed while too little is read for a verdict", () => {
+    const marks = asAssumed(gapMarks([gap("lip", "left", -5)], null, false, null, 6.35, IN));
+    expect(marks.map(({ text, shorter }) => [text, ...shorter])).toEqual([
+      ["assumed: lip: rubs 3/16 in", "assumed: lip: rubs 3/16 in", "assumed: rubs 3/16 in"],
+    ]);
+    expect(asAssumed(gapMarks(gaps, worst, false, null, 6.35, IN)).map(({ text }) => text)).toEqual([
+      "assumed: lip: close 1/8 in now, rubs 3/16 in at worst",
+      "",
+    ]);
   });
 
   it("have one label a part and side", () => {

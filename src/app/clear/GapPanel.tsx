@@ -4,6 +4,7 @@ import { partRows } from "../../studies/wording/gapRows.ts";
 import { CutShort } from "../parts/CutShort.tsx";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
+import { useWaitingFor } from "../state/useWaitingFor.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { useAnswer } from "../work/useAnswer.ts";
 import { GapRow } from "./GapRow.tsx";
@@ -21,6 +22,7 @@ export function GapPanel({ truck }: GapPanelProps) {
   const check = useAnswer("check", truck);
   const report = check?.answer ?? null;
   const format = useFormat();
+  const isAssumed = useWaitingFor() !== null;
   const [isWhole, setWhole] = useState(false);
   const rows = useMemo(() => partRows(gaps, report), [gaps, report]);
   if (rows.length === 0) return null;
@@ -29,7 +31,7 @@ export function GapPanel({ truck }: GapPanelProps) {
     <section className="gaps" aria-labelledby="gaps-title" aria-busy={report === null}>
       <header className="gaps-head">
         <h2 id="gaps-title" className="label">
-          What comes nearest, worst first
+          {isAssumed ? "What comes nearest, of assumed numbers" : "What comes nearest, worst first"}
         </h2>
         <span className="label">{check?.isCut ? "worst so far" : "worst"}</span>
         <span className="label gaps-now">now</span>
@@ -37,7 +39,7 @@ export function GapPanel({ truck }: GapPanelProps) {
       {check && <CutShort study="nearest" of={[check]} />}
       <ol>
         {shown.map((row) => (
-          <GapRow key={row.part} row={row} setup={truck.setup} format={format} />
+          <GapRow key={row.part} row={row} setup={truck.setup} format={format} isAssumed={isAssumed} />
         ))}
       </ol>
       {rows.length > FIRST_ROWS && (

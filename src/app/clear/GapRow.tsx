@@ -11,10 +11,12 @@ export type GapRowProps = {
   row: PartRow;
   setup: Setup;
   format: LengthFormat;
+  /** Too little is read for a verdict: it is no fact of the truck. */
+  isAssumed: boolean;
 };
 
 /** One part: its worst gap and where that is, its gap now. Pressing it goes there and points the part out. */
-export function GapRow({ row, setup, format }: GapRowProps) {
+export function GapRow({ row, setup, format, isAssumed }: GapRowProps) {
   const { part, now, worst, isAlike } = row;
   const isSelected = useWorkbench((s) => s.selection?.part === part);
   const setPose = useWorkbench((s) => s.setPose);
@@ -39,7 +41,7 @@ export function GapRow({ row, setup, format }: GapRowProps) {
           if (!isSelected) select({ part, side });
         }}
       >
-        <StateMark word={word} />
+        <StateMark word={isAssumed ? "assumed" : word} />
         <span className="gap-part">
           {part} {!isAlike && <span className="gap-side">{side}</span>}
           <span className="gap-where">{where}</span>

@@ -11,7 +11,6 @@ import { noVerdictYet } from "../../studies/wording/worksheetNotes.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
 import { goToField } from "../measure/fields/fieldAsked.ts";
 import { StartButton } from "../measure/worksheet/StartButton.tsx";
-import { useWaitingFor } from "../measure/worksheet/useWaitingFor.ts";
 import { worksheetView } from "../measure/worksheet/worksheetView.ts";
 import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../parts/CutShort.tsx";
@@ -23,6 +22,7 @@ import { useHeldHeight } from "../parts/useSize.ts";
 import { goToStation, type Station, useStation } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
 import { useDoubts } from "../state/useDoubts.ts";
+import { useWaitingFor } from "../state/useWaitingFor.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
 

@@ -1,7 +1,8 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import { gapMarks, type MarkedGap } from "../../studies/wording/gapRows.ts";
+import { asAssumed, gapMarks, type MarkedGap } from "../../studies/wording/gapRows.ts";
 import { heightText, lockText } from "../../studies/wording/poseWords.ts";
 import { shownGaps } from "../state/shown.ts";
+import { waitingFor } from "../state/useWaitingFor.ts";
 import { handleStore } from "./handles/handleStore.ts";
 import { type GapMark, gapMark } from "./overlay/gapMark.ts";
 import { fittingText, labelKeeper } from "./overlay/labelKeeper.ts";
@@ -36,7 +37,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
       };
       const { allowance } = truck.setup;
       // Gaps are those of the level truck: where the stage shows it rolled they would stand in the wrong places.
-      const shown =
+      const marked =
         settings.hasLabels && settings.roll === 0
           ? gapMarks(
               shownGaps(state),
@@ -48,6 +49,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
               isSoFar(truck),
             ).filter(isSeen)
           : [];
+      const shown = waitingFor(state) ? asAssumed(marked) : marked;
       while (marks.length < shown.length) marks.push(gapMark(group));
       for (const unused of marks.slice(shown.length)) unused.hide();
       const widths = shown.map((gap, i) => {

@@ -7,6 +7,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import { memoLast } from "./memoLast.ts";
 import { lengthFormat } from "./selectors.ts";
 import type { Truck } from "./truck.ts";
+import { useWaitingFor } from "./useWaitingFor.ts";
 import { useFormat } from "./useWorkbench.ts";
 import type { WorkbenchState } from "./workbenchState.ts";
 
@@ -16,13 +17,18 @@ export function useDoubts(): (truck: Truck) => readonly Doubt[] {
   return useCallback((truck) => doubtsOf(truck, format), [format]);
 }
 
-/** Marks the page's root with `data-doubted` while something of the truck shown is in doubt: nothing is then drawn green. */
+/**
+ * Marks the page's root with `data-doubted` while something of the truck shown is in doubt: nothing is then drawn green; and with
+ * `data-waiting` while too little is read for a verdict: no gap is then drawn as a fact.
+ */
 export function useDoubtedRoot(truck: Truck | null): void {
   const doubtsOf = useDoubts();
+  const isWaiting = useWaitingFor() !== null;
   const isDoubted = truck !== null && doubtsOf(truck).length > 0;
   useEffect(() => {
     document.documentElement.toggleAttribute("data-doubted", isDoubted);
-  }, [isDoubted]);
+    document.documentElement.toggleAttribute("data-waiting", isWaiting);
+  }, [isDoubted, isWaiting]);
 }
 
 const NONE: readonly UnusualDoubt[] = [];

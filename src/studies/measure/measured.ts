@@ -74,6 +74,13 @@ export interface NextReading {
   /** mm: root mean square uncertainty of the truck's points now, and with it. */
   readonly from: number;
   readonly to: number;
+  /** The coordinate it tells most of: one standard deviation of it now, and with it, mm; null = none. */
+  readonly tells: {
+    readonly point: PointName;
+    readonly axis: Axis;
+    readonly from: number;
+    readonly to: number;
+  } | null;
 }
 
 /** What readings say of a truck. mm and radians. */

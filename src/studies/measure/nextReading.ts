@@ -38,19 +38,36 @@ export function nextReading(
         unknown.point.startsWith("body[")),
   );
   const total = matters.reduce((sum, isOne, i) => sum + (isOne ? covariance[i]![i]! : 0), 0);
-  let best: { ask: Ask; takes: number } | null = null;
+  let best: { ask: Ask; takes: number; rows: readonly number[] } | null = null;
   for (const ask of candidates) {
     const reading = readingOf(ask, 0);
     if (read.has(thingRead(reading)) || !isKnown(reading, unknowns)) continue;
     const equations = maker.equationsOf(reading);
     if (budget.isSpent(at.length * equations.length)) break;
-    const takes = equations.reduce((sum, one) => sum + takenBy(one, at, covariance, matters), 0);
-    if (takes > (best?.takes ?? WORTH * total) * (best ? BETTER : 1)) best = { ask, takes };
+    const taken = equations.map((one) => takenBy(one, at, covariance));
+    const rows = at.map((_, i) => (matters[i] ? taken.reduce((sum, one) => sum + one[i]!, 0) : 0));
+    const takes = rows.reduce((sum, one) => sum + one, 0);
+    if (takes > (best?.takes ?? WORTH * total) * (best ? BETTER : 1)) best = { ask, takes, rows };
   }
   if (best === null) return null;
   const count = matters.filter(Boolean).length / 3;
   const rms = (sum: number) => Math.sqrt(Math.max(0, sum) / count);
-  return { ask: best.ask, from: rms(total), to: rms(total - best.takes) };
+  const tells = mostTold(unknowns, covariance, best.rows);
+  return { ask: best.ask, from: rms(total), to: rms(total - best.takes), tells };
+}
+
+/** The coordinate that a reading tells most of. @param rows variance that it takes from each unknown, mm² */
+function mostTold(
+  { list }: Unknowns,
+  covariance: readonly (readonly number[])[],
+  rows: readonly number[],
+): NextReading["tells"] {
+  const at = rows.indexOf(Math.max(...rows));
+  const one = list[at];
+  if (one === undefined || one.kind === "size") return null;
+  const variance = covariance[at]![at]!;
+  const to = Math.sqrt(Math.max(0, variance - rows[at]!));
+  return { point: one.point, axis: one.axis, from: Math.sqrt(variance), to };
 }
 
 /** Whether all that a reading takes is there already: a candidate adds nothing to be solved for. */
@@ -62,17 +79,17 @@ function isKnown(reading: Reading, unknowns: Unknowns): boolean {
   return pointsOf(reading).every((point) => unknowns.points().has(baseOf(point)));
 }
 
+/** The variance that an equation takes from each unknown, mm². */
 function takenBy(
   { of, value, within }: Equation,
   at: readonly number[],
   covariance: readonly (readonly number[])[],
-  matters: readonly boolean[],
-): number {
+): readonly number[] {
   const slopes = of.map((i) => {
     const moved = (by: number) => value(at.map((one, k) => (k === i ? one + by : one)));
     return (moved(DIFFERENCE) - moved(-DIFFERENCE)) / (2 * DIFFERENCE);
   });
   const along = at.map((_, row) => of.reduce((sum, i, k) => sum + covariance[row]![i]! * slopes[k]!, 0));
   const variance = within ** 2 + of.reduce((sum, i, k) => sum + along[i]! * slopes[k]!, 0);
-  return along.reduce((sum, one, i) => sum + (matters[i] ? one * one : 0), 0) / variance;
+  return along.map((one) => (one * one) / variance);
 }

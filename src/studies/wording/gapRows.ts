@@ -144,3 +144,14 @@ export function gapMarks(
   const marked = { word, text, shorter, amount, part, side, gap, onPart: point, onRing: point };
   return [{ kind: "elsewhere", ...marked }, ...now];
 }
+
+/** The same marks told as of assumed numbers, while too little is read for a verdict. */
+export function asAssumed(marks: readonly MarkedGap[]): readonly MarkedGap[] {
+  const told = (text: string) => (text === "" ? "" : `assumed: ${text}`);
+  return marks.map((mark) => ({
+    ...mark,
+    text: told(mark.text),
+    shorter: mark.shorter.map(told),
+    amount: told(mark.amount),
+  }));
+}

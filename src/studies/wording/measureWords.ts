@@ -3,6 +3,7 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type {
   Measured,
   MeasuredPoint,
+  NextReading,
   OpenWay,
   ReadingResidual,
   Standing,
@@ -118,12 +119,20 @@ export function freeSentences(free: readonly OpenWay[]): readonly string[] {
   return [...ways, ...parts, ...(whole.length === 0 ? [] : [`Not read at all: ${listWords(whole)}.`])];
 }
 
-/** The reading that would help most, in a sentence; "" = none would help. */
+/** The reading that would help most, in a sentence; "" = none would help by a tenth. */
 export function nextSentence({ next }: Measured, format: LengthFormat): string {
-  if (next === null) return "";
-  const fine = (mm: number) => withinWords(mm, format, format.units === "in" ? 3 : 2);
-  const range = `${fine(next.from)} to ${fine(next.to)}`;
-  return `Next reading that helps most: ${readingWords(next.ask)}. It takes the truck's points from ${range}, on the whole.`;
+  const gain = next && gainSentence(next, (mm) => withinWords(mm, format, format.units === "in" ? 3 : 2));
+  return gain ? `Next reading that helps most: ${readingWords(next.ask)}. ${gain}` : "";
+}
+
+/** Share of what it leaves open that a reading must take away to be told. */
+const WORTH_READING = 0.1;
+
+/** Which point a reading would tell, and how much better; "" = less than a tenth. @param amount of mm, in words */
+export function gainSentence({ tells }: NextReading, amount: (mm: number) => string): string {
+  if (tells === null || tells.to > (1 - WORTH_READING) * tells.from) return "";
+  const what = `${AXIS_WORDS[tells.axis]} the ${pointWords(tells.point)} is`;
+  return `It tells ${what}: to about ${amount(tells.to)}, now about ${amount(tells.from)} (one standard deviation).`;
 }
 
 /** Right points that stand elsewhere than the left ones' mirror image, by more than their readings explain. */

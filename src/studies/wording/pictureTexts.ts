@@ -72,15 +72,20 @@ export const PICTURE_NAMES = {
   front: "front of the truck",
 } as const;
 
-/** Where a picture is cut. @param at mm: from the front at this x, from above so high over the floor; null = nowhere */
-export function cutSentence(view: "front" | "above", at: number | null, format: LengthFormat): string {
+/** Where a picture is cut. @param isBoth B is on it beside A; @param at mm: from the front at this x, from above so high over the floor; null = nowhere */
+export function cutSentence(
+  view: "front" | "above",
+  at: number | null,
+  format: LengthFormat,
+  isBoth: boolean,
+): string {
   if (at === null) return "";
   if (view === "above") return `Cut ${amountText(at, format)} above the floor; dash-dotted: above the cut.`;
   const where =
     Math.abs(at) < finestLength(format)
       ? "at the axle line"
       : `${amountText(at, format)} ${at > 0 ? "ahead of" : "behind"} the axle line`;
-  return `Cut ${where}; thin: behind it. A solid, B dashed.`;
+  return `Cut ${where}; thin: behind it.${isBoth ? " A solid, B dashed." : ""}`;
 }
 
 /** What the second picture shows while both are steered on it, and what touches there. @param steer −1 … +1 */

@@ -3,6 +3,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { NextReading, ReadingResidual, Suspect } from "../measure/measured.ts";
 import { lower } from "./asBuiltWords.ts";
 import { amountText, angleText, lengthText } from "./lengths.ts";
+import { gainSentence } from "./measureWords.ts";
 
 /** What a reading of a length or an angle is, as a person reads it. @param value mm, or radians of an angle */
 export function readingText({ kind }: Pick<Reading, "kind">, value: number, format: LengthFormat): string {
@@ -42,9 +43,10 @@ export function suspectSentence(
   return `Most likely wrong: “${lower(names(reading.index))}”${read}${by} (${Math.abs(inSigmas).toFixed(1)} σ off). Read it again.${or}${rest}`;
 }
 
-/** What would help most. @param name of the reading asked for */
-export function nextSentence({ from, to }: NextReading, name: string, format: LengthFormat): string {
-  return `What would help most next: ${lower(name)}. The truck's points are known to ${amountText(from, format)} on average; with it to ${amountText(to, format)}.`;
+/** What would help most, and what it would do; "" = nothing would help by a tenth. @param name of the reading asked for */
+export function nextSentence(next: NextReading, name: string, format: LengthFormat): string {
+  const gain = gainSentence(next, (mm) => amountText(mm, format));
+  return gain === "" ? "" : `What would help most next: ${lower(name)}. ${gain}`;
 }
 
 /** Said where there is nothing to be worked out of. */

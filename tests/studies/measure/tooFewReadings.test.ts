@@ -2,8 +2,10 @@ import { describe, expect, it } from "vitest";
 import type { Vec3 } from "../../../src/geometry/vec.ts";
 import type { PointName, Reading } from "../../../src/setup/types/readingTypes.ts";
 import { readingOf } from "../../../src/studies/measure/ask.ts";
+import type { Measured } from "../../../src/studies/measure/measured.ts";
 import { measureTruck } from "../../../src/studies/measure/measureTruck.ts";
 import { TAPE_READINGS } from "../../../src/studies/measure/tapeReadings.ts";
+import { nextSentence } from "../../../src/studies/wording/measureWords.ts";
 import { askFor, readOn, TRUE_POINTS, TWENTY_FIVE } from "./measureCases.ts";
 
 const JOINT = "lowerArm.ballJoint";
@@ -94,6 +96,12 @@ describe("too few readings", () => {
     const { next } = measureTruck(askFor(readings, { candidates: TAPE_READINGS }));
     expect(next?.ask).toMatchObject({ point: "steering.innerEnd" });
     expect(next!.to).toBeLessThan(next!.from);
+    // The layout is good to 100 mm, a tape to 1/16 in.
+    expect(nextSentence({ next } as Measured, { units: "mm" })).toContain(
+      "It tells how high the inner tie rod end is: to about ±1.59 mm, now about ±100.00 mm",
+    );
+    const little = { ...next!, tells: { ...next!.tells!, to: 0.91 * next!.tells!.from } };
+    expect(nextSentence({ next: little } as Measured, { units: "mm" })).toBe("");
     // Taken, it takes just that: the trace falls as was said.
     const taken = { ...readingOf(next!.ask, 250), index: 25 } as Reading;
     const now = measureTruck(askFor([...readings, taken], { candidates: TAPE_READINGS }));

@@ -69,9 +69,9 @@ it("the counter's own sentences read as they did", async () => {
     why(windowOf(PART), [A, { letter: "B", model: wide }]),
     SAME_TRUCK,
     truckName(null),
-    cutSentence("front", -66, format),
-    cutSentence("front", 0, format),
-    cutSentence("above", 640, format),
+    cutSentence("front", -66, format, true),
+    cutSentence("front", 0, format, false),
+    cutSentence("above", 640, format, true),
     barredNote([
       { letter: "A", stands: false },
       { letter: "B", stands: true },

@@ -1,9 +1,9 @@
 import "./dockAnswer.css";
 import { lazy, Suspense } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { useWaitingFor } from "../../measure/worksheet/useWaitingFor.ts";
 import { useCheckNow } from "../../parts/useSettled.ts";
 import type { Truck } from "../../state/truck.ts";
+import { useWaitingFor } from "../../state/useWaitingFor.ts";
 import { WorstCell } from "./WorstCell.tsx";
 
 const LastChange = lazy(async () => ({ default: (await import("../../clear/LastChange.tsx")).LastChange }));

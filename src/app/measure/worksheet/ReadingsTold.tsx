@@ -22,13 +22,13 @@ import { STATION } from "../../../studies/worksheet/worksheetAskOf.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { lengthFormat, shownDocument } from "../../state/selectors.ts";
+import { useWaitingFor } from "../../state/useWaitingFor.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { EllipsesOnStage } from "./EllipsesOnStage.tsx";
 import { useContradicting } from "./useContradicting.ts";
 import { useImpossible } from "./useImpossible.ts";
 import { useMeasured } from "./useMeasured.ts";
-import { useWaitingFor } from "./useWaitingFor.ts";
 import { goToLine, openLine } from "./worksheetView.ts";
 
 export type ReadingsToldProps = {
@@ -176,10 +176,11 @@ function NextNote({
   const listed = states.find((state) => state.ask && isSameAsk(state.ask, ask));
   // Until there is a first verdict the list itself says what comes next.
   if (isWaiting && !listed) return null;
-  const name = listed ? lineWords(listed).name : askName(ask);
+  const sentence = nextSentence(next, listed ? lineWords(listed).name : askName(ask), format);
+  if (sentence === "") return null;
   return (
     <div className="next-reading">
-      <p>{nextSentence(next, name, format)}</p>
+      <p>{sentence}</p>
       <button type="button" className="button" onClick={() => readNext(ask, listed)}>
         Read it next
       </button>

@@ -17,6 +17,7 @@ import { jumpTo } from "../../parts/JumpBar.tsx";
 import { type SavedFile, SaveMenu } from "../../parts/SaveMenu.tsx";
 import { goToStation } from "../../state/address.ts";
 import { shownDocument } from "../../state/selectors.ts";
+import { useWaitingFor } from "../../state/useWaitingFor.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { addReadings } from "./addReadings.ts";
@@ -27,7 +28,6 @@ import { PrintWorksheet } from "./PrintWorksheet.tsx";
 import { ReadingCard, type ReadingCardProps } from "./ReadingCard.tsx";
 import { ReadingsTold } from "./ReadingsTold.tsx";
 import { StickCard } from "./StickCard.tsx";
-import { useWaitingFor } from "./useWaitingFor.ts";
 import { WorksheetSwitch } from "./WorksheetSwitch.tsx";
 import { goToLine, nextLine, shownLine, useWorksheetView, worksheetView } from "./worksheetView.ts";
 

@@ -57,7 +57,7 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
           title={frontTitle(travel, model, format)}
           format={format}
           slack={slack}
-          note={`${cutSentence("front", front.cutAt, format)} ${barredNote(front.pictured)}`.trimEnd()}
+          note={`${cutSentence("front", front.cutAt, format, front.pictured.length > 1)} ${barredNote(front.pictured)}`.trimEnd()}
         />
         <SteeringFigure key={travel} comparison={comparison} pictures={pictures} slack={slack} />
       </div>

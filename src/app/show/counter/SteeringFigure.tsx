@@ -43,7 +43,7 @@ export function SteeringFigure({ comparison, pictures, slack }: SteeringFigurePr
       format={format}
       slack={slack}
       around={around}
-      note={cutSentence("above", content.cutAt, format)}
+      note={cutSentence("above", content.cutAt, format, content.pictured.length > 1)}
     >
       <div className="counter-steering">
         <button type="button" className="button" aria-label="Steer a step left" onClick={() => step(1)}>
