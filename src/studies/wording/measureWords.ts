@@ -131,7 +131,8 @@ const WORTH_READING = 0.1;
 /** Which point a reading would tell, and how much better; "" = less than a tenth. @param amount of mm, in words */
 export function gainSentence({ tells }: NextReading, amount: (mm: number) => string): string {
   if (tells === null || tells.to > (1 - WORTH_READING) * tells.from) return "";
-  const what = `${AXIS_WORDS[tells.axis]} the ${pointWords(tells.point)} is`;
+  const point = pointWords(tells.point);
+  const what = `${AXIS_WORDS[tells.axis]} the ${point}${point.includes(",") ? "," : ""} is`;
   return `It tells ${what}: to about ${amount(tells.to)}, now about ${amount(tells.from)} (one standard deviation).`;
 }
 

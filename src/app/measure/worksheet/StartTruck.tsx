@@ -5,6 +5,7 @@ import { createStore } from "zustand/vanilla";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import { SHORT_LINES, WORKSHEET_LINES } from "../../../setup/worksheet/worksheetLines.ts";
 import { ownTruckDocument } from "../../../studies/worksheet/ownTruck.ts";
+import { whenThere } from "../../parts/whenThere.ts";
 import { goToStation } from "../../state/address.ts";
 import { workbench } from "../../state/workbench.ts";
 import { goToField } from "../fields/fieldAsked.ts";
@@ -41,12 +42,17 @@ function StartDialog() {
   const close = () => asked.setState({ isOpen: false });
   const begin = (way: "short" | "full" | "scan") => {
     close();
-    const document = ownTruckDocument({ units, steering, isFull: way === "full" });
-    workbench.getState().openDocument({ document, file: "my-truck.json" });
+    const own = ownTruckDocument({ units, steering, isFull: way === "full" });
+    workbench.getState().openDocument({ document: own, file: "my-truck.json" });
     worksheetView.setState({ at: null, isFields: way === "scan" });
     goToStation("measure");
     scrollTo({ top: 0 });
     if (way === "scan") goToField(["truck", "body"]);
+    else
+      whenThere(
+        () => document.querySelector<HTMLElement>(".reading-card input"),
+        (input) => input.focus({ preventScroll: true }),
+      );
   };
   return (
     <dialog ref={dialog} className="start-truck" aria-labelledby="start-truck-title" onClose={close}>
