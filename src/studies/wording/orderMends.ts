@@ -23,13 +23,13 @@ export function orderIssue(misfit: Misfit, file: string, format: LengthFormat): 
 /** What does not go together as a sentence of its own. @param isNamed with the field's name, where it does not stand beside it */
 export function orderMisfitSentence(misfit: Misfit, format: LengthFormat, isNamed: boolean): string {
   const { value, mend } = orderIssue(misfit, "", format);
-  const name = isNamed ? placeWords(misfit.at) : "";
+  const name = isNamed ? orderPlaceWords(misfit.at) : "";
   const what = [name, value].filter((text) => text !== "").join(", ");
   return `${what === "" ? "" : `${what}: `}${mend}.`;
 }
 
 /** `Upper ball joint, taper reamed in the knuckle`; "" = the order as a whole. */
-function placeWords(at: KeyPath): string {
+export function orderPlaceWords(at: KeyPath): string {
   if (at.length < 2) return "";
   if (at[0] === "build") return `Pin of the build, ${lowerFirst(fieldName(at, {}))}`;
   const block = BLOCK_WORDS[String(at[1])];

@@ -9,13 +9,11 @@ import { visibleText } from "../../units/words.ts";
 import { housingRadius } from "../order/orderedFields.ts";
 import type { JointAsOrdered } from "../order/orderedParts.ts";
 import type { OrderSheet } from "../order/orderSheet.ts";
-import { fieldName } from "./fieldName.ts";
 import { orderMisfitSentence } from "./orderMends.ts";
 import {
   differenceSentence,
   engagedThreads,
   madeWords,
-  orderedText,
   patternWords,
   pointText,
   sizeText,
@@ -262,23 +260,4 @@ export function orderRemarks({ fields, open, misfits }: OrderSheet, format: Leng
 /** That the blocks are written. @param file as the user named it */
 export function orderWrittenSentence(file: string): string {
   return `Written: ${visibleText(file)}, its knuckle, wheel and hardware blocks as ordered.`;
-}
-
-/** One field that writing an order changes: what it is called, what stands there and what will. */
-export interface OrderChange {
-  readonly label: string;
-  readonly from: string;
-  readonly to: string;
-}
-
-/** What will change when the order is written into the blocks. */
-export function orderChanges({ fields }: OrderSheet, format: LengthFormat): readonly OrderChange[] {
-  return fields.flatMap(({ path, agrees, ordered, block }) => {
-    if (agrees) return [];
-    const name = fieldName(path, {});
-    const part = path[1] === "rotor" || path[1] === "caliper" ? String(path[1]) : null;
-    const label =
-      part === null ? name : `${part.charAt(0).toUpperCase()}${part.slice(1)}: ${name.toLowerCase()}`;
-    return [{ label, from: orderedText(block, format), to: orderedText(ordered, format) }];
-  });
 }

@@ -103,6 +103,14 @@ export function madeWords(side: OrderedSide, quantity: number): string {
   return `${quantity} ${side}`;
 }
 
+/** What a form shows faintly in fields whose way of writing is not plain, by key. */
+export const WRITTEN_SO: Readonly<Record<string, string>> = {
+  boltPattern: "such as 5x5",
+  thread: "such as 5/8-18",
+  bracketThread: "such as 1/2-20",
+  nutThread: "such as 3/4-16",
+};
+
 /** What a form shows faintly while the knuckle that an order starts from has no name. */
 export const BASE_NAME_HINT = "such as cast half-ton, disc";
 

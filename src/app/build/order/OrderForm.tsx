@@ -1,9 +1,12 @@
+import type { CatalogKind } from "../../../setup/catalogs/catalogDocument.ts";
+import type { Catalogs } from "../../../setup/catalogs/readCatalog.ts";
 import { DEFAULT_PIN_LEAD } from "../../../setup/types/defaults.ts";
 import { isWithin, type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import type { Misfit } from "../../../studies/order/misfit.ts";
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
+import { catalogChoice } from "../../../studies/wording/catalogChoice.ts";
 import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
-import { BASE_NAME_HINT, partText } from "../../../studies/wording/orderTexts.ts";
+import { BASE_NAME_HINT, partText, WRITTEN_SO } from "../../../studies/wording/orderTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { FieldGroup } from "../../measure/FieldGroup.tsx";
 import { FieldRow } from "../../measure/fields/FieldRow.tsx";
@@ -62,6 +65,7 @@ function Line({ line, sheet, misfits, format }: LineProps) {
           label="From the catalog"
           none="numbers below"
           choices={catalogs[line.of].map(({ name }) => name)}
+          texts={choiceTexts(catalogs, line.of, format)}
           onPick={(name) => pickItem(path.slice(0, -1), name)}
         />
       )}
@@ -81,6 +85,16 @@ function Line({ line, sheet, misfits, format }: LineProps) {
   );
 }
 
+/** What each part of a catalog is shown as; of stock and materials nothing is ordered. */
+function choiceTexts(
+  catalogs: Catalogs,
+  of: CatalogKind,
+  format: LengthFormat,
+): Readonly<Record<string, string>> {
+  if (of === "tubes" || of === "materials") return {};
+  return Object.fromEntries(catalogs[of].map((item) => [item.name, catalogChoice(item, format)]));
+}
+
 function stanceNames({ setup }: OrderSheet): readonly string[] {
   return [...setup.stances, ...setup.measuredStances].map(({ name }) => name);
 }
@@ -89,7 +103,11 @@ function stanceNames({ setup }: OrderSheet): readonly string[] {
 function heldText(path: KeyPath, sheet: OrderSheet | null, format: LengthFormat): string | undefined {
   const [, block, key] = path;
   if (block === "base" && key === "name") return BASE_NAME_HINT;
-  if (!sheet) return undefined;
+  return (sheet && partOf(path, sheet, format)) ?? WRITTEN_SO[String(path.at(-1))];
+}
+
+function partOf(path: KeyPath, sheet: OrderSheet, format: LengthFormat): string | undefined {
+  const [, block, key] = path;
   const { base, steeringArm } = sheet.order;
   if (block === "pinAngle") return partText(block, base.pinAngle, format);
   if (block === "pinLead") return partText(block, base.pinLead ?? DEFAULT_PIN_LEAD, format);

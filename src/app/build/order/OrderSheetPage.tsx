@@ -1,6 +1,7 @@
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { ORDER_CAUTIONS } from "../../../studies/wording/cautions.ts";
-import { orderGroups, orderRemarks } from "../../../studies/wording/orderRows.ts";
+import { orderPageRemarks } from "../../../studies/wording/orderOnPage.ts";
+import { orderGroups } from "../../../studies/wording/orderRows.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { printAlone } from "../../parts/printAlone.ts";
 import { keyWords } from "../../words/keyWords.ts";
@@ -32,7 +33,7 @@ export function OrderSheetPage({ sheet, format }: OrderSheetPageProps) {
           </tbody>
         </table>
       ))}
-      {orderRemarks(sheet, format).map((sentence) => (
+      {orderPageRemarks(sheet, format).map((sentence) => (
         <p key={sentence} className="order-remark">
           {keyWords(sentence)}
         </p>

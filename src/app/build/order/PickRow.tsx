@@ -10,12 +10,14 @@ export type PickRowProps = {
   /** What is said while nothing is chosen. */
   none: string;
   choices: readonly string[];
+  /** What a choice is shown as. Default: itself. */
+  texts?: Readonly<Record<string, string>>;
   /** What choosing one does. Default: it is put into the field. */
   onPick?: (name: string) => void;
 };
 
 /** A name out of a list; one that is not in it stays, and says so. */
-export function PickRow({ path, label, none, choices, onPick }: PickRowProps) {
+export function PickRow({ path, label, none, choices, texts = {}, onPick }: PickRowProps) {
   const id = useId();
   const { field, text } = useField(path);
   const { editField, removeField } = workbench.getState();
@@ -39,7 +41,7 @@ export function PickRow({ path, label, none, choices, onPick }: PickRowProps) {
           {text !== "" && !choices.includes(text) && <option value={text}>{text}, not in the list</option>}
           {choices.map((name) => (
             <option key={name} value={name}>
-              {name}
+              {texts[name] ?? name}
             </option>
           ))}
         </select>

@@ -1,7 +1,7 @@
 import { useId, useState } from "react";
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { writeOrder } from "../../../studies/order/writeOrder.ts";
-import { orderChanges } from "../../../studies/wording/orderRows.ts";
+import { orderChanges, PUT_ORDER } from "../../../studies/wording/orderOnPage.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
@@ -31,7 +31,7 @@ export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
         disabled={isBlocked}
         onClick={() => setIsAsked(!isAsked)}
       >
-        Put the order into the truck…
+        {PUT_ORDER}
       </button>
       <div id={id} hidden={!isAsked || isBlocked}>
         {isAsked && (

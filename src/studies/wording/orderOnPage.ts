@@ -1,0 +1,51 @@
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { OrderSheet } from "../order/orderSheet.ts";
+import { fieldName } from "./fieldName.ts";
+import { orderMisfitSentence, orderPlaceWords } from "./orderMends.ts";
+import { orderedText } from "./orderTexts.ts";
+
+/** The button that shows what putting an order into its truck changes. */
+export const PUT_ORDER = "Put the order into the truck…";
+
+/** Sentences under the sheet on the page, in the words of its fields: as `orderRemarks`, but each number that differs a short line. */
+export function orderPageRemarks(sheet: OrderSheet, format: LengthFormat): readonly string[] {
+  const { fields, open, misfits } = sheet;
+  const changes = orderChanges(sheet, format);
+  const differ =
+    changes.length === 1
+      ? "1 number differs from the truck’s, which answers go by"
+      : `${changes.length} numbers differ from the truck’s, which answers go by`;
+  const standing =
+    changes.length === 0
+      ? [
+          `The truck’s knuckle, wheel and moving parts say what the order says, in all ${fields.length} numbers it fixes.`,
+        ]
+      : [
+          `${differ}: “${PUT_ORDER}” changes ${changes.length === 1 ? "it" : "them"}.`,
+          ...changes.map(({ label, from, to }) => `${label}: ${to} ordered, ${from} on the truck`),
+        ];
+  return [
+    ...misfits.map((misfit) => `Does not go together: ${orderMisfitSentence(misfit, format, true)}`),
+    ...(fields.length === 0 ? [] : standing),
+    ...(open.length === 0 ? [] : [`The order does not say: ${open.map(orderPlaceWords).join("; ")}.`]),
+  ];
+}
+
+/** One field that writing an order changes: what it is called, what stands there and what will. */
+export interface OrderChange {
+  readonly label: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** What will change when the order is written into the blocks. */
+export function orderChanges({ fields }: OrderSheet, format: LengthFormat): readonly OrderChange[] {
+  return fields.flatMap(({ path, agrees, ordered, block }) => {
+    if (agrees) return [];
+    const name = fieldName(path, {});
+    const part = path[1] === "rotor" || path[1] === "caliper" ? String(path[1]) : "";
+    const isSaid = part === "" || name.toLowerCase().startsWith(part);
+    const label = isSaid ? name : `${part.charAt(0).toUpperCase()}${part.slice(1)}: ${name.toLowerCase()}`;
+    return [{ label, from: orderedText(block, format), to: orderedText(ordered, format) }];
+  });
+}
