@@ -134,9 +134,19 @@ export function shopDrawings(
         ...plateFiles.files,
         ...jigFiles,
         ...solidFiles(bodies, titles.solid),
-      ],
+      ].map((one) => ({ ...one, file: `${orderPrefix(setup)}${one.file}` })),
     },
   };
+}
+
+/** Longest part of an order's number in the name of a file. */
+const LONGEST_NUMBER = 30;
+
+/** What the files of an order begin with, `TS-014-`; "" = no number that a file's name can hold. */
+function orderPrefix({ order }: Setup): string {
+  const plain = (order?.number ?? "").replace(/[^A-Za-z0-9]+/g, "-").slice(0, LONGEST_NUMBER);
+  const bare = plain.replace(/^-|-$/g, "");
+  return bare === "" ? "" : `${bare}-`;
 }
 
 function unwrittenOf(pages: readonly Page[]): readonly string[] {

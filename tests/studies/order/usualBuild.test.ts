@@ -68,6 +68,16 @@ const places = ({ joints, pin, plates }: BuildSetup) =>
     plates.map(({ at, across, up, outline, holes }) => [at, across, up, outline, holes.map((one) => one.at)]),
   ].flat(9) as number[];
 
+it.each([
+  ["  1042 / B ", "1042-B-drawing.pdf"],
+  ["../x", "x-drawing.pdf"],
+  ["№", "drawing.pdf"],
+])("the order's number %j begins the names of its files, in letters that a name can hold", (number, name) => {
+  const setup = read({ ...ORDERED, order: { ...ORDERED.order, number } });
+  const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");
+  expect(drawn.ok && drawn.value.files[0]!.file).toBe(name);
+});
+
 describe("a usual knuckle", () => {
   it("is named after the example, and laid on the example's own points it is the example's build", () => {
     expect(USUAL_KNUCKLE).toBe(ORDERED.name);
@@ -93,9 +103,13 @@ describe("a usual knuckle", () => {
     expect(drawn.value.pieces.map((one) => one.name)).toEqual([
       ...["lower post", "upper post", "lower boss", "upper boss"],
     ]);
+    const prefix = setup.order === null ? "" : "TS-014-";
     expect(drawn.value.files.map(({ file }) => file)).toEqual(
-      expect.arrayContaining(["drawing.pdf", "cut-list.pdf", "plate-steering-arm-plate.dxf"]),
+      expect.arrayContaining(
+        ["drawing.pdf", "cut-list.pdf", "plate-steering-arm-plate.dxf"].map((file) => `${prefix}${file}`),
+      ),
     );
+    expect(drawn.value.files.filter(({ file }) => !file.startsWith(prefix))).toEqual([]);
     if (!MATERIALS.ok) throw new Error("materials");
     const strength = strengthOf(setup, MATERIALS.value)!;
     expect(strength.noFrame).toBeNull();
