@@ -20,7 +20,9 @@ const FIRST_ROWS = 7;
 export function GapPanel({ truck }: GapPanelProps) {
   const gaps = useWorkbench(shownGaps);
   const check = useAnswer("check", truck);
-  const report = check?.answer ?? null;
+  // What was worst of another truck is not told beside what is near now; in a drag of a part the list stays as it is.
+  const isBehind = useWorkbench((s) => s.truck !== truck && !s.isGesturing);
+  const report = isBehind ? null : (check?.answer ?? null);
   const format = useFormat();
   const isAssumed = useWaitingFor() !== null;
   const [isWhole, setWhole] = useState(false);

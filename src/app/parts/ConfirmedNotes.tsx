@@ -2,14 +2,16 @@ import "./doubtNotes.css";
 import "./cautions.css";
 import { confirmedNotes } from "../../studies/wording/unusualReport.ts";
 import type { Truck } from "../state/truck.ts";
-import { useFormat } from "../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
 
 export type ConfirmedNotesProps = { truck: Truck };
 
 /** Unusual values that somebody said are so, each to be taken back. */
 export function ConfirmedNotes({ truck }: ConfirmedNotesProps) {
-  const notes = confirmedNotes(truck.bolted, useFormat());
+  // Each is taken back by where it stands in the list: of the truck on the board, not of one a step behind.
+  const board = useWorkbench((s) => s.truck) ?? truck;
+  const notes = confirmedNotes(board.bolted, useFormat());
   if (notes.length === 0) return null;
   return (
     <ul className="confirmed" aria-label="Unusual, and so all the same">

@@ -19,6 +19,8 @@ export interface Settled {
   readonly documentId: string;
   readonly document: TypedDocument | null;
   readonly truck: Truck | null;
+  /** What the truck was made of. */
+  readonly good: WorkbenchState["good"];
 }
 
 /**
@@ -70,9 +72,9 @@ export function useCheckNow(truck: Truck | null): Answered<"check"> | null {
 
 /** The same as before where nothing of it differs. */
 function boardNow(before?: Settled): Settled {
-  const { documentId, document, truck } = workbench.getState();
+  const { documentId, document, truck, good } = workbench.getState();
   const isSame = before?.truck === truck && before.document === document && before.documentId === documentId;
-  return isSame ? before : { documentId, document, truck };
+  return isSame ? before : { documentId, document, truck, good };
 }
 
 /** Runs something when the next frame has been painted. @returns what calls it off */

@@ -8,7 +8,7 @@ import { memoLast } from "./memoLast.ts";
 import { lengthFormat } from "./selectors.ts";
 import type { Truck } from "./truck.ts";
 import { useWaitingFor } from "./useWaitingFor.ts";
-import { useFormat } from "./useWorkbench.ts";
+import { useFormat, useWorkbench } from "./useWorkbench.ts";
 import type { WorkbenchState } from "./workbenchState.ts";
 
 /** What is in doubt of any truck, in the units shown. */
@@ -24,7 +24,9 @@ export function useDoubts(): (truck: Truck) => readonly Doubt[] {
 export function useDoubtedRoot(truck: Truck | null): void {
   const doubtsOf = useDoubts();
   const isWaiting = useWaitingFor() !== null;
-  const isDoubted = truck !== null && doubtsOf(truck).length > 0;
+  // The page may show one a step behind, curves the one on the board: nothing of either is green while one is in doubt.
+  const board = useWorkbench((s) => s.truck);
+  const isDoubted = [truck, board].some((one) => one !== null && doubtsOf(one).length > 0);
   useEffect(() => {
     document.documentElement.toggleAttribute("data-doubted", isDoubted);
     document.documentElement.toggleAttribute("data-waiting", isWaiting);

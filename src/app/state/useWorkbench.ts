@@ -1,12 +1,18 @@
 import { useStore } from "zustand";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { lengthFormatOf } from "./preferences.ts";
+import type { Truck } from "./truck.ts";
 import { workbench } from "./workbench.ts";
 import type { Workbench } from "./workbenchActions.ts";
 
 /** Follows the page's store. The selector must give a primitive or something that already existed. */
 export function useWorkbench<T>(selector: (state: Workbench) => T): T {
   return useStore(workbench, selector);
+}
+
+/** The truck on the board: what rewrites its numbers goes by it, however far behind the page shows it. */
+export function truckOnBoard(shown: Truck): Truck {
+  return workbench.getState().truck ?? shown;
 }
 
 /** How lengths are written now: the units a person chose, or the file's own. */

@@ -23,8 +23,7 @@ export function FieldWindow({ path }: { path: KeyPath }) {
 /** Lies over what follows the field, so that nothing of the form moves when it comes, grows or goes. */
 function UnderField({ fieldKey }: { fieldKey: string }) {
   // A search for each key would take its time from the curves beside the fields.
-  const { truck } = useSettled(true);
-  const variant = useWorkbench((s) => s.good?.variant ?? null);
+  const { truck, good } = useSettled(true);
   const ref = useRef<HTMLElement>(null);
   const [place, setPlace] = useState({ isAbove: false, room: MOST });
   // Looked at once, as it comes: later it would jump.
@@ -50,7 +49,12 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
       >
         ✕
       </button>
-      <FieldWindowView truck={truck} variant={variant} field={fieldKey} />
+      <FieldWindowView
+        truck={truck}
+        variant={good?.variant ?? null}
+        field={fieldKey}
+        whole={good?.document}
+      />
     </section>
   );
 }

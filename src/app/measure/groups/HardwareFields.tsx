@@ -1,7 +1,7 @@
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { truckOnBoard, useWorkbench } from "../../state/useWorkbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
 import { OptionalBlock } from "../fields/OptionalBlock.tsx";
 import { PointFields } from "../points/PointFields.tsx";
@@ -49,7 +49,7 @@ export function HardwareFields({ truck }: HardwareFieldsProps) {
         path={[...HARDWARE, "caliper"]}
         title="Brake caliper"
         note="A solid box round the caliper and its bracket. Measured only when it is here."
-        start={() => startCaliper(truck.setup, units)}
+        start={() => startCaliper(truckOnBoard(truck).setup, units)}
       >
         <FieldRow path={[...HARDWARE, "caliper", "frame"]} />
         <PointFields

@@ -9,7 +9,7 @@ import { fieldDraft } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf, withDraft } from "../../state/typedDocument.ts";
 import { commitTyped, dropTyped, type } from "../../state/typing.ts";
-import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { truckOnBoard, useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { typingVisit } from "../fields/typingVisit.ts";
 import { ZERO_WORDS, ZeroSketch } from "../sketches/zeroSketches.tsx";
@@ -22,10 +22,10 @@ const AXES = ["x", "y", "z"] as const;
  * The knuckle once more, by points in the truck's axes as a tape reads them: what is changed here changes the knuckle's own
  * numbers above, and the other way round.
  */
-export function KnuckleInAxes({ truck }: KnuckleInAxesProps) {
+export function KnuckleInAxes({ truck: shown }: KnuckleInAxesProps) {
   const format = useFormat();
-  const { setup, frontEnd } = truck.bolted;
-  const there = useMemo(() => knuckleInTruck(frontEnd, setup.knuckle.pinAngle), [frontEnd, setup]);
+  const truck = useWorkbench((s) => s.truck) ?? shown;
+  const there = useMemo(() => pointsOf(truck), [truck]);
   if (there === null) return null;
   return (
     <details className="in-axes">
@@ -53,8 +53,9 @@ export function KnuckleInAxes({ truck }: KnuckleInAxesProps) {
               label="hub face, its middle"
               point={there.hubFace}
               format={format}
-              onMove={(point) => {
-                const { hubFace, pinHeight, pinLead } = there.hubFaceAt(point);
+              onMove={(axis, mm) => {
+                const now = pointsOf(truckOnBoard(truck)) ?? there;
+                const { hubFace, pinHeight, pinLead } = now.hubFaceAt(moved(now.hubFace, axis, mm));
                 return { hubFace, pinHeight, pinLead };
               }}
             />
@@ -62,7 +63,10 @@ export function KnuckleInAxes({ truck }: KnuckleInAxesProps) {
               label="outer tie rod end"
               point={there.tieRodEnd}
               format={format}
-              onMove={(point) => ({ steeringArm: there.steeringArmAt(point) })}
+              onMove={(axis, mm) => {
+                const now = pointsOf(truckOnBoard(truck)) ?? there;
+                return { steeringArm: now.steeringArmAt(moved(now.tieRodEnd, axis, mm)) };
+              }}
             />
           </tbody>
         </table>
@@ -77,9 +81,17 @@ type PointRowProps = {
   label: string;
   point: Vec3;
   format: LengthFormat;
-  /** The knuckle's numbers for another place of the point, mm. */
-  onMove: (point: Vec3) => Readonly<Record<string, number | Vec3>>;
+  /** The knuckle's numbers for another coordinate of the point, mm. */
+  onMove: (axis: number, mm: number) => Readonly<Record<string, number | Vec3>>;
 };
+
+function pointsOf({ bolted: { frontEnd, setup } }: Truck) {
+  return knuckleInTruck(frontEnd, setup.knuckle.pinAngle);
+}
+
+function moved(point: Vec3, axis: number, mm: number): Vec3 {
+  return point.map((old, k) => (k === axis ? mm : old)) as unknown as Vec3;
+}
 
 function PointRow({ label, point, format, onMove }: PointRowProps) {
   const id = useId();
@@ -101,7 +113,7 @@ function PointRow({ label, point, format, onMove }: PointRowProps) {
               shown={bareLength(point[i]!, format)}
               format={format}
               faultId={id}
-              onRead={(mm) => put(onMove(point.map((old, k) => (k === i ? mm : old)) as unknown as Vec3))}
+              onRead={(mm) => put(onMove(i, mm))}
             />
           </td>
         ))}

@@ -5,7 +5,7 @@ import { freeName } from "../../state/freeName.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { truckOnBoard, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
 import { measureOf, STANCE_MEASURES, stanceBy } from "./stanceMeasure.ts";
@@ -89,7 +89,9 @@ function StanceHeight({ index, stance, truck }: { index: number; stance: unknown
           value={measure}
           onChange={(event) => {
             const wanted = event.target.value as StanceMeasure;
-            workbench.getState().editField(["stances", index], stanceBy(wanted, stance, truck, units));
+            workbench
+              .getState()
+              .editField(["stances", index], stanceBy(wanted, stance, truckOnBoard(truck), units));
           }}
         >
           {STANCE_MEASURES.map((one) => (

@@ -4,7 +4,7 @@ import { plainLengthText } from "../../../units/plainLengthText.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { truckOnBoard, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
 import { OptionalBlock } from "../fields/OptionalBlock.tsx";
@@ -32,7 +32,7 @@ export function SteeringFields({ truck }: SteeringFieldsProps) {
   const give = (wanted: SteeringSetup["type"]) => {
     const state = workbench.getState();
     const units = fileUnitsOf(state.document);
-    state.editField(STEERING, steeringOfType(wanted, truck.setup.truck.steering, units));
+    state.editField(STEERING, steeringOfType(wanted, truckOnBoard(truck).setup.truck.steering, units));
   };
   return (
     <>
@@ -53,9 +53,9 @@ export function SteeringFields({ truck }: SteeringFieldsProps) {
 }
 
 function PitmanFields({ truck }: SteeringFieldsProps) {
-  const { steering } = truck.setup.truck;
   const units = useWorkbench((s) => fileUnitsOf(s.document));
   const right = (): readonly (string | number)[] => {
+    const { steering } = truckOnBoard(truck).setup.truck;
     const held: PitmanSetup["innerEndRight"] =
       steering.type === "pitman" ? steering.innerEndRight : [0, 0, 0];
     return held.map((mm) => plainLengthText(mm, units));

@@ -2,7 +2,7 @@ import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { truckOnBoard, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
 import { WaySwitch } from "../fields/WaySwitch.tsx";
@@ -29,7 +29,7 @@ export function TireFields({ truck }: TireFieldsProps) {
   });
   const give = (wanted: TireWay) => {
     const state = workbench.getState();
-    const { model, setup } = truck;
+    const { model, setup } = truckOnBoard(truck);
     const units = fileUnitsOf(state.document);
     const typed = valueAt(shownDocument(state), TIRE);
     state.editField(TIRE, tireGivenBy(wanted, typed, model.tire, setup.wheel, units));

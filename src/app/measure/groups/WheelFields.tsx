@@ -2,7 +2,7 @@ import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
+import { truckOnBoard, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
 import { OptionalBlock } from "../fields/OptionalBlock.tsx";
@@ -33,7 +33,7 @@ export function WheelFields({ truck }: WheelFieldsProps) {
     const state = workbench.getState();
     state.editField(
       WHEEL,
-      wheelGivenBy(wanted, valueAt(shownDocument(state), WHEEL), truck.setup.wheel, units),
+      wheelGivenBy(wanted, valueAt(shownDocument(state), WHEEL), truckOnBoard(truck).setup.wheel, units),
     );
   };
   return (
@@ -46,7 +46,7 @@ export function WheelFields({ truck }: WheelFieldsProps) {
         path={["wheel", "center"]}
         title="Measured center"
         note="The inside of the wheel's center, which a caliper must clear. Without it: a flat disk at the mounting face."
-        start={() => flatCenter(truck.setup.wheel, units)}
+        start={() => flatCenter(truckOnBoard(truck).setup.wheel, units)}
       >
         <PointList
           path={["wheel", "center"]}

@@ -18,6 +18,8 @@ export type FieldWindowViewProps = {
   variant: string | null;
   /** The field's key: `knuckle.hubFace`. */
   field: string;
+  /** What the truck was made of. Default what is on the board. */
+  whole?: unknown;
   /** A value tried, mm or radians. Default the field's own. */
   value?: number;
   /** In a panel of its own: the variants stand on the bar, and its document can be saved. Default false. */
@@ -25,9 +27,11 @@ export type FieldWindowViewProps = {
 };
 
 /** How little and how much a field may be: the bar, and in words what sets each end. */
-export function FieldWindowView({ truck, variant, field, value, isPanel = false }: FieldWindowViewProps) {
-  const whole = useWorkbench((s) => s.good?.document ?? null);
-  const asked = useFieldWindow(truck, variant, field);
+export function FieldWindowView(props: FieldWindowViewProps) {
+  const { truck, variant, field, value, isPanel = false } = props;
+  const board = useWorkbench((s) => s.good?.document ?? null);
+  const whole = props.whole ?? board;
+  const asked = useFieldWindow(truck, variant, field, props.whole);
   const ticks = useMemo(
     () => (isPanel ? variantTicks(whole, truck.bolted.setup, field, truck.file) : []),
     [isPanel, whole, truck, field],

@@ -19,13 +19,16 @@ export interface FieldWindowAsked {
 /**
  * Asks how far a field of a truck may go, as long as this is on the page; null without a truck.
  * @param variant the variant the truck is of; null = the setup without one @param field its key: `knuckle.hubFace`
+ * @param of what the truck was made of; default what is on the board
  */
 export function useFieldWindow(
   truck: Truck | null,
   variant: string | null,
   field: string,
+  of?: unknown,
 ): FieldWindowAsked | null {
-  const whole = useWorkbench((s) => s.good?.document ?? null);
+  const board = useWorkbench((s) => s.good?.document ?? null);
+  const whole = of ?? board;
   const format = useFormat();
   // Without the body, which the worker has already: a window is asked for by what is typed, and a scan is long.
   const document = useMemo(() => {
