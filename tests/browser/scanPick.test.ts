@@ -137,5 +137,14 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
   await face.press("Enter");
   await expect.poll(() => face.getAttribute("aria-invalid")).toBe("false");
   await expect.poll(() => face.inputValue()).toBe("33 1/2");
+  // With curves beside the fields the page follows late; of two coordinates typed one after the other both stay.
+  await page.getByRole("button", { name: "Curves" }).first().click();
+  const high = page.getByLabel("hub face, its middle in the truck's axes, z");
+  await face.fill("33 5/8");
+  await face.press("Tab");
+  await high.fill("14");
+  await high.press("Enter");
+  await expect.poll(() => high.inputValue()).toBe("14");
+  await expect.poll(() => face.inputValue()).toBe("33 5/8");
   expect(problems()).toEqual([]);
 }, 120_000);

@@ -24,7 +24,7 @@ beforeEach(() => {
 /** Writes two files over and over, the n-th time full of the n-th letter, until it is ended; says so before one of them. */
 const WRITER = `
 import { writeSync } from "node:fs";
-import { InputFiles } from ${JSON.stringify(pathToFileURL(join(built, "cli/disk/inputFiles.js")).href)};
+import { InputFiles } from ${JSON.stringify(pathToFileURL(join(built, "cli/disk/readBytes.js")).href)};
 import { writeFiles } from ${JSON.stringify(pathToFileURL(join(built, "cli/disk/writeFiles.js")).href)};
 const [told, ...files] = process.argv.slice(2);
 const rules = { inputs: new InputFiles(), force: true };
