@@ -1,5 +1,5 @@
 import "./verdictPanel.css";
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import type { Progress } from "../../setup/worksheet/worksheetState.ts";
 import { answerState } from "../../studies/doubts/doubt.ts";
 import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
@@ -15,6 +15,7 @@ import { worksheetView } from "../measure/worksheet/worksheetView.ts";
 import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
+import { lazyOrNothing } from "../parts/late.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
 import { useCheckNow } from "../parts/useSettled.ts";
@@ -27,7 +28,7 @@ import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
 
 // What is told after a change is not needed before there is one.
-const LastChange = lazy(async () => ({ default: (await import("./LastChange.tsx")).LastChange }));
+const LastChange = lazyOrNothing(async () => (await import("./LastChange.tsx")).LastChange);
 
 /** The answer over the whole range of travel and steering, and the way to its worst pose. */
 export function VerdictPanel({ truck }: { truck: Truck }) {

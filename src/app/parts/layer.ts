@@ -3,10 +3,11 @@ import { addressOf, hashOf, type LayerName, tellAddress } from "../state/address
 /** What had the focus before the first layer came over it. */
 let opener: HTMLElement | null = null;
 
-/** Lays one over the workbench, or over the layer there is; the browser's own Back takes it off again. */
+/** Lays one over the workbench, or over another one; the browser's own Back takes it off again. Nothing where it is shown. */
 export function openLayer(layer: LayerName): void {
-  if (addressOf(location.hash).layer === null && document.activeElement instanceof HTMLElement)
-    opener = document.activeElement;
+  const { layer: shown } = addressOf(location.hash);
+  if (shown === layer) return;
+  if (shown === null && document.activeElement instanceof HTMLElement) opener = document.activeElement;
   history.pushState({ isLayer: true }, "", hashOf({ station: "show", layer }));
   tellAddress();
 }

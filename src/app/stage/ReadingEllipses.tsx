@@ -24,7 +24,7 @@ export function ReadingEllipses({ truck: { setup } }: { truck: Truck }) {
   const read = useMeasuredView((s) => s.ellipses);
   const matched = useMeasuredView((s) => s.matched);
   const ellipses = useMemo(
-    () => [...(read.length > 0 ? read : typedEllipses(setup)), ...matched],
+    () => [...(read.length > 0 ? read : typedEllipses(setup)), ...Object.values(matched).flat()],
     [read, matched, setup],
   );
   const isMeasuredPose = useWorkbench((s) => s.travel === 0 && s.steer === 0);

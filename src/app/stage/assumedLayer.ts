@@ -31,7 +31,8 @@ export function assumedLayer(svg: SVGSVGElement): OverlayLayer {
     write({ truck, state, toScreen, taken, width, height }) {
       const isMeasuredPose = state.travel === 0 && state.steer === 0;
       const { ellipses, matched } = measuredView.getState();
-      const points = isMeasuredPose ? [...ellipses, ...matched].filter(({ name }) => name !== "") : [];
+      const told = [...ellipses, ...Object.values(matched).flat()];
+      const points = isMeasuredPose ? told.filter(({ name }) => name !== "") : [];
       const knuckle = knuckleAt(truck, state);
       const shown = knuckle ? [{ name: ASSUMED_KNUCKLE, at: knuckle }, ...points] : points;
       while (labels.length < shown.length)

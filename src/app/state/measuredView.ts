@@ -22,12 +22,12 @@ export interface EllipseView {
 export interface MeasuredView {
   /** Of the worksheet. */
   readonly ellipses: readonly EllipseView[];
-  /** Of a scan's matched points. */
-  readonly matched: readonly EllipseView[];
+  /** Of scans' matched points, by the path of each list of them. */
+  readonly matched: Readonly<Record<string, readonly EllipseView[]>>;
 }
 
 /** Followed by the stage. */
-export const measuredView = createStore<MeasuredView>()(() => ({ ellipses: [], matched: [] }));
+export const measuredView = createStore<MeasuredView>()(() => ({ ellipses: [], matched: {} }));
 
 /** Follows it. The selector must give a primitive or something that already existed. */
 export function useMeasuredView<T>(selector: (view: MeasuredView) => T): T {

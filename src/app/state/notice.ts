@@ -12,6 +12,11 @@ export function tell(text: string, link: string | null = null): void {
   notice.setState({ shown: { text, link } });
 }
 
+/** Tells that something did not come over the network, and how to mend that. @param what with an upper-case letter */
+export function notFetched(what: string): string {
+  return `${what} could not be fetched; try again when this machine is connected.`;
+}
+
 export function putAway(): void {
   notice.setState({ shown: null });
 }

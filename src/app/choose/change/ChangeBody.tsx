@@ -17,6 +17,7 @@ import { unitsFromMm } from "../../../units/lengthUnits.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -46,8 +47,11 @@ export function ChangeBody({ truck }: { truck: Truck }) {
     const { trim } = change;
     const title = changeTitle(change, speech);
     const { documentId, variant } = workbench.getState();
-    const put = (values: Parameters<typeof duplicate>[1]) =>
-      noteChosen({ documentId, variant: duplicate(title, values), of: variant, report, speech, title });
+    const put = (values: Parameters<typeof duplicate>[1]) => {
+      const made = duplicate(title, values);
+      const kept = shownDocument(workbench.getState());
+      noteChosen({ documentId, variant: made, document: kept, of: variant, report, speech, title });
+    };
     if (trim !== null) {
       if (trim.left !== null) put([leftValue(trim.left, setup.units)]);
       return;
@@ -76,6 +80,8 @@ export function ChangeBody({ truck }: { truck: Truck }) {
                   type="button"
                   className="button"
                   aria-label={`Keep as a variant: ${title}`}
+                  // Until it is found anew, the list is of the truck before.
+                  disabled={answered.answer === null}
                   onClick={() => keep(change)}
                 >
                   Keep as a variant

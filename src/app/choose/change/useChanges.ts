@@ -2,10 +2,12 @@ import { useMemo } from "react";
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { isSameJson } from "../../../setup/editing/writtenValues.ts";
 import { removeAt } from "../../../setup/reading/setAt.ts";
 import { EFFORT } from "../../../studies/change/changeField.ts";
 import type { ChangeReport } from "../../../studies/change/changeTypes.ts";
 import type { ChangeSpeech } from "../../../studies/wording/changeWords.ts";
+import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
@@ -41,6 +43,8 @@ export interface ChosenChange {
   readonly documentId: string;
   /** The variant that was made. */
   readonly variant: string;
+  /** What that was when it was made, as typed; changed since, it is no longer what was picked. */
+  readonly document: unknown;
   /** The variant that the list was worked out for; null = the setup without one. */
   readonly of: string | null;
   readonly report: ChangeReport;
@@ -56,16 +60,18 @@ export function noteChosen(one: ChosenChange): void {
   chosenChanges.setState(({ all }) => ({ all: [...all.filter((other) => !isOf(other, one)), one] }));
 }
 
-/** What a variant of a document was picked from; null = it was made otherwise. */
-export function chosenOf(documentId: string, variant: string | null): ChosenChange | null {
-  return chosenChanges.getState().all.find((one) => isOf(one, { documentId, variant })) ?? null;
+/** What a variant of a document was picked from; null = it was made otherwise, or changed since. @param document as typed */
+export function chosenOf(documentId: string, variant: string | null, document: unknown): ChosenChange | null {
+  const found = chosenChanges.getState().all.find((one) => isOf(one, { documentId, variant }));
+  return found && isSameJson(found.document, document) ? found : null;
 }
 
 /** The same of the variant shown. */
 export function useChosen(): ChosenChange | null {
   const documentId = useWorkbench((s) => s.documentId);
   const variant = useWorkbench((s) => s.variant);
-  return useStore(chosenChanges, () => chosenOf(documentId, variant));
+  const document = useWorkbench(shownDocument);
+  return useStore(chosenChanges, () => chosenOf(documentId, variant, document));
 }
 
 function isOf(one: ChosenChange, other: { readonly documentId: string; readonly variant: string | null }) {

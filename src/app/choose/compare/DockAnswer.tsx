@@ -1,12 +1,13 @@
 import "./dockAnswer.css";
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { lazyOrNothing } from "../../parts/late.tsx";
 import { useCheckNow } from "../../parts/useSettled.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWaitingFor } from "../../state/useWaitingFor.ts";
 import { WorstCell } from "./WorstCell.tsx";
 
-const LastChange = lazy(async () => ({ default: (await import("../../clear/LastChange.tsx")).LastChange }));
+const LastChange = lazyOrNothing(async () => (await import("../../clear/LastChange.tsx")).LastChange);
 
 export type DockAnswerProps = {
   truck: Truck;

@@ -150,11 +150,14 @@ function useMatchesOnStage(
     ];
   });
   const key = JSON.stringify(told);
+  const place = keyText(matched);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what it says is what it is
   useEffect(() => {
-    measuredView.setState({ matched: told });
-    return () => measuredView.setState({ matched: [] });
-  }, [key]);
+    const put = (points: typeof told) =>
+      measuredView.setState((s) => ({ matched: { ...s.matched, [place]: points } }));
+    put(told);
+    return () => put([]);
+  }, [key, place]);
 }
 
 type HalfProps = {

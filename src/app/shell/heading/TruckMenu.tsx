@@ -2,7 +2,7 @@ import { Fragment } from "react";
 import { startOwnTruck } from "../../measure/worksheet/StartTruck.tsx";
 import { Menu } from "../../parts/Menu.tsx";
 import { goToStation } from "../../state/address.ts";
-import { tell } from "../../state/notice.ts";
+import { notFetched, tell } from "../../state/notice.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { exampleText, workbench } from "../../state/workbench.ts";
 import { readMeshFiles } from "../share/openFiles.ts";
@@ -25,7 +25,7 @@ export function TruckMenu() {
   const openExample = async ({ file, name, text, mesh }: ExampleTruck) => {
     const read = await Promise.all([text(), mesh && meshFrom(mesh)]).catch(() => null);
     if (read) workbench.getState().openText(exampleText(read[0].default), file, read[1]);
-    else tell(`${name} could not be fetched; try again when this machine is connected.`);
+    else tell(notFetched(name));
   };
   return (
     <Menu label="Trucks" isLeft>

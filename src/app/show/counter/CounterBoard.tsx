@@ -18,10 +18,13 @@ import { VariantChoices } from "./VariantChoices.tsx";
 export function CounterBoard({ comparison }: { comparison: Comparison }) {
   const { stances, travel, format, slider, first, second, secondOwn, chosen } = comparison;
   // While the slider is held the pictures follow it and the words wait: nothing moves under the hand.
-  const [held, setHeld] = useState<{
+  const [grip, setGrip] = useState<{
     readonly comparison: Comparison;
     readonly window: FieldWindowAsked | null;
   } | null>(null);
+  const was = grip?.comparison;
+  const isOfThese = was?.travel === travel && chosen.every((one, i) => one === was.chosen[i]);
+  const held = isOfThese ? grip : null;
   const worded = held?.comparison ?? comparison;
   const told = toldOf(worded);
   const model = (first ?? second)?.truck.model ?? null;
@@ -63,7 +66,7 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
       </div>
       <HubFaceSlider
         comparison={comparison}
-        onHold={(isHeld) => setHeld(isHeld ? { comparison, window: asked } : null)}
+        onHold={(isHeld) => setGrip(isHeld ? { comparison, window: asked } : null)}
       />
       <div className="counter-side">
         <CounterLead comparison={worded} window={window} />

@@ -10,6 +10,23 @@ export type HubFaceSliderProps = {
   onHold: (isHeld: boolean) => void;
 };
 
+/** What ends a hold, wherever it happens: a menu that opens, or another window, may keep the pointer's own end to itself. */
+const LET_GO = ["pointerup", "pointercancel", "contextmenu", "blur"] as const;
+
+function holdUntilLetGo(onHold: HubFaceSliderProps["onHold"]): void {
+  const held = new AbortController();
+  onHold(true);
+  for (const end of LET_GO)
+    addEventListener(
+      end,
+      () => {
+        held.abort();
+        onHold(false);
+      },
+      { signal: held.signal },
+    );
+}
+
 /** Tries another hub-face distance on the second truck; nothing of the setup changes with it. */
 export function HubFaceSlider({ comparison, onHold }: HubFaceSliderProps) {
   const { slider, second, secondOwn, isWhatIf, format, chosen } = comparison;
@@ -43,10 +60,7 @@ export function HubFaceSlider({ comparison, onHold }: HubFaceSliderProps) {
           step={1}
           value={Math.round(shown / step)}
           aria-valuetext={text(shown)}
-          onPointerDown={() => onHold(true)}
-          onPointerUp={() => onHold(false)}
-          onPointerCancel={() => onHold(false)}
-          onLostPointerCapture={() => onHold(false)}
+          onPointerDown={({ button }) => button === 0 && holdUntilLetGo(onHold)}
           onChange={(event) => {
             const hubFace = Number(event.target.value) * step;
             counter.setState({ hubFace: Math.abs(hubFace - own) < 1e-6 ? null : hubFace });

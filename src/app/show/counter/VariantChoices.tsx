@@ -1,4 +1,5 @@
 import "./variantChoices.css";
+import type { KeyboardEvent } from "react";
 import { truckName } from "../../../studies/wording/truckName.ts";
 import { openLayer } from "../../parts/layer.ts";
 import { counter } from "../../state/counterStore.ts";
@@ -62,6 +63,17 @@ type VariantChoiceProps = {
 /** Before the place of a wheel, as an option's value. */
 const WHEEL = "wheel ";
 
+/** Opens the list by an arrow, which may choose from it while it is closed: passing over a wheel would make a variant. */
+function openByArrow(event: KeyboardEvent<HTMLSelectElement>): void {
+  if (!event.key.startsWith("Arrow") || event.altKey || event.ctrlKey || event.metaKey) return;
+  try {
+    event.currentTarget.showPicker();
+    event.preventDefault();
+  } catch {
+    // A browser that cannot open it by itself does with the arrow what it always does.
+  }
+}
+
 /** Chooses one of the two trucks compared: the setup itself, a variant of it, or what is chosen on another wheel. */
 function VariantChoice(props: VariantChoiceProps) {
   const { letter, drawn, names, chosen, wheels, noWheels, onChoose, onWheel } = props;
@@ -76,6 +88,7 @@ function VariantChoice(props: VariantChoiceProps) {
       {/* A position as value: a variant may be called anything. */}
       <select
         value={chosen === null ? -1 : names.indexOf(chosen)}
+        onKeyDown={openByArrow}
         onChange={({ target: { value } }) => {
           if (value === WHEEL) openLayer("sheet");
           else if (value.startsWith(WHEEL)) onWheel(Number(value.slice(WHEEL.length)));

@@ -7,17 +7,27 @@ const speech = { format: { units: "in", fraction: 16 }, document: {}, allowance:
 
 describe("a variant that was picked from a list of changes", () => {
   it("keeps the list of the truck it was worked out for, of its own document alone, the last where it was picked twice", () => {
-    const one = { documentId: "d", variant: "nearer", of: null, report, speech, title: "Hub face to 5 in" };
+    const document = { knuckle: { hubFace: 5 } };
+    const title = "Hub face to 5 in";
+    const one = { documentId: "d", variant: "nearer", document, of: null, report, speech, title };
     noteChosen(one);
-    expect(chosenOf("d", "nearer")).toBe(one);
-    expect([chosenOf("d", null), chosenOf("d", "wider"), chosenOf("other", "nearer")]).toEqual([
-      null,
-      null,
-      null,
-    ]);
+    expect(chosenOf("d", "nearer", { knuckle: { hubFace: 5 } })).toBe(one);
+    expect([
+      chosenOf("d", null, document),
+      chosenOf("d", "wider", document),
+      chosenOf("other", "nearer", document),
+    ]).toEqual([null, null, null]);
     const again = { ...one, of: "wider" };
     noteChosen(again);
-    expect(chosenOf("d", "nearer")).toBe(again);
+    expect(chosenOf("d", "nearer", document)).toBe(again);
+  });
+
+  it("is none any more where it was changed since, and is one again where that is undone", () => {
+    const document = { knuckle: { hubFace: 5 } };
+    const title = "Hub face to 5 in";
+    noteChosen({ documentId: "e", variant: "nearer", document, of: null, report, speech, title });
+    expect(chosenOf("e", "nearer", { knuckle: { hubFace: 5.5 } })).toBeNull();
+    expect(chosenOf("e", "nearer", { knuckle: { hubFace: 5 } })?.documentId).toBe("e");
   });
 
   it("is told with what the list was worked out for", () => {
