@@ -59,6 +59,11 @@ export function placesSaidMine(document: unknown): readonly KeyPath[] {
   );
 }
 
+/** Whether readings tell what stands at this very place. */
+export function isRead(document: unknown, path: KeyPath): boolean {
+  return readMarks(document)[keyText(path)] === true;
+}
+
 /** A document in which the numbers at some places, and no others, are worked out of its readings. */
 export function withRead(document: unknown, paths: readonly KeyPath[]): unknown {
   if (exampleOf(document) === null) return document;
@@ -106,8 +111,8 @@ export function withMine(document: unknown, paths: readonly KeyPath[]): unknown 
 }
 
 /**
- * A document in which what stands at a place is an example's. Of one that began as none all else is the truck's own, and so is
- * what its variants give. @param name of the example, where the document began as none
+ * A document in which what stands at a place is an example's. Of one that began as none all else is the truck's own. What its
+ * variants give there of their own stays so. @param name of the example, where the document began as none
  */
 export function withExampleAt(document: unknown, path: KeyPath, name: string): unknown {
   const patches = (valueAt(document, ["variants"]) ?? []) as readonly { readonly patch?: object }[];
@@ -118,11 +123,20 @@ export function withExampleAt(document: unknown, path: KeyPath, name: string): u
   const kept = Object.entries(marks).filter(([key]) => !isWithin(parseKeyText(key) ?? [], path));
   const of = exampleOf(document) ?? name;
   const said = valueAt(document, [KEY]);
-  return setAt(document, [KEY], {
+  const marked = setAt(document, [KEY], {
     ...(isObject(said) ? said : {}),
     of,
     mine: { ...Object.fromEntries(kept), [keyText(path)]: false },
   });
+  return patches.reduce((all: unknown, { patch }, i) => {
+    const known = marksOf(patch);
+    const stays = numberFields(patch).filter(
+      (one) => isWithin(one, path) && isMine({ ...marks, ...known }, one, valueAt(patch, one)),
+    );
+    if (stays.length === 0) return all;
+    const mine = { ...known, ...Object.fromEntries(stays.map((one) => [keyText(one), true])) };
+    return setAt(all, ["variants", i, "patch", KEY, "mine"], mine);
+  }, marked);
 }
 
 /** A document after a change of it: what differs is the truck's own. */

@@ -120,7 +120,7 @@ describe("drawings at Build", () => {
     if ((await fold.getAttribute("open")) === null) await fold.locator("summary").click();
     await fold.getByText("There is nothing to draw yet").waitFor();
     await fold.getByRole("button", { name: "Start from a usual knuckle" }).click();
-    await fold.getByText(/^⋯ \d+ numbers of what this knuckle is made of are from the example/).waitFor();
+    await fold.getByText(/^⋯ \d+ numbers of this knuckle.s build are from the example/).waitFor();
     await fold.getByText(/^Sheet 1 of \d+: Knuckle of Unbuilt truck/).waitFor(SOON);
     await page.getByRole("button", { name: "Undo", exact: true }).click();
     await fold.getByText("There is nothing to draw yet").waitFor();

@@ -1,6 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { startUsual } from "../../src/app/build/unbuilt/startUsual.ts";
+import { workbench } from "../../src/app/state/workbench.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
+import { effectiveDocument } from "../../src/setup/editing/effectiveDocument.ts";
 import { asExample, exampleFields } from "../../src/setup/exampleMarks.ts";
 import { fieldAt } from "../../src/setup/fieldCatalogue.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
@@ -106,5 +109,22 @@ describe("an example's numbers", () => {
     state().claimFields([["knuckle"]]);
     state().chooseVariant("narrow");
     expect(left().filter((key) => key.startsWith("knuckle"))).toEqual([]);
+  });
+
+  it("are none of what a variant's knuckle is made of where a usual one is started from, and undoing takes all of it back", () => {
+    const { build, ...bare } = JSON.parse(readFileSync("shared/ordered-knuckle.json", "utf8"));
+    const variants = [{ name: "as drawn", patch: { build } }];
+    const { document, truck } = createWorkbenchStore(
+      JSON.stringify({ ...bare, variants }),
+      "t.json",
+    ).getState();
+    workbench.setState({ document, truck, variant: null });
+    const left = (name: string | null) =>
+      exampleFields(effectiveDocument(workbench.getState().document, name));
+    startUsual();
+    expect(left(null).length).toBeGreaterThan(40);
+    expect(left("as drawn")).toEqual([]);
+    workbench.getState().undo();
+    expect(workbench.getState().document).toEqual(document);
   });
 });

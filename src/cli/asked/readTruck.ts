@@ -6,6 +6,7 @@ import { setSide } from "../../studies/alignment/setSide.ts";
 import type { UnusualDoubt } from "../../studies/doubts/doubt.ts";
 import { type Model, modelOf } from "../../studies/model/model.ts";
 import { exampleLine } from "../../studies/wording/answerWords.ts";
+import { usualBuildSentence } from "../../studies/wording/drawingWords.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { leftOutSentence } from "../../studies/wording/measureWords.ts";
 import { unusualDoubts, unusualLines } from "../../studies/wording/unusualReport.ts";
@@ -52,6 +53,12 @@ export function readTruck(
   for (const line of unusualLines(name, unusual)) terminal.remark?.(line);
   const model = aligned ? alignedTruck(name, built.value) : built.value;
   return { file: name, unusual, model, document: read.document, inputs };
+}
+
+/** Remarks on a knuckle that is made as the example's, where it is cut or strained by that. */
+export function remarkUsualBuild({ file, model }: Truck, terminal: Terminal): void {
+  const text = usualBuildSentence(model.setup);
+  if (text !== null) terminal.remark?.(`${file}: ${text}`);
 }
 
 /** @throws InputError where a truck that is to be aligned has nothing to be aligned to */

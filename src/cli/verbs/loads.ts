@@ -11,7 +11,7 @@ import { askedCatalogs } from "../asked/askedCatalogs.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedPose } from "../asked/poseAsked.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
-import { readTruck, type Truck } from "../asked/readTruck.ts";
+import { readTruck, remarkUsualBuild, type Truck } from "../asked/readTruck.ts";
 import {
   type AlignedOptions,
   type CatalogOptions,
@@ -61,6 +61,7 @@ function runLoads(file: string, options: LoadsOptions, terminal: Terminal): Exit
   if (unknown) throw new InputError([unknown]);
   const names = carriers.value.cases.map(({ name }) => name);
   const ask = { name: askedCase(truck, options, names), pose: poseOf(truck, options) };
+  remarkUsualBuild(truck, terminal);
   const report = loadsReport(model, carriers.value, strengthOf(setup, catalog), ask, budget);
   const weights = variantWeights(truck.document, truck.file);
   terminal.writeOut(

@@ -7,7 +7,7 @@ import { shopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { askedSheet, type SheetOptions } from "../asked/askedSheet.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
-import { readTruck } from "../asked/readTruck.ts";
+import { readTruck, remarkUsualBuild } from "../asked/readTruck.ts";
 import { withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { writeSheets } from "../asked/writeSheets.ts";
@@ -45,6 +45,7 @@ function runSheet(file: string, options: SheetOptions, terminal: Terminal): Exit
   askedBudget(truck.file, options, terminal);
   const ask = askedSheet(truck, options);
   const { setup } = truck.model;
+  remarkUsualBuild(truck, terminal);
   const drawn = shopDrawings(setup, ask, heading(setup), truck.file);
   if (!drawn.ok) {
     const [first, ...rest] = drawn.issues;

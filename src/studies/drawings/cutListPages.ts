@@ -1,6 +1,5 @@
 import { type Page, textWidth } from "../../geometry/page.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { DRAWING_CAUTIONS } from "../wording/drawingWords.ts";
 import { CUT_LIST_NOTES, cutListTitle, cutRows, endRemarks } from "../wording/pieceWords.ts";
 import type { CutPiece } from "./cutPieces.ts";
 import { line, NOTHING, pageOf, paragraph, scaleBar, together } from "./pageParts.ts";
@@ -18,13 +17,14 @@ export function cutListPages(
   heading: string,
   paper: PaperName,
   format: LengthFormat,
+  cautions: readonly string[],
 ): Page[] {
   const size = lyingPaper(paper);
   const { header, rows } = cutRows(pieces, format);
   const remarks = pieces.flatMap((piece) =>
     piece.ends.flatMap((end) => endRemarks(end, format).map((text) => `${piece.name}: ${text}`)),
   );
-  const foot = [...CUT_LIST_NOTES, ...remarks, ...DRAWING_CAUTIONS];
+  const foot = [...CUT_LIST_NOTES, ...remarks, ...cautions];
   const footHeight = 12 + foot.length * SIZE * 1.35;
   const first = size.height - MARGIN - TITLE - 2 * ROW;
   const perPage = Math.max(1, Math.floor((first - MARGIN - footHeight) / ROW));

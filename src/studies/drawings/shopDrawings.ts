@@ -10,6 +10,7 @@ import {
   drawingTitles,
   NO_BUILD,
   NOTHING_TO_DRAW,
+  usualBuildCaution,
 } from "../wording/drawingWords.ts";
 import { jigTitle } from "../wording/jigWords.ts";
 import { cutListCsv } from "./cutListCsv.ts";
@@ -66,12 +67,18 @@ export function shopDrawings(
   );
   const plates = platePatterns(build, ask.kerf, units, file);
   if (!plates.ok) return plates;
-  const sheet = drawingSheet(bodies, build, knuckle, { ...ask, heading, format });
-  const listPages = cutListPages(pieces, heading, ask.paper, format);
+  const caution = usualBuildCaution(setup);
+  const cautions = caution === null ? DRAWING_CAUTIONS : [caution, ...DRAWING_CAUTIONS];
+  const noted = (list: readonly Named[]) =>
+    caution === null
+      ? list
+      : list.map((one) => ({ ...one, pattern: { ...one.pattern, notes: [caution, ...one.pattern.notes] } }));
+  const sheet = drawingSheet(bodies, build, knuckle, { ...ask, heading, format, cautions });
+  const listPages = cutListPages(pieces, heading, ask.paper, format, cautions);
   const titles = drawingTitles(heading);
   const taken = new Set<string>();
-  const templateFiles = patternFiles(templates, "template", titles.templates, ask.paper, taken);
-  const plateFiles = patternFiles(plates.value, "plate", titles.plates, ask.paper, taken);
+  const templateFiles = patternFiles(noted(templates), "template", titles.templates, ask.paper, taken);
+  const plateFiles = patternFiles(noted(plates.value), "plate", titles.plates, ask.paper, taken);
   const drawn = { scale: sheet.scale, paper: ask.paper };
   const sheetFiles = [
     shopFile(
@@ -133,7 +140,7 @@ export function shopDrawings(
         ...templateFiles.files,
         ...plateFiles.files,
         ...jigFiles,
-        ...solidFiles(bodies, titles.solid),
+        ...solidFiles(bodies, titles.solid, cautions.join(" ")),
       ].map((one) => ({ ...one, file: `${orderPrefix(setup)}${one.file}` })),
     },
   };
@@ -170,8 +177,7 @@ function platePatterns(
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: named };
 }
 
-function solidFiles(bodies: readonly SolidBody[], title: string): ShopFile[] {
-  const cautions = DRAWING_CAUTIONS.join(" ");
+function solidFiles(bodies: readonly SolidBody[], title: string, cautions: string): ShopFile[] {
   return (["stl", "glb", "step"] as const).map((format) =>
     shopFile(`knuckle.${format}`, "solid", title, { format, meshes: bodies, title, cautions }),
   );

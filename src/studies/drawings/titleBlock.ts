@@ -1,4 +1,4 @@
-import { DRAWING_CAUTIONS, DRAWING_NOTES, projectionWords, titleLines } from "../wording/drawingWords.ts";
+import { DRAWING_NOTES, projectionWords, titleLines } from "../wording/drawingWords.ts";
 import { type Drawn, line, NOTHING, paragraph, scaleBar, together } from "./pageParts.ts";
 import { MARGIN, type PaperName, type PaperSize } from "./shopFile.ts";
 
@@ -13,6 +13,7 @@ export interface TitleFacts {
   readonly paper: PaperName;
   readonly angle: "first" | "third";
   readonly units: "in" | "mm";
+  readonly cautions: readonly string[];
 }
 
 /** Frame, title, scale, symbol of the projection, cautions and bar of a drawing sheet. */
@@ -22,7 +23,7 @@ export function titleBlock(facts: TitleFacts, size: PaperSize): Drawn {
   const titleAt = right - SYMBOL - (size.width < 250 ? 56 : 84);
   const [title, ...rest] = titleLines(facts);
   const frame = [left, low, right, low, right, size.height - MARGIN, left, size.height - MARGIN];
-  const notes = [...DRAWING_NOTES, ...DRAWING_CAUTIONS].flatMap((text) =>
+  const notes = [...DRAWING_NOTES, ...facts.cautions].flatMap((text) =>
     wrapped(text, titleAt - left - 4, NOTE),
   );
   return together(

@@ -95,7 +95,7 @@ function pairSentence(set: FoundChange["set"], smaller: Smaller): string {
   const each = (values: readonly number[]) =>
     listed([...new Set(values.map((value, i) => fineText(value, set[i]!)))]);
   if (smaller.rank === "proven pair")
-    return `Checked to clear, and proven that no smaller pair of these two does (neither change larger), but for ${each(smaller.within)}; less of one takes more of the other.`;
+    return `Checked to clear, and proven that no smaller pair of these two does (neither change larger), but for ${each(smaller.within)}.`;
   return smaller.rank === "stepped"
     ? `Checked to clear; ${each(smaller.steps)} less of either one does not. Other pairs of the two are not ruled out.`
     : "Checked to clear; smaller pairs are not ruled out.";

@@ -165,12 +165,19 @@ export const UNBUILT_WAYS = {
   note: "A usual knuckle is the example's: pin, posts, plates, welds and studs, hung on this truck's ball joints, pin and hub face. It is sized for no load; have the part designed by a licensed engineer.",
 } as const;
 
-/** How much of what a knuckle is made of nobody has said for this truck; null = all of it is the truck's own. */
-export function usualBuildSentence({ fromExample }: Pick<Setup, "fromExample">): string | null {
+/** How much of what a knuckle is made of nobody has said for this truck, on what it is cut by; null = all of it is the truck's own. */
+export function usualBuildCaution({ fromExample }: Pick<Setup, "fromExample">): string | null {
   const count = fromExample?.fields.filter(([block]) => block === "build").length ?? 0;
   if (count === 0) return null;
   const numbers = count === 1 ? "1 number" : `${count} numbers`;
-  return `⋯ ${numbers} of what this knuckle is made of ${count === 1 ? "is" : "are"} from the example, sized for no load of this truck. Have the part designed by a licensed engineer before anything is cut.`;
+  return `${numbers} of this knuckle's build ${count === 1 ? "is" : "are"} from the example, sized for no load.`;
+}
+
+/** The same on a screen, with what to do. */
+export function usualBuildSentence(setup: Pick<Setup, "fromExample">): string | null {
+  const caution = usualBuildCaution(setup);
+  if (caution === null) return null;
+  return `⋯ ${caution} Have the part designed by a licensed engineer before anything is cut.`;
 }
 
 /** Why forces stand alone where a setup does not say what its knuckle is made of. */

@@ -35,7 +35,9 @@ export function changeTold(was: KnownTruck, now: KnownTruck, format: LengthForma
 }
 
 function worstTold(was: KnownTruck, now: KnownTruck, format: LengthFormat): Omit<ChangeTold, "others"> {
-  const [a, b] = [toldEntry(was.report)?.gap ?? null, toldEntry(now.report)?.gap ?? null];
+  // Of a check that ended early nobody knows what the gap was.
+  const a = toldVerdict(was.report) === "unfinished" ? null : (toldEntry(was.report)?.gap ?? null);
+  const b = toldEntry(now.report)?.gap ?? null;
   if (b === null) return { worst: "no gap is measured now", before: "" };
   const shown = a === null ? format : tellingFormat([a, b], gapWords, format);
   const isOpen = toldVerdict(now.report) === "unfinished";

@@ -147,7 +147,7 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
     );
   if (inputs.some(({ source }) => source === "reading"))
     notes.push(
-      `Readings are drawn one by one, so points that hang on one tape move together${isOnAssumedLayout(document) ? ", and the knuckle that was worked out of them moves with them" : ""}; what no reading tells counts as exact.`,
+      `Readings are drawn one by one, so points that hang on one tape move together${isOnAssumedLayout(document) ? ", and the knuckle that was worked out of them moves with them" : ""}; what no reading tells is held, and counts as exact.`,
     );
   if (inputs.some(({ source }) => source === "build"))
     notes.push("Knuckles differ as built: half of the jig's tolerance is taken for one standard deviation.");

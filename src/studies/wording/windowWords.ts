@@ -6,7 +6,7 @@ import type { Model } from "../model/model.ts";
 import { isInside } from "../window/variantTicks.ts";
 import type { ClosedBy, Closer, FieldWindow, Fit, SetBy, TooNear } from "../window/windowTypes.ts";
 import { fieldName } from "./fieldName.ts";
-import { amountWords, angleText, lengthText } from "./lengths.ts";
+import { amountWords, angleText, finestLength, lengthText } from "./lengths.ts";
 import { nearestSurface, partWords } from "./nearestSurface.ts";
 import { heightWords, inputWords, reportedPose } from "./poseWords.ts";
 import { onSafeSide, type SafeWay, safeLength } from "./safeSide.ts";
@@ -118,7 +118,10 @@ function endSentences({ fits, kind }: FieldWindow, speech: WindowSpeech): readon
   });
 }
 
-/** Both ends on the safe side; of what is narrower than a tape reads as they are, finer. */
+/** mm or radians. */
+const ROUNDING = 1e-9;
+
+/** Both ends on the safe side; of what is narrower than a tape reads, finer. */
 function endTexts(
   { from, to }: Fit,
   kind: FieldWindow["kind"],
@@ -127,8 +130,11 @@ function endTexts(
   if (safeValue(from, kind, format, "up") <= safeValue(to, kind, format, "down"))
     return [valueText(from, kind, format, "up"), valueText(to, kind, format, "down")];
   const fine: LengthFormat = { units: format.units, fraction: "decimal", decimals: 4 };
+  const step = kind === "length" ? finestLength(fine) : radFromDeg(0.001);
+  const low = onSafeSide(from, step, "up", ROUNDING);
+  const high = onSafeSide(to, step, "down", ROUNDING);
   const text = (value: number) => (kind === "length" ? lengthText(value, fine) : angleText(value, 3));
-  return [text(from), text(to)];
+  return low <= high ? [text(low), text(high)] : [text(from), text(to)];
 }
 
 /** What is beyond an end, a clause. */

@@ -1,5 +1,12 @@
 import { bodyPointOf, TRUCK_POINTS } from "../../setup/blocks/readings/readingPoint.ts";
-import { asExample, exampleFields, exampleOf, withMine } from "../../setup/exampleMarks.ts";
+import {
+  asExample,
+  exampleFields,
+  exampleOf,
+  isRead,
+  withExampleAt,
+  withMine,
+} from "../../setup/exampleMarks.ts";
 import { pathOfPoint } from "../../setup/givenPoints.ts";
 import { setAt } from "../../setup/reading/setAt.ts";
 import { isWithin, type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
@@ -28,9 +35,16 @@ export function applyReadings(document: unknown, measured: Measured, units: Leng
     ...sizes,
     ...points.flatMap((point) => axesOf(whole, point, standings)),
   ];
-  const open = [...filled, ...toldBy("measured", "partly"), RIGHT_INNER_END];
+  const isRightRead = measured.points.some(
+    ({ point, side }) => point === "steering.innerEnd" && side === "right",
+  );
+  const open = [...filled, ...toldBy("measured", "partly"), ...(isRightRead ? [RIGHT_INNER_END] : [])];
   const told = withMeasured(whole, measured, units, (path) => !open.some((one) => isWithin(path, one)));
-  if (filled.length === 0 || exampleOf(document) !== null) return told;
+  if (filled.length === 0) return told;
+  if (exampleOf(document) !== null)
+    return filled
+      .filter((path) => !isRead(told, path))
+      .reduce((all: unknown, path) => withExampleAt(all, path, ASSUMED_LAYOUT), told);
   // Readings that tell a number only in part leave it the owner's.
   return withReadings(withMine(asExample(told, ASSUMED_LAYOUT), ownPlaces(document, toldBy("measured"))));
 }

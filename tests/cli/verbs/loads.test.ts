@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { withExampleAt } from "../../../src/setup/exampleMarks.ts";
 import { captured, capturedJson } from "../captured.ts";
 import { setupFolder } from "../setupFolder.ts";
 
@@ -89,6 +90,15 @@ describe("the loads verb", () => {
     for (const words of ["Lower ball joint", "Of yield", "camber", "licensed", "common practice, no source"])
       expect(out).toContain(words);
     expect(out).not.toMatch(/\b(safe|strong enough|passes|OK)\b|✓/i);
+  });
+
+  it("remarks on a knuckle that is made as the example's", () => {
+    const marked = folder.write("marked.json", withExampleAt(demo(), ["build"], "a knuckle"));
+    const { code, error } = captured(["loads", marked, "--travel", "0", "--steer", "0"]);
+    expect(code).toBe(0);
+    expect(error).toMatch(
+      /marked\.json: ⋯ \d+ numbers of this knuckle's build are from the example.*licensed engineer/,
+    );
   });
 
   it("tells the weight of each variant's knuckle, in words and for a program", () => {

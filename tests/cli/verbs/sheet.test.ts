@@ -3,6 +3,7 @@ import { basename, join } from "node:path";
 import DxfParser from "dxf-parser";
 import { STLLoader } from "three/addons/loaders/STLLoader.js";
 import { beforeAll, describe, expect, it } from "vitest";
+import { withExampleAt } from "../../../src/setup/exampleMarks.ts";
 import { cornersVolume } from "../../files/meshCases.ts";
 import { captured, capturedJson } from "../captured.ts";
 import { setupFolder } from "../setupFolder.ts";
@@ -82,6 +83,15 @@ describe("sheet --json", () => {
 });
 
 describe("sheet for a person", () => {
+  it("remarks on a knuckle that is made as the example's", () => {
+    const marked = folder.write("marked.json", withExampleAt(example(), ["build"], "a knuckle"));
+    const { code, error } = captured(["sheet", marked, "--out", at("marked")]);
+    expect(code).toBe(0);
+    expect(error).toMatch(
+      /marked\.json: ⋯ \d+ numbers of this knuckle's build are from the example.*licensed engineer/,
+    );
+  });
+
   it("tells what was written, the cut list and cautions", () => {
     const { code, out, error } = captured(["sheet", EXAMPLE, "--out", at("told")]);
     expect([code, error]).toEqual([0, ""]);

@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readMaterials } from "../../../src/setup/catalogs/readMaterials.ts";
-import { withExampleAt } from "../../../src/setup/exampleMarks.ts";
+import { effectiveDocument } from "../../../src/setup/editing/effectiveDocument.ts";
+import { exampleFields, withExampleAt } from "../../../src/setup/exampleMarks.ts";
 import { readSetup } from "../../../src/setup/readSetup.ts";
 import type { BuildSetup } from "../../../src/setup/types/buildTypes.ts";
+import { keyText } from "../../../src/setup/types/keyPath.ts";
 import type { Setup } from "../../../src/setup/types/types.ts";
 import { shopDrawings } from "../../../src/studies/drawings/shopDrawings.ts";
 import { carriersOf } from "../../../src/studies/loads/carriers.ts";
@@ -148,6 +150,26 @@ describe("a usual knuckle", () => {
       new RegExp(`^⋯ ${fields.length} numbers .*from the example.*licensed engineer`),
     );
     expect(usualBuildSentence(read(own))).toBeNull();
+    const pagesOf = (one: Setup) => {
+      const drawn = shopDrawings(one, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");
+      if (!drawn.ok) throw new Error(JSON.stringify(drawn.issues));
+      return drawn.value.pages.map(({ texts }) => texts.map(({ text }) => text).join(" "));
+    };
+    const says = (page: string) => page.includes(`${fields.length} numbers of this knuckle's build are from`);
+    // All but the jig sheets, which nothing is cut by.
+    expect(
+      pagesOf(setup)
+        .filter((page) => page.includes("Steering part:"))
+        .every(says),
+    ).toBe(true);
+    expect(pagesOf(setup).filter(says).length).toBeGreaterThan(2);
+    expect(pagesOf({ ...setup, fromExample: null }).filter(says)).toEqual([]);
+    // What a variant is made of by its own words is no example's.
+    const pin = { steps: ORDERED.build.pin.steps };
+    const varied = laidOn({ ...own, variants: [{ name: "own pin", patch: { build: { pin } } }] });
+    const left = exampleFields(effectiveDocument(varied, "own pin")).map(keyText);
+    expect(left.length).toBeGreaterThan(20);
+    expect(left.filter((key) => key.startsWith("build.pin.steps"))).toEqual([]);
     // Of a truck that began as an example everything else stays as it was said.
     const marked = laidOn({
       ...own,

@@ -47,6 +47,21 @@ describe("what a change did to the main numbers", () => {
     });
   });
 
+  it("says nothing of a gap before that a check cut short did not prove, and that one now is so far", () => {
+    const cut = ({ report, ...known }: KnownTruck): KnownTruck => ({
+      ...known,
+      report: { ...report!, cutShort: true },
+    });
+    expect(changeTold(cut(narrow), wide, format)).toMatchObject({
+      worst: "worst gap now 3/16 in of rub",
+      before: "",
+    });
+    // A rub that was found is there.
+    expect(changeTold(cut(wide), cut(narrow), format).worst).toBe(
+      "worst gap was 3/16 in of rub, now so far 1/4 in",
+    );
+  });
+
   it("leaves out ways that are not known", () => {
     const { others } = changeTold({ ...wide, ways: null }, narrow, format);
     expect(others.join()).toMatch(/^scrub radius was [^;]+, now [^;,]+$/);

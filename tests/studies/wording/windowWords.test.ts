@@ -53,11 +53,13 @@ describe("the sentences of a window", () => {
     expect(windowSentences(closed, speech)[0]).toMatch(/no value .* is known to fit so far/);
   });
 
-  it("tell a window narrower than a sixteenth finer, never from more to less", () => {
+  it("tell a window narrower than a sixteenth finer, on the safe side, never from more to less", () => {
     const [fits, least, most] = told({ from: 139.9, to: 140.5, fromSetBy: PART, toSetBy: RANGE });
-    expect(fits).toMatch(/^Hub-face distance fits from 5\.5079 in to 5\.5315 in; /);
+    expect(fits).toMatch(/^Hub-face distance fits from 5\.5079 in to 5\.5314 in; /);
     expect(least).toMatch(/^Not less than 5\.5079 in: /);
-    expect(most).toMatch(/^Not more than 5\.5315 in: /);
+    expect(most).toMatch(/^Not more than 5\.5314 in: /);
+    const [one] = told({ from: 139.9, to: 139.9, fromSetBy: PART, toSetBy: RANGE });
+    expect(one).toMatch(/fits from 5\.5079 in to 5\.5079 in/);
     const [mm] = told({ from: 139.92, to: 139.97, fromSetBy: PART, toSetBy: RANGE }, "mm");
     expect(mm).toMatch(/fits from 139\.9200 mm to 139\.9700 mm/);
   });

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { exampleFields } from "../../../src/setup/exampleMarks.ts";
+import { exampleFields, withExampleAt } from "../../../src/setup/exampleMarks.ts";
 import { newTruckDocument } from "../../../src/setup/newTruck.ts";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import { keyText, parseKeyText, valueAt } from "../../../src/setup/types/keyPath.ts";
@@ -15,9 +15,14 @@ import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
 
 type Json = { readonly [key: string]: unknown };
 
-const measured = JSON.parse(
-  readFileSync(new URL("../../../shared/tape-measured.json", import.meta.url), "utf8"),
-) as Json & { readonly readings: readonly Json[]; readonly truck: Json };
+function shared(name: string) {
+  return JSON.parse(readFileSync(new URL(`../../../shared/${name}.json`, import.meta.url), "utf8"));
+}
+
+const measured = shared("tape-measured") as Json & {
+  readonly readings: readonly Json[];
+  readonly truck: Json;
+};
 
 function applied(document: unknown, units: "in" | "mm" = "in"): unknown {
   const { ask, issues } = measureAskOf(document, "truck.json");
@@ -202,6 +207,33 @@ describe("readings written into a setup", () => {
     const { body: _body, ...truck } = measured.truck;
     const bare = { ...plain, truck };
     expect(applied(bare)).toBe(bare);
+  });
+
+  it("keep the right inner end of a steering box that was typed where nothing of it is read", () => {
+    const box = shared("long-bed-steering-box");
+    const { truck } = applied({
+      ...box,
+      readings: [{ height: "lowerArm.frontPivot", is: 9.375 }],
+    }) as typeof box;
+    expect(truck.lowerArm.frontPivot[2]).toBeCloseTo(9.375, 3);
+    expect(truck.steering).toEqual(box.truck.steering);
+    expect(truck.steering.innerEndRight).toHaveLength(3);
+  });
+
+  it("of a truck that has marks leave what they fill in marked as nobody's, but for what they tell", () => {
+    const { build, ...own } = shared("ordered-knuckle");
+    const marked = withExampleAt({ ...own, build }, ["build"], "a knuckle") as typeof own;
+    const { pinAngle: _, ...knuckle } = own.knuckle;
+    const { droop: __, ...travel } = own.travel;
+    const [x, y] = own.truck.lowerArm.frontPivot;
+    const lowerArm = { ...own.truck.lowerArm, frontPivot: [x, y, ""] };
+    const readings = [{ height: "lowerArm.frontPivot", is: 9.375 }];
+    const open = { ...marked, knuckle, travel, truck: { ...own.truck, lowerArm }, readings };
+    const left = exampleFields(applied(open)).map(keyText);
+    expect(left.filter((key) => !/^(build|readings)/.test(key))).toEqual([
+      "knuckle.pinAngle",
+      "travel.droop",
+    ]);
   });
 
   it("write the right inner end of a steering box where it was read", () => {

@@ -1,4 +1,5 @@
 import { withExampleAt } from "../../../setup/exampleMarks.ts";
+import { valueAt } from "../../../setup/types/keyPath.ts";
 import { orderedParts } from "../../../studies/order/orderedParts.ts";
 import { USUAL_KNUCKLE, usualBuild } from "../../../studies/order/usualBuild.ts";
 import { currentCatalogs } from "../../parts/catalogs/shippedCatalogs.ts";
@@ -18,8 +19,11 @@ export function startUsual(): void {
   const value = usualBuild(knuckle, fileUnitsOf(state.document), ordered);
   state.beginGesture();
   state.applySuggestion({ path: ["build"], value, kind: "nearest" });
-  const built = withExampleAt(shownDocument(workbench.getState()), ["build"], USUAL_KNUCKLE);
-  const marks = (built as { readonly fromExample: unknown }).fromExample;
-  state.applySuggestion({ path: ["fromExample"], value: marks, kind: "nearest" });
+  const shown = shownDocument(workbench.getState());
+  const built = withExampleAt(shown, ["build"], USUAL_KNUCKLE);
+  for (const path of [["fromExample"], ["variants"]]) {
+    const value = valueAt(built, path);
+    if (value !== valueAt(shown, path)) state.applySuggestion({ path, value, kind: "nearest" });
+  }
   state.endGesture();
 }
