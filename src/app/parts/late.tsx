@@ -48,9 +48,11 @@ export function Late<P extends object>({ of, props, words }: LateProps<P>) {
   return (
     <>
       <p role="alert">{notFetched("This part of the page")} If it still is not, reload the page.</p>
-      <button type="button" className="button" onClick={() => setFailed(false)}>
-        Try again
-      </button>
+      <div className="row-tools">
+        <button type="button" className="button" onClick={() => setFailed(false)}>
+          Try again
+        </button>
+      </div>
     </>
   );
 }
