@@ -39,7 +39,7 @@ async function pressed(browser: Browser, address: string): Promise<Drawn> {
       AXES,
     );
     await page.goto(`${address}/#choose`, { waitUntil: "load" });
-    await page.locator(".verdict .verdict-word").waitFor();
+    await page.locator(".verdict .verdict-word:not([aria-hidden])").waitFor();
     await page.locator(".axes-sketch").waitFor();
     await page.waitForTimeout(1000);
     return await drawnAfterPress(page);

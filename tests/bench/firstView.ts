@@ -32,7 +32,7 @@ async function visit(browser: Browser, address: string): Promise<Visit> {
     setInterval(() => {
       const now = performance.now();
       if (document.querySelector(".pose-sentence p")?.textContent) seen.seen ??= now;
-      if (document.querySelector(".verdict .verdict-word")) seen.answered ??= now;
+      if (document.querySelector(".verdict .verdict-word:not([aria-hidden])")) seen.answered ??= now;
       if (document.querySelector(".axes-sketch")) seen.drawn ??= now;
     }, 4);
   });

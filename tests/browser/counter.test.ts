@@ -33,7 +33,7 @@ async function read(place: Locator): Promise<string> {
 
 /** The workbench's own answer, once it is there. */
 async function verdict(page: Page): Promise<string> {
-  await page.locator(".verdict .verdict-word").waitFor();
+  await page.locator(".verdict .verdict-word:not([aria-hidden])").waitFor();
   return read(page.locator(".verdict .verdict-sentence"));
 }
 

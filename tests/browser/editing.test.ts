@@ -108,7 +108,7 @@ describe("a field of the setup", () => {
     await page.setViewportSize({ width: 1180, height: 800 });
     const before = await camber(page);
     const answer = page.locator(".verdict");
-    await answer.locator(".verdict-word").waitFor();
+    await answer.locator(".verdict-word:not([aria-hidden])").waitFor();
     const heights = await answer.evaluateHandle((element) => {
       const seen: number[] = [];
       new ResizeObserver(() => seen.push(element.getBoundingClientRect().height)).observe(element);
