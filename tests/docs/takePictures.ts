@@ -187,7 +187,7 @@ async function worksheet(by: Browser): Promise<void> {
   await page.locator('input[type="file"]').first().setInputFiles(measured);
   await goTo(page, "Measure");
   await page.locator(".suspect").scrollIntoViewIfNeeded();
-  await keep("worksheet-doubt", page.locator(".readings-told"));
+  await keep("worksheet-doubt", page);
   await startOwn(page);
   for (const [name, is] of SHORT) {
     await page.getByRole("button", { name }).click();

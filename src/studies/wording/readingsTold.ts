@@ -2,7 +2,7 @@ import type { Reading } from "../../setup/types/readingTypes.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { NextReading, ReadingResidual, Suspect } from "../measure/measured.ts";
 import { lower } from "./asBuiltWords.ts";
-import { amountText, angleText, lengthText } from "./lengths.ts";
+import { amountText, angleText, lengthText, tellingFormat } from "./lengths.ts";
 import { gainSentence } from "./measureWords.ts";
 
 /** What a reading of a length or an angle is, as a person reads it. @param value mm, or radians of an angle */
@@ -45,7 +45,10 @@ export function suspectSentence(
 
 /** What would help most, and what it would do; "" = nothing would help by a tenth. @param name of the reading asked for */
 export function nextSentence(next: NextReading, name: string, format: LengthFormat): string {
-  const gain = gainSentence(next, (mm) => amountText(mm, format));
+  const { tells } = next;
+  // Fractions may read alike what differs by a tenth.
+  const shown = tells ? tellingFormat([tells.from, tells.to], amountText, format) : format;
+  const gain = gainSentence(next, (mm) => amountText(mm, shown));
   return gain === "" ? "" : `What would help most next: ${lower(name)}. ${gain}`;
 }
 

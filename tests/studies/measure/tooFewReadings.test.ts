@@ -6,6 +6,7 @@ import type { Measured } from "../../../src/studies/measure/measured.ts";
 import { measureTruck } from "../../../src/studies/measure/measureTruck.ts";
 import { TAPE_READINGS } from "../../../src/studies/measure/tapeReadings.ts";
 import { nextSentence } from "../../../src/studies/wording/measureWords.ts";
+import { nextSentence as nextOnPage } from "../../../src/studies/wording/readingsTold.ts";
 import { askFor, readOn, TRUE_POINTS, TWENTY_FIVE } from "./measureCases.ts";
 
 const JOINT = "lowerArm.ballJoint";
@@ -102,6 +103,11 @@ describe("too few readings", () => {
     );
     const little = { ...next!, tells: { ...next!.tells!, to: 0.91 * next!.tells!.from } };
     expect(nextSentence({ next: little } as Measured, { units: "mm" })).toBe("");
+    // On the page, in sixteenths, as much finer as tells the two apart.
+    const fine = { ...next!, tells: { ...next!.tells!, from: 4.9, to: 4.3 } };
+    expect(nextOnPage(fine, "Wheel center, up", { units: "in", fraction: 16 })).toContain(
+      "to about 0.169 in, now about 0.193 in",
+    );
     // Taken, it takes just that: the trace falls as was said.
     const taken = { ...readingOf(next!.ask, 250), index: 25 } as Reading;
     const now = measureTruck(askFor([...readings, taken], { candidates: TAPE_READINGS }));
