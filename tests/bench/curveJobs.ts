@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { line } from "d3-shape";
-import { plotBox, plotFrame } from "../../src/app/clear/plots/plotFrame.ts";
+import { curvePath, plotBox, plotFrame } from "../../src/app/clear/plots/plotFrame.ts";
 import { plotNames, plotSpec } from "../../src/app/clear/plots/plotSpecs.ts";
 import { GivenMeshes } from "../../src/app/state/givenMeshes.ts";
 import { type Truck, trucks } from "../../src/app/state/truck.ts";
@@ -35,12 +34,8 @@ export function curveJobs(): Job[] {
     for (const id of ids) {
       const spec = plotSpec(id, { truck, others: [], scale: "angle", travel: 0, steer: 0 });
       if (spec === null) continue;
-      const { x, y } = plotFrame(spec, plotBox(340, 220), null);
-      const draw = line<{ x: number; y: number | null }>()
-        .defined((p) => p.y !== null)
-        .x((p) => x(p.x))
-        .y((p) => y(p.y!));
-      for (const { points } of spec.series) sum += (draw(points) ?? "").length;
+      const frame = plotFrame(spec, plotBox(340, 220), null);
+      for (const { points } of spec.series) sum += curvePath(points, frame).length;
     }
     // How many places a line has, not where they are: each turn is of another truck.
     return Math.round(sum / 1000);

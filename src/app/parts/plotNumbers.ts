@@ -1,4 +1,4 @@
-import { scaleLinear } from "d3-scale";
+import { ticks } from "d3-array";
 import { withMinus } from "../../studies/wording/lengths.ts";
 import { lockText } from "../../studies/wording/poseWords.ts";
 import { degFromRad, formatAngle, radFromDeg } from "../../units/angle.ts";
@@ -84,9 +84,7 @@ export function ticksOf(
     return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * step * MM_PER_INCH);
   }
   const one = sizeOf(measure, units);
-  return scaleLinear([low / one, high / one], [0, 1])
-    .ticks(count)
-    .map((tick) => tick * one);
+  return ticks(low / one, high / one, count).map((tick) => tick * one);
 }
 
 /** How large the unit is that a scale counts in: mm, radians, a share, N/mm. */

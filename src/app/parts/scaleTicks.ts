@@ -1,4 +1,4 @@
-import { scaleLinear } from "d3-scale";
+import { tickStep, ticks } from "d3-array";
 import { withMinus } from "../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
@@ -8,6 +8,29 @@ import { type Measure, ticksOf, tickText } from "./plotNumbers.ts";
 export interface Tick {
   readonly at: number;
   readonly text: string;
+}
+
+type Ends = readonly [from: number, to: number];
+
+/** A straight scale: from values to places in a drawing, and back. */
+export interface LinearScale {
+  (value: number): number;
+  invert(place: number): number;
+  /** The place also of a value beyond the ends of a clamped scale. */
+  free(value: number): number;
+}
+
+/** Leads `values` to `places`, straight; all to the middle where the values are one. @param isClamped stays between its ends, both ways */
+export function linearScale(values: Ends, places: Ends, isClamped = false): LinearScale {
+  const along = (at: number, [a, b]: Ends, [c, d]: Ends, clamped: boolean) => {
+    const whole = b === a ? 0.5 : (at - a) / (b - a);
+    const share = clamped ? Math.min(1, Math.max(0, whole)) : whole;
+    return c * (1 - share) + d * share;
+  };
+  return Object.assign((value: number) => along(value, values, places, isClamped), {
+    invert: (place: number) => along(place, places, values, isClamped),
+    free: (value: number) => along(value, values, places, false),
+  });
 }
 
 /** The finest step, in inches, at which fractions read well: finer ones are told in decimals. */
@@ -48,9 +71,9 @@ function lengthTicks(low: number, high: number, count: number, format: LengthFor
       return { at, text: tickText(at, "length", format) };
     });
   }
-  const scale = scaleLinear([low / size, high / size], [0, 1]);
-  const text = scale.tickFormat(count, "f");
-  return scale
-    .ticks(count)
-    .map((value) => ({ at: value * size, text: withMinus(text(value).replace("−", "-")) }));
+  const decimals = Math.max(0, -Math.floor(Math.log10(tickStep(low / size, high / size, count)) + 1e-9));
+  return ticks(low / size, high / size, count).map((value) => ({
+    at: value * size,
+    text: withMinus(value.toFixed(decimals)),
+  }));
 }

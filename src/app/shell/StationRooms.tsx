@@ -1,5 +1,4 @@
 import { lazy, memo, type ReactElement, Suspense, useDeferredValue, useMemo, useRef } from "react";
-import { BuildRooms } from "../build/BuildRooms.tsx";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
 import { DockAnswer } from "../choose/compare/DockAnswer.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
@@ -23,6 +22,7 @@ import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { SetupPanel } from "../measure/SetupPanel.tsx";
 import { Fold } from "../parts/Fold.tsx";
 import { JumpBar } from "../parts/JumpBar.tsx";
+import { Late, LateBody } from "../parts/late.tsx";
 import type { Station } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
 import type { TypedDocument } from "../state/typedDocument.ts";
@@ -33,6 +33,9 @@ import { useDockOpen } from "./useDockOpen.ts";
 const CounterPanel = lazy(async () => ({
   default: (await import("../show/counter/CounterPanel.tsx")).CounterPanel,
 }));
+
+// Forms, drawings and sheets of the part are loaded where it is built.
+const BUILD = new LateBody(async () => (await import("../build/BuildRooms.tsx")).BuildRooms);
 
 // These follow when what is above them has had its turn.
 const Plots = memo(PlotsPanel);
@@ -67,7 +70,7 @@ export function StationRooms({ station, truck, document }: StationRoomsProps): R
     case "choose":
       return <ChooseRooms truck={truck} document={document} />;
     case "build":
-      return <BuildRooms truck={truck} />;
+      return <Late of={BUILD} props={{ truck }} words="Setting up what is built…" />;
     case "show":
       return (
         <Suspense fallback={<p className="station-wait">Setting up the pictures…</p>}>

@@ -1,6 +1,10 @@
+import { scaleLinear } from "d3-scale";
+import { line } from "d3-shape";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { curvePath } from "../../../src/app/clear/plots/plotFrame.ts";
 import { curveText, type PlotSpec, slopeText } from "../../../src/app/parts/plotNumbers.ts";
-import { scaleTicks } from "../../../src/app/parts/scaleTicks.ts";
+import { linearScale, scaleTicks } from "../../../src/app/parts/scaleTicks.ts";
 
 const IN = 25.4;
 const DEG = Math.PI / 180;
@@ -81,5 +85,43 @@ describe("a curve's own numbers", () => {
     expect(slopeText((-0.5 * DEG) / 10, spec("angle", "travel"), MILLIMETERS)).toBe("−0.500° per 10 mm");
     expect(slopeText(IN / DEG, spec("length", "roll"), INCHES)).toBe("1.000 in per °");
     expect(slopeText(-1e-9, spec("angle", "travel"), INCHES)).toBe("0.000° per in");
+  });
+});
+
+describe("a straight scale", () => {
+  const end = fc.double({ min: -1e4, max: 1e4, noNaN: true });
+  const ends = fc.tuple(end, end).filter(([a, b]) => Math.abs(a - b) > 1e-3);
+
+  it("leads to the same places and back as a library's, whichever way it runs, also past its ends", () => {
+    fc.assert(
+      fc.property(ends, ends, end, fc.boolean(), (values, places, at, isClamped) => {
+        const theirs = scaleLinear(values, places).clamp(isClamped);
+        const ours = linearScale(values, places, isClamped);
+        const near = (found: number, wanted: number) =>
+          expect(Math.abs(found - wanted)).toBeLessThan(1e-9 * (1 + Math.abs(wanted)));
+        near(ours(at), theirs(at));
+        near(ours.invert(at), theirs.invert(at));
+        near(ours.free(at), scaleLinear(values, places)(at));
+      }),
+    );
+    expect(linearScale([2, 2], [10, 30])(5)).toBe(scaleLinear([2, 2], [10, 30])(5));
+  });
+
+  it("draws a curve as a library does, broken at its holes", () => {
+    const point = fc.record({ x: fc.double({ min: -5, max: 5, noNaN: true }), y: fc.option(end) });
+    const [x, y] = [linearScale([-2, 3], [54, 340], true), linearScale([-1e4, 1e4], [200, 20])];
+    fc.assert(
+      fc.property(fc.array(point, { maxLength: 20 }), (points) => {
+        const theirs = line<(typeof points)[number]>()
+          .defined((p) => p.y !== null)
+          .x((p) => scaleLinear([-2, 3], [54, 340])(p.x))
+          .y((p) => y(p.y!))(points);
+        const [mine, wanted] = [curvePath(points, { x, y }), (theirs ?? "").replaceAll("Z", "")];
+        expect(mine.replace(/[^ML]/g, "")).toBe(wanted.replace(/[^ML]/g, ""));
+        const numbers = (path: string) => (path.match(/-?[\d.]+(e-?\d+)?/g) ?? []).map(Number);
+        for (const [i, n] of numbers(wanted).entries())
+          expect(Math.abs(numbers(mine)[i]! - n)).toBeLessThan(0.006);
+      }),
+    );
   });
 });

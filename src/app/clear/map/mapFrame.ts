@@ -1,5 +1,5 @@
-import { scaleLinear } from "d3-scale";
 import type { Setup } from "../../../setup/types/types.ts";
+import { linearScale } from "../../parts/scaleTicks.ts";
 
 /** Share of the travel within which a press takes a named height, and of full lock within which it goes straight. */
 const STANCE_PULL = 0.02;
@@ -33,7 +33,7 @@ export interface MapFrame {
 
 export function mapFrameOf(droop: number, bump: number): MapFrame {
   const { width, height, left, right, top, bottom } = MAP_BOX;
-  const x = scaleLinear([1, -1], [left, width - right]).clamp(true);
-  const y = scaleLinear([droop, bump], [height - bottom, top]).clamp(true);
-  return { x, y, steerAt: (at) => x.invert(at), travelAt: (at) => y.invert(at) };
+  const x = linearScale([1, -1], [left, width - right], true);
+  const y = linearScale([droop, bump], [height - bottom, top], true);
+  return { x, y, steerAt: x.invert, travelAt: y.invert };
 }

@@ -1,32 +1,16 @@
-import {
-  symbol,
-  symbolCircle,
-  symbolCross,
-  symbolDiamond,
-  symbolSquare,
-  symbolStar,
-  symbolTriangle,
-  symbolWye,
-} from "d3-shape";
-
-/** Marks in the order that curves take them: each is told from the next without color. */
-const SYMBOLS = [
-  symbolCircle,
-  symbolSquare,
-  symbolTriangle,
-  symbolDiamond,
-  symbolCross,
-  symbolStar,
-  symbolWye,
+/** Marks in the order that curves take them, of one size, in px about their middle: each is told from the next without color. */
+const PATHS = [
+  "M3.29,0A3.29,3.29,0,1,1,-3.29,0A3.29,3.29,0,1,1,3.29,0",
+  "M-2.92,-2.92h5.83v5.83h-5.83Z",
+  "M0,-5.12L4.43,2.56L-4.43,2.56Z",
+  "M0,-5.43L3.13,0L0,5.43L-3.13,0Z",
+  "M-3.91,-1.3H-1.3V-3.91H1.3V-1.3H3.91V1.3H1.3V3.91H-1.3V1.3H-3.91Z",
+  "M0,-5.5L1.24,-1.7L5.23,-1.7L2,0.65L3.23,4.45L0,2.1L-3.23,4.45L-2,0.65L-5.23,-1.7L-1.24,-1.7Z",
+  "M1.57,0.91V4.06H-1.57V0.91L-4.3,-0.67L-2.73,-3.39L0,-1.82L2.73,-3.39L4.3,-0.67Z",
 ];
 
 /** How many looks there are before they come again. */
 const LOOKS = 8;
-
-/** px², of a mark. */
-const SIZE = 34;
-
-const paths = SYMBOLS.map((type) => symbol(type, SIZE)() ?? "");
 
 /** The class that gives a curve, its marks and its name one color. */
 export function lookClass(of: number): string {
@@ -39,7 +23,7 @@ export function CurveMark({ of, x, y }: { of: number; x: number; y: number }) {
     <path
       className={`plot-mark ${lookClass(of)}`}
       transform={`translate(${x},${y})`}
-      d={paths[of % paths.length]!}
+      d={PATHS[of % PATHS.length]!}
     />
   );
 }

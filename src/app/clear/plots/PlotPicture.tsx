@@ -1,4 +1,3 @@
-import { line } from "d3-shape";
 import { memo, useId } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
@@ -6,7 +5,7 @@ import { unitText } from "../../parts/plotNumbers.ts";
 import { scaleTicks } from "../../parts/scaleTicks.ts";
 import { CurveMark, lookClass } from "./CurveMark.tsx";
 import { labelSpots } from "./labelSpots.ts";
-import type { PlotFrame } from "./plotFrame.ts";
+import { curvePath, type PlotFrame } from "./plotFrame.ts";
 import type { Span } from "./plotRange.ts";
 
 export type PlotPictureProps = {
@@ -28,10 +27,6 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
   const { box, x, y, across, up } = frame;
   const { width, height, left, right, top, bottom } = box;
   const clip = useId();
-  const draw = line<Series["points"][number]>()
-    .defined((p) => p.y !== null)
-    .x((p) => unclamped(frame, p.x))
-    .y((p) => y(p.y as number));
   const room = { left, right: width - right, top, bottom: height - bottom };
   const counts = [(room.right - left) / APART.x, (room.bottom - top) / APART.y] as const;
   return (
@@ -88,7 +83,7 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
           <g key={series.name}>
             <path
               className={`plot-curve plot-${series.line} ${series.isMain ? "plot-main" : ""} ${lookClass(series.of ?? i)}`}
-              d={draw(series.points) ?? ""}
+              d={curvePath(series.points, frame)}
             />
             {spec.series.length > 1 &&
               markedPoints(series, across, i).map((p) => (
@@ -111,12 +106,6 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
     </>
   );
 });
-
-/** A curve that is looked at closer runs out of the picture, not along its edge. */
-function unclamped({ x }: PlotFrame, value: number): number {
-  const [[d0, d1], [r0, r1]] = [x.domain(), x.range()] as [[number, number], [number, number]];
-  return r0 + ((r1 - r0) * (value - d0)) / (d1 - d0 || 1);
-}
 
 /** A few points of a curve that are in sight, each curve's at places of its own. */
 function markedPoints({ points }: Series, across: Span, i: number): Series["points"] {

@@ -1,5 +1,5 @@
-import { scaleLinear } from "d3-scale";
-import { type PlotSpec, plotOver } from "../../parts/plotNumbers.ts";
+import { type PlotSpec, plotOver, type Series } from "../../parts/plotNumbers.ts";
+import { type LinearScale, linearScale } from "../../parts/scaleTicks.ts";
 import { plotRange, type Span } from "./plotRange.ts";
 
 /** A drawing's size and what of it is beside the scales, px. */
@@ -26,8 +26,8 @@ export interface Zoom {
 /** Both scales of a plot, and what they hold. */
 export interface PlotFrame {
   readonly box: PlotBox;
-  readonly x: ReturnType<typeof scaleLinear<number, number>>;
-  readonly y: ReturnType<typeof scaleLinear<number, number>>;
+  readonly x: LinearScale;
+  readonly y: LinearScale;
   readonly across: Span;
   readonly up: Span;
 }
@@ -48,14 +48,32 @@ export function plotFrame(
   const across = zoom?.x ?? wholeSpan(spec);
   const up = zoom?.y ?? plotRange(spec, zoom?.x ?? null, band);
   const { width, height, left, right, top, bottom } = box;
-  const ends = isReversed(spec) ? [across.high, across.low] : [across.low, across.high];
+  const ends = isReversed(spec) ? ([across.high, across.low] as const) : ([across.low, across.high] as const);
   return {
     box,
     across,
     up,
-    x: scaleLinear(ends, [left, width - right]).clamp(true),
-    y: scaleLinear([up.low, up.high], [height - bottom, top]),
+    x: linearScale(ends, [left, width - right], true),
+    y: linearScale([up.low, up.high], [height - bottom, top]),
   };
+}
+
+/** A curve as an SVG path, broken at its holes. Looked at closer it runs out of the picture, not along its edge. */
+export function curvePath(points: Series["points"], { x, y }: Pick<PlotFrame, "x" | "y">): string {
+  let path = "";
+  let letter = "M";
+  for (const point of points) {
+    if (point.y === null) letter = "M";
+    else {
+      path += `${letter}${hundredths(x.free(point.x))},${hundredths(y(point.y))}`;
+      letter = "L";
+    }
+  }
+  return path;
+}
+
+function hundredths(pixels: number): number {
+  return Math.round(100 * pixels) / 100;
 }
 
 /** Whether the scale's larger numbers stand at the left. */
