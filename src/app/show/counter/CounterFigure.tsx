@@ -1,6 +1,7 @@
 import { type ReactNode, useRef } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useSize } from "../../parts/useSize.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import type { PictureContent } from "./pictures.ts";
 import { WheelPicture } from "./WheelPicture.tsx";
 import type { DrawingView, SheetPoint } from "./wheelDrawing.ts";
@@ -44,7 +45,8 @@ export function CounterFigure(props: CounterFigureProps) {
         )}
       </div>
       <figcaption>
-        <strong>{title}</strong> <span className="counter-figure-note">{note}</span>
+        <strong>{keepTogether(title)}</strong>{" "}
+        <span className="counter-figure-note">{keepTogether(note)}</span>
       </figcaption>
       {children}
     </figure>

@@ -1,3 +1,4 @@
+import { BALL_RADIUS } from "./drawingFrame.ts";
 import { pathOf } from "./pathOf.ts";
 import type { SheetPoint, WheelDrawing } from "./wheelDrawing.ts";
 
@@ -9,8 +10,6 @@ export type KnuckleLinesProps = {
 
 /** mm that the steering axis is drawn past its ball joints, and the pin past the hub face. */
 const PAST = 60;
-/** mm. Of a ball joint, as drawn. */
-const BALL_RADIUS = 15;
 
 /** The steering axis with its ball joints, the pin, and the hub face. */
 export function KnuckleLines({ drawing, perPx }: KnuckleLinesProps) {

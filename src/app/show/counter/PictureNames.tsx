@@ -1,35 +1,42 @@
-import type { DrawingFrame } from "./drawingFrame.ts";
-import { lines, pathOf } from "./pathOf.ts";
-import type { PictureName } from "./pictureNames.ts";
+import { pathOf } from "./pathOf.ts";
+import { FONT, LINE, type PlacedText } from "./pictureLayout.ts";
 
-export type PictureNamesProps = {
-  names: readonly PictureName[];
-  frame: DrawingFrame;
+export type TextLinesProps = Pick<PlacedText, "lines" | "x" | "y"> & {
+  /** Which letters it has. */
+  kind: keyof typeof FONT;
+  /** Its lines end at x. Default they begin there. */
+  isBefore?: boolean;
 };
 
-/** Letters in a line. */
-const LETTERS = 11;
+/** A text in its lines, about the middle of all of them. */
+export function TextLines({ lines, x, y, kind, isBefore = false }: TextLinesProps) {
+  return (
+    <text y={y} textAnchor={isBefore ? "end" : "start"} fontSize={FONT[kind]}>
+      {lines.map((line, i) => (
+        <tspan
+          // biome-ignore lint/suspicious/noArrayIndexKey: lines keep their order
+          key={i}
+          x={x}
+          dy={`${i === 0 ? 0.35 - 0.5 * LINE[kind] * (lines.length - 1) : LINE[kind]}em`}
+        >
+          {line}
+        </tspan>
+      ))}
+    </text>
+  );
+}
 
 /** What things are called, each with a line to it. */
-export function PictureNames({ names, frame: { names: end, perPx } }: PictureNamesProps) {
+export function PictureNames({ names }: { names: readonly PlacedText[] }) {
   return (
     <g className="wheel-names">
-      {names.map(({ text, to, v }) => {
-        const written = lines(text, LETTERS);
-        return (
-          <g key={text}>
-            <path className="wheel-name-line" d={pathOf([[end + 3 * perPx, v], to], false)} />
-            <circle cx={to[0]} cy={to[1]} r={2.4 * perPx} />
-            <text x={end} y={v} textAnchor="end">
-              {written.map((line, i) => (
-                <tspan key={line} x={end} dy={i === 0 ? `${0.35 - 0.5 * (written.length - 1)}em` : "1em"}>
-                  {line}
-                </tspan>
-              ))}
-            </text>
-          </g>
-        );
-      })}
+      {names.map(({ lines, x, y, to }) => (
+        <g key={lines.join(" ")}>
+          <path className="wheel-name-line" d={pathOf([[x + 3, y], to], false)} />
+          <circle cx={to[0]} cy={to[1]} r={2.4} />
+          <TextLines lines={lines} x={x} y={y} kind="name" isBefore />
+        </g>
+      ))}
     </g>
   );
 }

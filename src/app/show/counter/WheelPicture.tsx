@@ -1,7 +1,6 @@
 import "./wheelPicture.css";
 import { useId } from "react";
-import { lengthText } from "../../../studies/wording/lengths.ts";
-import { gapLabel, PICTURE_NAMES, pictureWords } from "../../../studies/wording/pictureTexts.ts";
+import { PICTURE_NAMES, pictureWords } from "../../../studies/wording/pictureTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { BodyDrawing } from "./bodyDrawing.ts";
 import { type DrawingFrame, drawingFrame, framePoints, type PictureSize } from "./drawingFrame.ts";
@@ -9,9 +8,9 @@ import { GapLeader } from "./GapLeader.tsx";
 import { HubFaceDimension } from "./HubFaceDimension.tsx";
 import { KnuckleLines } from "./KnuckleLines.tsx";
 import { Overlap } from "./Overlap.tsx";
-import { PictureNames } from "./PictureNames.tsx";
+import { PictureNames, TextLines } from "./PictureNames.tsx";
 import { loopsOf, pathOf } from "./pathOf.ts";
-import { pictureNames } from "./pictureNames.ts";
+import { pictureLayout } from "./pictureLayout.ts";
 import type { Pictured } from "./pictures.ts";
 import type { DrawingView, SheetPoint } from "./wheelDrawing.ts";
 
@@ -66,11 +65,6 @@ export type WheelPictureProps = {
   around?: readonly SheetPoint[];
 };
 
-/** Pixels from the wheel's foot to the first hub face dimension, and to the next. */
-const DIMENSION_AT = [24, 50] as const;
-const FONT = 15;
-/** Pixels between two labels, one below the other. */
-const LABEL_STEP = 62;
 const NO_POINTS: readonly SheetPoint[] = [];
 
 /**
@@ -81,92 +75,95 @@ export function WheelPicture(props: WheelPictureProps) {
   const { view, title, pictured, body, size, format, slack = 0, around = NO_POINTS } = props;
   const id = useId();
   const isFront = view === "front";
-  const points = [...pictured.flatMap(({ drawing }) => framePoints(drawing)), ...around];
+  const points = [...pictured.flatMap(({ drawing }) => framePoints(drawing, isFront)), ...around];
   const frame = drawingFrame(points, isFront, size, slack);
-  const { perPx, left, top, width, height } = frame;
+  const { perPx, left, top, width, height, inner } = frame;
   const [first] = pictured;
-  const firstV = first?.drawing.gap?.onPart[1] ?? top;
-  const lowest = top + height - (LABEL_STEP * pictured.length + 40) * perPx;
-  const labelTop = Math.max(top + 20 * perPx, Math.min(firstV - 20 * perPx, lowest));
+  const { names, gaps, dimensions } = pictureLayout(view, pictured, body, frame, format);
   return (
     <svg
       className="wheel-picture"
       viewBox={`${left} ${top} ${width} ${height}`}
       role="img"
       aria-label={`${title}. ${pictured.map((one) => pictureWords(one, format)).join(" ")}`}
-      style={{ fontSize: FONT * perPx }}
     >
       <PictureHatches id={id} perPx={perPx} pictured={pictured} />
-      {body.flatMap(({ name, beyond, before }) =>
-        [...beyond, ...(isFront ? [] : before)].map(({ points: line, isClosed }, i) => (
-          <path
-            // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and keep their order
-            key={`${name} ${i}`}
-            className={i < beyond.length ? "wheel-beyond" : "wheel-before"}
-            d={pathOf(line, isClosed)}
-          />
-        )),
-      )}
-      {isFront && first && (
-        <path className="wheel-floor" d={`M${left} ${first.drawing.contactPatch[1]}h${width}`} />
-      )}
-      {/* What lies behind any of the tires is hidden. */}
-      {pictured.map(({ letter, drawing }) => (
-        <path key={letter} className="wheel-cover" d={loopsOf([drawing.wheel, ...drawing.cut])} />
-      ))}
-      {[...pictured].reverse().map(({ letter, drawing }) => (
-        <g key={letter} className={`wheel-${letter}`}>
-          <path className="wheel-inside" d={pathOf(drawing.wheel, true)} />
-          <path className="wheel-tire" d={loopsOf(drawing.cut)} />
-          <KnuckleLines drawing={drawing} perPx={perPx} />
-        </g>
-      ))}
-      {body.flatMap(({ name, cuts }) =>
-        cuts.map(({ points: line, isClosed }, i) => (
-          <path
-            // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and keep their order
-            key={`${name} ${i}`}
-            className={isClosed ? "wheel-body" : "wheel-body-edge"}
-            d={pathOf(line, isClosed)}
-          />
-        )),
-      )}
-      {pictured.map((one) => (
-        <Overlap key={one.letter} pictured={one} body={body} id={id} perPx={perPx} />
-      ))}
-      {isFront &&
-        pictured.map(({ letter, drawing, hubFace }, i) => (
-          <HubFaceDimension
-            key={letter}
-            drawing={drawing}
-            at={frame.foot + DIMENSION_AT[i === 0 ? 0 : 1] * perPx}
-            perPx={perPx}
-            text={`${letter} ${lengthText(hubFace, format)}`}
-          />
+      <clipPath id={`${id}inner`}>
+        <rect
+          x={left + inner.left * perPx}
+          y={top}
+          width={(inner.right - inner.left) * perPx}
+          height={height}
+        />
+      </clipPath>
+      <g clipPath={`url(#${id}inner)`}>
+        {body.flatMap(({ name, beyond, before }) =>
+          [...beyond, ...(isFront ? [] : before)].map(({ points: line, isClosed }, i) => (
+            <path
+              // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and keep their order
+              key={`${name} ${i}`}
+              className={i < beyond.length ? "wheel-beyond" : "wheel-before"}
+              d={pathOf(line, isClosed)}
+            />
+          )),
+        )}
+        {isFront && first && (
+          <path className="wheel-floor" d={`M${left} ${first.drawing.contactPatch[1]}h${width}`} />
+        )}
+        {/* What lies behind any of the tires is hidden. */}
+        {pictured.map(({ letter, drawing }) => (
+          <path key={letter} className="wheel-cover" d={loopsOf([drawing.wheel, ...drawing.cut])} />
         ))}
-      {first && <PictureNames names={pictureNames(view, first, body, frame)} frame={frame} />}
-      {!isFront && <TruckFront frame={frame} />}
-      {pictured.map(({ letter, drawing, mark, allowance }, i) => {
-        if (!mark || !drawing.gap) return null;
-        const label = gapLabel(mark.entry.gap, allowance, format);
-        const at = [frame.labels, labelTop + i * LABEL_STEP * perPx] as const;
-        return (
-          <GapLeader key={letter} gap={drawing.gap} label={label} letter={letter} at={at} perPx={perPx} />
-        );
-      })}
+        {[...pictured].reverse().map(({ letter, drawing }) => (
+          <g key={letter} className={`wheel-${letter}`}>
+            <path className="wheel-inside" d={pathOf(drawing.wheel, true)} />
+            <path className="wheel-tire" d={loopsOf(drawing.cut)} />
+            <KnuckleLines drawing={drawing} perPx={perPx} />
+          </g>
+        ))}
+        {body.flatMap(({ name, cuts }) =>
+          cuts.map(({ points: line, isClosed }, i) => (
+            <path
+              // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and keep their order
+              key={`${name} ${i}`}
+              className={isClosed ? "wheel-body" : "wheel-body-edge"}
+              d={pathOf(line, isClosed)}
+            />
+          )),
+        )}
+        {pictured.map((one) => (
+          <Overlap key={one.letter} pictured={one} body={body} id={id} perPx={perPx} />
+        ))}
+        {isFront &&
+          pictured.map(({ letter, drawing }, i) => (
+            <HubFaceDimension key={letter} drawing={drawing} frame={frame} place={i} />
+          ))}
+      </g>
+      {/* In pixels: letters keep their size whatever the truck's. */}
+      <g transform={`translate(${left} ${top}) scale(${perPx})`}>
+        {dimensions.map((one) => (
+          <TextLines key={one.lines[0]} {...one} kind="gap" />
+        ))}
+        <PictureNames names={names} />
+        {!isFront && <TruckFront frame={frame} />}
+        {gaps.map((placed) => (
+          <GapLeader key={placed.letter} placed={placed} labels={frame.labels} />
+        ))}
+      </g>
     </svg>
   );
 }
 
+/** Pixels from the foot. */
+const FRONT_AT = 14;
+
 /** Says which way the truck drives on a picture from above: down the sheet. */
-function TruckFront({ frame: { left, top, width, height, perPx } }: { frame: DrawingFrame }) {
-  const [u, v] = [left + 0.5 * width, top + height - 14 * perPx];
+function TruckFront({ frame: { inner, size } }: { frame: DrawingFrame }) {
+  const [x, y] = [0.5 * (inner.left + inner.right), size.height - FRONT_AT];
   return (
     <g className="wheel-front">
-      <path d="M-6 -7H6L0 6Z" transform={`translate(${u - 66 * perPx} ${v}) scale(${perPx})`} />
-      <text x={u - 54 * perPx} y={v} dy="0.35em">
-        {PICTURE_NAMES.front}
-      </text>
+      <path d="M-6 -7H6L0 6Z" transform={`translate(${x - 66} ${y})`} />
+      <TextLines lines={[PICTURE_NAMES.front]} x={x - 54} y={y} kind="name" />
     </g>
   );
 }

@@ -1,16 +1,19 @@
-import type { SheetPoint, WheelDrawing } from "./wheelDrawing.ts";
+import { dimensionShift, type SheetPoint, type WheelDrawing } from "./wheelDrawing.ts";
 
 /** The piece of sheet that is shown, with room for names to its left, gaps to its right and dimensions below; mm but where it says. */
 export interface DrawingFrame {
   /** mm of the truck to a pixel of the page. */
   readonly perPx: number;
+  /** px. */
+  readonly size: PictureSize;
   readonly left: number;
   readonly top: number;
   readonly width: number;
   readonly height: number;
-  /** Where names end, and where the labels of gaps begin. */
+  /** Where names end, and where the labels of gaps begin; px from its left. Nothing is drawn past `inner`. */
   readonly names: number;
   readonly labels: number;
+  readonly inner: Box;
   /** The lowest of what is drawn; dimensions go below. */
   readonly foot: number;
 }
@@ -21,16 +24,37 @@ export interface PictureSize {
   readonly height: number;
 }
 
+/** A piece of the page, px from the frame's corner. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly foot: number;
+}
+
 /** Pixels. */
 const NAME_ROOM = 78;
-const LABEL_ROOM = 132;
+const LABEL_ROOM = 140;
 const DIMENSION_ROOM = 66;
-const FOOT_ROOM = 30;
+export const FOOT_ROOM = 30;
 const MARGIN = 10;
+/** Pixels from the foot of what is drawn to the first hub face dimension, and to the next. */
+const DIMENSION_AT = [24, 50] as const;
 
-/** Points that the frame must hold of a wheel. */
-export function framePoints({ outline, upperBallJoint, lowerBallJoint, pinStart, gap }: WheelDrawing) {
-  return [...outline, upperBallJoint, lowerBallJoint, pinStart, ...(gap ? [gap.onPart] : [])];
+/** mm. Of a ball joint, as drawn. */
+export const BALL_RADIUS = 15;
+/** mm below what is drawn where dimensions stand, about. */
+const BELOW = 100;
+
+/** Points that the frame must hold of a wheel. @param hasDimensions its hub face's distance is written below it */
+export function framePoints(drawing: WheelDrawing, hasDimensions: boolean): readonly SheetPoint[] {
+  const { outline, upperBallJoint, lowerBallJoint, pinStart, gap } = drawing;
+  const balls = [upperBallJoint, lowerBallJoint].map(([u, v]): SheetPoint => [u - BALL_RADIUS, v]);
+  const held = [...outline, ...balls, pinStart, ...(gap ? [gap.onPart] : [])];
+  if (!hasDimensions) return held;
+  const foot = Math.max(...held.map(([, v]) => v));
+  // The dimension leans with the pin.
+  return [...held, [pinStart[0] + dimensionShift(drawing, foot + BELOW)[0], foot]];
 }
 
 /**
@@ -62,12 +86,24 @@ export function drawingFrame(
   const start = left - NAME_ROOM * perPx - 0.5 * spare;
   return {
     perPx,
+    size: { width, height },
     left: start,
     top: top - MARGIN * perPx - 0.5 * over,
     width: width * perPx,
     height: height * perPx,
-    names: start + (NAME_ROOM - 8) * perPx,
-    labels: start + (width - LABEL_ROOM + 6) * perPx,
+    names: NAME_ROOM - 8,
+    labels: width - LABEL_ROOM + 6,
+    inner: { left: NAME_ROOM - 4, top: 0, right: width - LABEL_ROOM + 2, foot: height },
     foot,
   };
+}
+
+/** Puts a point of the sheet on the page, px from the frame's corner. */
+export function onPage({ left, top, perPx }: DrawingFrame): (point: SheetPoint) => SheetPoint {
+  return ([u, v]) => [(u - left) / perPx, (v - top) / perPx];
+}
+
+/** How far down the sheet a hub face's dimension stands at the hub face, mm. @param i its place among them */
+export function dimensionAt({ foot, perPx }: DrawingFrame, i: number): number {
+  return foot + DIMENSION_AT[i === 0 ? 0 : 1] * perPx;
 }

@@ -62,7 +62,7 @@ export function steeredAround(comparison: Comparison, { telling, above }: Pictur
       const pose = solvePose(truck.model.frontEnd, travel, steer);
       if (!pose.ok) return [];
       const plane = (above.cutAt ?? 0) + floorOf(pose);
-      return framePoints(wheelDrawing(truck.model, pose, side, "above", plane));
+      return framePoints(wheelDrawing(truck.model, pose, side, "above", plane), false);
     }),
   );
 }

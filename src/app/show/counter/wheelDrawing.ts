@@ -99,6 +99,13 @@ export function wheelDrawing(
   };
 }
 
+/** What moves the hub face square to the pin, so that it stands `at` down the sheet, mm; the pin's other end goes with it. */
+export function dimensionShift({ pinStart, hubFace }: WheelDrawing, at: number): SheetPoint {
+  const [du, dv] = [hubFace[0] - pinStart[0], hubFace[1] - pinStart[1]];
+  const share = Math.abs(du) < 1e-6 ? 0 : (at - hubFace[1]) / du;
+  return [-share * dv, share * du];
+}
+
 type Half = readonly (readonly Vec3[])[];
 
 /** The upper of two halves, or with −1 the lower one. */
