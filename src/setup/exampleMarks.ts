@@ -64,11 +64,18 @@ export function isRead(document: unknown, path: KeyPath): boolean {
   return readMarks(document)[keyText(path)] === true;
 }
 
-/** A document in which the numbers at some places, and no others, are worked out of its readings. */
+/**
+ * A document in which the numbers at some places, and no others, are worked out of its readings. Where that very number was said to
+ * be an example's it no longer is.
+ */
 export function withRead(document: unknown, paths: readonly KeyPath[]): unknown {
   if (exampleOf(document) === null) return document;
   const read = paths.map(keyText);
-  return read.length === 0 ? removeAt(document, [KEY, "read"]) : setAt(document, [KEY, "read"], read);
+  if (read.length === 0) return removeAt(document, [KEY, "read"]);
+  const marks = marksOf(document);
+  const stale = read.filter((key) => marks[key] === false);
+  const told = stale.reduce((all, key) => removeAt(all, [KEY, "mine", key]), document);
+  return setAt(told, [KEY, "read"], read);
 }
 
 /** Every field of a document that holds a number, a measure or points. */
@@ -174,15 +181,15 @@ function readMarks(document: unknown): Marks {
 }
 
 function isMine(marks: Marks, path: KeyPath, value: unknown): boolean {
+  // What is said of one coordinate is nearer than what is said of its point.
+  const key = `${keyText(path)}[`;
+  if (Array.isArray(value) && value.length > 0 && Object.keys(marks).some((one) => one.startsWith(key)))
+    return value.every((entry, i) => isMine(marks, [...path, i], entry));
   for (let end = path.length; end > 0; end--) {
     const said = marks[keyText(path.slice(0, end))];
-    if (said === true) return true;
-    if (said === false) break;
+    if (said !== undefined) return said;
   }
-  if (!Array.isArray(value)) return false;
-  const key = `${keyText(path)}[`;
-  if (!Object.keys(marks).some((one) => one.startsWith(key))) return false;
-  return value.length > 0 && value.every((entry, i) => isMine(marks, [...path, i], entry));
+  return false;
 }
 
 /** The deepest places at which a document differs from what it was, as it is now. */

@@ -128,7 +128,7 @@ describe("the counter view", () => {
     expect(told).toContain(`"narrow hub face" clears by ${narrow}`);
     // Beside the sign, which is not green, too.
     const sign = counterView(page).locator('.counter-tag[data-verdict="fromExample"]');
-    expect(await read(sign)).toContain(`from the example Everything clears by ${narrow}`);
+    expect(await read(sign)).toContain(`the example clears Everything clears by ${narrow}`);
     expect(await read(counterView(page))).toMatch(/does not say that a part or a truck is safe/);
     const size = await counterView(page)
       .locator(".counter-sentences p")

@@ -267,8 +267,7 @@ describe("the designer", () => {
       .poll(
         () =>
           rows.evaluateAll(
-            (all) =>
-              all.filter((row) => /rubs|close|clears|from the example/.test(row.textContent ?? "")).length,
+            (all) => all.filter((row) => /rubs|close|clears/.test(row.textContent ?? "")).length,
           ),
         {
           timeout: 60_000,

@@ -68,7 +68,7 @@ describe("the workbench on a desk", () => {
     await picture(page);
     await shot(page, "workbench-desk-light");
     await variant(page).selectOption({ label: "narrow hub face" });
-    expect(await verdict(page)).toMatch(/^From the example If the example.s numbers are this truck.s, /);
+    expect(await verdict(page)).toMatch(/^The example clears If the example.s numbers are this truck.s, /);
     await variant(page).selectOption({ label: "current truck" });
     expect(await verdict(page)).toMatch(/^Rubs /);
     expect(problems()).toEqual([]);

@@ -42,15 +42,22 @@ export function patternFiles(
 /** Longest name of a file without its ending. */
 const LONGEST = 60;
 
-/** A name as a file may be called everywhere, `template-lower-post-low`, with a number where it is taken; notes it as taken. */
-function freeStem(words: string, taken: Set<string>): string {
+/**
+ * Words as part of a file's name: letters and digits of any script, hyphens for all between; Latin letters without their accents.
+ * "" = they have none. @param most letters
+ */
+export function fileWords(words: string, most: number): string {
   const plain = words
     .normalize("NFKD")
-    .replace(/[\u0300-\u036f]/g, "")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-|-$/g, "")
-    .slice(0, LONGEST);
+    .replace(/(\p{Script=Latin})[\u0300-\u036f]+/gu, "$1")
+    .normalize("NFC")
+    .replace(/[^\p{L}\p{M}\p{N}]+/gu, "-");
+  return [...plain].slice(0, most).join("").replace(/^-|-$/g, "");
+}
+
+/** A name as a file may be called everywhere, `template-lower-post-low`, with a number where it is taken; notes it as taken. */
+function freeStem(words: string, taken: Set<string>): string {
+  const plain = fileWords(words.toLowerCase(), LONGEST);
   for (let i = 1; ; i++) {
     const stem = i === 1 ? plain : `${plain}-${i}`;
     if (taken.has(stem)) continue;

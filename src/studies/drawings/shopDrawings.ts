@@ -19,7 +19,7 @@ import { type CutPiece, cutPieces } from "./cutPieces.ts";
 import { drawingSheet } from "./drawingSheet.ts";
 import { jigPages } from "./jigPages.ts";
 import { notchPattern } from "./notchPattern.ts";
-import { type Named, patternFiles } from "./patternFiles.ts";
+import { fileWords, type Named, patternFiles } from "./patternFiles.ts";
 import { platePattern } from "./platePattern.ts";
 import { type PaperName, type ShopFile, shopFile } from "./shopFile.ts";
 
@@ -151,9 +151,8 @@ const LONGEST_NUMBER = 30;
 
 /** What the files of an order begin with, `TS-014-`; "" = no number that a file's name can hold. */
 function orderPrefix({ order }: Setup): string {
-  const plain = (order?.number ?? "").replace(/[^A-Za-z0-9]+/g, "-").slice(0, LONGEST_NUMBER);
-  const bare = plain.replace(/^-|-$/g, "");
-  return bare === "" ? "" : `${bare}-`;
+  const words = fileWords(order?.number ?? "", LONGEST_NUMBER);
+  return words === "" ? "" : `${words}-`;
 }
 
 function unwrittenOf(pages: readonly Page[]): readonly string[] {

@@ -9,7 +9,7 @@ const HEADLINES: Readonly<Record<AnswerState, string>> = {
   clear: "Clears",
   unfinished: "Not finished",
   unusual: "Unusual",
-  fromExample: "From the example",
+  fromExample: "The example clears",
   assumed: "Partly assumed",
 };
 
@@ -19,11 +19,14 @@ const WORDS: Readonly<Record<AnswerState, string>> = {
   clear: "clears",
   unfinished: "not finished",
   unusual: "unusual, not confirmed",
-  fromExample: "from the example",
+  fromExample: "the example clears",
   assumed: "partly assumed",
 };
 
-/** The one or few words over an answer. */
+/** What of a truck nobody has measured, over the doubt that tells how much of it. */
+const NOT_MEASURED = { fromExample: "from the example", assumed: WORDS.assumed } as const;
+
+/** The one or few words over an answer; of an example's numbers the answer is the example's, and said as its. */
 export function answerHeadline(state: AnswerState): string {
   return HEADLINES[state];
 }
@@ -139,7 +142,9 @@ function assumedText(setup: Setup): string {
 /** The same as a line for a terminal. @param file the file as the user named it */
 export function exampleLine(file: string, setup: Setup): string | null {
   const [doubt] = exampleDoubts(setup);
-  return doubt ? `${file}: ${answerWord(doubt.kind)}: ${doubt.text}` : null;
+  return doubt?.kind === "fromExample" || doubt?.kind === "assumed"
+    ? `${file}: ${NOT_MEASURED[doubt.kind]}: ${doubt.text}`
+    : null;
 }
 
 function countWords(count: number): string {

@@ -60,11 +60,11 @@ export function worstFactsText({ state, told }: WorstFacts, format: LengthFormat
     case "close":
       return `close ${amount}`;
     case "clear":
-      return `clears by ${amount}`;
+    case "fromExample":
+      return `${answerWord(state)} by ${amount}`;
     case "unfinished":
       return `${answerWord(state)}, so far ${amount}`;
     case "unusual":
-    case "fromExample":
     case "assumed":
       return `${answerWord(state)}: ${amount}`;
   }

@@ -73,7 +73,10 @@ const places = ({ joints, pin, plates }: BuildSetup) =>
 it.each([
   ["  1042 / B ", "1042-B-drawing.pdf"],
   ["../x", "x-drawing.pdf"],
-  ["№", "drawing.pdf"],
+  ["№ 7", "No-7-drawing.pdf"],
+  ["Zakázka č. 14", "Zakazka-c-14-drawing.pdf"],
+  ["Заказ-14й", "Заказ-14й-drawing.pdf"],
+  ["///", "drawing.pdf"],
 ])("the order's number %j begins the names of its files, in letters that a name can hold", (number, name) => {
   const setup = read({ ...ORDERED, order: { ...ORDERED.order, number } });
   const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");

@@ -236,6 +236,26 @@ describe("readings written into a setup", () => {
     ]);
   });
 
+  it("of a truck that has marks take the mark off a number filled from the layout once they tell it", () => {
+    const { build, ...own } = shared("ordered-knuckle");
+    const marked = withExampleAt({ ...own, build }, ["build"], "a knuckle") as typeof own;
+    const [x, y] = own.truck.lowerArm.frontPivot;
+    const lowerArm = { ...own.truck.lowerArm, frontPivot: [x, y, ""] };
+    const readings = [{ offset: "lowerArm.frontPivot", is: 10.5 }];
+    const filled = applied({ ...marked, truck: { ...own.truck, lowerArm }, readings }) as typeof own;
+    const left = (document: unknown) =>
+      exampleFields(document)
+        .map(keyText)
+        .filter((key) => !/^(build|readings)/.test(key));
+    expect(left(filled)).toEqual(["truck.lowerArm.frontPivot"]);
+    const told = applied({
+      ...filled,
+      readings: [...readings, { height: "lowerArm.frontPivot", is: 9.375 }],
+    });
+    expect(left(told)).toEqual([]);
+    expect(valueAt(told, ["truck", "lowerArm", "frontPivot", 2])).toBeCloseTo(9.375, 3);
+  });
+
   it("write the right inner end of a steering box where it was read", () => {
     const POINT = ["", "", ""];
     const arm = { pivot: POINT, end: POINT };

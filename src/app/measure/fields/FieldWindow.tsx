@@ -1,5 +1,5 @@
 import "./fieldWindow.css";
-import { useEffect, useLayoutEffect, useRef, useState } from "react";
+import { type CSSProperties, useEffect, useLayoutEffect, useRef, useState } from "react";
 import { useStore } from "zustand";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
 import { useSettled } from "../../parts/useSettled.ts";
@@ -8,9 +8,9 @@ import { fieldText } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { changedField, closeWindow } from "./changedField.ts";
 
-/** px. As tall as it gets, and room for its bar and what it says first: with less under its field it may stand over it. */
+/** px. As tall as it gets, and room for its bar and what it says first. */
 const MOST = 232;
-const LEAST = 130;
+const LEAST = 104;
 
 /** How little and how much a field may be, under it while it is the one that is being changed. */
 export function FieldWindow({ path }: { path: KeyPath }) {
@@ -20,12 +20,12 @@ export function FieldWindow({ path }: { path: KeyPath }) {
   return isGiven ? <UnderField fieldKey={key} /> : null;
 }
 
-/** Lies over what follows the field, so that nothing of the form moves when it comes, grows or goes. */
+/** Lies over the form, so that nothing of it moves when it comes, grows or goes; field and next field stay free where there is room. */
 function UnderField({ fieldKey }: { fieldKey: string }) {
   // A search for each key would take its time from the curves beside the fields.
   const { truck, good } = useSettled(true);
   const ref = useRef<HTMLElement>(null);
-  const [place, setPlace] = useState({ isAbove: false, room: MOST });
+  const [place, setPlace] = useState<CSSProperties>({ top: "100%", maxBlockSize: MOST });
   // Looked at once, as it comes: later it would jump.
   useLayoutEffect(() => {
     const field = ref.current?.parentElement;
@@ -37,8 +37,7 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
     <section
       ref={ref}
       className="field-window"
-      data-above={place.isAbove}
-      style={{ maxBlockSize: place.room }}
+      style={place}
       aria-label="How far the field changed last can go"
     >
       <button
@@ -59,24 +58,34 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
   );
 }
 
-/** Under the field where there is room for the first of it, else where there is more. */
-function placeOf(field: Element): { readonly isAbove: boolean; readonly room: number } {
+/** At the foot of what is seen of the form, past the next field; else over the field, the first of it; else right under it. */
+function placeOf(field: Element): CSSProperties {
   const { top, bottom } = field.getBoundingClientRect();
   const seen = seenOf(field);
-  const [under, over] = [seen.bottom - bottom, top - seen.top];
-  const isAbove = under < LEAST && over > under;
-  return { isAbove, room: Math.min(MOST, Math.max(LEAST, isAbove ? over : under)) };
+  const free = seen.bottom - Math.max(bottom, nextField(field)?.getBoundingClientRect().bottom ?? bottom);
+  if (free >= LEAST) return { bottom: bottom - seen.bottom, maxBlockSize: Math.min(MOST, free) };
+  if (top - seen.top >= LEAST) return { bottom: "100%", maxBlockSize: LEAST };
+  return { top: "100%", maxBlockSize: Math.min(MOST, Math.max(LEAST, seen.bottom - bottom)) };
 }
 
-/** px. What can be seen of the form: within what scrolls it, a phone's keyboard and the steps at its foot counted. */
+/** The field that the hand goes on to. */
+function nextField(field: Element): Element | undefined {
+  const all = [...(field.closest(".setup")?.querySelectorAll("[data-field]") ?? [])];
+  return all.slice(all.indexOf(field) + 1).find((one) => !field.contains(one) && one.checkVisibility());
+}
+
+/** px. What can be seen of the form: within what scrolls it, a phone's keyboard and what stands at the window's foot counted. */
 function seenOf(field: Element): { readonly top: number; readonly bottom: number } {
   const { offsetTop, height } = window.visualViewport ?? { offsetTop: 0, height: window.innerHeight };
-  const form = scrolling(field)?.getBoundingClientRect();
-  const steps = document.querySelector(".stations")?.getBoundingClientRect().top ?? 0;
-  const foot = steps > 0.5 * window.innerHeight ? steps : Number.POSITIVE_INFINITY;
+  const scroller = scrolling(field)?.getBoundingClientRect();
+  const feet = [".stations", ".curve-dock"].flatMap((one) => {
+    const at = document.querySelector(one)?.getBoundingClientRect().top ?? 0;
+    return at > 0.5 * window.innerHeight ? [at] : [];
+  });
+  const form = field.closest(".setup")?.getBoundingClientRect().top ?? 0;
   return {
-    top: Math.max(form?.top ?? 0, offsetTop),
-    bottom: Math.min(form?.bottom ?? Number.POSITIVE_INFINITY, offsetTop + height, foot),
+    top: Math.max(scroller?.top ?? 0, form, offsetTop),
+    bottom: Math.min(scroller?.bottom ?? Number.POSITIVE_INFINITY, offsetTop + height, ...feet),
   };
 }
 

@@ -29,7 +29,7 @@ import { ReadingCard, type ReadingCardProps } from "./ReadingCard.tsx";
 import { ReadingsTold } from "./ReadingsTold.tsx";
 import { StickCard } from "./StickCard.tsx";
 import { WorksheetSwitch } from "./WorksheetSwitch.tsx";
-import { goToLine, nextLine, shownLine, useWorksheetView, worksheetView } from "./worksheetView.ts";
+import { goToLine, nextLine, seeCard, shownLine, useWorksheetView, worksheetView } from "./worksheetView.ts";
 
 /** The worksheet: a card for the reading at hand, how far it is, and all of them in a list. */
 export function WorksheetPanel() {
@@ -38,9 +38,12 @@ export function WorksheetPanel() {
   const at = useWorksheetView((s) => s.at);
   const index = shownLine(states, at);
   const state = states[index];
-  // What is typed into the first that is not read must not turn the page under the hand that types it.
+  // What is typed into the first that is not read must not turn the page under the hand that types it; come back to, it is
+  // seen with all its keys.
   useEffect(() => {
-    if (at === null && state) worksheetView.setState({ at: keyText(state.path) });
+    if (at !== null || !state) return;
+    worksheetView.setState({ at: keyText(state.path) });
+    if (window.document.querySelector(".pad")?.checkVisibility()) seeCard();
   }, [at, state]);
   const progress = useMemo(() => progressOf(document), [document]);
   const isWaiting = useWaitingFor() !== null;

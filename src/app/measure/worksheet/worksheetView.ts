@@ -36,9 +36,14 @@ export function openLine(path: KeyPath): void {
  */
 export function goToLine(path: KeyPath): void {
   flushSync(() => openLine(path));
+  seeCard()?.querySelector<HTMLElement>("input, select")?.focus({ preventScroll: true });
+}
+
+/** Brings the card that is open into view, whole where it fits. */
+export function seeCard(): Element | null {
   const card = document.querySelector(".reading-card");
   card?.scrollIntoView({ block: "nearest" });
-  card?.querySelector<HTMLElement>("input, select")?.focus({ preventScroll: true });
+  return card;
 }
 
 /** The position of the line whose card is open; the first that is not read, else the last, where none was asked for. */

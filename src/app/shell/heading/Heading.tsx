@@ -20,13 +20,12 @@ export function Heading({ truck }: { truck: Truck | null }) {
         <h1 className="heading-name">Wellsweep</h1>
         <p className="heading-setup">
           <span>{truck ? truck.setup.name : (name ?? "no setup yet")}</span>
-          {/* Its room is there from the start: the heading keeps its height at the first change. */}
+          {/* Something always stands there: nothing moves at the first change. */}
           <span
             className="heading-dirty"
-            data-saved={!dirty || undefined}
-            title="kept in this browser, not yet saved to a file"
+            title={dirty ? "kept in this browser, not yet saved to a file" : undefined}
           >
-            not saved to a file
+            {dirty ? "not saved to a file" : "no unsaved changes"}
           </span>
         </p>
         {truck && <VariantPicker />}
