@@ -60,7 +60,11 @@ const LOADS = new LateBody(async () => (await import("./loads/LoadsBody.tsx")).L
 /** Forces, shares of yield and weight, folded away until they are asked for. */
 function LoadsPanel({ truck }: { truck: Truck }) {
   return (
-    <Fold id="loads" title="Loads" note={truck.setup.build === null ? "forces, no verdict" : "forces, shares of yield, no verdict"}>
+    <Fold
+      id="loads"
+      title="Loads"
+      note={truck.setup.build === null ? "forces, no verdict" : "forces, shares of yield, no verdict"}
+    >
       <Late of={LOADS} props={{ truck }} words="Setting up the loads…" />
     </Fold>
   );

@@ -38,6 +38,7 @@ it("not laid over, its curves are of the four parts that come nearest of all, wi
   const made = truckOf(text, "half-ton-limits.json", null);
   if (!made.ok) throw new TypeError(made.issues[0]!.mend);
   const { series } = gapOverSteer(made.value, 0);
+  const fine = gapOverSteer(made.value, 0, [], "lock", true).series;
   const all = series[0]!.points.map(({ x }) => {
     const pose = solvePose(made.value.model.frontEnd, 0, x);
     if (!pose.ok) throw new TypeError("stands");
@@ -58,5 +59,8 @@ it("not laid over, its curves are of the four parts that come nearest of all, wi
       const off = y! - all[k]!.get(name)!;
       expect(off).toBeGreaterThan(-1e-6);
       expect(off).toBeLessThan(1e-3 + 1e-6);
+      // As it is saved: as finely as it is known.
+      const saved = fine.find((one) => one.name === name)!.points[k]!.y!;
+      expect(Math.abs(saved - all[k]!.get(name)!)).toBeLessThan(1e-6);
     }
 });

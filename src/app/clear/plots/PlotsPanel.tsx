@@ -30,7 +30,8 @@ export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: 
   const ids = plotNames(truck).flatMap(({ id }) => (hidden.includes(id) ? [] : [id]));
   const curves = () => {
     const { travel, steer } = workbench.getState();
-    const specs = ids.flatMap((id) => plotSpec(id, { truck, others, scale, travel, steer }) ?? []);
+    const ask = { truck, others, scale, travel, steer, isFine: true };
+    const specs = ids.flatMap((id) => plotSpec(id, ask) ?? []);
     return plotsCsv(specs, truck.setup.units);
   };
   return (

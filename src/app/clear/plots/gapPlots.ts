@@ -26,6 +26,7 @@ export const gapOverSteer = memoLast(
     travel: number,
     others: readonly NamedTruck[] = NONE,
     scale: SteerScale = "lock",
+    isFine: boolean = false,
   ): PlotSpec => {
     const onScale = (of: Truck, curves: readonly Series[]) => {
       const { fromInput } = steerAxis(of, travel, scale);
@@ -36,7 +37,8 @@ export const gapOverSteer = memoLast(
             points: curve.points.map(({ x, y }) => ({ x: fromInput(x), y })),
           }));
     };
-    const curves = (of: Truck) => onScale(of, curvesOf(of, { over: "steer", at: travel }, others.length > 0));
+    const curves = (of: Truck) =>
+      onScale(of, curvesOf(of, { over: "steer", at: travel, isFine }, others.length > 0));
     return {
       id: "gap-steer",
       title: "Gap over steering at this height",
@@ -52,8 +54,8 @@ export const gapOverSteer = memoLast(
 
 /** Gap of each part (its nearer side) against height at this steer; with others laid over, the least of all of each truck. */
 export const gapOverTravel = memoLast(
-  (truck: Truck, steer: number, others: readonly NamedTruck[] = NONE): PlotSpec => {
-    const curves = (of: Truck) => curvesOf(of, { over: "travel", at: steer }, others.length > 0);
+  (truck: Truck, steer: number, others: readonly NamedTruck[] = NONE, isFine: boolean = false): PlotSpec => {
+    const curves = (of: Truck) => curvesOf(of, { over: "travel", at: steer, isFine }, others.length > 0);
     return {
       id: "gap-travel",
       title: "Gap over height at this steering",
@@ -109,10 +111,11 @@ function levelsOf(truck: Truck): { readonly at: number; readonly name: string }[
   ];
 }
 
-/** Along what gaps are told, and where the other of travel (mm) and steering stands. */
+/** Along what gaps are told, where the other of travel (mm) and steering stands, and whether as finely as they are known. */
 interface Cut {
   readonly over: "travel" | "steer";
   readonly at: number;
+  readonly isFine: boolean;
 }
 
 interface CutCurves extends Cut {
@@ -126,15 +129,16 @@ const known = new WeakMap<Truck, CutCurves>();
  * Curves of a truck, once as long as it is asked the same: others laid over it do not change with it.
  * @param isWhole of every part that moves against the wheel (if there is none: of all), else of the nearest alone
  */
-function curvesOf(truck: Truck, { over, at }: Cut, isWhole: boolean): readonly Series[] {
+function curvesOf(truck: Truck, cut: Cut, isWhole: boolean): readonly Series[] {
   const last = known.get(truck);
-  if (last?.over === over && last.at === at && last.isWhole === isWhole) return last.curves;
-  const curves = newCurves(truck, { over, at }, isWhole);
-  known.set(truck, { over, at, isWhole, curves });
+  const isSame = last?.over === cut.over && last.at === cut.at && last.isFine === cut.isFine;
+  if (isSame && last.isWhole === isWhole) return last.curves;
+  const curves = newCurves(truck, cut, isWhole);
+  known.set(truck, { ...cut, isWhole, curves });
   return curves;
 }
 
-function newCurves({ model, setup }: Truck, { over, at }: Cut, isWhole: boolean): Series[] {
+function newCurves({ model, setup }: Truck, { over, at, isFine }: Cut, isWhole: boolean): Series[] {
   const { droop, bump } = setup.travel;
   const xs = over === "travel" ? spread(droop, bump, POINTS) : spread(-1, 1, POINTS);
   const moving = model.pairs.filter(({ kind }) => kind !== "together");
@@ -146,7 +150,7 @@ function newCurves({ model, setup }: Truck, { over, at }: Cut, isWhole: boolean)
   for (const entries of gaps) {
     for (const { part, gap } of entries ?? []) least.set(part, Math.min(gap, least.get(part) ?? gap));
   }
-  const riding = isWhole && moving.length > 0 ? NO_GAPS : ridingGaps(model.pairs, least);
+  const riding = isWhole && moving.length > 0 ? NO_GAPS : ridingGaps(model.pairs, least, isFine ? 0 : COARSE);
   const parts = [...least, ...riding].sort((a, b) => a[1] - b[1]);
   return parts.slice(0, isWhole ? parts.length : MOST_PARTS).map(([part], i) => ({
     name: part,
@@ -160,12 +164,16 @@ function newCurves({ model, setup }: Truck, { over, at }: Cut, isWhole: boolean)
 }
 
 /** Of what rides together, the same at every pose and on both sides, the gaps that are among the nearest. */
-function ridingGaps(pairs: readonly Pair[], least: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+function ridingGaps(
+  pairs: readonly Pair[],
+  least: ReadonlyMap<string, number>,
+  coarse: number,
+): ReadonlyMap<string, number> {
   const beat = [...least.values()].sort((a, b) => a - b)[MOST_PARTS - 1] ?? Number.POSITIVE_INFINITY;
   const found = new Map<string, number>();
   for (const pair of pairs) {
     if (pair.kind !== "together" || found.has(pair.name)) continue;
-    found.set(pair.name, pair.roughGap(beat, COARSE));
+    found.set(pair.name, pair.roughGap(beat, coarse));
   }
   return new Map([...found].filter(([, gap]) => gap < beat));
 }

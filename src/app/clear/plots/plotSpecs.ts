@@ -24,12 +24,15 @@ export interface PlotAsk {
   /** Of the pose shown: mm, −1 … +1. Some plots are cuts at it. */
   readonly travel: number;
   readonly steer: number;
+  /** As finely as its numbers are known, which no picture shows and takes longer. Default false. */
+  readonly isFine?: boolean;
 }
 
 /** One plot; null where the truck has no such curve. */
-export function plotSpec(id: string, { truck, others, scale, travel, steer }: PlotAsk): PlotSpec | null {
-  if (id === "gap-steer") return gapOverSteer(truck, travel, others, scale);
-  if (id === "gap-travel") return gapOverTravel(truck, steer, others);
+export function plotSpec(id: string, ask: PlotAsk): PlotSpec | null {
+  const { truck, others, scale, travel, steer, isFine } = ask;
+  if (id === "gap-steer") return gapOverSteer(truck, travel, others, scale, isFine);
+  if (id === "gap-travel") return gapOverTravel(truck, steer, others, isFine);
   if (ROLL_KINDS.some((kind) => kind.id === id))
     return rollPlots(truck, travel, others).find((plot) => plot.id === id) ?? null;
   return alignmentPlot(id, truck, others, scale);

@@ -2,9 +2,12 @@ import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { bareUnit } from "../../../units/quantity.ts";
 import { type Measure, type PlotSpec, sizeOf } from "../../parts/plotNumbers.ts";
 
-/** What the plots show as CSV in long form: one line a point; lengths in `units`, angles in degrees, lock −1 … +1. */
+/**
+ * What the plots show as CSV in long form: one line a point, what its numbers are in words with their units beside them; lengths in
+ * `units`, angles in degrees, lock −1 … +1.
+ */
 export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {
-  const lines = ["plot,curve,x,x unit,y,y unit"];
+  const lines = ["plot,curve,along,at,unit of at,what,value,unit of value"];
   for (const { title, x, y, series } of plots) {
     for (const { name, points } of series) {
       for (const point of points) {
@@ -13,8 +16,10 @@ export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {
           [
             quoted(title),
             quoted(name),
+            quoted(x.label),
             bare(point.x, x.measure, units),
             unitOf(x.measure, units),
+            quoted(y.label),
             value,
             unitOf(y.measure, units),
           ].join(","),

@@ -71,9 +71,9 @@ describe("plots as CSV", () => {
 
   it("have a line a point in the units asked for, quoted as RFC 4180 has it, a hole left empty", () => {
     const [head, first, second, end] = plotsCsv(plots, "in").split("\r\n");
-    expect(head).toBe("plot,curve,x,x unit,y,y unit");
-    expect(first).toMatch(/^"Camber, over travel","left, ""aligned""",1,in,-1(\.0+\d*)?,deg$/);
-    expect(second).toBe('"Camber, over travel","left, ""aligned""",2,in,,deg');
+    expect(head).toBe("plot,curve,along,at,unit of at,what,value,unit of value");
+    expect(first).toMatch(/^"Camber, over travel","left, ""aligned""",travel,1,in,camber,-1(\.0+\d*)?,deg$/);
+    expect(second).toBe('"Camber, over travel","left, ""aligned""",travel,2,in,camber,,deg');
     expect(end).toBe("");
     expect(plotsCsv(plots, "mm")).toContain(",25.4,mm,");
   });
