@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { isSameTruck, withHubFace } from "../../src/app/show/counter/whatIf.ts";
+import { withHubFace } from "../../src/app/show/counter/whatIf.ts";
+import { isSameTruck } from "../../src/app/state/sameTruck.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { exampleText } from "./exampleText.ts";
 

@@ -58,7 +58,7 @@ function useTruckBefore(truck: Truck): Truck | null {
     const { document, file = "", meshes } = before ?? {};
     if (!document || !meshes || before?.documentId !== documentId) return null;
     const made = trucks.make(document, file, variant, meshes, isAligned);
-    return made.ok && made.value !== truck ? made.value : null;
+    return made.ok && made.value.motion !== truck.motion ? made.value : null;
   }, [before, documentId, variant, isAligned, truck]);
 }
 

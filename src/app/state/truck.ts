@@ -6,6 +6,7 @@ import type { Result, Setup } from "../../setup/types/types.ts";
 import { alignedFrom, type ModelAsk } from "../../studies/alignment/modelAsked.ts";
 import { type Model, modelOf } from "../../studies/model/model.ts";
 import { GivenMeshes } from "./givenMeshes.ts";
+import { isMovedAlike } from "./sameTruck.ts";
 import type { TypedDocument } from "./typedDocument.ts";
 
 /** A setup that goes together, with the model built from it. Its identity is the key of everything computed from it. */
@@ -18,6 +19,13 @@ export interface Truck {
   readonly bolted: Model;
   /** What a worker makes the same model of. */
   readonly ask: ModelAsk;
+  readonly motion: Motion;
+}
+
+/** What stands, moves and touches: one and the same for trucks that differ only in what is noted beside it. */
+export interface Motion {
+  /** null = not aligned yet. */
+  aligned: Motion | null;
 }
 
 /**
@@ -62,6 +70,8 @@ interface Made {
 function truckMaker(): TruckMaker {
   const known = new KnownParts();
   const made = new WeakMap<TypedDocument, Map<string | null, Made>>();
+  /** Of each variant the truck made last. */
+  const last = new Map<string | null, Truck>();
   return {
     make(document, file, variant, meshes, isAligned = false) {
       const ofDocument = made.get(document) ?? new Map<string | null, Made>();
@@ -70,7 +80,8 @@ function truckMaker(): TruckMaker {
       // Another name of the file makes no other truck; only issues tell it.
       if (one?.meshes !== meshes || (!one.result.ok && one.file !== file)) {
         const resolved = resolveShown(document, file, variant, meshes.forReading(), known);
-        const result = resolved.ok ? boltedTruck(resolved.value, file) : resolved;
+        const result = resolved.ok ? boltedTruck(resolved.value, file, last.get(variant)) : resolved;
+        if (result.ok) last.set(variant, result.value);
         one = { file, meshes, result, aligned: null };
         ofDocument.set(variant, one);
       }
@@ -84,13 +95,17 @@ function truckMaker(): TruckMaker {
 /** The page's one maker: a truck that two places show is one and the same, and worked out once. */
 export const trucks = truckMaker();
 
-/** A setup put together as bolted on. */
-export function boltedTruck(setup: Setup, file: string): Result<Truck> {
+/**
+ * A setup put together as bolted on.
+ * @param before a truck whose motion it shares where it moves alike: what was found of that stands. Default none
+ */
+export function boltedTruck(setup: Setup, file: string, before?: Truck): Result<Truck> {
   const built = modelOf(setup, file);
   if (!built.ok) return built;
   const { value: model } = built;
   const ask = { setup, file, isAligned: false };
-  return { ok: true, value: { file, setup: model.setup, model, bolted: model, ask } };
+  const motion = before && isMovedAlike(before.ask.setup, setup) ? before.motion : { aligned: null };
+  return { ok: true, value: { file, setup: model.setup, model, bolted: model, ask, motion } };
 }
 
 /** The truck aligned to its targets, or the very same where it cannot be. */
@@ -98,5 +113,7 @@ export function alignedTruck(truck: Truck): Truck {
   const { file, bolted, ask } = truck;
   const model = alignedFrom(bolted, file);
   if (model === null) return truck;
-  return { file, setup: model.setup, model, bolted, ask: { ...ask, isAligned: true } };
+  truck.motion.aligned ??= { aligned: null };
+  const motion = truck.motion.aligned;
+  return { file, setup: model.setup, model, bolted, ask: { ...ask, isAligned: true }, motion };
 }

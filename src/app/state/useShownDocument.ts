@@ -12,8 +12,11 @@ export function useShownDocument(variant: string | null): unknown {
   );
 }
 
-/** The same without the body, which the worker has already: what is asked is told by its text, and a scan is long. */
+/** What is asked about a truck is told by its text: a scan is long, and what is noted beside the truck asks nothing else. */
+const NOT_ASKED = [["truck", "body"], ["order"], ["jig"], ["asBuilt"]] as const;
+
+/** The same without the body, which the worker has already, and without what changes no answer. */
 export function useDocumentToAsk(variant: string | null): unknown {
   const shown = useShownDocument(variant);
-  return useMemo(() => removeAt(shown, ["truck", "body"]), [shown]);
+  return useMemo(() => NOT_ASKED.reduce<unknown>(removeAt, shown), [shown]);
 }

@@ -1,4 +1,4 @@
-import type { Truck } from "../state/truck.ts";
+import type { Motion, Truck } from "../state/truck.ts";
 import type { Answer, Given, JobName, Question } from "./jobs.ts";
 
 /** A question about a truck that somebody on the page wants answered. */
@@ -34,6 +34,12 @@ export interface Answered<J extends JobName> {
 /** Jobs about the pose shown: worked out anew with every move, so only the last answer is kept. */
 export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits", "section", "loads"]);
 
+/** Jobs that read nothing but what moves: a note beside the truck, as an order or a reading of the jig, leaves their answers standing. */
+const OF_MOTION: ReadonlySet<JobName> = new Set<JobName>([
+  ...(["check", "checkShare", "map", "limits", "geometry", "poseLimits", "wayEnds", "heights"] as const),
+  ...(["envelope", "section", "window", "solve", "chart", "change", "odds", "oddsShare"] as const),
+]);
+
 /** Jobs whose answers are large: kept of the trucks asked about last. */
 const LARGE: ReadonlySet<JobName> = new Set<JobName>(["map", "envelope", "section"]);
 const LARGE_KEPT = 4;
@@ -61,20 +67,21 @@ export interface Entry<J extends JobName = JobName> {
   shown: Answered<J>;
 }
 
-/** Answers by truck and job, for as long as the truck is kept somewhere. */
+/** Answers by truck and job, for as long as the truck, or one that moves alike, is kept somewhere. */
 export class AnswerCache {
-  readonly #places = new WeakMap<Truck, Map<string, Entry>>();
+  readonly #places = new WeakMap<Truck | Motion, Map<string, Entry>>();
   readonly #numbers = new WeakMap<object, number>();
   #lastNumber = 0;
   /** Trucks with large answers, the one answered last at the end. */
-  readonly #large: Truck[] = [];
+  readonly #large: (Truck | Motion)[] = [];
 
   constructor(private readonly seconds: number) {}
 
   /** The entry that answers a wish, or will. */
   entry<J extends JobName>(wish: Wish<J>): Entry<J> {
-    const ofTruck = this.#places.get(wish.truck) ?? new Map<string, Entry>();
-    this.#places.set(wish.truck, ofTruck);
+    const of = keptBy(wish);
+    const ofTruck = this.#places.get(of) ?? new Map<string, Entry>();
+    this.#places.set(of, ofTruck);
     const key = this.keyOf(wish);
     const place = FOLLOWS_POSE.has(wish.job) ? wish.job : key;
     const known = ofTruck.get(place);
@@ -106,9 +113,10 @@ export class AnswerCache {
   /** Forgets large answers of trucks that were answered long ago. @param isWanted keeps what somebody looks at */
   forgetOld({ wish }: Entry, isWanted: (entry: Entry) => boolean): void {
     if (!LARGE.has(wish.job)) return;
-    const before = this.#large.indexOf(wish.truck);
+    const of = keptBy(wish);
+    const before = this.#large.indexOf(of);
     if (before >= 0) this.#large.splice(before, 1);
-    this.#large.push(wish.truck);
+    this.#large.push(of);
     if (this.#large.length <= LARGE_KEPT) return;
     const places = this.#places.get(this.#large.shift()!);
     for (const [place, entry] of places ?? [])
@@ -121,4 +129,9 @@ export class AnswerCache {
     this.#numbers.set(thing, ++this.#lastNumber);
     return this.#lastNumber;
   }
+}
+
+/** What the answer to a wish is kept by. */
+function keptBy({ job, truck }: Wish<JobName>): Truck | Motion {
+  return OF_MOTION.has(job) ? truck.motion : truck;
 }

@@ -1,9 +1,56 @@
 import { expect, it } from "vitest";
+import demo from "../../../shared/half-ton-limits.json?raw";
+import { createWorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
 import { AnswerCache } from "../../../src/app/work/answerCache.ts";
+import type { JobName, Question } from "../../../src/app/work/jobs.ts";
+import { newOrder } from "../../../src/studies/order/writeOrder.ts";
 
 it("gives a file that is saved longer than anything that is waited for", () => {
   const cache = new AnswerCache(2);
   expect(cache.secondsFor("report")).toBeGreaterThan(60);
   for (const job of ["check", "map", "envelope", "odds"] as const)
     expect(cache.secondsFor("report")).toBeGreaterThan(cache.secondsFor(job));
+});
+
+it("a reading off the jig, an order begun and another title leave what was found of the truck standing; a number of the truck does not", () => {
+  const cache = new AnswerCache(2);
+  const store = createWorkbenchStore(demo, "test.json");
+  const { editField, applySuggestion, setAligned } = store.getState();
+  const places = () => {
+    const truck = store.getState().truck!;
+    const entry = <J extends JobName>(job: J, question: Question<J>) =>
+      cache.entry<J>({ job, truck, question, given: null as never });
+    return {
+      truck,
+      moved: [entry("check", null), entry("map", null), entry("wayEnds", null)],
+      read: entry("asBuilt", { isAligned: false }),
+    };
+  };
+  const notes = [
+    () => editField(["asBuilt", "left", "front"], "5 11/16"),
+    () => editField(["jig", "halfLength"], 8),
+    () => editField(["name"], "Another title"),
+    () => applySuggestion({ path: ["order"], value: newOrder(store.getState().document), kind: "nearest" }),
+    () => editField(["order", "hubFace"], "5 3/4"),
+  ];
+  for (const isAligned of [true, false]) {
+    setAligned(isAligned);
+    expect(store.getState().truck!.ask.isAligned).toBe(isAligned);
+    store.getState().removeField(["order"]);
+    for (const note of notes) {
+      const before = places();
+      note();
+      const after = places();
+      expect(after.moved.map((one, i) => one === before.moved[i])).toEqual([true, true, true]);
+    }
+    const before = places();
+    editField(["knuckle", "hubFace"], isAligned ? "5 3/4" : "5 7/8");
+    expect(places().moved.some((one, i) => one === before.moved[i])).toBe(false);
+  }
+  const before = places();
+  editField(["asBuilt", "left", "front"], "5 3/4");
+  const after = places();
+  expect(after.truck).not.toBe(before.truck);
+  // What the readings tell is asked anew.
+  expect(after.read).not.toBe(before.read);
 });

@@ -12,12 +12,13 @@ import { TAPE_MARK } from "../../../units/lengthUnits.ts";
 import { standingText } from "../../parts/standing.tsx";
 import { chosenPair, counter } from "../../state/counterStore.ts";
 import { memoLast } from "../../state/memoLast.ts";
+import { isSameTruck } from "../../state/sameTruck.ts";
 import { type Truck, trucks } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { type HubFaceRange, hubFaceRange, isSameTruck, truckAnswer, withHubFace } from "./whatIf.ts";
+import { type HubFaceRange, hubFaceRange, truckAnswer, withHubFace } from "./whatIf.ts";
 
 /** One of the two trucks compared. */
 export interface Contender {

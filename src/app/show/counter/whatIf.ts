@@ -3,41 +3,6 @@ import type { TruckAnswer } from "../../../studies/wording/counterFacts.ts";
 import { alignedTruck, boltedTruck, type Truck } from "../../state/truck.ts";
 import type { Answered } from "../../work/answerCache.ts";
 
-/** What a setup is called and how it was written, which changes nothing of the truck. */
-const NAMES: ReadonlySet<string> = new Set([
-  "name",
-  "variant",
-  "variantNames",
-  "fromExample",
-  "within",
-  "confirmed",
-]);
-
-/** Whether two trucks are one in every number, whatever their variants are called. */
-export function isSameTruck({ setup: a }: Pick<Truck, "setup">, { setup: b }: Pick<Truck, "setup">): boolean {
-  if (a === b) return true;
-  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
-  return [...keys].every(
-    (key) => NAMES.has(key) || isAlike(a[key as keyof typeof a], b[key as keyof typeof b]),
-  );
-}
-
-function isAlike(a: unknown, b: unknown): boolean {
-  if (Object.is(a, b)) return true;
-  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
-  // A scan has millions of numbers: their places as keys would hold the page for most of a second.
-  if (isNumbers(a) && isNumbers(b)) return a.length === b.length && a.every((one, i) => one === b[i]);
-  const keys = Object.keys(a);
-  if (keys.length !== Object.keys(b).length) return false;
-  return keys.every((key) =>
-    isAlike((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key]),
-  );
-}
-
-function isNumbers(one: object): one is Float64Array | Uint32Array {
-  return one instanceof Float64Array || one instanceof Uint32Array;
-}
-
 /** The truck with another hub face distance, mm, all else as it is; of an aligned one aligned anew. */
 export function withHubFace(truck: Truck, hubFace: number): Result<Truck> {
   const { setup, file, isAligned } = truck.ask;
