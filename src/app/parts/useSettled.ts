@@ -19,8 +19,6 @@ export interface Settled {
   readonly documentId: string;
   readonly document: TypedDocument | null;
   readonly truck: Truck | null;
-  /** What the truck was made of. */
-  readonly good: WorkbenchState["good"];
 }
 
 /**
@@ -63,18 +61,23 @@ export function useSettled(waits: boolean): Settled {
   return now;
 }
 
+/** Whether another truck than this is on the board already: what is told of this one can neither be kept nor called the answer. */
+export function useIsBehind(truck: Truck | null): boolean {
+  return useWorkbench((s) => s.truck !== truck);
+}
+
 /** What a truck comes nearest to; not told while another truck is on the board already. */
 export function useCheckNow(truck: Truck | null): Answered<"check"> | null {
-  const isBehind = useWorkbench((s) => s.truck !== truck);
+  const isBehind = useIsBehind(truck);
   const check = useAnswer("check", truck);
   return check && isBehind ? { ...check, answer: null, failure: null } : check;
 }
 
 /** The same as before where nothing of it differs. */
 function boardNow(before?: Settled): Settled {
-  const { documentId, document, truck, good } = workbench.getState();
+  const { documentId, document, truck } = workbench.getState();
   const isSame = before?.truck === truck && before.document === document && before.documentId === documentId;
-  return isSame ? before : { documentId, document, truck, good };
+  return isSame ? before : { documentId, document, truck };
 }
 
 /** Runs something when the next frame has been painted. @returns what calls it off */

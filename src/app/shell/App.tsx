@@ -60,7 +60,7 @@ export function App() {
         )}
         {truck && (
           <div className="rooms-below" inert={isFilled}>
-            <RoomsBelow station={station} truck={truck} document={document} />
+            <RoomsBelow station={station} truck={truck} />
           </div>
         )}
       </main>

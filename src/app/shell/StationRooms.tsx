@@ -26,7 +26,7 @@ import { Late, LateBody } from "../parts/late.tsx";
 import type { Station } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
 import type { TypedDocument } from "../state/typedDocument.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { useDockOpen } from "./useDockOpen.ts";
 
 // What a customer sees draws its own pictures: loaded where it is asked for.
@@ -131,7 +131,7 @@ function ClearRooms({ truck }: { truck: Truck }) {
 }
 
 function ChooseRooms({ truck, document }: Omit<StationRoomsProps, "station">) {
-  const { columns } = useVariantTrucks(document);
+  const columns = useVariantTrucks(document);
   const later = useDeferredValue(truck);
   return (
     <>
@@ -164,34 +164,33 @@ function ChooseRooms({ truck, document }: Omit<StationRoomsProps, "station">) {
 }
 
 /** What is too wide to stand beside the stage: below it the plots, or along the foot of the window the curves one chose. */
-export function RoomsBelow({ station, truck, document }: StationRoomsProps) {
+export function RoomsBelow({ station, truck }: Omit<StationRoomsProps, "document">) {
   switch (station) {
     case "clear":
-      return <PlotsBelow truck={truck} document={document} />;
+      return <PlotsBelow truck={truck} />;
     case "measure":
     case "choose":
-      return <Dock station={station} truck={truck} document={document} />;
+      return <Dock station={station} truck={truck} />;
     case "build":
     case "show":
       return null;
   }
 }
 
-function Dock({ station, truck, document }: StationRoomsProps) {
-  const { others, format } = useVariantTrucks(document);
+function Dock({ station, truck }: Omit<StationRoomsProps, "document">) {
+  const format = useFormat();
   const isOpen = useDockOpen(station);
   const later = useDeferredValue(truck);
   const answer = useMemo(() => <DockAnswer truck={later} format={format} />, [later, format]);
   // Open, its curves come before all else on the page.
   const board = useWorkbench((s) => (isOpen ? s.truck : null));
   return (
-    <Curves truck={board ?? later} rested={later} variants={others} format={format} isOpen={isOpen}>
+    <Curves truck={board ?? later} rested={later} isOpen={isOpen}>
       {answer}
     </Curves>
   );
 }
 
-function PlotsBelow({ truck, document }: Omit<StationRoomsProps, "station">) {
-  const { others, format } = useVariantTrucks(document);
-  return <Plots truck={useDeferredValue(truck)} variants={others} format={format} />;
+function PlotsBelow({ truck }: { truck: Truck }) {
+  return <Plots truck={useDeferredValue(truck)} />;
 }

@@ -19,6 +19,8 @@ export interface Truck {
   readonly bolted: Model;
   /** What a worker makes the same model of. */
   readonly ask: ModelAsk;
+  /** The document it was made of, with its variants (`setup.variant` = the one); null = of a text, or of a setup. */
+  readonly document: TypedDocument | null;
   readonly motion: Motion;
 }
 
@@ -80,7 +82,9 @@ function truckMaker(): TruckMaker {
       // Another name of the file makes no other truck; only issues tell it.
       if (one?.meshes !== meshes || (!one.result.ok && one.file !== file)) {
         const resolved = resolveShown(document, file, variant, meshes.forReading(), known);
-        const result = resolved.ok ? boltedTruck(resolved.value, file, last.get(variant)) : resolved;
+        const result = resolved.ok
+          ? boltedTruck(resolved.value, file, document, last.get(variant))
+          : resolved;
         if (result.ok) last.set(variant, result.value);
         one = { file, meshes, result, aligned: null };
         ofDocument.set(variant, one);
@@ -97,23 +101,29 @@ export const trucks = truckMaker();
 
 /**
  * A setup put together as bolted on.
+ * @param document what it was read from; default none
  * @param before a truck whose motion it shares where it moves alike: what was found of that stands. Default none
  */
-export function boltedTruck(setup: Setup, file: string, before?: Truck): Result<Truck> {
+export function boltedTruck(
+  setup: Setup,
+  file: string,
+  document: TypedDocument | null = null,
+  before?: Truck,
+): Result<Truck> {
   const built = modelOf(setup, file);
   if (!built.ok) return built;
   const { value: model } = built;
   const ask = { setup, file, isAligned: false };
   const motion = before && isMovedAlike(before.ask.setup, setup) ? before.motion : { aligned: null };
-  return { ok: true, value: { file, setup: model.setup, model, bolted: model, ask, motion } };
+  return { ok: true, value: { file, setup: model.setup, model, bolted: model, ask, document, motion } };
 }
 
 /** The truck aligned to its targets, or the very same where it cannot be. */
 export function alignedTruck(truck: Truck): Truck {
-  const { file, bolted, ask } = truck;
+  const { file, bolted, ask, document } = truck;
   const model = alignedFrom(bolted, file);
   if (model === null) return truck;
   truck.motion.aligned ??= { aligned: null };
   const motion = truck.motion.aligned;
-  return { file, setup: model.setup, model, bolted, ask: { ...ask, isAligned: true }, motion };
+  return { file, setup: model.setup, model, bolted, ask: { ...ask, isAligned: true }, document, motion };
 }

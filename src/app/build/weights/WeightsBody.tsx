@@ -17,7 +17,7 @@ import { KnucklePicture, type PictureFrame } from "./KnucklePicture.tsx";
 
 /** A card a variant: picture, weight, difference in words; all pictures to one scale. */
 export function WeightsBody() {
-  const { columns } = useVariantTrucks(useWorkbench((s) => s.document));
+  const columns = useVariantTrucks(useWorkbench((s) => s.document));
   const trucks = useMemo(() => columns.flatMap(({ truck }) => truck ?? []), [columns]);
   const views = useAnswers("knuckleView", trucks);
   const weights = useMemo(

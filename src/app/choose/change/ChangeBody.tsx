@@ -17,6 +17,7 @@ import { unitsFromMm } from "../../../units/lengthUnits.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { useIsBehind } from "../../parts/useSettled.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -33,6 +34,7 @@ export function ChangeBody({ truck }: { truck: Truck }) {
   const [order, setOrder] = useState(keptOrder);
   const { answered, speech } = useChanges(truck, true);
   const { document, format } = speech;
+  const isBehind = useIsBehind(truck);
   const report = useLastAnswer(answered);
   if (answered.failure !== null)
     return <p role="alert">The changes could not be worked out: {answered.failure}</p>;
@@ -46,7 +48,8 @@ export function ChangeBody({ truck }: { truck: Truck }) {
   const keep = (change: FoundChange) => {
     const { trim } = change;
     const title = changeTitle(change, speech);
-    const { documentId, variant } = workbench.getState();
+    const { documentId } = workbench.getState();
+    const { variant } = truck.setup;
     const put = (values: Parameters<typeof duplicate>[1]) => {
       const made = duplicate(title, values);
       const kept = shownDocument(workbench.getState());
@@ -81,7 +84,7 @@ export function ChangeBody({ truck }: { truck: Truck }) {
                   className="button"
                   aria-label={`Keep as a variant: ${title}`}
                   // Until it is found anew, the list is of the truck before.
-                  disabled={answered.answer === null}
+                  disabled={answered.answer === null || isBehind}
                   onClick={() => keep(change)}
                 >
                   Keep as a variant

@@ -1,12 +1,11 @@
 import { useMemo } from "react";
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
-import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
 import { isSameJson } from "../../../setup/editing/writtenValues.ts";
-import { removeAt } from "../../../setup/reading/setAt.ts";
 import { EFFORT } from "../../../studies/change/changeField.ts";
 import type { ChangeReport } from "../../../studies/change/changeTypes.ts";
 import type { ChangeSpeech } from "../../../studies/wording/changeWords.ts";
+import { askedOf } from "../../state/madeOf.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -25,13 +24,8 @@ interface Changes {
  * @param isWanted false = what is known of them is told, and no more is looked for
  */
 export function useChanges(truck: Truck, isWanted: boolean): Changes {
-  const whole = useWorkbench((s) => s.good?.document ?? null);
-  const variant = useWorkbench((s) => s.variant);
   const format = useFormat();
-  const document = useMemo(() => {
-    const shown = variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant);
-    return removeAt(shown, ["truck", "body"]);
-  }, [whole, variant]);
+  const document = askedOf(truck);
   // The order is a matter of reading: what is found does not depend on it.
   const questions = useMemo(() => [{ document, order: EFFORT }], [document]);
   const answered = useManyAnswers("change", truck, questions, isWanted)[0]!;

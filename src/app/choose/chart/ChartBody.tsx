@@ -1,8 +1,6 @@
 import "./chart.css";
 import { useMemo, useState } from "react";
-import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
 import { writtenValues } from "../../../setup/editing/writtenValues.ts";
-import { removeAt } from "../../../setup/reading/setAt.ts";
 import { axisPlace, entryChange } from "../../../studies/chart/chartAxis.ts";
 import { chartCsv } from "../../../studies/chart/chartDocument.ts";
 import { chartOrder, FIRST_CELLS } from "../../../studies/chart/chartOrder.ts";
@@ -20,6 +18,8 @@ import { CutShort } from "../../parts/CutShort.tsx";
 import { printAlone } from "../../parts/printAlone.ts";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { useIsBehind } from "../../parts/useSettled.ts";
+import { askedOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -41,15 +41,12 @@ const MOST_CELLS = 2500;
 
 /** Two fields, or a list of tires and one of wheels, against each other: what clears of all combinations. */
 export function ChartBody({ truck }: { truck: Truck }) {
-  const whole = useWorkbench((s) => s.good?.document ?? null);
-  const variant = useWorkbench((s) => s.variant);
   const [axes, setAxes] = useState(keptAxes);
   const [poses, setPoses] = useState(keptPoses);
-  const subject = useMemo((): AxisSubject => {
-    const shown = variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant);
-    // Without the body, which the worker has already.
-    return { document: removeAt(shown, ["truck", "body"]), setup: truck.bolted.setup, file: truck.file };
-  }, [whole, variant, truck]);
+  const subject = useMemo(
+    (): AxisSubject => ({ document: askedOf(truck), setup: truck.bolted.setup, file: truck.file }),
+    [truck],
+  );
   const read = useMemo(() => axes.map((axis) => readTypedAxis(axis, subject)), [axes, subject]);
   const [x, y] = read as [(typeof read)[number], (typeof read)[number]];
   const change = (i: 0 | 1, axis: AxisTyped) => {
@@ -104,6 +101,7 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
   const format = useFormat();
   const doubtsOf = useDoubts();
   const duplicate = useWorkbench((s) => s.duplicateAsVariant);
+  const isBehind = useIsBehind(truck);
   const [place, setPlace] = useState<Place | null>(null);
   const [isStopped, setStopped] = useState(false);
   const [columns, rows] = [ask.x.entries.length, ask.y.entries.length];
@@ -127,6 +125,7 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
   const isBusy = done < answers.length && failure === undefined;
   const at = within(place ?? chart.present ?? { column: 0, row: 0 }, columns, rows);
   const open = ({ column, row }: Place) => {
+    if (isBehind) return;
     const entries = [ask.x.entries[column]!, ask.y.entries[row]!];
     const after = [ask.x, ask.y].reduce((on, { key }, i) => {
       const found = axisPlace(key, subject.document, subject.file);
@@ -164,7 +163,7 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
         {done > 0 && chartSentences(chart, format).map((sentence) => <p key={sentence}>{sentence}</p>)}
       </div>
       <div className="chart-acts">
-        <button type="button" className="button" onClick={() => open(at)}>
+        <button type="button" className="button" disabled={isBehind} onClick={() => open(at)}>
           Keep this one as a variant
         </button>
         {!isBusy && (

@@ -6,9 +6,10 @@ import { kindsOf } from "../../clear/plots/alignmentPlots.ts";
 import { Plot } from "../../clear/plots/Plot.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { standingText } from "../../parts/standing.tsx";
+import { useIsBehind } from "../../parts/useSettled.ts";
+import { shownOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
-import { useShownDocument } from "../../state/useShownDocument.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
 import { FanForm } from "./FanForm.tsx";
@@ -31,7 +32,8 @@ export function FanPanel({ truck }: { truck: Truck }) {
 const NO_STEPS: readonly FanStep[] = [];
 
 function Fan({ truck }: { truck: Truck }) {
-  const document = useShownDocument(useWorkbench((s) => s.variant));
+  const document = shownOf(truck);
+  const isBehind = useIsBehind(truck);
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
   const isAligned = useWorkbench((s) => s.isAligned);
@@ -93,6 +95,7 @@ function Fan({ truck }: { truck: Truck }) {
             steps={steps}
             checks={steps.map((step) => (step.truck ? checks[trucks.indexOf(step.truck)]! : null))}
             format={format}
+            isBehind={isBehind}
             onKeep={(step) =>
               duplicate(
                 `${label.toLowerCase()} ${step.text}`,

@@ -13,13 +13,15 @@ export type FanTableProps = {
   /** One a step: null = it does not go together. */
   checks: readonly (Answered<"check"> | null)[];
   format: LengthFormat;
+  /** What is on the board is another truck by now: nothing can be kept. */
+  isBehind: boolean;
   onKeep: (step: FanStep) => void;
 };
 
 const SHOWN = ["Half track", "Camber", "Scrub radius", "Mechanical trail"];
 
 /** Each value of a fan with what follows from it, and a button that keeps it as a variant. */
-export function FanTable({ label, steps, checks, format, onKeep }: FanTableProps) {
+export function FanTable({ label, steps, checks, format, isBehind, onKeep }: FanTableProps) {
   const columns = NUMBERS.filter(({ name }) => SHOWN.includes(name)).map((number) => {
     const values = steps.map(({ truck }) => truck && number.read(truck.model));
     const isLength = number.measure === "length";
@@ -56,6 +58,7 @@ export function FanTable({ label, steps, checks, format, onKeep }: FanTableProps
                   type="button"
                   className="button"
                   aria-label={`Keep ${label} ${step.text} as a variant`}
+                  disabled={isBehind}
                   onClick={() => onKeep(step)}
                 >
                   Keep

@@ -17,8 +17,9 @@ import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { useIsBehind } from "../../parts/useSettled.ts";
+import { askedOf, shownOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
-import { useDocumentToAsk, useShownDocument } from "../../state/useShownDocument.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import type { Answered } from "../../work/answerCache.ts";
@@ -40,9 +41,7 @@ const START: Typed = { key: "knuckle.pinAngle", of: "camber", wanted: null, ends
 
 /** The value of a field that gives what is wanted; found while it is asked. */
 export function SolveBody({ truck }: { truck: Truck }) {
-  const variant = useWorkbench((s) => s.variant);
-  const shown = useShownDocument(variant);
-  const bodiless = useDocumentToAsk(variant);
+  const shown = shownOf(truck);
   const format = useFormat();
   const [typed, setTyped] = useState(START);
   const [isAsked, setAsked] = useState(false);
@@ -61,7 +60,7 @@ export function SolveBody({ truck }: { truck: Truck }) {
   const isReady =
     low !== null && high !== null && low < high && value !== null && (of !== "gap" || value >= 0);
   // A part of the body has to be told beside the field; all else the worker has.
-  const document = field.key.startsWith("truck.body") ? shown : bodiless;
+  const document = field.key.startsWith("truck.body") ? shown : askedOf(truck);
   const question = useMemo(() => {
     if (!isReady) return null;
     const target: SolveTarget = of === "bumpSteer" ? { of } : { of, value };
@@ -154,6 +153,7 @@ type SolveAnswerProps = {
 
 function SolveAnswer({ truck, answered, field, document, onCancel }: SolveAnswerProps) {
   const format = useFormat();
+  const isBehind = useIsBehind(truck);
   const { answer, failure, underWay } = answered;
   if (failure !== null) return <p role="alert">It could not be solved: {failure}</p>;
   if (answer === null)
@@ -178,7 +178,14 @@ function SolveAnswer({ truck, answered, field, document, onCancel }: SolveAnswer
       ))}
       <div className="solve-acts">
         {answer.found.map((one) => (
-          <KeepSolved key={one.value} one={one} report={answer} field={field} document={document} />
+          <KeepSolved
+            key={one.value}
+            one={one}
+            report={answer}
+            field={field}
+            document={document}
+            isBehind={isBehind}
+          />
         ))}
         <SaveMenu
           of="what was solved"
@@ -192,9 +199,16 @@ function SolveAnswer({ truck, answered, field, document, onCancel }: SolveAnswer
   );
 }
 
-type KeepSolvedProps = { one: Solved; report: SolveReport; field: WindowField; document: unknown };
+type KeepSolvedProps = {
+  one: Solved;
+  report: SolveReport;
+  field: WindowField;
+  document: unknown;
+  /** What is on the board is another truck by now. */
+  isBehind: boolean;
+};
 
-function KeepSolved({ one, report, field, document }: KeepSolvedProps) {
+function KeepSolved({ one, report, field, document, isBehind }: KeepSolvedProps) {
   const duplicate = useWorkbench((s) => s.duplicateAsVariant);
   const format = useFormat();
   const name = `${fieldName(field.path, document)} ${solvedText(one.value, report.kind, format)}`;
@@ -204,7 +218,13 @@ function KeepSolved({ one, report, field, document }: KeepSolvedProps) {
     duplicate(lower, writtenValues(document, after, [String(field.path[0])]));
   };
   return (
-    <button type="button" className="button" aria-label={`Keep ${name} as a variant`} onClick={keep}>
+    <button
+      type="button"
+      className="button"
+      aria-label={`Keep ${name} as a variant`}
+      disabled={isBehind}
+      onClick={keep}
+    >
       Keep {keepTogether(solvedText(one.value, report.kind, format))} as a variant
     </button>
   );

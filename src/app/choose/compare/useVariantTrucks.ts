@@ -1,12 +1,10 @@
 import { useDeferredValue, useMemo } from "react";
 import { variantNames } from "../../../setup/editing/resolveShown.ts";
-import { truckName } from "../../../studies/wording/truckName.ts";
-import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { GivenMeshes } from "../../state/givenMeshes.ts";
 import { memoLast } from "../../state/memoLast.ts";
 import { type Truck, trucks } from "../../state/truck.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
-import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
 
 /** One variant of the document put together; null where it has issues. */
 export interface NamedTruck {
@@ -41,35 +39,15 @@ export function truckOfDocument(
   return made.ok ? made.value : null;
 }
 
-export interface VariantTrucks {
-  /** The setup as it stands, then its variants; the same list until one changes. */
-  readonly columns: readonly NamedTruck[];
-  /** Those of them that stand and are not shown. */
-  readonly others: readonly { readonly name: string; readonly truck: NonNullable<NamedTruck["truck"]> }[];
-  readonly format: LengthFormat;
-}
-
 /** A document's setup and its variants as trucks, made when what is shown has had its turn. */
-export function useVariantTrucks(shown: TypedDocument | null): VariantTrucks {
+export function useVariantTrucks(shown: TypedDocument | null): readonly NamedTruck[] {
   const document = useDeferredValue(shown);
   const file = useWorkbench((s) => s.file);
   const meshes = useWorkbench((s) => s.meshes);
-  const variant = useWorkbench((s) => s.variant);
   const isAligned = useWorkbench((s) => s.isAligned);
-  const format = useFormat();
   const names = JSON.stringify(variantNames(document));
-  const columns = useMemo(
+  return useMemo(
     () => (document === null ? [] : namedTrucks(document, file, meshes, names, isAligned)),
     [document, file, meshes, names, isAligned],
   );
-  const others = useMemo(
-    () =>
-      columns.flatMap((column) =>
-        column.truck && column.variant !== variant
-          ? [{ name: truckName(column.variant), truck: column.truck }]
-          : [],
-      ),
-    [columns, variant],
-  );
-  return { columns, others, format };
 }

@@ -1,9 +1,8 @@
 import "./curveDock.css";
 import { memo, type ReactNode, useLayoutEffect, useRef, useState } from "react";
-import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { Truck } from "../../state/truck.ts";
-import type { NamedTruck } from "./alignmentPlots.ts";
-import { useLaidOver } from "./laidOver.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
+import { useLaid } from "./laidOver.ts";
 import { LayOver, SteeringScale, WhichPlots } from "./PlotMenus.tsx";
 import { PlotTile } from "./PlotTile.tsx";
 import { choosePlots, usePlotChoice } from "./plotChoice.ts";
@@ -13,9 +12,6 @@ export type CurveDockProps = {
   truck: Truck;
   /** What curves out of sight are of: that truck, or the one before it while fields change. */
   rested: Truck;
-  /** What can be laid over the truck shown. */
-  variants: readonly NamedTruck[];
-  format: LengthFormat;
   isOpen: boolean;
   /** The answer in few words, where it is out of sight while fields change. */
   children: ReactNode;
@@ -28,15 +24,10 @@ function goOn(box: HTMLElement): void {
 }
 
 /** Any plots, along the foot of the window: they stay in view while fields change, and follow. */
-export const CurveDock = memo(function CurveDock({
-  truck,
-  rested,
-  variants,
-  format,
-  isOpen,
-  children,
-}: CurveDockProps) {
-  const others = useLaidOver(variants);
+export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, children }: CurveDockProps) {
+  const format = useFormat();
+  const laid = useLaid(truck);
+  const laidRested = useLaid(rested);
   const docked = usePlotChoice((s) => s.docked);
   const scale = usePlotChoice((s) => s.scale);
   const ids = plotNames(truck).flatMap(({ id }) => (docked.includes(id) ? [id] : []));
@@ -64,7 +55,7 @@ export const CurveDock = memo(function CurveDock({
         {isOpen && (
           <>
             <WhichPlots truck={truck} of="dock" />
-            <LayOver variants={variants} />
+            <LayOver laid={laid} />
             <SteeringScale />
           </>
         )}
@@ -74,16 +65,7 @@ export const CurveDock = memo(function CurveDock({
         <div ref={plots} className="curve-dock-plots" data-more={hasMore || undefined}>
           {ids.length === 0 && <p>No curve is chosen: choose some under “Which curves”.</p>}
           {ids.map((id) => (
-            <PlotTile
-              key={id}
-              id={id}
-              truck={truck}
-              rested={rested}
-              others={others}
-              scale={scale}
-              format={format}
-              isLow
-            />
+            <PlotTile key={id} id={id} laid={laid} rested={laidRested} scale={scale} format={format} isLow />
           ))}
         </div>
       )}

@@ -1,7 +1,6 @@
 import { Menu } from "../../parts/Menu.tsx";
 import type { Truck } from "../../state/truck.ts";
-import type { NamedTruck } from "./alignmentPlots.ts";
-import { layOver, useLaidOver } from "./laidOver.ts";
+import { hasVariants, type Laid, layOver, useLaidNames, useMaking, variantsBeside } from "./laidOver.ts";
 import { choosePlots, usePlotChoice } from "./plotChoice.ts";
 import { plotNames } from "./plotSpecs.ts";
 
@@ -37,18 +36,19 @@ export function WhichPlots({ truck, of }: { truck: Truck; of: "panel" | "dock" }
 }
 
 /** What is laid over the truck shown, any number of variants; nothing where there are none. */
-export function LayOver({ variants }: { variants: readonly NamedTruck[] }) {
-  const laid = useLaidOver(variants);
-  if (variants.length === 0) return null;
+export function LayOver({ laid: { truck, others } }: { laid: Laid }) {
+  const names = useLaidNames();
+  const making = useMaking();
+  if (!hasVariants(truck)) return null;
   return (
-    <Menu label={`Lay over${laid.length > 0 ? `: ${laid.length}` : ""}`} isLeft className="plot-menu">
+    <Menu label={`Lay over${others.length > 0 ? `: ${others.length}` : ""}`} isLeft className="plot-menu">
       {() => (
         <>
-          {variants.map(({ name }) => (
+          {variantsBeside(truck, making).map(({ name }) => (
             <label key={name}>
               <input
                 type="checkbox"
-                checked={laid.some((one) => one.name === name)}
+                checked={names.includes(name)}
                 onChange={(event) => layOver(name, event.target.checked)}
               />{" "}
               {name}

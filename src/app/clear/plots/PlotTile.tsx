@@ -2,10 +2,9 @@ import { memo, useCallback, useDeferredValue, useMemo, useRef } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { type PlotSpec, plotOver } from "../../parts/plotNumbers.ts";
 import { setStage, useStage } from "../../state/stageSettings.ts";
-import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
-import type { NamedTruck } from "./alignmentPlots.ts";
+import type { Laid } from "./laidOver.ts";
 import { Plot } from "./Plot.tsx";
 import type { SteerScale } from "./plotAxes.ts";
 import { plotSpec } from "./plotSpecs.ts";
@@ -14,10 +13,9 @@ import { usePrinting } from "./usePrinting.ts";
 
 export type PlotTileProps = {
   id: string;
-  truck: Truck;
-  /** What it is of as long as nobody sees it. Default `truck`. */
-  rested?: Truck;
-  others: readonly NamedTruck[];
+  laid: Laid;
+  /** What it is of as long as nobody sees it. Default `laid`. */
+  rested?: Laid;
   scale: SteerScale;
   format: LengthFormat;
   /** As of `Plot`. */
@@ -35,9 +33,8 @@ const CUT_AT = {
 /** One plot of a truck, linked to the pose. Nothing where the truck has no such curve. */
 export const PlotTile = memo(function PlotTile({
   id,
-  truck,
-  rested = truck,
-  others,
+  laid,
+  rested = laid,
   scale,
   format,
   isLow = false,
@@ -47,7 +44,7 @@ export const PlotTile = memo(function PlotTile({
   // A drag comes first: a plot follows when there is time, and not at all where nobody sees it.
   const isPrinting = usePrinting();
   const follows = isSeen || isPrinting;
-  const of = follows ? truck : rested;
+  const of = follows ? laid : rested;
   const travelNow = useWorkbench((s) => (follows ? s.travel : 0));
   const steerNow = useWorkbench((s) => (follows ? s.steer : 0));
   const roll = useStage((s) => s.roll);
@@ -56,8 +53,8 @@ export const PlotTile = memo(function PlotTile({
   const cutAt = CUT_AT[id as keyof typeof CUT_AT];
   const [cutTravel, cutSteer] = [cutAt === "travel" ? travel : 0, cutAt === "steer" ? steer : 0];
   const spec = useMemo(
-    () => plotSpec(id, { truck: of, others, scale, travel: cutTravel, steer: cutSteer }),
-    [id, of, others, scale, cutTravel, cutSteer],
+    () => plotSpec(id, { ...of, scale, travel: cutTravel, steer: cutSteer }),
+    [id, of, scale, cutTravel, cutSteer],
   );
   const onGo = useCallback((x: number) => spec && goTo(spec, x), [spec]);
   if (spec === null) return null;

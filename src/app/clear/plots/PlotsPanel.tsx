@@ -1,36 +1,29 @@
 import "./plotsPanel.css";
 import { memo } from "react";
-import type { LengthFormat } from "../../../units/formatLength.ts";
 import { printAlone } from "../../parts/printAlone.ts";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { StandingTag } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
-import type { NamedTruck } from "./alignmentPlots.ts";
-import { useLaidOver } from "./laidOver.ts";
+import { useLaid } from "./laidOver.ts";
 import { LayOver, SteeringScale, WhichPlots } from "./PlotMenus.tsx";
 import { PlotTile } from "./PlotTile.tsx";
 import { usePlotChoice } from "./plotChoice.ts";
 import { plotNames, plotSpec } from "./plotSpecs.ts";
 import { plotsCsv } from "./plotsCsv.ts";
 
-export type PlotsPanelProps = {
-  truck: Truck;
-  /** What can be laid over the truck shown. */
-  variants: readonly NamedTruck[];
-  format: LengthFormat;
-};
-
 /** Every plot, each linked to the pose: what the linkage does, and what nears the tire. */
-export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: PlotsPanelProps) {
-  const others = useLaidOver(variants);
+export const PlotsPanel = memo(function PlotsPanel({ truck }: { truck: Truck }) {
+  const format = useFormat();
+  const laid = useLaid(truck);
   const hidden = usePlotChoice((s) => s.hidden);
   const scale = usePlotChoice((s) => s.scale);
   const ids = plotNames(truck).flatMap(({ id }) => (hidden.includes(id) ? [] : [id]));
   const curves = () => {
     const { travel, steer } = workbench.getState();
-    const ask = { truck, others, scale, travel, steer, isFine: true };
+    const ask = { ...laid, scale, travel, steer, isFine: true };
     const specs = ids.flatMap((id) => plotSpec(id, ask) ?? []);
     return plotsCsv(specs, truck.setup.units);
   };
@@ -43,7 +36,7 @@ export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: 
         <StandingTag />
         <div className="plots-tools">
           <WhichPlots truck={truck} of="panel" />
-          <LayOver variants={variants} />
+          <LayOver laid={laid} />
           <SteeringScale />
           <SaveMenu
             of="the curves"
@@ -66,7 +59,7 @@ export const PlotsPanel = memo(function PlotsPanel({ truck, variants, format }: 
       </header>
       <div className="plots-grid">
         {ids.map((id) => (
-          <PlotTile key={id} id={id} truck={truck} others={others} scale={scale} format={format} />
+          <PlotTile key={id} id={id} laid={laid} scale={scale} format={format} />
         ))}
       </div>
     </section>

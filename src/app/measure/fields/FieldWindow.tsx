@@ -23,7 +23,7 @@ export function FieldWindow({ path }: { path: KeyPath }) {
 /** Lies over the form, so that nothing of it moves when it comes, grows or goes; field and next field stay free where there is room. */
 function UnderField({ fieldKey }: { fieldKey: string }) {
   // A search for each key would take its time from the curves beside the fields.
-  const { truck, good } = useSettled(true);
+  const { truck } = useSettled(true);
   const ref = useRef<HTMLElement>(null);
   const [place, setPlace] = useState<CSSProperties>({ top: "100%", maxBlockSize: MOST });
   // Looked at once, as it comes: later it would jump.
@@ -48,12 +48,7 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
       >
         ✕
       </button>
-      <FieldWindowView
-        truck={truck}
-        variant={good?.variant ?? null}
-        field={fieldKey}
-        whole={good?.document}
-      />
+      <FieldWindowView truck={truck} field={fieldKey} />
     </section>
   );
 }

@@ -1,6 +1,5 @@
 import "./oddsLine.css";
 import { useMemo } from "react";
-import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
 import { oddsDocument } from "../../../studies/odds/oddsTruck.ts";
 import {
   againSentence,
@@ -8,8 +7,9 @@ import {
   type OddsSpeech,
   oddsSentence,
 } from "../../../studies/wording/oddsWords.ts";
+import { shownOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
-import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import type { Answered } from "../../work/answerCache.ts";
 import { useManyAnswers } from "../../work/useAnswer.ts";
@@ -53,13 +53,8 @@ interface Odds {
  * @param isWanted default true; false = what is known of them is told, and no more is worked out
  */
 export function useOdds(truck: Truck, isWanted = true): Odds {
-  const whole = useWorkbench((s) => s.good?.document ?? null);
   const format = useFormat();
-  const { variant } = truck.setup;
-  const shown = useMemo(
-    () => (variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant)),
-    [whole, variant],
-  );
+  const shown = shownOf(truck);
   const questions = useMemo(() => [{ document: oddsDocument(shown) }], [shown]);
   const answered = useManyAnswers("odds", truck, questions, isWanted)[0] ?? null;
   const speech = useMemo(() => ({ format, document: shown }), [format, shown]);

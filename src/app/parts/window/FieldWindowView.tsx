@@ -3,7 +3,6 @@ import { windowJson } from "../../../studies/documents/windowJson.ts";
 import { variantTicks } from "../../../studies/window/variantTicks.ts";
 import { isNothingKnown, windowSentences } from "../../../studies/wording/windowWords.ts";
 import type { Truck } from "../../state/truck.ts";
-import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { work } from "../../work/work.ts";
 import { CutShort } from "../CutShort.tsx";
@@ -14,12 +13,8 @@ import { WindowBar, type WindowBarProps } from "./WindowBar.tsx";
 
 export type FieldWindowViewProps = {
   truck: Truck;
-  /** The variant the truck is of; null = the setup without one. */
-  variant: string | null;
   /** The field's key: `knuckle.hubFace`. */
   field: string;
-  /** What the truck was made of. Default what is on the board. */
-  whole?: unknown;
   /** A value tried, mm or radians. Default the field's own. */
   value?: number;
   /** In a panel of its own: the variants stand on the bar, and its document can be saved. Default false. */
@@ -28,13 +23,11 @@ export type FieldWindowViewProps = {
 
 /** How little and how much a field may be: the bar, and in words what sets each end. */
 export function FieldWindowView(props: FieldWindowViewProps) {
-  const { truck, variant, field, value, isPanel = false } = props;
-  const board = useWorkbench((s) => s.good?.document ?? null);
-  const whole = props.whole ?? board;
-  const asked = useFieldWindow(truck, variant, field, props.whole);
+  const { truck, field, value, isPanel = false } = props;
+  const asked = useFieldWindow(truck, field);
   const ticks = useMemo(
-    () => (isPanel ? variantTicks(whole, truck.bolted.setup, field, truck.file) : []),
-    [isPanel, whole, truck, field],
+    () => (isPanel ? variantTicks(truck.document, truck.bolted.setup, field, truck.file) : []),
+    [isPanel, truck, field],
   );
   if (asked === null) return null;
   const { answer } = asked.answered;

@@ -30,7 +30,7 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
   const model = (first ?? second)?.truck.model ?? null;
   const pictures = picturesOf(comparison);
   const { front } = pictures;
-  const asked = useFieldWindow(secondOwn, chosen[1], "knuckle.hubFace");
+  const asked = useFieldWindow(secondOwn, "knuckle.hubFace");
   const window = held ? held.window : asked;
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const slack = slider ? 12.7 : 0;
