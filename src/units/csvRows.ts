@@ -79,6 +79,15 @@ export function csvText(rows: readonly (readonly string[])[]): string {
   return `${rows.map((row) => row.map(csvCell).join(",")).join("\n")}\n`;
 }
 
+/** Decimals that tell all that is known of a length, by its unit, and of any other number. */
+const DECIMALS = { in: 5, mm: 3 } as const;
+
+/** A number as a cell holds it: as fine as it is known, with no digits past that. @param units of a length; left out = of none */
+export function csvNumber(value: number, units: keyof typeof DECIMALS = "in"): string {
+  // + 0 turns −0 into 0
+  return String(Number(value.toFixed(DECIMALS[units])) + 0);
+}
+
 function csvCell(text: string): string {
   const plain = /^[=+@\t\r]|^-(?![\d.])/.test(text) ? `'${text}` : text;
   return /[",\n\r]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;

@@ -195,12 +195,41 @@ describe.each(ofThisRun(["the stage"], 1))("%s", () => {
     await page.getByRole("button", { name: "Pause the steering, lock to lock" }).click();
   });
 
+  it("lists everything that can be saved beside Save in the head, makes a file of it and says so", async () => {
+    const { page, problems } = await withStage();
+    const before = await page.locator(".stage").boundingBox();
+    await page.getByRole("button", { name: "Export…", exact: true }).click();
+    const saves = page.getByRole("dialog", { name: "Everything that can be saved" });
+    await saves.waitFor();
+    for (const of of [
+      "(STL, in mm)",
+      "(DXF, 1:1 in inches)",
+      "The whole sweep: alignment and gaps",
+      "The air springs (JSON)",
+    ])
+      expect(await saves.getByRole("button", { name: of }).count()).toBe(1);
+    expect(await faults(page)).toEqual([]);
+    const download = page.waitForEvent("download");
+    await saves.getByRole("button", { name: "(DXF, 1:1 in inches)" }).click();
+    await saves.getByRole("button", { name: "Cancel" }).waitFor();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe("fern-street-shop-half-ton-aligned-and-on-bags-section.dxf");
+    // As DXF tells that a drawing is in inches.
+    const path = join(import.meta.dirname, "..", ".shots", "section-saved.dxf");
+    await file.saveAs(path);
+    expect(await readFile(path, "utf8")).toMatch(/\$INSUNITS\s+70\s+1\s/);
+    await saves.getByText(`Saved ${file.suggestedFilename()}.`).waitFor();
+    await saves.getByRole("button", { name: "Close", exact: true }).click();
+    expect(await page.locator(".stage").boundingBox()).toEqual(before);
+    expect(problems()).toEqual([]);
+  });
+
   it("saves its picture as a PNG with what is written on it", async () => {
     const { page, problems } = await withStage();
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save the picture as PNG" }).click();
     const file = await download;
-    expect(file.suggestedFilename()).toBe("half-ton-limits.png");
+    expect(file.suggestedFilename()).toBe("fern-street-shop-half-ton-aligned-and-on-bags.png");
     const path = join(import.meta.dirname, "..", ".shots", "stage-saved.png");
     await file.saveAs(path);
     const bytes = await readFile(path);

@@ -1,17 +1,7 @@
 import "./saveMenu.css";
-import { useRef, useState } from "react";
+import { useEffect } from "react";
 import { Menu } from "./Menu.tsx";
-import { saveAs } from "./saveAs.ts";
-
-/** One file that can be saved of a panel. */
-export interface SavedFile {
-  /** What it is, as the menu says it: `JSON, as the command line prints it`. */
-  readonly name: string;
-  readonly file: string;
-  readonly type: string;
-  /** What it holds; long ones are worked out beside the page, tell how far they are, and are given up by the signal. */
-  readonly make: (signal: AbortSignal, onShare: (share: number) => void) => BlobPart | Promise<BlobPart>;
-}
+import { type SavedFile, useSaving } from "./useSaving.ts";
 
 export type SaveMenuProps = {
   /** What is saved, for who cannot see the panel it stands in: `the map`. */
@@ -21,28 +11,18 @@ export type SaveMenuProps = {
   isLeft?: boolean;
 };
 
-/** Everything of a panel that can be saved as a file. */
+/** ms for which it is told that a file is saved. */
+const TOLD_FOR = 8000;
+
+/** Everything of a panel that can be saved as a file. What is told of one stands where the menu stood: nothing moves for it. */
 export function SaveMenu({ of, files, isLeft = true }: SaveMenuProps) {
-  const underWay = useRef<AbortController | null>(null);
-  const [told, setTold] = useState<{ readonly text: string; readonly isBusy: boolean } | null>(null);
-  const [share, setShare] = useState<number | null>(null);
-  const save = async ({ name, file, type, make }: SavedFile) => {
-    underWay.current?.abort();
-    const giveUp = new AbortController();
-    underWay.current = giveUp;
-    setShare(null);
-    setTold({ text: `Making ${name}…`, isBusy: true });
-    try {
-      saveAs(file, type, await make(giveUp.signal, setShare));
-      setTold(null);
-    } catch (fault) {
-      if (giveUp.signal.aborted) return;
-      setTold({
-        text: `Not saved: ${fault instanceof Error ? fault.message : String(fault)}`,
-        isBusy: false,
-      });
-    }
-  };
+  const { told, save, putAway } = useSaving();
+  const isOver = told !== null && !told.isBusy;
+  useEffect(() => {
+    if (!isOver) return;
+    const timer = setTimeout(putAway, TOLD_FOR);
+    return () => clearTimeout(timer);
+  });
   return (
     <span className="save-menu">
       <Menu label={`Save ${of}…`} icon="Save…" isLeft={isLeft}>
@@ -62,22 +42,19 @@ export function SaveMenu({ of, files, isLeft = true }: SaveMenuProps) {
           ))
         }
       </Menu>
-      <span role="status" className="save-menu-told">
+      <span role="status" className="sr-only">
         {told?.text}
       </span>
-      {told?.isBusy && share !== null && <progress aria-label={told.text} max={1} value={share} />}
-      {told?.isBusy && (
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            underWay.current?.abort();
-            setTold(null);
-          }}
-        >
-          Cancel
+      <span
+        className={isLeft ? "menu-sheet menu-sheet-left save-menu-told" : "menu-sheet save-menu-told"}
+        hidden={told === null}
+      >
+        <span aria-hidden="true">{told?.text}</span>
+        {told?.isBusy && <progress aria-label={told.text} max={1} value={told.share ?? undefined} />}
+        <button type="button" className="button" onClick={putAway}>
+          {told?.isBusy ? "Cancel" : "Close"}
         </button>
-      )}
+      </span>
     </span>
   );
 }

@@ -1,11 +1,12 @@
 import { documentText } from "../../studies/documents/documentText.ts";
 import type { ReportAsk } from "../../studies/documents/reportText.ts";
+import { fileStem } from "../../studies/wording/fileStem.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { unusualDoubts } from "../../studies/wording/unusualReport.ts";
 import type { Truck } from "../state/truck.ts";
 import { savedReport } from "../work/savedReport.ts";
 import type { ShapeAsk } from "../work/shapeBytes.ts";
-import type { SavedFile } from "./SaveMenu.tsx";
+import type { SavedFile } from "./useSaving.ts";
 
 /** A document of a truck as the command line prints it, as a file to save. @param about what it holds, in words */
 export function reportFile(truck: Truck, ask: ReportAsk, about: string): SavedFile {
@@ -20,18 +21,11 @@ export function reportFile(truck: Truck, ask: ReportAsk, about: string): SavedFi
   };
 }
 
-const SHAPES = {
-  stl: { name: "surface (STL, mm)", type: "model/stl" },
-  glb: { name: "surface (GLB, meters)", type: "model/gltf-binary" },
-  dxf: { name: "section (DXF, 1:1)", type: "image/vnd.dxf" },
-  svg: { name: "section (SVG, 1:1)", type: "image/svg+xml" },
-} as const;
-
 /** The swept space as the command line writes it, as a file to save. */
 export function shapeFile(truck: Truck, ask: Omit<ShapeAsk, "of">): SavedFile {
-  const { name, type } = SHAPES[ask.format];
+  const { what, unit, type } = SHAPES[ask.format];
   return {
-    name: `Swept space, ${name}`,
+    name: `Swept space, ${what} (${ask.format.toUpperCase()}, ${unit ?? `1:1 in ${unitWords(truck)}`})`,
     type,
     file: `${stemOf(truck)}-${ask.plane ? "section" : "envelope"}.${ask.format}`,
     make: async (signal, onShare) =>
@@ -39,19 +33,45 @@ export function shapeFile(truck: Truck, ask: Omit<ShapeAsk, "of">): SavedFile {
   };
 }
 
-/** A document of an answer that the page has already, as a file to save. @param document as the command line has it */
-export function documentFile(truck: Truck, of: string, about: string, document: () => object): SavedFile {
+/** `unit` null = the truck's own. */
+const SHAPES = {
+  stl: { what: "surface", unit: "in mm", type: "model/stl" },
+  glb: { what: "surface", unit: "in meters", type: "model/gltf-binary" },
+  dxf: { what: "section", unit: null, type: "image/vnd.dxf" },
+  svg: { what: "section", unit: "prints 1:1", type: "image/svg+xml" },
+} as const;
+
+/** What lengths of a truck's files are in. */
+export function unitWords({ setup }: Truck): string {
+  return setup.units === "in" ? "inches" : "millimeters";
+}
+
+/**
+ * A document of an answer that the page has already, or gets when it is saved, as a file.
+ * @param document as the command line has it
+ */
+export function documentFile(
+  truck: Truck,
+  of: string,
+  about: string,
+  document: (...asked: Parameters<SavedFile["make"]>) => object | Promise<object>,
+): SavedFile {
+  const textOf = (made: object) => {
+    const { model } = truck;
+    return documentText(made, { model, unusual: unusualDoubts(model, formatOf(model.setup)) });
+  };
   return {
     name: `${about} (JSON)`,
     file: `${stemOf(truck)}-${of}.json`,
     type: "application/json",
-    make: () => {
-      const { model } = truck;
-      return documentText(document(), { model, unusual: unusualDoubts(model, formatOf(model.setup)) });
+    make: (...asked) => {
+      const made = document(...asked);
+      return made instanceof Promise ? made.then(textOf) : textOf(made);
     },
   };
 }
 
-function stemOf({ file }: Truck): string {
-  return file.replace(/\.[^.]*$/, "") || "truck";
+/** What files of a truck begin with. */
+export function stemOf({ setup, file }: Pick<Truck, "setup" | "file">): string {
+  return fileStem(setup, file);
 }

@@ -1,5 +1,6 @@
 import "./app.css";
-import { useEffect } from "react";
+import { lazy, Suspense, useEffect, useRef } from "react";
+import { useStore } from "zustand";
 import { StagePanel } from "../clear/StagePanel.tsx";
 import { VerdictPanel } from "../clear/VerdictPanel.tsx";
 import { DocReader } from "../docs/DocReader.tsx";
@@ -18,6 +19,7 @@ import { DropTarget } from "./DropTarget.tsx";
 import { Heading } from "./heading/Heading.tsx";
 import { RoomsBelow, StationRooms } from "./StationRooms.tsx";
 import { Stations, stationTitle } from "./Stations.tsx";
+import { savesOpen } from "./saves/savesOpen.ts";
 import { useDockOpen } from "./useDockOpen.ts";
 
 /** The workbench: one truck and its answer on top, whichever step of the job is at hand below. */
@@ -71,8 +73,23 @@ export function App() {
       <PacketLayer />
       <StartTruck />
       <DocReader />
+      <Saves />
     </DropTarget>
   );
+}
+
+// The list is loaded where somebody opens it, and stays: what is being made goes on when it is closed.
+const SavesDialog = lazy(() => import("./saves/SavesDialog.tsx"));
+
+function Saves() {
+  const isOpen = useStore(savesOpen, (s) => s.isOpen);
+  const wasOpened = useRef(false);
+  wasOpened.current ||= isOpen;
+  return wasOpened.current ? (
+    <Suspense>
+      <SavesDialog />
+    </Suspense>
+  ) : null;
 }
 
 /** Past the heading by one key: first in the tab order, seen only when they have the focus. */

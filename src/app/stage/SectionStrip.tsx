@@ -17,6 +17,9 @@ export type SectionStripProps = {
 /** mm that the slider moves in one step: an eighth of an inch, or 2 mm. */
 const STEP = { in: 3.175, mm: 2 } as const;
 
+/** mm. Planes this near are the same: the slider was not moved. */
+const SAME_PLACE = 0.05;
+
 /** Asked of no truck. */
 const NO_PLANE = { axis: "x", at: 0 } as const;
 
@@ -35,7 +38,7 @@ export function SectionStrip({ truck }: SectionStripProps) {
   if (plane === null) return null;
   const failure = section?.failure;
   const nearest = section?.answer?.nearest;
-  const { low, high } = sectionRange(truck, plane.axis, "left");
+  const { low, high, start } = sectionRange(truck, plane.axis, "left");
   const place = `${plane.axis} = ${lengthText(plane.at, format)}`;
   const short = SECTION_AXES.find(({ axis }) => axis === plane.axis)?.short;
   return (
@@ -53,6 +56,7 @@ export function SectionStrip({ truck }: SectionStripProps) {
       />
       <output htmlFor={id} className="strip-value">
         {place}
+        {Math.abs(plane.at - start) < SAME_PLACE && ", wheel center"}
       </output>
       <p className="strip-note">
         {failure

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { stemOf } from "../parts/reportFiles.ts";
 import { saveAs } from "../parts/saveAs.ts";
 import { type Play, setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
@@ -28,7 +29,7 @@ export function StageTools({ truck, isAlone }: StageToolsProps) {
     setFailure(null);
     try {
       const blob = await takePicture();
-      if (blob) saveAs(`${truck.file.replace(/\.[^.]*$/, "") || "truck"}.png`, "image/png", blob);
+      if (blob) saveAs(`${stemOf(truck)}.png`, "image/png", blob);
     } catch (error) {
       setFailure(error instanceof Error ? error.message : String(error));
     }

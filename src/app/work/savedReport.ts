@@ -1,19 +1,17 @@
 import type { Truck } from "../state/truck.ts";
 import type { Wish } from "./answerCache.ts";
-import type { Question, SavedContent } from "./jobs.ts";
+import type { Answer, JobName, Question, SavedContent } from "./jobs.ts";
 import { work } from "./work.ts";
 
 /**
- * A document or a file of a truck, worked out beside the page. @throws Error why there is none. @param signal gives it up
+ * The answer to one question about a truck, worked out beside the page. @throws Error why there is none. @param signal gives it up
  * @param onShare hears the share done, 0 … 1, of what tells it
  */
-export function savedReport(
-  truck: Truck,
-  ask: Question<"report">,
+export function answerOnce<J extends JobName>(
+  wish: Wish<J>,
   signal: AbortSignal,
   onShare: (share: number) => void,
-): Promise<NonNullable<SavedContent["content"]>> {
-  const wish: Wish<"report"> = { job: "report", truck, question: ask, given: null };
+): Promise<Answer<J>> {
   const who = {};
   return new Promise((done, failed) => {
     const end = () => {
@@ -25,7 +23,7 @@ export function savedReport(
       if (underWay?.share != null) onShare(underWay.share);
       if (failure === null && answer === null) return;
       end();
-      if (answer?.content != null) done(answer.content);
+      if (answer !== null) done(answer);
       else failed(new Error(failure ?? "there is no answer to save"));
     };
     const stop = work.subscribe(look);
@@ -36,4 +34,17 @@ export function savedReport(
     work.want(who, [wish as Wish<never>]);
     look();
   });
+}
+
+/** A document or a file of a truck, the same way. @throws Error why there is none */
+export async function savedReport(
+  truck: Truck,
+  ask: Question<"report">,
+  signal: AbortSignal,
+  onShare: (share: number) => void,
+): Promise<NonNullable<SavedContent["content"]>> {
+  const wish: Wish<"report"> = { job: "report", truck, question: ask, given: null };
+  const { content } = await answerOnce(wish, signal, onShare);
+  if (content === null) throw new Error("there is no answer to save");
+  return content;
 }

@@ -1,6 +1,6 @@
 import { parseKeyText } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { csvText } from "../../units/csvRows.ts";
+import { csvNumber, csvText } from "../../units/csvRows.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { AxisAsk, ChartAsk, ChartCell } from "./chartTypes.ts";
 
@@ -117,7 +117,7 @@ function shortKey(field: string): string {
   return String(parseKeyText(field)?.at(-1) ?? field);
 }
 
-/** A chart as a table for a spreadsheet, one line a cell, row by row, full precision; the header names every unit. */
+/** A chart as a table for a spreadsheet, one line a cell, row by row; the header names every unit. */
 export function chartCsv({ units, x, y, cells }: ChartDocument): string {
   const header = [
     shortKey(x.field),
@@ -131,16 +131,24 @@ export function chartCsv({ units, x, y, cells }: ChartDocument): string {
     "steer (share of lock)",
   ];
   const rows = cells.flatMap((row, j) =>
-    row.map((cell, i) => [x.labels[i]!, y.labels[j]!, ...cellValues(cell)]),
+    row.map((cell, i) => [x.labels[i]!, y.labels[j]!, ...cellValues(cell, units)]),
   );
   return csvText([header, ...rows]);
 }
 
-function cellValues(cell: CellDocument): string[] {
+function cellValues(cell: CellDocument, units: Setup["units"]): string[] {
   const empty = ["", "", "", "", "", ""];
   if ("issue" in cell) return [`does not go together: ${cell.issue}`, ...empty];
   if ("unfinished" in cell) return ["not finished", ...empty];
   const { verdict, gap, bound, part, side, travel, steer } = cell;
-  const number = (value: number | null | undefined) => (value == null ? "" : String(value + 0));
-  return [verdict, number(gap), number(bound), part ?? "", side ?? "", number(travel), number(steer)];
+  const length = (value: number | null | undefined) => (value == null ? "" : csvNumber(value, units));
+  return [
+    verdict,
+    length(gap),
+    length(bound),
+    part ?? "",
+    side ?? "",
+    length(travel),
+    steer === undefined ? "" : csvNumber(steer),
+  ];
 }

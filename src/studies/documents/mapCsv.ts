@@ -1,4 +1,5 @@
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
+import { csvNumber } from "../../units/csvRows.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { ClearanceMap } from "../map/clearanceMap.ts";
 import type { MapReport } from "../map/mapReport.ts";
@@ -12,7 +13,7 @@ import { withStandingColumn } from "./documentText.ts";
  */
 export function mapCsv({ map }: MapReport, model: Model): string {
   const { units } = model.setup;
-  const length = (mm: number) => String(unitsFromMm(mm, units) + 0); // + 0 turns −0 into 0
+  const length = (mm: number) => csvNumber(unitsFromMm(mm, units), units);
   const lines = [
     [
       "side",
@@ -29,7 +30,11 @@ export function mapCsv({ map }: MapReport, model: Model): string {
   for (const side of ["left", "right"] as const) {
     const { gap, pair, point } = map[side];
     for (let cell = 0; cell < gap.length; cell++) {
-      const place = [side, length(map.travels[Math.floor(cell / cols)]!), String(map.steers[cell % cols]!)];
+      const place = [
+        side,
+        length(map.travels[Math.floor(cell / cols)]!),
+        csvNumber(map.steers[cell % cols]!),
+      ];
       const status = map.reach.status[cell] as PoseStatus;
       const stuck = `${map.reach.side[cell] === 0 ? "left" : "right"} ${jointOf(status)} out of reach`;
       const found =

@@ -1,5 +1,6 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
+import { csvNumber } from "../../units/csvRows.ts";
 import { mmFromUnits, unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit } from "../../units/quantity.ts";
 import type { SuspensionRow, SuspensionSide } from "../curves/suspensionRow.ts";
@@ -85,7 +86,7 @@ export function sweepCsv(sweep: WholeSweep, model: Model): string {
   ];
   const poseRow = (along: "travel" | "steer", row: SweepRow, at: SuspensionRow | null): string[] => {
     const travel = told(row.travel, "length");
-    const place = [along, travel, String(row.steer)];
+    const place = [along, travel, csvNumber(row.steer)];
     if (!row.ok) return padded([...place, `${row.side} ${row.joint} out of reach`], head.length);
     return [
       ...place,
@@ -135,7 +136,7 @@ function headsOf(
   return columns.map(({ name, measure }) => `${before}${name}${names[measure]}`);
 }
 
-/** A number as a cell holds it, full precision; what is not there leaves it empty. */
+/** A number as a cell holds it; what is not there leaves it empty. */
 function cellsIn(units: LengthUnit) {
   const inUnits: Readonly<Record<Measure, (value: number) => number>> = {
     length: (mm) => unitsFromMm(mm, units),
@@ -144,9 +145,10 @@ function cellsIn(units: LengthUnit) {
     rate: (rate) => rateInUnits(rate, units),
     ratio: (ratio) => ratio,
   };
-  // + 0 turns −0 into 0
   return (value: number | null | undefined, measure: Measure) =>
-    value === null || value === undefined ? "" : String(inUnits[measure](value) + 0);
+    value === null || value === undefined
+      ? ""
+      : csvNumber(inUnits[measure](value), measure === "length" ? units : "in");
 }
 
 function padded(cells: readonly string[], to: number): string[] {

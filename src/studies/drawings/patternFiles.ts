@@ -1,4 +1,5 @@
 import type { Page } from "../../geometry/page.ts";
+import { fileWords } from "../wording/fileStem.ts";
 import { type FlatPattern, patternPage, patternSheets } from "./flatPattern.ts";
 import { type PaperName, type ShopFile, shopFile } from "./shopFile.ts";
 
@@ -41,19 +42,6 @@ export function patternFiles(
 
 /** Longest name of a file without its ending. */
 const LONGEST = 60;
-
-/**
- * Words as part of a file's name: letters and digits of any script, hyphens for all between; Latin letters without their accents.
- * "" = they have none. @param most letters
- */
-export function fileWords(words: string, most: number): string {
-  const plain = words
-    .normalize("NFKD")
-    .replace(/(\p{Script=Latin})[\u0300-\u036f]+/gu, "$1")
-    .normalize("NFC")
-    .replace(/[^\p{L}\p{M}\p{N}]+/gu, "-");
-  return [...plain].slice(0, most).join("").replace(/^-|-$/g, "");
-}
 
 /** A name as a file may be called everywhere, `template-lower-post-low`, with a number where it is taken; notes it as taken. */
 function freeStem(words: string, taken: Set<string>): string {

@@ -12,6 +12,7 @@ import {
   NOTHING_TO_DRAW,
   usualBuildCaution,
 } from "../wording/drawingWords.ts";
+import { fileWords } from "../wording/fileStem.ts";
 import { jigTitle } from "../wording/jigWords.ts";
 import { cutListCsv } from "./cutListCsv.ts";
 import { cutListPages } from "./cutListPages.ts";
@@ -19,7 +20,7 @@ import { type CutPiece, cutPieces } from "./cutPieces.ts";
 import { drawingSheet } from "./drawingSheet.ts";
 import { jigPages } from "./jigPages.ts";
 import { notchPattern } from "./notchPattern.ts";
-import { fileWords, type Named, patternFiles } from "./patternFiles.ts";
+import { type Named, patternFiles } from "./patternFiles.ts";
 import { platePattern } from "./platePattern.ts";
 import { type PaperName, type ShopFile, shopFile } from "./shopFile.ts";
 

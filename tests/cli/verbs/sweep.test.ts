@@ -158,20 +158,21 @@ describe("sweep --csv", () => {
     const { document } = capturedJson(["sweep", lip, "--steps", "3"]);
     const last = rows[5] ?? [];
     const cell = (name: string) => Number(last[header.indexOf(name)]);
+    const told = (value: number) => Number(value.toFixed(5));
     expect(last.slice(0, 4)).toEqual(["steer", "0", "1", "ok"]);
-    expect(cell("left camber (deg)")).toBe(document.bySteer[2].left.camber);
-    expect(cell("right wheel center Y (in)")).toBe(document.bySteer[2].right.wheelCenter[1]);
-    expect(cell("right gap to fender lip (in)")).toBe(document.bySteer[2].gaps[1].gap);
+    expect(cell("left camber (deg)")).toBe(told(document.bySteer[2].left.camber));
+    expect(cell("right wheel center Y (in)")).toBe(told(document.bySteer[2].right.wheelCenter[1]));
+    expect(cell("right gap to fender lip (in)")).toBe(told(document.bySteer[2].gaps[1].gap));
     const [, high] = rows;
     const inRow = (row: readonly string[] | undefined, name: string) => row?.[header.indexOf(name)];
     expect(inRow(high, "left camber gain (deg per in of travel)")).toBe(
-      String(document.byTravel[1].left.camberGain),
+      String(told(document.byTravel[1].left.camberGain)),
     );
     const rolled = rows[8];
     expect(rolled?.slice(0, 4)).toEqual(["roll", "0", "0", "ok"]);
-    expect(inRow(rolled, "body roll (deg)")).toBe(String(document.byRoll[2].roll));
-    expect(inRow(rolled, "left wheel's travel (in)")).toBe(String(document.byRoll[2].travel.left));
-    expect(inRow(rolled, "roll center to the left (in)")).toBe(String(document.byRoll[2].rollCenter.y));
+    expect(inRow(rolled, "body roll (deg)")).toBe(String(told(document.byRoll[2].roll)));
+    expect(inRow(rolled, "left wheel's travel (in)")).toBe(String(told(document.byRoll[2].travel.left)));
+    expect(inRow(rolled, "roll center to the left (in)")).toBe(String(told(document.byRoll[2].rollCenter.y)));
     expect(inRow(rolled, "left camber (deg)")).toBe("");
     // Of air spring and shock there is a column where the setup has them.
     expect(header.join()).not.toMatch(/spring|shock|wheel rate/);

@@ -16,7 +16,7 @@ import {
 } from "../../../studies/wording/chartWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { printAlone } from "../../parts/printAlone.ts";
-import { documentFile } from "../../parts/reportFiles.ts";
+import { documentFile, stemOf } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { useIsBehind } from "../../parts/useSettled.ts";
 import { askedOf } from "../../state/madeOf.ts";
@@ -172,7 +172,7 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
             files={[
               {
                 name: "The fit chart (CSV)",
-                file: "fit-chart.csv",
+                file: `${stemOf(truck)}-fit-chart.csv`,
                 type: "text/csv",
                 make: () => chartCsv(chart),
               },

@@ -72,7 +72,12 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
         level >= up.low && level <= up.high ? (
           <g key={name}>
             <line className="plot-level" x1={left} x2={width - right} y1={y(level)} y2={y(level)} />
-            <text className="plot-level-name" x={left + 3} y={y(level) - 4}>
+            <text
+              className="plot-level-name"
+              x={left + 3}
+              // Under its line where the name of another stands right above it.
+              y={y(level) + (spec.levels?.some(({ at }) => isJustAbove(y(at), y(level))) ? 12 : -4)}
+            >
               {name}
             </text>
           </g>
@@ -106,6 +111,14 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
     </>
   );
 });
+
+/** px. The height that the name of a level takes. */
+const NAMED = 15;
+
+/** Whether a level is drawn so little above another that both names have no room between them. */
+function isJustAbove(one: number, other: number): boolean {
+  return one < other && other - one < NAMED;
+}
 
 /** A few points of a curve that are in sight, each curve's at places of its own. */
 function markedPoints({ points }: Series, across: Span, i: number): Series["points"] {

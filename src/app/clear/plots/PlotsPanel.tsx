@@ -1,7 +1,7 @@
 import "./plotsPanel.css";
 import { memo } from "react";
 import { printAlone } from "../../parts/printAlone.ts";
-import { reportFile } from "../../parts/reportFiles.ts";
+import { reportFile, stemOf } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { StandingTag } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
@@ -44,7 +44,7 @@ export const PlotsPanel = memo(function PlotsPanel({ truck }: { truck: Truck }) 
             files={[
               {
                 name: "These curves (CSV)",
-                file: "plots.csv",
+                file: `${stemOf(truck)}-curves.csv`,
                 type: "text/csv",
                 make: curves,
               },

@@ -1,3 +1,4 @@
+import { csvNumber } from "../../../units/csvRows.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { bareUnit } from "../../../units/quantity.ts";
 import { type Measure, type PlotSpec, sizeOf } from "../../parts/plotNumbers.ts";
@@ -30,8 +31,9 @@ export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {
   return `${lines.join("\r\n")}\r\n`;
 }
 
-function bare(value: number, measure: Measure, units: FileUnits): number {
-  return measure === "lock" ? value : value / sizeOf(measure, units);
+function bare(value: number, measure: Measure, units: FileUnits): string {
+  const told = measure === "lock" ? value : value / sizeOf(measure, units);
+  return csvNumber(told, measure === "length" ? units : "in");
 }
 
 function unitOf(measure: Measure, units: FileUnits): string {

@@ -2,6 +2,7 @@ import "./worksheet.css";
 import "./worksheetList.css";
 import "./printedWorksheet.css";
 import { useEffect, useMemo } from "react";
+import { DEFAULT_NAME } from "../../../setup/types/defaults.ts";
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import {
   type LineState,
@@ -10,11 +11,13 @@ import {
   worksheetOf,
 } from "../../../setup/worksheet/worksheetState.ts";
 import { measureText } from "../../../studies/documents/measureJson.ts";
+import { fileStem } from "../../../studies/wording/fileStem.ts";
 import { NOTHING_READ } from "../../../studies/wording/readingsTold.ts";
 import { progressWords } from "../../../studies/wording/worksheetNotes.ts";
 import { readingName } from "../../../studies/wording/worksheetWords.ts";
 import { jumpTo } from "../../parts/JumpBar.tsx";
-import { type SavedFile, SaveMenu } from "../../parts/SaveMenu.tsx";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import type { SavedFile } from "../../parts/useSaving.ts";
 import { goToStation } from "../../state/address.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWaitingFor } from "../../state/useWaitingFor.ts";
@@ -116,11 +119,12 @@ export function WorksheetPanel() {
 }
 
 /** What the readings come to, as the command line prints it. */
-function measuredFile(): SavedFile {
+export function measuredFile(): SavedFile {
   const { file, document, variant } = workbench.getState();
+  const name = String(valueAt(document, ["name"]) ?? DEFAULT_NAME);
   return {
     name: "Points, residuals, what is left open (JSON)",
-    file: `${file.replace(/\.[^.]*$/, "") || "truck"}-measure.json`,
+    file: `${fileStem({ name, variant }, file)}-measure.json`,
     type: "application/json",
     make: () => {
       const text = measureText(document, variant);

@@ -3,6 +3,7 @@ import { drawnBytes } from "../../../files/drawnBytes.ts";
 import type { ShopFile } from "../../../studies/drawings/shopFile.ts";
 import { fileWords } from "../../../studies/wording/drawingWords.ts";
 import { saveAs } from "../saveAs.ts";
+import type { SavedFile } from "../useSaving.ts";
 
 const TYPES: Readonly<Record<ShopFile["contents"]["format"], string>> = {
   pdf: "application/pdf",
@@ -13,6 +14,16 @@ const TYPES: Readonly<Record<ShopFile["contents"]["format"], string>> = {
   glb: "model/gltf-binary",
   step: "model/step",
 };
+
+/** A drawing as a file to save. */
+export function drawingFile({ file, kind, scale, paper, contents }: ShopFile): SavedFile {
+  return {
+    name: fileWords(kind, scale, paper),
+    file,
+    type: TYPES[contents.format],
+    make: () => drawnBytes(contents) as BlobPart,
+  };
+}
 
 /** Every file that the command line would write, each to be saved. */
 export function FileList({ files }: { files: readonly ShopFile[] }) {

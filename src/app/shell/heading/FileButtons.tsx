@@ -1,6 +1,7 @@
 import { useRef } from "react";
 import { tell } from "../../state/notice.ts";
 import { workbench } from "../../state/workbench.ts";
+import { savesOpen } from "../saves/savesOpen.ts";
 import { openFiles } from "../share/openFiles.ts";
 import { saveFile } from "../share/saveFile.ts";
 import { shareBoard } from "../share/shareComparison.ts";
@@ -24,6 +25,14 @@ export function FileButtons() {
       <TruckMenu />
       <button type="button" className="button" onClick={() => void save()}>
         Save
+      </button>
+      <button
+        type="button"
+        className="button"
+        title="STL, DXF, CSV, JSON, drawings: everything that can be saved"
+        onClick={() => savesOpen.setState({ isOpen: true })}
+      >
+        Export…
       </button>
       <button type="button" className="button" onClick={() => void share()}>
         Share

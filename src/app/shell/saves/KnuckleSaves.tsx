@@ -1,0 +1,53 @@
+import { asBuiltJson, jigJson } from "../../../studies/documents/asBuiltJson.ts";
+import { orderJson } from "../../../studies/documents/orderJson.ts";
+import type { DrawingAsk } from "../../../studies/drawings/shopDrawings.ts";
+import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
+import { NO_DRAWINGS_YET } from "../../../studies/wording/drawingWords.ts";
+import { useOrderSheet } from "../../build/order/OrderBody.tsx";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { drawingFile } from "../../parts/sheets/FileList.tsx";
+import type { SavedFile } from "../../parts/useSaving.ts";
+import type { Truck } from "../../state/truck.ts";
+import { answerOnce } from "../../work/savedReport.ts";
+import { useAnswer } from "../../work/useAnswer.ts";
+import { SaveGroup } from "./SaveGroup.tsx";
+
+export type KnuckleSavesProps = { truck: Truck; onSave: (file: SavedFile) => void };
+
+/** What is saved of the knuckle: its drawings where there is a build, its order, what its jig reads. */
+export function KnuckleSaves({ truck, onSave }: KnuckleSavesProps) {
+  const { setup } = truck.bolted;
+  const { units } = setup;
+  const sheet = useOrderSheet(truck);
+  const question: DrawingAsk = { paper: units === "in" ? "letter" : "a4", angle: "third", kerf: 0 };
+  const drawings = useAnswer("drawings", setup.build === null ? null : truck, { question });
+  const drawn = drawings?.answer?.ok ? drawings.answer.value.files : [];
+  const files = [
+    ...drawn.map(drawingFile),
+    ...(sheet ? [documentFile(truck, "order", "The order", () => orderJson(sheet))] : []),
+    documentFile(truck, "jig", "The jig sheet", () => jigJson(jigSheetOf(setup), units)),
+    ...(setup.asBuilt === null ? [] : [asBuiltFile(truck)]),
+  ];
+  return (
+    <SaveGroup title="The knuckle: drawings, STEP, order, jig" files={files} onSave={onSave}>
+      <p className="saves-note">
+        {setup.build === null
+          ? NO_DRAWINGS_YET
+          : drawings?.failure != null
+            ? `The drawings could not be made: ${drawings.failure}`
+            : drawings?.answer == null
+              ? "Drawing…"
+              : "Other paper, projection or kerf: Build, Drawings."}
+      </p>
+    </SaveGroup>
+  );
+}
+
+function asBuiltFile(truck: Truck): SavedFile {
+  return documentFile(truck, "as-built", "As built", async (signal, onShare) => {
+    const wish = { job: "asBuilt", truck, question: { isAligned: false }, given: null } as const;
+    const report = await answerOnce(wish, signal, onShare);
+    if (report === null) throw new Error("nothing was read of the knuckle");
+    return asBuiltJson(report, truck.model.setup);
+  });
+}

@@ -1,0 +1,76 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { shapeFile } from "../../../src/app/parts/reportFiles.ts";
+import { reportSaves } from "../../../src/app/shell/saves/reportSaves.ts";
+import { truckOf } from "../../../src/app/state/truck.ts";
+import { workbench } from "../../../src/app/state/workbench.ts";
+import { fileStem, fileWords } from "../../../src/studies/wording/fileStem.ts";
+
+/** A shipped setup on the board, and the truck it is. */
+function onBoard(file: string, without: readonly string[] = []) {
+  const typed = JSON.parse(readFileSync(`shared/${file}`, "utf8")) as Record<string, unknown>;
+  for (const block of without) delete typed[block];
+  const text = JSON.stringify(typed);
+  workbench.getState().openDocument({ document: typed, file });
+  const made = truckOf(text, file, null);
+  if (!made.ok) throw new TypeError(made.issues[0]!.mend);
+  return made.value;
+}
+
+describe("the list of everything that can be saved", () => {
+  it("has each report that a truck has, and none that its setup says nothing of", () => {
+    const ofFiles = (...of: Parameters<typeof onBoard>) =>
+      reportSaves(onBoard(...of)).map((one) => one.file.replace(/^.*-(?=[a-z]+\.)/, ""));
+    const always = ["check.json", "pose.json", "map.json", "sweep.json", "geometry.json", "floor.json"];
+    const asked = ["change.json", "window.json", "loads.json"];
+    expect(ofFiles("half-ton-limits.json")).toEqual([
+      ...[...always, "limits.json", "air.json", "align.json", "change.json"],
+      ...["window.json", "loads.json"],
+    ]);
+    const plain = ofFiles("compact-front-steer.json", ["alignment", "limits", "airSpring"]);
+    expect(plain).toEqual([...always, ...asked]);
+  });
+
+  it("names no two files alike, and each for the truck rather than for the file it came in", () => {
+    const files = reportSaves(onBoard("half-ton-limits.json")).map(({ file }) => file);
+    expect(new Set(files).size).toBe(files.length);
+    for (const file of files)
+      expect(file).toMatch(/^fern-street-shop-half-ton-aligned-and-on-bags-[a-z]+\.json$/);
+  });
+
+  it("tells the unit of every shape", () => {
+    const names = (file: string) => {
+      const truck = onBoard(file);
+      const of = (format: "stl" | "glb" | "dxf" | "svg", isCut: boolean) =>
+        shapeFile(truck, { format, choice: "whole", travel: 0, plane: isCut ? { axis: "x", at: 0 } : null })
+          .name;
+      return [of("stl", false), of("glb", false), of("dxf", true), of("svg", true)];
+    };
+    expect(names("half-ton-limits.json")).toEqual([
+      "Swept space, surface (STL, in mm)",
+      "Swept space, surface (GLB, in meters)",
+      "Swept space, section (DXF, 1:1 in inches)",
+      "Swept space, section (SVG, prints 1:1)",
+    ]);
+    expect(names("compact-front-steer.json")[2]).toBe("Swept space, section (DXF, 1:1 in millimeters)");
+  });
+});
+
+describe("the name of a file", () => {
+  it("is the truck's and its variant's, of letters that every system takes", () => {
+    expect(fileStem({ name: "Río Grande: C/K “10”", variant: null }, "a.json")).toBe("rio-grande-c-k-10");
+    expect(fileStem({ name: "Shop truck", variant: "hub face 6 1/8" }, "a.json")).toBe(
+      "shop-truck-hub-face-6-1-8",
+    );
+  });
+
+  it("is the file's where the truck has no name of its own", () => {
+    expect(fileStem({ name: "Untitled setup", variant: null }, "half.ton.json")).toBe("half.ton");
+    expect(fileStem({ name: "—", variant: null }, "")).toBe("truck");
+  });
+
+  it("keeps letters of any script, and ends on none of its hyphens", () => {
+    expect(fileWords("грузовик 7", 40)).toBe("грузовик-7");
+    expect(fileWords("one two", 4)).toBe("one");
+  });
+});
