@@ -50,7 +50,7 @@ describe("a page whose searches are cut short", () => {
         await note(page.locator(place)).first().waitFor(SOON);
       expect(await verdict(page).getAttribute("data-verdict")).toMatch(/^(unfinished|rubs)$/);
       expect(await read(note(verdict(page)))).toMatch(
-        /^Not all was searched in the time allowed: .* Search longer$/,
+        /^The search was not finished in the time allowed: .* Search longer$/,
       );
       expect(await faults(page, "main")).toEqual([]);
       await shot(page, `cut-short-${width}-${scheme}`);

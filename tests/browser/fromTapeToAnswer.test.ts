@@ -169,7 +169,7 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
   await expect
     .poll(() => read(told), SOON)
     .toMatch(
-      /As read, these make no truck together: .*Without “lower ball joint, out from the centerline” it does/,
+      /As read, these do not make a truck together: .*Without “lower ball joint, out from the centerline” it does/,
     );
   await told.getByRole("button", { name: "Show it" }).first().click();
   await input.fill("26 3/8");

@@ -153,13 +153,13 @@ describe.each([
     const down = lowest.touch.either;
     expect([left.stop, down.stop]).toEqual(["touch", "touch"]);
     const shown = await read(limitsShown(page).nth(0));
-    expect(shown).toMatch(new RegExp(`^${Math.floor(100 * left.at)}% of lock .*then fender lip`));
+    expect(shown).toMatch(new RegExp(`^to ${Math.floor(100 * left.at)}% of lock .*then fender lip`));
     // A limit of bump is told no deeper than it is.
     expect(down.at).toBeGreaterThan(0);
     const low = Math.floor((down.at / MM_PER_INCH) * 16) / 16;
     const heard = await read(limitsShown(page).nth(2));
-    expect(heard).toMatch(/^.* in (bump|droop), then fender lip/);
-    const [, whole, top, bottom] = /^(?:(\d+) )?(?:(\d+)\/(\d+) )?in/.exec(heard)!;
+    expect(heard).toMatch(/^to .* in (bump|droop), then fender lip/);
+    const [, whole, top, bottom] = /^to (?:(\d+) )?(?:(\d+)\/(\d+) )?in/.exec(heard)!;
     expect(Number(whole ?? 0) + Number(top ?? 0) / Number(bottom ?? 1)).toBe(low);
     await page.locator(".map").scrollIntoViewIfNeeded();
     await stageDrawn(page);

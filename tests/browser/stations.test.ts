@@ -199,7 +199,7 @@ describe("what is wrong", () => {
     await verdict(page);
     const setup = room(page, "Measure");
     const span = setup.getByRole("textbox", { name: "Ball joint span", exact: true });
-    const bar = page.getByRole("alert", { name: "Issues" });
+    const bar = page.getByRole("alert", { name: "Problems" });
     // Text that does not read, and a number with which the truck does not go together.
     for (const [text, station] of [
       ["10 5/8 im", "Choose"],

@@ -80,19 +80,21 @@ describe("a hub face of 60 in", () => {
       await page.setViewportSize({ width, height });
       await page.emulateMedia({ colorScheme });
       await typeNonsense(page);
-      expect(await read(setup(page).locator('[data-field="knuckle.hubFace"] .doubts'))).toContain("It is so");
+      expect(await read(setup(page).locator('[data-field="knuckle.hubFace"] .doubts'))).toContain(
+        "It is right",
+      );
       expect(await greens(page)).toBe(0);
       await goTo(page, "Clear");
       expect(await read(verdict(page).locator(".verdict-word:not([aria-hidden])"))).toBe("Unusual");
       expect(await verdict(page).locator(".mark-unusual").count()).toBeGreaterThan(0);
       expect(await read(verdict(page))).toMatch(
-        /If what is unusual is so.*, everything clears.*Hub-face distance of 60 in is unusual: .* Was 6 in meant\?/s,
+        /If what is unusual is right.*, everything clears.*Hub-face distance of 60 in is unusual: .* Was 6 in meant\?/s,
       );
       expect(await greens(page)).toBe(0);
       await shot(page, `unusual-${width}-${colorScheme}`);
       expect(await faults(page, ".verdict")).toEqual([]);
 
-      await verdict(page).getByRole("button", { name: "It is so" }).click();
+      await verdict(page).getByRole("button", { name: "It is right" }).click();
       await page.locator('.verdict[data-verdict="clear"]').waitFor(SOON);
       expect(await read(verdict(page))).toMatch(/Clears Everything clears.*unusual, and said to be so/);
       expect(await verdict(page).locator(".doubts").count()).toBe(0);
@@ -113,13 +115,15 @@ describe("a hub face of 60 in", () => {
     const counter = page.getByRole("dialog", { name: /Side by side/ });
     await counter.locator('.counter-tag[data-verdict="unusual"]').first().waitFor(SOON);
     expect(await read(counter)).toMatch(/unusual, not confirmed[\s\S]*Was 6 in meant\?/);
-    expect(await read(counter.locator(".counter-sentences"))).toMatch(/if what is unusual is so/);
+    expect(await read(counter.locator(".counter-sentences"))).toMatch(/if what is unusual is right/);
     expect(await greens(page)).toBe(0);
     await shot(page, "unusual-counter");
     await counter.getByRole("button", { name: /sheet/i }).click();
     const sheet = page.getByRole("dialog", { name: /Customer sheet/ });
     const answers = sheet.getByRole("region", { name: "Answers" });
-    await expect.poll(() => read(answers), SOON).toMatch(/If what is unusual is so[\s\S]*Was 6 in meant\?/);
+    await expect
+      .poll(() => read(answers), SOON)
+      .toMatch(/If what is unusual is right[\s\S]*Was 6 in meant\?/);
     await expect.poll(() => read(sheet.locator(".sheet-table")), SOON).toMatch(/unusual, not confirmed/);
     expect(await greens(page)).toBe(0);
     await shot(page, "unusual-sheet");

@@ -210,7 +210,7 @@ describe("the workbench on a desk", () => {
     await openTruck("Mill Lane long bed");
     await expect.poll(() => verdict(page)).toContain("brake hose");
     expect(await read(page.locator(".verdict-limits"))).toMatch(
-      /^Past the .*steering stop.* nothing is counted\.$/,
+      /^Poses past the .*steering stop.* are not counted\.$/,
     );
     expect(problems()).toEqual([]);
   });

@@ -67,7 +67,7 @@ it("a truck of one's own goes from the first screen through twelve readings to a
   await expect.poll(() => input.inputValue()).toBe("10 5/8");
   await expect
     .poll(() => verdict(page), SOON)
-    .toMatch(/^Partly assumed If what is assumed is so, everything clears.*fender lip/);
+    .toMatch(/^Partly assumed If what is assumed is right, everything clears.*fender lip/);
   expect(await page.locator(".doubts").allTextContents()).toEqual([
     expect.stringMatching(/From 12 readings; the other \d+ numbers are assumed/),
   ]);
@@ -75,7 +75,7 @@ it("a truck of one's own goes from the first screen through twelve readings to a
   await page.reload();
   await expect
     .poll(() => verdict(page), SOON)
-    .toMatch(/^Partly assumed If what is assumed is so, everything clears.*fender lip/);
+    .toMatch(/^Partly assumed If what is assumed is right, everything clears.*fender lip/);
   expect(await read(page.locator(".worksheet-progress"))).toBe("All 12 readings are in");
   expect(await page.locator(".line-value").allInnerTexts()).toEqual([...READ, "10 5/8"]);
   expect(await read(page.locator(".still-assumed"))).toContain("upper arm, rear pivot");

@@ -125,8 +125,8 @@ describe("a mistake in an option is told with the option and its mend", () => {
     [["pose", "--at", ",0"], '--at: ",0": empty'],
     [["pose", "--at", "3,5,0"], '--at: "3,5,0": has a comma'],
     [["pose", "--at", "0,0", "--at", "0,7"], '--at: "0,7": steer is a share'],
-    [["pose", "--at", "0,0", "--travel", "1"], '--travel: "1": goes without --at'],
-    [["pose", "--at", "0,0", "--steer", "1"], '--steer: "1": goes without --at'],
+    [["pose", "--at", "0,0", "--travel", "1"], '--travel: "1": cannot be used with --at'],
+    [["pose", "--at", "0,0", "--steer", "1"], '--steer: "1": cannot be used with --at'],
     [["check", "--tolerance", "0"], '--tolerance: "0": must be at least 0.001 mm'],
     [["check", "--tolerance", "-1/16"], '--tolerance: "-1/16": must be at least'],
     [["check", "--tolerance", "thin"], '--tolerance: "thin": no number found'],
@@ -134,7 +134,7 @@ describe("a mistake in an option is told with the option and its mend", () => {
     [["sweep", "--steps", "2.5"], '--steps: "2.5": must be a whole number'],
     [["sweep", "--steps", "1e-3"], '--steps: "1e-3": must be a whole number'],
     [["sweep", "--steps", "99999999"], '--steps: "99999999": must be a whole number'],
-    [["sweep", "--csv", "--json"], "--csv: goes without --json"],
+    [["sweep", "--csv", "--json"], "--csv: cannot be used with --json"],
   ])("%j", ([verb, ...options], mend) => {
     expect(refusal(verb ?? "", good, ...options).startsWith(`${good}: ${mend}`)).toBe(true);
   });

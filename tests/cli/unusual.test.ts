@@ -8,7 +8,7 @@ const folder = setupFolder();
 const ODD = { knuckle: { hubFace: 60 }, truck: { body: [] }, hardware: null };
 const odd = folder.write("odd.json", demoDocument(ODD));
 const LINE =
-  /^\S*odd\.json: unusual: knuckle\.hubFace: Hub-face distance of 60 in is unusual: .* Was 6 in meant\? If it is so, add to "confirmed": (\{.*\})\n$/;
+  /^\S*odd\.json: unusual: knuckle\.hubFace: Hub-face distance of 60 in is unusual: .* Was 6 in meant\? If it is right, add to "confirmed": (\{.*\})\n$/;
 const SO = { check: "hubFace", at: "knuckle.hubFace", length: 60 };
 
 const VERBS: readonly (readonly string[])[] = [
@@ -34,7 +34,7 @@ describe("a setup with a hub face of 60 in", () => {
     const [, sentence] = out.split("\n");
     expect(error).toMatch(/^\S*: unusual: \S+: .* is unusual: .*\n$/);
     expect([0, 1]).toContain(code);
-    if (code === 0) expect(sentence).toMatch(/^If what is unusual is so, /);
+    if (code === 0) expect(sentence).toMatch(/^If what is unusual is right, /);
     expect(sentence).not.toMatch(/^Everything clears/);
   });
 

@@ -80,7 +80,7 @@ describe("the worksheet", () => {
     const without = many.reduce((document, state) => withRead(document, state), begun(true) as unknown);
     expect(progressOf(without)).toMatchObject({ read: many.length, missing: 5 });
     expect(progressWords(progressOf(without), true)).toBe(
-      `${many.length} read; a first verdict still takes “tire size”, “fender lip over the axle, up from the floor”, “fender lip over the axle, out from the centerline”, “rim width” and “backspacing”`,
+      `${many.length} read; a first verdict still needs “tire size”, “fender lip over the axle, up from the floor”, “fender lip over the axle, out from the centerline”, “rim width” and “backspacing”`,
     );
   });
 

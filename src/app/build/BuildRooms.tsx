@@ -44,11 +44,11 @@ export function BuildRooms({ truck }: { truck: Truck }) {
 /** How narrow and how wide the hub face may be on this truck, with its variants on the bar. */
 function WindowPanel({ truck }: { truck: Truck }) {
   return (
-    <Fold id="window" title="Window" note="how narrow, how wide the hub face may be">
+    <Fold id="window" title="Window" note="how narrow and how wide the hub face may be">
       <FieldWindowView truck={truck} field="knuckle.hubFace" isPanel />
       <p className="fold-fine">
-        The values at which every part keeps the gap asked for, all else of this truck as it is. It says
-        nothing of strength, and nothing of whether a part is fit for the road.
+        The values at which every part keeps the gap asked for, with everything else on this truck unchanged.
+        It says nothing about strength, or about whether a part is fit for the road.
       </p>
     </Fold>
   );

@@ -39,7 +39,7 @@ export function LastChange({ truck, isShort = false }: LastChangeProps) {
       <button
         type="button"
         className="small-button"
-        aria-label="Put away what the last change did"
+        aria-label="Dismiss what the last change did"
         onClick={() => lastStep.setState({ before: null })}
       >
         ✕

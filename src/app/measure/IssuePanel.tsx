@@ -14,7 +14,7 @@ function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
   const hasTruck = useWorkbench((s) => s.truck !== null);
   const document = useWorkbench(shownDocument);
   return (
-    <section className="issue-bar" role="alert" aria-label="Issues">
+    <section className="issue-bar" role="alert" aria-label="Problems">
       <ul>{first && <IssueItem issue={first} document={document} goToField={goToField} />}</ul>
       <p>
         {others.length > 0 && `And ${others.length} more, at their fields. `}

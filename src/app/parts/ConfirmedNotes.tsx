@@ -14,7 +14,7 @@ export function ConfirmedNotes({ truck }: ConfirmedNotesProps) {
   const notes = confirmedNotes(board.bolted, useFormat());
   if (notes.length === 0) return null;
   return (
-    <ul className="confirmed" aria-label="Unusual, and so all the same">
+    <ul className="confirmed" aria-label="Unusual, and confirmed">
       {notes.map(({ text, entry }) => (
         <li key={text}>
           {text}

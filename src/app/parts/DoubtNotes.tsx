@@ -41,7 +41,7 @@ export function DoubtNotes({ doubts, canConfirm = false, goToField }: DoubtNotes
                 workbench.getState().insertItem(["confirmed"], Number.POSITIVE_INFINITY, doubt.confirm)
               }
             >
-              It is so
+              It is right
             </button>
           )}
         </li>

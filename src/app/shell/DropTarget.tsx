@@ -34,7 +34,7 @@ export function DropTarget({ children }: DropTargetProps) {
       onDrop={drop}
     >
       {children}
-      {isOver && <p className="drop-hint">Drop a setup file, with its mesh files, to put it on the board</p>}
+      {isOver && <p className="drop-hint">Drop a setup file, with its mesh files, to open it</p>}
     </div>
   );
 }

@@ -14,7 +14,7 @@ export function tell(text: string, link: string | null = null): void {
 
 /** Tells that something did not come over the network, and how to mend that. @param what with an upper-case letter */
 export function notFetched(what: string): string {
-  return `${what} could not be fetched; try again when this machine is connected.`;
+  return `${what} could not be loaded; try again when you are online.`;
 }
 
 export function putAway(): void {

@@ -28,9 +28,9 @@ export function stepWords(before: StepState, after: StepState): string {
   const changes = all.filter(({ path }) => path[0] !== MARKS);
   if (changes.length === 1) return oneChange(changes[0]!, before.document, after.document);
   if (changes.length > 1) return manyChanges(changes, after.document);
-  if (all.length > 0) return "Said which numbers are the truck's own";
-  if (after.drafts !== before.drafts) return "Typed what a field could not hold yet";
-  return after.meshes !== before.meshes ? "Mesh file opened" : "Nothing in the setup";
+  if (all.length > 0) return "Marked numbers as the truck's own";
+  if (after.drafts !== before.drafts) return "Typed something a field cannot read yet";
+  return after.meshes !== before.meshes ? "Mesh file opened" : "No change in the setup";
 }
 
 function setupName(document: StepState["document"]): string {

@@ -108,10 +108,10 @@ function askedRange(truck: Truck, options: EnvelopeOptions): EnvelopeRange {
   const { stance, straight, travel, steer } = options;
   const { droop, bump } = truck.model.setup.travel;
   if (stance !== undefined && travel !== undefined) {
-    throw refused(truck, "--travel", travel, "goes without --stance; choose one of them");
+    throw refused(truck, "--travel", travel, "cannot be used with --stance; choose one of them");
   }
   if (straight && steer !== undefined) {
-    throw refused(truck, "--steer", steer, "goes without --straight; choose one of them");
+    throw refused(truck, "--steer", steer, "cannot be used with --straight; choose one of them");
   }
   const height =
     stance !== undefined

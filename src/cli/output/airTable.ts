@@ -91,7 +91,7 @@ function howWorked({ byTravel }: AirReport, { setup }: Model): string {
   if (airSpring === null || airSpring.curve === null) return "Height is mount to mount.";
   const curve =
     airSpring.curve.kind === "loads"
-      ? "the chart of loads, straight between its points"
+      ? "the load curve, straight between its points"
       : "gauge pressure × effective area";
   const volume = byTravel.some(({ volumeIsEstimate }) => volumeIsEstimate)
     ? ", the volume estimated as effective area × height"

@@ -22,7 +22,7 @@ function sideTables(side: SideAlignment, model: Model): string {
 function readings({ asBolted, aligned, targets, leftOver }: SideAlignment): string {
   const angle = (rad: number | null | undefined) =>
     rad === null || rad === undefined ? "-" : degreesCell(rad);
-  return textTable(columns("Angle (deg)", ["As bolted on", "Target", "Aligned", "Left over"]), [
+  return textTable(columns("Angle (deg)", ["As bolted on", "Target", "Aligned", "Off target"]), [
     ...(["camber", "caster", "toe"] as const).map((key) => [
       key,
       angle(asBolted[key]),

@@ -44,7 +44,7 @@ export function envelopeTable(report: EnvelopeReport, model: Model): string {
 function accuracyLine({ envelopes }: EnvelopeReport): string {
   const inside = Math.max(...envelopes.map((envelope) => envelope.inside));
   const outside = Math.max(...envelopes.map((envelope) => envelope.outside));
-  return `Tire and rim lie inside this surface at every pose, but for ${inside} mm; it stands off by at most ${outside} mm.\n`;
+  return `Tire and rim lie inside this surface at every pose, to within ${inside} mm; it stands off by at most ${outside} mm.\n`;
 }
 
 function sectionTable({ plane, clearances }: EnvelopeSection, model: Model): string {

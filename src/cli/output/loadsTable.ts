@@ -51,7 +51,7 @@ export function loadsTable(report: LoadsReport, model: Model, weights: readonly 
       ? `Largest shares of yield, by place:\n${sharesTable(cases, format)}`
       : "",
     cases.some(({ strength }) => strength?.deflection)
-      ? `What the hub face gives, and what it does to camber:\n${deflections(cases, format)}`
+      ? `How far the hub face deflects, and what that does to camber:\n${deflections(cases, format)}`
       : "",
     worst.length > 0
       ? `Where each force is largest over all travel and both locks (${unit}):\n${worstTable(report, format)}`

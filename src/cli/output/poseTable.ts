@@ -23,7 +23,7 @@ const POINTS = [
 
 const ANGLES = [
   ["Camber", "camber"],
-  ["Steering angle, + = left", "steerAngle"],
+  ["Steer angle, + = left", "steerAngle"],
   ["Toe, + = in", "toe"],
   ["Caster", "caster"],
   ["Kingpin inclination", "kingpinInclination"],

@@ -11,12 +11,12 @@ import { alignTable } from "../output/alignTable.ts";
 
 const EXAMPLES = `
 Examples:
-  wellsweep align truck.json                              shims, tie rods, what is left over
+  wellsweep align truck.json                              shims, tie rods, what stays off target
   wellsweep align truck.json --variant "narrow hub face"  the same with one of the file's variants
   wellsweep align truck.json --json                       for a program
 
 The setup's alignment.targets says what is wanted and at which stance, its adjusters what can be set. Without
-targets it tells the readings as bolted on, and what a little more of each setting does.
+targets it gives the readings as bolted on, and what a little more of each setting does.
 
 Exit codes: 0 the targets are reached, to the nearest whole shim, 1 a target cannot be reached in range, 2 ${NO_ANSWER}.`;
 
@@ -24,7 +24,7 @@ Exit codes: 0 the targets are reached, to the nearest whole shim, 1 a target can
 export function addAlign(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   withShared(program.command("align"))
     .description(
-      "Alignment: the shims, eccentrics or arm lengths and the tie rods that meet the setup's targets, what is left over, and what a little more of each does.",
+      "Alignment: the shims, eccentrics or arm lengths and the tie rods that meet the setup's targets, how far off target they leave it, and what a little more of each setting does.",
     )
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: SharedOptions) => end(runAlign(file, options, terminal)));

@@ -29,7 +29,7 @@ Values are FROM:TO:STEP, or a list with commas (semicolons where a value holds a
 field; of tire and wheel a column for each of their keys; and one called name, if they have names.
 
 Exit codes: 0 the truck as it stands clears or is close; 1 it rubs, or is not on the chart and nothing on it clears or is
-close; 2 ${NO_ANSWER}. A shard is but a piece of an answer and ends in 0.`;
+close; 2 ${NO_ANSWER}. A shard is only a piece of an answer and ends in 0.`;
 
 /** `chart`: two fields, or two lists, against each other. */
 export function addChart(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
@@ -64,7 +64,7 @@ function runChart(file: string, options: ChartOptions, terminal: Terminal): Exit
       "prints JSON lines; give --json or --csv to chart merge",
     );
   if (options.json && options.csv)
-    throw InputError.ofOption(truck.file, "--csv", null, "goes without --json; choose one of them");
+    throw InputError.ofOption(truck.file, "--csv", null, "cannot be used with --json; choose one of them");
   const found = chartSearch(subject, ask);
   if (!found.ok) throw InputError.ofOption(truck.file, "--x", ask.x.key, found.issues[0]!.mend);
   const search = found.value;

@@ -24,7 +24,7 @@ interface MergeOptions {
 export function addMerge(chart: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   chart
     .command("merge")
-    .description("Puts the pieces that chart --shard printed together: the very chart of one run.")
+    .description("Puts the pieces that chart --shard printed together, into the chart that one run gives.")
     .argument("FILES...", "one file a piece, in any order")
     .option("--json", "print one JSON document")
     .option("--csv", "print one table for a spreadsheet")
@@ -37,7 +37,7 @@ export function addMerge(chart: Command, terminal: Terminal, end: (code: ExitCod
 
 function runMerge(files: readonly string[], options: MergeOptions, terminal: Terminal): ExitCode {
   if (options.json && options.csv)
-    throw InputError.ofOption(files[0]!, "--csv", null, "goes without --json; choose one of them");
+    throw InputError.ofOption(files[0]!, "--csv", null, "cannot be used with --json; choose one of them");
   const shards = files.map((file) => readPiece(file));
   const [first] = shards;
   const headOf = ({ head, beside, of }: ShardFile) => JSON.stringify([head, beside, of]);

@@ -40,7 +40,7 @@ Exit codes: 0 an answer, 2 ${NO_ANSWER}.`;
 export function addLoads(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   withCatalogs(withAligned(program.command("loads")), "materials")
     .description(
-      "Forces in ball joints, tie rod and spring under load cases; stresses, deflection and weight of the knuckle that the setup's build block tells of. No statement that a part will hold.",
+      "Forces in ball joints, tie rod and spring under load cases; stresses, deflection and weight of the knuckle that the setup's build block describes. It never says that a part will hold.",
     )
     .option("--case <NAME>", "one load case alone; default all of them")
     .option("--travel <LEN>", "wheel travel to look at, + = bump; default where each case is worst")

@@ -45,7 +45,7 @@ function runMap(file: string, options: MapVerbOptions, terminal: Terminal): Exit
   const truck = readTruck(file, options, terminal);
   const { file: name, model } = truck;
   if (options.csv && options.json) {
-    throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
+    throw InputError.ofOption(name, "--csv", null, "cannot be used with --json; choose one of them");
   }
   const whole = (option: "rows" | "cols") =>
     readWhole(options[option], 2, MOST_CELLS, { file: name, option: `--${option}`, value: options[option] });

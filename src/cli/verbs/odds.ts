@@ -30,8 +30,8 @@ interface AskedOdds extends AlignedOptions {
 }
 
 const EXAMPLES = `
-A number tells how well it is known after ±, as one standard deviation: "5 5/8 ± 1/16". The odds block of the setup
-tells it of tires, of the knuckle as built and of all points at once.
+A number says how well it is known after ±, as one standard deviation: "5 5/8 ± 1/16". The odds block of the setup
+says it for tires, for the knuckle as built and for all points at once.
 
 Examples:
   wellsweep odds truck.json                      how likely it clears, and what to measure again

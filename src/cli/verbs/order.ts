@@ -29,7 +29,7 @@ Examples:
   wellsweep order truck.json --write made.json               a copy whose knuckle, wheel and hardware are as ordered
   wellsweep order truck.json --catalog our-brakes.json --json
 
-Every other verb goes by the knuckle, wheel and hardware blocks; the order only writes them. The sheet tells where they
+Every other verb goes by the knuckle, wheel and hardware blocks; the order only writes them. The sheet says where they
 disagree. An order whose parts do not go together gives no sheet.
 
 Exit codes: 0 the sheet, 2 ${NO_ANSWER}, or parts that do not go together.`;

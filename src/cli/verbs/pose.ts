@@ -50,7 +50,7 @@ export function addPose(program: Command, terminal: Terminal, end: (code: ExitCo
       "a pose, any number of times, instead of --travel and --steer",
       (value: string, before: readonly string[] | undefined) => [...(before ?? []), value],
     )
-    .option("--floor", "tell the floor under it too, as with a wheel at its own travel")
+    .option("--floor", "give the floor under it too, as with a wheel at its own travel")
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: PoseOptions) => end(runPose(file, options, terminal)));
 }
@@ -105,7 +105,7 @@ function askedPoses(truck: Truck, options: PoseOptions): AnyPose[] {
       file,
       option,
       value,
-      "goes without --at; put both numbers in --at TRAVEL,STEER",
+      "cannot be used with --at; put both numbers in --at TRAVEL,STEER",
     );
   }
   return at.map((value) => {

@@ -20,7 +20,7 @@ Examples:
   wellsweep sheet truck.json --out drawings --paper tabloid --angle first
   wellsweep sheet truck.json --out drawings --kerf "0.06 in"     plates as a plasma cutter's middle goes
 
-Written are the drawing sheet (PDF, SVG), the cut list (PDF, CSV), a notch template for each end that is notched (SVG 1:1, all as PDF on paper), plates
+It writes the drawing sheet (PDF, SVG), the cut list (PDF, CSV), a notch template for each end that is notched (SVG 1:1, all as PDF on paper), plates
 with their holes (DXF and SVG 1:1, all as PDF on paper) and the knuckle as a solid (STL and STEP in mm, GLB in meters). A file that
 this program wrote is replaced, any other only with --force, and none that the run reads. All are written or none.
 
@@ -29,7 +29,7 @@ Exit codes: 0 written, 2 ${NO_ANSWER}.`;
 /** `sheet`: what goes to the shop floor, as files in a folder. */
 export function addSheet(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   withShared(program.command("sheet"))
-    .description("Writes drawings of the knuckle that the setup's build block tells of, and says which.")
+    .description("Writes drawings of the knuckle that the setup's build block describes, and lists them.")
     .option("--out <DIR>", "folder to write into; made if only it is missing")
     .option("--force", "replace files of those names that another program wrote")
     .option("--paper <NAME>", "letter, a4, tabloid or a3; default letter, a4 for a setup in mm")

@@ -74,7 +74,7 @@ function askedTarget(truck: Truck, text: string): SolveTarget {
     );
   }
   if (of === "bumpSteer") {
-    if (rest.length > 0) throw refuse("as little as there is is looked for; write bumpSteer without a value");
+    if (rest.length > 0) throw refuse("solve looks for the least there is; write bumpSteer without a value");
     return { of };
   }
   if (rest.length === 0)

@@ -43,7 +43,7 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
   const truck = readTruck(file, options, terminal);
   const { file: name, model } = truck;
   if (options.csv && options.json) {
-    throw InputError.ofOption(name, "--csv", null, "goes without --json; choose one of them");
+    throw InputError.ofOption(name, "--csv", null, "cannot be used with --json; choose one of them");
   }
   const place = { file: name, option: "--steps", value: options.steps };
   const steps = readWhole(options.steps, 2, MOST_STEPS, place);

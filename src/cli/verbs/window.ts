@@ -38,7 +38,7 @@ export function addWindow(program: Command, terminal: Terminal, end: (code: Exit
     .requiredOption("--field <KEY>", "a length or an angle of the file, such as knuckle.hubFace")
     .option("--from <VALUE>", "least value to look at; default 6 in or 10 degrees below the file's")
     .option("--to <VALUE>", "greatest value to look at; default 6 in or 10 degrees above the file's")
-    .option("--tolerance <VALUE>", "how near the ends are told; default 0.1 mm or 0.01 degrees")
+    .option("--tolerance <VALUE>", "how closely the ends are found; default 0.1 mm or 0.01 degrees")
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: AskedWindow) => end(runWindow(file, options, terminal)));
 }

@@ -39,7 +39,7 @@ export const alignmentField = block("static alignment, at travel 0 and steer 0",
   ).optional(),
   targets: targetsField.optional(),
   sleeveThread: textField(
-    "thread of the tie rods' adjusting sleeves, such as 5/8-18, right-hand at one end and left-hand at the other; left out: no turns are told",
+    "thread of the tie rods' adjusting sleeves, such as 5/8-18, right-hand at one end and left-hand at the other; left out: no turns are given",
   ).optional(),
 });
 

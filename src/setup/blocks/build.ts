@@ -78,7 +78,7 @@ export const buildField = block(
         name: textField("name of the material, unique in the list"),
         yield: quantityField("yield strength", "stress"),
         ultimate: quantityField("ultimate tensile strength", "stress"),
-        source: textField("where the values are published; left out: not told").optional(),
+        source: textField("where the values are published; left out: not given").optional(),
       }),
     ).optional(),
     pin: pinField.optional(),

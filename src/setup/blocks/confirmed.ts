@@ -7,9 +7,9 @@ import { UNUSUAL_CHECKS } from "../types/unusualChecks.ts";
 
 /** What somebody said is so, as typed. */
 export const confirmedField = list(
-  "unusual values that somebody looked at again and said are so; each holds for its value alone; default none",
+  "unusual values that somebody checked again and confirmed; each confirms that value alone; default none",
   block(
-    "one unusual value that is so, as a length, an angle or a number",
+    "one unusual value that is right, as a length, an angle or a number",
     {
       check: choiceField("the check that finds it unusual", UNUSUAL_CHECKS),
       at: textField("the key it is about, such as knuckle.hubFace"),
@@ -49,7 +49,7 @@ export function resolveConfirmed(typed: ConfirmedAsTyped, reading: BlockReading)
 
 /** Marks the numbers of a setup that began as an example: all of them, but those that somebody has said are the truck's. */
 export const fromExampleField = block(
-  "this setup began as an example: its numbers are an example's, but for those under mine",
+  "this setup began as an example: its numbers are an example's, except for those under mine",
   {
     of: textField("name of the example"),
     mine: z
@@ -57,11 +57,11 @@ export const fromExampleField = block(
         error: 'must be a list of places with true or false, such as { "knuckle.hubFace": true }',
       })
       .meta({
-        description: "places whose numbers were measured on this truck; a place tells for all inside it",
+        description: "places whose numbers were measured on this truck; a place counts for all inside it",
       })
       .optional(),
     read: list(
-      "places whose numbers were worked out of this truck's readings; written anew with each reading; default none",
+      "places whose numbers were worked out of this truck's readings; rewritten with each reading; default none",
       textField("a place, such as truck.lowerArm.ballJoint[2]"),
     ).optional(),
   },

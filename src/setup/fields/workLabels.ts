@@ -90,8 +90,8 @@ export const WORK_LABELS: Readonly<Record<string, string>> = {
   "bumpStop.armMount": "Bump stop, arm end",
   "bumpStop.from": "Bump stop, met at travel",
   "bumpStop.springLoad": "Spring load while the stop is met",
-  // Unusual, and so all the same
-  confirmed: "Unusual, and so all the same",
+  // Unusual, and confirmed
+  confirmed: "Unusual, and confirmed",
   "confirmed.check": "Check that finds it unusual",
   "confirmed.at": "Key it is about",
   "confirmed.length": "Value, as a length",

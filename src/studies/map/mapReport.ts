@@ -41,7 +41,7 @@ export interface MapReport {
   readonly rubs: boolean;
   /** Whether a limit was passed in a cell, or ends the way of a curve. */
   readonly passesLimit: boolean;
-  /** The budget was spent first: cells not looked at have no gap, and ways are proven as far as they are told. */
+  /** The budget was spent first: cells not looked at have no gap, and how far it steers and how low it goes are proven as far as given. */
   readonly cutShort?: true;
 }
 

@@ -107,7 +107,7 @@ export function airSentences({ stances }: AirReport, { setup }: Model, format: L
 }
 
 const NO_PRESSURE: Readonly<Record<NoPressure, string>> = {
-  lower: "sits on its stops, bag empty: the load curve begins higher",
+  lower: "sits on its stops, bag empty: lower than the load curve starts",
   higher: "is higher than the load curve goes: no pressure is known",
   less: "is carried by less than the load curve’s least pressure: no pressure is known",
   more: "is heavier than the load curve’s greatest pressure carries: no pressure is known",
@@ -181,7 +181,7 @@ export function equilibriumSentence(
     case "droop":
       return `${who} is lifted all the way to ${at}, where ${limits?.droopStrap != null ? "its droop strap holds it" : "its travel ends"}.`;
     case "unknown":
-      return `${who} ends up where the load curve says nothing.`;
+      return `${who} ends up at a height the load curve does not cover.`;
   }
 }
 

@@ -9,7 +9,7 @@ import { amountWords, angleText, lengthText, shimFormat } from "./lengths.ts";
 import { heightWords } from "./poseWords.ts";
 
 const NOTHING_ASKED =
-  'Nothing is asked for, so this is the truck as bolted on: give alignment.targets, such as { "camber": -0.5, "caster": 4 }.';
+  'No targets are set, so this is the truck as bolted on: give alignment.targets, such as { "camber": -0.5, "caster": 4 }.';
 
 /** One sentence a builder can act on; one a side where the sides differ. */
 export function alignSentence(alignment: TruckAlignment, model: Model): string {
@@ -27,7 +27,7 @@ function sideWords(side: SideAlignment, model: Model, format: LengthFormat): str
   const turns = sleeveWords(change, model.setup);
   const tieRod =
     Math.abs(change) < 0.005
-      ? "tie rod as it is"
+      ? "tie rod unchanged"
       : `tie rod ${amountWords(change, format)} ${change > 0 ? "longer" : "shorter"}${turns === "" ? "" : ` (${turns})`}`;
   const set = [...settings, tieRod].join(", ");
   const { camber, caster, toe } = side.aligned;

@@ -68,9 +68,9 @@ export function conditionedSentence(
 /** "" where nothing is in doubt. */
 function conditionWords(doubts: readonly Doubt[]): string {
   return [
-    doubts.some(({ kind }) => kind === "unusual") ? "what is unusual is so" : "",
+    doubts.some(({ kind }) => kind === "unusual") ? "what is unusual is right" : "",
     doubts.some(({ kind }) => kind === "fromExample") ? "the example's numbers are this truck's" : "",
-    doubts.some(({ kind }) => kind === "assumed") ? "what is assumed is so" : "",
+    doubts.some(({ kind }) => kind === "assumed") ? "what is assumed is right" : "",
   ]
     .filter((words) => words !== "")
     .join(" and ");
@@ -78,34 +78,33 @@ function conditionWords(doubts: readonly Doubt[]): string {
 
 /** What a study answered before its budget was spent. */
 const REACHED = {
-  check:
-    "each gap is one that is there, and its tolerance says how much worse a pose may be that was not looked at",
-  nearest: "each gap is one that is there, and a pose that was not looked at may be worse",
-  limits: "margins are proven as far as their bounds say, and ways as far as they are told",
-  ways: "ways are proven as far as they are told",
-  map: "cells marked ? were not looked at, and ways are proven as far as they are told",
+  check: "each gap given is real, and its tolerance says how much worse a pose that was not looked at may be",
+  nearest: "each gap given is real, but a pose that was not looked at may be worse",
+  limits: "margins are proven as far as their bounds say, and what binds first as far as given",
+  ways: "how far it steers and how low it goes are proven as far as given",
+  map: "cells marked ? were not looked at; how far it steers and how low it goes are proven as far as given",
   picture: "dotted places were not looked at",
   sweep: "the rows not looked at are left out",
   pose: "gaps not looked at are left out",
-  envelope: "the surface is a coarser one than usual, as near as is told below",
-  change: "changes that were not found in that time are left out",
+  envelope: "the surface is coarser than usual, as near as is said below",
+  change: "changes not found in that time are left out",
   chart: "combinations marked ? were not worked out",
-  odds: "fewer trucks were drawn, and the range is the wider for it",
+  odds: "fewer trucks were drawn, so the range is wider",
   window: "values not proven to fit in that time are left out",
-  solve: "values not looked at in that time may give what is wanted too",
+  solve: "values not looked at in that time may also give what is wanted",
   section: "parts not looked at are left out",
   loads: "a pose that was not looked at may be worse",
-  measure: "points are as near as they came, and the reading to doubt or the next one may be others",
+  measure: "points are as near as they came, and the reading to doubt and the next one to take may change",
 } as const;
 
 /** Says that a study ended before it was through, what that means for its answer; `more` = how to have it search longer. */
 export function cutShortSentence(study: keyof typeof REACHED | "noEnvelope" | "verdict", more = ""): string {
   // In one line with other things.
   if (study === "verdict")
-    return `Not all was searched in the time allowed: another pose may be worse. ${more}`.trimEnd();
+    return `The search was not finished in the time allowed: another pose may be worse. ${more}`.trimEnd();
   if (study === "noEnvelope")
     return `The time allowed was not enough for the envelope: there is no surface yet. ${more}`.trimEnd();
-  return `This is what was reached in the time allowed, not all of it: ${REACHED[study]}. ${more}`.trimEnd();
+  return `This is only what was reached in the time allowed: ${REACHED[study]}. ${more}`.trimEnd();
 }
 
 /** Says that it searches longer. @param seconds at most */
@@ -133,9 +132,7 @@ function assumedText(setup: Setup): string {
   const rest = length === 1 ? "1 number is assumed" : `${length} numbers are assumed`;
   const out = setup.readingsLeftOut.length;
   const left =
-    out === 0
-      ? ""
-      : ` ${out === 1 ? "1 reading that cannot be is" : `${out} readings that cannot be are`} left out.`;
+    out === 0 ? "" : ` ${out === 1 ? "1 impossible reading is" : `${out} impossible readings are`} left out.`;
   return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.${left}`;
 }
 

@@ -118,12 +118,12 @@ function sideMends(
     case "none":
       return [
         `The ${side} knuckle stands at the camber and caster as ordered: no shims.`,
-        ...(off.length === 0 ? [] : [`What else is off stays: ${listWords(off)} to be as ordered.`]),
+        ...(off.length === 0 ? [] : [`The rest stays off: to match the order, change ${listWords(off)}.`]),
       ];
     case "withinReadings":
       return [
         `The ${side} wheel’s camber and caster are as ordered within what the readings can tell: no shims.`,
-        ...(off.length === 0 ? [] : [`What else is off stays: ${listWords(off)} to be as ordered.`]),
+        ...(off.length === 0 ? [] : [`The rest stays off: to match the order, change ${listWords(off)}.`]),
       ];
     case "noAdjusters":
       return [
@@ -183,7 +183,7 @@ function otherNearest({ other }: NonNullable<AsBuiltTruck["within"]["worstGap"]>
   const percent = other === null ? 0 : Math.round(100 * other.share);
   if (other === null || percent < 1) return [];
   return [
-    `In ${percent} % of what the readings leave possible another comes nearest, most often ${other.part}, ${other.side}: the deviation is of the nearest of all.`,
+    `In ${percent} % of the knuckles these readings allow another part comes nearest, most often ${other.part}, ${other.side}: the deviation is that of the nearest part of all.`,
   ];
 }
 

@@ -160,7 +160,7 @@ function gaugeText(within: number, measure: BuiltRow["measure"], format: LengthF
 export const JIG_CAUTIONS =
   "These are distances and angles worked out from the readings and the numbers in the setup. A knuckle that reads right\n" +
   "says nothing about its welds, its steel or its strength. Steering parts must be built, welded and inspected by licensed,\n" +
-  "qualified people, under the codes that hold where the truck is driven; that holds for cutting and re-welding one twice over.\n";
+  "qualified people, under the codes that apply where the truck is driven; that goes double for cutting and re-welding one.\n";
 
 /** A name inside a sentence. */
 export function lower(name: string): string {

@@ -78,15 +78,15 @@ function smallerSentences({ set, trim, smaller }: FoundChange, format: LengthFor
   if (only === undefined || set.length > 1) return [pairSentence(set, smaller)];
   switch (smaller.rank) {
     case "proven":
-      return [`Proven the smallest, but for ${fineText(smaller.within, only)}: nothing less clears.`];
+      return [`Proven to be the smallest, to within ${fineText(smaller.within, only)}: nothing less clears.`];
     case "sampled":
       return [
-        `Nothing less clears of all that was looked at, every ${stepText(smaller.step, only, format)}.`,
+        `Nothing less clears among the values looked at, every ${stepText(smaller.step, only, format)}.`,
       ];
     case "proven pair":
     case "stepped":
     case "searched":
-      return ["Checked to clear; that nothing less does is not proven."];
+      return ["Checked to clear; a smaller change that clears is not ruled out."];
   }
 }
 
@@ -95,15 +95,15 @@ function pairSentence(set: FoundChange["set"], smaller: Smaller): string {
   const each = (values: readonly number[]) =>
     listed([...new Set(values.map((value, i) => fineText(value, set[i]!)))]);
   if (smaller.rank === "proven pair")
-    return `Checked to clear, and proven that no smaller pair of these two does (neither change larger), but for ${each(smaller.within)}.`;
+    return `Checked to clear, and proven that no smaller pair of these two does (neither change larger), to within ${each(smaller.within)}.`;
   return smaller.rank === "stepped"
     ? `Checked to clear; ${each(smaller.steps)} less of either one does not. Other pairs of the two are not ruled out.`
     : "Checked to clear; smaller pairs are not ruled out.";
 }
 
 function trimSentences({ left }: TrimmedPart, smaller: Smaller): readonly string[] {
-  if (left === null) return ["What is left is not checked: only a path can be told as it is once it is cut."];
-  const checked = "Checked: with the edge that is left it clears at every pose that counts";
+  if (left === null) return ["What remains is not checked: only of a path is the edge known once it is cut."];
+  const checked = "Checked: with the edge that remains it clears at every pose that counts";
   const [step] = smaller.rank === "stepped" ? smaller.steps : [];
   return [
     step === undefined
@@ -148,14 +148,14 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
       );
     if (out > 0)
       hints.push(
-        `A wheel spacer of ${lengthText(safeLength(out, "up", format), format)} stands the wheel there too.`,
+        `A wheel spacer of ${lengthText(safeLength(out, "up", format), format)} puts the wheel in the same place.`,
       );
     if (key === "travel.bump" || key === "limits.bumpStop.travel")
       hints.push("A stop that is met sooner leaves less travel for the road: ask what the springs need.");
     if (/^(limits\.steeringStop|truck\.steering)/.test(key))
       hints.push("Less lock is a wider turning circle.");
     if (key === "tire.sectionWidth" || key === "tire.diameter")
-      hints.push("A smaller tire carries less: its load index has to do for the axle.");
+      hints.push("A smaller tire carries less: check that its load index is enough for the axle.");
   }
   return hints;
 }
@@ -167,13 +167,15 @@ export function changeSentence(
 ): string {
   const { allowance, format, document } = speech;
   const least = formatLength(allowance, format);
-  if (verdict === "clear") return `It keeps ${least} already: nothing needs to change.`;
+  if (verdict === "clear") return `It already keeps a gap of ${least}: nothing needs to change.`;
   const fields = without.map((key) => effortName(key, document).toLowerCase());
-  const none = fields.length === 0 ? "" : ` No change tried of ${listed(fields)} alone does it.`;
+  const none = fields.length === 0 ? "" : ` No change tried of ${listed(fields)} alone is enough.`;
   if (changes.length === 0)
     return `${cutShort ? "No change was found in the time allowed that keeps" : "No change that was tried keeps"} ${least}.${none}`;
-  const pairs = changes.every(({ set }) => set.length > 1) ? " No single change does; these are pairs." : "";
-  return `With any one of these it keeps ${least}, least effort first.${pairs}${pairs === "" ? none : ""}`;
+  const pairs = changes.every(({ set }) => set.length > 1)
+    ? " No single change is enough; these are pairs."
+    : "";
+  return `Any one of these keeps a gap of ${least}, least effort first.${pairs}${pairs === "" ? none : ""}`;
 }
 
 function listed(words: readonly string[]): string {

@@ -58,8 +58,8 @@ export function plateNotes(
   return [
     `${size(thickness)} thick, ${material}. ${drilled === "" ? "No holes." : `Holes: ${drilled}.`}`,
     kerf === 0
-      ? "The lines are the part's own edges: no kerf is counted."
-      : `The lines are the way of the cutter's middle: a kerf of ${formatLength(kerf, { ...format, fraction: "decimal", decimals: format.units === "mm" ? 2 : 3 })} is counted, half of it outside the part.`,
+      ? "The lines are the part's own edges: no kerf is allowed for."
+      : `The lines are the path of the cutter's center: a kerf of ${formatLength(kerf, { ...format, fraction: "decimal", decimals: format.units === "mm" ? 2 : 3 })} is allowed for, half of it outside the part.`,
     DRAWING_CAUTIONS[0],
   ];
 }
@@ -156,12 +156,12 @@ export function pinStepWords(diameter: number, fillet: number | null, format: Le
 
 /** Shown where a setup does not say what its knuckle is made of. */
 export const NO_DRAWINGS_YET =
-  "There is nothing to draw yet: say first what the knuckle is made of, its pin, tubes, bars and plates.";
+  "There is nothing to draw yet: first enter what the knuckle is made of, its pin, tubes, bars and plates.";
 
 /** The ways to say it, and what the quick one is. */
 export const UNBUILT_WAYS = {
   usual: "Start from a usual knuckle",
-  fields: "Say it field by field, at Measure",
+  fields: "Enter it field by field, at Measure",
   note: "A usual knuckle is the example's: pin, posts, plates, welds and studs, hung on this truck's ball joints, pin and hub face. It is sized for no load; have the part designed by a licensed engineer.",
 } as const;
 
@@ -182,7 +182,7 @@ export function usualBuildSentence(setup: Pick<Setup, "fromExample">): string | 
 
 /** Why forces stand alone where a setup does not say what its knuckle is made of. */
 export const NO_SHARES_YET =
-  "Forces only: nobody has said what this knuckle is made of, so there are no shares of yield, no deflection and no weight yet.";
+  "Forces only: the setup does not say what this knuckle is made of, so there are no shares of yield, no deflection and no weight yet.";
 
 /** Beside the button that prints. */
 export const PRINT_AT_SIZE =

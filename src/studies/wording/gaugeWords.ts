@@ -95,7 +95,7 @@ export function unitMark({ isFender }: UnitGuess): string {
 export function unitQuestion(guesses: readonly UnitGuess[], unit: MeshUnit): string {
   const likely = guesses.filter(({ isLikely }) => isLikely);
   if (likely.length === 0)
-    return "In none of the units is this mesh as large as a fender or a front clip. Which is it in?";
+    return "In no unit is this mesh the size of a fender or a front clip. Which unit is it in?";
   const words = likely.map((one) => UNIT_WORDS[one.unit]).join(" or ");
   const isLarge = likely.every(({ isFender }) => isFender);
   const said = isLarge
@@ -103,7 +103,7 @@ export function unitQuestion(guesses: readonly UnitGuess[], unit: MeshUnit): str
     : `Its size and place say ${words}: as large as a fender, or beside a front wheel.`;
   return likely.some((one) => one.unit === unit)
     ? `${said} Read as ${UNIT_WORDS[unit]} now; is that right?`
-    : `${said} Read as ${UNIT_WORDS[unit]} now: that is hardly right.`;
+    : `${said} Read as ${UNIT_WORDS[unit]} now: that looks wrong.`;
 }
 
 /** What the stage asks for while a point is picked. @param what `point 2`, or what a point of the truck is called */
@@ -137,7 +137,7 @@ export function crossWords([x, y, z]: Vec3, isAtEdge: boolean, format: LengthFor
 
 /** A ± of a scan as a whole has no point it is of. */
 export const MESH_WITHIN =
-  "A ± on how a mesh is turned, moved or scaled is not drawn: it is of the whole part and of no one point; type it at the matched points or corners, where it is.";
+  "A ± on how a mesh is turned, moved or scaled is not drawn: it belongs to the whole part, not to one point; type it at the matched points or corners, where it is.";
 
 /** How far a matched point lies from its place on the truck, as the scan stands. @param mm null = not known yet */
 export function matchOffText(mm: number | null, format: LengthFormat): string {
@@ -150,7 +150,7 @@ export function matchesSentence(offs: readonly number[], format: LengthFormat): 
     return `${offs.length} of 3 points matched. Pick at least three that are far apart and not in line; more of them check each other.`;
   const worst = Math.max(...offs);
   const rms = Math.sqrt(offs.reduce((sum, off) => sum + off * off, 0) / offs.length);
-  return `As it stands the matched points are ${amountText(rms, format)} off on the whole (root mean square), ${amountText(worst, format)} at worst. A point an inch off is the wrong point, or the scan is in another unit.`;
+  return `As it stands the matched points are ${amountText(rms, format)} off overall (root mean square), ${amountText(worst, format)} at worst. A point an inch off is the wrong point, or the scan is in another unit.`;
 }
 
 /** What stands at points of the truck that are none of the setup's own. */

@@ -68,6 +68,6 @@ export function flatText(flat: FlatTieRod | null, { units }: LengthFormat): stri
   const { end, move, mostAfter, atEndOfSearch } = flat;
   const fine: LengthFormat = units === "in" ? { units, fraction: 32 } : { units };
   const axis = end === "outer" ? " along the steering axis" : "";
-  const far = atEndOfSearch ? "nothing farther was looked at; " : "";
+  const far = atEndOfSearch ? "nothing past that was looked at; " : "";
   return `${move > 0 ? "raise" : "lower"} the ${end} tie rod end ${amountText(move, fine)}${axis} (${far}${angleText(Math.abs(mostAfter), 2)} remains)`;
 }

@@ -49,8 +49,8 @@ export function limitsPassedSentences(
 }
 
 /**
- * What the limits leave of the range, in one plain sentence: `Past the steering stop and the droop strap nothing is
- * counted.`; "" where no limit is passed.
+ * What the limits leave of the range, in one plain sentence: `Poses past the steering stop and the droop strap are
+ * not counted.`; "" where no limit is passed.
  * @param limitedBy as in a check's report.
  */
 export function countedSentence(
@@ -66,7 +66,7 @@ export function countedSentence(
   );
   const last = names.pop()!;
   const listed = names.length === 0 ? last : `${names.join(", ")} and ${last}`;
-  return `Past ${listed} nothing is counted.`;
+  return `Poses past ${listed} are not counted.`;
 }
 
 /** Both start at the same heights, straight ahead, and come to the same. */

@@ -180,7 +180,7 @@ function provenWords(worst: LoadsReport["worst"]): string {
     off === 0
       ? ""
       : `, but for ${off} of ${worst.length}, at a dead center, at the end of reach or for want of time`;
-  return `For each force it is proven what no pose of all travel and both locks passes, ${near}${but}. For shares of yield and deflections the largest found is told, which is no bound`;
+  return `For each force a size is proven that no pose of all travel and both locks passes, ${near}${but}. For shares of yield and deflections the largest found is given, which is not a bound`;
 }
 
 /** How the answer was come by, whatever it is. */
@@ -191,7 +191,7 @@ export function howLoadsSentence(
   const looked =
     grid === null
       ? "Exact at this pose"
-      : `Each case is told at the largest found: the worst of ${grid.travels} heights by ${grid.steers} steering inputs, followed from there to ${fineLength(FINEST_TRAVEL, units)} of travel and ${FINEST_STEER * 100} % of lock. ${provenWords(worst)}`;
+      : `Each case is given at the largest found: the worst of ${grid.travels} heights by ${grid.steers} steering inputs, followed from there to ${fineLength(FINEST_TRAVEL, units)} of travel and ${FINEST_STEER * 100} % of lock. ${provenWords(worst)}`;
   return `${looked}. Rigid arms without weight, joints without friction, loads standing still; multiples are of the corner's weight, less the unsprung weight times the multiple up. Shares are of the published yield, away from welds; fatigue, buckling and heat are not looked at.`;
 }
 

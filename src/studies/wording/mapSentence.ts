@@ -68,7 +68,7 @@ export function mapSentence(report: MapReport, model: Model): string {
         low === null ? "" : lowWords(low, model, format),
       ].filter((half) => half !== "");
       if (told.length > 0) return `${capitalized(told.join("; "))}.`;
-      if (isOpen) return "Nothing was found to touch, but not every way was followed to its end.";
+      if (isOpen) return "Nothing was found to touch, but the search was not finished.";
       const kept = passesLimit ? " that keeps the limits" : "";
       return `Nothing touches at any height or steering input below${kept}.`;
     }

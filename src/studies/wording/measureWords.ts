@@ -90,7 +90,7 @@ export function suspectSentences(suspect: Suspect | null, format: LengthFormat):
     ...(others.length === 0 ? [] : [`As likely: ${listWords(others)}; the readings do not tell them apart.`]),
     moves.length === 0
       ? "Without it no point moves by more than a millimeter."
-      : `Left out on trial it moves ${listWords(moves)}; the worst that is then left is ${without.mostSigmas.toFixed(1)} standard deviations.`,
+      : `Without it, what moves is ${listWords(moves)}; the worst reading left is then ${without.mostSigmas.toFixed(1)} standard deviations off.`,
   ];
 }
 

@@ -14,7 +14,7 @@ const LIKELY_WORD = "Likely";
 export const LIKELY_SIGN = "≈";
 
 /** Said wherever odds are told at length. */
-export const LIKELY_CAUTION = "Likely is not proven, and no statement of safety.";
+export const LIKELY_CAUTION = "Likely is not proven, and says nothing about safety.";
 
 /** How odds are told: the units, and the document they are of, the variant shown applied. */
 export interface OddsSpeech {
@@ -33,7 +33,7 @@ const WORTH = 0.01;
  */
 export function oddsSentence(report: OddsReport): string {
   if (report.inputs.length === 0)
-    return "No number of this truck tells how well it is known, so there are no odds: type ± after a value.";
+    return "No number of this truck says how well it is known, so there are no odds: type ± after a value.";
   if (report.draws === 0)
     return "The time allowed was not enough for one draw, so nothing is known of the odds yet.";
   const { clears, low, high } = report;
@@ -152,7 +152,7 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
   if (inputs.some(({ source }) => source === "build"))
     notes.push("Knuckles differ as built: half of the jig's tolerance is taken for one standard deviation.");
   if (inputs.length > 0 && report.matters.every(({ share }) => share < LEAST_SHARE))
-    notes.push("Too few of the trucks drawn do otherwise to tell which number matters.");
+    notes.push("Too few of the trucks drawn come out otherwise to tell which number matters.");
   if (open > 0)
     notes.push(
       `${open} ${open === 1 ? "truck is" : "trucks are"} too near to tell, and counted as touching.`,

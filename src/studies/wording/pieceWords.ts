@@ -67,7 +67,7 @@ export function templateNotes(piece: PieceFacts, which: 0 | 1, format: LengthFor
     `${stockWords(piece, format)}, ${piece.material}. Fitted ${endWords(end)}.`,
     `Wrap it round the outside, print outward, both edges on the mark line scribed along the ${piece.kind}, its end at “${other.joint}” up.`,
     piece.kind === "tube"
-      ? "Solid line: cut here with the blade pointed at the tube's axis; it counts the wall. Dashed: where the outside meets."
+      ? "Solid line: cut here with the blade pointed at the tube's axis; it allows for the wall. Dashed: where the outside meets."
       : "Solid line: where the outside meets.",
     `On the mark line, from cut to cut on the outside: ${formatLength(piece.onMark, format)}.`,
   ];
@@ -80,7 +80,7 @@ export function endRemarks({ joint, fittedTo, missed, overhang }: EndFacts, form
   return [
     ...(missed > 0 && fittedTo.length > 0
       ? [
-          `At “${joint}” it is wider than ${what}: for ${missed} of 360° it passes beside and needs filling or another order.`,
+          `At “${joint}” it is wider than ${what}: for ${missed} of 360° it passes beside it, and needs filling or another order of fitting.`,
         ]
       : []),
     ...(overhang > 0.5

@@ -38,8 +38,8 @@ export function suspectSentence(
   const or =
     alike.length === 0
       ? ""
-      : ` It may as well be ${alike.map(({ index }) => `“${lower(names(index))}”`).join(" or ")}: these cannot be told apart yet.`;
-  const rest = without.mostSigmas < 2.5 ? " Without it the rest goes together." : "";
+      : ` It may equally be ${alike.map(({ index }) => `“${lower(names(index))}”`).join(" or ")}: these cannot be told apart yet.`;
+  const rest = without.mostSigmas < 2.5 ? " Without it the rest agrees." : "";
   return `Most likely wrong: “${lower(names(reading.index))}”${read}${by} (${Math.abs(inSigmas).toFixed(1)} σ off). Read it again.${or}${rest}`;
 }
 
@@ -53,14 +53,14 @@ export function nextSentence(next: NextReading, name: string, format: LengthForm
 }
 
 /** Said where there is nothing to be worked out of. */
-export const NOTHING_READ = "no reading stands here that can be read; read something on the truck first";
+export const NOTHING_READ = "no reading here can be understood; read something on the truck first";
 
 /** Said where every reading goes with the others. */
 export function agreeSentence(residuals: readonly ReadingResidual[]): string {
   const checked = residuals.filter(({ inSigmas }) => inSigmas !== null).length;
-  if (residuals.length === 0) return "No place on the truck is read yet.";
+  if (residuals.length === 0) return "Nothing on the truck has been read yet.";
   if (checked === 0)
-    return "No reading checks another yet: more than enough readings are welcome, and find a slip of the tape.";
+    return "No reading checks another yet: extra readings are welcome: they find a slip of the tape.";
   return `${checked} of ${residuals.length} readings check each other, and they agree.`;
 }
 
@@ -89,11 +89,11 @@ export function leftOutNote(name: string, mend: string): string {
 export function noTruckSentence(fault: string, inTheWay: readonly string[]): string {
   const mend =
     inTheWay.length === 0
-      ? "No single reading is in the way: look through the last ones you took, and read them again."
+      ? "No single reading is to blame: look through the last ones you took, and read them again."
       : inTheWay.length === 1
-        ? `Without “${lower(inTheWay[0]!)}” it does: read that again.`
-        : `Without any one of these it does: ${inTheWay.map((one) => `“${lower(one)}”`).join(", ")}. Read them again; one contradicts the others.`;
-  return `As read, these make no truck together: ${fault}. ${mend} Until then the picture and the answer are of the last readings that went together.`;
+        ? `Without “${lower(inTheWay[0]!)}” they do: read that again.`
+        : `Without any one of these they do: ${inTheWay.map((one) => `“${lower(one)}”`).join(", ")}. Read them again; one contradicts the others.`;
+  return `As read, these do not make a truck together: ${fault}. ${mend} Until then the picture and the answer show the last readings that did.`;
 }
 
 /** What a station of the lip is called among readings. */

@@ -108,7 +108,7 @@ function sureSentences(
   { format }: WindowSpeech,
 ): readonly string[] {
   const every = between.rank === "sampled" ? solvedText(between.step, kind, format) : "";
-  const looked = `the range was looked at every ${every}, and what comes and goes between is not proven`;
+  const looked = `the range was looked at every ${every}, and what happens between is not proven`;
   if (target.of === "gap") {
     if (found.length === 0)
       return between.rank === "proven" ? ["The whole range was looked at."] : [`The${looked.slice(3)}.`];
@@ -116,7 +116,8 @@ function sureSentences(
       "Proven on both sides: a check clears at the value with this gap to keep, and not at the one beyond it";
     return [between.rank === "proven" ? `${sides}.` : `${sides}; ${looked}.`];
   }
-  const many = found.length > 1 ? "Several values: all that a march over the range finds. " : "";
+  const many =
+    found.length > 1 ? "Several values give it: all that were found by stepping over the range. " : "";
   if (target.of === "bumpSteer")
     return [`Least by the root mean square of both wheels' toe change over the travel; ${looked}.`];
   return [`${many}Exact as measured, wheels straight ahead; ${looked}.`];

@@ -12,45 +12,47 @@ export function farText({ angle, percent }: SteerStop): string {
   return angle === null ? `${percent}% of lock` : formatAngle(angle, steerDecimals(angle));
 }
 
-/** Beside the map: `39% of lock (11° left wheel), then fender lip, left side`. */
+/** Beside the map: `to 39% of lock (11° left wheel), then fender lip, left side`. */
 export function steerPanelText(stop: SteerStop): string {
   const { name, side, percent, angle } = stop;
   const wheel = angle === null ? "" : ` (${farText(stop)} ${side} wheel)`;
   switch (stop.stop) {
     case "end":
-      return "the lock";
+      return "to full lock";
     case "unproven":
-      return stop.isNowhere ? "not known" : `${percent}% of lock; past that it is not known`;
+      return stop.isNowhere ? "not known" : `to ${percent}% of lock; past that it is not known`;
     case "limit":
-      return stop.isNowhere ? `nowhere: past the ${limitThing(name)}` : `${percent}% of lock, then ${name}`;
+      return stop.isNowhere
+        ? `nowhere: past the ${limitThing(name)}`
+        : `to ${percent}% of lock, then ${name}`;
     case "reach":
-      return `${percent}% of lock${wheel}, then the ${side} ${name} cannot follow`;
+      return `to ${percent}% of lock${wheel}, then the ${side} ${name} cannot follow`;
     case "touch":
       if (stop.isAlways) return `nowhere: ${name} touches at every pose, ${side} side`;
       return stop.isNowhere
         ? `nowhere: ${name} touches, ${side} side`
-        : `${percent}% of lock${wheel}, then ${name}, ${side} side`;
+        : `to ${percent}% of lock${wheel}, then ${name}, ${side} side`;
   }
 }
 
-/** Beside the map: `3 1/8 in bump, then fender lip, left side`. */
+/** Beside the map: `to 3 1/8 in bump, then fender lip, left side`. */
 export function lowPanelText(stop: LowStop, format: LengthFormat): string {
   const { name, side, from } = stop;
   const low = travelText(stop.travel, format);
   switch (stop.stop) {
     case "end":
-      return "full bump";
+      return "to full bump";
     case "unproven":
-      return stop.isNowhere ? "not known" : `${low}; past that it is not known`;
+      return stop.isNowhere ? "not known" : `to ${low}; past that it is not known`;
     case "limit":
-      return stop.isNowhere ? `nowhere: past the ${limitThing(name)}` : `${low}, then ${name}`;
+      return stop.isNowhere ? `nowhere: past the ${limitThing(name)}` : `to ${low}, then ${name}`;
     case "reach":
-      return `${low}, then the ${side} ${name} cannot follow`;
+      return `to ${low}, then the ${side} ${name} cannot follow`;
     case "touch":
       if (stop.isAlways) return `nowhere: ${name} touches at every pose, ${side} side`;
       return stop.isNowhere && from < 0
         ? `nowhere: even at full droop ${name} touches, ${side} side`
-        : `${low}, then ${name}, ${side} side`;
+        : `to ${low}, then ${name}, ${side} side`;
   }
 }
 

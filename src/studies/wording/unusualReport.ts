@@ -29,7 +29,7 @@ function placeOfReading(reading: Reading): KeyPath {
 export function unusualLines(file: string, doubts: readonly UnusualDoubt[]): readonly string[] {
   return doubts.map(
     ({ path, text, confirm }) =>
-      `${file}: unusual: ${keyText(path)}: ${text} If it is so, add to "confirmed": ${JSON.stringify(confirm)}`,
+      `${file}: unusual: ${keyText(path)}: ${text} If it is right, add to "confirmed": ${JSON.stringify(confirm)}`,
   );
 }
 
@@ -39,7 +39,7 @@ export function confirmedNotes(
   format: LengthFormat,
 ): readonly { readonly text: string; readonly entry: number }[] {
   return unusualIn(model).confirmed.map(({ unusual, entry }) => ({
-    text: `${unusualSubject(unusual, model.setup, format).replace(/,$/, "")}: unusual, and said to be so.`,
+    text: `${unusualSubject(unusual, model.setup, format).replace(/,$/, "")}: unusual, and confirmed.`,
     entry,
   }));
 }

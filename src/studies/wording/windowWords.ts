@@ -104,7 +104,7 @@ function nowWords(window: FieldWindow, format: LengthFormat): string {
       : angleText(radFromDeg(onSafeSide(degFromRad(value), ANGLE_STEP, "up")));
   if (now < first.from) return `yours, ${own}, is ${amount(first.from - now)} too little`;
   if (now > last.to) return `yours, ${own}, is ${amount(now - last.to)} too much`;
-  return `yours, ${own}, is in a hole between them`;
+  return `yours, ${own}, is between them, where nothing fits`;
 }
 
 /** What sets each end, and each side of every hole. */
@@ -145,7 +145,7 @@ export function setByWords(by: SetBy, speech: WindowSpeech): string {
     case "limit":
       return limitWords(by);
     case "range":
-      return "nothing farther was looked at";
+      return "nothing past that was looked at";
     case "unfinished":
       return "the time allowed ended before more was proven";
   }
@@ -183,20 +183,20 @@ function closedSentences(
     const words = setByWords(by, speech);
     const gap = by.kind === "part" ? gapWords(by.gap, format) : "";
     const told = `${words.charAt(0).toUpperCase()}${words.slice(1)}${gap}`;
-    return isUnmoved ? `${told}; the ${name} does not change that, so it closes every value.` : `${told}.`;
+    return isUnmoved ? `${told}; the ${name} does not change that, so no value fits.` : `${told}.`;
   });
   if (opens === null)
     return [
       ...closers,
       cutShort
         ? "Whether another single change would make room was not searched to the end."
-        : "No single change of offset, tire width, steering, bump stop, travel or allowance that was tried opens it.",
+        : "No single change of offset, tire width, steering, bump stop, travel or allowance that was tried makes room.",
     ];
   const value = (mm: number) => valueText(mm, opens.kind, format);
   const other = nameOf(opens.field, document).toLowerCase();
   return [
     ...closers,
-    `The smallest single change found that opens it: ${other} from ${value(opens.from)} to ${changedText(opens.to, opens.from, opens.kind, format)}; then a ${name} of ${valueText(opens.at, kind, format)} fits.`,
+    `The smallest single change found that makes room: ${other} from ${value(opens.from)} to ${changedText(opens.to, opens.from, opens.kind, format)}; then a ${name} of ${valueText(opens.at, kind, format)} fits.`,
   ];
 }
 

@@ -9,7 +9,7 @@ export function progressWords(
 ): string {
   if (isWaiting && read + missing > needed) {
     const names = musts.map((key) => `“${lower(LINES[key]?.name ?? key)}”`);
-    return `${read} read; a first verdict still takes ${listWords(names)}`;
+    return `${read} read; a first verdict still needs ${listWords(names)}`;
   }
   if (isWaiting) return `${read} of ${needed} read; ${missing} more for a first verdict`;
   const left = listed - read;
@@ -20,7 +20,7 @@ export function progressWords(
 
 /** In place of a verdict while there are too few readings for one. */
 export function noVerdictYet(progress: Progress): string {
-  return `No verdict yet: ${progressWords(progress, true)}. Until then the truck drawn is assumed, but for what was read.`;
+  return `No verdict yet: ${progressWords(progress, true)}. Until then the truck drawn is assumed, except for what was read.`;
 }
 
 function countOf(count: number, word: string): string {

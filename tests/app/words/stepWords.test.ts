@@ -64,7 +64,7 @@ it("counts what has nothing in common", () => {
 
 it("passes over the marks of an example that follow an edit", () => {
   const marked = { ...DOCUMENT, fromExample: { name: "Half-ton", mine: ["knuckle.hubFace"] } };
-  expect(stepWords(state(DOCUMENT), state(marked))).toBe("Said which numbers are the truck's own");
+  expect(stepWords(state(DOCUMENT), state(marked))).toBe("Marked numbers as the truck's own");
   expect(stepWords(state(DOCUMENT), state(put(marked, ["knuckle", "hubFace"], "6")))).toBe(
     "Hub-face distance 6 1/8 → 6",
   );
@@ -73,6 +73,6 @@ it("passes over the marks of an example that follow an edit", () => {
 it("names an opening, a draft and a mesh file", () => {
   const now = state(DOCUMENT);
   expect(stepWords(now, state({ name: "Flatbed" }, { documentId: "b" }))).toBe("Opened Flatbed");
-  expect(stepWords(now, { ...now, drafts: {} })).toBe("Typed what a field could not hold yet");
+  expect(stepWords(now, { ...now, drafts: {} })).toBe("Typed something a field cannot read yet");
   expect(stepWords(now, { ...now, meshes: {} })).toBe("Mesh file opened");
 });

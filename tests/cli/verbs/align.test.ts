@@ -141,7 +141,7 @@ describe("align for a person", () => {
     const bare = folder.write("bare.json", demoDocument({ ...lipAlone(), hardware: null, adjusters: shims }));
     const { code, out } = captured(["align", bare]);
     expect(code).toBe(0);
-    expect(out.split("\n")[1]).toMatch(/^Nothing is asked for, .*alignment\.targets/);
+    expect(out.split("\n")[1]).toMatch(/^No targets are set, .*alignment\.targets/);
     const { document } = capturedJson(["align", bare]);
     expect(document.asked).toBe(false);
     for (const side of [document.left, document.right]) {

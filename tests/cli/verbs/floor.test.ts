@@ -98,7 +98,7 @@ describe("floor for a person", () => {
     expect(out).toMatch(/^aired out +3 1\/4 +-6\.55 +4 15\/16 +26 7\/16 +11 11\/16/m);
     expect(out).toMatch(/^Roll of 3\.0° either way and one wheel 1 1\/2 in over a curb: not all of it/m);
     expect(out).toMatch(/^driving +roll to the right +-1 11\/16 +1 11\/16 +3\.00 .* yes$/m);
-    expect(out).toMatch(/the codes that hold where the truck is driven rule/);
+    expect(out).toMatch(/the codes that apply where the truck is driven rule/);
     expect(out).not.toMatch(/NaN|undefined|Infinity/);
   });
 
@@ -202,14 +202,14 @@ describe("pose with wheels at their own travels", () => {
     expect(both).toContain(past);
   });
 
-  it("refuses a wheel out of reach by its own option, and goes without --at", () => {
+  it("refuses a wheel out of reach by its own option, and cannot be used with --at", () => {
     const far = captured(["pose", file, "--left-travel", "1", "--right-travel", "40"]);
     expect(far.code).toBe(2);
     expect(far.error).toMatch(/--right-travel: "40": the right .* cannot follow past travel/);
     const both = captured(["pose", file, "--at", "0,0", "--left-travel", "1"]);
     expect(both).toMatchObject({
       code: 2,
-      error: expect.stringMatching(/--left-travel: "1": goes without --at/),
+      error: expect.stringMatching(/--left-travel: "1": cannot be used with --at/),
     });
   });
 });

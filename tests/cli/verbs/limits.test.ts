@@ -126,7 +126,7 @@ describe("check of a setup with limits", () => {
     expect([code, document.limitedBy]).toEqual([1, ["droop strap", "steering stop"]]);
     expect(document.worst.gap).toBeGreaterThan(free.worst.gap + 0.05);
     const { out } = captured(["check", stopped]);
-    expect(out).toMatch(/^Past the droop strap and the steering stop nothing is counted\.$/m);
+    expect(out).toMatch(/^Poses past the droop strap and the steering stop are not counted\.$/m);
     expect(out).toMatch(/^Each gap is the worst over all travel and both locks within the limits; no pose/m);
     expect(captured(["check", lip]).out).not.toMatch(/counted|limits/);
   });

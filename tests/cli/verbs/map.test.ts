@@ -266,6 +266,6 @@ describe("map refuses", () => {
   it("--csv with --json", () => {
     const { code, error } = captured(["map", lip, "--csv", "--json"]);
     expect(code).toBe(2);
-    expect(error).toMatch(/--csv.*goes without --json/);
+    expect(error).toMatch(/--csv.*cannot be used with --json/);
   });
 });

@@ -77,7 +77,7 @@ describe("window", () => {
     expect(Object.keys(empty.opens)).toEqual(["field", "from", "to", "at"]);
     const { out } = captured(["window", lip, ...hubFace, "--from", "6", "--to", "6 1/2"]);
     expect(out).toContain("no value from 6 in to 6 1/2 in fits");
-    expect(out).toContain("The smallest single change found that opens it: ");
+    expect(out).toContain("The smallest single change found that makes room: ");
   });
 
   it("says when the budget ended it", () => {

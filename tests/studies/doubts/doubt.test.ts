@@ -35,15 +35,18 @@ describe("an answer with inputs in doubt", () => {
     const told = "Everything clears: the closest is the lip.";
     expect(answerSentence(told, "clear", [])).toBe(told);
     expect(answerSentence(told, "unusual", [unusual])).toBe(
-      "If what is unusual is so, everything clears: the closest is the lip.",
+      "If what is unusual is right, everything clears: the closest is the lip.",
     );
     expect(answerSentence(told, "fromExample", [example])).toBe(
       "If the example's numbers are this truck's, everything clears: the closest is the lip.",
     );
     expect(answerSentence(told, "unusual", [unusual, example])).toBe(
-      "If what is unusual is so and the example's numbers are this truck's, everything clears: the closest is the lip.",
+      "If what is unusual is right and the example's numbers are this truck's, everything clears: the closest is the lip.",
     );
-    for (const state of ["unusual", "fromExample"] as const)
-      expect(answerHeadline(state) + answerWord(state)).not.toMatch(/clear/i);
+    expect(answerHeadline("unusual") + answerWord("unusual")).not.toMatch(/clear/i);
+    expect([answerHeadline("fromExample"), answerWord("fromExample")]).toEqual([
+      "The example clears",
+      "the example clears",
+    ]);
   });
 });

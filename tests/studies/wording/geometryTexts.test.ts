@@ -47,7 +47,7 @@ describe("geometry in words", () => {
       "raise the inner tie rod end 1/32 in (0.05° remains)",
     );
     expect(flatText(flat(-IN, 0.2 * DEG, true), INCHES)).toMatch(
-      /^lower the inner tie rod end 1 in \(nothing farther was looked at; 0\.20° remains\)$/,
+      /^lower the inner tie rod end 1 in \(nothing past that was looked at; 0\.20° remains\)$/,
     );
   });
 });

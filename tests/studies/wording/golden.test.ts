@@ -187,11 +187,11 @@ function told(title: string, model: Model, looks: number | null): string {
   for (const one of steering)
     if (one.ok)
       say(
-        `left to ${steerPanelText(steerStop(one.leftTurn.touch.either, one.travel, model))}`,
-        `right to ${steerPanelText(steerStop(one.rightTurn.touch.either, one.travel, model))}`,
+        `left ${steerPanelText(steerStop(one.leftTurn.touch.either, one.travel, model))}`,
+        `right ${steerPanelText(steerStop(one.rightTurn.touch.either, one.travel, model))}`,
       );
   for (const way of lowestTravels(model, [0, 1], budget))
-    if (way.ok) say(`down to ${lowPanelText(lowStop(way.touch, way.steer, model, format), format)}`);
+    if (way.ok) say(`down ${lowPanelText(lowStop(way.touch, way.steer, model, format), format)}`);
   say(mapSentence(mapReportOf(model, { rows: 5, cols: 5, budget: counted(looks) }), model));
 
   head("Counter");

@@ -188,7 +188,7 @@ function loads(title: string, document: object, pose: LoadsAsk["pose"]): string[
       return `${place}: ${share}, ${amount} (${plain} plain), ${material}`;
     }),
     first!.strength!.deflection &&
-      `The hub face gives ${deflectionText(first!.strength!.deflection, setup.units)}`,
+      `The hub face deflects ${deflectionText(first!.strength!.deflection, setup.units)}`,
   ]);
 }
 

@@ -62,7 +62,7 @@ describe("odds in words", () => {
       "Likely: clears in all 30 trucks drawn that are measured like this (88 to 100 of 100).",
     );
     expect(oddsSentence(reportOf({ inputs: [] }))).toMatch(
-      /^No number of this truck tells how well it is known/,
+      /^No number of this truck says how well it is known/,
     );
     expect(oddsSentence(reportOf({ draws: 0, clears: 0 }))).toMatch(/nothing is known/);
   });

@@ -46,9 +46,9 @@ describe("readings that make no truck together", () => {
 
   it("get a sentence that says what and how to mend", () => {
     expect(noTruckSentence("hub face must be more than 0", ["Lower ball joint, up"])).toBe(
-      "As read, these make no truck together: hub face must be more than 0. Without “lower ball joint, up” it does: read that again. Until then the picture and the answer are of the last readings that went together.",
+      "As read, these do not make a truck together: hub face must be more than 0. Without “lower ball joint, up” they do: read that again. Until then the picture and the answer show the last readings that did.",
     );
-    expect(noTruckSentence("x", ["A b", "C d"])).toContain("Without any one of these it does: “a b”, “c d”.");
-    expect(noTruckSentence("x", [])).toContain("No single reading is in the way");
+    expect(noTruckSentence("x", ["A b", "C d"])).toContain("Without any one of these they do: “a b”, “c d”.");
+    expect(noTruckSentence("x", [])).toContain("No single reading is to blame");
   });
 });

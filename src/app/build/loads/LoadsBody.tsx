@@ -86,7 +86,11 @@ function Answer({ truck, report }: { truck: Truck; report: LoadsReport }) {
         </>
       )}
       {sentences.map((text) => text !== null && <p key={text}>{text}</p>)}
-      {one ? <OneCase one={one} /> : <p role="status">The linkage cannot stand or carry there.</p>}
+      {one ? (
+        <OneCase one={one} />
+      ) : (
+        <p role="status">The linkage cannot reach this pose, or cannot carry the load in it.</p>
+      )}
       {report.worst.length > 0 && <LargestForces worst={report.worst} />}
       <SaveMenu
         of="the loads"
@@ -154,7 +158,7 @@ function OneCase({ one }: { one: LoadsCase }) {
       {one.strength && <ShareStrip stresses={one.strength.stresses} />}
       {one.strength?.deflection && (
         <p>
-          The hub face gives {deflectionText(one.strength.deflection, format.units)} (+ = top outward),
+          The hub face deflects {deflectionText(one.strength.deflection, format.units)} (+ = top outward),
           against the line of the ball joints.
         </p>
       )}

@@ -41,7 +41,11 @@ export function OrderBody({ truck }: { truck: Truck }) {
       <OrderForm sheet={sheet} format={format} />
       <CatalogRow />
       {sheet && <PutIntoTruck sheet={sheet} format={format} isBlocked={isBlocked} />}
-      {isBlocked && <p className="order-remark">The sheet shows the order before what is to be mended.</p>}
+      {isBlocked && (
+        <p className="order-remark">
+          Until the marked fields are mended, the sheet shows the order as it was.
+        </p>
+      )}
       {sheet && (
         <SaveMenu
           of="the order"

@@ -52,7 +52,7 @@ export function AligningPanel({ truck }: AligningPanelProps) {
       <StandingSwitch />
       {!result.ok && (
         <p>
-          The front end does not stand at travel {lengthText(result.travel, format)} with the wheels straight
+          The front end cannot stand at travel {lengthText(result.travel, format)} with the wheels straight
           ahead and that toe: choose a stance it reaches, or less toe.
         </p>
       )}
@@ -149,8 +149,8 @@ function StartAligning({ truck, alignment }: StartAligningProps) {
     <div className="aligning-start">
       <p>
         {needsTargets
-          ? "Say what the wheels are to be aligned to, and this card tells the shims and tie rods that do it."
-          : "Nothing but the tie rods can be set: say what camber and caster are set with."}{" "}
+          ? "Enter the angles wanted, and this card gives the shims and tie rods that set them."
+          : "Only the tie rods can be set so far: add what sets camber and caster."}{" "}
         {needsTargets && "The targets start at what the truck reads as bolted on."}{" "}
         {needsAdjusters && "The stacks start as a guess: put in those the truck was measured with."}
       </p>

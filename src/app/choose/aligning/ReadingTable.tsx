@@ -32,7 +32,7 @@ export function ReadingTable({ side, caption, shown }: ReadingTableProps) {
             As bolted on{shown === "bolted" && <small className="column-shown"> shown</small>}
           </th>
           <th scope="col">Aligned{shown === "aligned" && <small className="column-shown"> shown</small>}</th>
-          <th scope="col">Left over</th>
+          <th scope="col">Off target</th>
         </tr>
       </thead>
       <tbody>

@@ -155,7 +155,7 @@ function EffortOrder({ order, document, onOrder }: EffortOrderProps) {
         })}
       </ol>
       <button type="button" className="button" onClick={() => onOrder(EFFORT)}>
-        As it came
+        Back to the usual order
       </button>
     </details>
   );

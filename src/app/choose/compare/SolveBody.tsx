@@ -125,7 +125,7 @@ export function SolveBody({ truck }: { truck: Truck }) {
         </button>
         {!isReady && (
           <p className="fan-mend">
-            Write angles such as 8.4 and lengths such as 5 5/8 or 143 mm, the lesser end first
+            Write angles such as 8.4 and lengths such as 5 5/8 or 143 mm, the smaller value first
             {of === "gap" ? "; a gap is at least 0" : ""}.
           </p>
         )}

@@ -64,7 +64,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
                 {truck ? (
                   <WorstCell check={checks[trucks.indexOf(truck)]!} format={format} />
                 ) : (
-                  "has issues: show it to mend them"
+                  "has problems: show it to mend them"
                 )}
               </td>
             ))}

@@ -25,7 +25,7 @@ export function OddsBody({ truck }: { truck: Truck }) {
   if (isStopped)
     return (
       <div className="odds">
-        <p>Stopped before it was through.</p>
+        <p>Stopped before it was finished.</p>
         <button type="button" className="button" onClick={() => setStopped(false)}>
           Work out the odds
         </button>
@@ -37,7 +37,7 @@ export function OddsBody({ truck }: { truck: Truck }) {
   if (report === null)
     return (
       <div className="odds">
-        <p role="status">Drawing trucks, and proving of each whether it clears…</p>
+        <p role="status">Drawing trucks, and proving whether each clears…</p>
         <progress aria-label="Trucks drawn" max={1} value={answered.underWay?.share ?? 0} />
         <button type="button" className="button" onClick={() => setStopped(true)}>
           Cancel

@@ -86,7 +86,7 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
       )}
       {spring.curve?.kind === "loads" && (
         <p className="fold-fine">
-          The chart of loads is read straight between its points: rates and ride step where one is passed.
+          The load curve is read straight between its points, so rates and ride step where a point is passed.
         </p>
       )}
       <p className="fold-fine">{allowedSentence(spring, units, format)}</p>

@@ -116,7 +116,7 @@ function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) 
       <RollPart truck={truck} travel={travel} format={format} />
       <p className="fold-fine">
         Worked out on a flat floor with rigid tires. How low a truck may be, and what may hang below the scrub
-        line, is law in many places: the codes that hold where it is driven rule. Never reach under a truck
+        line, is law in many places: the codes that apply where it is driven rule. Never reach under a truck
         that air or a jack alone holds up.
       </p>
     </>

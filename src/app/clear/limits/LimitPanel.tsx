@@ -43,8 +43,8 @@ export function LimitPanel({ truck }: LimitPanelProps) {
         <GivenLimits truck={truck} pose={pose} />
       ) : (
         <p className="fold-fine">
-          The setup says nothing of what joints, stops and shocks allow, so poses are shown and checked that
-          the truck may not be able to take.
+          The setup does not say what joints, stops and shocks allow, so some poses shown and checked may be
+          ones the truck cannot take.
         </p>
       )}
       <NotChecked truck={truck} />

@@ -39,9 +39,9 @@ function Ends({ truck }: { truck: Truck }) {
           const way = answer?.steering[i];
           return (
             <div key={travel} className="map-end">
-              <dt>{nameOfHeight(travel, model, format)}: steers left to</dt>
+              <dt>{nameOfHeight(travel, model, format)}: steers left</dt>
               <dd>{way === undefined ? "…" : way.ok ? turn(travel, way.leftTurn) : UNREACHED}</dd>
-              <dt>right to</dt>
+              <dt>right</dt>
               <dd>{way === undefined ? "…" : way.ok ? turn(travel, way.rightTurn) : UNREACHED}</dd>
             </div>
           );
@@ -50,7 +50,7 @@ function Ends({ truck }: { truck: Truck }) {
           const way = answer?.lowering[i];
           return (
             <div key={lock} className="map-end">
-              <dt>full {lock} lock: goes down to</dt>
+              <dt>full {lock} lock: goes down</dt>
               <dd>
                 {way === undefined ? (
                   "…"

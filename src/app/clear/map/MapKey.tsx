@@ -61,7 +61,7 @@ export function MapKey({ truck, drawn }: MapKeyProps) {
             <rect className="map-unreached" width="22" height="12" />
             <rect fill="url(#map-hatch-open)" width="22" height="12" />
           </svg>
-          not looked at: the time was up, nothing is said there
+          not looked at: the time allowed ran out
         </li>
       )}
       {limits && limits.length > 0 && (

@@ -43,11 +43,11 @@ export function MapLimits({ truck }: MapLimitsProps) {
   return (
     <>
       <dl className="map-limits" aria-busy={!isCurrent}>
-        <dt>Here it steers left to</dt>
+        <dt>Here it steers left</dt>
         <dd>{steering ? steers("leftTurn") : "…"}</dd>
-        <dt>right to</dt>
+        <dt>right</dt>
         <dd>{steering ? steers("rightTurn") : "…"}</dd>
-        <dt>goes down to</dt>
+        <dt>goes down</dt>
         <dd>{lowering ? low() : "…"}</dd>
       </dl>
       {limits && isCurrent && <CutShort study="ways" of={[limits]} />}

@@ -9,7 +9,7 @@ export function BandForm({ spec, format }: { spec: PlotSpec; format: LengthForma
   return (
     <fieldset className="plot-band-form">
       <legend>
-        Wanted band, {unitText(spec.y.measure, format)} <small>either end may stay empty</small>
+        Wanted band, {unitText(spec.y.measure, format)} <small>either end is optional</small>
       </legend>
       <BandEnd end="low" name="from" spec={spec} format={format} />
       <BandEnd end="high" name="to" spec={spec} format={format} />

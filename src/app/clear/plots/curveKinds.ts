@@ -185,7 +185,7 @@ const OVER_TRAVEL: readonly Omit<PlotKind, "over">[] = [
     of: "wheel rate",
     title: "Wheel rate over travel",
     measure: "rate",
-    note: "air spring closed in, carrying its corner; its steps are the load chart's",
+    note: "air spring closed in, carrying its corner; its steps are the load curve's",
     curves: [
       { name: "left", read: ({ model }, travel) => airStateAt(model, "left", travel)?.wheelRate ?? null },
     ],

@@ -37,14 +37,14 @@ export function FieldHelp({ path, field, isOfVariant }: FieldHelpProps) {
       <FieldSketch pattern={field.pattern} label={field.label} isRack={isRack} />
       <p className="field-facts">
         {range !== null && <>Allowed: {range}. </>}
-        {field.default !== null && <>Left out: {keyWords(field.default)}. </>}
+        {field.default !== null && <>If left empty: {keyWords(field.default)}. </>}
         {!mayBeLeftOut(field) && "Required. "}
       </p>
       {mayTellWithin && (
         <p className="field-facts">
           {text.includes("±")
-            ? "After ± stands how well it is known: one standard deviation. "
-            : "How well is it known? Type ± after it, and one standard deviation. "}
+            ? "The number after ± says how well it is known: one standard deviation. "
+            : "How well is it known? Type ± and one standard deviation after it. "}
           {!text.includes("±") && text !== "" && (
             <button
               type="button"

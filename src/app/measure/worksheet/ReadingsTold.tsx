@@ -78,7 +78,7 @@ function SuspectNote({ measured: { suspect, residuals }, name, format }: PartPro
               Show it
             </button>
             <button type="button" className="button" onClick={() => setLeftOut(index, true)}>
-              Leave it out on trial
+              Try without it
             </button>
           </>
         )}
@@ -114,7 +114,7 @@ function NoTruck({ name }: { name: (index: number) => string }) {
         ))}
         {inTheWay.length === 1 && (
           <button type="button" className="button" onClick={() => setLeftOut(inTheWay[0]!, true)}>
-            Leave it out on trial
+            Try without it
           </button>
         )}
       </div>
@@ -148,7 +148,7 @@ function LeftOut({ name }: { name: (index: number) => string }) {
   );
   return out.map((index) => (
     <div key={index} className="left-out">
-      <p>Left out on trial: {name(index)}. What follows is without it.</p>
+      <p>Tried without: {name(index)}. What follows is without it.</p>
       <button type="button" className="button" onClick={() => setLeftOut(index, false)}>
         Put it back
       </button>

@@ -64,7 +64,7 @@ function StartDialog() {
       </div>
       <p>
         With a tape, a plumb bob and a straightedge. What you have not read yet is taken from an assumed
-        layout, drawn dashed and named as assumed. The truck on the board now is kept under “Trucks”.
+        layout, drawn dashed and marked as assumed. The truck that is open now is kept under “Trucks”.
       </p>
       <div className="start-choices">
         <WaySwitch label="Units" ways={UNITS} way={units} onChange={setUnits} />

@@ -11,7 +11,7 @@ import { TruckMenu } from "./TruckMenu.tsx";
 export function FileButtons() {
   const save = async () => {
     if ((await saveFile(workbench)) === "failed") {
-      tell("The file could not be written. It is kept in this browser; try another folder.");
+      tell("The file could not be saved. The setup is kept in this browser; try another folder.");
     }
   };
   const share = async () => {

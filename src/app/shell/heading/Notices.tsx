@@ -43,7 +43,7 @@ export function Notices() {
       <MeshReadings />
       {updateReady && (
         <div className="notice">
-          <p>A newer build of Wellsweep is here. What is on the board is kept.</p>
+          <p>A newer version of Wellsweep is ready. The truck that is open is kept.</p>
           <button type="button" className="button" onClick={() => void applyUpdate()}>
             Use it now
           </button>

@@ -12,7 +12,7 @@ const LENGTHS: readonly (readonly [LengthDisplay, string])[] = [
 ];
 
 const THEMES: readonly (readonly [Theme, string])[] = [
-  ["auto", "as the system"],
+  ["auto", "same as the system"],
   ["light", "light"],
   ["dark", "dark"],
 ];

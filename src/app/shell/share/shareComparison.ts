@@ -14,7 +14,7 @@ const LEFT_OUT = ["$schema", "order", "build", "jig", "asBuilt", "loads", "masse
 export async function shareComparison(store: WorkbenchStore, page = location.href): Promise<ShareLink> {
   commitTyped();
   const { document, file, isAligned, good } = store.getState();
-  if (document === null) return { ok: false, mend: "there is no setup on the board yet" };
+  if (document === null) return { ok: false, mend: "no setup is open yet" };
   const choice = counter.getState();
   const [first, second] = chosenPair(choice, variantNames(document), good?.variant ?? null);
   const shared = {
@@ -40,6 +40,6 @@ function comparedOf(document: TypedDocument, names: readonly (string | null)[]):
 export async function shareBoard(store: WorkbenchStore, page = location.href): Promise<ShareLink> {
   commitTyped();
   const { document, file, travel, steer } = store.getState();
-  if (document === null) return { ok: false, mend: "there is no setup on the board yet" };
+  if (document === null) return { ok: false, mend: "no setup is open yet" };
   return shareLink({ document, file, travel, steer }, page, meshNamesIn(document));
 }

@@ -30,7 +30,7 @@ export function CounterWords({ comparison, window, barred }: CounterWordsProps) 
       </h3>
       <div ref={tall} className="counter-sentences" role="status">
         {trouble.map((text) => (
-          <p key={text}>This cannot be put together: {text}.</p>
+          <p key={text}>This does not go together: {text}.</p>
         ))}
         {sentences.out && <p>{keepTogether(sentences.out)}</p>}
         <p>{keepTogether(sentences.steer ?? "Looking how far it steers…")}</p>

@@ -34,7 +34,7 @@ export function VariantChoices({ comparison }: VariantChoicesProps) {
           chosen={chosen[i]!}
           wheels={fits.map(({ name }) => name)}
           noWheels={
-            text === "" ? "Open the shop's list of wheels…" : "The shop's list does not read: see it…"
+            text === "" ? "Open the shop's list of wheels…" : "The shop's list cannot be read: see it…"
           }
           onChoose={(variant) => choose(letter, variant)}
           onWheel={(at) => {

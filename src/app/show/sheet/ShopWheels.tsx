@@ -32,7 +32,7 @@ export function ShopWheels({ comparison }: ShopWheelsProps) {
     <fieldset className="shop-wheels">
       <legend className="label">Wheels the shop has</legend>
       {read && !read.ok && (
-        <p className="sheet-trouble">The list does not read for this truck: {read.issues[0]!.mend}.</p>
+        <p className="sheet-trouble">The list cannot be read for this truck: {read.issues[0]!.mend}.</p>
       )}
       {fits.length > 0 && (
         <label>

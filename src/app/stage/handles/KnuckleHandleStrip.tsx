@@ -34,7 +34,7 @@ function StripFields() {
           </output>
         </>
       ) : (
-        <p className="strip-note">This knuckle does not stand on its truck.</p>
+        <p className="strip-note">This knuckle does not go on its truck.</p>
       )}
       <button type="button" className="stage-tool" onClick={() => setStage({ hasHandles: false })}>
         Done

@@ -90,7 +90,9 @@ const readingField = block(
     within: measureField("how well it is known, one standard deviation; default by its kind").optional(),
     leftOut: z
       .boolean({ error: "must be true or false" })
-      .meta({ description: "left out on trial: it is kept, and no point is made of it; default false" })
+      .meta({
+        description: "left out to try without it: it is kept, and no point is made of it; default false",
+      })
       .optional(),
     side: choiceField(
       "the side that was read; across: first point on the left, second on the right; default left",
