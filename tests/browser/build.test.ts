@@ -51,7 +51,7 @@ it("the knuckle at Build is dragged, cut open, loaded, weighed and told its wind
   await loads.getByText(/^What governs: the weld of “lower brace”/).waitFor({ timeout: 30_000 });
   await page.locator(".load-scale text", { hasText: "arrow this long = " }).waitFor();
   await loads.getByLabel("where it is worst").check();
-  await loads.getByText(/which is no bound/).waitFor({ timeout: 30_000 });
+  await loads.getByText(/which is not a bound/).waitFor({ timeout: 30_000 });
   expect(await loads.locator(".loads-cautions").textContent()).toMatch(/licensed\s+engineer/);
   expect(await loads.getByText(/\bsafe\b|strong enough|✓/).count()).toBe(0);
 

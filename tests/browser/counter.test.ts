@@ -118,13 +118,13 @@ describe("the counter view", () => {
     await shot(page, "counter-tablet");
     // One inch of hub face, per side, on a pin that stands nearly level.
     expect(told).toContain(
-      'As measured, the wheels of "current truck" sit 1 in farther out per side than those of "narrow hub face".',
+      'As measured, the wheels of the current truck sit 1 in farther out per side than those of "narrow hub face".',
     );
     expect(told).toMatch(
-      /If the example's numbers are this truck's: at the "aired out" stance, the tire of "current truck" meets the fender lip at \d+° of steer/,
+      /If the example's numbers are this truck's: at the "aired out" stance, the tire of the current truck meets the fender lip at \d+° of steer/,
     );
     expect(told).toContain('"narrow hub face" steers lock to lock and nothing touches');
-    expect(told).toContain(`the tire of "current truck" rubs the fender lip by ${wide}`);
+    expect(told).toContain(`the tire of the current truck rubs the fender lip by ${wide}`);
     expect(told).toContain(`"narrow hub face" clears by ${narrow}`);
     // Beside the sign, which is not green, too.
     const sign = counterView(page).locator('.counter-tag[data-verdict="fromExample"]');

@@ -169,12 +169,12 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
   await expect
     .poll(() => read(told), SOON)
     .toMatch(
-      /As read, these do not make a truck together: .*Without “lower ball joint, out from the centerline” it does/,
+      /As read, these do not make a truck together: .*Without “lower ball joint, out from the centerline” they do/,
     );
   await told.getByRole("button", { name: "Show it" }).first().click();
   await input.fill("26 3/8");
   await next.click();
-  await expect.poll(() => read(told), SOON).not.toContain("no truck together");
+  await expect.poll(() => read(told), SOON).not.toContain("do not make a truck");
 
   await gauges.getByRole("button", { name: /level stick/ }).click();
   await page.getByRole("textbox", { name: "over the axle, up", exact: true }).waitFor(SOON);

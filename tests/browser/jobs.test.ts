@@ -196,7 +196,7 @@ describe("the salesperson", () => {
     await counterView(page).getByRole("button", { name: "aired out" }).click();
     const told = await counterWords(page);
     expect(told).toContain('at the "aired out" stance');
-    expect(told).toMatch(/"current truck" sit [\d/ ]+ in farther out per side than those of "steeper pin"/);
+    expect(told).toMatch(/the current truck sit [\d/ ]+ in farther out per side than those of "steeper pin"/);
     expect(told).toMatch(/meets the fender lip at \d+° of steer/);
     await shot(page, "job-salesperson");
     await counterView(page).getByRole("button", { name: "Print sheet" }).click();

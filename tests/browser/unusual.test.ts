@@ -96,7 +96,7 @@ describe("a hub face of 60 in", () => {
 
       await verdict(page).getByRole("button", { name: "It is right" }).click();
       await page.locator('.verdict[data-verdict="clear"]').waitFor(SOON);
-      expect(await read(verdict(page))).toMatch(/Clears Everything clears.*unusual, and said to be so/);
+      expect(await read(verdict(page))).toMatch(/Clears Everything clears.*unusual, and confirmed/);
       expect(await verdict(page).locator(".doubts").count()).toBe(0);
       await undo(page).click();
       await page.locator('.verdict[data-verdict="unusual"]').waitFor(SOON);

@@ -24,11 +24,11 @@ const wheelTargets = {
   ).optional(),
 };
 
-const targetsField = block("what an alignment is to end at, both wheels or each its own", {
+const targetsField = block("what alignment is to reach, for both wheels or for each by itself", {
   stance: textField("name of the stance the alignment is set at; default travel 0, as measured").optional(),
   ...wheelTargets,
-  left: block("what the left wheel has otherwise", wheelTargets).optional(),
-  right: block("what the right wheel has otherwise", wheelTargets).optional(),
+  left: block("what is wanted differently of the left wheel", wheelTargets).optional(),
+  right: block("what is wanted differently of the right wheel", wheelTargets).optional(),
 });
 
 /** The static alignment, as typed. */

@@ -52,13 +52,13 @@ const memberField = oneOfBlocks(
       kind: z.literal("tube").meta({ description: "round tube" }),
       ...ends,
       ...tubeSizeShape,
-      material: materialField("build.material"),
+      material: materialField("the build's material"),
     }),
     block("a solid round bar", {
       kind: z.literal("bar").meta({ description: "solid round bar" }),
       ...ends,
       diameter: lengthField("diameter", "positive"),
-      material: materialField("build.material"),
+      material: materialField("the build's material"),
     }),
     block("a stiff connection such as a plate or a socket, without weight of its own", {
       kind: z.literal("link").meta({ description: "stiff connection" }),

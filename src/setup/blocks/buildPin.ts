@@ -8,7 +8,7 @@ import type { PinSetup, PinStep } from "../types/buildTypes.ts";
 /** The pin, as typed. */
 export const pinField = block("the pin by its steps, and where the wheel bearings carry on it", {
   material: textField(
-    "name of its material, of build.materials or of the catalog; default build.material",
+    "name of its material, of build.materials or of the catalog; default the build's material",
   ).optional(),
   steps: list(
     "stretches of one diameter from the pin's root outward, each where the last one ends, never thicker farther out",

@@ -24,7 +24,7 @@ export const platesField = list(
     name: textField("name of the plate, unique among plates"),
     thickness: lengthField("thickness", "positive"),
     material: textField(
-      "name of its material, of build.materials or of the catalog; default build.material",
+      "name of its material, of build.materials or of the catalog; default the build's material",
     ).optional(),
     at: pointField("where the plate's own axes start: a point of its middle plane, knuckle frame"),
     on: onField,

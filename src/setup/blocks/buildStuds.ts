@@ -9,7 +9,7 @@ import type { RodEndSetup, StudSetup } from "../types/buildTypes.ts";
 const joint = choiceField("which joint it is at", ["lowerBallJoint", "upperBallJoint", "tieRodOuter"]);
 
 const material = textField(
-  "name of its material, of build.materials or of the catalog; default build.material",
+  "name of its material, of build.materials or of the catalog; default the build's material",
 ).optional();
 
 /** Tapered studs of joints, as typed. */

@@ -9,6 +9,7 @@ import { amountWords, finestLength } from "./lengths.ts";
 import { heightWords } from "./poseWords.ts";
 import { firstStop, firstTouch, type SteerStop, steerStop } from "./stopFacts.ts";
 import { steerClauseOf } from "./stopTexts.ts";
+import { truckName } from "./truckName.ts";
 import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
 import { scopeWords, settledWords } from "./verdictSentence.ts";
 
@@ -115,9 +116,9 @@ export function rangeSentence(clauses: readonly string[]): string {
   return `Over every height and steering angle, ${clauses.join("; ")}.`;
 }
 
-/** A name as it stands in a sentence. */
+/** A name as it stands in a sentence: a variant's is quoted. */
 function quoted(name: string): string {
-  return `"${name}"`;
+  return name === truckName(null) ? `the ${name}` : `"${name}"`;
 }
 
 function capitalized(text: string): string {

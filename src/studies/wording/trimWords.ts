@@ -18,7 +18,7 @@ const OFF = 1;
 
 /** Stands on every template that metal is cut by. */
 export const TRIM_CAUTION =
-  "Only sheet metal that carries nothing is cut by this: never a frame, a pillar or a brace. Look behind it first. Laws on fender cover hold.";
+  "Only sheet metal that carries nothing is cut by this: never a frame, a pillar or a brace. Look behind it first. Laws on fender cover apply.";
 
 export function trimTitle({ part, side }: Pick<TrimFacts, "part" | "side">): string {
   return `Trim template: ${part}, ${side} side`;

@@ -22,7 +22,7 @@ export function FieldChoice({ id, path, field, value, describedBy }: FieldChoice
       value={value}
       onChange={({ target }) => (target.value === "" ? removeField(path) : editField(path, target.value))}
     >
-      {!field.required && <option value="">{defaultWords(field)}</option>}
+      {!field.required && <option value="">{defaultWords(path, field)}</option>}
       {field.required && value === "" && (
         <option value="" disabled>
           choose
@@ -37,6 +37,6 @@ export function FieldChoice({ id, path, field, value, describedBy }: FieldChoice
   );
 }
 
-function defaultWords({ default: byDefault }: SetupField): string {
-  return byDefault === null ? "not given" : `default: ${byDefault.replace(/:.*/, "")}`;
+function defaultWords(path: KeyPath, { default: byDefault }: SetupField): string {
+  return byDefault === null ? "not given" : `default: ${choiceWords(path, byDefault.replace(/:.*/, ""))}`;
 }

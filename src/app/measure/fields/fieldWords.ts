@@ -1,4 +1,5 @@
 import { fieldAt } from "../../../setup/fieldCatalogue.ts";
+import { numberNature } from "../../../setup/fields/fieldKinds.ts";
 import type { SetupField } from "../../../setup/fields/setupField.ts";
 import { MAX_LENGTH } from "../../../setup/reading/limits.ts";
 import { typedPair } from "../../../setup/reading/typedPair.ts";
@@ -7,6 +8,7 @@ import { withMinus } from "../../../studies/wording/lengths.ts";
 import { formatLength, type LengthFormat } from "../../../units/formatLength.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { parseLength } from "../../../units/parseLength.ts";
+import { bareUnit } from "../../../units/quantity.ts";
 import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import type { Suggestion } from "../../state/suggestion.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
@@ -19,11 +21,17 @@ const WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   side: { both: "both sides", left: "left side", right: "right side" },
   type: { rack: "rack", pitman: "pitman arm and idler" },
   frame: { knuckle: "knuckle's own axes", hub: "from the hub face" },
+  rear: { follows: "follows the front", stays: "stays as measured" },
 };
 
-/** A word of the file as a form says it. */
+/** A word of the file as a form says it; one that is not here is taken apart: `lowerArm` → `lower arm`. */
 export function choiceWords(path: KeyPath, word: string): string {
-  return WORDS[String(path.at(-1))]?.[word] ?? word;
+  if (word === "tieRodOuter") return "outer tie rod end";
+  const plain = word.replace(
+    /([a-z])([A-Z])/g,
+    (_, end: string, start: string) => `${end} ${start.toLowerCase()}`,
+  );
+  return WORDS[String(path.at(-1))]?.[word] ?? plain.replace(".", ", ");
 }
 
 /** What stands faintly in an empty field: the value that holds, without its unit; "" where none does. */
@@ -80,10 +88,14 @@ export function valueWords(state: WorkbenchState, path: KeyPath, value: unknown)
   if (pair) return `${valueWords(state, path, pair.value)} ± ${valueWords(state, path, pair.within)}`;
   if (typeof value !== "number" && typeof value !== "string") return null;
   const document = shownDocument(state);
-  const kind = fieldAt(path, document)?.kind;
-  if (kind === "angle") return withMinus(`${value}°`);
-  if (kind !== "length" && kind !== "signedLength") return String(value);
-  const length = parseLength(value, fileUnitsOf(document));
+  const field = fieldAt(path, document);
+  const units = fileUnitsOf(document);
+  if (field?.kind === "angle") return withMinus(`${value}°`);
+  if (field?.kind === "choice") return choiceWords(path, String(value));
+  if (field?.kind === "quantity" && !/[a-z]/i.test(String(value)))
+    return `${value} ${unitHint(field, units)}`;
+  if (field?.kind !== "length" && field?.kind !== "signedLength") return String(value);
+  const length = parseLength(value, units);
   return length.ok ? withMinus(formatLength(length.mm, lengthFormat(state))) : String(value);
 }
 
@@ -95,6 +107,10 @@ export function unitHint(field: SetupField, units: FileUnits): string {
       return units;
     case "angle":
       return "°";
+    case "quantity": {
+      const nature = numberNature(field.schema);
+      return nature?.kind === "quantity" ? bareUnit(nature.quantity, units) : "";
+    }
     default:
       return "";
   }

@@ -2,9 +2,11 @@ import { lazy, Suspense } from "react";
 import { fieldAt, setupFields } from "../../../setup/fieldCatalogue.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { shownDocument } from "../../state/selectors.ts";
+import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
+import { unitHint } from "../fields/fieldWords.ts";
 import { OptionalBlock } from "../fields/OptionalBlock.tsx";
 import { CoordinateTable } from "../points/CoordinateTable.tsx";
 import { PointFields } from "../points/PointFields.tsx";
@@ -61,7 +63,7 @@ export function AnyField({ path }: AnyFieldProps) {
   const field = fieldAt(path, document);
   if (!field) return null;
   const note = sentence(
-    field.default === null ? field.meaning : `${field.meaning}; left out: ${field.default}`,
+    field.default === null ? field.meaning : `${field.meaning}; if left empty: ${field.default}`,
   );
   switch (field.kind) {
     case "block":
@@ -105,6 +107,7 @@ function AnyList({ path, title, note }: AnyListProps) {
   const item = fieldAt([...path, 0], document);
   // Blocks of several sorts are told apart by a key of theirs, so the catalogue knows no entry without it.
   const sort = item?.kind ?? "block";
+  const unit = item?.kind === "quantity" ? unitHint(item, fileUnitsOf(document)) : "";
   const start = () => [sort === "block" ? {} : sort === "point" ? [0, 0, 0] : sort === "list" ? [0, 0] : 0];
   return (
     <OptionalBlock path={path} title={title} note={note} start={start}>
@@ -119,7 +122,7 @@ function AnyList({ path, title, note }: AnyListProps) {
       ) : sort === "block" ? (
         <BlockList path={path} />
       ) : (
-        <ValueList path={path} title={title} />
+        <ValueList path={path} title={unit === "" ? title : `${title}, ${unit}`} />
       )}
     </OptionalBlock>
   );

@@ -85,7 +85,7 @@ export function WheelPicture(props: WheelPictureProps) {
       className="wheel-picture"
       viewBox={`${left} ${top} ${width} ${height}`}
       role="img"
-      aria-label={`${title}. ${pictured.map((one) => pictureWords(one, format)).join(" ")}`}
+      aria-label={`${title} ${pictured.map((one) => pictureWords(one, format)).join(" ")}`}
     >
       <PictureHatches id={id} perPx={perPx} pictured={pictured} />
       <clipPath id={`${id}inner`}>
