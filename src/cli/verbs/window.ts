@@ -23,7 +23,7 @@ const LEAST_TOLERANCE = { length: 0.001, angle: Math.PI / 180 / 1000 } as const;
 const EXAMPLES = `
 Examples:
   wellsweep window truck.json --field knuckle.hubFace           how narrow and how wide it may be, and what sets each end
-  wellsweep window truck.json --field knuckle.pinHeight         the same of the drop
+  wellsweep window truck.json --field knuckle.pinHeight         the same for the drop
   wellsweep window truck.json --field wheel.backspacing --from 4 --to "5 1/2"   only between these
   wellsweep window truck.json --field knuckle.pinAngle --json   for a program
 
