@@ -59,7 +59,7 @@ it("a list of mistakes counts them, and a place beside them is not taken for wro
   const text = brokenSetups["wrong points"]!(10).replace('[[0,0,"x"]]', JSON.stringify(wrong));
   const read = readSetup(text.replace('"hubFace":', '"hubface":'), "huge.json");
   const mends = read.ok ? [] : read.issues;
-  expect(mends.at(-1)!.mend).toMatch(/^and 45\d more; mend these first$/);
+  expect(mends.at(-1)!.mend).toMatch(/^and 45\d more; fix these first$/);
   expect(mends[0]!.key).toBe("truck.body[0].points[0][2]");
 });
 

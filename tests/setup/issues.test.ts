@@ -136,7 +136,7 @@ const ONE_MISTAKE: readonly (readonly [ changes: Record<string, unknown>, key: s
   [{ "tire.diameter": 27 }, "tire.diameter", "27", /^give one of .*; size is here too/],
   [{ "tire.sectionWidth": 9 }, "tire.sectionWidth", "9", "goes with diameter, not with size"],
   [{ "tire.size": "big" }, "tire.size", '"big"', /^not a tire size that is understood; write/],
-  [{ "tire.size": "P235/65R16" }, "tire.size", '"P235/65R16"', "is made for a 16 in rim; mend this or wheel.rimDiameter"],
+  [{ "tire.size": "P235/65R16" }, "tire.size", '"P235/65R16"', "is made for a 16 in rim; fix this or wheel.rimDiameter"],
   [{ tire: { diameter: 15, sectionWidth: 9 } }, "tire.diameter", "15", "must be more than wheel.rimDiameter"],
   [{ tire: { diameter: 28 } }, "tire.sectionWidth", "nothing", /^required: width from sidewall/],
   [{ tire: { diameter: 28, sectionWidth: 9, treadWidth: 9.5 } }, "tire.treadWidth", "9.5", "must not be more than sectionWidth"],
@@ -246,7 +246,7 @@ describe("several mistakes", () => {
     const points = Array.from({ length: 500 }, () => [0, 0, "x"]);
     const issues = issuesOf(exampleWith(ONE_PART({ kind: "path", radius: 0, points })));
     expect(issues).toHaveLength(MAX_ISSUES + 1);
-    expect(formatIssue(issues.at(-1)!)).toBe("truck.json: and 450 more; mend these first");
+    expect(formatIssue(issues.at(-1)!)).toBe("truck.json: and 450 more; fix these first");
   });
 });
 

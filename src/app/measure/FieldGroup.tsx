@@ -45,7 +45,7 @@ export function FieldGroup({ title, of, isFirst = false, alsoToMend = 0, childre
           </span>
         )}
         {isOwn && <span className="group-own">◆ of the variant</span>}
-        {hasFault && <span className="group-fault">✕ {faults} to mend</span>}
+        {hasFault && <span className="group-fault">✕ {faults} to fix</span>}
         {isUnusual && <UnusualTag />}
       </summary>
       {isOpen && <div className="group-fields">{children}</div>}

@@ -116,7 +116,7 @@ function resolveSize(text: string, reading: BlockReading, wheel: WheelSetup | nu
     return null;
   }
   if (wheel && Math.abs(mmFromInches(size.rimCode) - wheel.rimDiameter) > RIM_FIT) {
-    reading.issue(["size"], text, `is made for a ${size.rimCode} in rim; mend this or wheel.rimDiameter`);
+    reading.issue(["size"], text, `is made for a ${size.rimCode} in rim; fix this or wheel.rimDiameter`);
   }
   return { shape: { kind: "size", size: text }, freeRadius: nominalRadius(size) };
 }

@@ -53,7 +53,7 @@ export function list<Item extends z.ZodType>(
     if (input.length > most) return refuse(`must have at most ${most} entries`);
     for (const [i, value] of input.entries()) {
       if (issues.length >= MAX_MISTAKES)
-        return refuse(`has more than ${MAX_MISTAKES} mistakes; mend the first ones first`);
+        return refuse(`has more than ${MAX_MISTAKES} mistakes; fix the first ones first`);
       const read = item._zod.run({ value, issues: [] }, context);
       if (read instanceof Promise) throw new TypeError("list: entries are read at once");
       if (read.issues.length > 0) issues.push(...z.core.util.prefixIssues(i, read.issues));

@@ -52,7 +52,7 @@ export function capIssues(issues: readonly SetupIssue[], more = 0): readonly Set
   const extra = issues.length + more - MAX_ISSUES;
   if (extra <= 0) return issues;
   const file = issues[0]!.file;
-  const rest = { file, key: "", value: "", mend: `and ${extra} more; mend these first` };
+  const rest = { file, key: "", value: "", mend: `and ${extra} more; fix these first` };
   return [...issues.slice(0, MAX_ISSUES), rest];
 }
 

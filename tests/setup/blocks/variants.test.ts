@@ -66,7 +66,7 @@ describe("variants", () => {
 
   it("are checked as a whole: a larger rim must still fit the tire", () => {
     expect(report(withVariants({ name: "17s", patch: { wheel: { rimDiameter: 17 } } }))).toEqual([
-      'truck.json: tire.size: "P225/70R15": in variant "17s": is made for a 15 in rim; mend this or wheel.rimDiameter',
+      'truck.json: tire.size: "P225/70R15": in variant "17s": is made for a 15 in rim; fix this or wheel.rimDiameter',
     ]);
   });
 

@@ -43,7 +43,7 @@ export function OrderBody({ truck }: { truck: Truck }) {
       {sheet && <PutIntoTruck sheet={sheet} format={format} isBlocked={isBlocked} />}
       {isBlocked && (
         <p className="order-remark">
-          Until the marked fields are mended, the sheet shows the order as it was.
+          Until the marked fields are fixed, the sheet shows the order as it was.
         </p>
       )}
       {sheet && (

@@ -64,7 +64,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
                 {truck ? (
                   <WorstCell check={checks[trucks.indexOf(truck)]!} format={format} />
                 ) : (
-                  "has problems: show it to mend them"
+                  "has problems: show it to fix them"
                 )}
               </td>
             ))}

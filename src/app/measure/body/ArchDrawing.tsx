@@ -45,7 +45,7 @@ export function ArchDrawing({ path, name, truck, current, onCurrent }: ArchDrawi
   }
   const { u, v, width, height } = frame.current;
   if (points.length !== list.length)
-    return <p className="part-note">One point cannot be read; mend it in the table.</p>;
+    return <p className="part-note">One point cannot be read; fix it in the table.</p>;
 
   const text = (mm: number) => withMinus(formatLength(mm, format));
   const line = points.map(({ x, z }) => `${-x},${-z}`).join(" ");

@@ -47,7 +47,7 @@ export function BodyPartFields({ index, count, kind, name, truck, isFresh }: Bod
           <h4>{name === "" ? `part ${index + 1}` : name}</h4>
           <small>{KIND_WORDS[kind] ?? kind}</small>
           {isOwn && <span className="group-own">◆ variant</span>}
-          {hasFault && <span className="group-fault">✕ to mend</span>}
+          {hasFault && <span className="group-fault">✕ to fix</span>}
           {isUnusual && <UnusualTag />}
         </summary>
         {isOpen && (

@@ -129,7 +129,7 @@ export function pasteInto(paste: Paste): Pasted {
 /** Cells or rows named one by one; more are only counted. */
 const MOST_NAMED = 3;
 
-/** What a paste did, and what is left to do: `5 rows pasted. Marked to be mended: row 2, y “5 im”.` */
+/** What a paste did, and what is left to do: `5 rows pasted. Marked to fix: row 2, y “5 im”.` */
 export function pasteNote(rows: number, pasted: Pasted, columns: readonly string[]): string {
   const { unread, leftOver, dropped } = pasted;
   const said = [`${rows} ${rows === 1 ? "row" : "rows"} pasted.`];
@@ -137,7 +137,7 @@ export function pasteNote(rows: number, pasted: Pasted, columns: readonly string
     said.push(`They are all there are now; ${dropped} after them are gone, and undo brings them back.`);
   if (unread.length > 0) {
     const cells = unread.map(({ row, column, text }) => `row ${row + 1}, ${columns[column]} “${text}”`);
-    said.push(`Marked to be mended: ${named(cells)}.`);
+    said.push(`Marked to fix: ${named(cells)}.`);
   }
   if (leftOver.length > 0) said.push(`No place here for ${named(leftOver.map((text) => `“${text}”`))}.`);
   return said.join(" ");

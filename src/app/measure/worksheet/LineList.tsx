@@ -53,7 +53,7 @@ function Line({ state, isShown }: { state: LineState; isShown: boolean }) {
       <span className="line-name">{lineWords(state).name}</span>
       <span className="line-value" data-wrong={isWrong || undefined}>
         {value === "" ? "not read" : value}
-        {isWrong && <span className="sr-only">, to be mended</span>}
+        {isWrong && <span className="sr-only">, to fix</span>}
       </span>
     </button>
   );
