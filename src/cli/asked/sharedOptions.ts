@@ -25,7 +25,11 @@ export function withShared(verb: Command): Command {
     .argument("FILE", "setup file, or - for standard input")
     .option("--variant <NAME>", "use one of the file's variants")
     .option("--allow-outside", "read mesh files outside the setup's folder too; default only inside it")
-    .option("--budget <SECONDS>", "processor time allowed; after it the answer is what was reached by then", "10")
+    .option(
+      "--budget <SECONDS>",
+      "processor time allowed; after it the answer is what was reached by then",
+      "10",
+    )
     .option("--json", "print one JSON document: lengths in the file's units, angles in degrees");
 }
 
