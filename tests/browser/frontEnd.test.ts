@@ -11,6 +11,10 @@ import { turningCircle } from "../../src/studies/geometry/turningCircle.ts";
 import { limitMargins } from "../../src/studies/limits/limitsOf.ts";
 import { limitsOverRange } from "../../src/studies/limits/limitsPassed.ts";
 import { type Model, modelOf } from "../../src/studies/model/model.ts";
+import { gapsAt } from "../../src/studies/reports/gapsAt.ts";
+import { formatOf } from "../../src/studies/wording/lengths.ts";
+import { poseSentence } from "../../src/studies/wording/poseSentence.ts";
+import { solveApart } from "../../src/suspension/solvePose.ts";
 import { formatAngle, radFromDeg } from "../../src/units/angle.ts";
 import { formatLength } from "../../src/units/formatLength.ts";
 import { MPA_PER_PSI } from "../../src/units/quantity.ts";
@@ -172,6 +176,21 @@ describe("limits, air, floor and geometry beside the picture", () => {
       expect(row).toContain(formatAngle(pose[side].camber, 2).replace("-", "−"));
     expect(await picture(page)).not.toBe(before);
     await shot(page, "front-end-roll-desk");
+    // One wheel on a bump, the other hanging: each at its own travel, and what comes near there.
+    for (const [side, typed] of [
+      ["Left", "3 1/4"],
+      ["Right", "-2 1/2"],
+    ]) {
+      const entry = floor.getByLabel(`${side} wheel travel, + bump`);
+      await entry.fill(typed!);
+      await entry.press("Enter");
+    }
+    const apart = solveApart(model.frontEnd, { left: 82.55, right: -63.5 }, 0);
+    if (!apart.ok) throw new Error("out of reach");
+    const told = poseSentence(gapsAt(model, apart), apart, model, formatOf(model.setup));
+    await expect
+      .poll(async () => plain(await read(floor.locator(".floor-roll p[role='status']"))))
+      .toBe(told);
     await floor.getByRole("button", { name: "Level again" }).click();
     expect(await floor.getByRole("slider").inputValue()).toBe("0");
     expect(problems()).toEqual([]);

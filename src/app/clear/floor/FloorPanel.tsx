@@ -112,7 +112,7 @@ function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) 
         </p>
       )}
       <Clearances truck={truck} travel={travel} clearances={clearances} format={format} />
-      <h3>Body roll</h3>
+      <h3>Body roll, or one wheel on a bump</h3>
       <RollPart truck={truck} travel={travel} format={format} />
       <p className="fold-fine">
         Worked out on a flat floor with rigid tires. How low a truck may be, and what may hang below the scrub

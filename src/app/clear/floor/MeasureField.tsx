@@ -20,17 +20,39 @@ export type MeasureFieldProps = {
 
 /** One measure of the stance, which is a control too: a number typed into it puts the truck where it reads that. */
 export function MeasureField({ truck, measure, label, value, format }: MeasureFieldProps) {
-  const id = useId();
   const setTravel = useWorkbench((s) => s.setTravel);
+  return (
+    <TypedMeasure
+      label={label}
+      shown={value === null ? "–" : measureText(measure, value, format)}
+      onGo={(typed) => {
+        const found = travelOf(truck, measure, typed, format);
+        if (!found.ok) return found.mend;
+        setTravel(found.travel);
+        return null;
+      }}
+    />
+  );
+}
+
+export type TypedMeasureProps = {
+  label: string;
+  /** As it is now. */
+  shown: string;
+  /** Takes what was typed; says what is wrong with it, else null. */
+  onGo: (typed: string) => string | null;
+};
+
+/** A number that is read, and can be typed over: it takes effect on Enter, and where the field is left. */
+export function TypedMeasure({ label, shown, onGo }: TypedMeasureProps) {
+  const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [mend, setMend] = useState<string | null>(null);
   const go = () => {
     if (typed === null) return;
-    const found = travelOf(truck, measure, typed, format);
-    setMend(found.ok ? null : found.mend);
-    if (!found.ok) return;
-    setTravel(found.travel);
-    setTyped(null);
+    const wrong = onGo(typed);
+    setMend(wrong);
+    if (wrong === null) setTyped(null);
   };
   return (
     <div className="floor-measure">
@@ -43,7 +65,7 @@ export function MeasureField({ truck, measure, label, value, format }: MeasureFi
         spellCheck={false}
         aria-invalid={mend !== null || undefined}
         aria-describedby={mend === null ? undefined : `${id}-mend`}
-        value={typed ?? (value === null ? "–" : measureText(measure, value, format))}
+        value={typed ?? shown}
         onFocus={(event) => event.currentTarget.select()}
         onChange={(event) => setTyped(event.target.value)}
         onBlur={go}
@@ -72,13 +94,26 @@ function travelOf(truck: Truck, measure: StanceMeasure, typed: string, format: L
   if (!read.ok) return { ok: false, mend: `This cannot be read: ${read.mend}.` };
   const found = travelForMeasure(truck.model, measure, read.value);
   if (!found.ok) return { ok: false, mend: rangeMend(measure, found, format) };
-  const inRange = clampTravel(truck, found.travel);
-  if (Math.abs(inRange - found.travel) < 1e-6) return { ok: true, travel: inRange };
+  return inTravel(truck, found.travel, format);
+}
+
+/** A travel, mm, where it lies in the truck's own range. */
+function inTravel(truck: Truck, travel: number, format: LengthFormat): Found {
+  const inRange = clampTravel(truck, travel);
+  if (Math.abs(inRange - travel) < 1e-6) return { ok: true, travel: inRange };
   const { droop, bump } = truck.setup.travel;
   return {
     ok: false,
-    mend: `That is ${measureText("travel", found.travel, format)} of travel; the setup’s travel ends at ${measureText("travel", found.travel > 0 ? bump : droop, format)}.`,
+    mend: `That is ${measureText("travel", travel, format)} of travel; the setup’s travel ends at ${measureText("travel", travel > 0 ? bump : droop, format)}.`,
   };
+}
+
+/** One wheel's own travel as typed, mm. */
+export function wheelTravelOf(truck: Truck, typed: string, format: LengthFormat): Found {
+  const read = readMeasure("travel", typed, format);
+  return read.ok
+    ? inTravel(truck, read.value, format)
+    : { ok: false, mend: `This cannot be read: ${read.mend}.` };
 }
 
 function readMeasure(measure: StanceMeasure, typed: string, { units }: LengthFormat) {

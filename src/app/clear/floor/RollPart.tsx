@@ -1,12 +1,22 @@
-import { useId, useMemo } from "react";
+import { useDeferredValue, useId, useMemo } from "react";
+import { poseJson } from "../../../studies/documents/poseJson.ts";
 import { floorAt } from "../../../studies/floor/floorAt.ts";
 import { wheelTravelsInRoll } from "../../../studies/floor/wheelTravelsInRoll.ts";
-import { angleText } from "../../../studies/wording/lengths.ts";
-import { travelText } from "../../../studies/wording/poseWords.ts";
+import { gapsAt } from "../../../studies/reports/gapsAt.ts";
+import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
+import { poseSentence } from "../../../studies/wording/poseSentence.ts";
+import type { Side } from "../../../suspension/frontEnd.ts";
+import { type ApartPose, type OutOfReach, solveApart } from "../../../suspension/solvePose.ts";
 import { degFromRad, radFromDeg } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { documentFile } from "../../parts/reportFiles.ts";
+import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { setStage, useStage } from "../../state/stageSettings.ts";
 import type { Truck } from "../../state/truck.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
+import { workbench } from "../../state/workbench.ts";
+import { keepTogether } from "../../words/keyWords.ts";
+import { TypedMeasure, wheelTravelOf } from "./MeasureField.tsx";
 
 export type RollPartProps = {
   truck: Truck;
@@ -17,14 +27,35 @@ export type RollPartProps = {
 
 /** Degrees. Asked for where the setup says no range of roll. */
 const DEFAULT_MOST = 4;
+const SIDES = ["left", "right"] as const;
 
-/** The body rolled over the floor at the height shown: how both wheels then lean on it. The stage shows it. */
+/**
+ * The body rolled over the floor at the height shown, or each wheel at its own travel, as with one on a bump: how both then lean on
+ * it and what comes near there. The stage shows it.
+ */
 export function RollPart({ truck, travel, format }: RollPartProps) {
   const id = useId();
   const roll = useStage((s) => s.roll);
-  const most = truck.setup.roll ? degFromRad(truck.setup.roll.most) : DEFAULT_MOST;
+  const steer = useWorkbench((s) => s.steer);
+  const asked = truck.setup.roll ? degFromRad(truck.setup.roll.most) : DEFAULT_MOST;
+  const most = Math.max(asked, Math.abs(degFromRad(roll)));
   const found = useMemo(() => wheelTravelsInRoll(truck.model, travel, roll), [truck, travel, roll]);
   const floor = useMemo(() => found.ok && floorAt(truck.model, found.travels, 0), [truck, found]);
+  const apart = useMemo(
+    () => (roll !== 0 && found.ok ? solveApart(truck.model.frontEnd, found.travels, steer) : null),
+    [truck, roll, found, steer],
+  );
+  const put = (side: Side, typed: string): string | null => {
+    const read = wheelTravelOf(truck, typed, format);
+    if (!read.ok || !found.ok) return read.ok ? null : read.mend;
+    const travels = { ...found.travels, [side]: read.travel };
+    const pose = solveApart(truck.model.frontEnd, travels, steer);
+    if (!pose.ok) return poseSentence([], pose, truck.model, format);
+    const isLevel = travels.left === travels.right;
+    setStage({ roll: isLevel ? 0 : (floorAt(truck.model, travels, 0)?.roll ?? 0) });
+    workbench.getState().setTravel(0.5 * (travels.left + travels.right));
+    return null;
+  };
   return (
     <div className="floor-roll">
       <label htmlFor={id}>
@@ -45,6 +76,18 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
           Level again
         </button>
       )}
+      {found.ok && (
+        <div className="floor-measures">
+          {SIDES.map((side) => (
+            <TypedMeasure
+              key={side}
+              label={`${side === "left" ? "Left" : "Right"} wheel travel, + bump`}
+              shown={lengthText(found.travels[side], format)}
+              onGo={(typed) => put(side, typed)}
+            />
+          ))}
+        </div>
+      )}
       {floor ? (
         <table>
           <caption className="sr-only">Both wheels on the floor in roll, straight ahead</caption>
@@ -61,11 +104,6 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
               <td>{angleText(floor.left.camber, 2)}</td>
               <td>{angleText(floor.right.camber, 2)}</td>
             </tr>
-            <tr>
-              <th scope="row">Wheel travel</th>
-              <td>{travelText(floor.left.travel, format)}</td>
-              <td>{travelText(floor.right.travel, format)}</td>
-            </tr>
           </tbody>
         </table>
       ) : (
@@ -74,12 +112,30 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
             `The ${found.side} ${found.joint} is out of reach${found.most ? ` past ${angleText(found.most.roll)} of roll` : " at this height"}.`}
         </p>
       )}
-      {roll !== 0 && (
-        <p className="fold-fine">
-          The stage shows it rolled. Gaps and dimensions are those of the level truck, so they are not written
-          on it.
-        </p>
-      )}
+      {apart && <ApartAnswer truck={truck} pose={apart} format={format} />}
     </div>
+  );
+}
+
+type ApartAnswerProps = { truck: Truck; pose: ApartPose | OutOfReach; format: LengthFormat };
+
+/** What comes near with each wheel at its own travel, and the pose as a file. */
+function ApartAnswer({ truck, pose, format }: ApartAnswerProps) {
+  const { model } = truck;
+  const shown = useDeferredValue(pose);
+  const gaps = useMemo(() => (shown.ok ? gapsAt(model, shown) : []), [model, shown]);
+  const file = () =>
+    documentFile(truck, "pose", "This pose", () => {
+      if (!shown.ok) throw new Error(poseSentence([], shown, model, format));
+      return poseJson(shown, gaps, model, floorAt(model, shown.travels, shown.steer));
+    });
+  return (
+    <>
+      <p role="status">{keepTogether(poseSentence(gaps, shown, model, format))}</p>
+      {shown.ok && <SaveMenu of="this pose" files={[file()]} />}
+      <p className="fold-fine">
+        The picture shows it so. Gaps and dimensions written elsewhere are those of the level truck.
+      </p>
+    </>
   );
 }
