@@ -37,12 +37,15 @@ export async function pageText(name: PageName): Promise<string | null> {
   return load ? load() : null;
 }
 
-/** What the table of the definitions says of a name, links as their words; null = it has no such line. */
+/** What the table of the definitions says of a name, links as their words but for what only leads on; null = it has no such line. */
 export function definitionIn(page: string, name: string): string | null {
   for (const line of page.split("\n")) {
     const [, names = "", meaning = ""] = line.split(/(?<!\\)\|/).map((cell) => cell.trim());
     if (names.split(", ").includes(name))
-      return meaning.replace(/\[([^\]]+)\]\([^)]*\)/g, "$1").replace(/[*`_]/g, "");
+      return meaning
+        .replace(/: \[how\]\([^)]*\)$/, "")
+        .replace(/\[([^\]]+)\]\([^)]*\)/g, "$1")
+        .replace(/[*`_]/g, "");
   }
   return null;
 }

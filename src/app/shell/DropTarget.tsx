@@ -1,5 +1,6 @@
 import "./dropTarget.css";
 import { type DragEvent, type ReactNode, useRef, useState } from "react";
+import { goToField } from "../measure/fields/fieldAsked.ts";
 import { workbench } from "../state/workbench.ts";
 import { openFiles } from "./share/openFiles.ts";
 
@@ -22,7 +23,7 @@ export function DropTarget({ children }: DropTargetProps) {
     event.preventDefault();
     depth.current = 0;
     setIsOver(false);
-    void openFiles(workbench, [...event.dataTransfer.files]);
+    void openFiles(workbench, [...event.dataTransfer.files], goToField);
   };
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: dropping is the mouse's way; the button opens files for every other

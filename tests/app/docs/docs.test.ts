@@ -69,6 +69,7 @@ describe("what a result means", () => {
 
   it("is the table's line without its marks, and nothing for another name", () => {
     expect(definitionIn("| a, b | see [the map](map.md) *there* | c |", "b")).toBe("see the map there");
+    expect(definitionIn(page, "roll center")).toMatch(/sideways off the truck's center plane$/);
     expect(definitionIn(page, "wheelbarrow")).toBeNull();
   });
 });

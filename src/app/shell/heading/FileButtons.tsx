@@ -1,4 +1,5 @@
 import { useRef } from "react";
+import { goToField } from "../../measure/fields/fieldAsked.ts";
 import { tell } from "../../state/notice.ts";
 import { workbench } from "../../state/workbench.ts";
 import { savesOpen } from "../saves/savesOpen.ts";
@@ -60,7 +61,7 @@ function OpenButton() {
           const files = [...(event.target.files ?? [])];
           // Emptied, so that picking the same file again after mending it is a change.
           event.target.value = "";
-          void openFiles(workbench, files);
+          void openFiles(workbench, files, goToField);
         }}
       />
     </>

@@ -1,6 +1,6 @@
 import { isMeshName } from "../../../files/readMesh.ts";
 import { MAX_FILE_CHARACTERS } from "../../../setup/reading/limits.ts";
-import { valueAt } from "../../../setup/types/keyPath.ts";
+import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { isCatalogText, takeCatalog } from "../../state/givenCatalogs.ts";
 import { GivenMeshes } from "../../state/givenMeshes.ts";
 import { tell } from "../../state/notice.ts";
@@ -10,8 +10,13 @@ import { readMeshFile, UNREADABLE } from "../../work/readMeshFile.ts";
 /**
  * Opens the files that a person picked or dropped together: a setup with its mesh files, or mesh files alone for
  * the setup opened before; or a catalog. What cannot be read is refused with its reason.
+ * @param goTo leads to the part that a scan became, where it is said how it stands
  */
-export async function openFiles(store: WorkbenchStore, files: readonly File[]): Promise<void> {
+export async function openFiles(
+  store: WorkbenchStore,
+  files: readonly File[],
+  goTo: (part: KeyPath) => void = () => {},
+): Promise<void> {
   const { openText, addMeshes, refuse } = store.getState();
   const meshFiles = files.filter((file) => isMeshName(file.name));
   const [setup, another] = files.filter((file) => !isMeshName(file.name));
@@ -35,10 +40,9 @@ export async function openFiles(store: WorkbenchStore, files: readonly File[]): 
     if (meshFiles.length === 0) return;
     const before = partCount(store);
     addMeshes(meshes);
-    if (partCount(store) > before)
-      tell(
-        "The scan is a body part of this truck now. At Measure, say in which unit it is and where it stands.",
-      );
+    if (partCount(store) === before) return;
+    tell("The scan is a body part of this truck now: say in which unit it is and where it stands.");
+    goTo(["truck", "body", before]);
     return;
   }
   const text = await setup.text().catch(() => null);

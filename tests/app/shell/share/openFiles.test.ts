@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { openFiles } from "../../../../src/app/shell/share/openFiles.ts";
 import { notice } from "../../../../src/app/state/notice.ts";
 import { createWorkbenchStore, type WorkbenchStore } from "../../../../src/app/state/workbenchStore.ts";
-import { valueAt } from "../../../../src/setup/types/keyPath.ts";
+import { type KeyPath, valueAt } from "../../../../src/setup/types/keyPath.ts";
 import { exampleDocument, exampleText } from "../../exampleText.ts";
 
 const PANEL = "v -9 20 36.5\nv 9 20 36.5\nv 9 36 36.5\nv -9 36 36.5\nf 1 2 3 4\n";
@@ -97,8 +97,10 @@ describe("files picked or dropped together", () => {
 
   it("that no setup names become body parts, in one step, and it is told", async () => {
     const store = opened();
-    await openFiles(store, [panel()]);
+    const asked: KeyPath[] = [];
+    await openFiles(store, [panel()], (path) => asked.push(path));
     expect(shown(store).name).toBe(exampleDocument.name);
+    expect(asked).toEqual([["truck", "body", exampleDocument.truck.body.length]]);
     const body = valueAt(store.getState().document, ["truck", "body"]) as readonly object[];
     expect(body.at(-1)).toMatchObject({ name: "panel", kind: "mesh", file: "panel.obj" });
     expect(notice.getState().shown?.text).toMatch(/is a body part of this truck now/);
