@@ -54,11 +54,49 @@ function fieldsAndSelf(
   return [self, ...(ofItem.kind === "block" ? fieldsOf(item, [...pattern, "*"], null) : [ofItem])];
 }
 
+/** What was found at a place: by the word that tells the sort of the one block of several sorts on the way to it, if there is one. */
+interface KnownField {
+  readonly sort: { readonly at: number; readonly key: string } | null;
+  readonly fields: Map<string, SetupField>;
+}
+
+/** By place, entries of long lists alike. A form asks for each of its fields at every key. */
+const found = new Map<string, KnownField>();
+
+/** Entries up to here are told apart: no point or other fixed list has more. */
+const TOLD_APART = 9;
+
 /**
  * The field at a path of a document, list positions and the coordinates of a point included; null where the schema
  * knows none. The document says which sort of a block is meant (`kind`, `type`).
  */
 export function fieldAt(path: KeyPath, document: unknown): SetupField | null {
+  const place = path
+    .map((step) => (typeof step === "string" ? step : `\0${step > TOLD_APART ? "*" : step}`))
+    .join("\n");
+  const known = found.get(place);
+  const sortOf = (sort: KnownField["sort"]) =>
+    sort === null ? "" : String(valueAt(document, [...path.slice(0, sort.at), sort.key]));
+  const before = known?.fields.get(sortOf(known.sort));
+  if (before !== undefined) return before;
+  const sorts: NonNullable<KnownField["sort"]>[] = [];
+  const field = lookUp(path, document, sorts);
+  // Keys that no field has are without end.
+  if (field !== null && sorts.length < 2) {
+    const sort = sorts[0] ?? null;
+    const one = known ?? { sort, fields: new Map() };
+    one.fields.set(sortOf(sort), field);
+    found.set(place, one);
+  }
+  return field;
+}
+
+/** @param sortsSeen takes up where on the way the document says of which sort a block is */
+function lookUp(
+  path: KeyPath,
+  document: unknown,
+  sortsSeen: NonNullable<KnownField["sort"]>[],
+): SetupField | null {
   let schema: z.ZodType = setupDocument;
   let when: SetupField["when"] = null;
   let sorts: z.ZodDiscriminatedUnion | null = null;
@@ -69,6 +107,7 @@ export function fieldAt(path: KeyPath, document: unknown): SetupField | null {
     sorts = null;
     if (inner instanceof z.ZodDiscriminatedUnion) {
       const key = inner.def.discriminator;
+      sortsSeen.push({ at: i, key });
       const block = valueAt(document, path.slice(0, i));
       const is = String(valueAt(block, [key]));
       // Of an unknown sort, only the sort itself can be told.

@@ -246,6 +246,16 @@ describe("the designer", () => {
     await expect
       .poll(() => page.locator('.variants [aria-busy="true"]').count(), { timeout: 60_000 })
       .toBe(0);
+    const which = page.locator(".curve-dock .menu").filter({ hasText: "Which curves" });
+    await which.locator("summary").click();
+    const kingpin = which.locator("label").filter({ hasText: "Kingpin inclination over travel" });
+    // Its words, not its box.
+    await kingpin.click();
+    await page.locator(".curve-dock .plot-title").filter({ hasText: "Kingpin inclination" }).waitFor();
+    expect(await kingpin.getByRole("checkbox").isChecked()).toBe(true);
+    await kingpin.click();
+    await page.keyboard.press("Escape");
+    await field(page, "Pin angle").focus();
     const followed = await orderOfChanges(page, {
       table: ".variants table",
       curves: ".curve-dock-plots svg",

@@ -83,6 +83,29 @@ describe("the catalogue of fields", () => {
   });
 });
 
+describe("a field asked for again", () => {
+  it("is of the sort that the document has now, and of the very place, whatever was asked before", () => {
+    const steering = (type: string) => ({ truck: { steering: { type } } });
+    const swing: KeyPath = ["truck", "steering", "swing"];
+    for (let turn = 0; turn < 2; turn++) {
+      expect(fieldAt(swing, steering("rack"))).toBeNull();
+      expect(fieldAt(swing, steering("pitman"))?.kind).toBe("angle");
+      expect(fieldAt(["truck", "steering", "stroke"], steering("pitman"))).toBeNull();
+      expect(fieldAt(["truck", "steering", "stroke"], steering("rack"))?.kind).toBe("length");
+      expect(fieldAt(["truck", "steering", "type"], steering("none"))?.kind).toBe("choice");
+      const body = (kind: string) => ({ truck: { body: Array.from({ length: 30 }, () => ({ kind })) } });
+      const y: KeyPath = ["truck", "body", 20, "points", 12, 1];
+      expect(fieldAt(y, body("path"))?.label).toBe("y");
+      expect(fieldAt(y, body("box"))).toBeNull();
+      expect(fieldAt([...y.slice(0, -1), 3], body("path"))).toBeNull();
+      expect(fieldAt(["truck", "body", 20, "min", 12], body("box"))).toBeNull();
+      expect(fieldAt(["truck", "body", "20", "min", 1], body("box"))).toBeNull();
+      expect(fieldAt(["truck", "body", 20, "min", 1], body("box"))?.label).toBe("y");
+    }
+    expect(fieldAt(["knuckle", "hubFace"], demo)).toBe(fieldAt(["knuckle", "hubFace"], null));
+  });
+});
+
 describe("what is typed into a field", () => {
   it("stays as typed when the file can hold it, and arithmetic is worked out", () => {
     expect(read(["knuckle", "hubFace"], "5 5/8")).toEqual({ ok: true, value: "5 5/8" });

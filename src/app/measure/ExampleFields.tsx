@@ -1,4 +1,5 @@
 import "./exampleFields.css";
+import { useState } from "react";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
 import { fieldName } from "../../studies/wording/fieldName.ts";
@@ -18,15 +19,16 @@ export type ExampleFieldsProps = {
 export function ExampleFields({ truck }: ExampleFieldsProps) {
   const { fromExample } = truck.setup;
   const word = useExampleWord();
+  const [isOpen, setOpen] = useState(false);
   if (fromExample === null || fromExample.fields.length === 0) return null;
   const { length } = fromExample.fields;
   return (
-    <details className="example-fields">
+    <details className="example-fields" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         {length === 1 ? "The number" : `List the ${length} numbers`} {word}
       </summary>
       <div className="example-list">
-        {blocksOf(fromExample.fields).map(([block, fields]) => (
+        {(isOpen ? blocksOf(fromExample.fields) : []).map(([block, fields]) => (
           <Block key={keyText(block)} block={block} fields={fields} />
         ))}
       </div>

@@ -20,7 +20,7 @@ import { SteeringFields } from "./groups/SteeringFields.tsx";
 import { TireFields } from "./groups/TireFields.tsx";
 import { WheelFields } from "./groups/WheelFields.tsx";
 import { PointFields } from "./points/PointFields.tsx";
-import { SpanNote } from "./SpanNote.tsx";
+import { KnuckleNote, SpanNote } from "./SpanNote.tsx";
 import { StartButton } from "./worksheet/StartButton.tsx";
 import { WorksheetSwitch } from "./worksheet/WorksheetSwitch.tsx";
 
@@ -85,6 +85,7 @@ export function SetupPanel({ truck, hasWorksheet }: SetupPanelProps) {
         </p>
       </header>
       <FieldGroup title="Knuckle" of={IN.knuckle} isFirst>
+        <KnuckleNote />
         <FieldRows of={["knuckle"]} keys={KNUCKLE} />
         {truck && <SpanNote truck={truck} />}
         <PointFields

@@ -1,4 +1,5 @@
 import { spanEffect } from "../../studies/plausibility/spanEffect.ts";
+import { knuckleSentence } from "../../studies/wording/comparedNumbers.ts";
 import { spanSentence } from "../../studies/wording/unusualWords.ts";
 import type { Truck } from "../state/truck.ts";
 import { unusualAt } from "../state/useDoubts.ts";
@@ -14,5 +15,12 @@ export function SpanNote({ truck: { bolted } }: SpanNoteProps) {
   );
   const effect = spanEffect(bolted.setup, bolted.frontEnd);
   const text = effect && !isTold ? spanSentence(effect, format) : "";
+  return text === "" ? null : <p className="part-note">{text}</p>;
+}
+
+/** What follows from the knuckle, over its fields: it goes with every key. */
+export function KnuckleNote() {
+  const format = useFormat();
+  const text = useWorkbench((s) => (s.truck ? knuckleSentence(s.truck.model, format) : ""));
   return text === "" ? null : <p className="part-note">{text}</p>;
 }

@@ -24,7 +24,10 @@ export function Menu({ label, icon, isLeft = false, className = "", children }: 
   useEffect(() => {
     if (!isOpen) return;
     const closeElsewhere = (event: Event) => {
-      if (!details.current?.contains(event.target as Node)) setOpen(false);
+      const [at, menu] = [event.target as Node, details.current];
+      // Words in the sheet take no focus: pressed, they leave it to what stands around the menu.
+      const isAround = event.type === "focusin" && at.contains(menu);
+      if (!menu?.contains(at) && !isAround) setOpen(false);
     };
     const closeByKey = (event: KeyboardEvent) => {
       if (event.key !== "Escape") return;

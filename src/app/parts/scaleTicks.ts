@@ -22,10 +22,11 @@ export interface LinearScale {
 
 /** Leads `values` to `places`, straight; all to the middle where the values are one. @param isClamped stays between its ends, both ways */
 export function linearScale(values: Ends, places: Ends, isClamped = false): LinearScale {
-  const along = (at: number, [a, b]: Ends, [c, d]: Ends, clamped: boolean) => {
-    const whole = b === a ? 0.5 : (at - a) / (b - a);
+  const along = (at: number, from: Ends, to: Ends, clamped: boolean) => {
+    const span = from[1] - from[0];
+    const whole = span === 0 ? 0.5 : (at - from[0]) / span;
     const share = clamped ? Math.min(1, Math.max(0, whole)) : whole;
-    return c * (1 - share) + d * share;
+    return to[0] * (1 - share) + to[1] * share;
   };
   return Object.assign((value: number) => along(value, values, places, isClamped), {
     invert: (place: number) => along(place, places, values, isClamped),

@@ -60,6 +60,21 @@ export function differs(values: readonly (number | null)[]): boolean {
   );
 }
 
+/** How a variant hangs on what it was made from. */
+export const VARIANT_FOLLOWS =
+  "A variant is its own changes over the current truck: what else you change on the current truck, it follows.";
+
+/** What follows from a knuckle and is turned by hardly anything else. */
+const OF_KNUCKLE = ["Camber", "Kingpin inclination", "Scrub radius", "Mechanical trail"];
+
+/** What a knuckle does to the wheel, in a sentence beside its fields: `Now, as measured: camber 0.28°, kingpin inclination 8.34°, …`. */
+export function knuckleSentence(model: Model, format: LengthFormat): string {
+  const told = NUMBERS.filter(({ name }) => OF_KNUCKLE.includes(name)).map(
+    (number) => `${number.name.toLowerCase()} ${comparedText(number.read(model), number, format)}`,
+  );
+  return `Now, as measured and straight ahead: ${told.join(", ")}.`;
+}
+
 /** A number as it stands in its cell; a dash where there is none. */
 export function comparedText(
   value: number | null,

@@ -1,6 +1,12 @@
 import "./compare.css";
 import { useMemo, useState } from "react";
-import { comparedText, differenceText, differs, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
+import {
+  comparedText,
+  differenceText,
+  differs,
+  NUMBERS,
+  VARIANT_FOLLOWS,
+} from "../../../studies/wording/comparedNumbers.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import { standingText } from "../../parts/standing.tsx";
@@ -82,6 +88,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
           ))}
         </tbody>
       </ScrollTable>
+      {columns.length > 1 && <p className="variants-follow">{VARIANT_FOLLOWS}</p>}
       <CutShort study="nearest" of={checks} />
       <form
         className="variants-new"

@@ -56,21 +56,20 @@ export function labelSpots(
       const span = { left, right: left + width, top: 0, bottom: 0 };
       const own = heightsUnder(one, span);
       if (own.length === 0) continue;
+      const ofOthers = series.flatMap((other) => (other === one ? [] : [heightsUnder(other, span)]));
       const spots = LINES_OFF.flatMap((lines) => [
         { lines, base: Math.min(...own) - OFF - BELOW - lines * (ABOVE + BELOW) },
         { lines, base: Math.max(...own) + OFF + ABOVE + lines * (ABOVE + BELOW) },
       ]);
       for (const { lines, base } of spots) {
         const box = { ...span, top: base - ABOVE, bottom: base + BELOW };
-        const others = series.filter((other) => other !== one && crosses(heightsUnder(other, box), box));
+        const crossed = ofOthers.filter((heights) => crosses(heights, box)).length;
         const isOut = box.top < room.top || box.bottom > room.bottom;
         const onNames = placed.filter((other) => overlap(other, box)).length;
         const offOwn = distance(own, box);
-        const isStray = series.some(
-          (other) => other !== one && distance(heightsUnder(other, box), box) < offOwn,
-        );
+        const isStray = ofOthers.some((heights) => distance(heights, box) < offOwn);
         const cost =
-          100 * onNames + 50 * Number(isOut) + 12 * Number(isStray) + 4 * others.length + 5 * lines + 0.5 * i;
+          100 * onNames + 50 * Number(isOut) + 12 * Number(isStray) + 4 * crossed + 5 * lines + 0.5 * i;
         if (best === null || cost < best.cost)
           best = { cost, box, spot: { name: one.name, of: one.of ?? place, x: left + 0.5 * width, y: base } };
       }

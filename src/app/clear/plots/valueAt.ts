@@ -1,10 +1,15 @@
 import type { Series } from "../../parts/plotNumbers.ts";
 
-/** A curve's value at x, straight between its points; null in its holes and beyond its ends. */
+/** A curve's value at x, straight between its points, which ascend; null in its holes and beyond its ends. */
 export function valueAt({ points }: Series, x: number): number | null {
-  const after = points.findIndex((p) => p.x >= x);
-  if (after < 0) return null;
-  const b = points[after]!;
+  let [after, end] = [0, points.length];
+  while (after < end) {
+    const middle = (after + end) >> 1;
+    if (points[middle]!.x >= x) end = middle;
+    else after = middle + 1;
+  }
+  const b = points[after];
+  if (b === undefined) return null;
   const a = points[after - 1];
   if (b.x === x || a === undefined) return b.x === x ? b.y : null;
   if (a.y === null || b.y === null) return null;
