@@ -29,6 +29,8 @@ export interface Series {
 /** What a plot's x scale runs over; `toInput` leads from the scale to travel (mm), steer or roll (rad), `fromInput` back. */
 export interface PlotAxis {
   readonly label: string;
+  /** The same where there is no room for it. Default the label. */
+  readonly brief?: string;
   readonly measure: Measure;
   /** Default `steer` for a share of lock, else `travel`. */
   readonly over?: PlotOver;

@@ -55,6 +55,27 @@ export function scaleTicks(
   }));
 }
 
+/** px between two marks of a scale across, at least, and what a letter of theirs takes. */
+const APART = 31;
+const LETTER = 6.1;
+
+/** Round marks along a scale across the page, `room` px long: as many as have room for what is written at them. */
+export function ticksAcross(
+  low: number,
+  high: number,
+  room: number,
+  measure: Measure,
+  format: LengthFormat,
+): Tick[] {
+  for (let count = room / APART; ; count *= 0.8) {
+    const ticks = scaleTicks(low, high, count, measure, format);
+    const [first, second] = ticks;
+    if (first === undefined || second === undefined) return ticks;
+    const widest = LETTER * (1 + Math.max(...ticks.map(({ text }) => text.length)));
+    if ((room * (second.at - first.at)) / (high - low) >= widest) return ticks;
+  }
+}
+
 function lengthTicks(low: number, high: number, count: number, format: LengthFormat): Tick[] {
   const size = format.units === "in" ? MM_PER_INCH : 1;
   const span = (high - low) / size;

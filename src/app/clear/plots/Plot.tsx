@@ -18,7 +18,7 @@ export type PlotProps = {
 };
 
 /** px, of a low one. */
-const LOW = 176;
+const LOW = 156;
 
 /** A plot as a drafter would ink it, with a larger one behind a press. */
 export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }: PlotProps) {

@@ -2,10 +2,10 @@ import { memo, useId } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { unitText } from "../../parts/plotNumbers.ts";
-import { scaleTicks } from "../../parts/scaleTicks.ts";
+import { scaleTicks, ticksAcross } from "../../parts/scaleTicks.ts";
 import { CurveMark, lookClass } from "./CurveMark.tsx";
 import { labelSpots } from "./labelSpots.ts";
-import { curvePath, type PlotFrame } from "./plotFrame.ts";
+import { curvePath, type PlotFrame, scaleName } from "./plotFrame.ts";
 import type { Span } from "./plotRange.ts";
 
 export type PlotPictureProps = {
@@ -16,8 +16,8 @@ export type PlotPictureProps = {
   format: LengthFormat;
 };
 
-/** px between two marks of a scale, at least. */
-const APART = { x: 31, y: 26 } as const;
+/** px between two marks of the scale up, at least. */
+const APART = 26;
 
 /** Marks along one curve. */
 const MARKS = 5;
@@ -28,7 +28,6 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
   const { width, height, left, right, top, bottom } = box;
   const clip = useId();
   const room = { left, right: width - right, top, bottom: height - bottom };
-  const counts = [(room.right - left) / APART.x, (room.bottom - top) / APART.y] as const;
   return (
     <>
       <clipPath id={clip}>
@@ -40,24 +39,26 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
         />
       </clipPath>
       <Band band={band} frame={frame} />
-      {scaleTicks(up.low, up.high, counts[1], spec.y.measure, format).map(({ at, text }) => (
-        <g key={at}>
-          <line
-            className={Math.abs(at) < 1e-9 ? "plot-zero" : "plot-grid"}
-            x1={left}
-            x2={width - right}
-            y1={y(at)}
-            y2={y(at)}
-          />
-          <text className="plot-tick" x={left - 6} y={y(at) + 4} textAnchor="end">
-            {text}
-          </text>
-        </g>
-      ))}
-      {scaleTicks(across.low, across.high, counts[0], spec.x.measure, format).map(({ at, text }) => (
+      {scaleTicks(up.low, up.high, (room.bottom - top) / APART, spec.y.measure, format).map(
+        ({ at, text }) => (
+          <g key={at}>
+            <line
+              className={Math.abs(at) < 1e-9 ? "plot-zero" : "plot-grid"}
+              x1={left}
+              x2={width - right}
+              y1={y(at)}
+              y2={y(at)}
+            />
+            <text className="plot-tick" x={left - 6} y={y(at) + 4} textAnchor="end">
+              {text}
+            </text>
+          </g>
+        ),
+      )}
+      {ticksAcross(across.low, across.high, room.right - left, spec.x.measure, format).map(({ at, text }) => (
         <g key={at}>
           <line className="plot-grid" x1={x(at)} x2={x(at)} y1={top} y2={height - bottom} />
-          <text className="plot-tick" x={x(at)} y={height - bottom + 15} textAnchor="middle">
+          <text className="plot-tick" x={x(at)} y={height - 21} textAnchor="middle">
             {text}
           </text>
         </g>
@@ -66,7 +67,7 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
         {spec.y.label}, {unitText(spec.y.measure, format)}
       </text>
       <text className="plot-name" x={width - right} y={height - 5} textAnchor="end">
-        {spec.x.label}, {unitText(spec.x.measure, format)}
+        {scaleName(spec.x, unitText(spec.x.measure, format), width - right - 4)}
       </text>
       {spec.levels?.map(({ at: level, name }) =>
         level >= up.low && level <= up.high ? (

@@ -8,6 +8,7 @@ export type SteerScale = "angle" | "lock";
 
 export const TRAVEL_AXIS: PlotAxis = {
   label: "wheel travel from as measured, + bump",
+  brief: "travel from as measured",
   measure: "length",
   over: "travel",
 };
@@ -24,6 +25,7 @@ export function steerAxis(truck: Truck, travel: number, scale: SteerScale): Plot
   const { steers, wheel } = angles;
   return {
     label: "steering, left wheel's angle",
+    brief: "left wheel's angle",
     measure: "turn",
     over: "steer",
     fromInput: (steer) => between(steers, wheel, steer),

@@ -1,4 +1,4 @@
-import { type PlotSpec, plotOver, type Series } from "../../parts/plotNumbers.ts";
+import { type PlotAxis, type PlotSpec, plotOver, type Series } from "../../parts/plotNumbers.ts";
 import { type LinearScale, linearScale } from "../../parts/scaleTicks.ts";
 import { plotRange, type Span } from "./plotRange.ts";
 
@@ -14,7 +14,21 @@ export interface PlotBox {
 
 /** The box of a plot laid out at a size, px. */
 export function plotBox(width: number, height: number): PlotBox {
-  return { width, height, left: 54, right: 14, top: 20, bottom: 36 };
+  const isLow = height < 180;
+  return { width, height, left: 54, right: 14, top: isLow ? 18 : 20, bottom: isLow ? 32 : 36 };
+}
+
+/** px that a letter of a scale's name takes at the most, over a whole name. */
+const LETTER = 5.6;
+
+/** What stands at a scale: its name, in short where that is too long for `room`, px; and the unit. */
+export function scaleName(
+  { label, brief = label }: Pick<PlotAxis, "label" | "brief">,
+  unit: string,
+  room: number,
+) {
+  const whole = `${label}, ${unit}`;
+  return LETTER * whole.length <= room ? whole : `${brief}, ${unit}`;
 }
 
 /** What is looked at closer: a stretch of x, and of y where that was asked for too. */

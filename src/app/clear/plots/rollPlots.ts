@@ -4,7 +4,12 @@ import { memoLast } from "../../state/memoLast.ts";
 import type { Truck } from "../../state/truck.ts";
 import type { NamedTruck } from "./alignmentPlots.ts";
 
-const ROLL_AXIS: PlotAxis = { label: "body roll, + left side up", measure: "angle", over: "roll" };
+const ROLL_AXIS: PlotAxis = {
+  label: "body roll, + left side up",
+  brief: "body roll",
+  measure: "angle",
+  over: "roll",
+};
 
 /** Odd: the level body is one of them. */
 const POINTS = 25;
