@@ -38,7 +38,7 @@ it("a truck of one's own goes from the first screen through twelve readings to a
   await page.getByRole("button", { name: /^Start your own truck by worksheet/ }).click();
   expect(await axe()).toEqual([]);
   await page.getByRole("button", { name: /^12 readings/ }).click();
-  await waiting.getByText("0 of 12 read; 12 more for a first verdict", { exact: false }).waitFor(SOON);
+  await waiting.getByText("0 of 12 read; 12 more needed for a first verdict", { exact: false }).waitFor(SOON);
   // However long somebody takes over the first, its card stays.
   await input.fill(READ[0]!);
   await waiting.getByText("1 of 12 read", { exact: false }).waitFor(SOON);

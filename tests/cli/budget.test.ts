@@ -61,7 +61,7 @@ describe("--budget", () => {
 
   it.each(CUT)("%s says in a sentence and in its document that it was spent", (...args) => {
     const text = stepped([...args, "--budget", "0.01"]).out;
-    expect(text).toContain("reached in the time allowed");
+    expect(text).toContain("Not finished in the time allowed");
     const document = JSON.parse(stepped([...args, "--budget", "0.01", "--json"]).out);
     expect(document.cutShort).toBe(true);
   });

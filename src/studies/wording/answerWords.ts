@@ -101,10 +101,10 @@ const REACHED = {
 export function cutShortSentence(study: keyof typeof REACHED | "noEnvelope" | "verdict", more = ""): string {
   // In one line with other things.
   if (study === "verdict")
-    return `The search was not finished in the time allowed: another pose may be worse. ${more}`.trimEnd();
+    return `Not finished in the time allowed: another pose may be worse. ${more}`.trimEnd();
   if (study === "noEnvelope")
     return `The time allowed was not enough for the envelope: there is no surface yet. ${more}`.trimEnd();
-  return `This is only what was reached in the time allowed: ${REACHED[study]}. ${more}`.trimEnd();
+  return `Not finished in the time allowed: ${REACHED[study]}. ${more}`.trimEnd();
 }
 
 /** Says that it searches longer. @param seconds at most */

@@ -133,7 +133,7 @@ export function gainSentence({ tells }: NextReading, amount: (mm: number) => str
   if (tells === null || tells.to > (1 - WORTH_READING) * tells.from) return "";
   const point = pointWords(tells.point);
   const what = `${AXIS_WORDS[tells.axis]} the ${point}${point.includes(",") ? "," : ""} is`;
-  return `It tells ${what}: to about ${amount(tells.to)}, now about ${amount(tells.from)} (one standard deviation).`;
+  return `It tells ${what} to about ${amount(tells.to)}; so far it is known to about ${amount(tells.from)} (one standard deviation).`;
 }
 
 /** Right points that stand elsewhere than the left ones' mirror image, by more than their readings explain. */

@@ -60,7 +60,7 @@ export function agreeSentence(residuals: readonly ReadingResidual[]): string {
   const checked = residuals.filter(({ inSigmas }) => inSigmas !== null).length;
   if (residuals.length === 0) return "Nothing on the truck has been read yet.";
   if (checked === 0)
-    return "No reading checks another yet: extra readings are welcome: they find a slip of the tape.";
+    return "No reading checks another yet. Extra readings are welcome: they find a slip of the tape.";
   return `${checked} of ${residuals.length} readings check each other, and they agree.`;
 }
 

@@ -77,10 +77,11 @@ export function steerSheetText(stop: SteerStop, isBoth: boolean): string {
   }
 }
 
-/** At the counter: a clause that begins with the name. @param who as it stands in a sentence */
+/** At the counter: a clause that begins with the name. @param who as it stands in a sentence; `it` where it was named */
 export function steerClauseOf(who: string, stop: SteerStop, format: LengthFormat): string {
   const { part, side, surface, gap } = stop;
   const far = farText(stop);
+  const own = who === "it" ? `its ${surface}` : `the ${surface} of ${who}`;
   switch (stop.stop) {
     case "end":
       return `${who} steers lock to lock and nothing touches`;
@@ -96,10 +97,10 @@ export function steerClauseOf(who: string, stop: SteerStop, format: LengthFormat
       return `${who} steers to ${far}, where the ${side} ${part} cannot follow any farther; nothing touches before`;
     case "touch":
       if (stop.isAlways)
-        return `the ${surface} of ${who} rubs the ${part} by ${amountWords(gap ?? 0, format)}, whichever way it is steered`;
+        return `${own} rubs the ${part} by ${amountWords(gap ?? 0, format)}, whichever way it is steered`;
       return stop.isNowhere
-        ? `the ${surface} of ${who} touches the ${part} even straight ahead`
-        : `the ${surface} of ${who} meets the ${part} at ${far} of steer`;
+        ? `${own} touches the ${part} even straight ahead`
+        : `${own} meets the ${part} at ${far} of steer`;
   }
 }
 

@@ -2,7 +2,7 @@ import type { Progress } from "../../setup/worksheet/worksheetState.ts";
 import { listWords, lower } from "./asBuiltWords.ts";
 import { LINES } from "./worksheetWords.ts";
 
-/** How far a worksheet is: `7 of 12 read; 5 more for a first verdict`, or which ones where others are many. @param isWaiting there is no verdict before */
+/** How far a worksheet is: `7 of 12 read; 5 more needed for a first verdict`, or which ones where others are many. @param isWaiting there is no verdict before */
 export function progressWords(
   { read, needed, missing, musts, listed }: Progress,
   isWaiting: boolean,
@@ -11,7 +11,7 @@ export function progressWords(
     const names = musts.map((key) => `“${lower(LINES[key]?.name ?? key)}”`);
     return `${read} read; a first verdict still needs ${listWords(names)}`;
   }
-  if (isWaiting) return `${read} of ${needed} read; ${missing} more for a first verdict`;
+  if (isWaiting) return `${read} of ${needed} read; ${missing} more needed for a first verdict`;
   const left = listed - read;
   return left > 0
     ? `${countOf(read, "reading")}; ${left} of the list not read`

@@ -125,7 +125,7 @@ describe("the loads verb", () => {
       return now;
     };
     const { out } = captured(["loads", file, "--budget", "0.5"], "", clock);
-    expect(out).toContain("This is only what was reached in the time allowed");
+    expect(out).toContain("Not finished in the time allowed");
   });
 
   it.each([

@@ -99,14 +99,14 @@ describe("too few readings", () => {
     expect(next!.to).toBeLessThan(next!.from);
     // The layout is good to 100 mm, a tape to 1/16 in.
     expect(nextSentence({ next } as Measured, { units: "mm" })).toContain(
-      "It tells how high the inner tie rod end is: to about ±1.59 mm, now about ±100.00 mm",
+      "It tells how high the inner tie rod end is to about ±1.59 mm; so far it is known to about ±100.00 mm",
     );
     const little = { ...next!, tells: { ...next!.tells!, to: 0.91 * next!.tells!.from } };
     expect(nextSentence({ next: little } as Measured, { units: "mm" })).toBe("");
     // On the page, in sixteenths, as much finer as tells the two apart.
     const fine = { ...next!, tells: { ...next!.tells!, from: 4.9, to: 4.3 } };
     expect(nextOnPage(fine, "Wheel center, up", { units: "in", fraction: 16 })).toContain(
-      "to about 0.169 in, now about 0.193 in",
+      "to about 0.169 in; so far it is known to about 0.193 in",
     );
     // Taken, it takes just that: the trace falls as was said.
     const taken = { ...readingOf(next!.ask, 250), index: 25 } as Reading;
