@@ -24,16 +24,18 @@ import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { useLastAnswer } from "../../work/useAnswer.ts";
+import { chosenChanges } from "./chosenChanges.ts";
 import { keepOrder, keptOrder } from "./effortOrder.ts";
 import { TrimTemplates } from "./TrimTemplates.tsx";
-import { byEffort, noteChosen, useChanges } from "./useChanges.ts";
+import { byEffort, useChanges } from "./useChanges.ts";
 
 /** The smallest change of each field that makes the truck clear, least effort first. */
 export function ChangeBody({ truck }: { truck: Truck }) {
   const duplicate = useWorkbench((s) => s.duplicateAsVariant);
   const [order, setOrder] = useState(keptOrder);
   const { answered, speech } = useChanges(truck, true);
-  const { document, format } = speech;
+  const { format, ...told } = speech;
+  const { document } = told;
   const isBehind = useIsBehind(truck);
   const report = useLastAnswer(answered);
   if (answered.failure !== null)
@@ -53,7 +55,16 @@ export function ChangeBody({ truck }: { truck: Truck }) {
     const put = (values: Parameters<typeof duplicate>[1]) => {
       const made = duplicate(title, values);
       const kept = shownDocument(workbench.getState());
-      noteChosen({ documentId, variant: made, document: kept, of: variant, report, speech, title });
+      const at = report.changes.indexOf(change);
+      chosenChanges.note({
+        documentId,
+        variant: made,
+        document: kept,
+        of: variant,
+        report,
+        speech: told,
+        at,
+      });
     };
     if (trim !== null) {
       if (trim.left !== null) put([leftValue(trim.left, setup.units)]);

@@ -1,4 +1,4 @@
-import type { ChangeReport } from "../../../studies/change/changeTypes.ts";
+import type { ChangeReport, FoundChange } from "../../../studies/change/changeTypes.ts";
 import {
   type ChangeSpeech,
   changeSentence,
@@ -14,8 +14,9 @@ import {
   oddsSentence,
 } from "../../../studies/wording/oddsWords.ts";
 import { AS_IT_IS, chosenSentence, STILL_WORKING } from "../../../studies/wording/packetTexts.ts";
+import type { ChosenChange } from "../../choose/change/chosenChanges.ts";
 import { keptOrder } from "../../choose/change/effortOrder.ts";
-import { byEffort, type ChosenChange, type useChanges } from "../../choose/change/useChanges.ts";
+import { byEffort, type useChanges } from "../../choose/change/useChanges.ts";
 import { Matters } from "../../choose/odds/OddsBody.tsx";
 import type { useOdds } from "../../parts/odds/OddsLine.tsx";
 import { keepTogether } from "../../words/keyWords.ts";
@@ -38,6 +39,8 @@ export function ChoosePage({
 }: ChoosePageProps) {
   const odds = answered?.answer ?? null;
   const again = odds && againSentence(odds, speech);
+  const { format } = ownSpeech;
+  const picked = chosen?.report.changes[chosen.at];
   return (
     <>
       {odds ? (
@@ -61,11 +64,11 @@ export function ChoosePage({
           </>
         )
       )}
-      {chosen && (
+      {chosen && picked && (
         <>
           <h3>What to change</h3>
-          <p>{keepTogether(chosenSentence(chosen.of, chosen.title))}</p>
-          <Changes report={chosen.report} speech={chosen.speech} chosen={chosen.title} />
+          <p>{keepTogether(chosenSentence(chosen.of, changeTitle(picked, { ...chosen.speech, format })))}</p>
+          <Changes report={chosen.report} speech={{ ...chosen.speech, format }} chosen={picked} />
         </>
       )}
       {own.answer && (
@@ -81,8 +84,8 @@ export function ChoosePage({
 type ChangesProps = {
   report: ChangeReport;
   speech: ChangeSpeech;
-  /** The title of the one that was chosen. Default none. */
-  chosen?: string;
+  /** The one that was chosen. Default none. */
+  chosen?: FoundChange;
 };
 
 /** A list of changes, least effort first. */
@@ -97,7 +100,7 @@ function Changes({ report, speech, chosen }: ChangesProps) {
             <li key={title}>
               <strong>
                 {keepTogether(title)}
-                {title === chosen && " (chosen)"}
+                {change === chosen && " (chosen)"}
               </strong>{" "}
               {movesSentences(change, speech).join(" ")}
             </li>
