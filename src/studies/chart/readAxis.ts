@@ -71,8 +71,14 @@ export function readAxis(key: string, text: string, subject: AxisSubject): Resul
 /**
  * An axis as a table of separated values: of a field the column of its last key (or the only one), of `tire` and `wheel` a column
  * for each of their keys; with an optional column `name`.
+ * @param mayBeEmpty a row may give no value of a block. Default false
  */
-export function readAxisTable(key: string, text: string, subject: AxisSubject): Result<AxisAsk> {
+export function readAxisTable(
+  key: string,
+  text: string,
+  subject: AxisSubject,
+  mayBeEmpty = false,
+): Result<AxisAsk> {
   const place = axisPlace(key, subject.document, subject.file);
   if (!place.ok) return place;
   const refuse = (mend: string, value?: string): Result<never> => refusal(key, value, subject)(mend);
@@ -98,7 +104,8 @@ export function readAxisTable(key: string, text: string, subject: AxisSubject): 
       typed[name] = read.value;
     }
     const cells = named.columns.map(({ at }) => row[at] ?? "").filter((cell) => cell !== "");
-    if (cells.length === 0) return refuse(`row ${i + 1}${under} gives no value; fill it in or take it out`);
+    if (cells.length === 0 && !mayBeEmpty)
+      return refuse(`row ${i + 1}${under} gives no value; fill it in or take it out`);
     const label = (named.nameAt === null ? "" : (row[named.nameAt] ?? "")) || cells.join(", ");
     const [only] = named.columns;
     entries.push({ label, typed: place.value.field === null ? typed : typed[only!.name] });

@@ -1,6 +1,6 @@
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { bareTyped } from "../../setup/reading/typedPair.ts";
-import { valueAt } from "../../setup/types/keyPath.ts";
+import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { Result, Setup } from "../../setup/types/types.ts";
 import { csvRows } from "../../units/csvRows.ts";
 import { axisPlace, entryChange } from "./chartAxis.ts";
@@ -46,18 +46,19 @@ export function readFits(text: string, subject: AxisSubject): Result<readonly Fi
     const part = [header, ...rows]
       .map((row) => columns.map((at) => quoted(row[at] ?? "")).join(","))
       .join("\n");
-    const read = readAxisTable(block, part, subject);
+    const read = readAxisTable(block, part, subject, true);
     if (!read.ok) return read;
     told[block] = read.value.entries;
   }
-  return {
-    ok: true,
-    value: rows.map((row, i) => ({
-      name: row[nameAt]!,
-      tire: told.tire?.[i] ?? null,
-      wheel: told.wheel?.[i] ?? null,
-    })),
-  };
+  const toldOf = (entry: AxisEntry | undefined) =>
+    entry && Object.keys(entry.typed as object).length > 0 ? entry : null;
+  const fits = rows.map(
+    (row, i): Fit => ({ name: row[nameAt]!, tire: toldOf(told.tire?.[i]), wheel: toldOf(told.wheel?.[i]) }),
+  );
+  const empty = fits.findIndex(({ tire, wheel }) => tire === null && wheel === null);
+  if (empty >= 0)
+    return refuse(`row ${empty + 1} under the header gives no value; fill it in or take it out`);
+  return { ok: true, value: fits };
 }
 
 function quoted(cell: string): string {
@@ -69,14 +70,11 @@ function quoted(cell: string): string {
  * list for trucks whose files are in another.
  */
 export function fitsList(document: unknown): string {
-  const units = valueAt(document, ["units"]) === "mm" ? "mm" : "in";
   const keys = BLOCKS.flatMap((block) =>
     Object.entries((valueAt(document, [block]) ?? {}) as Record<string, unknown>).flatMap(([key, typed]) => {
       const value = bareTyped(typed);
       if (typeof value !== "string" && typeof value !== "number") return [];
-      const kind = fieldAt([block, key], document)?.kind;
-      const isBare = (kind === "length" || kind === "signedLength") && !/[a-z"']/i.test(String(value));
-      return [[`${block}.${key}`, isBare ? `${value} ${units}` : String(value)] as const];
+      return [[`${block}.${key}`, unitCell([block, key], value, document)] as const];
     }),
   );
   const lines = [
@@ -86,7 +84,14 @@ export function fitsList(document: unknown): string {
   return `${lines.map((line) => line.map(quoted).join(",")).join("\r\n")}\r\n`;
 }
 
-/** A document, as typed, with the wheel and tire of a line of the list. */
+/** A value of a document as a list for trucks in either unit has it: a bare length with the document's unit. */
+export function unitCell(path: KeyPath, value: unknown, document: unknown): string {
+  const kind = fieldAt(path, document)?.kind;
+  const isBare = (kind === "length" || kind === "signedLength") && !/[a-z"']/i.test(String(value));
+  return isBare ? `${value} ${valueAt(document, ["units"]) === "mm" ? "mm" : "in"}` : String(value);
+}
+
+/** A document, as typed, with the wheel and tire of a line of the list. The very one that is on it keeps what else is known of it. */
 export function withFit(
   document: unknown,
   fit: Fit,
@@ -95,6 +100,9 @@ export function withFit(
   return BLOCKS.reduce((on, block) => {
     const entry = fit[block];
     const place = axisPlace(block, on, file);
-    return entry && place.ok ? entryChange(place.value, entry, setup).put(on) : on;
+    const isOn =
+      entry &&
+      Object.entries(entry.typed as object).every(([key, value]) => valueAt(on, [block, key]) === value);
+    return entry && !isOn && place.ok ? entryChange(place.value, entry, setup).put(on) : on;
   }, document);
 }

@@ -119,7 +119,13 @@ function factText(fact: SheetFact, model: Model, format: LengthFormat): string {
 }
 
 /** The tire's size and the wheel's: inches and backspacing, as they are sold. */
-export function wheelText({ tire, wheel }: Setup, format: LengthFormat): string {
+export function wheelText(
+  {
+    tire,
+    wheel,
+  }: { readonly tire: Setup["tire"]; readonly wheel: Omit<Setup["wheel"], "barrelDiameter" | "center"> },
+  format: LengthFormat,
+): string {
   const inches = (mm: number) => String(Number((mm / 25.4).toFixed(2)));
   const backspacing = lengthText(backspacingFromOffset(wheel.offset, wheel.rimWidth), format);
   return `${tireName(tire)} on ${inches(wheel.rimDiameter)} × ${inches(wheel.rimWidth)} in, backspacing ${backspacing}`;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readSetup } from "../../../src/setup/readSetup.ts";
 import { valueAt } from "../../../src/setup/types/keyPath.ts";
+import { addFit, type FitFaults, type TypedFit } from "../../../src/studies/chart/addFit.ts";
 import { fitsList, readFits, withFit } from "../../../src/studies/chart/readFits.ts";
 import { windowSubject } from "../window/windowSubject.ts";
 
@@ -61,5 +62,72 @@ describe("a shop's list of wheels and tires", () => {
     ['name,tire.size\n"A,3', "never closed"],
   ])("refuses %j with what to mend", (text, said) => {
     expect(mend(text)).toContain(said);
+  });
+});
+
+describe("a wheel and tire added to a shop's list", () => {
+  const typed = { size: "P235/70R15", rimWidth: "8", by: "backspacing", at: "4 1/2", name: "Deep" } as const;
+  const naming = () => "as it is";
+  const add = (list: string, change: Partial<TypedFit> = {}, bareUnits: "in" | "mm" = "in") =>
+    addFit(list, { ...typed, ...change }, bareUnits, subject, naming);
+  const added = (list: string, change: Partial<TypedFit> = {}, bareUnits: "in" | "mm" = "in") => {
+    const got = add(list, change, bareUnits);
+    if (!got.ok) throw new Error(JSON.stringify(got.faults));
+    return got;
+  };
+
+  it("is the first line of a new list, and one more of a list in other columns that stays what it was", () => {
+    const [first] = read(added("").list);
+    expect(first).toMatchObject({
+      name: "Deep",
+      tire: { typed: { size: "P235/70R15" } },
+      wheel: { typed: { rimDiameter: "15 in", rimWidth: "8 in", backspacing: "4 1/2 in" } },
+    });
+    const before = 'tire.size;Name\nP215/60R15;"Low; narrow"\nP235/75R15;Usual\n';
+    const after = read(added(before, { by: "offset", at: "-12 mm" }).list);
+    expect(after.slice(0, 2)).toEqual(read(before));
+    expect(after[2]).toMatchObject({ name: "Deep", wheel: { typed: { offset: "-12 mm" } } });
+  });
+
+  it("takes bare lengths in the units shown, and arithmetic", () => {
+    const [one] = read(added("", { rimWidth: "203.2", at: "100 + 14.3" }, "mm").list);
+    const made = readSetup(JSON.stringify(withFit(subject.document, one!, subject)), "test", null);
+    if (!made.ok) throw new Error(made.issues[0]!.mend);
+    const { rimWidth, offset } = made.value.setup.wheel;
+    expect(rimWidth).toBeCloseTo(203.2, 6);
+    // Backspacing is from the inboard edge of a rim an inch wider than where the beads sit.
+    expect(offset).toBeCloseTo(114.3 - (203.2 + 25.4) / 2, 6);
+  });
+
+  it("is called what it is where it has no name", () => {
+    expect(added("", { name: " " }).name).toBe("as it is");
+  });
+
+  it("keeps what was measured of the tire that is on the truck already", () => {
+    const { size, loadedRadius } = valueAt(subject.document, ["tire"]) as Record<string, string>;
+    expect(loadedRadius).toBeDefined();
+    const [own] = read(added("", { size: size! }).list);
+    expect(valueAt(withFit(subject.document, own!, subject), ["tire"])).toMatchObject({ size, loadedRadius });
+    const [other] = read(added("", { size: "P215/60R15" }).list);
+    expect(valueAt(withFit(subject.document, other!, subject), ["tire"])).toEqual({ size: "P215/60R15" });
+  });
+
+  it.each<[Partial<TypedFit>, keyof FitFaults, string]>([
+    [{ size: "" }, "size", "required"],
+    [{ size: "big" }, "size", "as on the sidewall"],
+    [{ rimWidth: "wide" }, "rimWidth", ""],
+    [{ rimWidth: "-8" }, "rimWidth", "more than 0"],
+    [{ rimWidth: "8 ± 1/16" }, "rimWidth", "without ±"],
+    [{ at: "" }, "at", "required"],
+    [{ size: "P235/70R05" }, "size", "as on the sidewall"],
+  ])("refuses %j at its own field", (change, field, said) => {
+    const got = add("", change);
+    expect(got.ok).toBe(false);
+    if (!got.ok) expect(got.faults[field], JSON.stringify(got.faults)).toContain(said);
+  });
+
+  it("refuses a second line of one name, and a list that has no names", () => {
+    expect(add(added("").list)).toMatchObject({ faults: { name: expect.stringContaining("already") } });
+    expect(add("tire.size\nP215/60R15\n")).toMatchObject({ faults: { list: expect.any(String) } });
   });
 });

@@ -1,82 +1,133 @@
 import "./variantChoices.css";
-import type { KeyboardEvent } from "react";
+import { type KeyboardEvent, useRef, useState } from "react";
+import type { Fit } from "../../../studies/chart/readFits.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
-import { openLayer } from "../../parts/layer.ts";
 import { counter } from "../../state/counterStore.ts";
 import { workbench } from "../../state/workbench.ts";
+import { ShopWheels } from "../shop/ShopWheels.tsx";
 import { putFitOn, useShopWheels, withoutFit } from "../shop/shopWheels.ts";
 import type { Comparison } from "./useComparison.ts";
 
 export type VariantChoicesProps = {
   comparison: Comparison;
+  /** The shop's list stands open below. Default it opens where it is asked for. */
+  isListOpen?: boolean;
 };
 
+type Letter = "A" | "B";
+
 /** The two trucks compared, chosen: the setup or a variant of it, on its own wheel and tire or on one the shop has. */
-export function VariantChoices({ comparison }: VariantChoicesProps) {
+export function VariantChoices({ comparison, isListOpen = false }: VariantChoicesProps) {
   const { names, chosen, first, second } = comparison;
-  const { text, read } = useShopWheels((first ?? second)?.truck ?? null);
+  const truck = (first ?? second)?.truck ?? null;
+  const { text, read } = useShopWheels(truck);
+  const [asked, setAsked] = useState<{ readonly letter: Letter } | null>(null);
+  const selects = useRef<HTMLDivElement>(null);
   const fits = read?.ok ? read.value : [];
   const [a, b] = chosen;
-  const choose = (letter: "A" | "B", variant: string | null) =>
+  const chosenOf = (letter: Letter) => (letter === "A" ? a : b);
+  const choose = (letter: Letter, variant: string | null) =>
     counter.setState(
       letter === "A"
         ? { first: variant, second: b, hubFace: null }
         : { first: a, second: variant, hubFace: null },
     );
+  const put = (letter: Letter, fit: Fit) => {
+    const variant = putFitOn(workbench, withoutFit(chosenOf(letter), fits, names), fit);
+    if (variant !== null) choose(letter, variant);
+  };
+  const close = () => {
+    selects.current?.querySelectorAll("select")[asked?.letter === "A" ? 0 : 1]?.focus();
+    setAsked(null);
+  };
+  const letter = asked?.letter ?? "B";
   return (
-    <div className="counter-choices">
-      {(["A", "B"] as const).map((letter, i) => (
-        <VariantChoice
-          key={letter}
+    <>
+      <div className="counter-choices" ref={selects}>
+        {(["A", "B"] as const).map((one) => (
+          <VariantChoice
+            key={one}
+            letter={one}
+            drawn={one === "A" ? "solid" : "dashed"}
+            names={names}
+            chosen={chosenOf(one)}
+            wheels={fits.map(({ name }) => name)}
+            addWheel={
+              read && !read.ok
+                ? "The shop's list cannot be read: see it…"
+                : text === ""
+                  ? "Add a wheel the shop has…"
+                  : "Add another…"
+            }
+            onChoose={(variant) => choose(one, variant)}
+            onWheel={(at) => put(one, fits[at]!)}
+            onAdd={() => setAsked({ letter: one })}
+          />
+        ))}
+      </div>
+      {(asked !== null || isListOpen) && (
+        <ShopWheels
+          truck={truck}
           letter={letter}
-          drawn={letter === "A" ? "solid" : "dashed"}
-          names={names}
-          chosen={chosen[i]!}
-          wheels={fits.map(({ name }) => name)}
-          noWheels={
-            text === "" ? "Open the shop's list of wheels…" : "The shop's list cannot be read: see it…"
-          }
-          onChoose={(variant) => choose(letter, variant)}
-          onWheel={(at) => {
-            const put = putFitOn(workbench, withoutFit(chosen[i]!, fits, names), fits[at]!);
-            if (put !== null) choose(letter, put);
+          asked={asked}
+          onPut={(fit) => {
+            put(letter, fit);
+            close();
           }}
+          onClose={isListOpen ? undefined : close}
         />
-      ))}
-    </div>
+      )}
+    </>
   );
 }
 
 type VariantChoiceProps = {
-  letter: "A" | "B";
+  letter: Letter;
   /** How it is drawn. */
   drawn: string;
   names: readonly string[];
   chosen: string | null;
-  /** Names of those the shop has; empty = none, and `noWheels` leads to where they are kept. */
+  /** Names of those the shop has, and what leads to where one more is added. */
   wheels: readonly string[];
-  noWheels: string;
+  addWheel: string;
   onChoose: (variant: string | null) => void;
   onWheel: (at: number) => void;
+  onAdd: () => void;
 };
 
 /** Before the place of a wheel, as an option's value. */
 const WHEEL = "wheel ";
 
-/** Opens the list by an arrow, which may choose from it while it is closed: passing over a wheel would make a variant. */
-function openByArrow(event: KeyboardEvent<HTMLSelectElement>): void {
-  if (!event.key.startsWith("Arrow") || event.altKey || event.ctrlKey || event.metaKey) return;
+/** Keys that would choose from the list while it is closed; the space bar opens it by itself. */
+const CHOOSING = /^(?:Arrow(?:Up|Down|Left|Right)|Home|End|Page(?:Up|Down)|[^ ])$/u;
+
+/**
+ * Opens the list by a key that would choose from it while it is closed: passing over a wheel would make a variant, and each
+ * key another answer. What is chosen is chosen in the open list.
+ */
+function openByKey(event: KeyboardEvent<HTMLSelectElement>): void {
+  if (!CHOOSING.test(event.key) || event.altKey || event.ctrlKey || event.metaKey) return;
   try {
+    if (isOpen(event.currentTarget)) return;
     event.currentTarget.showPicker();
     event.preventDefault();
   } catch {
-    // A browser that cannot open it by itself does with the arrow what it always does.
+    // A browser that cannot open it by itself does with the key what it always does.
+  }
+}
+
+/** Whether a list stands open; of a browser that does not tell, no: it keeps the keys of an open list to itself. */
+function isOpen(select: HTMLSelectElement): boolean {
+  try {
+    return select.matches(":open");
+  } catch {
+    return false;
   }
 }
 
 /** Chooses one of the two trucks compared: the setup itself, a variant of it, or what is chosen on another wheel. */
 function VariantChoice(props: VariantChoiceProps) {
-  const { letter, drawn, names, chosen, wheels, noWheels, onChoose, onWheel } = props;
+  const { letter, drawn, names, chosen, wheels, addWheel, onChoose, onWheel, onAdd } = props;
   return (
     <label className="counter-choice">
       <span className={`counter-letter counter-letter-${letter}`} aria-hidden="true">
@@ -88,9 +139,9 @@ function VariantChoice(props: VariantChoiceProps) {
       {/* A position as value: a variant may be called anything. */}
       <select
         value={chosen === null ? -1 : names.indexOf(chosen)}
-        onKeyDown={openByArrow}
+        onKeyDown={openByKey}
         onChange={({ target: { value } }) => {
-          if (value === WHEEL) openLayer("sheet");
+          if (value === WHEEL) onAdd();
           else if (value.startsWith(WHEEL)) onWheel(Number(value.slice(WHEEL.length)));
           else onChoose(names[Number(value)] ?? null);
         }}
@@ -102,13 +153,13 @@ function VariantChoice(props: VariantChoiceProps) {
           </option>
         ))}
         <optgroup label="On another wheel and tire">
-          {wheels.length === 0 && <option value={WHEEL}>{noWheels}</option>}
           {wheels.map((name, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: two lines may be called the same
             <option key={i} value={`${WHEEL}${i}`}>
               {name}
             </option>
           ))}
+          <option value={WHEEL}>{addWheel}</option>
         </optgroup>
       </select>
     </label>

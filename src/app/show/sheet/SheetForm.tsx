@@ -3,7 +3,6 @@ import { VariantChoices } from "../counter/VariantChoices.tsx";
 import type { SheetFields } from "../shop/sheetFields.ts";
 import { changeSheetFields, useSheetFields } from "../shop/useSheetFields.ts";
 import { LogoPicker } from "./LogoPicker.tsx";
-import { ShopWheels } from "./ShopWheels.tsx";
 
 export type SheetFormProps = {
   comparison: Comparison;
@@ -23,8 +22,7 @@ export function SheetForm({ comparison }: SheetFormProps) {
   const fields = useSheetFields();
   return (
     <section className="sheet-form" aria-label="On the sheet">
-      <VariantChoices comparison={comparison} />
-      <ShopWheels comparison={comparison} />
+      <VariantChoices comparison={comparison} isListOpen />
       {FIELDS.map(({ key, label }) => (
         <label key={key}>
           <span className="label">{label}</span>

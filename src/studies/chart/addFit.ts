@@ -1,0 +1,109 @@
+import { readTyped } from "../../setup/editing/readTyped.ts";
+import { fieldAt } from "../../setup/fieldCatalogue.ts";
+import type { KeyPath } from "../../setup/types/keyPath.ts";
+import type { LengthUnit, Setup } from "../../setup/types/types.ts";
+import { csvRows, csvText } from "../../units/csvRows.ts";
+import { mmFromInches } from "../../units/lengthUnits.ts";
+import { parseLength } from "../../units/parseLength.ts";
+import { describeTireSizeForms, parseTireSize } from "../../units/tireSize.ts";
+import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
+import { hasWithin } from "../../units/withinText.ts";
+import type { AxisSubject } from "./readAxis.ts";
+import { readFits, unitCell } from "./readFits.ts";
+
+/** A wheel and tire as a person types them. */
+export interface TypedFit {
+  readonly size: string;
+  readonly rimWidth: string;
+  /** By what the mounting face is told. */
+  readonly by: "backspacing" | "offset";
+  readonly at: string;
+  /** "" = what it is, in words. */
+  readonly name: string;
+}
+
+/** What is wrong of what was typed, or of the list; a sentence each without its full stop. */
+export type FitFaults = Readonly<Partial<Record<"size" | "rimWidth" | "at" | "name" | "list", string>>>;
+
+export type AddedFit =
+  | { readonly ok: true; readonly list: string; readonly name: string }
+  | { readonly ok: false; readonly faults: FitFaults };
+
+/** What a line is called that was given no name, mm. */
+export type FitNaming = (fit: {
+  readonly tire: Setup["tire"];
+  readonly wheel: Omit<Setup["wheel"], "barrelDiameter" | "center">;
+}) => string;
+
+/**
+ * A shop's list with one wheel and tire more. The rim's diameter is the tire's. Each is checked as the setup's own field is.
+ * @param list as `readFits` takes it; "" = there is none yet
+ * @param bareUnits of lengths typed without a unit; in the list each has its own
+ */
+export function addFit(
+  list: string,
+  typed: TypedFit,
+  bareUnits: LengthUnit,
+  subject: AxisSubject,
+  naming: FitNaming,
+): AddedFit {
+  const { units } = subject.setup;
+  const faults: Partial<Record<keyof FitFaults, string>> = {};
+  const read = (path: KeyPath, text: string, as: keyof FitFaults): string => {
+    const got = hasWithin(text)
+      ? ({ ok: false, mend: "must be the value alone, without ±" } as const)
+      : readTyped(fieldAt(path, subject.document)!, text.trim(), units, bareUnits);
+    if (got.ok && text.trim() !== "") return unitCell(path, got.value, subject.document);
+    faults[as] = got.ok || text.trim() === "" ? "required" : got.mend;
+    return "";
+  };
+  const size = read(["tire", "size"], typed.size, "size");
+  const rimWidth = read(["wheel", "rimWidth"], typed.rimWidth, "rimWidth");
+  const at = read(["wheel", typed.by], typed.at, "at");
+  const tire = parseTireSize(size);
+  if (tire === null) faults.size ??= describeTireSizeForms;
+  const rows = rowsOf(list);
+  if (typeof rows === "string") faults.list = rows;
+  if (tire === null || typeof rows === "string" || Object.keys(faults).length > 0)
+    return { ok: false, faults };
+
+  const mm = (cell: string) => {
+    const length = parseLength(cell, units);
+    return length.ok ? length.mm : 0;
+  };
+  const offset = typed.by === "offset" ? mm(at) : offsetFromBackspacing(mm(at), mm(rimWidth));
+  const wheel = { rimDiameter: mmFromInches(tire.rimCode), rimWidth: mm(rimWidth), offset };
+  const name = typed.name.trim() || naming({ tire: { kind: "size", size, loadedRadius: null }, wheel });
+  const nameAt = rows[0]!.findIndex((cell) => cell.toLowerCase() === "name");
+  if (rows.slice(1).some((row) => row[nameAt] === name))
+    return {
+      ok: false,
+      faults: { name: `the list has “${name}” already; choose it there, or give another name` },
+    };
+
+  const cells: Readonly<Record<string, string>> = {
+    [rows[0]![nameAt]!]: name,
+    "tire.size": size,
+    "wheel.rimDiameter": `${tire.rimCode} in`,
+    "wheel.rimWidth": rimWidth,
+    [`wheel.${typed.by}`]: at,
+  };
+  const header = [...rows[0]!, ...Object.keys(cells).filter((key) => !rows[0]!.includes(key))];
+  const longer = [
+    header,
+    ...rows.slice(1).map((row) => header.map((_, i) => row[i] ?? "")),
+    header.map((key) => cells[key] ?? ""),
+  ];
+  const text = csvText(longer);
+  const fits = readFits(text, subject);
+  return fits.ok ? { ok: true, list: text, name } : { ok: false, faults: { list: fits.issues[0]!.mend } };
+}
+
+/** The rows of a list, its header first; or what is wrong with it. */
+function rowsOf(list: string): readonly (readonly string[])[] | string {
+  if (list.trim() === "") return [["name"]];
+  const table = csvRows(list);
+  if (!table.ok) return table.mend;
+  const isNamed = table.rows[0]?.some((cell) => cell.toLowerCase() === "name");
+  return isNamed ? table.rows : "the first row of the list must name its columns, and one of them name";
+}
