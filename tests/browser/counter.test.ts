@@ -47,6 +47,38 @@ async function sentences(page: Page): Promise<string> {
   return read(words);
 }
 
+/** Texts of the pictures that stand over another, or past their picture, as the browser draws them. */
+function crowded(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll(".layer .wheel-picture")].flatMap((picture) => {
+      const frame = picture.getBoundingClientRect();
+      const texts = [...picture.querySelectorAll("text")].map((text) => ({
+        said: text.textContent,
+        box: text.getBoundingClientRect(),
+      }));
+      return texts.flatMap(({ said, box }, i) => {
+        const isPast =
+          box.left < frame.left ||
+          box.right > frame.right ||
+          box.top < frame.top ||
+          box.bottom > frame.bottom + 1;
+        // The box of a line has room above and below its letters.
+        const over = texts
+          .slice(0, i)
+          .filter(
+            ({ box: other }) =>
+              Math.min(box.right, other.right) - Math.max(box.left, other.left) > 1 &&
+              Math.min(box.bottom, other.bottom) - Math.max(box.top, other.top) > 4,
+          );
+        return [
+          ...(isPast ? [`${said} past its picture`] : []),
+          ...over.map((o) => `${said} over ${o.said}`),
+        ];
+      });
+    }),
+  );
+}
+
 /** The first length in a text that follows some words. */
 function amountAfter(text: string, words: RegExp): string | undefined {
   return new RegExp(`${words.source}.*?((?:\\d+ )?\\d+(?:/\\d+)? in)\\b`).exec(text)?.[1];
@@ -57,6 +89,8 @@ describe("the counter view", () => {
     [1024, 768],
     [768, 1024],
     [390, 844],
+    // With a phone's own bars.
+    [390, 664],
     [1440, 900],
   ])(
     "has words, picture and slider on the first screen of %i by %i, and the slider stays",
@@ -68,7 +102,9 @@ describe("the counter view", () => {
       const places = new Set<number>();
       for (const stance of await counterView(page).locator(".counter-stances button").all()) {
         await stance.click();
-        for (const seen of [".counter-figure svg", ".counter-tag", ".counter-why p"]) {
+        // With a phone's bars the answer is seen, and why below it.
+        const seenThere = [".counter-figure svg", ".counter-tag strong"];
+        for (const seen of height < 700 ? seenThere : [...seenThere, ".counter-why p"]) {
           const box = (await counterView(page).locator(seen).first().boundingBox())!;
           expect(box.y, seen).toBeLessThan(height - 20);
         }
@@ -79,6 +115,7 @@ describe("the counter view", () => {
           expect(box.y + box.height).toBeLessThanOrEqual(height);
         }
         places.add(Math.round((await counterView(page).getByRole("slider").boundingBox())!.y));
+        expect(await crowded(page)).toEqual([]);
       }
       expect([...places]).toHaveLength(1);
       await shot(page, `counter-${width}`);
@@ -176,6 +213,50 @@ describe("the counter view", () => {
     await page.keyboard.press("Escape");
     await counterView(page).waitFor({ state: "detached" });
     expect(await verdict(page)).toMatch(/rubs the fender lip/);
+    expect(problems()).toEqual([]);
+  });
+
+  it("puts a wheel that is typed on B and in the list, from which no key chooses while it is closed", async () => {
+    const { page, problems } = await tablet();
+    await page.getByRole("button", { name: "Counter view" }).click();
+    await sentences(page);
+    const b = counterView(page).getByRole("combobox", { name: /^B, drawn/ });
+    const chosen = () => b.evaluate((select: HTMLSelectElement) => select.selectedOptions[0]!.textContent);
+    const isOpen = () => b.evaluate((select) => select.matches(":open"));
+    await b.selectOption({ label: "narrow hub face" });
+    await b.selectOption({ label: "Add a wheel the shop has…" });
+    const form = counterView(page).getByRole("form", { name: "Add a wheel" });
+    await form.getByRole("textbox", { name: "Tire size" }).waitFor();
+    // The cursor is there.
+    await page.keyboard.type("P235/70R15");
+    await form.getByRole("textbox", { name: "Rim width, in" }).fill("8");
+    await form.getByRole("button", { name: "Add, and put on B" }).click();
+    await form.getByText("Required.").waitFor();
+    await page.keyboard.type("4");
+    await shot(page, "counter-add-wheel");
+    await page.keyboard.press("Enter");
+    await form.waitFor({ state: "detached" });
+    const added = "narrow hub face, P235/70R15 on 15 × 8 in, backspacing 4 in";
+    expect((await chosen())?.replace(/\s/g, " ")).toBe(added);
+    for (const key of ["End", "Home", "ArrowUp", "PageDown", "s"]) {
+      await b.press(key);
+      expect(await isOpen(), key).toBe(true);
+      expect((await chosen())?.replace(/\s/g, " "), key).toBe(added);
+      await page.keyboard.press("Escape");
+      expect(await isOpen(), key).toBe(false);
+    }
+    await b.press("Home");
+    await page.keyboard.press("Home");
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("Enter");
+    expect(await chosen()).toBe("narrow hub face");
+    const wheels = b.locator("optgroup option");
+    expect((await wheels.allTextContents()).map((name) => name.replace(/\s/g, " "))).toEqual([
+      "P235/70R15 on 15 × 8 in, backspacing 4 in",
+      "Add another…",
+    ]);
+    await page.keyboard.press("Escape");
+    await counterView(page).waitFor({ state: "detached" });
     expect(problems()).toEqual([]);
   });
 
