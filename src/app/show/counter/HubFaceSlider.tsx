@@ -43,7 +43,7 @@ export function HubFaceSlider({ comparison, onHold }: HubFaceSliderProps) {
         </label>
         <button
           type="button"
-          className="button"
+          className="button counter-slider-back"
           disabled={!isWhatIf}
           onClick={() => counter.setState({ hubFace: null })}
         >
