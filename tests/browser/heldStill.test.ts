@@ -91,6 +91,20 @@ async function about(
   return dragged(page, from!, over);
 }
 
+/** Labels on the picture have found their places beside handles that have just come: they stand for some frames. */
+async function labelsStill(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    let last = "";
+    for (let same = 0; same < 10; same++) {
+      await new Promise(requestAnimationFrame);
+      const plates = [...document.querySelectorAll(".gap-mark .plate")];
+      const now = plates.map((one) => JSON.stringify(one.getBoundingClientRect())).join();
+      if (now !== last) same = 0;
+      last = now;
+    }
+  });
+}
+
 /** Of a slide: to both its ends and back. */
 const ALONG = [
   [0.5, 0.4],
@@ -106,7 +120,7 @@ const SIZES = [
 ] as const;
 
 describe("nothing else moves while something is dragged", () => {
-  it.each(ofThisRun(["height, steering, the map's dot, a section"], 1))("%s", async () => {
+  it.each(ofThisRun(["height, steering, the map's dot, a section, the wipe, a point"], 1))("%s", async () => {
     const { page, problems } = await desk();
     await verdict(page);
     await stageDrawn(page);
@@ -130,6 +144,45 @@ describe("nothing else moves while something is dragged", () => {
     await page.keyboard.press("Escape");
     await page.locator(".section-line").first().waitFor({ state: "attached" });
     expect(await about(page, slide("Section"), ALONG), "section").toEqual([]);
+    await show.click();
+    const list = page.locator(".show-list");
+    await list.getByLabel("Section").selectOption("");
+    await list.getByLabel("Ghost").selectOption({ label: "narrow hub face" });
+    await list.getByLabel("Wipe between the two").check();
+    await page.keyboard.press("Escape");
+    await slide("Wipe").waitFor();
+    await atRest(page);
+    expect(await about(page, slide("Wipe"), ALONG), "wipe").toEqual([]);
+    await show.click();
+    await list.getByLabel("Ghost").selectOption({ label: "none" });
+    await list.getByRole("checkbox", { name: "Points to move" }).check();
+    await page.keyboard.press("Escape");
+    await atRest(page);
+    for (const [view, axis, name] of [
+      ["Side", "x", "fender lip, point 6 of 11"],
+      ["Front", "y", "lower arm, front pivot"],
+    ] as const) {
+      await page.getByRole("button", { name: view, exact: true }).click();
+      const point = page.getByRole("button", { name: new RegExp(`^${name}: ${axis} `) });
+      await point.waitFor();
+      // It takes the frame's new size when no key has come for a moment.
+      await page.waitForFunction(
+        (heights) => new Set(heights.map((one) => document.querySelector(one)?.clientHeight)).size === 1,
+        [".stage-frame", ".stage canvas"],
+      );
+      await labelsStill(page);
+      const { x, y, width, height } = (await point.boundingBox())!;
+      const from: [number, number] = [x + 0.5 * width, y + 0.5 * height];
+      const over = (
+        [
+          [0, -40],
+          [30, 20],
+          [-25, 10],
+          [0, 0],
+        ] as const
+      ).map(([right, down]): [number, number] => [from[0] + right, from[1] + down]);
+      expect(await dragged(page, from, over), name).toEqual([]);
+    }
     expect(problems()).toEqual([]);
   });
 

@@ -1,8 +1,9 @@
 import "./stagePanel.css";
 import "./stagePanelNarrow.css";
-import { Component, lazy, memo, type ReactNode, Suspense, useDeferredValue, useState } from "react";
+import { Component, memo, type ReactNode, useDeferredValue, useState } from "react";
 import { STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
 import { whenKeysRest } from "../parts/keysAtRest.ts";
+import { Late, LateBody } from "../parts/late.tsx";
 import { drawing } from "../stage/drawing.ts";
 import { EnvelopeStrip } from "../stage/EnvelopeStrip.tsx";
 import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
@@ -20,14 +21,12 @@ import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
 
 // Its own chunk: three.js is most of the page's weight, and the answers in words need none of it. Its first picture holds
 // the page for a moment, so it comes after the first answer, and when nobody types.
-const Stage = memo(
-  lazy(async () => {
-    const stage = await import("../stage/Stage.tsx");
-    await firstAnswer();
-    await new Promise<void>((done) => void whenKeysRest(done));
-    return stage;
-  }),
-);
+const STAGE = new LateBody(async () => {
+  const { default: Stage } = await import("../stage/Stage.tsx");
+  await firstAnswer();
+  await new Promise<void>((done) => void whenKeysRest(done));
+  return memo(Stage);
+});
 
 export type StagePanelProps = {
   truck: Truck;
@@ -53,15 +52,12 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
           </div>
           <div className="stage-frame">
             <StageBoundary>
-              <Suspense
-                fallback={
-                  <p className="stage-message" role="status">
-                    {STAGE_LOADING}
-                  </p>
-                }
-              >
-                <Stage truck={drawn} isAlone={isAlone} rims={rims} />
-              </Suspense>
+              <Late
+                of={STAGE}
+                props={{ truck: drawn, isAlone, rims }}
+                words={STAGE_LOADING}
+                className="stage-message"
+              />
             </StageBoundary>
             {(isWell || hasDimensions || isAlone) && <WheelButtons />}
             {!isAlone && <StageLegend truck={truck} />}
@@ -92,7 +88,7 @@ export type StageBoundaryProps = {
   children: ReactNode;
 };
 
-/** Keeps a picture that fails (a chunk that does not load, a driver that gives up) from taking the answers with it. */
+/** Keeps a picture that fails (a driver that gives up) from taking the answers with it. */
 class StageBoundary extends Component<StageBoundaryProps, { readonly message: string | null }> {
   override state = { message: null };
 

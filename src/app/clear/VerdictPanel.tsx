@@ -1,5 +1,5 @@
 import "./verdictPanel.css";
-import { Suspense } from "react";
+import { useRef } from "react";
 import type { Progress } from "../../setup/worksheet/worksheetState.ts";
 import { answerState } from "../../studies/doubts/doubt.ts";
 import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
@@ -15,7 +15,7 @@ import { worksheetView } from "../measure/worksheet/worksheetView.ts";
 import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
-import { lazyOrNothing } from "../parts/late.tsx";
+import { LateBody, LateExtra } from "../parts/late.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
 import { useCheckNow } from "../parts/useSettled.ts";
@@ -28,7 +28,7 @@ import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
 
 // What is told after a change is not needed before there is one.
-const LastChange = lazyOrNothing(async () => (await import("./LastChange.tsx")).LastChange);
+const LAST_CHANGE = new LateBody(async () => (await import("./LastChange.tsx")).LastChange);
 
 /** The answer over the whole range of travel and steering, and the way to its worst pose. */
 export function VerdictPanel({ truck }: { truck: Truck }) {
@@ -38,7 +38,11 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
   const setPose = useWorkbench((s) => s.setPose);
   const doubtsOf = useDoubts();
   const station = useStation();
-  const held = useHeldHeight<HTMLElement>(check?.answer === null && check.failure === null);
+  const isDragged = useWorkbench((s) => s.isGesturing);
+  const held = useHeldHeight<HTMLElement>(check?.answer === null && check.failure === null, isDragged);
+  // What stands under the answer, and would wrap anew, stays as it was before a drag until that ends.
+  const calm = useRef(truck);
+  if (!isDragged) calm.current = truck;
   if (waiting) return <NoVerdictYet progress={waiting} />;
   if (!check) return null;
   const doubts = doubtsOf(truck);
@@ -56,11 +60,7 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         <StandingTag />
         <CutShort study="verdict" of={[check]} />
         <div className="last-change">
-          {!isFirst && station !== "show" && (
-            <Suspense>
-              <LastChange truck={truck} />
-            </Suspense>
-          )}
+          {!isFirst && station !== "show" && <LateExtra of={LAST_CHANGE} props={{ truck }} about={truck} />}
         </div>
       </div>
       <div className="verdict-row" role="status" aria-busy={isFirst}>
@@ -84,10 +84,10 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         </p>
       </div>
       <div className="verdict-notes">
-        <DoubtNotes doubts={doubts} canConfirm goToField={goToField} />
-        <ConfirmedNotes truck={truck} />
-        <ExampleFields truck={truck} />
-        <StartButton />
+        <DoubtNotes doubts={doubtsOf(calm.current)} canConfirm goToField={goToField} />
+        <ConfirmedNotes truck={calm.current} />
+        <ExampleFields truck={calm.current} />
+        <StartButton truck={calm.current} />
       </div>
       {report && (
         <ReachLimits

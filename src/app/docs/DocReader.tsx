@@ -1,11 +1,12 @@
 import "./docs.css";
-import { lazy, Suspense, useLayoutEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import { createPortal } from "react-dom";
+import { Late, LateBody } from "../parts/late.tsx";
 import { PAGES } from "./docPages.ts";
 import { openDocs, useDocPlace } from "./reader.ts";
 
 // Text and its parser are loaded where somebody reads.
-const DocPage = lazy(() => import("./DocPage.tsx"));
+const DOC_PAGE = new LateBody(async () => (await import("./DocPage.tsx")).default);
 
 /** The documents over the workbench, while they are open. */
 export function DocReader() {
@@ -39,9 +40,7 @@ function OpenReader() {
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it is scrolled with the arrow keys */}
       <article className="docs-page" tabIndex={0} aria-label="Page">
-        <Suspense fallback={<p>Opening the page…</p>}>
-          <DocPage at={at} />
-        </Suspense>
+        <Late of={DOC_PAGE} props={{ at }} words="Opening the page…" />
       </article>
     </dialog>
   );

@@ -73,7 +73,7 @@ export function SetupPanel({ truck, hasWorksheet }: SetupPanelProps) {
           Setup
         </h2>
         {hasWorksheet && <WorksheetSwitch />}
-        <StartButton />
+        {truck && <StartButton truck={truck} />}
         <p className="setup-scope">
           {variant === null
             ? `Changes go to the ${truckName(null)}.`

@@ -14,7 +14,10 @@ export type CutShortProps = {
 /** ms between two looks at the clock. */
 const TICK = 200;
 
-/** Where the time given ended a search: says so, and has it search longer. Nothing where all was finished. */
+/**
+ * Where the time given ended a search: says so, and that it goes on by itself, to be stopped; or has it search longer. Nothing
+ * where all was finished.
+ */
 export function CutShort({ study, of }: CutShortProps) {
   const cut = of.filter(({ isCut }) => isCut);
   const longer = cut.filter(({ underWay }) => underWay !== null);
@@ -22,19 +25,21 @@ export function CutShort({ study, of }: CutShortProps) {
   const failure = cut.find((one) => one.failure !== null)?.failure;
   return (
     <div className="cut-short">
-      <p>{cutShortSentence(study)}</p>
       {longer.length > 0 ? (
-        <Longer of={longer} />
+        <Longer study={study} of={longer} />
       ) : (
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            for (const one of cut) work.searchLonger(one);
-          }}
-        >
-          Search longer
-        </button>
+        <>
+          <p>{cutShortSentence(study)}</p>
+          <button
+            type="button"
+            className="button"
+            onClick={() => {
+              for (const one of cut) work.searchLonger(one);
+            }}
+          >
+            Search longer
+          </button>
+        </>
       )}
       {failure && <p role="alert">The longer search ended: {failure}</p>}
     </div>
@@ -42,7 +47,7 @@ export function CutShort({ study, of }: CutShortProps) {
 }
 
 /** How far a longer search is, by its own word or by the time allowed. */
-function Longer({ of }: { of: readonly Answered<JobName>[] }) {
+function Longer({ study, of }: CutShortProps) {
   const [now, setNow] = useState(() => performance.now());
   useEffect(() => {
     const timer = setInterval(() => setNow(performance.now()), TICK);
@@ -52,7 +57,7 @@ function Longer({ of }: { of: readonly Answered<JobName>[] }) {
     if (underWay === null || underWay.since === null) return 0;
     return underWay.share ?? Math.min(1, (now - underWay.since) / (1000 * underWay.seconds));
   });
-  const words = longerWords(Math.max(...of.map(({ underWay }) => underWay?.seconds ?? 0)));
+  const words = longerWords(study, Math.max(...of.map(({ underWay }) => underWay?.seconds ?? 0)));
   return (
     <>
       <p role="status">{words}</p>
@@ -68,7 +73,7 @@ function Longer({ of }: { of: readonly Answered<JobName>[] }) {
           for (const one of of) work.cancel(one);
         }}
       >
-        Cancel
+        Stop
       </button>
     </>
   );

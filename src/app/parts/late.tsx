@@ -1,10 +1,5 @@
-import { type ComponentType, lazy, useEffect, useState } from "react";
+import { type ComponentType, useEffect, useState } from "react";
 import { notFetched } from "../state/notice.ts";
-
-/** A component, for React's `Suspense`, that the page can do without: nothing is shown where it cannot be fetched. */
-export function lazyOrNothing<P extends object>(load: () => Promise<ComponentType<P>>) {
-  return lazy<ComponentType<P>>(async () => ({ default: await load().catch(() => () => null) }));
-}
 
 /** A component that is fetched where it is first shown, or before. */
 export class LateBody<P extends object> {
@@ -23,36 +18,79 @@ export class LateBody<P extends object> {
   }
 }
 
-type LateProps<P extends object> = { of: LateBody<P>; props: P; words: string };
+type LateProps<P extends object> = {
+  of: LateBody<P>;
+  props: P;
+  /** "" = nothing is said before it is there. */
+  words: string;
+  /** Of what is said in its place. */
+  className?: string;
+  /** Told where it cannot be fetched; default it is said in its place. */
+  onMissing?: () => void;
+};
 
 /**
  * Shows such a component, and some words until it is there. React's own way shows those for 0.3 s at least, however soon it is.
  * Where it cannot be fetched it says so, and is asked for again by a press.
  */
-export function Late<P extends object>({ of, props, words }: LateProps<P>) {
+export function Late<P extends object>({ of, props, words, className, onMissing }: LateProps<P>) {
   const [isFailed, setFailed] = useState(false);
   const [, setThere] = useState(of.body !== null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what it is told by does not fetch it anew
   useEffect(() => {
     if (isFailed) return;
     let isGone = false;
     of.fetch().then(
       () => isGone || setThere(true),
-      () => isGone || setFailed(true),
+      () => {
+        if (isGone) return;
+        if (onMissing) onMissing();
+        else setFailed(true);
+      },
     );
     return () => {
       isGone = true;
     };
   }, [of, isFailed]);
   if (of.body !== null) return <of.body {...props} />;
-  if (!isFailed) return <p>{words}</p>;
+  if (!isFailed)
+    return words === "" ? null : (
+      <p className={className} role="status">
+        {words}
+      </p>
+    );
   return (
-    <>
+    <div className={className}>
       <p role="alert">{notFetched("This part of the page")} If it still is not, reload the page.</p>
       <div className="row-tools">
         <button type="button" className="button" onClick={() => setFailed(false)}>
           Try again
         </button>
       </div>
-    </>
+    </div>
   );
+}
+
+type LateExtraProps<P extends object> = {
+  of: LateBody<P>;
+  props: P;
+  /** What it is about: where it could not be fetched, it is asked for again with the next. */
+  about: unknown;
+};
+
+/** The same of what the page can do without: nothing is shown until it is there. */
+export function LateExtra<P extends object>({ of, props, about }: LateExtraProps<P>) {
+  const [, setThere] = useState(of.body !== null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asked for again
+  useEffect(() => {
+    let isGone = false;
+    of.fetch().then(
+      () => isGone || setThere(true),
+      () => undefined,
+    );
+    return () => {
+      isGone = true;
+    };
+  }, [of, about]);
+  return of.body && <of.body {...props} />;
 }

@@ -1,4 +1,5 @@
 import { addressOf, hashOf, type LayerName, tellAddress } from "../state/address.ts";
+import { notFetched, tell } from "../state/notice.ts";
 
 /** What had the focus before the first layer came over it. */
 let opener: HTMLElement | null = null;
@@ -21,6 +22,12 @@ export function closeLayer(layer: LayerName): void {
   }
   history.replaceState(null, "", hashOf({ station: "show", layer: null }));
   tellAddress();
+}
+
+/** Takes off a layer that could not be fetched, and says so. */
+export function layerMissing(layer: LayerName): void {
+  tell(notFetched("This view"));
+  closeLayer(layer);
 }
 
 /** Puts the focus back to where it was before any layer, once none is left. */

@@ -49,17 +49,23 @@ export function useWidth(ref: RefObject<HTMLElement | null>, start: number): num
  * for half a second on a busy machine, in which it hears no key.
  *
  * @param isBetween what the element shows is gone and the next is not there yet
+ * @param isDragged something is dragged: it stays exactly as tall, and cuts off what is more
  * @returns the element's ref
  */
-export function useHeldHeight<E extends HTMLElement>(isBetween: boolean): RefCallback<E> {
+export function useHeldHeight<E extends HTMLElement>(isBetween: boolean, isDragged = false): RefCallback<E> {
   const held = useRef<E | null>(null);
   /** Pixels; kept while the element is gone for a moment. */
   const tall = useRef(0);
-  const between = useRef(isBetween);
+  const between = useRef(isBetween || isDragged);
   useLayoutEffect(() => {
-    between.current = isBetween;
-    if (held.current) hold(held.current, isBetween, tall.current);
-  }, [isBetween]);
+    between.current = isBetween || isDragged;
+    if (!held.current) return;
+    hold(held.current, between.current, tall.current);
+    // As tall as what stood in its place it would not be told of.
+    if (!between.current) tall.current = held.current.getBoundingClientRect().height;
+    held.current.style.maxHeight = isDragged ? `${tall.current}px` : "";
+    held.current.style.overflow = isDragged ? "clip" : "";
+  }, [isBetween, isDragged]);
   return useCallback((element: E) => {
     held.current = element;
     hold(element, between.current, tall.current);

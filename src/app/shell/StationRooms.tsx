@@ -1,4 +1,4 @@
-import { lazy, memo, type ReactElement, Suspense, useDeferredValue, useMemo, useRef } from "react";
+import { memo, type ReactElement, useDeferredValue, useMemo, useRef } from "react";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
 import { DockAnswer } from "../choose/compare/DockAnswer.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
@@ -30,9 +30,7 @@ import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { useDockOpen } from "./useDockOpen.ts";
 
 // What a customer sees draws its own pictures: loaded where it is asked for.
-const CounterPanel = lazy(async () => ({
-  default: (await import("../show/counter/CounterPanel.tsx")).CounterPanel,
-}));
+const COUNTER = new LateBody(async () => (await import("../show/counter/CounterPanel.tsx")).CounterPanel);
 
 // Forms, drawings and sheets of the part are loaded where it is built.
 const BUILD = new LateBody(async () => (await import("../build/BuildRooms.tsx")).BuildRooms);
@@ -72,11 +70,7 @@ export function StationRooms({ station, truck, document }: StationRoomsProps): R
     case "build":
       return <Late of={BUILD} props={{ truck }} words="Setting up what is built…" />;
     case "show":
-      return (
-        <Suspense fallback={<p className="station-wait">Setting up the pictures…</p>}>
-          <CounterPanel />
-        </Suspense>
-      );
+      return <Late of={COUNTER} props={{}} words="Setting up the pictures…" className="station-wait" />;
   }
 }
 
@@ -120,7 +114,7 @@ function ClearRooms({ truck }: { truck: Truck }) {
         <GapPanel truck={calm.current} />
         <AlignmentPanel truck={truck} />
         <div className="folds">
-          <LimitPanel truck={truck} />
+          <LimitPanel truck={truck} calm={calm.current} />
           <FloorPanel truck={truck} />
           <AirPanel truck={truck} />
           <GeometryPanel truck={truck} />

@@ -59,7 +59,12 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
       const onPart = shown.map((gap) => toScreen(gap.onPart));
       const labelled = [...shown.keys()].filter((i) => shown[i]!.text !== "");
       const found = place(
-        labelled.map((i) => ({ key: keyOf(shown[i]!), mark: onPart[i]!, width: widths[i]! })),
+        labelled.map((i) => ({
+          key: keyOf(shown[i]!),
+          ...(shown[i]!.kind === "elsewhere" ? { role: "worst" } : {}),
+          mark: onPart[i]!,
+          width: widths[i]!,
+        })),
         {
           width,
           height,

@@ -54,6 +54,9 @@ const MORE_TIMES = 5;
 /** A document or a file is saved once, and given up by a press: it may take its time, on a slow machine too. */
 const SAVED_TIMES = 60;
 
+/** How many times the seconds before a longer search is given. */
+export const LONGER = 5;
+
 /** One place of the cache. */
 export interface Entry<J extends JobName = JobName> {
   /** What is wanted there now. */
@@ -62,8 +65,10 @@ export interface Entry<J extends JobName = JobName> {
   key: string;
   /** The key that was answered, or failed; null = none. */
   answeredKey: string | null;
-  /** Seconds that somebody wants spent on it. */
+  /** Seconds that somebody wants spent on it, or that it goes on to by itself. */
   asked: number;
+  /** How it goes on once cut short: by itself while nothing else waits, as somebody asked, or no more. */
+  goesOn: "byItself" | "asAsked" | "stopped";
   shown: Answered<J>;
 }
 
@@ -95,7 +100,7 @@ export class AnswerCache {
       seconds: this.secondsFor(wish.job),
       underWay: null,
     };
-    const made: Entry<J> = { wish, key, answeredKey: null, asked: shown.seconds, shown };
+    const made: Entry<J> = { wish, key, answeredKey: null, asked: shown.seconds, goesOn: "byItself", shown };
     ofTruck.set(place, made as unknown as Entry);
     return made;
   }
@@ -104,6 +109,12 @@ export class AnswerCache {
   secondsFor(job: JobName): number {
     if (job === "report") return SAVED_TIMES * this.seconds;
     return MORE.has(job) ? MORE_TIMES * this.seconds : this.seconds;
+  }
+
+  /** Seconds of the longer search that follows by itself when one of so many was cut short; null = somebody has to ask. */
+  goesOnFor(job: JobName, seconds: number): number | null {
+    const next = LONGER * seconds;
+    return job !== "report" && next <= LONGER * LONGER * this.seconds ? next : null;
   }
 
   keyOf({ job, question, given }: Wish<JobName>): string {

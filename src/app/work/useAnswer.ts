@@ -80,6 +80,12 @@ export function useAnswer<J extends JobName>(
   return useAnswers(job, trucks, asked)[0] ?? null;
 }
 
+/** What is known of a job's answer that others ask for: told as it comes, and not asked for. */
+export function useKnown<J extends JobName>(job: J, truck: Truck): Answered<J> {
+  const wish = useMemo((): Wish<J> => ({ job, truck, question: null, given: null }) as Wish<J>, [job, truck]);
+  return useSyncExternalStore(work.subscribe, () => work.of(wish));
+}
+
 /** The last answer there was, of whatever truck and question: what is looked at does not blink while it is worked out anew. */
 export function useLastAnswer<J extends JobName>(answered: Answered<J> | null): Answer<J> | null {
   const last = useRef<Answer<J> | null>(null);

@@ -1,5 +1,5 @@
 import { checkOf } from "../../studies/reports/check.ts";
-import { AnswerCache, type Answered, type Entry, FOLLOWS_POSE, type Wish } from "./answerCache.ts";
+import { AnswerCache, type Answered, type Entry, FOLLOWS_POSE, LONGER, type Wish } from "./answerCache.ts";
 import type { Answer, JobName, Question } from "./jobs.ts";
 import { type Ended, WorkClient, type WorkerLike } from "./workClient.ts";
 
@@ -16,9 +16,6 @@ export interface WorkRoomOptions {
 /** ms that a search may go on once nobody wants it any more: what is nearly done is kept for later. */
 const GRACE = 500;
 
-/** How many times the seconds before a longer search is given. */
-const LONGER = 5;
-
 /** A search under way. */
 interface Running {
   readonly entry: Entry;
@@ -34,7 +31,8 @@ interface Running {
 /**
  * The one place where the page has long work done. Whoever shows an answer says what it wants, for as long as it does; each
  * question of a truck is worked out once, whoever wants it, and kept. What nobody wants any more is ended, so of the many
- * trucks and poses of a drag only those are worked out for which there is time.
+ * trucks and poses of a drag only those are worked out for which there is time. What the time given has cut short goes on by
+ * itself, twice at most, while nothing else waits for a worker; for more somebody has to ask.
  */
 export class WorkRoom {
   readonly #cache: AnswerCache;
@@ -77,7 +75,8 @@ export class WorkRoom {
     const entries = wishes.map((wish) => {
       const entry = this.#cache.entry(wish);
       const key = this.#cache.keyOf(wish);
-      if (entry.key !== key) Object.assign(entry, { wish, key, asked: this.#cache.secondsFor(wish.job) });
+      if (entry.key !== key)
+        Object.assign(entry, { wish, key, asked: this.#cache.secondsFor(wish.job), goesOn: "byItself" });
       return entry;
     });
     if (entries.length > 0) this.#wanted.set(who, entries);
@@ -88,8 +87,8 @@ export class WorkRoom {
   /** Searches again with more time. The answer there is stays until the new one comes. */
   searchLonger({ wish, seconds }: Answered<JobName>): void {
     const entry = this.#cache.entry(wish);
-    entry.asked = LONGER * seconds;
-    this.#show(entry, { underWay: { seconds: entry.asked, since: null, share: null } });
+    entry.goesOn = "asAsked";
+    this.#goOn(entry, LONGER * seconds);
     this.#schedule();
   }
 
@@ -97,6 +96,7 @@ export class WorkRoom {
   cancel({ wish, seconds }: Answered<JobName>): void {
     const entry = this.#cache.entry(wish);
     entry.asked = seconds;
+    entry.goesOn = "stopped";
     for (const one of this.#running) if (one.entry === entry) this.#stop(one);
     this.#show(entry, { underWay: null });
     this.#schedule();
@@ -114,13 +114,32 @@ export class WorkRoom {
     // The page's first verdict is waited for most: nothing takes turns with it.
     const isFirst =
       !this.#hasAnswered && [...wanted].some((entry) => entry.wish.job === "check" && isOpen(entry));
-    for (const entry of wanted) {
+    const open = [...wanted].filter(
+      (entry) => isOpen(entry) && !this.#running.some((one) => one.entry === entry),
+    );
+    for (const entry of open.sort((a, b) => Number(isExtra(a)) - Number(isExtra(b)))) {
       if (isFirst && entry.wish.job !== "check") continue;
-      if (!isOpen(entry) || this.#running.some((one) => one.entry === entry)) continue;
       const clients = FOLLOWS_POSE.has(entry.wish.job) ? this.#quick : this.#long;
-      const free = clients.filter(({ isFree }) => isFree);
-      if (free.length > 0) this.#begin(entry, free);
+      const free = () => clients.filter(({ isFree }) => isFree);
+      if (free().length === 0 && !isExtra(entry)) this.#giveWay(clients);
+      if (free().length > 0) this.#begin(entry, free());
     }
+  }
+
+  /** What goes on by itself leaves its workers to what somebody waits for, and begins anew after it. */
+  #giveWay(clients: readonly WorkClient[]): void {
+    const one = this.#running.find(
+      (each) => isExtra(each.entry) && clients.some((client) => each.clients.has(client)),
+    );
+    if (!one) return;
+    this.#stop(one);
+    this.#goOn(one.entry, one.seconds);
+  }
+
+  /** Has it searched for so long when its turn comes, and says so. */
+  #goOn(entry: Entry, seconds: number): void {
+    entry.asked = seconds;
+    this.#show(entry, { underWay: { seconds, since: null, share: null } });
   }
 
   #begin(entry: Entry, free: readonly WorkClient[]): void {
@@ -201,6 +220,11 @@ export class WorkRoom {
     if (ended.ok) {
       const { answer, isCut } = ended;
       this.#show(entry, { answer, question: wish.question, isCut, seconds, failure: null, underWay: null });
+      const next = isCut && entry.key === key ? this.#cache.goesOnFor(wish.job, seconds) : null;
+      if (next !== null && entry.goesOn !== "stopped") {
+        entry.goesOn = "byItself";
+        this.#goOn(entry, next);
+      }
     } else {
       // Of a longer search that failed the answer before stands.
       const gone = isLonger ? {} : { answer: null, question: null, isCut: false };
@@ -220,6 +244,11 @@ export class WorkRoom {
     entry.shown = { ...entry.shown, wish: entry.wish, ...change };
     for (const listener of this.#listeners) listener();
   }
+}
+
+/** A longer search that nobody has asked for. */
+function isExtra({ key, answeredKey, goesOn }: Entry): boolean {
+  return answeredKey === key && goesOn === "byItself";
 }
 
 function isOpen({ key, answeredKey, asked, shown }: Entry): boolean {

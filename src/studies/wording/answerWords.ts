@@ -107,9 +107,10 @@ export function cutShortSentence(study: keyof typeof REACHED | "noEnvelope" | "v
   return `Not finished in the time allowed: ${REACHED[study]}. ${more}`.trimEnd();
 }
 
-/** Says that it searches longer. @param seconds at most */
-export function longerWords(seconds: number): string {
-  return `Searching for up to ${Number(seconds.toPrecision(2))} s`;
+/** Says that it searches longer, by itself or asked, and what holds until then. @param seconds at most */
+export function longerWords(study: Parameters<typeof cutShortSentence>[0], seconds: number): string {
+  const [, reached = ""] = /: (.*)$/.exec(cutShortSentence(study)) ?? [];
+  return `Still searching, for up to ${Number(seconds.toPrecision(2))} s: ${reached}`;
 }
 
 /** What of a setup nobody has measured, as one doubt; none where every number is the truck's own. */

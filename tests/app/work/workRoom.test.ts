@@ -196,48 +196,63 @@ describe("an answer that was cut short", () => {
     const it = opened();
     it.room.want(me, [map()]);
     it.workers[0]!.done({ of: 2 }, true);
-    return it;
+    const seconds = () => it.asked("map").map((each) => each.seconds);
+    return { ...it, seconds };
   }
 
-  it("is not searched again unasked", () => {
-    const { room, asked } = cutShort();
-    expect(room.of(map())).toMatchObject({ isCut: true, seconds: 2, underWay: null });
+  it("is searched longer by itself, twice at most, and stays until the better one comes", () => {
+    const { room, workers, seconds } = cutShort();
+    expect(room.of(map())).toMatchObject({ answer: { of: 2 }, isCut: true, underWay: { seconds: 10 } });
+    workers[0]!.done({ of: 10 }, true);
+    expect(room.of(map())).toMatchObject({ answer: { of: 10 }, isCut: true, underWay: { seconds: 50 } });
+    workers[0]!.done({ of: 50 }, true);
+    expect(room.of(map())).toMatchObject({ answer: { of: 50 }, isCut: true, underWay: null });
     room.want(me, [map()]);
-    expect(asked("map")).toHaveLength(1);
+    expect(seconds()).toEqual([2, 10, 50]);
+    room.searchLonger(room.of(map()));
+    workers[0]!.done({ of: 250 });
+    expect(room.of(map())).toMatchObject({ answer: { of: 250 }, isCut: false, seconds: 250 });
+    expect(seconds()).toEqual([2, 10, 50, 250]);
   });
 
-  it("is searched longer when asked, stays until the better one comes, and then has no more to ask", () => {
-    const { room, workers, asked } = cutShort();
-    room.searchLonger(room.of(map()));
-    expect(asked("map").map(({ seconds }) => seconds)).toEqual([2, 10]);
-    expect(room.of(map())).toMatchObject({ answer: { of: 2 }, underWay: { seconds: 10 } });
-    workers[0]!.done({ of: 10 });
-    expect(room.of(map())).toMatchObject({ answer: { of: 10 }, isCut: false, seconds: 10 });
-    expect(asked("map")).toHaveLength(2);
+  it("goes on only while nothing else waits: it gives up its worker, says that it waits, and begins anew", () => {
+    const { room, workers, seconds } = cutShort();
+    room.want(other, [map(two)]);
+    expect(workers.map(({ isEnded }) => isEnded)).toEqual([true, false]);
+    expect(workers[1]!.requests.map(({ truck }) => truck?.setup)).toEqual([two.setup]);
+    expect(room.of(map())).toMatchObject({ answer: { of: 2 }, underWay: { seconds: 10, since: null } });
+    workers[1]!.done({});
+    expect(room.of(map()).underWay?.since).not.toBeNull();
+    expect(seconds()).toEqual([2, 10, 2, 10]);
   });
 
-  it("is given more each time", () => {
-    const { room, workers, asked } = cutShort();
-    room.searchLonger(room.of(map()));
-    workers[0]!.done({}, true);
-    room.searchLonger(room.of(map()));
-    expect(asked("map").map(({ seconds }) => seconds)).toEqual([2, 10, 50]);
+  it("is not searched on once nobody looks at it, and is when somebody does again", () => {
+    const { room, workers, seconds } = cutShort();
+    room.want(me, []);
+    vi.advanceTimersByTime(600);
+    expect(workers[0]!.isEnded).toBe(true);
+    expect(room.of(map()).underWay).toBeNull();
+    room.want(me, [map()]);
+    expect(seconds()).toEqual([2, 10, 10]);
   });
 
-  it("can have its longer search cancelled at once, which a worker that does not yield cannot hold up", () => {
-    const { room, workers, asked } = cutShort();
-    room.searchLonger(room.of(map()));
+  it("can be stopped at once, which a worker that does not yield cannot hold up, and stays so until somebody asks", () => {
+    const { room, workers, seconds } = cutShort();
     room.cancel(room.of(map()));
     expect(workers[0]!.isEnded).toBe(true);
     expect(room.of(map())).toMatchObject({ answer: { of: 2 }, isCut: true, underWay: null });
-    expect(asked("map")).toHaveLength(2);
+    room.want(me, [map()]);
+    expect(seconds()).toEqual([2, 10]);
     room.searchLonger(room.of(map()));
     expect(workers[1]!.requests[0]!.truck?.setup).toEqual(one.setup);
+    // What somebody asked for gives way to nothing.
+    room.want(other, [map(two)]);
+    expect(workers[1]!.isEnded).toBe(false);
+    expect(seconds()).toEqual([2, 10, 10]);
   });
 
   it("stands when the longer search fails", () => {
-    const { room, workers } = cutShort();
-    room.searchLonger(room.of(map()));
+    const { room, workers, seconds } = cutShort();
     workers[0]!.crash("gave up");
     expect(room.of(map())).toMatchObject({
       answer: { of: 2 },
@@ -245,15 +260,28 @@ describe("an answer that was cut short", () => {
       failure: "gave up",
       underWay: null,
     });
+    room.want(me, [map()]);
+    expect(seconds()).toEqual([2, 10]);
   });
 
-  it("waits for its turn, and says so", () => {
+  it("waits for its turn where somebody asks while another search goes on, and says so", () => {
     const { room, workers } = cutShort();
+    room.cancel(room.of(map()));
     room.want(other, [map(two)]);
     room.searchLonger(room.of(map()));
     expect(room.of(map()).underWay).toEqual({ seconds: 10, since: null, share: null });
-    workers[0]!.done({});
+    workers[1]!.done({});
     expect(room.of(map()).underWay?.since).not.toBeNull();
+  });
+
+  it("goes on no longer where it had more time from the start", () => {
+    const { room, workers, asked } = opened();
+    const wish: Wish<"change"> = { job: "change", truck: one, question: null as never, given: null };
+    room.want(me, [wish]);
+    workers[0]!.done({}, true);
+    workers[0]!.done({}, true);
+    expect(room.of(wish)).toMatchObject({ isCut: true, underWay: null });
+    expect(asked("change").map(({ seconds }) => seconds)).toEqual([10, 50]);
   });
 });
 

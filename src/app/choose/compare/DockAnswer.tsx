@@ -1,13 +1,12 @@
 import "./dockAnswer.css";
-import { Suspense } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { lazyOrNothing } from "../../parts/late.tsx";
+import { LateBody, LateExtra } from "../../parts/late.tsx";
 import { useCheckNow } from "../../parts/useSettled.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWaitingFor } from "../../state/useWaitingFor.ts";
 import { WorstCell } from "./WorstCell.tsx";
 
-const LastChange = lazyOrNothing(async () => (await import("../../clear/LastChange.tsx")).LastChange);
+const LAST_CHANGE = new LateBody(async () => (await import("../../clear/LastChange.tsx")).LastChange);
 
 export type DockAnswerProps = {
   truck: Truck;
@@ -29,9 +28,7 @@ export function DockAnswer({ truck, format }: DockAnswerProps) {
       </button>
       <div className="last-change">
         {check.answer !== null && (
-          <Suspense>
-            <LastChange truck={truck} isShort />
-          </Suspense>
+          <LateExtra of={LAST_CHANGE} props={{ truck, isShort: true }} about={truck} />
         )}
       </div>
     </div>

@@ -9,6 +9,7 @@ import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { useHeldHeight } from "../../parts/useSize.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
@@ -19,13 +20,15 @@ import { NotChecked } from "./NotChecked.tsx";
 
 export type LimitPanelProps = {
   truck: Truck;
+  /** The truck before the drag that is under way; what holds over its range stands until that ends. */
+  calm: Truck;
 };
 
 /** So many limits are listed before the rest has to be asked for. */
 const FIRST_ROWS = 5;
 
 /** What joints, stops, shocks and air springs allow: what is left at the pose shown, what binds first, what is not checked. */
-export function LimitPanel({ truck }: LimitPanelProps) {
+export function LimitPanel({ truck, calm }: LimitPanelProps) {
   const { limits, airSpring } = truck.setup;
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
@@ -40,7 +43,7 @@ export function LimitPanel({ truck }: LimitPanelProps) {
       note={isGiven ? firstText(pose, format) : "none given"}
     >
       {isGiven ? (
-        <GivenLimits truck={truck} pose={pose} />
+        <GivenLimits truck={calm} pose={pose} />
       ) : (
         <p className="fold-fine">
           The setup does not say what joints, stops and shocks allow, so some poses shown and checked may be
@@ -64,10 +67,11 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
   const failure = limits?.failure ?? null;
   const isFirst = report === null && failure === null;
   const shown = useDeferredValue(pose);
+  const held = useHeldHeight<HTMLElement>(isFirst);
   const rows = useMemo(() => limitRows(shown, report?.overall ?? null), [shown, report]);
   const [isWhole, setWhole] = useState(false);
   return (
-    <section className="limits" aria-label="Limits" aria-busy={isFirst}>
+    <section ref={held} className="limits" aria-label="Limits" aria-busy={isFirst}>
       {report === null && failure !== null && (
         <p role="alert">The limits over the range could not be worked out: {failure}</p>
       )}

@@ -1,6 +1,6 @@
-import { lazy, Suspense } from "react";
 import { fieldAt, setupFields } from "../../../setup/fieldCatalogue.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { LateBody, LateExtra } from "../../parts/late.tsx";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -13,7 +13,7 @@ import { PointFields } from "../points/PointFields.tsx";
 import { PointList } from "../points/PointList.tsx";
 
 // The catalogs are loaded where a member of a build is shown.
-const TubePick = lazy(async () => ({ default: (await import("./TubePick.tsx")).TubePick }));
+const TUBE_PICK = new LateBody(async () => (await import("./TubePick.tsx")).TubePick);
 
 /**
  * The keys a block of the setup may have, in the schema's order. Where there are several sorts of the block, those of the
@@ -172,9 +172,7 @@ function BlockList({ path }: { path: KeyPath }) {
         // biome-ignore lint/suspicious/noArrayIndexKey: an entry is its place in the list
         <li key={i} className="stance">
           {path.join(".") === "build.members" && (
-            <Suspense fallback={null}>
-              <TubePick path={[...path, i]} />
-            </Suspense>
+            <LateExtra of={TUBE_PICK} props={{ path: [...path, i] }} about={count} />
           )}
           <AnyFields path={[...path, i]} />
           <button type="button" className="small-button" onClick={() => removeItem(path, i)}>

@@ -4,7 +4,7 @@ import { variantTicks } from "../../../studies/window/variantTicks.ts";
 import { isNothingKnown, windowSentences } from "../../../studies/wording/windowWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { keepTogether } from "../../words/keyWords.ts";
-import { work } from "../../work/work.ts";
+import { useKnown } from "../../work/useAnswer.ts";
 import { CutShort } from "../CutShort.tsx";
 import { documentFile } from "../reportFiles.ts";
 import { SaveMenu } from "../SaveMenu.tsx";
@@ -51,10 +51,10 @@ export type WindowAnswerProps = {
 
 /** What is known of it, or that it is being worked out. */
 export function WindowAnswer({ asked: { answered, window, speech }, ticks, value }: WindowAnswerProps) {
+  // A check of the truck as it is proves the one value that it has.
+  const check = useKnown("check", answered.wish.truck);
   if (answered.failure !== null) return <p>The window could not be worked out: {answered.failure}</p>;
   if (window === null) return <p className="window-wait">Looking how far it can go…</p>;
-  // A check of the truck as it is proves the one value that it has.
-  const check = work.of({ job: "check", truck: answered.wish.truck, question: null, given: null });
   const isNowProven = check.answer?.verdict === "clear" && !check.isCut;
   return (
     <div className="window-view" aria-busy={answered.answer === null}>

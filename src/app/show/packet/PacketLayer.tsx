@@ -1,13 +1,14 @@
-import { type ComponentType, lazy, Suspense, useEffect, useState } from "react";
+import { type ComponentType, useEffect, useState } from "react";
 import { createPortal, flushSync } from "react-dom";
-import { openLayer } from "../../parts/layer.ts";
+import { Late, LateBody } from "../../parts/late.tsx";
+import { layerMissing, openLayer } from "../../parts/layer.ts";
 import { useLayer } from "../../state/address.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import type { PacketPagesProps } from "./PacketPages.tsx";
-import { wishPrint } from "./printWish.ts";
+import { takePrintWish, wishPrint } from "./printWish.ts";
 
-const PacketView = lazy(async () => ({ default: (await import("./PacketView.tsx")).PacketView }));
+const PACKET = new LateBody(async () => (await import("./PacketView.tsx")).PacketView);
 
 /** Milliseconds after which the pages are fetched, so that a browser's own print has them at once. */
 const FETCHED_AFTER = 4000;
@@ -33,13 +34,13 @@ export function PacketLayer() {
     return () => removeEventListener("keydown", listen);
   }, [truck, layer]);
   if (truck === null) return null;
-  if (layer === "packet")
-    return (
-      <Suspense>
-        <PacketView truck={truck} />
-      </Suspense>
-    );
+  if (layer === "packet") return <Late of={PACKET} props={{ truck }} words="" onMissing={packetMissing} />;
   return layer === null ? <Behind truck={truck} /> : null;
+}
+
+function packetMissing(): void {
+  takePrintWish();
+  layerMissing("packet");
 }
 
 /** Something of the page prints by itself. */
@@ -53,10 +54,15 @@ function Behind({ truck }: { truck: Truck }) {
   const [isPrinting, setPrinting] = useState(false);
   const [Pages, setPages] = useState<ComponentType<PacketPagesProps> | null>(null);
   useEffect(() => {
-    const timer = setTimeout(async () => {
-      const { PacketPages } = await import("./PacketPages.tsx");
-      setPages(() => PacketPages);
-    }, FETCHED_AFTER);
+    // Again and again while it cannot be fetched.
+    const fetchPages = () =>
+      import("./PacketPages.tsx").then(
+        ({ PacketPages }) => setPages(() => PacketPages),
+        () => {
+          timer = setTimeout(fetchPages, FETCHED_AFTER);
+        },
+      );
+    let timer = setTimeout(fetchPages, FETCHED_AFTER);
     return () => clearTimeout(timer);
   }, []);
   const isFetched = Pages !== null;

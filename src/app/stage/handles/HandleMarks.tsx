@@ -49,9 +49,13 @@ const GRIP = { fine: 11, coarse: 20 } as const;
 /** Marks over the picture: dragged, or moved with the arrow keys, each gesture one step to undo. One is in the tab order. */
 export function HandleMarks({ label, marks, current, grab, nudge }: HandleMarksProps) {
   const hasKey = useRef(false);
-  const drag = useHandleDrag(marks, grab);
+  const { isDragging, drag } = useHandleDrag(marks, grab);
   const shown = marks.find(({ key }) => key === current);
-  useEffect(() => handleStore.setState({ marks: marks.map(({ at }) => at) }), [marks]);
+  // Labels keep off marks, but for the one in the hand: they would give way to it wherever it goes.
+  useEffect(() => {
+    const resting = isDragging ? marks.filter(({ key }) => key !== current) : marks;
+    handleStore.setState({ marks: resting.map(({ at }) => at) });
+  }, [marks, isDragging, current]);
   useEffect(() => () => handleStore.setState({ marks: [] }), []);
   const grip = matchMedia("(pointer: coarse)").matches ? GRIP.coarse : GRIP.fine;
   const onKeyDown = (event: KeyboardEvent, key: string) => {

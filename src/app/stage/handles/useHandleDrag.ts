@@ -20,9 +20,9 @@ interface Placed {
 
 /** Takes hold of the mark that was pressed and moves it: one step to undo; Escape puts it back. */
 export function useHandleDrag(marks: readonly Placed[], grab: Grab) {
-  const { held, begin, take, stop } = useHeldDrag<Held>();
+  const { held, isDragging, begin, take, stop } = useHeldDrag<Held>();
 
-  return {
+  const drag = {
     onPointerDown(event: PointerEvent<SVGSVGElement>) {
       const pressed = (event.target as Element).closest("[data-point]")?.getAttribute("data-point");
       if (event.button !== 0 || !pressed) return;
@@ -45,6 +45,7 @@ export function useHandleDrag(marks: readonly Placed[], grab: Grab) {
     onPointerUp: () => stop("end"),
     onPointerCancel: () => stop("cancel"),
   };
+  return { isDragging, drag };
 }
 
 /** Of the marks under the pointer the nearest; the one pointed out already goes first where two stand on one spot. */

@@ -5,6 +5,8 @@ import { EDGE, type LabelRoom, placeLabels } from "./placeLabels.ts";
 export interface WantedLabel {
   /** What it tells of; the same from frame to frame. */
   readonly key: string;
+  /** What it tells, of whichever part: new of its own, it stands where the last such one stood. */
+  readonly role?: string;
   readonly mark: ScreenPoint;
   /** Pixels. */
   readonly width: number;
@@ -44,8 +46,8 @@ export function labelKeeper(): (
       const before = seen[i];
       return before && Math.hypot(point.x - before.x, point.y - before.y) < SAME;
     });
-    const before = wanted.map(({ key, mark }) => {
-      const last = stood.get(key);
+    const before = wanted.map(({ key, role, mark }) => {
+      const last = stood.get(key) ?? stood.get(role ?? "");
       if (!last || isSameEye) return last?.at ?? null;
       return { x: mark.x + last.at.x - last.mark.x, y: mark.y + last.at.y - last.mark.y };
     });
@@ -53,8 +55,8 @@ export function labelKeeper(): (
     const widths = wanted.map(({ width }) => width);
     const found = placeLabels(marks, widths, room, before);
     stood = new Map(
-      wanted.flatMap(({ key, mark }, i): [string, Stood][] =>
-        found[i] ? [[key, { at: found[i], mark }]] : [],
+      wanted.flatMap(({ key, role, mark }, i): [string, Stood][] =>
+        found[i] ? [role ?? key, key].map((one) => [one, { at: found[i]!, mark }]) : [],
       ),
     );
     seen = eye;
