@@ -69,8 +69,8 @@ export default function SavesDialog() {
                 As the command line prints them; lengths in {unitWords(truck)}, angles in degrees.
               </p>
             </SaveGroup>
-            <section className="saves-group" aria-label="To print, and what is asked first">
-              <h3>To print (or as a PDF), and what is asked first</h3>
+            <section className="saves-group" aria-label="To print, and what needs a choice first">
+              <h3>To print (or as a PDF), and what needs a choice first</h3>
               <ul>
                 {ELSEWHERE.map(({ name, way, go }) => (
                   <li key={name}>
