@@ -37,10 +37,10 @@ export function whyWords(
   const isAlike = Math.abs(a - b) < 0.5 * finestLength(format);
   const both = trucks.length < 2 ? "" : " on both A and B";
   const stands = isAlike
-    ? `it stands ${lengthText(a, format)} from the ball joint line${both}`
-    : `it stands ${lengthText(a, format)} from the ball joint line on ${first.letter} and ${lengthText(b, format)} on ${second.letter}`;
+    ? `stands ${lengthText(a, format)} from the ball joint line${both}`
+    : `stands ${lengthText(a, format)} from the ball joint line on ${first.letter} and ${lengthText(b, format)} on ${second.letter}`;
   const where = trucks.length < 2 ? "" : ` on ${second.letter}`;
-  const why = `The hub face is what the wheel bolts to: ${stands}; nearer draws the whole wheel in under the fender, and ${nearestClause(window, where, speech)}.`;
+  const why = `The hub face, which the wheel bolts to, ${stands}; nearer draws the whole wheel in under the fender, and ${nearestClause(window, where, speech)}.`;
   if (isAlike) return { why, downsides: [] };
   const [near, far] = a < b ? [first, second] : [second, first];
   return { why, downsides: [nearerLine(near, far, format), fartherLine(near, far, format)] };
