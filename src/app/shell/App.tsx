@@ -4,6 +4,7 @@ import { useStore } from "zustand";
 import { StagePanel } from "../clear/StagePanel.tsx";
 import { VerdictPanel } from "../clear/VerdictPanel.tsx";
 import { DocReader } from "../docs/DocReader.tsx";
+import { HelpKey } from "../measure/fields/FieldRow.tsx";
 import { IssuePanel } from "../measure/IssuePanel.tsx";
 import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { NeedsPanel } from "../measure/NeedsPanel.tsx";
@@ -33,6 +34,7 @@ export function App() {
     <DropTarget>
       <div inert={isFilled}>
         <SkipLinks />
+        <HelpKey />
         <Heading truck={truck} />
         <Stations />
       </div>

@@ -12,16 +12,17 @@ export function orderTable(sheet: OrderSheet, written: string | null): string {
   const widths = (["label", "value"] as const).map((key) =>
     Math.max(...groups.flatMap(({ title, rows }) => [title.length, ...rows.map((row) => row[key].length)])),
   );
-  const tables = groups.map(({ title, rows }) => {
+  const tables = groups.map(({ title, rows, notGiven }) => {
     const columns: Column[] = [
       { header: title.padEnd(widths[0]!), align: "left" },
       { header: "Ordered".padEnd(widths[1]!), align: "left" },
       { header: "Note", align: "left" },
     ];
-    return textTable(
+    const table = textTable(
       columns,
       rows.map(({ label, value, note }) => [label, value, note]),
     );
+    return notGiven === "" ? table : `${table}${notGiven}\n`;
   });
   const remarks = [
     ...orderRemarks(sheet, format),

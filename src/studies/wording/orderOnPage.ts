@@ -7,6 +7,14 @@ import { orderedText } from "./orderTexts.ts";
 /** The button that shows what putting an order into its truck changes. */
 export const PUT_ORDER = "Put the order into the truck…";
 
+/** What stands beside that button while an order is typed: that the order counts for nothing yet, or that it does. */
+export function orderStandsSentence({ fields }: OrderSheet): string {
+  const differ = fields.filter(({ agrees }) => !agrees).length;
+  if (fields.length === 0) return "";
+  if (differ === 0) return "The truck is as ordered: every answer goes by the order.";
+  return `The order is not in the truck yet: ${differ} ${differ === 1 ? "number differs" : "numbers differ"}, and every answer goes by the truck.`;
+}
+
 /** Sentences under the sheet on the page, in the words of its fields: as `orderRemarks`, but each number that differs a short line. */
 export function orderPageRemarks(sheet: OrderSheet, format: LengthFormat): readonly string[] {
   const { fields, open, misfits } = sheet;

@@ -9,6 +9,8 @@ import { visibleText } from "../../units/words.ts";
 import { housingRadius } from "../order/orderedFields.ts";
 import type { JointAsOrdered } from "../order/orderedParts.ts";
 import type { OrderSheet } from "../order/orderSheet.ts";
+import { listWords, lower } from "./asBuiltWords.ts";
+import { amountWords } from "./lengths.ts";
 import { orderMisfitSentence } from "./orderMends.ts";
 import {
   differenceSentence,
@@ -31,11 +33,14 @@ export interface OrderRow {
 /** Lines of an order sheet that go together, as a shop fills them in. */
 export interface OrderGroup {
   readonly title: string;
+  /** What the order says. */
   readonly rows: readonly OrderRow[];
+  /** What it says nothing of, in one sentence; "" = all is said. */
+  readonly notGiven: string;
 }
 
-/** Stands where the order says nothing. */
-const OPEN = "–";
+/** A line before it is told: null = the order says nothing of it. */
+type Line = Omit<OrderRow, "value"> & { readonly value: string | null };
 
 /** The whole sheet in words, for screen, print and command line. */
 export function orderGroups(sheet: OrderSheet, format: LengthFormat): readonly OrderGroup[] {
@@ -50,40 +55,52 @@ export function orderGroups(sheet: OrderSheet, format: LengthFormat): readonly O
     { title: "Pin, from the hub face, + outboard", rows: pinRows(sheet, format) },
     { title: "Steering arm", rows: armRows(sheet, format) },
     { title: "Finish and quantity", rows: finishRows(sheet) },
-  ].filter(({ rows }) => rows.length > 0);
+  ].flatMap(({ title, rows }) => (rows.length === 0 ? [] : [groupOf(title, rows)]));
 }
 
-const row = (label: string, value: string | null, note = ""): OrderRow => ({
-  label,
-  value: value ?? OPEN,
-  note,
-});
+function groupOf(title: string, lines: readonly Line[]): OrderGroup {
+  const rows = lines.flatMap(({ label, value, note }) => (value === null ? [] : [{ label, value, note }]));
+  const open = lines.flatMap(({ label, value }) => (value === null ? [lower(label)] : []));
+  return { title, rows, notGiven: open.length === 0 ? "" : `Not given: ${listWords(open)}.` };
+}
 
-function truckRows({ setup, order, effect }: OrderSheet, format: LengthFormat): readonly OrderRow[] {
-  const length = (mm: number) => sizeText(mm, format);
+const row = (label: string, value: string | null, note = ""): Line => ({ label, value, note });
+
+/** What was chosen out of a catalog; a part described by its numbers lacks nothing. */
+const itemRow = (label: string, item: string | null): readonly Line[] =>
+  item === null ? [] : [row(label, item)];
+
+function truckRows({ setup, order, effect }: OrderSheet, format: LengthFormat): readonly Line[] {
   return [
-    row("Order", order.number),
+    row("Order number", order.number),
     row("Customer", order.customer),
     row("Truck", setup.name),
     row("Made for the stance", order.stance),
     ...(effect === null
       ? []
       : [
-          row(
-            "Truck comes down by",
-            length(Math.round(effect.lowers * 100) / 100),
+          effectRow(
+            effect.lowers < 0 ? "Truck comes up by" : "Truck comes down by",
+            effect.lowers,
             "beside the base knuckle, same arms",
+            format,
           ),
-          row(
-            "Each tire comes in by",
-            length(Math.round(effect.narrows * 100) / 100),
+          effectRow(
+            effect.narrows < 0 ? "Each tire goes out by" : "Each tire comes in by",
+            effect.narrows,
             "at the ground, same wheel",
+            format,
           ),
         ]),
   ];
 }
 
-function knuckleRows({ order, fields }: OrderSheet, format: LengthFormat): readonly OrderRow[] {
+/** What an order does to the truck, as fine as a tape shows it on the floor; sizes to be made are told as they are. */
+function effectRow(label: string, mm: number, note: string, format: LengthFormat): Line {
+  return row(label, amountWords(mm, format), note);
+}
+
+function knuckleRows({ order, fields }: OrderSheet, format: LengthFormat): readonly Line[] {
   const { base, drop, hubFace } = order;
   const length = (mm: number | null) => (mm === null ? null : sizeText(mm, format));
   const angle = (rad: number | null) => (rad === null ? null : formatAngle(rad, 2));
@@ -111,11 +128,11 @@ function knuckleRows({ order, fields }: OrderSheet, format: LengthFormat): reado
   ];
 }
 
-function jointRows(joint: JointAsOrdered, units: FileUnits, format: LengthFormat): readonly OrderRow[] {
+function jointRows(joint: JointAsOrdered, units: FileUnits, format: LengthFormat): readonly Line[] {
   const length = (mm: number | null) => (mm === null ? null : sizeText(mm, format));
   const radius = housingRadius(joint, units);
   return [
-    row("From the catalog", joint.item),
+    ...itemRow("From the catalog", joint.item),
     row("Stud taper", joint.taper === null ? null : taperWords(joint.taper)),
     row(
       "Ream the knuckle to",
@@ -132,13 +149,13 @@ function jointRows(joint: JointAsOrdered, units: FileUnits, format: LengthFormat
   ];
 }
 
-function brakeRows({ parts, fields }: OrderSheet, format: LengthFormat): readonly OrderRow[] {
+function brakeRows({ parts, fields }: OrderSheet, format: LengthFormat): readonly Line[] {
   const { brake } = parts;
   const length = (mm: number | null) => (mm === null ? null : sizeText(mm, format));
   const inboard = fields.find(({ path }) => path[2] === "inboard")?.ordered;
   const holes = brake.bracketHoles ?? [];
   return [
-    row("From the catalog", brake.item),
+    ...itemRow("From the catalog", brake.item),
     row("Rotor diameter", length(brake.rotorDiameter)),
     row("Rotor thickness", length(brake.rotorThickness)),
     row(
@@ -165,7 +182,7 @@ function brakeRows({ parts, fields }: OrderSheet, format: LengthFormat): readonl
   ];
 }
 
-function hubRows({ order, parts }: OrderSheet, format: LengthFormat): readonly OrderRow[] {
+function hubRows({ order, parts }: OrderSheet, format: LengthFormat): readonly Line[] {
   const { hub } = parts;
   const { wheel } = order;
   const length = (mm: number | null) => (mm === null ? null : sizeText(mm, format));
@@ -175,7 +192,7 @@ function hubRows({ order, parts }: OrderSheet, format: LengthFormat): readonly O
       ? null
       : `${length(wheel.rimDiameter)} × ${length(wheel.rimWidth)}`;
   return [
-    row("Hub from the catalog", hub.item),
+    ...itemRow("Hub from the catalog", hub.item),
     row(
       "Hub bolt pattern",
       hub.boltPattern && boltPatternText(hub.boltPattern),
@@ -191,7 +208,7 @@ function hubRows({ order, parts }: OrderSheet, format: LengthFormat): readonly O
   ];
 }
 
-function pinRows({ pinSteps, parts }: OrderSheet, format: LengthFormat): readonly OrderRow[] {
+function pinRows({ pinSteps, parts }: OrderSheet, format: LengthFormat): readonly Line[] {
   const bearings = {
     "inner bearing": parts.hub.innerBearing,
     "outer bearing": parts.hub.outerBearing,
@@ -209,7 +226,7 @@ function pinRows({ pinSteps, parts }: OrderSheet, format: LengthFormat): readonl
   });
 }
 
-function armRows({ order }: OrderSheet, format: LengthFormat): readonly OrderRow[] {
+function armRows({ order }: OrderSheet, format: LengthFormat): readonly Line[] {
   const { steeringArm, base } = order;
   const { thread, engagement } = steeringArm;
   const length = (mm: number | null) => (mm === null ? null : sizeText(mm, format));
@@ -237,7 +254,7 @@ function armRows({ order }: OrderSheet, format: LengthFormat): readonly OrderRow
   ];
 }
 
-function finishRows({ order }: OrderSheet): readonly OrderRow[] {
+function finishRows({ order }: OrderSheet): readonly Line[] {
   return [
     row("Finish", order.finish),
     row("Made", madeWords(order.side, order.quantity)),

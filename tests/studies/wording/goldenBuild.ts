@@ -109,6 +109,7 @@ function ordered(title: string, order: object): string[] {
   const rows = orderGroups(sheet, format).flatMap((group) => [
     `${group.title}:`,
     ...group.rows.map(({ label, value, note }) => `  ${label}: ${value}${note === "" ? "" : ` (${note})`}`),
+    ...(group.notGiven === "" ? [] : [`  ${group.notGiven}`]),
   ]);
   return section(title, [...(title === "The order" ? rows : []), ...orderRemarks(sheet, format)]);
 }

@@ -13,6 +13,7 @@ import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { SketchShapes } from "../../parts/SketchShapes.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
+import { NextStep } from "../NextStep.tsx";
 import { JigTable } from "./JigTable.tsx";
 
 export type JigPanelProps = {
@@ -66,6 +67,7 @@ export function JigPanel({ truck }: JigPanelProps) {
         </ol>
         <JigTable sheet={sheet} of={setup.name} setup={setup} format={format} />
         <p className="fold-fine">{JIG_CAUTIONS}</p>
+        <NextStep to="asBuilt" />
       </section>
     </Fold>
   );

@@ -18,6 +18,7 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
+import { NextStep } from "../NextStep.tsx";
 import { OrderForm } from "./OrderForm.tsx";
 import { OrderSheetPage } from "./OrderSheetPage.tsx";
 import { PutIntoTruck } from "./PutIntoTruck.tsx";
@@ -33,14 +34,10 @@ export function OrderBody({ truck }: { truck: Truck }) {
   if (!isBegun) return <BeginOrder />;
   return (
     <div className="order" data-board-undo="">
-      <p className="part-note">
-        Every answer goes by the truck’s own knuckle, wheel and moving parts. The order changes them only when
-        it is put into the truck.
-      </p>
+      {sheet && <PutIntoTruck sheet={sheet} format={format} isBlocked={isBlocked} />}
       {sheet && <Misfits sheet={sheet} format={format} />}
       <OrderForm sheet={sheet} format={format} />
       <CatalogRow />
-      {sheet && <PutIntoTruck sheet={sheet} format={format} isBlocked={isBlocked} />}
       {isBlocked && (
         <p className="order-remark">
           Until the marked fields are fixed, the sheet shows the order as it was.
@@ -60,6 +57,7 @@ export function OrderBody({ truck }: { truck: Truck }) {
       >
         Remove the order
       </button>
+      <NextStep to="drawings" />
     </div>
   );
 }

@@ -30,7 +30,7 @@ export function OrderForm({ sheet, format }: OrderFormProps) {
   return ORDER_FORM.map(({ title, of, lines }, i) => {
     const misfits = sheet?.misfits.filter(({ at }) => of.some((path) => isWithin(at, path))) ?? [];
     return (
-      <FieldGroup key={title} title={title} of={of} isFirst={i === 1} alsoToMend={misfits.length}>
+      <FieldGroup key={title} title={title} of={of} isFirst={i <= 1} alsoToMend={misfits.length}>
         {lines.map((line) => (
           <Line
             key={line.kind === "heading" ? line.text : line.path.join(".")}

@@ -18,7 +18,7 @@ export function OrderSheetPage({ sheet, format }: OrderSheetPageProps) {
           Print
         </button>
       </header>
-      {orderGroups(sheet, format).map(({ title, rows }) => (
+      {orderGroups(sheet, format).map(({ title, rows, notGiven }) => (
         <table key={title}>
           <caption>{title}</caption>
           <tbody>
@@ -30,6 +30,11 @@ export function OrderSheetPage({ sheet, format }: OrderSheetPageProps) {
                 <td>{value}</td>
               </tr>
             ))}
+            {notGiven !== "" && (
+              <tr className="order-open">
+                <td colSpan={2}>{notGiven}</td>
+              </tr>
+            )}
           </tbody>
         </table>
       ))}

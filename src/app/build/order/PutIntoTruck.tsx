@@ -1,7 +1,7 @@
 import { useId, useState } from "react";
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { writeOrder } from "../../../studies/order/writeOrder.ts";
-import { orderChanges, PUT_ORDER } from "../../../studies/wording/orderOnPage.ts";
+import { orderChanges, orderStandsSentence, PUT_ORDER } from "../../../studies/wording/orderOnPage.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
@@ -15,26 +15,35 @@ export type PutIntoTruckProps = {
   isBlocked: boolean;
 };
 
-/** Writes the order into the truck's blocks, once what will change has been read: old, new. */
+/** Writes the order into the truck's blocks, once what will change has been read: old, new. It stays in view while the order is typed. */
 export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
   const id = useId();
   const [isAsked, setIsAsked] = useState(false);
   const changes = orderChanges(sheet, format);
-  if (changes.length === 0) return null;
+  const stands = orderStandsSentence(sheet);
+  const differs = changes.length > 0;
   return (
-    <div className="order-put">
-      <button
-        type="button"
-        className="button"
-        aria-expanded={isAsked}
-        aria-controls={id}
-        disabled={isBlocked}
-        onClick={() => setIsAsked(!isAsked)}
-      >
-        {PUT_ORDER}
-      </button>
-      <div id={id} hidden={!isAsked || isBlocked}>
-        {isAsked && (
+    <div className="order-put" data-differs={differs}>
+      <div className="order-stands">
+        <p role="status">
+          {differs && <span aria-hidden="true">! </span>}
+          {stands}
+        </p>
+        {differs && (
+          <button
+            type="button"
+            className="button"
+            aria-expanded={isAsked}
+            aria-controls={id}
+            disabled={isBlocked}
+            onClick={() => setIsAsked(!isAsked)}
+          >
+            {PUT_ORDER}
+          </button>
+        )}
+      </div>
+      <div id={id} hidden={!isAsked || isBlocked || !differs}>
+        {isAsked && differs && (
           <>
             <table className="order-changes">
               <caption>What will change</caption>

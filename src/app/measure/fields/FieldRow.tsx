@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { type KeyboardEvent, useId, useState } from "react";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { useField } from "../../state/documentUse.ts";
 import { lengthFormat } from "../../state/selectors.ts";
@@ -15,6 +15,23 @@ import { heldWords, unitHint } from "./fieldWords.ts";
 import { mayBeLeftOut } from "./mayBeLeftOut.ts";
 import { useIsFromExample } from "./useIsFromExample.ts";
 import { useScrub } from "./useScrub.ts";
+
+/** The one text that describes to every field how its help is opened. */
+const HELP_KEY_ID = "field-help-key";
+const HELP_KEY_WORDS = "F1 or Alt+/ in the field tells what it is";
+
+/** Says once for all fields how help is opened, where nobody sees it: Tab goes from field to field, past the signs for it. */
+export function HelpKey() {
+  return (
+    <span id={HELP_KEY_ID} hidden>
+      {HELP_KEY_WORDS}
+    </span>
+  );
+}
+
+function asksHelp({ key, code, altKey, ctrlKey, metaKey }: KeyboardEvent): boolean {
+  return !ctrlKey && !metaKey && (key === "F1" || (altKey && code === "Slash"));
+}
 
 export type FieldRowProps = {
   path: KeyPath;
@@ -47,6 +64,7 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
     mend !== null && `${id}-fault`,
     isOfVariant && `${id}-own`,
     isMarked && `${id}-example`,
+    HELP_KEY_ID,
   ]
     .filter(Boolean)
     .join(" ");
@@ -57,7 +75,15 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
       data-field={path.join(".")}
       onInput={hasWindow ? () => noteChanged(path) : undefined}
     >
-      <div className="field-line">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the key is pressed in the field that stands in it */}
+      <div
+        className="field-line"
+        onKeyDown={(event) => {
+          if (!asksHelp(event)) return;
+          event.preventDefault();
+          setIsHelpOpen(!isHelpOpen);
+        }}
+      >
         <label
           htmlFor={id}
           className={isScrubbed ? "field-label field-scrub" : "field-label"}
@@ -66,13 +92,7 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
           {name}
         </label>
         {field.kind === "choice" ? (
-          <FieldChoice
-            id={id}
-            path={path}
-            field={field}
-            value={text}
-            describedBy={describedBy || undefined}
-          />
+          <FieldChoice id={id} path={path} field={field} value={text} describedBy={describedBy} />
         ) : (
           <span className={field.kind === "text" ? "field-value field-value-text" : "field-value"}>
             <EntryInput
@@ -83,7 +103,7 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
               isOptional={mayBeLeftOut(field)}
               isStepped={isScrubbed}
               isInvalid={mend !== null}
-              describedBy={describedBy || undefined}
+              describedBy={describedBy}
             />
             {unit !== "" && (
               <span id={`${id}-unit`} className="field-unit">
@@ -95,19 +115,22 @@ export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
         <button
           type="button"
           className="field-ask"
+          tabIndex={-1}
+          title={HELP_KEY_WORDS}
+          aria-keyshortcuts="F1 Alt+/"
           aria-expanded={isHelpOpen}
           aria-controls={`${id}-help`}
           aria-label={`What is ${name}?`}
           onClick={() => setIsHelpOpen(!isHelpOpen)}
         >
-          ?
+          <span className="field-ask-sign">?</span>
         </button>
       </div>
       {isMarked && <ExampleMark id={`${id}-example`} path={path} isExample={isExample} />}
       {isOfVariant && <VariantMark id={`${id}-own`} />}
       {mend !== null && <FieldFault id={`${id}-fault`} path={path} mend={mend} isDraft={draft !== null} />}
       <FieldDoubts path={path} />
-      <div id={`${id}-help`} hidden={!isHelpOpen}>
+      <div id={`${id}-help`} aria-live="polite">
         {isHelpOpen && <FieldHelp path={path} field={field} isOfVariant={isOfVariant} />}
       </div>
       {hasWindow && <FieldWindow path={path} />}
