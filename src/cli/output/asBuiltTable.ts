@@ -26,8 +26,8 @@ import {
   JIG_COLUMNS,
   jigCells,
   jigFormat,
+  jigReadText,
   jigSetupSentences,
-  jigText,
   readingWords,
 } from "../../studies/wording/jigWords.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
@@ -80,13 +80,13 @@ function sideTables({ side, passes, fit }: AsBuiltSide, sheet: JigSheet, format:
   const title = side === "left" ? "Left" : "Right";
   const sigmas = new Map(fit.residuals.map((one) => [one.key as string, one]));
   const readings = passes.map((row) => {
-    const { key, measure, is, passes: passed } = row;
+    const { key, is, passes: passed } = row;
     const residual = sigmas.get(key);
     const inSigmas = residual?.inSigmas ?? null;
     return [
       readingWords(key, sheet, format).name,
       ...jigCells(row, format),
-      jigText(is, measure, format),
+      jigReadText(row, is, format),
       passOffText(row, format),
       passWord(passed),
       key === "difference"

@@ -9,9 +9,9 @@ import {
   JIG_COLUMNS,
   jigCells,
   jigFormat,
+  jigReadText,
   jigSetupSentences,
   jigSketchWords,
-  jigText,
   jigTitle,
   readingWords,
 } from "../wording/jigWords.ts";
@@ -117,14 +117,14 @@ function tablePage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperN
   texts.push(...numbers([...JIG_COLUMNS, "Left", "Right"], false));
   y -= SIZE * LEADING + 1.5;
   for (const row of sheet.rows) {
-    const { key, measure } = row;
+    const { key } = row;
     lines.push(line("dimension", MARGIN, y, right, y));
     y -= 1;
     const { name, how } = readingWords(key, sheet, format);
     const told = wrapped(how, right - COLUMNS[0] - 4 - MARGIN, SMALL);
     const read = SIDES.map((side) => {
       const is = asBuiltRead(setup, side, key);
-      return is === null ? "" : jigText(is, measure, format);
+      return is === null ? "" : jigReadText(row, is, format);
     });
     texts.push(
       { at: [MARGIN, y - SIZE], size: SIZE, text: name, bold: true },

@@ -1,5 +1,5 @@
 import { formatAngle } from "../../units/angle.ts";
-import type { LengthFormat } from "../../units/formatLength.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { answerState, type Doubt } from "../doubts/doubt.ts";
 import type { AsBuiltSide } from "../jig/asBuiltReport.ts";
 import type { AsBuiltTruck, TruckNumbers } from "../jig/asBuiltTruck.ts";
@@ -200,6 +200,18 @@ export function gapSentences(
   const words = ({ check }: TruckNumbers, model: Model) =>
     answerSentence(verdictSentence(check, model, format), answerState(check, doubts), doubts);
   return [`As ordered: ${words(asOrdered, models.ordered)}`, `As built: ${words(asBuilt, models.built)}`];
+}
+
+/** What the knuckles as built did to the worst gap, as fine as a gauge reads: fractions of a tape hide it. "" = nothing comes near. */
+export function worstGapSentence({ asOrdered, asBuilt }: AsBuiltTruck, { units }: LengthFormat): string {
+  const [ordered, built] = [asOrdered.check.worst, asBuilt.check.worst];
+  if (ordered === null || built === null) return "";
+  const fine: LengthFormat =
+    units === "in" ? { units, fraction: "decimal", decimals: 2 } : { units, decimals: 1 };
+  const gap = (mm: number) => `${formatLength(Math.abs(mm), fine)}${mm < 0 ? " of rub" : ""}`;
+  const place = ({ part, side }: typeof built) => `${part}, ${side}`;
+  const where = place(ordered) === place(built) ? "" : ` (${place(ordered)})`;
+  return `Worst gap as built ${gap(built.gap)} (${place(built)}), as ordered ${gap(ordered.gap)}${where}.`;
 }
 
 /** What stands over the numbers of `truckCells`. */

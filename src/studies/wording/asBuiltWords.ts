@@ -4,7 +4,7 @@ import type { AsBuiltSide, AsBuiltSides, ReadingPass } from "../jig/asBuiltRepor
 import type { FittedKnuckle, Residual, Unknown } from "../jig/fitKnuckle.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
-import { jigOffText, jigText, readingWords } from "./jigWords.ts";
+import { jigOffText, jigText, jigWay, readingWords } from "./jigWords.ts";
 
 /** One dimension of a knuckle as ordered and as built. mm and radians. */
 export interface BuiltRow {
@@ -67,7 +67,9 @@ export function readingsNote(taken: number, failing: number): string {
 }
 
 /** How far a reading is off, with its sign; one that fails by less than a tape shows is told finer than its tolerance. */
-export function passOffText({ off, measure, tolerance, passes }: ReadingPass, format: LengthFormat): string {
+export function passOffText(row: ReadingPass, format: LengthFormat): string {
+  const { measure, tolerance, passes } = row;
+  const off = jigWay(row) * row.off;
   const text = (value: number, like: LengthFormat) => jigText(Math.abs(value), measure, like);
   const isHidden = !passes && measure === "length" && text(off, format) === text(tolerance, format);
   return jigOffText(off, measure, isHidden ? FINER[format.units] : format);
@@ -173,9 +175,30 @@ export function listWords(words: readonly string[]): string {
   return `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
-/** How a reading stands to the others: how many of its standard deviations it is off them, or that none checks it. */
-export function residualText({ inSigmas, isSuspect }: Residual): string {
+/** How a reading stands to what the others tell, or that none checks it. */
+export function residualText({ key, off, inSigmas, isSuspect }: Residual, format: LengthFormat): string {
   if (inSigmas === null) return "no other reading checks it";
-  const amount = Math.abs(inSigmas).toFixed(1);
-  return isSuspect ? `${amount} σ off the others: read again` : `${amount} σ off the others`;
+  const measure = key === "faceAngle" ? "angle" : "length";
+  const finest = FINEST_DEVIATION[measure === "angle" ? "angle" : format.units];
+  const amount = gaugeText(Math.max(Math.abs(off), finest), measure, format);
+  return isSuspect
+    ? `${amount} off what the others tell: read again`
+    : `within ${amount} of what the others tell`;
+}
+
+/** How the knuckles did, over all their readings: what stands first. @param read the sides that were read */
+export function knucklesSentence(read: readonly AsBuiltSide[]): string {
+  const count = read.reduce((sum, { passes }) => sum + passes.length, 0);
+  const whole = read.length === 2 ? "Both knuckles pass" : `The ${read[0]?.side} knuckle passes`;
+  if (read.every(({ allPass }) => allPass))
+    return count === 1
+      ? `${whole}: its one reading is within tolerance.`
+      : `${whole}: all ${count} readings are within tolerance.`;
+  return read
+    .map(({ side, passes }) => {
+      const failing = passes.filter((row) => !row.passes).length;
+      const told = failing === 0 ? "passes" : `FAILS ${failing} of ${passes.length}`;
+      return `${side === "left" ? "Left" : "Right"} knuckle ${told}.`;
+    })
+    .join(" ");
 }

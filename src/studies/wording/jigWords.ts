@@ -10,16 +10,28 @@ export interface ReadingWords {
   readonly how: string;
 }
 
+const KEPT = "in a setup file with a minus";
+
 const HEIGHT = "up along the ball joint line from";
+
+/**
+ * −1 for a place told by the other word, as a tape reads it: behind, inboard. The setup file has it ahead and outboard, with
+ * a minus.
+ */
+export function jigWay({ key, mustRead }: Pick<JigRow, "key" | "mustRead">): 1 | -1 {
+  return (key === "armAhead" || key === "armOut") && mustRead < 0 ? -1 : 1;
+}
 
 /** The words of every line of the jig sheet, either hand. @param from what heights are read from */
 export function readingWords(
   key: JigRow["key"],
-  { jointHeight, pinEnd, halfLength }: JigSheet,
+  { jointHeight, pinEnd, halfLength, rows }: JigSheet,
   format: LengthFormat,
 ): ReadingWords {
   const from = jointHeight === 0 ? "the lower ball joint center" : "the jig's table";
   const mark = formatLength(halfLength, format);
+  const row = rows.find((one) => one.key === key);
+  const isOther = row !== undefined && jigWay(row) < 0;
   switch (key) {
     case "front":
       return {
@@ -51,13 +63,17 @@ export function readingWords(
       return { name: "Ball joint span", how: "lower to upper ball joint center" };
     case "armAhead":
       return {
-        name: "Tie rod end ahead",
-        how: "its center ahead of the ball joint line, along the straightedge; less than 0 is behind",
+        name: isOther ? "Tie rod end behind" : "Tie rod end ahead",
+        how: isOther
+          ? `its center behind the ball joint line, along the straightedge; ${KEPT}`
+          : "its center ahead of the ball joint line, along the straightedge; less than 0 is behind",
       };
     case "armOut":
       return {
-        name: "Tie rod end outboard",
-        how: "its center outboard of the ball joint line, square to the straightedge; less than 0 is inboard",
+        name: isOther ? "Tie rod end inboard" : "Tie rod end outboard",
+        how: isOther
+          ? `its center inboard of the ball joint line, square to the straightedge; ${KEPT}`
+          : "its center outboard of the ball joint line, square to the straightedge; less than 0 is inboard",
       };
     case "armUp":
       return { name: "Tie rod end height", how: `its center, ${HEIGHT} ${from}` };
@@ -79,10 +95,16 @@ export const JIG_COLUMNS = ["Must read", "Tolerance"] as const;
 
 /** What must be read of a line of the jig sheet, and how far off it may be, under `JIG_COLUMNS`. */
 export function jigCells(
-  { measure, mustRead, tolerance }: Pick<JigRow, "measure" | "mustRead" | "tolerance">,
+  row: Omit<JigRow, "isCheck">,
   format: LengthFormat,
 ): readonly [mustRead: string, tolerance: string] {
-  return [jigText(mustRead, measure, format), `±${jigText(tolerance, measure, format)}`];
+  const { measure, mustRead, tolerance } = row;
+  return [jigReadText(row, mustRead, format), `±${jigText(tolerance, measure, format)}`];
+}
+
+/** What was read in a line of the sheet, mm or rad, as the line's own word has it. */
+export function jigReadText(row: Omit<JigRow, "isCheck">, is: number, format: LengthFormat): string {
+  return jigText(jigWay(row) * is, row.measure, format);
 }
 
 /** What is written over a jig sheet. @param heading what the setup is called */

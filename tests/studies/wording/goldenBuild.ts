@@ -16,6 +16,7 @@ import {
   truckCells,
   truckRows,
   truckWithinSentences,
+  worstGapSentence,
 } from "../../../src/studies/wording/asBuiltTruckWords.ts";
 import {
   BUILT_COLUMNS,
@@ -142,6 +143,7 @@ function asBuilt(title: string, document: object): string[] {
           ),
           trackSentence(onTheTruck, format),
           ...gapSentences(onTheTruck, { ordered: model, built: built.model }, [], plain),
+          worstGapSentence(onTheTruck, plain),
           ...truckWithinSentences(onTheTruck, both, format),
           ...mendSentences(both, onTheTruck, sheet.knuckle, model, format),
         ]
@@ -153,7 +155,7 @@ function asBuilt(title: string, document: object): string[] {
         (row) => `${row.name}: ${under(BUILT_COLUMNS, builtCells(row, format))}`,
       ),
       ...side.fit.residuals.map(
-        (one) => `${readingWords(one.key, sheet, format).name}: ${residualText(one)}`,
+        (one) => `${readingWords(one.key, sheet, format).name}: ${residualText(one, format)}`,
       ),
     ]),
     unreadSentence(sides),

@@ -1,5 +1,5 @@
 import "./asBuilt.css";
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { asBuiltSides } from "../../../studies/jig/asBuiltReport.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import {
@@ -15,7 +15,7 @@ import { boltedTruck, type Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { BuiltTable } from "./BuiltTable.tsx";
 import { KeepBoth } from "./KeepBuilt.tsx";
-import { OnTheTruck } from "./OnTheTruck.tsx";
+import { BuiltAnswer, OnTheTruck } from "./OnTheTruck.tsx";
 import { ReadingTable } from "./ReadingTable.tsx";
 
 export type AsBuiltPanelProps = {
@@ -31,14 +31,24 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
   const bolted = useMemo(() => asBolted(truck), [truck]);
   const read = sides === null ? [] : [sides.left, sides.right].filter((side) => side !== null);
   const failing = read.flatMap(({ passes }) => passes.filter((row) => !row.passes)).length;
+  const [wanted, setWanted] = useState(false);
+  const isAligned = wanted && setup.alignment.targets !== null;
   const note = readingsNote(read.length, failing);
   return (
     <Fold id="asBuilt" title="As built" note={<span data-fails={failing > 0}>{note}</span>}>
       <section data-board-undo="" className="as-built" aria-label="As built">
         <p className="fold-fine">
-          Type what was read off the jig: 6 1/8, 155.6 mm, 8.4. What is left empty was not read. Readings are
-          kept with the setup, undone like any field, and printed with the jig sheet.
+          Type what was read off the jig, as the tape reads it: 6 1/8, 155.6 mm, 8.4; Enter goes on to the
+          next. What is left empty was not read. Readings are kept with the setup and printed with the jig
+          sheet; they change nothing of the truck.
         </p>
+        <div className="as-built-answer" role="status">
+          {sides && bolted ? (
+            <BuiltAnswer truck={bolted} sides={sides} isAligned={isAligned} />
+          ) : (
+            <p>Whether the knuckles pass, and whether the truck still clears on them, stands here.</p>
+          )}
+        </div>
         <ReadingTable sheet={sheet} sides={sides} format={format} />
         <details className="as-built-jig">
           <summary>The jig, its tolerances, and how well readings are known</summary>
@@ -63,7 +73,9 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
           <BuiltTable key={side.side} side={side} ordered={sheet.knuckle} format={format} />
         ))}
         <KeepBoth sides={read} />
-        {sides && bolted && <OnTheTruck truck={bolted} sides={sides} sheet={sheet} format={format} />}
+        {sides && bolted && (
+          <OnTheTruck {...{ truck: bolted, sides, sheet, format, isAligned }} onChoose={setWanted} />
+        )}
         <p className="fold-fine">{JIG_CAUTIONS}</p>
       </section>
     </Fold>

@@ -1,6 +1,7 @@
-import { useMemo, useState } from "react";
+import { useMemo } from "react";
 import { alignedFrom } from "../../../studies/alignment/modelAsked.ts";
 import { asBuiltJson } from "../../../studies/documents/asBuiltJson.ts";
+import { answerState } from "../../../studies/doubts/doubt.ts";
 import { type AsBuiltSides, builtKnuckles } from "../../../studies/jig/asBuiltReport.ts";
 import { modelOnKnuckles } from "../../../studies/jig/asBuiltTruck.ts";
 import type { JigSheet } from "../../../studies/jig/jigSheet.ts";
@@ -12,12 +13,15 @@ import {
   truckCells,
   truckRows,
   truckWithinSentences,
+  worstGapSentence,
 } from "../../../studies/wording/asBuiltTruckWords.ts";
+import { knucklesSentence } from "../../../studies/wording/asBuiltWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { ColumnHeads } from "../../parts/ScrollTable.tsx";
+import { StateMark } from "../../parts/StateMark.tsx";
 import { StandingChoice } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useDoubts } from "../../state/useDoubts.ts";
@@ -30,32 +34,58 @@ export type OnTheTruckProps = {
   sides: AsBuiltSides;
   sheet: JigSheet;
   format: LengthFormat;
+  isAligned: boolean;
 };
 
 /** What the knuckles as built do on the truck before they ship, as bolted on or aligned. */
-export function OnTheTruck(props: OnTheTruckProps) {
-  const [wanted, setWanted] = useState(false);
-  const isAligned = wanted && props.truck.setup.alignment.targets !== null;
+export function OnTheTruck({
+  onChoose,
+  ...props
+}: OnTheTruckProps & { onChoose: (isAligned: boolean) => void }) {
   return (
     <section className="on-the-truck" aria-label="On the truck">
       <h3>On the truck</h3>
-      <StandingChoice name="Truck as built" isAligned={isAligned} onChoose={setWanted} />
-      <OrderedAndBuilt {...props} isAligned={isAligned} />
+      <StandingChoice name="Truck as built" isAligned={props.isAligned} onChoose={onChoose} />
+      <OrderedAndBuilt {...props} />
     </section>
   );
 }
 
-/** As ordered beside as built. */
-function OrderedAndBuilt({
-  truck,
-  sides,
-  sheet,
-  format,
-  isAligned,
-}: OnTheTruckProps & { isAligned: boolean }) {
-  const answered = useAnswer("asBuilt", truck, { question: { isAligned } });
-  const doubtsOf = useDoubts();
+/** The answer, before all that it is made of: whether the knuckles pass, and whether the truck still clears on them. */
+export function BuiltAnswer({ truck, sides, isAligned }: Omit<OnTheTruckProps, "sheet" | "format">) {
   const shown = useFormat();
+  const doubtsOf = useDoubts();
+  const { onTruck, built, ordered, failure } = useOnTruck(truck, sides, isAligned);
+  const read = [sides.left, sides.right].filter((side) => side !== null);
+  const passes = read.every(({ allPass }) => allPass);
+  const isThere = onTruck?.ok === true && built.ok;
+  const doubts = doubtsOf(truck);
+  return (
+    <>
+      <p>
+        <StateMark word={passes ? "clear" : "rubs"} /> <b>{knucklesSentence(read)}</b>
+      </p>
+      {isThere ? (
+        <>
+          <p>
+            <StateMark word={answerState(onTruck.asBuilt.check, doubts)} />{" "}
+            {gapSentences(onTruck, { ordered, built: built.model }, doubts, shown)[1]}
+          </p>
+          <p>{worstGapSentence(onTruck, shown)}</p>
+        </>
+      ) : (
+        <p>
+          {built.ok && failure === null
+            ? "Does the truck still clear? All travel, both locks…"
+            : "What it does on the truck is not known: see below."}
+        </p>
+      )}
+    </>
+  );
+}
+
+function useOnTruck(truck: Truck, sides: AsBuiltSides, isAligned: boolean) {
+  const answered = useAnswer("asBuilt", truck, { question: { isAligned } });
   const built = useMemo(() => {
     const { setup } = truck.model;
     return modelOnKnuckles(setup, builtKnuckles(setup, sides), truck.file, isAligned);
@@ -66,7 +96,14 @@ function OrderedAndBuilt({
   );
   const report = answered?.answer ?? null;
   const onTruck = report?.onTheTruck ?? null;
-  const failure = answered?.failure ?? null;
+  return { answered, built, ordered, report, onTruck, failure: answered?.failure ?? null };
+}
+
+/** As ordered beside as built. */
+function OrderedAndBuilt({ truck, sides, sheet, format, isAligned }: OnTheTruckProps) {
+  const { answered, built, ordered, report, onTruck, failure } = useOnTruck(truck, sides, isAligned);
+  const doubtsOf = useDoubts();
+  const shown = useFormat();
   if (onTruck === null || !built.ok || !onTruck.ok) {
     const refused = built.ok ? null : built;
     return (
@@ -119,11 +156,14 @@ function OrderedAndBuilt({
         {[
           trackSentence(onTruck, format),
           ...gapSentences(onTruck, { ordered, built: built.model }, doubtsOf(truck), shown),
+          worstGapSentence(onTruck, shown),
           ...truckWithinSentences(onTruck, read, format),
           ...mendSentences(read, onTruck, sheet.knuckle, truck.model, format),
-        ].map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
+        ]
+          .filter((sentence) => sentence !== "")
+          .map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
       </ul>
     </>
   );

@@ -13,6 +13,8 @@ export type ReadingCellProps = {
   reading: ReadingKey | "clampedAt";
   /** Names the field. */
   name: string;
+  /** Read the other way than it is kept: behind, where the file says ahead. */
+  isTurned: boolean;
   /** null = not read, or nothing is asked of it. */
   pass: ReadingPass | null;
   residual: Residual | null;
@@ -20,7 +22,7 @@ export type ReadingCellProps = {
 };
 
 /** One reading of one knuckle: the field it is typed into, and how it stands. Enter goes on to the knuckle's next reading. */
-export function ReadingCell({ side, reading, name, pass, residual, format }: ReadingCellProps) {
+export function ReadingCell({ side, reading, name, isTurned, pass, residual, format }: ReadingCellProps) {
   const id = useId();
   const { text, draft, issue } = useField(["asBuilt", side, reading]);
   const cell = useRef<HTMLDivElement>(null);
@@ -41,13 +43,18 @@ export function ReadingCell({ side, reading, name, pass, residual, format }: Rea
         text={text}
         name={name}
         isOptional
+        isTurned={isTurned}
         onEnter={goOn}
         isInvalid={mend !== null}
         describedBy={`${id}-told`}
       />
-      <div id={`${id}-told`} className={reading === "clampedAt" ? undefined : "reading-told"}>
-        {mend === null ? <PassMark pass={pass} format={format} /> : <p className="reading-fault">✕ {mend}</p>}
-        {mend === null && residual && <small>{residualText(residual)}</small>}
+      <div
+        id={`${id}-told`}
+        className={mend === null ? "reading-told" : "reading-fault"}
+        title={residual ? residualText(residual, format) : undefined}
+      >
+        {mend === null ? <PassMark pass={pass} format={format} /> : `✕ ${mend}`}
+        {mend === null && residual?.isSuspect && <small>{residualText(residual, format)}</small>}
       </div>
     </div>
   );
@@ -59,7 +66,8 @@ export function PassMark({ pass, format }: { pass: ReadingPass | null; format: L
   const { passes } = pass;
   return (
     <span className="reading-pass" data-passes={passes}>
-      <StateMark word={passes ? "clear" : "rubs"} /> {passWord(passes)} {passOffText(pass, format)}
+      <StateMark word={passes ? "clear" : "rubs"} />{" "}
+      <span className={passes ? "sr-only" : undefined}>{passWord(passes)}</span> {passOffText(pass, format)}
     </span>
   );
 }

@@ -1,6 +1,6 @@
 import type { AsBuiltSides } from "../../../studies/jig/asBuiltReport.ts";
 import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
-import { jigCells, jigText, readingWords } from "../../../studies/wording/jigWords.ts";
+import { jigCells, jigText, jigWay, readingWords } from "../../../studies/wording/jigWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { PassMark, ReadingCell } from "./ReadingCell.tsx";
 
@@ -39,8 +39,7 @@ export function ReadingTable({ sheet, sides, format }: ReadingTableProps) {
                 {name}
               </th>
               <td>
-                {mustRead}
-                <small>{tolerance}</small>
+                {mustRead} <small>{tolerance}</small>
               </td>
               {SIDES.map((side) => (
                 <td key={side}>
@@ -51,6 +50,7 @@ export function ReadingTable({ sheet, sides, format }: ReadingTableProps) {
                       side={side}
                       reading={key}
                       name={`${name}, ${side} knuckle`}
+                      isTurned={jigWay(row) < 0}
                       pass={passOf(side, key)}
                       residual={sides?.[side]?.fit.residuals.find((one) => one.key === key) ?? null}
                       format={format}
@@ -72,6 +72,7 @@ export function ReadingTable({ sheet, sides, format }: ReadingTableProps) {
                 side={side}
                 reading="clampedAt"
                 name={`Straightedge clamped at, ${side} knuckle`}
+                isTurned={false}
                 pass={null}
                 residual={null}
                 format={format}

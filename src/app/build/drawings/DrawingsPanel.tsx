@@ -10,13 +10,13 @@ import {
   unwrittenSentence,
 } from "../../../studies/wording/drawingWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
+import { NextStep } from "../../parts/NextStep.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { FileList } from "../../parts/sheets/FileList.tsx";
 import { PrintSheets } from "../../parts/sheets/PrintSheets.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
-import { NextStep } from "../NextStep.tsx";
 import { BuildWays, UsualBuildNote } from "../unbuilt/BuildWays.tsx";
 import { DrawingChoices } from "./DrawingChoices.tsx";
 import { SheetPreview } from "./SheetPreview.tsx";

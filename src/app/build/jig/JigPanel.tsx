@@ -7,13 +7,13 @@ import { jigSketches } from "../../../studies/jig/jigSketch.ts";
 import { JIG_CAUTIONS } from "../../../studies/wording/asBuiltWords.ts";
 import { jigFormat, jigSetupSentences, jigSketchWords, jigTitle } from "../../../studies/wording/jigWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
+import { NextStep } from "../../parts/NextStep.tsx";
 import { printAlone } from "../../parts/printAlone.ts";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { SketchShapes } from "../../parts/SketchShapes.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
-import { NextStep } from "../NextStep.tsx";
 import { JigTable } from "./JigTable.tsx";
 
 export type JigPanelProps = {

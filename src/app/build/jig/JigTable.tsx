@@ -1,7 +1,7 @@
 import type { Setup } from "../../../setup/types/types.ts";
 import { asBuiltRead } from "../../../studies/jig/asBuiltReport.ts";
 import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
-import { JIG_COLUMNS, jigCells, jigText, readingWords } from "../../../studies/wording/jigWords.ts";
+import { JIG_COLUMNS, jigCells, jigReadText, readingWords } from "../../../studies/wording/jigWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 
@@ -58,9 +58,9 @@ export function JigTable({ sheet, of, setup, format }: JigTableProps) {
 function readText(
   setup: JigTableProps["setup"],
   side: "left" | "right",
-  { key, measure }: JigRow,
+  row: JigRow,
   format: LengthFormat,
 ): string {
-  const is = asBuiltRead(setup, side, key);
-  return is === null ? "" : jigText(is, measure, format);
+  const is = asBuiltRead(setup, side, row.key);
+  return is === null ? "" : jigReadText(row, is, format);
 }

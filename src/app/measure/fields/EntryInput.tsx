@@ -16,6 +16,8 @@ export type EntryInputProps = {
   isOptional?: boolean;
   /** Arrow up and down step it. Default true. */
   isStepped?: boolean;
+  /** It shows and takes what is kept with the other sign: behind, where the file says ahead. Default false. */
+  isTurned?: boolean;
   isInvalid?: boolean;
   /** Ids of what describes it, with spaces between. Default none. */
   describedBy?: string | undefined;
@@ -33,7 +35,7 @@ export function EntryInput(props: EntryInputProps) {
   const { path, text, id, name, placeholder, isOptional = false, isStepped = true } = props;
   const input = useRef<HTMLInputElement>(null);
   const { onEnter = () => input.current?.select() } = props;
-  const entry = useEntry({ path, text, isOptional, isStepped, onEnter });
+  const entry = useEntry({ path, text, isOptional, isStepped, isTurned: props.isTurned, onEnter });
   return (
     <input
       ref={input}

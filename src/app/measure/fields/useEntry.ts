@@ -5,6 +5,7 @@ import { commitTyped, dropTyped, type } from "../../state/typing.ts";
 import { workbench } from "../../state/workbench.ts";
 import { noteChanged } from "./changedField.ts";
 import { stepBy } from "./stepBy.ts";
+import { turnedText } from "./turnedText.ts";
 import { typingVisit } from "./typingVisit.ts";
 
 /** Steps of a key with Shift. */
@@ -18,6 +19,8 @@ export interface EntryOptions {
   readonly isOptional: boolean;
   /** Arrow up and down step it. */
   readonly isStepped: boolean;
+  /** It shows and takes what is kept with the other sign. Default false. */
+  readonly isTurned?: boolean | undefined;
   /** Each time that what was typed has been put into the field. Default nothing. */
   readonly onPut?: (() => void) | undefined;
   /** After Enter, once what was typed has taken effect. Default nothing. */
@@ -41,7 +44,8 @@ export interface Entry {
  * What is typed into a field takes effect as soon as no key has come for a moment, and stays as typed until it is settled.
  * Escape puts back what stood there; Enter shows what arithmetic came to.
  */
-export function useEntry({ path, text, isOptional, isStepped, onPut, onEnter }: EntryOptions): Entry {
+export function useEntry(options: EntryOptions): Entry {
+  const { path, text, isOptional, isStepped, isTurned = false, onPut, onEnter } = options;
   // What was typed, as long as the store still holds what came of it.
   const [typed, setTyped] = useState<{ readonly text: string; readonly made: string } | null>(null);
   const [visit] = useState(typingVisit);
@@ -54,15 +58,16 @@ export function useEntry({ path, text, isOptional, isStepped, onPut, onEnter }: 
   );
 
   const edit = (value: string) => {
+    const kept = isTurned ? turnedText(value) : value;
     const put = () => {
       const { editField, removeField } = workbench.getState();
       visit.touch();
       if (isOptional && value.trim() === "") removeField(path);
-      else editField(path, value);
+      else editField(path, kept);
       onPut?.();
       setTyped({ text: value, made: fieldText(workbench.getState(), path) });
     };
-    type({ path, text: value, isOptional }, put);
+    type({ path, text: kept, isOptional }, put);
     setTyped({ text: value, made: fieldText(workbench.getState(), path) });
   };
   const settle = () => {
@@ -78,7 +83,7 @@ export function useEntry({ path, text, isOptional, isStepped, onPut, onEnter }: 
       visit.touch();
       setTyped(null);
       noteChanged(path);
-      stepBy(path, way * (event.shiftKey ? LARGE_STEP : 1));
+      stepBy(path, (isTurned ? -way : way) * (event.shiftKey ? LARGE_STEP : 1));
     } else if (event.key === "Enter") {
       settle();
       onEnter?.();
@@ -91,5 +96,6 @@ export function useEntry({ path, text, isOptional, isStepped, onPut, onEnter }: 
     }
   };
   const isTyped = typed !== null && typed.made === text;
-  return { value: isTyped ? typed.text : text, isTyped, edit, settle, onKeyDown };
+  const standing = isTurned ? turnedText(text) : text;
+  return { value: isTyped ? typed.text : standing, isTyped, edit, settle, onKeyDown };
 }

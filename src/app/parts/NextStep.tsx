@@ -1,4 +1,4 @@
-import { jumpTo } from "../parts/JumpBar.tsx";
+import { jumpTo } from "./JumpBar.tsx";
 
 /** The way from an order to a knuckle that is built and checked: what each step's fold is called. */
 const STEPS = { drawings: "Drawings", jig: "Jig sheet", asBuilt: "As built" } as const;
