@@ -36,14 +36,12 @@ export function titleBlock(facts: TitleFacts, size: PaperSize): Drawn {
       ],
       circles: [],
       texts: [
-        ...wrapped(title!, right - SYMBOL - titleAt - 4, 4)
-          .slice(0, 2)
-          .map((text, i) => ({
-            at: [titleAt + 3, top - 6 - 5 * i] as const,
-            size: 4,
-            text,
-            bold: true,
-          })),
+        ...titled(title!, right - SYMBOL - titleAt - 4).map(({ text, size, down }) => ({
+          at: [titleAt + 3, top - down] as const,
+          size,
+          text,
+          bold: true,
+        })),
         ...paragraph(rest, titleAt + 3, top - 14, 3),
         ...paragraph(notes, left + 2, top - 1, NOTE),
         {
@@ -55,8 +53,18 @@ export function titleBlock(facts: TitleFacts, size: PaperSize): Drawn {
       ],
     },
     projectionSymbol(facts.angle, right - SYMBOL / 2, low + STRIP / 2 + 3),
-    scaleBar(facts.units, left + 2, low + 1.5),
+    // A bar that tells whether a print is 1:1 would mislead on any other scale.
+    facts.scale === "1:1" ? scaleBar(facts.units, left + 2, low + 1.5) : NOTHING,
   );
+}
+
+/** A title on two lines of its room, or on three of smaller letters; `down` from the top of the strip, mm. */
+function titled(title: string, width: number) {
+  const large = wrapped(title, width, 4);
+  if (large.length <= 2) return large.map((text, i) => ({ text, size: 4, down: 6 + 5 * i }));
+  return wrapped(title, width, 2.6)
+    .slice(0, 3)
+    .map((text, i) => ({ text, size: 2.6, down: 4 + 3.3 * i }));
 }
 
 /** mm. Letters of the notes. */

@@ -102,7 +102,7 @@ const PIN_PLACES: Readonly<Record<NonNullable<Stress["place"]>, string>> = {
   "inside the knuckle": "inside the knuckle",
 };
 
-function jointWords(name: string): string {
+export function jointWords(name: string): string {
   return JOINT_WORDS[name] ?? `“${name}”`;
 }
 

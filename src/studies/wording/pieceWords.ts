@@ -1,9 +1,10 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { DRAWING_CAUTIONS } from "./drawingWords.ts";
+import { jointWords } from "./loadsWords.ts";
 
 export function templateTitle(name: string, joint: string): string {
-  return `Notch template: ${name}, end at “${joint}”`;
+  return `Notch template: ${name}, end at ${jointWords(joint)}`;
 }
 
 /** At the mark line and each quarter turn from it. */
@@ -65,7 +66,7 @@ export function templateNotes(piece: PieceFacts, which: 0 | 1, format: LengthFor
   const other = piece.ends[1 - which]!;
   const notes = [
     `${stockWords(piece, format)}, ${piece.material}. Fitted ${endWords(end)}.`,
-    `Wrap it round the outside, print outward, both edges on the mark line scribed along the ${piece.kind}, its end at “${other.joint}” up.`,
+    `Wrap it round the outside, print outward, both edges on the mark line scribed along the ${piece.kind}, its end at ${jointWords(other.joint)} up.`,
     piece.kind === "tube"
       ? "Solid line: cut here with the blade pointed at the tube's axis; it allows for the wall. Dashed: where the outside meets."
       : "Solid line: where the outside meets.",
@@ -80,12 +81,12 @@ export function endRemarks({ joint, fittedTo, missed, overhang }: EndFacts, form
   return [
     ...(missed > 0 && fittedTo.length > 0
       ? [
-          `At “${joint}” it is wider than ${what}: for ${missed} of 360° it passes beside it, and needs filling or another order of fitting.`,
+          `At ${jointWords(joint)} it is wider than ${what}: for ${missed} of 360° it passes beside it, and needs filling or another order of fitting.`,
         ]
       : []),
     ...(overhang > 0.5
       ? [
-          `At “${joint}” the saddle reaches ${formatLength(overhang, format)} past the end of ${what}: close or trim it.`,
+          `At ${jointWords(joint)} the saddle reaches ${formatLength(overhang, format)} past the end of ${what}: close or trim it.`,
         ]
       : []),
   ];
@@ -126,7 +127,7 @@ export function cutRows(
       length(piece.centers),
       length(piece.blank),
       length(piece.onMark),
-      ...piece.ends.map((end) => `${end.joint}: ${endWords(end)}`),
+      ...piece.ends.map((end) => `${jointWords(end.joint)}: ${endWords(end)}`),
       piece.turn === null ? "–" : formatAngle(piece.turn),
     ]),
   };
