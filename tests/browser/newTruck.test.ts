@@ -21,7 +21,7 @@ describe("an example's numbers on the page", () => {
     await goTo(page, "Measure");
     const hubFace = page.locator('[data-field="knuckle.hubFace"]');
     expect(await hubFace.getByText("from the example").count()).toBe(1);
-    // The window of the field being changed leaves it and the next one free, and moves nothing.
+    // The window of the field being changed leaves it and the next one free, moves nothing, and ends with it.
     const window = hubFace.locator(".field-window").locator(".window-view, .window-wait");
     const next = page.locator('[data-field="knuckle.pinHeight"]');
     const place = async () => {
@@ -39,6 +39,10 @@ describe("an example's numbers on the page", () => {
     const [below, bar] = [await next.boundingBox(), await hubFace.locator(".field-window").boundingBox()];
     expect(bar!.y).toBeGreaterThan(below!.y + below!.height - 1);
     await page.getByRole("button", { name: "Close how far it can go" }).click();
+    expect(await window.count()).toBe(0);
+    await hubFace.locator("input").press("ArrowUp");
+    await window.waitFor(SOON);
+    await next.locator("input").focus();
     expect(await window.count()).toBe(0);
     await page.getByText(`${all - 1} numbers are still the example's`, { exact: false }).waitFor();
     // From wherever it is read, the way leads to the field.

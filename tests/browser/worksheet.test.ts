@@ -54,6 +54,15 @@ it("a truck of one's own goes from the first screen through twelve readings to a
   expect(await axe()).toEqual([]);
   await shot(page, "worksheet-phone");
 
+  // Who puts right what was read comes back to where the list was; an undo there says what is back.
+  await page.locator(".line").nth(2).click();
+  await input.fill("27");
+  await go(/On to 12/);
+  expect(await read(page.locator(".reading-place"))).toContain("12 of 12");
+  await go(/Undo/);
+  await page.getByText(new RegExp(`^Undone: .*, back to ${READ[2]}$`)).waitFor(SOON);
+  expect(await read(page.locator(".line-value").nth(2))).toBe(READ[2]);
+
   // A slip gets its sentence and is kept; the keys mend it.
   await input.fill("ten");
   await page.locator(".reading-card .fault").waitFor(SOON);

@@ -27,7 +27,7 @@ export function SteerControl() {
       pageSteps={10}
       isReversed
       readout={lockText(steer)}
-      note={left === undefined || steer === 0 ? "" : `L ${left} · R ${right}`}
+      note={left === undefined || steer === 0 ? "" : `wheels L ${left}, R ${right}`}
       spoken={
         left === undefined ? lockText(steer) : `${lockText(steer)}, wheels: left ${left}, right ${right}`
       }

@@ -2,6 +2,7 @@ import "./verdictPanel.css";
 import { useRef } from "react";
 import type { Progress } from "../../setup/worksheet/worksheetState.ts";
 import { answerState } from "../../studies/doubts/doubt.ts";
+import type { CheckEntry } from "../../studies/reports/pairSearch.ts";
 import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { answerHeadline, answerSentence } from "../../studies/wording/answerWords.ts";
 import { countedSentence, limitSentence } from "../../studies/wording/limitSentences.ts";
@@ -35,7 +36,6 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
   const waiting = useWaitingFor();
   const check = useCheckNow(waiting ? null : truck);
   const format = useFormat();
-  const setPose = useWorkbench((s) => s.setPose);
   const doubtsOf = useDoubts();
   const station = useStation();
   const isDragged = useWorkbench((s) => s.isGesturing);
@@ -96,21 +96,38 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
           counted={countedSentence(report.limitsPassed, report.limitedBy)}
         />
       )}
-      {!worst?.together && (
-        <button
-          type="button"
-          className="button verdict-go"
-          // While it is not known where to, its room stays.
-          data-nowhere={!worst || undefined}
-          onClick={() => {
-            if (worst) setPose(worst.travel, worst.steer);
-            if (!isPoseSeen(station)) goToStation("clear");
-          }}
-        >
-          Go there
-        </button>
-      )}
+      {!worst?.together && <GoThere to={worst} />}
     </section>
+  );
+}
+
+/** mm, and share of full lock: rounding. */
+const SAME = 1e-6;
+
+/** The way to a pose; quiet while it is on the stage. @param to null = not known yet; its room stays */
+function GoThere({ to }: { to: Pick<CheckEntry, "travel" | "steer"> | null }) {
+  const setPose = useWorkbench((s) => s.setPose);
+  const station = useStation();
+  const isOn = useWorkbench(
+    (s) => to !== null && Math.abs(to.travel - s.travel) < SAME && Math.abs(to.steer - s.steer) < SAME,
+  );
+  const isThere = isOn && isPoseSeen(station);
+  return (
+    <button
+      type="button"
+      className="button verdict-go verdict-worst"
+      aria-label={isThere ? "Go there: you are there" : "Go there"}
+      aria-pressed={isThere}
+      data-nowhere={to === null || undefined}
+      onClick={() => {
+        if (to) setPose(to.travel, to.steer);
+        if (!isPoseSeen(station)) goToStation("clear");
+      }}
+    >
+      {/* Both take their room: it is as wide with either. */}
+      <span>Go there</span>
+      <span>You are there</span>
+    </button>
   );
 }
 

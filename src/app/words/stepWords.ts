@@ -25,12 +25,39 @@ const MARKS = "fromExample";
 export function stepWords(before: StepState, after: StepState): string {
   if (after.documentId !== before.documentId) return `Opened ${setupName(after.document)}`;
   const all = changesBetween(before.document, after.document, []);
-  const changes = all.filter(({ path }) => path[0] !== MARKS);
+  const changes = toldOf(all);
   if (changes.length === 1) return oneChange(changes[0]!, before.document, after.document);
   if (changes.length > 1) return manyChanges(changes, after.document);
   if (all.length > 0) return "Marked numbers as the truck's own";
   if (after.drafts !== before.drafts) return "Typed something a field cannot read yet";
   return after.meshes !== before.meshes ? "Mesh file opened" : "No change in the setup";
+}
+
+/**
+ * What taking steps back did: `Hub-face distance, back to 6 1/8`; of more than one value what the steps had done.
+ * @param left the state that was left; @param back the one that is back @param readingName of a reading, by its place in a document
+ */
+export function undoneWords(
+  left: StepState,
+  back: StepState,
+  readingName: (document: unknown, at: number) => string,
+): string {
+  const changes = toldOf(changesBetween(left.document, back.document, []));
+  const [change] = changes;
+  const isOne = left.documentId === back.documentId && changes.length === 1;
+  if (!isOne || change === undefined || [change.from, change.to].some((one) => typeof one === "object"))
+    return stepWords(back, left);
+  const { path, to } = change;
+  const at = path[0] === "readings" ? path[1] : undefined;
+  const document = to === undefined ? left.document : back.document;
+  const where = typeof at === "number" ? readingName(document, at) : placeWords(path, document);
+  return `${where}, ${to === undefined || to === "" ? "empty again" : `back to ${valueWords(to)}`}`;
+}
+
+/** What was done of all that changed: what readings put elsewhere follows them. */
+function toldOf(all: readonly Change[]): readonly Change[] {
+  const read = all.filter(({ path }) => path[0] === "readings");
+  return read.length > 0 ? read : all.filter(({ path }) => path[0] !== MARKS);
 }
 
 function setupName(document: StepState["document"]): string {

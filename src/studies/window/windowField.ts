@@ -74,6 +74,8 @@ export function windowField(document: unknown, setup: Setup, key: string, file: 
   const now = numberNow(path, document, setup, kind);
   if (now === null) return refuse(valueAt(document, path), "is not in the file; give it a value first");
   const { least, most } = field.range;
+  // Its beads sit as far apart as the rim's flanges: on this rim no tire is narrower.
+  const narrowest = key === "tire.sectionWidth" ? Math.min(now, setup.wheel.rimWidth) : null;
   const inside = (degrees: number) => (kind === "angle" ? radFromDeg(degrees) : degrees);
   return {
     ok: true,
@@ -83,7 +85,7 @@ export function windowField(document: unknown, setup: Setup, key: string, file: 
       kind,
       units: setup.units,
       now,
-      least: least === null ? Number.NEGATIVE_INFINITY : inside(least),
+      least: narrowest ?? (least === null ? Number.NEGATIVE_INFINITY : inside(least)),
       most: most === null ? Number.POSITIVE_INFINITY : inside(most),
       put: (typed, value) => {
         const plain = kind === "angle" ? degFromRad(value) : unitsFromMm(value, setup.units);

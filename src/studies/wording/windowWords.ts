@@ -181,7 +181,7 @@ function closedSentences(
   const name = nameOf(field, document).toLowerCase();
   const closers = closedBy.map(({ by, isUnmoved }: ClosedBy) => {
     const words = setByWords(by, speech);
-    const gap = by.kind === "part" ? gapWords(by.gap, format) : "";
+    const gap = by.kind === "part" ? gapWords(by.gap, isUnmoved, format) : "";
     const told = `${words.charAt(0).toUpperCase()}${words.slice(1)}${gap}`;
     return isUnmoved ? `${told}; the ${name} does not change that, so no value fits.` : `${told}.`;
   });
@@ -205,10 +205,11 @@ function changedText(to: number, from: number, kind: FieldWindow["kind"], format
   return valueText(to, kind, format, to > from ? "up" : "down");
 }
 
-function gapWords(gap: number, format: LengthFormat): string {
-  return gap < 0
-    ? `, rubbing by ${amountWords(gap, format)}`
-    : ` (${amountWords(gap, format)} at the best value)`;
+/** The least there is at any value: of one that moves it less than the answer over the truck as it is tells. */
+function gapWords(gap: number, isUnmoved: boolean, format: LengthFormat): string {
+  const amount = amountWords(gap, format);
+  if (gap >= 0) return ` (${amount} at the best value)`;
+  return isUnmoved ? `, rubbing by ${amount}` : `, still rubbing by ${amount} at the best value`;
 }
 
 /** How far the answer holds. */

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { type StepState, stepWords } from "../../../src/app/words/stepWords.ts";
+import { type StepState, stepWords, undoneWords } from "../../../src/app/words/stepWords.ts";
 
 const DOCUMENT = {
   name: "Half-ton",
@@ -75,4 +75,22 @@ it("names an opening, a draft and a mesh file", () => {
   expect(stepWords(now, state({ name: "Flatbed" }, { documentId: "b" }))).toBe("Opened Flatbed");
   expect(stepWords(now, { ...now, drafts: {} })).toBe("Typed something a field cannot read yet");
   expect(stepWords(now, { ...now, meshes: {} })).toBe("Mesh file opened");
+});
+
+it("says of a step taken back what stands there again", () => {
+  const named = (_: unknown, at: number) => `reading ${at + 1}`;
+  const undone = (left: object, back: object) => undoneWords(state(left), state(back), named);
+  const changed = put(DOCUMENT, ["knuckle", "hubFace"], "5");
+  expect(undone(changed, DOCUMENT)).toBe("Hub-face distance, back to 6 1/8");
+  expect(undone(put(DOCUMENT, ["knuckle", "pinLead"], "1/4"), DOCUMENT)).toBe("Pin lead, empty again");
+  // What a reading puts elsewhere follows it.
+  const read = (is: string) => ({
+    ...put(DOCUMENT, ["knuckle", "hubFace"], is),
+    readings: [{ height: "wheelCenter", is }],
+  });
+  expect(undone(read("26 3/4"), read("26 1/2"))).toBe("reading 1, back to 26 1/2");
+  expect(undone({ ...changed, name: "Other" }, DOCUMENT)).toBe("2 values");
+  expect(undone(put(DOCUMENT, ["truck", "body"], BODY.slice(0, 1)), DOCUMENT)).toBe(
+    "Body parts: inner fender removed",
+  );
 });

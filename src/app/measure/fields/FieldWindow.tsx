@@ -11,6 +11,9 @@ import { changedField, closeWindow } from "./changedField.ts";
 /** px. As tall as it gets, and room for its bar and what it says first. */
 const MOST = 232;
 const LEAST = 104;
+/** px. So wide a form has room for it beside its boxes. */
+const BESIDE = 280;
+const SPACE = 12;
 
 /** How little and how much a field may be, under it while it is the one that is being changed. */
 export function FieldWindow({ path }: { path: KeyPath }) {
@@ -53,10 +56,22 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
   );
 }
 
-/** At the foot of what is seen of the form, past the next field; else over the field, the first of it; else right under it. */
+/**
+ * Beside the boxes of a wide form; else at the foot of what is seen of it, past the next field; else over the field, the first of
+ * it; else right under it.
+ */
 function placeOf(field: Element): CSSProperties {
-  const { top, bottom } = field.getBoundingClientRect();
+  const { top, bottom, right } = field.getBoundingClientRect();
   const seen = seenOf(field);
+  const line = field.querySelector(".field-line")?.getBoundingClientRect();
+  if (line && right - line.right >= BESIDE) {
+    // What follows a row of fields may be as wide as the form: it ends with them.
+    let last = field;
+    while (last.nextElementSibling?.matches(".field")) last = last.nextElementSibling;
+    const end = Math.min(last.getBoundingClientRect().bottom, seen.bottom);
+    const place = { left: line.width + SPACE, maxBlockSize: MOST };
+    return end - top >= MOST ? { ...place, top: 0 } : { ...place, bottom: bottom - end };
+  }
   const free = seen.bottom - Math.max(bottom, nextField(field)?.getBoundingClientRect().bottom ?? bottom);
   if (free >= LEAST) return { bottom: bottom - seen.bottom, maxBlockSize: Math.min(MOST, free) };
   if (top - seen.top >= LEAST) return { bottom: "100%", maxBlockSize: LEAST };
@@ -91,11 +106,10 @@ function scrolling(field: Element): Element | null {
   return at === document.body || at === document.documentElement ? null : at;
 }
 
-/** Closes it as soon as the hand goes on to something else in the form, of which it hides a part. */
+/** Ends with the field: as soon as hand or keyboard goes on to anything else of the page. */
 function closeElsewhere(field: Element | null): () => void {
   const look = ({ target }: Event) => {
-    if (target instanceof Element && target.closest(".setup") !== null && !field?.contains(target))
-      closeWindow();
+    if (target instanceof Node && !field?.contains(target)) closeWindow();
   };
   const kinds = ["pointerdown", "focusin"] as const;
   for (const kind of kinds) document.addEventListener(kind, look, true);

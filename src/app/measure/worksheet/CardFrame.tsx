@@ -1,4 +1,6 @@
 import type { MouseEvent, ReactNode } from "react";
+import { useCanUndo } from "../../state/documentUse.ts";
+import { workbench } from "../../state/workbench.ts";
 import { useSwipe } from "./useSwipe.ts";
 
 export type CardFrameProps = {
@@ -11,6 +13,8 @@ export type CardFrameProps = {
   count: number;
   /** The last line, and there is an answer: the way on leads to it. */
   isEnd: boolean;
+  /** Where the way on leads back to, as `index`; below 0 = to the next. */
+  backTo: number;
   /** Something stands in it: the way on is no skipping. */
   isFilled: boolean;
   onGo: (way: "next" | "previous") => void;
@@ -21,8 +25,9 @@ export type CardFrameProps = {
 
 /** The card of a line of the worksheet: where it is in the list, what it asks for, and the ways to the next and back. */
 export function CardFrame(props: CardFrameProps) {
-  const { nameId, place, index, count, isEnd, isFilled, onGo, children, foot } = props;
+  const { nameId, place, index, count, isEnd, backTo, isFilled, onGo, children, foot } = props;
   const swipe = useSwipe(onGo);
+  const canUndo = useCanUndo();
   return (
     <article className="reading-card" aria-labelledby={nameId} {...swipe}>
       <p className="reading-place">
@@ -42,13 +47,24 @@ export function CardFrame(props: CardFrameProps) {
         >
           ‹ Back
         </button>
+        {/* The head, with the other one, has scrolled away. */}
+        <button
+          type="button"
+          className="button"
+          aria-label="Undo the last step"
+          disabled={!canUndo}
+          onMouseDown={keepFocus}
+          onClick={() => workbench.getState().undo()}
+        >
+          Undo
+        </button>
         <button
           type="button"
           className="button reading-next"
           onMouseDown={keepFocus}
           onClick={() => onGo("next")}
         >
-          {isEnd ? "To the answer ›" : isFilled ? "Next ›" : "Skip ›"}
+          {backTo >= 0 ? `On to ${backTo + 1} ›` : isEnd ? "To the answer ›" : isFilled ? "Next ›" : "Skip ›"}
         </button>
       </div>
       {foot}

@@ -25,7 +25,7 @@ export function LineList({ states, shown }: LineListProps) {
               <li className="line-place">{place === null ? "Also read" : worksheetPlaceWords(place)}</li>
             )}
             <li>
-              <Line state={state} isShown={i === shown} />
+              <Line state={state} isShown={i === shown} from={comesBack(states, i, shown)} />
             </li>
           </Fragment>
         );
@@ -34,7 +34,14 @@ export function LineList({ states, shown }: LineListProps) {
   );
 }
 
-function Line({ state, isShown }: { state: LineState; isShown: boolean }) {
+/** Who puts right what was read before comes back to where the list was. */
+function comesBack(states: readonly LineState[], to: number, shown: number): string | null {
+  return to < shown && states[to]!.isRead ? keyText(states[shown]!.path) : null;
+}
+
+type LineProps = { state: LineState; isShown: boolean; from: string | null };
+
+function Line({ state, isShown, from }: LineProps) {
   const { path, isRead } = state;
   const { text, draft, issue } = useField(path);
   const isOut = useImpossible().some(({ at }) => path[0] === "readings" && at === path[1]);
@@ -45,7 +52,7 @@ function Line({ state, isShown }: { state: LineState; isShown: boolean }) {
       type="button"
       className="line"
       aria-current={isShown ? "step" : undefined}
-      onClick={() => goToLine(path)}
+      onClick={() => goToLine(path, from)}
     >
       <span className="line-mark" aria-hidden="true">
         {isWrong ? "✕" : isRead ? "✓" : "·"}

@@ -17,11 +17,13 @@ export type PlumbCardProps = {
   index: number;
   count: number;
   isEnd: boolean;
+  /** Where the way on leads back to, as `index`; below 0 = to the next. */
+  backTo: number;
   onGo: (way: "next" | "previous") => void;
 };
 
 /** A plumb bob let down from a point to its mark on the floor; tapes go from mark to mark. */
-export function PlumbCard({ state, index, count, isEnd, onGo }: PlumbCardProps) {
+export function PlumbCard({ state, index, count, isEnd, backTo, onGo }: PlumbCardProps) {
   const id = useId();
   const { path } = state;
   const { name, how } = lineWords(state);
@@ -37,6 +39,7 @@ export function PlumbCard({ state, index, count, isEnd, onGo }: PlumbCardProps) 
       index={index}
       count={count}
       isEnd={isEnd}
+      backTo={backTo}
       isFilled
       onGo={onGo}
       foot={<RemoveReading path={path} />}

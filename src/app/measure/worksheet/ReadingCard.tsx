@@ -25,6 +25,8 @@ export type ReadingCardProps = {
   count: number;
   /** It is the last, and there is an answer: the way on leads to it. */
   isEnd: boolean;
+  /** Where the way on leads back to, as `index`; below 0 = to the next. */
+  backTo: number;
   /** What another reading is called, by its place in the file. */
   nameOf: (at: number) => string;
   /** Goes to another card. */
@@ -34,7 +36,7 @@ export type ReadingCardProps = {
 };
 
 /** One reading: where the tape goes, and the number with big keys to type it. Give it the path as key. */
-export function ReadingCard({ state, index, count, isEnd, nameOf, onGo, onAgain }: ReadingCardProps) {
+export function ReadingCard({ state, index, count, isEnd, backTo, nameOf, onGo, onAgain }: ReadingCardProps) {
   const id = useId();
   const { line, ask, path, isRead } = state;
   const { name, how } = lineWords(state);
@@ -68,6 +70,7 @@ export function ReadingCard({ state, index, count, isEnd, nameOf, onGo, onAgain 
       index={index}
       count={count}
       isEnd={isEnd}
+      backTo={backTo}
       isFilled={isRead || value !== ""}
       onGo={onGo}
       foot={

@@ -211,11 +211,13 @@ function AssumedNote() {
   return <p className="still-assumed">{stillAssumed(fields.map((path) => fieldName(path, document)))}</p>;
 }
 
-function ResidualTable({ measured: { residuals }, name, format }: PartProps) {
+/** Those that others check: of one that none checks there is nothing to tell. */
+function ResidualTable({ measured, name, format }: PartProps) {
+  const residuals = measured.residuals.filter(({ inSigmas }) => inSigmas !== null);
   if (residuals.length === 0) return null;
   return (
     <table className="residual-table">
-      <caption>Each reading beside what all of them give</caption>
+      <caption>Each reading that others check, beside what all of them give</caption>
       <thead>
         <tr>
           <th scope="col">Reading</th>

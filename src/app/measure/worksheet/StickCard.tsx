@@ -16,11 +16,13 @@ export type StickCardProps = {
   index: number;
   count: number;
   isEnd: boolean;
+  /** Where the way on leads back to, as `index`; below 0 = to the next. */
+  backTo: number;
   onGo: (way: "next" | "previous") => void;
 };
 
 /** A fender lip read at stations along a level stick: where the stick lies, and a row a station. */
-export function StickCard({ state, index, count, isEnd, onGo }: StickCardProps) {
+export function StickCard({ state, index, count, isEnd, backTo, onGo }: StickCardProps) {
   const id = useId();
   const { path, isRead } = state;
   const { name, how } = lineWords(state);
@@ -35,6 +37,7 @@ export function StickCard({ state, index, count, isEnd, onGo }: StickCardProps) 
       index={index}
       count={count}
       isEnd={isEnd}
+      backTo={backTo}
       isFilled={isRead}
       onGo={onGo}
       foot={<RemoveReading path={path} />}

@@ -51,6 +51,8 @@ export function WorksheetPanel() {
   const progress = useMemo(() => progressOf(document), [document]);
   const isWaiting = useWaitingFor() !== null;
   const missing = useMemo(() => readingsToAdd(document, true), [document]);
+  const from = useWorksheetView((s) => s.from);
+  const backTo = states.findIndex(({ path }) => keyText(path) === from);
   const nameOf = (at: number) => readingName(states, at);
   const next = nextLine(states, index, "next");
   // After the last of a form the answer comes before what was skipped, once there is one.
@@ -95,8 +97,10 @@ export function WorksheetPanel() {
           count={states.length}
           nameOf={nameOf}
           isEnd={isEnd}
+          backTo={backTo}
           onGo={(way) => {
-            if (way === "next" && isEnd) goToStation("clear");
+            if (way === "next" && backTo >= 0) goToLine(states[backTo]!.path);
+            else if (way === "next" && isEnd) goToStation("clear");
             else goToLine(states[nextLine(states, index, way)]!.path);
           }}
           onAgain={state.ask === null ? null : () => readAgain(state)}

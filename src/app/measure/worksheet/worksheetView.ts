@@ -8,12 +8,18 @@ import { fieldAsked } from "../fields/fieldAsked.ts";
 interface WorksheetView {
   /** Where the number stands whose card is open; null = the first that is not read. */
   readonly at: string | null;
+  /** The card that was left for one read before, to be put right; null = none. */
+  readonly from: string | null;
   /** Fields of the setup are shown in place of the worksheet. */
   readonly isFields: boolean;
 }
 
 /** What is looked at of the worksheet: no part of the truck, so nothing to undo. */
-export const worksheetView = createStore<WorksheetView>()(() => ({ at: null, isFields: false }));
+export const worksheetView = createStore<WorksheetView>()(() => ({
+  at: null,
+  from: null,
+  isFields: false,
+}));
 
 // What is asked for is to be seen: a reading's card, or the fields in place of the worksheet.
 fieldAsked.subscribe(({ path }) => {
@@ -25,17 +31,17 @@ export function useWorksheetView<T>(selector: (state: WorksheetView) => T): T {
   return useStore(worksheetView, selector);
 }
 
-/** Opens the card of a line. */
-export function openLine(path: KeyPath): void {
-  worksheetView.setState({ at: keyText(path), isFields: false });
+/** Opens the card of a line. @param from the card to come back to from there */
+export function openLine(path: KeyPath, from: string | null = null): void {
+  worksheetView.setState({ at: keyText(path), from, isFields: false });
 }
 
 /**
  * Opens the card of a line where it is seen whole, with the cursor in what it asks for: the card is there before this returns,
  * so no key is lost between two readings.
  */
-export function goToLine(path: KeyPath): void {
-  flushSync(() => openLine(path));
+export function goToLine(path: KeyPath, from: string | null = null): void {
+  flushSync(() => openLine(path, from));
   seeCard()?.querySelector<HTMLElement>("input, select")?.focus({ preventScroll: true });
 }
 

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { windowField } from "../../../studies/window/windowField.ts";
 import type { FieldWindow } from "../../../studies/window/windowTypes.ts";
 import type { WindowSpeech } from "../../../studies/wording/windowWords.ts";
 import { askedOf } from "../../state/madeOf.ts";
@@ -25,7 +26,15 @@ export function useFieldWindow(truck: Truck | null, field: string): FieldWindowA
   const question = useMemo(() => ({ document, field }), [document, field]);
   const answered = useAnswer("window", truck, { question });
   const last = useLastAnswer(answered);
+  const now = useMemo(() => {
+    if (truck === null) return null;
+    const found = windowField(document, truck.setup, field, truck.file);
+    return found.ok ? found.value.now : null;
+  }, [document, truck, field]);
   const speech = useMemo(() => truck && { model: truck.model, format, document }, [truck, format, document]);
   if (answered === null || speech === null) return null;
-  return { answered, window: last?.field === field ? last : null, speech };
+  if (last?.field !== field) return { answered, window: null, speech };
+  // Of another value of the field what fits is the same; where it stands is told at once.
+  const window = answered.answer === null && now !== null ? { ...last, now } : last;
+  return { answered, window, speech };
 }

@@ -1,19 +1,26 @@
 import "./heading.css";
+import { Suspense } from "react";
 import { openDocs } from "../../docs/reader.ts";
+import { lazyOrNothing } from "../../parts/late.tsx";
 import { useCanRedo, useCanUndo } from "../../state/documentUse.ts";
 import { isDirty } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
+import { useStorage } from "../storage/pageStorage.ts";
 import { FileButtons } from "./FileButtons.tsx";
 import { Notices } from "./Notices.tsx";
 import { Preferences } from "./Preferences.tsx";
 import { StepsMenu } from "./StepsMenu.tsx";
 import { VariantPicker } from "./VariantPicker.tsx";
 
+// Nothing is undone before there is something to undo.
+const UndoneNote = lazyOrNothing(async () => (await import("./UndoneNote.tsx")).UndoneNote);
+
 /** Like the title block of a drawing: the program, the setup on the board, which variant of it, and what to do with it. */
 export function Heading({ truck }: { truck: Truck | null }) {
   const name = useWorkbench((s) => s.document?.name as string | undefined);
   const dirty = useWorkbench(isDirty);
+  const isKept = useStorage((s) => s.status !== "off");
   return (
     <>
       <header className="heading">
@@ -23,8 +30,13 @@ export function Heading({ truck }: { truck: Truck | null }) {
           {/* Something always stands there: nothing moves at the first change. */}
           <span
             className="heading-dirty"
-            title={dirty ? "kept in this browser, not yet saved to a file" : undefined}
+            title={dirty && isKept ? "kept in this browser, not yet saved to a file" : undefined}
           >
+            {dirty && isKept && (
+              <>
+                kept<span className="heading-ample"> in this browser</span> ·{" "}
+              </>
+            )}
             {dirty ? "not saved to a file" : "no unsaved changes"}
           </span>
         </p>
@@ -33,14 +45,17 @@ export function Heading({ truck }: { truck: Truck | null }) {
         <div className="heading-acts">
           <FileButtons />
           <Preferences />
-          <button
-            type="button"
-            className="button"
-            onClick={() => openDocs({ page: "definitions", anchor: null })}
-          >
-            Help
-          </button>
         </div>
+        <button
+          type="button"
+          className="button heading-help"
+          onClick={() => openDocs({ page: "definitions", anchor: null })}
+        >
+          Help
+        </button>
+        <Suspense>
+          <UndoneNote />
+        </Suspense>
       </header>
       <Notices />
     </>

@@ -29,7 +29,14 @@ export function Preferences() {
   const setTheme = useWorkbench((s) => s.setTheme);
   const setPicture = useWorkbench((s) => s.setPicture);
   return (
-    <Menu label="Units, look">
+    <Menu
+      label="Units, look"
+      icon={
+        <>
+          Units<span className="heading-roomy">, look</span>
+        </>
+      }
+    >
       {() => (
         <div className="menu-form">
           <Preference label="Lengths" of={LENGTHS} now={lengths} onChoose={setLengths} />
