@@ -1,7 +1,6 @@
 import "./heading.css";
-import { Suspense } from "react";
 import { openDocs } from "../../docs/reader.ts";
-import { lazyOrNothing } from "../../parts/late.tsx";
+import { LateBody, LateExtra } from "../../parts/late.tsx";
 import { useCanRedo, useCanUndo } from "../../state/documentUse.ts";
 import { isDirty } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -14,7 +13,7 @@ import { StepsMenu } from "./StepsMenu.tsx";
 import { VariantPicker } from "./VariantPicker.tsx";
 
 // Nothing is undone before there is something to undo.
-const UndoneNote = lazyOrNothing(async () => (await import("./UndoneNote.tsx")).UndoneNote);
+const UNDONE_NOTE = new LateBody(async () => (await import("./UndoneNote.tsx")).UndoneNote);
 
 /** Like the title block of a drawing: the program, the setup on the board, which variant of it, and what to do with it. */
 export function Heading({ truck }: { truck: Truck | null }) {
@@ -53,9 +52,7 @@ export function Heading({ truck }: { truck: Truck | null }) {
         >
           Help
         </button>
-        <Suspense>
-          <UndoneNote />
-        </Suspense>
+        <LateExtra of={UNDONE_NOTE} props={{}} about={truck} />
       </header>
       <Notices />
     </>
