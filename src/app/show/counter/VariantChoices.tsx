@@ -5,7 +5,7 @@ import { truckName } from "../../../studies/wording/truckName.ts";
 import { counter } from "../../state/counterStore.ts";
 import { workbench } from "../../state/workbench.ts";
 import { ShopWheels } from "../shop/ShopWheels.tsx";
-import { putFitOn, useShopWheels, withoutFit } from "../shop/shopWheels.ts";
+import { fitName, putFitOn, useShopWheels, withoutFit } from "../shop/shopWheels.ts";
 import type { Comparison } from "./useComparison.ts";
 
 export type VariantChoicesProps = {
@@ -52,6 +52,7 @@ export function VariantChoices({ comparison, isListOpen = false }: VariantChoice
             names={names}
             chosen={chosenOf(one)}
             wheels={fits.map(({ name }) => name)}
+            made={fits.map((fit) => names.includes(fitName(withoutFit(chosenOf(one), fits, names), fit)))}
             addWheel={
               read && !read.ok
                 ? "The shop's list cannot be read: see it…"
@@ -89,6 +90,8 @@ type VariantChoiceProps = {
   chosen: string | null;
   /** Names of those the shop has, and what leads to where one more is added. */
   wheels: readonly string[];
+  /** Of each whether it is a variant already on what is chosen, which stands among those. */
+  made: readonly boolean[];
   addWheel: string;
   onChoose: (variant: string | null) => void;
   onWheel: (at: number) => void;
@@ -127,7 +130,7 @@ function isOpen(select: HTMLSelectElement): boolean {
 
 /** Chooses one of the two trucks compared: the setup itself, a variant of it, or what is chosen on another wheel. */
 function VariantChoice(props: VariantChoiceProps) {
-  const { letter, drawn, names, chosen, wheels, addWheel, onChoose, onWheel, onAdd } = props;
+  const { letter, drawn, names, chosen, wheels, made, addWheel, onChoose, onWheel, onAdd } = props;
   return (
     <label className="counter-choice">
       <span className={`counter-letter counter-letter-${letter}`} aria-hidden="true">
@@ -153,12 +156,14 @@ function VariantChoice(props: VariantChoiceProps) {
           </option>
         ))}
         <optgroup label="On another wheel and tire">
-          {wheels.map((name, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: two lines may be called the same
-            <option key={i} value={`${WHEEL}${i}`}>
-              {name}
-            </option>
-          ))}
+          {wheels.map((name, i) =>
+            made[i] ? null : (
+              // biome-ignore lint/suspicious/noArrayIndexKey: two lines may be called the same
+              <option key={i} value={`${WHEEL}${i}`}>
+                {name}
+              </option>
+            ),
+          )}
           <option value={WHEEL}>{addWheel}</option>
         </optgroup>
       </select>

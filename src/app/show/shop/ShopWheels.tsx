@@ -32,18 +32,19 @@ const LONGEST = 500_000;
 
 /** Wheels and tires the shop has: one more typed, a list opened, saved or forgotten. The list stays in this browser. */
 export function ShopWheels({ truck, letter, asked, onPut, onClose }: ShopWheelsProps) {
-  const [trouble, setTrouble] = useState("");
+  const [told, setTold] = useState<{ readonly text: string; readonly isTrouble: boolean } | null>(null);
   const { text: wheels, subject, read } = useShopWheels(truck);
   const format = useFormat();
   if (!subject) return null;
   const take = async (file: File) => {
     const text = file.size > LONGEST ? null : await file.text().catch(() => null);
     if (text === null) {
-      setTrouble(`${file.name} is too long for a list of wheels, or cannot be read`);
+      setTold({ text: `${file.name} is too long for a list of wheels, or cannot be read`, isTrouble: true });
       return;
     }
     const found = readFits(text, { ...subject, file: file.name });
-    setTrouble(found.ok ? "" : `${file.name}: ${found.issues[0]!.mend}`);
+    const said = found.ok ? `${found.value.length} read.` : found.issues[0]!.mend;
+    setTold({ text: `${file.name}: ${said}`, isTrouble: !found.ok });
     if (found.ok) changeSheetFields({ wheels: text });
   };
   const add = (typed: TypedFit): FitFaults => {
@@ -66,7 +67,7 @@ export function ShopWheels({ truck, letter, asked, onPut, onClose }: ShopWheelsP
         <input
           type="file"
           accept=".csv,.tsv,.txt,text/csv"
-          aria-describedby="shop-wheels-trouble"
+          aria-describedby="shop-wheels-told"
           onChange={(event) => {
             const [file] = event.target.files ?? [];
             event.target.value = "";
@@ -74,8 +75,12 @@ export function ShopWheels({ truck, letter, asked, onPut, onClose }: ShopWheelsP
           }}
         />
       </label>
-      <p id="shop-wheels-trouble" role="status" className="shop-wheels-trouble">
-        {trouble}
+      <p
+        id="shop-wheels-told"
+        role="status"
+        className={told?.isTrouble ? "shop-wheels-trouble" : "shop-wheels-told"}
+      >
+        {told?.text}
       </p>
       <span className="row-tools">
         <button
@@ -174,7 +179,9 @@ function Typed({ label, value, fault, onType, inputRef, children }: TypedProps) 
   const id = useId();
   return (
     <div className="add-wheel-field">
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id} className="label">
+        {label}
+      </label>
       <span>
         <input
           id={id}

@@ -37,6 +37,11 @@ export function useShopWheels(truck: Truck | null): ShopWheels {
   return { text, subject, read };
 }
 
+/** What a truck with a wheel of the list on it is called. @param base the truck: a variant, null = the setup as it stands */
+export function fitName(base: string | null, { name }: Fit): string {
+  return base === null ? name : `${base}, ${name}`;
+}
+
 /** The truck that a variant is with another wheel of the list on it, by its name; of any other the very same. */
 export function withoutFit(
   variant: string | null,
@@ -64,7 +69,7 @@ export function putFitOn(store: WorkbenchStore, base: string | null, fit: Fit): 
   if (!made.ok) return null;
   const document = base === null ? withoutVariants(good.document) : effectiveDocument(good.document, base);
   const fitted = withFit(document, fit, { file, setup: made.value.setup });
-  const name = base === null ? fit.name : `${base}, ${fit.name}`;
+  const name = fitName(base, fit);
   const there = variantNames(good.document).includes(name) ? effectiveDocument(good.document, name) : null;
   // Which numbers are still an example's follows each edit by itself.
   const numbers = (of: unknown) => removeAt(of, ["fromExample"]);
