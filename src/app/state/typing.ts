@@ -18,6 +18,18 @@ const REST = 300;
 /** Followed by whoever keeps what is typed: it is told of each key at once. */
 export const typing = createStore<{ readonly typed: Typed | null }>()(() => ({ typed: null }));
 
+let isFollowed = false;
+
+/** Says whether curves stand beside the fields: they follow each key that makes a number whole, the rest of the page a pause. */
+export function followKeys(isOn: boolean): void {
+  isFollowed = isOn;
+}
+
+/** Whether a number that is whole is to be seen in the curves at once. */
+export function areKeysFollowed(): boolean {
+  return isFollowed;
+}
+
 let commit: (() => void) | null = null;
 let timer: ReturnType<typeof setTimeout> | undefined;
 

@@ -1,6 +1,7 @@
 import "./curveDock.css";
-import { memo, type ReactNode, useLayoutEffect, useRef, useState } from "react";
+import { memo, type ReactNode, useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { Truck } from "../../state/truck.ts";
+import { followKeys } from "../../state/typing.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { useLaid } from "./laidOver.ts";
 import { LayOver, SteeringScale, WhichPlots } from "./PlotMenus.tsx";
@@ -34,6 +35,10 @@ export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, childr
   const plots = useRef<HTMLDivElement>(null);
   const [hasMore, setMore] = useState(false);
   const count = isOpen ? ids.length : 0;
+  useEffect(() => {
+    followKeys(isOpen);
+    return () => followKeys(false);
+  }, [isOpen]);
   useLayoutEffect(() => {
     const box = plots.current;
     if (box === null || count === 0) return setMore(false);

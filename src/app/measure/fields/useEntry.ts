@@ -1,10 +1,11 @@
 import { type KeyboardEvent, useEffect, useState } from "react";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { fieldDraft, fieldText } from "../../state/selectors.ts";
-import { commitTyped, dropTyped, type } from "../../state/typing.ts";
+import { areKeysFollowed, commitTyped, dropTyped, type } from "../../state/typing.ts";
 import { workbench } from "../../state/workbench.ts";
 import { noteChanged } from "./changedField.ts";
 import { stepBy } from "./stepBy.ts";
+import { takeWhole } from "./takeWhole.ts";
 import { turnedText } from "./turnedText.ts";
 import { typingVisit } from "./typingVisit.ts";
 
@@ -41,7 +42,8 @@ export interface Entry {
 }
 
 /**
- * What is typed into a field takes effect as soon as no key has come for a moment, and stays as typed until it is settled.
+ * What is typed into a field takes effect as soon as no key has come for a moment, a whole number beside curves at once, and stays
+ * as typed until it is settled.
  * Escape puts back what stood there; Enter shows what arithmetic came to.
  */
 export function useEntry(options: EntryOptions): Entry {
@@ -68,6 +70,10 @@ export function useEntry(options: EntryOptions): Entry {
       setTyped({ text: value, made: fieldText(workbench.getState(), path) });
     };
     type({ path, text: kept, isOptional }, put);
+    if (areKeysFollowed()) {
+      visit.touch();
+      takeWhole(workbench, path, kept);
+    }
     setTyped({ text: value, made: fieldText(workbench.getState(), path) });
   };
   const settle = () => {
