@@ -21,7 +21,7 @@ const COLUMNS: readonly Column[] = [
 /** Odds as a person reads them: the sentence, what to measure again, what matters. */
 export function oddsTable(report: OddsReport, setup: Setup, speech: OddsSpeech): string {
   const again = againSentence(report, speech);
-  const said = [oddsSentence(report), ...(again === null ? [] : [again])];
+  const said = [oddsSentence(report, { setup }), ...(again === null ? [] : [again])];
   const rows = matterRows(report, speech).map(({ name, within, source, shareText, again: then }) => [
     name,
     within,

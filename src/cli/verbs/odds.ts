@@ -81,7 +81,7 @@ function runOdds(file: string, options: AskedOdds, terminal: Terminal): ExitCode
   };
   const subject = { document: shown, setup, file: truck.file, isAligned: options.aligned === true };
   const report = drawn(subject, asked, options, terminal);
-  const speech = { format: formatOf(setup), document: shown };
+  const speech = { format: formatOf(setup), document: shown, setup };
   terminal.writeOut(
     options.json ? documentText(oddsJson(report, setup.units), truck) : oddsTable(report, setup, speech),
   );

@@ -20,6 +20,7 @@ export function alsoMoves(before: Model, after: Model, budget: Budget): readonly
   const [a, b] = [solvePose(before.frontEnd, 0, 0), solvePose(after.frontEnd, 0, 0)];
   if (a.ok && b.ok) {
     const lengths = [
+      ["rideHeight", -a.left.contactPatch[2], -b.left.contactPatch[2]],
       ["scrubRadius", a.left.scrubRadius, b.left.scrubRadius],
       ["halfTrack", Math.abs(a.left.contactPatch[1]), Math.abs(b.left.contactPatch[1])],
     ] as const;

@@ -13,7 +13,8 @@ export interface SetField {
 /** What a change moves besides, or breaks. mm and radians. */
 export type AlsoMoves =
   | {
-      readonly what: "scrubRadius" | "halfTrack" | "bumpSteer";
+      /** `rideHeight`: of the body over the tire's patch at the measured height of the arms. */
+      readonly what: "rideHeight" | "scrubRadius" | "halfTrack" | "bumpSteer";
       readonly from: number;
       readonly to: number;
     }

@@ -2,6 +2,7 @@ import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { ASSUMED_LAYOUT, readCount } from "../../setup/worksheet/assumedLayout.ts";
 import type { AnswerState, Doubt } from "../doubts/doubt.ts";
+import { amountText, formatOf } from "./lengths.ts";
 
 const HEADLINES: Readonly<Record<AnswerState, string>> = {
   rubs: "Rubs",
@@ -134,7 +135,20 @@ function assumedText(setup: Setup): string {
   const out = setup.readingsLeftOut.length;
   const left =
     out === 0 ? "" : ` ${out === 1 ? "1 impossible reading is" : `${out} impossible readings are`} left out.`;
-  return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.${left}`;
+  return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.${travelText(setup)}${left}`;
+}
+
+/** How far the wheel travels decides most, and no short list reads it: while it is assumed it is named. */
+function travelText(setup: Setup): string {
+  const assumed = (setup.fromExample?.fields ?? []).flatMap(([block, end]) =>
+    block === "travel" ? [end] : [],
+  );
+  const { bump, droop } = setup.travel;
+  const ends = [
+    ...(assumed.includes("bump") ? [`${amountText(bump, formatOf(setup))} of bump`] : []),
+    ...(assumed.includes("droop") ? [`${amountText(droop, formatOf(setup))} of droop`] : []),
+  ];
+  return ends.length === 0 ? "" : ` Assumed too is how far the wheel travels: ${ends.join(", ")}.`;
 }
 
 /** The same as a line for a terminal. @param file the file as the user named it */

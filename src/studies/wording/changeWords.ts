@@ -74,11 +74,13 @@ export function movesSentences(change: FoundChange, { format }: ChangeSpeech): r
 /** What is known of smaller changes of the field. */
 function smallerSentences({ set, trim, smaller }: FoundChange, format: LengthFormat): readonly string[] {
   const [only] = set;
-  if (trim !== null) return trimSentences(trim, smaller);
-  if (only === undefined || set.length > 1) return [pairSentence(set, smaller)];
+  if (trim !== null) return trimSentences(trim, smaller, format);
+  if (only === undefined || set.length > 1) return [pairSentence(set, smaller, format)];
   switch (smaller.rank) {
     case "proven":
-      return [`Proven to be the smallest, to within ${fineText(smaller.within, only)}: nothing less clears.`];
+      return [
+        `Proven to be the smallest, to within ${fineText(smaller.within, only, format)}: nothing less clears.`,
+      ];
     case "sampled":
       return [
         `Nothing less clears among the values looked at, every ${stepText(smaller.step, only, format)}.`,
@@ -91,9 +93,9 @@ function smallerSentences({ set, trim, smaller }: FoundChange, format: LengthFor
 }
 
 /** What is known of other pairs of the same two fields. */
-function pairSentence(set: FoundChange["set"], smaller: Smaller): string {
+function pairSentence(set: FoundChange["set"], smaller: Smaller, format: LengthFormat): string {
   const each = (values: readonly number[]) =>
-    listed([...new Set(values.map((value, i) => fineText(value, set[i]!)))]);
+    listed([...new Set(values.map((value, i) => fineText(value, set[i]!, format)))]);
   if (smaller.rank === "proven pair")
     return `Checked to clear, and proven that no smaller pair of these two does (neither change larger), to within ${each(smaller.within)}.`;
   return smaller.rank === "stepped"
@@ -101,20 +103,25 @@ function pairSentence(set: FoundChange["set"], smaller: Smaller): string {
     : "Checked to clear; smaller pairs are not ruled out.";
 }
 
-function trimSentences({ left }: TrimmedPart, smaller: Smaller): readonly string[] {
+function trimSentences({ left }: TrimmedPart, smaller: Smaller, format: LengthFormat): readonly string[] {
   if (left === null) return ["What remains is not checked: only of a path is the edge known once it is cut."];
   const checked = "Checked: with the edge that remains it clears at every pose that counts";
   const [step] = smaller.rank === "stepped" ? smaller.steps : [];
   return [
     step === undefined
       ? `${checked}.`
-      : `${checked}; with an edge ${lengthText(step, { units: "mm" })} nearer it does not.`,
+      : `${checked}; with an edge ${fineLength(step, format)} nearer it does not.`,
   ];
 }
 
-/** What a proof leaves open is less than any tape shows. */
-function fineText(value: number, { kind }: SetField): string {
-  return kind === "angle" ? angleText(value, 2) : lengthText(value, { units: "mm" });
+/** What a proof leaves open is less than any tape shows: told in 64ths, never as less than it is. */
+function fineText(value: number, { kind }: SetField, format: LengthFormat): string {
+  return kind === "angle" ? angleText(value, 2) : fineLength(value, format);
+}
+
+function fineLength(mm: number, format: LengthFormat): string {
+  const fine = { ...format, fraction: format.fraction === "decimal" ? "decimal" : 64 } as const;
+  return lengthText(safeLength(mm, "up", fine), fine);
 }
 
 function stepText(value: number, { kind }: SetField, format: LengthFormat): string {
@@ -123,6 +130,8 @@ function stepText(value: number, { kind }: SetField, format: LengthFormat): stri
 
 function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
   switch (moves.what) {
+    case "rideHeight":
+      return `It ${moves.to > moves.from ? "raises" : "lowers"} the truck ${amountText(moves.to - moves.from, format)}, the arms as they stand.`;
     case "scrubRadius":
       return `Scrub radius from ${lengthText(moves.from, format)} to ${lengthText(moves.to, format)}.`;
     case "halfTrack":

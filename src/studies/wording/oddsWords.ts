@@ -1,5 +1,6 @@
 import { type KeyPath, parseKeyText, valueAt } from "../../setup/types/keyPath.ts";
-import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
+import type { Setup } from "../../setup/types/types.ts";
+import { ASSUMED_LAYOUT, isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import type { ReadingAsk } from "../../setup/worksheet/worksheetLines.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { OddsInput, WithinSource } from "../odds/oddsInputs.ts";
@@ -20,6 +21,8 @@ export const LIKELY_CAUTION = "Likely is not proven, and says nothing about safe
 export interface OddsSpeech {
   readonly format: LengthFormat;
   readonly document: unknown;
+  /** The truck itself: which of its numbers nobody has measured. */
+  readonly setup: Pick<Setup, "fromExample">;
 }
 
 /** Of so many hundred. */
@@ -29,33 +32,42 @@ const WHOLE = 100;
 const WORTH = 0.01;
 
 /**
- * The odds in one sentence for the counter: `Likely: clears in about 9 of 10 trucks measured like this (88 to 93 of 100).`
+ * The odds in one sentence for the counter: `Likely: clears in about 9 of 10 trucks measured like this (88 to 93 of 100).` It
+ * tells how often it clears, however seldom that is, and what it takes for right.
  */
-export function oddsSentence(report: OddsReport): string {
+export function oddsSentence(report: OddsReport, { setup }: Pick<OddsSpeech, "setup">): string {
   if (report.inputs.length === 0)
     return "No number of this truck says how well it is known, so there are no odds: type ± after a value.";
   if (report.draws === 0)
     return "The time allowed was not enough for one draw, so nothing is known of the odds yet.";
   const { clears, low, high } = report;
-  const isClear = clears >= 0.5;
-  const share = isClear ? clears : 1 - clears;
-  const [least, most] = isClear ? [low, high] : [1 - high, 1 - low];
-  const does = isClear
-    ? report.gap > 0
-      ? "keeps its gap"
-      : "clears"
-    : report.gap > 0
-      ? "comes nearer than its gap"
-      : "touches";
-  // Of few trucks all may do so by chance.
-  if (share === 1 && least < 1 - 1 / WHOLE)
-    return `${LIKELY_WORD}: ${does} in all ${report.draws} trucks drawn that are measured like this (${intervalWords(least, most)}).`;
-  return `${LIKELY_WORD}: ${does} in ${shareWords(share)} trucks measured like this (${intervalWords(least, most)}).`;
+  const does = report.gap > 0 ? "keeps its gap" : "clears";
+  // Of few trucks all, or none, may do so by chance.
+  const isAll = clears === 1 && low < 1 - 1 / WHOLE;
+  const isNone = clears === 0 && high > 1 / WHOLE;
+  const trucks =
+    isAll || isNone
+      ? `${isAll ? "all" : "none of the"} ${report.draws} trucks drawn that are measured like this`
+      : `${shareWords(clears)} trucks measured like this`;
+  return `${LIKELY_WORD}: ${does} in ${trucks} (${intervalWords(low, high)})${ifRightWords(setup)}.`;
 }
 
-/** `about 9 of 10`, `about 97 of 100`, `more than 99 of 100`. */
+/** What odds take for right: numbers that nobody has measured; "" = there are none, or no truck but the example is meant. */
+function ifRightWords({ fromExample }: Pick<Setup, "fromExample">): string {
+  if (fromExample === null || fromExample.fields.length === 0) return "";
+  const isOwn = fromExample.of === ASSUMED_LAYOUT;
+  if (fromExample.isAsItCame && !isOwn) return "";
+  const { length } = fromExample.fields;
+  const which = isOwn ? "assumed" : "of the example’s";
+  return length === 1
+    ? `, if the one number ${which} is right`
+    : `, if the ${length} numbers ${which} are right`;
+}
+
+/** `about 9 of 10`, `about 97 of 100`, `more than 99 of 100`, `fewer than 1 of 100`. */
 export function shareWords(share: number): string {
   if (share > 1 - 0.5 / WHOLE) return "more than 99 of 100";
+  if (share < 0.5 / WHOLE) return "fewer than 1 of 100";
   const hundredths = Math.round(WHOLE * share);
   return hundredths % 10 === 0 && hundredths > 0
     ? `about ${hundredths / 10} of 10`
@@ -76,8 +88,7 @@ export function againSentence(report: OddsReport, speech: OddsSpeech): string | 
     .sort((a, b) => b.share - a.share);
   if (first === undefined || first.share < WORTH) return null;
   const name = nameOf(first.field, speech.document);
-  const then = isClear ? first.ifMeasuredAgain : 1 - first.ifMeasuredAgain;
-  const words = shareWords(then);
+  const words = shareWords(first.ifMeasuredAgain);
   const verb = {
     typed: "Measure again",
     reading: "Read again",
@@ -85,7 +96,7 @@ export function againSentence(report: OddsReport, speech: OddsSpeech): string | 
     tire: "Measure the tire itself",
     build: "Hold closer",
   }[sourceOf(first, report.inputs)];
-  return `${verb}: ${name.charAt(0).toLowerCase()}${name.slice(1)}. Known twice as well, ${words} would ${isClear ? "clear" : "touch"}.`;
+  return `${verb}: ${name.charAt(0).toLowerCase()}${name.slice(1)}. Known twice as well, ${words} would clear.`;
 }
 
 /** One line of what matters: name, how well it is known, where that is from, its share, and the odds were it known twice as well. */

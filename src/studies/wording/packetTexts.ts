@@ -4,10 +4,13 @@ import { truckName } from "./truckName.ts";
 export const COMPARISON_LINK =
   "This link opens the counter with A, B, the height and the hub face tried as they are here. It holds the truck itself; no server sees it.";
 
-/** What stands beside the code to be scanned; or why there is none. @param characters of the link @param most that can be scanned */
-export function codeText(characters: number, most: number): string {
+/**
+ * What stands beside the code to be scanned; or why there is none.
+ * @param characters of the link @param most that can be scanned @param trucks that are told
+ */
+export function codeText(characters: number, most: number, trucks = 2): string {
   return characters <= most
-    ? "Scan to open this comparison."
+    ? `Scan to open ${trucks === 1 ? "this truck" : "this comparison"}.`
     : `No code to scan: the link has ${characters} characters, and a camera reads at most ${most} off paper. Send the link instead.`;
 }
 
@@ -40,9 +43,11 @@ export function coverLine(
   return [shop, truck, date, `In this packet: ${inIt}.`].filter((part) => part !== "").join(" · ");
 }
 
-/** Of the page of odds and changes, which are long searches. */
-export const CHOOSE_PAGE_NOTE =
-  "Odds and what to change have a page here once they have been worked out at Choose.";
+/** Under a sheet's table: how two trucks are told apart, and what a word of it means. @param trucks that are told */
+export function sheetKey(trucks: number): string {
+  const both = "A is drawn solid, B dashed; below the front view are their hub-face distances. ";
+  return `${trucks === 1 ? "" : both}As measured is the height the truck was measured at, travel 0.`;
+}
 
 /** Over what is told of a truck by itself, below a list that it was chosen from. */
 export const AS_IT_IS = "With the change, as it is now";

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { alsoMoves } from "../../../src/studies/change/alsoMoves.ts";
 import { SPACER, TRIM } from "../../../src/studies/change/changeField.ts";
 import { changeOf } from "../../../src/studies/change/changeOf.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
@@ -9,6 +10,7 @@ import { smallestStep } from "../../../src/studies/window/opening.ts";
 import { truckWith } from "../../../src/studies/window/truckOverField.ts";
 import { windowField } from "../../../src/studies/window/windowField.ts";
 import { windowOf } from "../../../src/studies/window/windowOf.ts";
+import { movesSentences } from "../../../src/studies/wording/changeWords.ts";
 import { demoDocument, lipAlone } from "../demoModel.ts";
 import { subjectOf, windowSubject } from "../window/windowSubject.ts";
 
@@ -24,6 +26,12 @@ function verdictWith(set: readonly { readonly key: string; readonly to: number }
   const made = truckWith(subject, settings);
   if (!made.ok) throw new TypeError("does not go together");
   return checkClearance(made.value).verdict;
+}
+
+/** The same truck with its pin elsewhere. */
+function withPin(pinHeight: string): object {
+  const document = demoDocument(lipAlone()) as { readonly knuckle: object };
+  return { ...document, knuckle: { ...document.knuckle, pinHeight } };
 }
 
 describe("what to change on a truck that rubs", () => {
@@ -63,16 +71,51 @@ describe("what to change on a truck that rubs", () => {
   });
 
   it("tells what else moves: backspacing brings the wheel in and scrub radius down by as much, along the pin", () => {
-    const [{ set, alsoMoves }] = report.changes as [(typeof report.changes)[number]];
+    const [{ set, alsoMoves: others }] = report.changes as [(typeof report.changes)[number]];
     const by = set[0]!.to - set[0]!.from;
     const moved = (what: string) => {
-      const found = alsoMoves.find((one) => one.what === what);
+      const found = others.find((one) => one.what === what);
       if (found === undefined || !("to" in found)) throw new TypeError(what);
       return found.to - found.from;
     };
     expect(moved("halfTrack")).toBeCloseTo(-by, 0);
     expect(moved("scrubRadius")).toBeCloseTo(-by, 0);
-    expect(alsoMoves.some(({ what }) => what === "fenderCover")).toBe(false);
+    expect(others.some(({ what }) => what === "fenderCover")).toBe(false);
+  });
+
+  it("tells by how much the truck is raised: by what the pin comes down, near enough", () => {
+    const moved = alsoMoves(model, subjectOf(withPin("4 3/8"), "lower pin").model, Budget.endless());
+    const [ride] = moved;
+    if (ride?.what !== "rideHeight") throw new TypeError(ride?.what);
+    // The pin leans by its angle of 8.5° and the joints by theirs: a few percent.
+    expect(ride.to - ride.from).toBeGreaterThan(24.5);
+    expect(ride.to - ride.from).toBeLessThan(25.5);
+    const speech = { format: { units: "in" }, document: subject.document, allowance: 0 } as const;
+    const change = {
+      set: [],
+      trim: null,
+      gap: null,
+      bound: null,
+      smaller: { rank: "searched" },
+      alsoMoves: moved,
+    } as const;
+    expect(movesSentences(change, speech)).toContain("It raises the truck 1 in, the arms as they stand.");
+  });
+
+  it("tells how much smaller a change might be in the units shown, never as less than it is", () => {
+    const set = [{ key: "wheel.backspacing", kind: "length", from: 100, to: 120 }] as const;
+    const change = {
+      set,
+      trim: null,
+      gap: 1,
+      bound: 1,
+      smaller: { rank: "proven", within: 0.3 },
+      alsoMoves: [],
+    } as const;
+    const said = (units: "in" | "mm") =>
+      movesSentences(change, { format: { units }, document: subject.document, allowance: 0 })[0];
+    expect(said("in")).toBe("Proven to be the smallest, to within 1/64 in: nothing less clears.");
+    expect(said("mm")).toBe("Proven to be the smallest, to within 0.3 mm: nothing less clears.");
   });
 
   it("says how deep a lip is to be cut along its panel: no less than the worst gap is short of the allowance", () => {

@@ -9,7 +9,13 @@ import {
 } from "../../../src/studies/wording/oddsWords.ts";
 import { exampleDocument } from "../../setup/fixtures.ts";
 
-const speech = { format: { units: "in", fraction: 16 } as const, document: exampleDocument() };
+const MEASURED = { setup: { fromExample: null } };
+const speech = {
+  format: { units: "in", fraction: 16 } as const,
+  document: exampleDocument(),
+  ...MEASURED,
+};
+const said = (change: Partial<OddsReport> = {}) => oddsSentence(reportOf(change), MEASURED);
 
 function reportOf(change: Partial<OddsReport> = {}): OddsReport {
   const lip = ["truck", "body", 0, "points", 1] as const;
@@ -49,30 +55,48 @@ function reportOf(change: Partial<OddsReport> = {}): OddsReport {
 
 describe("odds in words", () => {
   it("are one sentence that says likely, the share and between what it lies, never narrower", () => {
-    expect(oddsSentence(reportOf())).toBe(
-      "Likely: clears in about 9 of 10 trucks measured like this (88 to 92 of 100).",
+    expect(said()).toBe("Likely: clears in about 9 of 10 trucks measured like this (88 to 92 of 100).");
+    expect(said({ clears: 0.08, low: 0.069, high: 0.093 })).toBe(
+      "Likely: clears in about 8 of 100 trucks measured like this (6 to 10 of 100).",
     );
-    expect(oddsSentence(reportOf({ clears: 0.08, low: 0.069, high: 0.093 }))).toBe(
-      "Likely: touches in about 92 of 100 trucks measured like this (90 to 94 of 100).",
+    expect(said({ clears: 0.001, low: 0, high: 0.004 })).toBe(
+      "Likely: clears in fewer than 1 of 100 trucks measured like this (0 to 1 of 100).",
     );
-    expect(oddsSentence(reportOf({ clears: 1, low: 0.998, high: 1, gap: 6 }))).toBe(
+    expect(said({ clears: 0, low: 0, high: 0.114, draws: 30 })).toBe(
+      "Likely: clears in none of the 30 trucks drawn that are measured like this (0 to 12 of 100).",
+    );
+    expect(said({ clears: 1, low: 0.998, high: 1, gap: 6 })).toBe(
       "Likely: keeps its gap in more than 99 of 100 trucks measured like this (99 to 100 of 100).",
     );
-    expect(oddsSentence(reportOf({ clears: 1, low: 0.886, high: 1, draws: 30 }))).toBe(
+    expect(said({ clears: 1, low: 0.886, high: 1, draws: 30 })).toBe(
       "Likely: clears in all 30 trucks drawn that are measured like this (88 to 100 of 100).",
     );
-    expect(oddsSentence(reportOf({ inputs: [] }))).toMatch(
-      /^No number of this truck says how well it is known/,
+    expect(said({ inputs: [] })).toMatch(/^No number of this truck says how well it is known/);
+    expect(said({ draws: 0, clears: 0 })).toMatch(/nothing is known/);
+  });
+
+  it("say at the number what they take for right: numbers that nobody measured, but on the example itself", () => {
+    const withMarks = (of: string, count: number, isAsItCame: boolean) => {
+      const fields = Array.from({ length: count }, (_, i) => ["truck", "body", i]);
+      const fromExample = { of, fields, mine: [], read: [], mineInAll: [], isAsItCame };
+      return oddsSentence(reportOf(), { setup: { fromExample } });
+    };
+    expect(withMarks("assumed layout", 22, true)).toBe(
+      "Likely: clears in about 9 of 10 trucks measured like this (88 to 92 of 100), if the 22 numbers assumed are right.",
     );
-    expect(oddsSentence(reportOf({ draws: 0, clears: 0 }))).toMatch(/nothing is known/);
+    expect(withMarks("Half-ton on air", 1, false)).toMatch(
+      /, if the one number of the example’s is right\.$/,
+    );
+    expect(withMarks("Half-ton on air", 86, true)).toBe(said());
   });
 
   it("never say all of so many draws are all trucks", () => {
-    expect([shareWords(1), shareWords(0.996), shareWords(0.97), shareWords(0.5)]).toEqual([
+    expect([shareWords(1), shareWords(0.996), shareWords(0.97), shareWords(0.5), shareWords(0.004)]).toEqual([
       "more than 99 of 100",
       "more than 99 of 100",
       "about 97 of 100",
       "about 5 of 10",
+      "fewer than 1 of 100",
     ]);
   });
 

@@ -52,7 +52,7 @@ export function OddsBody({ truck }: { truck: Truck }) {
         <span className="odds-mark" aria-hidden="true">
           {LIKELY_SIGN}
         </span>{" "}
-        {keepTogether(oddsSentence(report))}
+        {keepTogether(oddsSentence(report, speech))}
       </p>
       {again !== null && <p>{keepTogether(again)}</p>}
       <CutShort study="odds" of={[answered]} />
@@ -68,13 +68,16 @@ export function OddsBody({ truck }: { truck: Truck }) {
         files={[documentFile(truck, "odds", "The odds", () => oddsJson(report, truck.setup.units))]}
       />
       <div className="fold-fine">
-        {oddsNotes(report, speech).map((note) => (
-          <p key={note}>{note}</p>
-        ))}
         <p>
-          Type ± after a number at Measure, such as 5 5/8 ± 1/16, to tell how well it is known.{" "}
-          {LIKELY_CAUTION}
+          {LIKELY_CAUTION} Type ± after a number at Measure, such as 5 5/8 ± 1/16, to tell how well it is
+          known.
         </p>
+        <details>
+          <summary>How this was worked out</summary>
+          {oddsNotes(report, speech).map((note) => (
+            <p key={note}>{note}</p>
+          ))}
+        </details>
       </div>
     </div>
   );

@@ -4,6 +4,7 @@ import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import { SHORT_LINES, WORKSHEET_LINES } from "../../../setup/worksheet/worksheetLines.ts";
+import { fileStem } from "../../../studies/wording/fileStem.ts";
 import { ownTruckDocument } from "../../../studies/worksheet/ownTruck.ts";
 import { whenThere } from "../../parts/whenThere.ts";
 import { goToStation } from "../../state/address.ts";
@@ -38,12 +39,16 @@ function StartDialog() {
   const dialog = useRef<HTMLDialogElement>(null);
   const [units, setUnits] = useState<LengthUnit>("in");
   const [steering, setSteering] = useState<"rack" | "pitman">("rack");
+  const [name, setName] = useState("");
   useEffect(() => dialog.current!.showModal(), []);
   const close = () => asked.setState({ isOpen: false });
   const begin = (way: "short" | "full" | "scan") => {
     close();
     const own = ownTruckDocument({ units, steering, isFull: way === "full" });
-    workbench.getState().openDocument({ document: own, file: "my-truck.json" });
+    const given = name.trim();
+    const named = given === "" ? own : { ...own, name: given };
+    const stem = given === "" ? "my-truck" : fileStem({ name: given, variant: null }, "my-truck");
+    workbench.getState().openDocument({ document: named, file: `${stem}.json` });
     worksheetView.setState({ at: null, isFields: way === "scan" });
     goToStation("measure");
     scrollTo({ top: 0 });
@@ -66,6 +71,16 @@ function StartDialog() {
         With a tape, a plumb bob and a straightedge. What you have not read yet is taken from an assumed
         layout, drawn dashed and marked as assumed. The truck that is open now is kept under “Trucks”.
       </p>
+      <label className="start-name">
+        What is it called?{" "}
+        <input
+          type="text"
+          value={name}
+          maxLength={80}
+          placeholder="My truck"
+          onChange={(event) => setName(event.target.value)}
+        />
+      </label>
       <div className="start-choices">
         <WaySwitch label="Units" ways={UNITS} way={units} onChange={setUnits} />
         <WaySwitch label="Steering" ways={STEERING} way={steering} onChange={setSteering} />

@@ -1,7 +1,7 @@
 import "./worksheet.css";
 import "./worksheetList.css";
 import "./printedWorksheet.css";
-import { useEffect, useMemo } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { DEFAULT_NAME } from "../../../setup/types/defaults.ts";
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import {
@@ -57,6 +57,16 @@ export function WorksheetPanel() {
   const next = nextLine(states, index, "next");
   // After the last of a form the answer comes before what was skipped, once there is one.
   const isEnd = next === index ? state?.isRead === true : next < index && !isWaiting;
+  // Enter on the last reading leads to the way on, where there is an answer to go to.
+  const [isLastEntered, setLastEntered] = useState(false);
+  useEffect(() => {
+    if (!isLastEntered) return;
+    setLastEntered(false);
+    if (!isEnd || isWaiting) return;
+    const on = window.document.querySelector<HTMLElement>(".reading-next");
+    on?.focus({ preventScroll: true });
+    on?.scrollIntoView({ block: "center" });
+  }, [isLastEntered, isEnd, isWaiting]);
   return (
     <section data-board-undo="" className="setup worksheet" aria-labelledby="worksheet-title">
       <header className="setup-head">
@@ -74,20 +84,6 @@ export function WorksheetPanel() {
           )}
           {progressWords(progress, isWaiting)}
         </p>
-        {!isWaiting && (
-          <p className="worksheet-on">
-            {ON_FROM_HERE.map(([name, selector]) => (
-              <button
-                key={name}
-                type="button"
-                className="link-button"
-                onClick={() => jumpTo("choose", selector)}
-              >
-                {name}
-              </button>
-            ))}
-          </p>
-        )}
       </header>
       {state && (
         <Card
@@ -101,10 +97,25 @@ export function WorksheetPanel() {
           onGo={(way) => {
             if (way === "next" && backTo >= 0) goToLine(states[backTo]!.path);
             else if (way === "next" && isEnd) goToStation("clear");
+            else if (way === "next" && next === index) setLastEntered(true);
             else goToLine(states[nextLine(states, index, way)]!.path);
           }}
           onAgain={state.ask === null ? null : () => readAgain(state)}
         />
+      )}
+      {!isWaiting && (
+        <p className="worksheet-on">
+          {ON_FROM_HERE.map(([name, selector]) => (
+            <button
+              key={name}
+              type="button"
+              className="link-button"
+              onClick={() => jumpTo("choose", selector)}
+            >
+              {name}
+            </button>
+          ))}
+        </p>
       )}
       <ReadingsTold states={states} nameOf={nameOf} />
       <LineList states={states} shown={index} />

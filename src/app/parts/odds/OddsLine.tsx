@@ -16,8 +16,8 @@ import { useManyAnswers } from "../../work/useAnswer.ts";
 
 export type OddsLineProps = {
   truck: Truck;
-  /** What the truck is called, where there are two. */
-  letter: string;
+  /** What the truck is called; null = there is no other. */
+  letter: string | null;
 };
 
 /** The odds of a truck in a sentence or two, under their own sign; nothing where no number tells how well it is known. */
@@ -35,7 +35,8 @@ function Line({ truck, letter }: OddsLineProps) {
       <span className="odds-sign" aria-hidden="true">
         {LIKELY_SIGN}
       </span>{" "}
-      {letter} · {report ? keepTogether(oddsSentence(report)) : "Working out how likely that is…"}
+      {letter !== null && `${letter} · `}
+      {report ? keepTogether(oddsSentence(report, speech)) : "Working out how likely that is…"}
       {again !== null && ` ${keepTogether(again)}`}
     </p>
   );
@@ -57,7 +58,7 @@ export function useOdds(truck: Truck, isWanted = true): Odds {
   const shown = shownOf(truck);
   const questions = useMemo(() => [{ document: oddsDocument(shown) }], [shown]);
   const answered = useManyAnswers("odds", truck, questions, isWanted)[0] ?? null;
-  const speech = useMemo(() => ({ format, document: shown }), [format, shown]);
+  const speech = useMemo(() => ({ format, document: shown, setup: truck.setup }), [format, shown, truck]);
   return { answered, speech };
 }
 

@@ -38,7 +38,12 @@ function CounterButton() {
 /** Opens everything of a truck that is handed over on paper. */
 function PacketButton() {
   return (
-    <button type="button" className="button" onClick={() => openLayer("packet")}>
+    <button
+      type="button"
+      className="button"
+      title="Sheet, odds, what to change, alignment, limits, air, floor, map"
+      onClick={() => openLayer("packet")}
+    >
       Print packet
     </button>
   );

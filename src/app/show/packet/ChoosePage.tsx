@@ -21,7 +21,12 @@ import { Matters } from "../../choose/odds/OddsBody.tsx";
 import type { useOdds } from "../../parts/odds/OddsLine.tsx";
 import { keepTogether } from "../../words/keyWords.ts";
 
+/** The notes on odds that a person needs beside them; the others are on the page. */
+const TOLD_ON_PAPER = 2;
+
 type ChoosePageProps = {
+  /** What to change is told in any case, once it is worked out. */
+  isWhole: boolean;
   odds: ReturnType<typeof useOdds>;
   /** There are odds to be told, now or once they are worked out. */
   isToldOdds: boolean;
@@ -32,6 +37,7 @@ type ChoosePageProps = {
 
 /** How likely the truck clears, and the smallest changes that make it clear, least effort first; each where it is known. */
 export function ChoosePage({
+  isWhole,
   odds: { answered, speech },
   isToldOdds,
   changes: { answered: own, speech: ownSpeech },
@@ -41,19 +47,22 @@ export function ChoosePage({
   const again = odds && againSentence(odds, speech);
   const { format } = ownSpeech;
   const picked = chosen?.report.changes[chosen.at];
+  const rows = odds ? matterRows(odds, speech) : [];
   return (
     <>
       {odds ? (
         <>
           <p>
-            {LIKELY_SIGN} {keepTogether(oddsSentence(odds))}
+            {LIKELY_SIGN} {keepTogether(oddsSentence(odds, speech))}
           </p>
           {again !== null && <p>{keepTogether(again)}</p>}
-          <table>
-            <Matters rows={matterRows(odds, speech)} />
-          </table>
+          {rows.length > 0 && (
+            <table>
+              <Matters rows={rows} />
+            </table>
+          )}
           <p className="packet-caution">
-            {oddsNotes(odds, speech).join(" ")} {LIKELY_CAUTION}
+            {oddsNotes(odds, speech).slice(0, TOLD_ON_PAPER).join(" ")} {LIKELY_CAUTION}
           </p>
         </>
       ) : (
@@ -71,10 +80,14 @@ export function ChoosePage({
           <Changes report={chosen.report} speech={{ ...chosen.speech, format }} chosen={picked} />
         </>
       )}
-      {own.answer && (
+      {(own.answer !== null || isWhole) && (
         <>
           <h3>{chosen ? AS_IT_IS : "What to change"}</h3>
-          <Changes report={own.answer} speech={ownSpeech} />
+          {own.answer ? (
+            <Changes report={own.answer} speech={ownSpeech} />
+          ) : (
+            <p>{own.failure ?? STILL_WORKING}</p>
+          )}
         </>
       )}
     </>

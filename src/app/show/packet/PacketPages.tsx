@@ -37,21 +37,26 @@ export type PacketPagesProps = {
   truck: Truck;
   /** Told once every page has its answer. */
   onReady?: () => void;
+  /** What to change is looked for too, a long search. Default false: it is told where somebody had it looked for. */
+  isWhole?: boolean;
 };
 
 /** Everything of a truck that is handed over on paper, a page each, with nothing on it that is a control. */
-export function PacketPages({ truck, onReady }: PacketPagesProps) {
+export function PacketPages({ truck, onReady, isWhole = false }: PacketPagesProps) {
   const { setup } = truck;
   const comparison = useComparison();
   const { shop } = useSheetFields();
   const limits = useAnswer("limits", isLimited(truck) ? truck : null);
   const map = useAnswer("map", truck);
-  // What the odds are is told at the counter too where numbers tell how well they are known; changes, a long search, are told where
-  // somebody had them looked for.
+  // What the odds are is told at the counter too where numbers tell how well they are known.
   const odds = useOdds(truck, tellsWithin(truck));
-  const changes = useChanges(truck, false);
+  const changes = useChanges(truck, isWhole);
   const chosen = useChosen();
-  const isWaitedFor = tellsWithin(truck) ? [limits, map, odds.answered] : [limits, map];
+  const isWaitedFor = [
+    ...[limits, map],
+    ...(tellsWithin(truck) ? [odds.answered] : []),
+    ...(isWhole ? [changes.answered] : []),
+  ];
   const isReady =
     comparison !== null &&
     toldOf(comparison).every(({ answer }) => answer.report !== null || answer.failure !== null) &&
@@ -61,6 +66,7 @@ export function PacketPages({ truck, onReady }: PacketPagesProps) {
   }, [isReady, onReady]);
   const name = truckTitle(truck, comparison);
   const isChosen =
+    isWhole ||
     tellsWithin(truck) ||
     chosen !== null ||
     odds.answered?.answer != null ||
@@ -98,7 +104,13 @@ export function PacketPages({ truck, onReady }: PacketPagesProps) {
       )}
       {isChosen && (
         <PacketPage page="choose" truck={name}>
-          <ChoosePage odds={odds} isToldOdds={tellsWithin(truck)} changes={changes} chosen={chosen} />
+          <ChoosePage
+            isWhole={isWhole}
+            odds={odds}
+            isToldOdds={tellsWithin(truck)}
+            changes={changes}
+            chosen={chosen}
+          />
         </PacketPage>
       )}
     </div>

@@ -1,5 +1,4 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { CHOOSE_PAGE_NOTE } from "../../../studies/wording/packetTexts.ts";
 import { CloseButton, LayerDialog } from "../../parts/LayerDialog.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { PacketPages } from "./PacketPages.tsx";
@@ -24,7 +23,8 @@ export function PacketView({ truck }: { truck: Truck }) {
     <LayerDialog name="packet" labelledBy="packet-title">
       <header className="layer-head">
         <h2 id="packet-title" className="layer-title">
-          Print packet <small>sheet, alignment, limits, air, floor, map; Letter or A4</small>
+          Print packet{" "}
+          <small>sheet, odds, what to change, alignment, limits, air, floor, map; Letter or A4</small>
         </h2>
         <span role="status">{isReady ? "" : "Working out every page…"}</span>
         <button type="button" className="button sheet-print" onClick={() => window.print()}>
@@ -32,9 +32,8 @@ export function PacketView({ truck }: { truck: Truck }) {
         </button>
         <CloseButton name="packet" />
       </header>
-      <p className="packet-note">{CHOOSE_PAGE_NOTE}</p>
       <div className="packet-preview">
-        <PacketPages truck={truck} onReady={ready} />
+        <PacketPages truck={truck} onReady={ready} isWhole />
       </div>
     </LayerDialog>
   );

@@ -1,7 +1,7 @@
 import { type RefObject, useLayoutEffect, useMemo, useRef } from "react";
 import { answerState } from "../../../studies/doubts/doubt.ts";
 import { answerSentence } from "../../../studies/wording/answerWords.ts";
-import { codeText } from "../../../studies/wording/packetTexts.ts";
+import { codeText, sheetKey } from "../../../studies/wording/packetTexts.ts";
 import { aboveTitle, frontTitle, gapNote } from "../../../studies/wording/pictureTexts.ts";
 import { verdictSentence } from "../../../studies/wording/verdictSentence.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
@@ -92,18 +92,28 @@ export function SheetPage({ comparison }: SheetPageProps) {
       <div className="sheet-told">
         <section className="sheet-answers" aria-label="Answers">
           {told.map((contender) => (
-            <SheetAnswer key={contender.letter} contender={contender} format={format} />
+            <SheetAnswer
+              key={contender.letter}
+              contender={contender}
+              isAlone={told.length === 1}
+              format={format}
+            />
           ))}
           {told.map(({ letter, truck }) =>
             letter === "B" && comparison.isWhatIf ? null : (
-              <OddsLine key={letter} truck={truck} letter={letter} />
+              <OddsLine key={letter} truck={truck} letter={told.length === 1 ? null : letter} />
             ),
           )}
           <CutShort study="nearest" of={told.map(({ check }) => check)} />
           <CutShort study="ways" of={told.map(({ heights }) => heights)} />
           {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}
         </section>
-        {scanned !== null && <QrCode text={scanned} label={codeText(scanned.length, MOST_SCANNED)} />}
+        {scanned !== null && (
+          <figure className="sheet-code">
+            <QrCode text={scanned} label={codeText(scanned.length, MOST_SCANNED, told.length)} />
+            <figcaption>{codeText(scanned.length, MOST_SCANNED, told.length)}</figcaption>
+          </figure>
+        )}
       </div>
       <div className="sheet-pictures">
         {(
@@ -129,8 +139,8 @@ export function SheetPage({ comparison }: SheetPageProps) {
       </div>
       <SheetTable told={told} stances={comparison.stances} format={format} />
       <p className="sheet-key">
-        A is drawn solid, B dashed; below the front view are their hub-face distances. As measured is the
-        height the truck was measured at, travel 0. {link?.ok && codeText(link.url.length, MOST_SCANNED)}
+        {sheetKey(told.length)}
+        {link?.ok && scanned === null && ` ${codeText(link.url.length, MOST_SCANNED)}`}
       </p>
       <Cautions />
       <p className="sheet-codes">
@@ -140,8 +150,15 @@ export function SheetPage({ comparison }: SheetPageProps) {
   );
 }
 
+type SheetAnswerProps = {
+  contender: Contender;
+  /** No other truck is told of: it needs no letter. */
+  isAlone: boolean;
+  format: LengthFormat;
+};
+
 /** One truck's answer in words, under its conditions, with what is in doubt of it. */
-function SheetAnswer({ contender, format }: { contender: Contender; format: LengthFormat }) {
+function SheetAnswer({ contender, isAlone, format }: SheetAnswerProps) {
   const { letter, name, answer, doubts, truck } = contender;
   const { report } = answer;
   const state = report && answerState(report, doubts);
@@ -149,7 +166,8 @@ function SheetAnswer({ contender, format }: { contender: Contender; format: Leng
     <>
       <p>
         <strong>
-          {letter} · {name}:
+          {isAlone ? "" : `${letter} · `}
+          {name}:
         </strong>{" "}
         {report && state
           ? keepTogether(answerSentence(verdictSentence(report, truck.model, format), state, doubts))
