@@ -54,11 +54,13 @@ export function labelKeeper(): (
     const marks = wanted.map(({ mark }) => mark);
     const widths = wanted.map(({ width }) => width);
     const found = placeLabels(marks, widths, room, before);
-    stood = new Map(
-      wanted.flatMap(({ key, role, mark }, i): [string, Stood][] =>
+    // One that is not told for a moment, while a truck is checked anew, comes back where it stood.
+    stood = new Map([
+      ...(isSameEye ? stood : []),
+      ...wanted.flatMap(({ key, role, mark }, i): [string, Stood][] =>
         found[i] ? [role ?? key, key].map((one) => [one, { at: found[i]!, mark }]) : [],
       ),
-    );
+    ]);
     seen = eye;
     return found;
   };

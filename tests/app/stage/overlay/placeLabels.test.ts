@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { labelKeeper } from "../../../../src/app/stage/overlay/labelKeeper.ts";
 import { doCross, placeLabels } from "../../../../src/app/stage/overlay/placeLabels.ts";
 
 const HEIGHT = 20;
@@ -104,5 +105,21 @@ describe("labels on the picture", () => {
     const [moved] = placeLabels([mark], [90], { ...room, handles: [before] }, [before]);
     expect(moved).toEqual(placeLabels([mark], [90], room)[0]);
     expect(placeLabels([{ x: 60, y: 20 }], [90], room, [before])).not.toEqual([before]);
+  });
+
+  it("come back where they stood when they were not told for a moment, and another of the same role stands there too", () => {
+    const place = labelKeeper();
+    const room = { width: 1000, height: 400 };
+    const eye = [{ x: 0, y: 0 }];
+    const lip = { key: "left fender lip", role: "worst", mark: { x: 400, y: 200 }, width: 90 };
+    const [first] = place([lip], room, eye);
+    place([], room, eye);
+    const moved = { ...lip, mark: { x: 440, y: 230 } };
+    expect(place([moved], room, eye)).toEqual([first]);
+    expect(place([{ ...moved, key: "right frame rail" }], room, eye)).toEqual([first]);
+    // Without the role, and seen from elsewhere, it gets a place of its own.
+    expect(place([{ key: "left caliper", mark: moved.mark, width: 90 }], room, eye)).not.toEqual([first]);
+    place([], room, [{ x: 5, y: 0 }]);
+    expect(place([moved], room, [{ x: 5, y: 0 }])).not.toEqual([first]);
   });
 });
