@@ -20,6 +20,7 @@ export function SteerControl() {
   return (
     <Scale
       label="Steering"
+      hint="in % of full lock"
       value={steer}
       min={-1}
       max={1}

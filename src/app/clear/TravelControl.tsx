@@ -26,6 +26,7 @@ export function TravelControl({ setup }: TravelControlProps) {
   return (
     <Scale
       label="Travel"
+      hint="bump: wheel up, truck low"
       value={travel}
       min={droop}
       max={bump}

@@ -17,6 +17,8 @@ export type ScaleEnd = {
 
 export type ScaleProps = {
   label: string;
+  /** What its words mean, beside the label as far as there is room. */
+  hint: string;
   /** In the unit of min, max and step. */
   value: number;
   min: number;
@@ -45,6 +47,7 @@ export type ScaleProps = {
 export function Scale(props: ScaleProps) {
   const {
     label,
+    hint,
     value,
     min,
     max,
@@ -84,9 +87,12 @@ export function Scale(props: ScaleProps) {
   return (
     <div className="scale">
       <div className="scale-head">
-        <label htmlFor={id} className="label">
-          {label}
-        </label>
+        <span className="scale-label">
+          <label htmlFor={id} className="label">
+            {label}
+          </label>
+          <small>{hint}</small>
+        </span>
         <output htmlFor={id} className="scale-readout">
           {readout}
         </output>

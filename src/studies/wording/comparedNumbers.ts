@@ -103,3 +103,10 @@ export function differenceText(
   if (/^−?0(\.0+)?(°| )/.test(text)) return "";
   return `(${value > first ? "+" : ""}${text})`;
 }
+
+/** What a tire given by its size measures on the truck's rim, and why: the size alone has another width. "" = given otherwise. */
+export function tireSentence({ setup, tire }: Model, format: LengthFormat): string {
+  if (setup.tire.kind !== "size") return "";
+  const text = (mm: number) => lengthText(mm, format);
+  return `On this rim, ${text(setup.wheel.rimWidth)} wide: section width ${text(tire.sectionWidth)}, diameter ${text(2 * tire.freeRadius)}. A wider rim spreads a tire by 0.4 of what it is wider.`;
+}

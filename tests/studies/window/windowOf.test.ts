@@ -234,6 +234,14 @@ describe("what ends a search for a window", () => {
   });
 });
 
+it("looks at no section width under the rim's: the beads stand as far apart as its flanges", () => {
+  const { subject } = windowSubject("half-ton-on-air.json");
+  const { from, now } = found(subject, "tire.sectionWidth", { budget: stepBudget(1) });
+  expect(from).toBeCloseTo(subject.setup.wheel.rimWidth, 2);
+  expect(now - from).toBeGreaterThan(0);
+  expect(found(subject, "tire.sectionWidth", { budget: stepBudget(1), from: 150 }).from).toBe(150);
+});
+
 it("an empty window that the time cut short says of no gap that the field does not change it, unless it does not", () => {
   const { subject } = windowSubject("ordered-knuckle.json");
   const unmovedOf = ({ closedBy }: FieldWindow) =>

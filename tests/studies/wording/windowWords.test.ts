@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { FieldWindow, Fit, SetBy } from "../../../src/studies/window/windowTypes.ts";
+import { tireSentence } from "../../../src/studies/wording/comparedNumbers.ts";
 import { windowSentences } from "../../../src/studies/wording/windowWords.ts";
 import { windowSubject } from "../window/windowSubject.ts";
 
@@ -30,7 +31,25 @@ function told(fit: Fit, units: "in" | "mm" = "in"): readonly string[] {
   return windowSentences(window(fit), { model, format: { units, fraction: 16 }, document: subject.document });
 }
 
+it("a tire's size is told with what it measures on the rim, whose width spreads it", () => {
+  // 235 mm and 0.4 of what the rim is wider than 0.7 of that (UN R30, par. 6.1.1.1): 250.5 mm on 8 in.
+  expect(tireSentence(model, { units: "mm" })).toMatch(
+    /^On this rim, 203.2 mm wide: section width 250.5 mm, /,
+  );
+});
+
 describe("the sentences of a window", () => {
+  it("call the gap of an empty one that of the best value, unless no value moves it", () => {
+    const by = { ...PART, gap: -3.2 } as Extract<SetBy, { kind: "part" }>;
+    const closed = (isUnmoved: boolean) =>
+      windowSentences(
+        { ...window(), closedBy: [{ by, isUnmoved }] },
+        { model, format: { units: "in", fraction: 16 }, document: subject.document },
+      )[1];
+    expect(closed(false)).toMatch(/, still rubbing by 1\/8 in at the best value\.$/);
+    expect(closed(true)).toMatch(/, rubbing by 1\/8 in; the hub-face distance does not change that/);
+  });
+
   it("say that something is too near beyond an end only where something sets it", () => {
     const proven = (fromSetBy: SetBy, toSetBy: SetBy) =>
       told({ from: 120, to: 170, fromSetBy, toSetBy }).at(-1);

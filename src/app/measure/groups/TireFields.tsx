@@ -1,8 +1,9 @@
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
+import { tireSentence } from "../../../studies/wording/comparedNumbers.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
-import { truckOnBoard, useWorkbench } from "../../state/useWorkbench.ts";
+import { truckOnBoard, useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { FieldRow } from "../fields/FieldRow.tsx";
 import { WaySwitch } from "../fields/WaySwitch.tsx";
@@ -39,6 +40,7 @@ export function TireFields({ truck }: TireFieldsProps) {
       <WaySwitch label="Given by" ways={WAYS} way={way} onChange={give} />
       {way === "diameter" && <FieldRows of={TIRE} keys={["diameter", "sectionWidth", "treadWidth"]} />}
       {(way === "size" || way === null) && <FieldRow path={["tire", "size"]} />}
+      <TireNote />
       {way === "profile" && (
         <PointList
           path={["tire", "profile"]}
@@ -51,4 +53,11 @@ export function TireFields({ truck }: TireFieldsProps) {
       <AnyFields path={TIRE} except={DRAWN_UP} />
     </>
   );
+}
+
+/** What a size comes to on this rim, under it. */
+function TireNote() {
+  const format = useFormat();
+  const text = useWorkbench((s) => (s.truck ? tireSentence(s.truck.model, format) : ""));
+  return text === "" ? null : <p className="part-note">{text}</p>;
 }
