@@ -17,8 +17,10 @@ export type PlotProps = {
   isLow?: boolean;
 };
 
-/** px, of a low one. */
-const LOW = 156;
+/** px, of a low one; and where the curves stand under the picture alone, as `curveDock.css` has it. */
+const LOW = 178;
+const LOWEST = 156;
+const CRAMPED = "(min-width: 1181px) and (max-height: 1040px)";
 
 /** A plot as a drafter would ink it, with a larger one behind a press. */
 export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }: PlotProps) {
@@ -53,7 +55,7 @@ export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }
         at={at}
         format={format}
         labelledBy={`${id}-title`}
-        heightFor={(width) => (isLow ? LOW : Math.round(Math.min(260, Math.max(190, 0.58 * width))))}
+        heightFor={(width) => (isLow ? lowHeight() : Math.round(Math.min(260, Math.max(190, 0.58 * width))))}
         zoom={zoom}
         onZoom={setZoom}
         onGo={onGo}
@@ -72,3 +74,7 @@ export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }
     </figure>
   );
 });
+
+function lowHeight(): number {
+  return matchMedia(CRAMPED).matches ? LOWEST : LOW;
+}
