@@ -20,7 +20,7 @@ export function SteerControl() {
   return (
     <Scale
       label="Steering"
-      hint="in % of full lock"
+      hint="% of lock"
       value={steer}
       min={-1}
       max={1}
