@@ -8,8 +8,11 @@ import { takePrintWish } from "./printWish.ts";
 export function PacketView({ truck }: { truck: Truck }) {
   const [isReady, setReady] = useState(false);
   const isWished = useRef(false);
+  // Who pressed Ctrl+P waits for the print: what to change, a long search, is told then where it is known. null = not known yet.
+  const [isWhole, setWhole] = useState<boolean | null>(null);
   useEffect(() => {
     isWished.current = takePrintWish() || isWished.current;
+    setWhole(!isWished.current);
   }, []);
   const ready = useCallback(() => setReady(true), []);
   useEffect(() => {
@@ -33,7 +36,7 @@ export function PacketView({ truck }: { truck: Truck }) {
         <CloseButton name="packet" />
       </header>
       <div className="packet-preview">
-        <PacketPages truck={truck} onReady={ready} isWhole />
+        {isWhole !== null && <PacketPages truck={truck} onReady={ready} isWhole={isWhole} />}
       </div>
     </LayerDialog>
   );
