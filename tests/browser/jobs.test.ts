@@ -158,8 +158,8 @@ describe.each([
     expect(down.at).toBeGreaterThan(0);
     const low = Math.floor((down.at / MM_PER_INCH) * 16) / 16;
     const heard = await read(limitsShown(page).nth(2));
-    expect(heard).toMatch(/^to .* in (bump|droop), then fender lip/);
-    const [, whole, top, bottom] = /^to (?:(\d+) )?(?:(\d+)\/(\d+) )?in/.exec(heard)!;
+    expect(heard).toMatch(/^keeps 1\/4 in to .* in bump; touches past .* in bump: fender lip/);
+    const [, whole, top, bottom] = /touches past (?:(\d+) )?(?:(\d+)\/(\d+) )?in/.exec(heard)!;
     expect(Number(whole ?? 0) + Number(top ?? 0) / Number(bottom ?? 1)).toBe(low);
     await page.locator(".map").scrollIntoViewIfNeeded();
     await stageDrawn(page);

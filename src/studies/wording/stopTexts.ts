@@ -1,5 +1,5 @@
 import { formatAngle } from "../../units/angle.ts";
-import type { LengthFormat } from "../../units/formatLength.ts";
+import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { LimitBorder } from "../limits/limitBorders.ts";
 import { amountWords } from "./lengths.ts";
 import { limitMet, limitThing } from "./limitSentences.ts";
@@ -54,6 +54,28 @@ export function lowPanelText(stop: LowStop, format: LengthFormat): string {
         ? `nowhere: even at full droop ${name} touches, ${side} side`
         : `to ${low}, then ${name}, ${side} side`;
   }
+}
+
+/**
+ * The way down as far as the verdict calls it clear, and to where it ends: `keeps 1/4 in to 2 11/16 in bump; touches past
+ * 3 3/16 in bump: fender lip, left side`; the end alone where the allowance ends nothing before.
+ * @param kept ends where the allowance, mm, is no longer kept
+ */
+export function lowWayText(kept: LowStop, end: LowStop, allowance: number, format: LengthFormat): string {
+  const isTouch = end.stop === "touch";
+  const isStuck = end.isAlways || (isTouch && end.isNowhere && end.from < 0);
+  if (isStuck || kept.stop !== "touch" || (isTouch && kept.travel === end.travel))
+    return lowPanelText(end, format);
+  const asked = formatLength(allowance, format);
+  const part = isTouch && kept.name === end.name ? "" : ` (${kept.name}, ${kept.side} side)`;
+  const keeps = kept.isAlways
+    ? `never keeps ${asked}${part}`
+    : kept.isNowhere && kept.from < 0
+      ? `not even full droop keeps ${asked}${part}`
+      : `keeps ${asked} to ${travelText(kept.travel, format)}${part}`;
+  return isTouch
+    ? `${keeps}; touches past ${travelText(end.travel, format)}: ${end.name}, ${end.side} side`
+    : `${keeps}; ${lowPanelText(end, format)}`;
 }
 
 /** On the sheet: `to 31°, where the fender lip touches`. @param isBoth both ways alike: `to 31° either way, where …` */

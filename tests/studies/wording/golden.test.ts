@@ -68,7 +68,7 @@ import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
 import { rollSentences } from "../../../src/studies/wording/rollWords.ts";
 import { sheetRows } from "../../../src/studies/wording/sheetRows.ts";
 import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
-import { lowPanelText, steerPanelText } from "../../../src/studies/wording/stopTexts.ts";
+import { lowWayText, steerPanelText } from "../../../src/studies/wording/stopTexts.ts";
 import { sweepSentence } from "../../../src/studies/wording/sweepSentence.ts";
 import { unusualDoubts } from "../../../src/studies/wording/unusualReport.ts";
 import { toldEntry } from "../../../src/studies/wording/verdictFacts.ts";
@@ -191,7 +191,10 @@ function told(title: string, model: Model, looks: number | null): string {
         `right ${steerPanelText(steerStop(one.rightTurn.touch.either, one.travel, model))}`,
       );
   for (const way of lowestTravels(model, [0, 1], budget))
-    if (way.ok) say(`down ${lowPanelText(lowStop(way.touch, way.steer, model, format), format)}`);
+    if (way.ok) {
+      const [kept, end] = [way.allowance, way.touch].map((one) => lowStop(one, way.steer, model, format));
+      say(`down ${lowWayText(kept!, end!, allowance, format)}`);
+    }
   say(mapSentence(mapReportOf(model, { rows: 5, cols: 5, budget: counted(looks) }), model));
 
   head("Counter");

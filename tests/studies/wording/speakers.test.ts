@@ -5,6 +5,7 @@ import {
   borderCell,
   borderText,
   lowPanelText,
+  lowWayText,
   steerClauseOf,
   steerPanelText,
   steerSheetText,
@@ -70,6 +71,58 @@ describe.each(Object.entries(STOPS))("%s", (kind, stopped) => {
     const facts = stopFacts(stopped, stopped.at <= 0, null, model);
     const text = lowPanelText({ ...facts, travel: stopped.at * 50.8, from: 0 }, INCHES);
     expect(text).toMatch(stopped.stop === "end" ? /full bump/ : SIGNS[stopped.stop]);
+  });
+});
+
+describe("a way down at whose end less than the allowance is left", () => {
+  const low = (stop: Stop, from = 0) => ({
+    ...stopFacts(stop, stop.at <= from, null, model),
+    travel: stop.at,
+    from,
+  });
+  const kept = { ...touch, at: 50.8, gap: 6.3 };
+  it.each([
+    [
+      kept,
+      { ...touch, at: 76.2 },
+      "keeps 1/4 in to 2 in bump; touches past 3 in bump: fender lip, left side",
+    ],
+    [
+      { ...kept, part: "tie rod end" },
+      { ...touch, at: 76.2 },
+      "keeps 1/4 in to 2 in bump (tie rod end, left side); touches past 3 in bump: fender lip, left side",
+    ],
+    [kept, { stop: "end", at: 101.6 }, "keeps 1/4 in to 2 in bump (fender lip, left side); to full bump"],
+    [
+      kept,
+      { ...limit, name: "bump stop", at: 76.2 },
+      "keeps 1/4 in to 2 in bump (fender lip, left side); to 3 in bump, then bump stop",
+    ],
+    [
+      { ...kept, at: 0, together: true },
+      { stop: "end", at: 101.6 },
+      "never keeps 1/4 in (fender lip, left side); to full bump",
+    ],
+    [
+      { ...limit, name: "bump stop", at: 50.8 },
+      { ...limit, name: "bump stop", at: 50.8 },
+      "to 2 in bump, then bump stop",
+    ],
+  ] as const)("%o before %o", (first, end, text) => {
+    expect(lowWayText(low(first), low(end), 6.35, INCHES)).toBe(text);
+  });
+
+  it("and where it touches at every pose", () => {
+    const always = { ...touch, together: true } as const;
+    expect(lowWayText(low({ ...always, at: -95 }, -95), low({ ...always, at: 0 }), 6.35, INCHES)).toBe(
+      "nowhere: fender lip touches at every pose, left side",
+    );
+  });
+
+  it("and where the highest it rides is too near already", () => {
+    expect(lowWayText(low({ ...kept, at: -95 }, -95), low({ ...touch, at: 25.4 }), 6.35, INCHES)).toBe(
+      "not even full droop keeps 1/4 in; touches past 1 in bump: fender lip, left side",
+    );
   });
 });
 

@@ -2,13 +2,13 @@ import { useState } from "react";
 import type { TurnLimits } from "../../../studies/map/steerLimits.ts";
 import { endsTravels } from "../../../studies/map/wayEnds.ts";
 import { nameOfHeight } from "../../../studies/wording/poseWords.ts";
-import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
-import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
+import { steerStop } from "../../../studies/wording/stopFacts.ts";
+import { steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { GoTo, UNREACHED } from "./MapLimits.tsx";
+import { GoTo, lowestText, UNREACHED } from "./MapLimits.tsx";
 
 /** How far it steers at each stance and at both ends of travel, how low it goes at each full lock; each can be gone to. */
 export function MapEnds({ truck }: { truck: Truck }) {
@@ -56,7 +56,7 @@ function Ends({ truck }: { truck: Truck }) {
                   "…"
                 ) : way.ok ? (
                   <GoTo travel={way.touch.either.at} steer={way.steer}>
-                    {lowPanelText(lowStop(way.touch, way.steer, model, format), format)}
+                    {lowestText(way, model, format)}
                   </GoTo>
                 ) : (
                   UNREACHED

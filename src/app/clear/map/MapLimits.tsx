@@ -1,6 +1,9 @@
 import type { ReactNode } from "react";
+import type { LowestTravels } from "../../../studies/map/lowestTravels.ts";
+import type { Model } from "../../../studies/model/model.ts";
 import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
-import { lowPanelText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
+import { lowWayText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -36,7 +39,7 @@ export function MapLimits({ truck }: MapLimitsProps) {
     if (!lowering?.ok) return UNREACHED;
     return (
       <GoTo travel={lowering.touch.either.at} steer={lowering.steer}>
-        {lowPanelText(lowStop(lowering.touch, lowering.steer, model, format), format)}
+        {lowestText(lowering, model, format)}
       </GoTo>
     );
   };
@@ -48,11 +51,21 @@ export function MapLimits({ truck }: MapLimitsProps) {
         <dt>right</dt>
         <dd>{steering ? steers("rightTurn") : "…"}</dd>
         <dt>goes down</dt>
-        <dd>{lowering ? low() : "…"}</dd>
+        <dd className="map-low">{lowering ? low() : "…"}</dd>
       </dl>
       {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
     </>
   );
+}
+
+/** How low the truck goes at one steering angle: keeping the allowance, and before something touches. */
+export function lowestText(
+  { steer, touch, allowance }: LowestTravels,
+  model: Model,
+  format: LengthFormat,
+): string {
+  const [kept, end] = [allowance, touch].map((way) => lowStop(way, steer, model, format));
+  return lowWayText(kept!, end!, model.setup.allowance, format);
 }
 
 /** Where a way ends, in words; pressed, the truck goes there. */
