@@ -2,8 +2,7 @@ import "./docs.css";
 import { useLayoutEffect, useRef } from "react";
 import { createPortal } from "react-dom";
 import { Late, LateBody } from "../parts/late.tsx";
-import { PAGES } from "./docPages.ts";
-import { openDocs, useDocPlace } from "./reader.ts";
+import { FIRST_PAGE, openDocs, useDocPlace } from "./reader.ts";
 
 // Text and its parser are loaded where somebody reads.
 const DOC_PAGE = new LateBody(async () => (await import("./DocPage.tsx")).default);
@@ -23,18 +22,16 @@ function OpenReader() {
     <dialog ref={dialog} className="docs" aria-labelledby="docs-title" onClose={() => openDocs(null)}>
       <header className="docs-head">
         <h1 id="docs-title">Help</h1>
-        <label>
-          Page{" "}
-          <select value={at.page} onChange={(event) => openDocs({ page: event.target.value, anchor: null })}>
-            {PAGES.map(([page, title]) => (
-              <option key={page} value={page}>
-                {title}
-              </option>
-            ))}
-            {PAGES.every(([page]) => page !== at.page) && <option value={at.page}>{at.page}</option>}
-          </select>
-        </label>
-        <button type="button" className="button" onClick={() => dialog.current!.close()}>
+        {at.page !== FIRST_PAGE && (
+          <button
+            type="button"
+            className="button"
+            onClick={() => openDocs({ page: FIRST_PAGE, anchor: null })}
+          >
+            ← All help
+          </button>
+        )}
+        <button type="button" className="button docs-close" onClick={() => dialog.current!.close()}>
           ✕ Close
         </button>
       </header>

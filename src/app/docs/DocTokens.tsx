@@ -127,7 +127,8 @@ function Table({ token: { header, rows }, page }: { token: Tokens.Table; page: s
   );
 }
 
-function DocLink({ href, page, children }: { href: string; page: string; children: ReactNode }) {
+/** A link of a page: into the documents, or away from them. @param page the one it stands on */
+export function DocLink({ href, page, children }: { href: string; page: string; children: ReactNode }) {
   const place = placeOfLink(href, page);
   if (place === null)
     return (

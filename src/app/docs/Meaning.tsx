@@ -1,7 +1,7 @@
 import "./meaning.css";
 import { useEffect, useState } from "react";
 import { definitionIn, pageText } from "./docPages.ts";
-import { openDocs } from "./reader.ts";
+import { anchorOf, openDocs } from "./reader.ts";
 
 /** What a result means, behind a “?” beside its name: the line that the definitions have of it. @param of as they name it */
 export function Meaning({ of }: { of: string }) {
@@ -19,7 +19,7 @@ export function Meaning({ of }: { of: string }) {
           <button
             type="button"
             className="small-button"
-            onClick={() => openDocs({ page: "definitions", anchor: null })}
+            onClick={() => openDocs({ page: "definitions", anchor: anchorOf(of) })}
           >
             All definitions
           </button>

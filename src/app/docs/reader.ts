@@ -7,6 +7,9 @@ export interface DocPlace {
   readonly anchor: string | null;
 }
 
+/** The page that lists the others. */
+export const FIRST_PAGE = "first";
+
 const reader = createStore<{ readonly at: DocPlace | null }>()(() => ({ at: null }));
 
 /** Opens the documents at a place; null closes them. */

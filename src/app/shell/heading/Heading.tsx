@@ -1,5 +1,5 @@
 import "./heading.css";
-import { openDocs } from "../../docs/reader.ts";
+import { FIRST_PAGE, openDocs } from "../../docs/reader.ts";
 import { LateBody, LateExtra } from "../../parts/late.tsx";
 import { useCanRedo, useCanUndo } from "../../state/documentUse.ts";
 import { isDirty } from "../../state/selectors.ts";
@@ -48,7 +48,7 @@ export function Heading({ truck }: { truck: Truck | null }) {
         <button
           type="button"
           className="button heading-help"
-          onClick={() => openDocs({ page: "definitions", anchor: null })}
+          onClick={() => openDocs({ page: FIRST_PAGE, anchor: null })}
         >
           Help
         </button>
