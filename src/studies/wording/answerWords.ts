@@ -47,22 +47,19 @@ export function answerSentence(sentence: string, state: AnswerState, doubts: rea
 }
 
 /**
- * A sentence of several trucks' clauses, each under the condition that nothing in doubt of its truck is wrong; one that
- * they all share is said once, in front. @param sentence makes it of the clauses @param doubts of each clause, in order
+ * Under what all that is said of trucks side by side holds, once for all of it: `All that is said here holds only if the
+ * example's numbers are this truck's.`; where it is not one condition for all, a line of each truck in doubt.
+ * @param told each truck's letter and what is in doubt of it, in order
  */
-export function conditionedSentence(
-  clauses: readonly string[],
-  doubts: readonly (readonly Doubt[])[],
-  sentence: (clauses: readonly string[]) => string,
-): string {
-  const conditions = doubts.map(conditionWords);
-  const shared = conditions.every((words) => words === conditions[0]) ? (conditions[0] ?? "") : "";
-  if (shared !== "") {
-    const whole = sentence(clauses);
-    return `If ${shared}: ${whole.charAt(0).toLowerCase()}${whole.slice(1)}`;
-  }
-  return sentence(
-    clauses.map((clause, i) => (conditions[i] === "" ? clause : `if ${conditions[i]}, ${clause}`)),
+export function conditionLines(
+  told: readonly { readonly letter: string; readonly doubts: readonly Doubt[] }[],
+): readonly string[] {
+  const conditions = told.map(({ doubts }) => conditionWords(doubts));
+  const [shared = ""] = conditions;
+  if (shared !== "" && conditions.every((words) => words === shared))
+    return [`All that is said here holds only if ${shared}.`];
+  return conditions.flatMap((words, i) =>
+    words === "" ? [] : [`What is said of ${told[i]!.letter} holds only if ${words}.`],
   );
 }
 

@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { answerState, type Doubt } from "../../../src/studies/doubts/doubt.ts";
-import { answerHeadline, answerSentence, answerWord } from "../../../src/studies/wording/answerWords.ts";
+import {
+  answerHeadline,
+  answerSentence,
+  answerWord,
+  conditionLines,
+} from "../../../src/studies/wording/answerWords.ts";
 
 const unusual: Doubt = {
   kind: "unusual",
@@ -47,6 +52,23 @@ describe("an answer with inputs in doubt", () => {
     expect([answerHeadline("fromExample"), answerWord("fromExample")]).toEqual([
       "The example clears",
       "the example clears",
+    ]);
+  });
+
+  it("is put under its conditions once for all that is said of trucks side by side", () => {
+    const lines = (a: readonly Doubt[], b: readonly Doubt[]) =>
+      conditionLines([
+        { letter: "A", doubts: a },
+        { letter: "B", doubts: b },
+      ]);
+    expect(lines([], [])).toEqual([]);
+    expect(lines([example], [example])).toEqual([
+      "All that is said here holds only if the example's numbers are this truck's.",
+    ]);
+    expect(lines([], [unusual])).toEqual(["What is said of B holds only if what is unusual is right."]);
+    expect(lines([example], [unusual, example])).toEqual([
+      "What is said of A holds only if the example's numbers are this truck's.",
+      "What is said of B holds only if what is unusual is right and the example's numbers are this truck's.",
     ]);
   });
 });

@@ -22,7 +22,7 @@ import {
   answerHeadline,
   answerSentence,
   answerWord,
-  conditionedSentence,
+  conditionLines,
   cutShortSentence,
   needCount,
 } from "../../../src/studies/wording/answerWords.ts";
@@ -204,11 +204,7 @@ function told(title: string, model: Model, looks: number | null): string {
     const way = steeringFacts(steering[at]!, height, model, format);
     const clause = steerClause("a", way, model, format);
     say(`${name}: card “${card}”`);
-    say(
-      conditionedSentence([clause], [doubts], (clauses) =>
-        steerSentence(travel, model, clauses, [way], format),
-      ),
-    );
+    say(steerSentence(travel, model, [clause], [way], format));
     const stands = height === null;
     const telling = tellingPose(stands ? [{ model, steering: steering[at]! }] : [], travel);
     const pose = solvePose(model.frontEnd, travel, telling.steer);
@@ -218,6 +214,7 @@ function told(title: string, model: Model, looks: number | null): string {
     say(frontTitle(travel, model, format), aboveTitle(telling, travel, model), gapNote([pictured]));
     say(pictureWords(pictured, format));
   });
+  say(...conditionLines([{ letter: "A", doubts }]));
   say(rangeSentence([rangeClause("a", report, model, format)]));
   const half = halfTrack(model);
   if (half !== null) say(outSentence(["a", "b"], [half, half - 25.4], format));

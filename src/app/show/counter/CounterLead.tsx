@@ -1,5 +1,5 @@
 import "./variantChoices.css";
-import { conditionedSentence } from "../../../studies/wording/answerWords.ts";
+import { conditionLines } from "../../../studies/wording/answerWords.ts";
 import { cardComesTo, cardPlace } from "../../../studies/wording/cardPlace.ts";
 import { cardFacts, cardText } from "../../../studies/wording/counterFacts.ts";
 import { SAME_TRUCK, whyWords } from "../../../studies/wording/whyWords.ts";
@@ -38,23 +38,20 @@ export function CounterLead({ comparison, window }: CounterLeadProps) {
       </div>
       <div className="counter-why">
         {isSame && <p className="counter-same">{SAME_TRUCK}</p>}
-        {words && (
-          <p>
-            {keepTogether(
-              conditionedSentence([words.why], [told.at(-1)?.doubts ?? []], ([why]) => why ?? ""),
-            )}
-          </p>
-        )}
+        {words && <p>{keepTogether(words.why)}</p>}
         {words?.downsides.map((line) => (
           <p key={line} className="counter-downside">
             {keepTogether(line)}
           </p>
         ))}
       </div>
-      {isAlike && (
+      {isDoubted && (
         <div className="counter-both">
-          <p>A and B alike:</p>
-          <DoubtNotes doubts={told[0]!.doubts} />
+          {isAlike && <p>A and B alike:</p>}
+          {isAlike && <DoubtNotes doubts={told[0]!.doubts} />}
+          {conditionLines(told).map((line) => (
+            <p key={line}>{line}</p>
+          ))}
         </div>
       )}
     </div>

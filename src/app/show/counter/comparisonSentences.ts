@@ -1,4 +1,3 @@
-import { conditionedSentence } from "../../../studies/wording/answerWords.ts";
 import {
   halfTrack,
   outSentence,
@@ -20,13 +19,12 @@ export interface ComparisonSentences {
   readonly range: string | null;
 }
 
-/** The three sentences of a comparison. Two that are one and the same truck are told of once. */
+/** The three sentences of a comparison, which hold under its `conditionLines`; two that are one truck are told of once. */
 export function comparisonSentences(comparison: Comparison): ComparisonSentences {
   const { first, second, stances, travel, format } = comparison;
   const told = toldOf(comparison);
   const at = stances.findIndex((stance) => stance.travel === travel);
   const [a, b] = told.map(({ truck }) => halfTrack(truck.model));
-  const doubts = told.map((one) => one.doubts);
   const steering = told.flatMap((one) => steeringFactsOf(one, at, format) ?? []);
   const steers = steering.map((facts, i) => steerClause(told[i]!.name, facts, told[i]!.truck.model, format));
   const ranges = told.flatMap(({ name, truck, answer }) =>
@@ -39,13 +37,8 @@ export function comparisonSentences(comparison: Comparison): ComparisonSentences
       first && second && told.length === 2 && typeof a === "number" && typeof b === "number"
         ? outSentence([first.name, second.name], [a, b], format)
         : null,
-    steer:
-      model && isAll(steers)
-        ? conditionedSentence(steers, doubts, (clauses) =>
-            steerSentence(travel, model, clauses, steering, format),
-          )
-        : null,
-    range: isAll(ranges) ? conditionedSentence(ranges, doubts, rangeSentence) : null,
+    steer: model && isAll(steers) ? steerSentence(travel, model, steers, steering, format) : null,
+    range: isAll(ranges) ? rangeSentence(ranges) : null,
   };
 }
 

@@ -1,6 +1,6 @@
 import { type RefObject, useLayoutEffect, useMemo, useRef } from "react";
 import { answerState } from "../../../studies/doubts/doubt.ts";
-import { answerSentence } from "../../../studies/wording/answerWords.ts";
+import { answerHeadline, conditionLines } from "../../../studies/wording/answerWords.ts";
 import { codeText, sheetKey } from "../../../studies/wording/packetTexts.ts";
 import { aboveTitle, frontTitle, gapNote } from "../../../studies/wording/pictureTexts.ts";
 import { verdictSentence } from "../../../studies/wording/verdictSentence.ts";
@@ -9,6 +9,7 @@ import { Cautions } from "../../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
 import { OddsLine } from "../../parts/odds/OddsLine.tsx";
+import { StateMark } from "../../parts/StateMark.tsx";
 import { keepTogether } from "../../words/keyWords.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { picturesOf } from "../counter/pictures.ts";
@@ -106,7 +107,9 @@ export function SheetPage({ comparison }: SheetPageProps) {
           )}
           <CutShort study="nearest" of={told.map(({ check }) => check)} />
           <CutShort study="ways" of={told.map(({ heights }) => heights)} />
-          {[out, steer].map((text) => text && <p key={text}>{keepTogether(text)}</p>)}
+          {[out, steer, ...conditionLines(told)].map(
+            (text) => text && <p key={text}>{keepTogether(text)}</p>,
+          )}
         </section>
         {scanned !== null && (
           <figure className="sheet-code">
@@ -157,7 +160,7 @@ type SheetAnswerProps = {
   format: LengthFormat;
 };
 
-/** One truck's answer in words, under its conditions, with what is in doubt of it. */
+/** One truck's answer in words, behind its mark where it is withheld, with what is in doubt of it. */
 function SheetAnswer({ contender, isAlone, format }: SheetAnswerProps) {
   const { letter, name, answer, doubts, truck } = contender;
   const { report } = answer;
@@ -169,9 +172,12 @@ function SheetAnswer({ contender, isAlone, format }: SheetAnswerProps) {
           {isAlone ? "" : `${letter} · `}
           {name}:
         </strong>{" "}
-        {report && state
-          ? keepTogether(answerSentence(verdictSentence(report, truck.model, format), state, doubts))
-          : "checking…"}
+        {state && doubts.some(({ kind }) => kind === state) && (
+          <strong>
+            <StateMark word={state} /> {answerHeadline(state)}.{" "}
+          </strong>
+        )}
+        {report ? keepTogether(verdictSentence(report, truck.model, format)) : "checking…"}
       </p>
       <DoubtNotes doubts={doubts} />
     </>
