@@ -195,7 +195,7 @@ describe("the salesperson", () => {
     await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
     await counterView(page).getByRole("button", { name: "aired out" }).click();
     const told = await counterWords(page);
-    expect(told).toContain('at the "aired out" stance');
+    expect(told).toContain('At the "aired out" stance');
     expect(told).toMatch(/the current truck sit [\d/ ]+ in farther out per side than those of "steeper pin"/);
     expect(told).toMatch(/meets the fender lip at \d+° of steer/);
     await shot(page, "job-salesperson");
