@@ -41,7 +41,7 @@ export {
   suspensionRow,
 } from "../studies/curves/suspensionRow.ts";
 export { type WholeSweep, wholeSweep } from "../studies/curves/wholeSweep.ts";
-export { type CutEnd, type CutPiece, cutPieces } from "../studies/drawings/cutPieces.ts";
+export { type CutEnd, type CutList, type CutPiece, cutListOf } from "../studies/drawings/cutPieces.ts";
 export { type DrawingAsk, type ShopDrawings, shopDrawings } from "../studies/drawings/shopDrawings.ts";
 export type { ShopFile } from "../studies/drawings/shopFile.ts";
 export { trimFiles } from "../studies/drawings/trimPattern.ts";

@@ -62,9 +62,11 @@ describe("drawings at Build", () => {
     const { page, fold } = await withDrawings();
     const [download] = await Promise.all([
       page.waitForEvent("download"),
-      fold.getByRole("button", { name: "Save plate-caliper-bracket.dxf" }).click(),
+      fold
+        .getByRole("button", { name: "Save half-ton-on-a-tubular-knuckle-plate-caliper-bracket.dxf" })
+        .click(),
     ]);
-    expect(download.suggestedFilename()).toBe("plate-caliper-bracket.dxf");
+    expect(download.suggestedFilename()).toBe("half-ton-on-a-tubular-knuckle-plate-caliper-bracket.dxf");
     const pieces: Buffer[] = [];
     for await (const piece of await download.createReadStream()) pieces.push(piece as Buffer);
     const text = Buffer.concat(pieces).toString("latin1");

@@ -2,34 +2,27 @@ import type { Setup } from "../../setup/types/types.ts";
 import type { WrittenSheet } from "../../studies/documents/sheetJson.ts";
 import type { ShopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { cutFormat, DRAWING_CAUTIONS, unwrittenSentence } from "../../studies/wording/drawingWords.ts";
-import { CUT_LIST_NOTES, cutRows, endRemarks } from "../../studies/wording/pieceWords.ts";
+import { CUT_LIST_NOTES, cutRemarks, cutRows } from "../../studies/wording/pieceWords.ts";
 import { heading, textTable } from "./textTable.ts";
 
 /** What was written and the cut list, as a person reads it. */
 export function sheetTable(
-  { pieces, unwritten }: ShopDrawings,
+  { cutList, unwritten }: ShopDrawings,
   written: readonly WrittenSheet[],
   setup: Setup,
 ): string {
   const format = cutFormat(setup.units);
-  const { header, rows } = cutRows(pieces, format);
+  const { header, rows } = cutRows(cutList, format);
   const list = textTable(
     header.map((one) => ({ header: one, align: "left" as const })),
     rows,
   );
-  const remarks = pieces.flatMap((piece) =>
-    piece.ends.flatMap((end) => endRemarks(end, format).map((text) => `${piece.name}: ${text}\n`)),
-  );
+  const remarks = cutRemarks(cutList, format).map((text) => `${text}\n`);
   const notes = [...CUT_LIST_NOTES, unwrittenSentence(unwritten), ...DRAWING_CAUTIONS]
     .filter((text) => text !== "")
     .map((text) => `${text}\n`)
     .join("");
-  return [
-    `${heading(setup)}\n`,
-    writtenTable(written),
-    ...(pieces.length > 0 ? [list] : []),
-    remarks.join("") + notes,
-  ].join("\n");
+  return [`${heading(setup)}\n`, writtenTable(written), list, remarks.join("") + notes].join("\n");
 }
 
 /** Drawings that were written, a line each. */

@@ -12,7 +12,7 @@ export interface WrittenSheet extends ShopFile {
 
 /** What `sheet --json` prints: files with their kind, scale and paper, and the cut list; lengths in the file's units. */
 export function sheetJson(
-  { pieces, unwritten }: ShopDrawings,
+  { cutList, unwritten }: ShopDrawings,
   written: readonly WrittenSheet[],
   { paper, angle, kerf }: DrawingAsk,
   units: LengthUnit,
@@ -23,7 +23,23 @@ export function sheetJson(
     angle,
     kerf: unitsFromMm(kerf, units),
     files: writtenJson(written),
-    pieces: pieces.map((piece) => pieceJson(piece, units)),
+    pieces: cutList.pieces.map((piece) => pieceJson(piece, units)),
+    pin: {
+      material: cutList.pin.material,
+      steps:
+        cutList.pin.steps?.map(({ length, diameter, fillet }) => ({
+          length: unitsFromMm(length, units),
+          diameter: unitsFromMm(diameter, units),
+          fillet: fillet === null ? null : unitsFromMm(fillet, units),
+        })) ?? null,
+    },
+    plates: cutList.plates.map(({ name, material, thickness, size, holes }) => ({
+      name,
+      material,
+      thickness: unitsFromMm(thickness, units),
+      size: size.map((mm) => unitsFromMm(mm, units)),
+      holes: holes.map(({ diameter }) => unitsFromMm(diameter, units)),
+    })),
     ...(unwritten.length > 0 ? { unwritten } : {}),
   };
 }

@@ -1,8 +1,8 @@
 import { type Page, textWidth } from "../../geometry/page.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { CUT_LIST_NOTES, cutListTitle, cutRows, endRemarks } from "../wording/pieceWords.ts";
-import type { CutPiece } from "./cutPieces.ts";
-import { line, NOTHING, pageOf, paragraph, scaleBar, together } from "./pageParts.ts";
+import { CUT_LIST_NOTES, cutListTitle, cutRemarks, cutRows } from "../wording/pieceWords.ts";
+import type { CutList } from "./cutPieces.ts";
+import { line, NOTHING, pageOf, paragraph, together, wrapped } from "./pageParts.ts";
 import { lyingPaper, MARGIN, type PaperName } from "./shopFile.ts";
 
 // mm.
@@ -13,19 +13,18 @@ const GAP = 4;
 
 /** The cut list on sheets of a paper, on its long side: a row a piece. */
 export function cutListPages(
-  pieces: readonly CutPiece[],
+  list: CutList,
   heading: string,
   paper: PaperName,
   format: LengthFormat,
   cautions: readonly string[],
 ): Page[] {
   const size = lyingPaper(paper);
-  const { header, rows } = cutRows(pieces, format);
-  const remarks = pieces.flatMap((piece) =>
-    piece.ends.flatMap((end) => endRemarks(end, format).map((text) => `${piece.name}: ${text}`)),
+  const { header, rows } = cutRows(list, format);
+  const foot = [...CUT_LIST_NOTES, ...cutRemarks(list, format), ...cautions].flatMap((text) =>
+    wrapped(text, size.width - 2 * MARGIN, SIZE),
   );
-  const foot = [...CUT_LIST_NOTES, ...remarks, ...cautions];
-  const footHeight = 12 + foot.length * SIZE * 1.35;
+  const footHeight = foot.length * SIZE * 1.35;
   const first = size.height - MARGIN - TITLE - 2 * ROW;
   const perPage = Math.max(1, Math.floor((first - MARGIN - footHeight) / ROW));
   const count = Math.max(1, Math.ceil(rows.length / perPage));
@@ -55,7 +54,6 @@ export function cutListPages(
         ],
       },
       { ...NOTHING, texts: paragraph(foot, MARGIN, MARGIN + footHeight, SIZE) },
-      scaleBar(format.units, MARGIN, MARGIN),
     );
     return pageOf(title, size, drawn);
   });

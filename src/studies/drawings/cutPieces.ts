@@ -10,7 +10,7 @@ import {
   type RoundMember,
 } from "../knuckleSolid/roundMember.ts";
 import { roundMembers } from "../knuckleSolid/roundMembers.ts";
-import type { EndFacts, PieceFacts } from "../wording/pieceWords.ts";
+import type { CutListFacts, EndFacts, PieceFacts } from "../wording/pieceWords.ts";
 
 /** The end of a piece of tube or bar as it is cut. */
 export interface CutEnd extends EndFacts {
@@ -25,13 +25,33 @@ export interface CutPiece extends PieceFacts {
   readonly ends: readonly [CutEnd, CutEnd];
 }
 
+/** All that is cut for a knuckle, its tubes and bars with their ends. */
+export interface CutList extends CutListFacts {
+  readonly pieces: readonly CutPiece[];
+}
+
+/** What is cut for a build: its pin, its plates, and tubes and bars in the order of its list. */
+export function cutListOf(build: BuildSetup, knuckle: KnuckleSetup): CutList {
+  const { pin, plates, material } = build;
+  const extent = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+  return {
+    pieces: roundMembers(build, knuckle).map(cutPiece),
+    pin: {
+      material: pin?.material ?? material,
+      steps: pin?.steps.map(({ from, to, ...step }) => ({ ...step, length: to - from })) ?? null,
+    },
+    plates: plates.map((plate) => ({
+      name: plate.name,
+      material: plate.material ?? material,
+      thickness: plate.thickness,
+      size: [extent(plate.outline.map(([u]) => u)), extent(plate.outline.map(([, v]) => v))],
+      holes: plate.holes,
+    })),
+  };
+}
+
 /** Templates are worked out at every degree round. */
 const WRAPS = 360;
-
-/** Tubes and bars of a build with their ends, in the order of its list. */
-export function cutPieces(build: BuildSetup, knuckle: KnuckleSetup): CutPiece[] {
-  return roundMembers(build, knuckle).map(cutPiece);
-}
 
 function cutPiece(member: RoundMember): CutPiece {
   const { name, kind, material, outer, inner, length: centers } = member;

@@ -3,7 +3,7 @@ import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import type { KnuckleSetup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { SolidBody } from "../knuckleSolid/knuckleSolid.ts";
-import { DRAWING_CAUTIONS, drawingTitles, scaleWords } from "../wording/drawingWords.ts";
+import { drawingTitles, drawnCautions, scaleWords } from "../wording/drawingWords.ts";
 import type { DrawnView } from "./drawnView.ts";
 import { outsideView } from "./outsideViews.ts";
 import { movedBy, pageOf, together } from "./pageParts.ts";
@@ -37,6 +37,7 @@ export interface SheetAsk {
   readonly paper: PaperName;
   readonly angle: "first" | "third";
   readonly format: LengthFormat;
+  /** Said before what every drawing says. */
   readonly cautions?: readonly string[];
 }
 
@@ -49,7 +50,7 @@ export function drawingSheet(
   bodies: readonly SolidBody[],
   build: BuildSetup,
   knuckle: KnuckleSetup,
-  { heading, paper, angle, format, cautions = DRAWING_CAUTIONS }: SheetAsk,
+  { heading, paper, angle, format, cautions = [] }: SheetAsk,
 ): DrawingSheet {
   const outside = {
     front: outsideView("front", bodies, knuckle, format),
@@ -82,7 +83,8 @@ export function drawingSheet(
   const placed = (Object.keys(views) as ViewKey[]).map((name) =>
     movedBy(views[name].drawn, ...layout.zeros[name]),
   );
-  const block = titleBlock({ heading, scale, paper, angle, units: format.units, cautions }, size);
+  const said = [...cautions, ...drawnCautions(scale)];
+  const block = titleBlock({ heading, scale, paper, angle, units: format.units, cautions: said }, size);
   const page = pageOf(drawingTitles(heading).drawing, size, together(block, ...placed));
   return { page, scale, zeros: layout.zeros, views, ratio: 1 / per };
 }

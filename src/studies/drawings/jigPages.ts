@@ -1,4 +1,4 @@
-import { type Page, type PageText, type Pen, textWidth } from "../../geometry/page.ts";
+import type { Page, PageText, Pen } from "../../geometry/page.ts";
 import type { Sketch, SketchLook } from "../../geometry/sketch.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { asBuiltRead } from "../jig/asBuiltReport.ts";
@@ -15,7 +15,7 @@ import {
   jigTitle,
   readingWords,
 } from "../wording/jigWords.ts";
-import { type Drawn, LEADING, line, NOTHING, pageOf, paragraph, together } from "./pageParts.ts";
+import { type Drawn, LEADING, line, NOTHING, pageOf, paragraph, together, wrapped } from "./pageParts.ts";
 import { MARGIN, PAPERS, type PaperName } from "./shopFile.ts";
 
 // mm.
@@ -145,16 +145,4 @@ function titled(title: string, height: number): Drawn {
     ...NOTHING,
     texts: [{ at: [MARGIN, height - MARGIN - TITLE], size: TITLE, text: title, bold: true }],
   };
-}
-
-/** A text in lines no longer than `width`. */
-function wrapped(text: string, width: number, size: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(" ")) {
-    const last = lines.at(-1);
-    const longer = last === undefined ? word : `${last} ${word}`;
-    if (last !== undefined && textWidth(longer, size) <= width) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
 }

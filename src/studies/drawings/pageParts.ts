@@ -1,4 +1,11 @@
-import type { Page, PageCircle, PageLine, PageText, Pen } from "../../geometry/page.ts";
+import {
+  type Page,
+  type PageCircle,
+  type PageLine,
+  type PageText,
+  type Pen,
+  textWidth,
+} from "../../geometry/page.ts";
 import { isSpelledOtherwise } from "../../geometry/winAnsi.ts";
 import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import { barWords, LETTERS_NOTE } from "../wording/drawingWords.ts";
@@ -42,6 +49,18 @@ export function line(pen: Pen, ...points: readonly number[]): PageLine {
 /** Lines of text from a place down. */
 export function paragraph(lines: readonly string[], x: number, top: number, size: number): PageText[] {
   return lines.map((text, i) => ({ at: [x, top - size - i * size * LEADING] as const, size, text }));
+}
+
+/** A text in lines no longer than `width`. */
+export function wrapped(text: string, width: number, size: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? word : `${last} ${word}`;
+    if (last !== undefined && textWidth(longer, size) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
 }
 
 /** From one line of text to the next, in sizes. */

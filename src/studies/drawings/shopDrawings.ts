@@ -6,17 +6,18 @@ import type { Result, Setup, SetupIssue } from "../../setup/types/types.ts";
 import { knuckleSolid, type SolidBody } from "../knuckleSolid/knuckleSolid.ts";
 import {
   cutFormat,
-  DRAWING_CAUTIONS,
   drawingTitles,
+  drawnCautions,
   NO_BUILD,
   NOTHING_TO_DRAW,
   usualBuildCaution,
 } from "../wording/drawingWords.ts";
-import { fileWords } from "../wording/fileStem.ts";
+import { fileStem, fileWords } from "../wording/fileStem.ts";
 import { jigTitle } from "../wording/jigWords.ts";
+import { bareJointWords } from "../wording/loadsWords.ts";
 import { cutListCsv } from "./cutListCsv.ts";
 import { cutListPages } from "./cutListPages.ts";
-import { type CutPiece, cutPieces } from "./cutPieces.ts";
+import { type CutList, cutListOf } from "./cutPieces.ts";
 import { drawingSheet } from "./drawingSheet.ts";
 import { jigPages } from "./jigPages.ts";
 import { notchPattern } from "./notchPattern.ts";
@@ -35,7 +36,7 @@ export interface DrawingAsk {
 
 /** All that goes to the shop floor. */
 export interface ShopDrawings {
-  readonly pieces: readonly CutPiece[];
+  readonly cutList: CutList;
   readonly bodies: readonly SolidBody[];
   /** Sheets in the order they are printed: drawing sheet, cut list, templates, plates. */
   readonly pages: readonly Page[];
@@ -59,23 +60,26 @@ export function shopDrawings(
   const bodies = knuckleSolid(build, knuckle);
   if (bodies.length === 0) return refused([{ file, key: "build", value: "", mend: NOTHING_TO_DRAW }]);
   const format = cutFormat(units);
-  const pieces = cutPieces(build, knuckle);
-  const templates = pieces.flatMap((piece) =>
+  const cutList = cutListOf(build, knuckle);
+  const templates = cutList.pieces.flatMap((piece) =>
     ([0, 1] as const).flatMap((which) => {
       const pattern = notchPattern(piece, which, format);
-      return pattern === null ? [] : [{ stem: `template ${piece.name} ${piece.ends[which].joint}`, pattern }];
+      return pattern === null
+        ? []
+        : [{ stem: `template ${piece.name} ${bareJointWords(piece.ends[which].joint)}`, pattern }];
     }),
   );
   const plates = platePatterns(build, ask.kerf, units, file);
   if (!plates.ok) return plates;
   const caution = usualBuildCaution(setup);
-  const cautions = caution === null ? DRAWING_CAUTIONS : [caution, ...DRAWING_CAUTIONS];
+  const warned = caution === null ? [] : [caution];
+  const cautions = [...warned, ...drawnCautions(null)];
   const noted = (list: readonly Named[]) =>
     caution === null
       ? list
       : list.map((one) => ({ ...one, pattern: { ...one.pattern, notes: [caution, ...one.pattern.notes] } }));
-  const sheet = drawingSheet(bodies, build, knuckle, { ...ask, heading, format, cautions });
-  const listPages = cutListPages(pieces, heading, ask.paper, format, cautions);
+  const sheet = drawingSheet(bodies, build, knuckle, { ...ask, heading, format, cautions: warned });
+  const listPages = cutListPages(cutList, heading, ask.paper, format, cautions);
   const titles = drawingTitles(heading);
   const taken = new Set<string>();
   const templateFiles = patternFiles(noted(templates), "template", titles.templates, ask.paper, taken);
@@ -101,37 +105,28 @@ export function shopDrawings(
       { paper: ask.paper },
     ),
   ];
-  const list: ShopFile[] =
-    pieces.length === 0
-      ? []
-      : [
-          shopFile(
-            "cut-list.pdf",
-            "cut list",
-            titles.cutList,
-            {
-              format: "pdf",
-              pages: listPages,
-              title: titles.cutList,
-            },
-            { paper: ask.paper },
-          ),
-          shopFile("cut-list.csv", "cut list", titles.cutList, {
-            format: "csv",
-            text: cutListCsv(pieces, units),
-          }),
-        ];
-  const pages = [
-    sheet.page,
-    ...(pieces.length === 0 ? [] : listPages),
-    ...templateFiles.pages,
-    ...plateFiles.pages,
-    ...sheets,
+  const list: ShopFile[] = [
+    shopFile(
+      "cut-list.pdf",
+      "cut list",
+      titles.cutList,
+      {
+        format: "pdf",
+        pages: listPages,
+        title: titles.cutList,
+      },
+      { paper: ask.paper },
+    ),
+    shopFile("cut-list.csv", "cut list", titles.cutList, {
+      format: "csv",
+      text: cutListCsv(cutList, units),
+    }),
   ];
+  const pages = [sheet.page, ...listPages, ...templateFiles.pages, ...plateFiles.pages, ...sheets];
   return {
     ok: true,
     value: {
-      pieces,
+      cutList,
       bodies,
       pages,
       unwritten: unwrittenOf(pages),
@@ -142,7 +137,7 @@ export function shopDrawings(
         ...plateFiles.files,
         ...jigFiles,
         ...solidFiles(bodies, titles.solid, cautions.join(" ")),
-      ].map((one) => ({ ...one, file: `${orderPrefix(setup)}${one.file}` })),
+      ].map((one) => ({ ...one, file: `${prefixOf(setup)}${one.file}` })),
     },
   };
 }
@@ -150,10 +145,9 @@ export function shopDrawings(
 /** Longest part of an order's number in the name of a file. */
 const LONGEST_NUMBER = 30;
 
-/** What the files of an order begin with, `TS-014-`; "" = no number that a file's name can hold. */
-function orderPrefix({ order }: Setup): string {
-  const words = fileWords(order?.number ?? "", LONGEST_NUMBER);
-  return words === "" ? "" : `${words}-`;
+/** What all files begin with: the order's number, `TS-014-`, or the truck's name where there is none that a name can hold. */
+function prefixOf(setup: Setup): string {
+  return `${fileWords(setup.order?.number ?? "", LONGEST_NUMBER) || fileStem(setup, "truck")}-`;
 }
 
 function unwrittenOf(pages: readonly Page[]): readonly string[] {

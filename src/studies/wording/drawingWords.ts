@@ -2,11 +2,24 @@ import type { Setup } from "../../setup/types/types.ts";
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 
-/** Printed on every drawing that something is cut by. */
-export const DRAWING_CAUTIONS = [
-  "Steering part: cutting and welding it is for licensed, qualified people. Have it reviewed by a licensed engineer; follow local codes.",
-  "Dimensions are worked out from the numbers in the setup; they say nothing of strength. Measure the print's bar before cutting.",
-] as const;
+/**
+ * Printed on every drawing of a part. @param scale paper to part: only what is 1:1 has a bar to measure; null = a list or a solid
+ */
+export function drawnCautions(scale: string | null): readonly [string, string] {
+  const cutting =
+    scale === null
+      ? ""
+      : scale === "1:1"
+        ? " Measure the print's bar before cutting."
+        : " Not to scale for cutting.";
+  return [
+    "Steering part: cutting and welding it is for licensed, qualified people. Have it reviewed by a licensed engineer; follow local codes.",
+    `Dimensions are worked out from the numbers in the setup; they say nothing of strength.${cutting}`,
+  ];
+}
+
+/** Of drawings that something is cut by. */
+export const DRAWING_CAUTIONS = drawnCautions("1:1");
 
 /** How the shop is shown lengths to cut to: to 1/32 in, or a tenth of a millimeter. */
 export function cutFormat(units: LengthFormat["units"]): LengthFormat {
@@ -51,17 +64,29 @@ export function plateNotes(
   kerf: number,
   format: LengthFormat,
 ): string[] {
-  const size = (mm: number) => formatLength(mm, { ...format, fraction: 64, decimals: 2 });
-  const counts = new Map<string, number>();
-  for (const { diameter } of holes) counts.set(size(diameter), (counts.get(size(diameter)) ?? 0) + 1);
-  const drilled = [...counts].map(([diameter, count]) => `${count} × Ø ${diameter}`).join(", ");
   return [
-    `${size(thickness)} thick, ${material}. ${drilled === "" ? "No holes." : `Holes: ${drilled}.`}`,
+    `${sizeText(thickness, format)} thick, ${material}. ${holesWords(holes, format)}`,
     kerf === 0
       ? "The lines are the part's own edges: no kerf is allowed for."
       : `The lines are the path of the cutter's center: a kerf of ${formatLength(kerf, { ...format, fraction: "decimal", decimals: format.units === "mm" ? 2 : 3 })} is allowed for, half of it outside the part.`,
     DRAWING_CAUTIONS[0],
   ];
+}
+
+/** A size of stock, a step or a hole: to 1/64 in, or a hundredth of a millimeter. */
+export function sizeText(mm: number, format: LengthFormat): string {
+  return formatLength(mm, { ...format, fraction: 64, decimals: 2 });
+}
+
+/** `Holes: 2 × Ø 17/32 in, 1 × Ø 2 in.` */
+export function holesWords(holes: readonly { readonly diameter: number }[], format: LengthFormat): string {
+  const counts = new Map<string, number>();
+  for (const { diameter } of holes) {
+    const size = sizeText(diameter, format);
+    counts.set(size, (counts.get(size) ?? 0) + 1);
+  }
+  const drilled = [...counts].map(([diameter, count]) => `${count} × Ø ${diameter}`).join(", ");
+  return drilled === "" ? "No holes." : `Holes: ${drilled}.`;
 }
 
 export type PlateFault = "kerf too wide" | "hole too small" | "hole at the edge" | "holes meet";
@@ -150,8 +175,7 @@ export function pinLengthWords(to: number, hubFace: number, format: LengthFormat
 
 /** A step of the pin, and its fillet where one is given. */
 export function pinStepWords(diameter: number, fillet: number | null, format: LengthFormat): string {
-  const size = (mm: number) => formatLength(mm, { ...format, fraction: 64, decimals: 2 });
-  return `Ø ${size(diameter)}${fillet === null ? "" : `, R ${size(fillet)}`}`;
+  return `Ø ${sizeText(diameter, format)}${fillet === null ? "" : `, R ${sizeText(fillet, format)}`}`;
 }
 
 /** Shown where a setup does not say what its knuckle is made of. */

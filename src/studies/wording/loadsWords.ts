@@ -21,7 +21,7 @@ const JOINT_WORDS: Readonly<Record<string, string>> = {
   lowerBallJoint: "lower ball joint",
   upperBallJoint: "upper ball joint",
   tieRodOuter: "outer tie rod end",
-  pinRoot: "the pin's root",
+  pinRoot: "pin root",
   hubFace: "hub face",
 };
 
@@ -104,6 +104,11 @@ const PIN_PLACES: Readonly<Record<NonNullable<Stress["place"]>, string>> = {
 
 export function jointWords(name: string): string {
   return JOINT_WORDS[name] ?? `“${name}”`;
+}
+
+/** The same where it stands alone, in a cell or a file's name. */
+export function bareJointWords(name: string): string {
+  return JOINT_WORDS[name] ?? name;
 }
 
 function jointPlace(name: string): string {

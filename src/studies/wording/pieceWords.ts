@@ -1,6 +1,6 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { DRAWING_CAUTIONS } from "./drawingWords.ts";
+import { DRAWING_CAUTIONS, holesWords, pinStepWords, plateTitle, sizeText } from "./drawingWords.ts";
 import { jointWords } from "./loadsWords.ts";
 
 export function templateTitle(name: string, joint: string): string {
@@ -48,6 +48,50 @@ export interface PieceFacts {
   readonly turn: number | null;
 }
 
+/** What is told of the pin, mm. */
+export interface PinFacts {
+  readonly material: string;
+  /** From its root outward, each with its length; null = the build has no pin. */
+  readonly steps:
+    | readonly { readonly length: number; readonly diameter: number; readonly fillet: number | null }[]
+    | null;
+}
+
+/** What is told of a plate, mm. */
+export interface PlateFacts {
+  readonly name: string;
+  readonly material: string;
+  readonly thickness: number;
+  /** Of the outline, in the plate's own axes. */
+  readonly size: readonly [across: number, up: number];
+  readonly holes: readonly { readonly diameter: number }[];
+}
+
+/** All that is cut for a knuckle. */
+export interface CutListFacts {
+  readonly pieces: readonly PieceFacts[];
+  readonly pin: PinFacts;
+  readonly plates: readonly PlateFacts[];
+}
+
+/** Stands where a build does not give a size. */
+const SIZE_NOT_GIVEN = "size not given";
+
+/** The pin's steps from its root outward: `Ø 1 3/4 in, R 1/4 in, 2 in long; …`. */
+export function pinWords({ steps }: PinFacts, format: LengthFormat): string {
+  if (steps === null) return SIZE_NOT_GIVEN;
+  const words = steps.map(
+    ({ length, diameter, fillet }) =>
+      `${pinStepWords(diameter, fillet, format)}${fillet === null ? `, fillet ${SIZE_NOT_GIVEN}` : ""}, ${formatLength(length, format)} long`,
+  );
+  return `from its root out ${words.join("; ")}; thread ${SIZE_NOT_GIVEN}`;
+}
+
+/** Its holes, and what shows where they are. */
+export function plateWords({ name, holes }: PlateFacts, format: LengthFormat): string {
+  return `${holesWords(holes, format)} Outline and hole pattern: sheet “${plateTitle(name)}”.`;
+}
+
 /** `tube 1 3/4 in × 0.188 in wall`. */
 function stockWords({ kind, diameter, wall }: PieceFacts, { units }: LengthFormat): string {
   const round = formatLength(diameter, { units, fraction: 64, decimals: 2 });
@@ -75,6 +119,17 @@ export function templateNotes(piece: PieceFacts, which: 0 | 1, format: LengthFor
   return [...notes, ...endRemarks(end, format), DRAWING_CAUTIONS[0]];
 }
 
+/** Under the cut list: what does not go into its columns. */
+export function cutRemarks({ pieces, pin, plates }: CutListFacts, format: LengthFormat): string[] {
+  return [
+    ...(pin.steps === null ? [] : [`pin: ${pinWords(pin, format)}.`]),
+    ...plates.map((plate) => `${plate.name}: ${plateWords(plate, format)}`),
+    ...pieces.flatMap((piece) =>
+      piece.ends.flatMap((end) => endRemarks(end, format).map((text) => `${piece.name}: ${text}`)),
+    ),
+  ];
+}
+
 /** What the fitter must know of an end besides its angle. */
 export function endRemarks({ joint, fittedTo, missed, overhang }: EndFacts, format: LengthFormat): string[] {
   const what = fittedTo.join(" and ");
@@ -94,7 +149,7 @@ export function endRemarks({ joint, fittedTo, missed, overhang }: EndFacts, form
 
 /** Under the cut list. */
 export const CUT_LIST_NOTES = [
-  "Blank: tip to tip, what to saw off before notching. On the mark line: from cut to cut on the outside, along the line both templates start at.",
+  "Blank: tip to tip, what to saw off before notching; of the pin its steps' whole length, of a plate its outline's size. On the mark line: from cut to cut on the outside, along the line both templates start at.",
   "Angle: between the axes, or axis and face. Turn: from the long side of the first end to that of the second, + counterclockwise seen from the second end.",
 ] as const;
 
@@ -104,10 +159,15 @@ export function cutListTitle(heading: string, page: number, pages: number): stri
 
 /** The cut list as a table. */
 export function cutRows(
-  pieces: readonly PieceFacts[],
+  { pieces, pin, plates }: CutListFacts,
   format: LengthFormat,
 ): { readonly header: readonly string[]; readonly rows: readonly (readonly string[])[] } {
   const length = (mm: number) => formatLength(mm, format);
+  const uncut = (name: string, stock: string, material: string, blank: string) => [
+    ...[name, stock, material, "–", blank],
+    ...["–", "–", "–", "–"],
+  ];
+  const { steps } = pin;
   return {
     header: [
       "Piece",
@@ -120,15 +180,33 @@ export function cutRows(
       "Second end",
       "Turn",
     ],
-    rows: pieces.map((piece) => [
-      piece.name,
-      stockWords(piece, format),
-      piece.material,
-      length(piece.centers),
-      length(piece.blank),
-      length(piece.onMark),
-      ...piece.ends.map((end) => `${jointWords(end.joint)}: ${endWords(end)}`),
-      piece.turn === null ? "–" : formatAngle(piece.turn),
-    ]),
+    rows: [
+      steps === null
+        ? uncut("pin", SIZE_NOT_GIVEN, pin.material, SIZE_NOT_GIVEN)
+        : uncut(
+            "pin",
+            `Ø ${sizeText(Math.max(...steps.map(({ diameter }) => diameter)), format)} at its thickest`,
+            pin.material,
+            length(pinLength(steps)),
+          ),
+      ...plates.map(({ name, thickness, material, size }) =>
+        uncut(name, `plate ${sizeText(thickness, format)}`, material, size.map(length).join(" × ")),
+      ),
+      ...pieces.map((piece) => [
+        piece.name,
+        stockWords(piece, format),
+        piece.material,
+        length(piece.centers),
+        length(piece.blank),
+        length(piece.onMark),
+        ...piece.ends.map((end) => `${jointWords(end.joint)}: ${endWords(end)}`),
+        piece.turn === null ? "–" : formatAngle(piece.turn),
+      ]),
+    ],
   };
+}
+
+/** Root to end, mm. */
+export function pinLength(steps: readonly { readonly length: number }[]): number {
+  return steps.reduce((sum, { length }) => sum + length, 0);
 }

@@ -9,6 +9,8 @@ import { captured, capturedJson } from "../captured.ts";
 import { setupFolder } from "../setupFolder.ts";
 
 const EXAMPLE = "shared/tubular-knuckle.json";
+/** What files of a truck without an order are named for. */
+const STEM = "half-ton-on-a-tubular-knuckle";
 const folder = setupFolder();
 const at = (name: string) => join(folder.path, name);
 const example = () => JSON.parse(readFileSync(EXAMPLE, "utf8"));
@@ -29,7 +31,16 @@ describe("sheet --json", () => {
   });
 
   it("lists every file that is there, with kind, scale and paper, and nothing else is there", () => {
-    expect(Object.keys(document)).toEqual(["units", "paper", "angle", "kerf", "files", "pieces"]);
+    expect(Object.keys(document)).toEqual([
+      "units",
+      "paper",
+      "angle",
+      "kerf",
+      "files",
+      "pieces",
+      "pin",
+      "plates",
+    ]);
     expect([document.units, document.paper, document.angle, document.kerf]).toEqual([
       "in",
       "tabloid",
@@ -60,10 +71,12 @@ describe("sheet --json", () => {
   });
 
   it("a plate in inches is read by dxf-parser, the STL by three", () => {
-    const dxf = new DxfParser().parseSync(readFileSync(join(out, "plate-caliper-bracket.dxf"), "utf8"))!;
+    const dxf = new DxfParser().parseSync(
+      readFileSync(join(out, `${STEM}-plate-caliper-bracket.dxf`), "utf8"),
+    )!;
     expect(dxf.header.$INSUNITS).toBe(1);
     expect(dxf.entities.filter(({ type }) => type === "CIRCLE").length).toBe(3);
-    const bytes = readFileSync(join(out, "knuckle.stl"));
+    const bytes = readFileSync(join(out, `${STEM}-knuckle.stl`));
     const solid = new STLLoader().parse(
       bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.length),
     );
@@ -76,7 +89,9 @@ describe("sheet --json", () => {
   it("a second run replaces its own files, with a kerf too", () => {
     const { code, document: again } = capturedJson(["sheet", EXAMPLE, "--out", out, "--kerf", "0.06"]);
     expect([code, again.kerf, again.paper]).toEqual([0, 0.06, "letter"]);
-    const dxf = new DxfParser().parseSync(readFileSync(join(out, "plate-caliper-bracket.dxf"), "utf8"))!;
+    const dxf = new DxfParser().parseSync(
+      readFileSync(join(out, `${STEM}-plate-caliper-bracket.dxf`), "utf8"),
+    )!;
     const radii = dxf.entities.flatMap((entity) => ("radius" in entity ? [entity.radius as number] : []));
     expect(radii[0]).toBeCloseTo((17 / 32 - 0.06) / 2, 6);
   });
@@ -97,6 +112,8 @@ describe("sheet for a person", () => {
     expect([code, error]).toEqual([0, ""]);
     expect(out).toContain("template-upper-post-pin-seat.svg");
     expect(out).toContain("to pin, 81.5°");
+    expect(out).toContain("pin: from its root out Ø 2 1/4 in");
+    expect(out).toContain("Outline and hole pattern: sheet “Plate: caliper bracket”.");
     expect(out).toContain("reviewed by a licensed engineer");
     expect(out).not.toMatch(/\bsafe\b/i);
   });
@@ -141,9 +158,9 @@ describe("sheet refuses, and leaves no folder behind", () => {
   it("a file in place of the folder, a stranger's file in it, and the setup itself", () => {
     expect(refusal(EXAMPLE, "--out", folder.write("file", "x"))).toContain("is a file, not a folder");
     mkdirSync(at("theirs"));
-    writeFileSync(at("theirs/knuckle.stl"), "solid of another program");
+    writeFileSync(at(`theirs/${STEM}-knuckle.stl`), "solid of another program");
     expect(refusal(EXAMPLE, "--out", at("theirs"))).toContain("was not written by this program");
-    expect(readdirSync(at("theirs"))).toEqual(["knuckle.stl"]);
+    expect(readdirSync(at("theirs"))).toEqual([`${STEM}-knuckle.stl`]);
     const { code } = captured(["sheet", EXAMPLE, "--out", at("theirs"), "--force"]);
     expect(code).toBe(0);
   });

@@ -7,7 +7,7 @@ import type { KnuckleSetup } from "../../../src/setup/types/types.ts";
 import { type DrawingSheet, drawingSheet } from "../../../src/studies/drawings/drawingSheet.ts";
 import { PAPER_NAMES, PAPERS, type PaperName } from "../../../src/studies/drawings/shopFile.ts";
 import { knuckleSolid } from "../../../src/studies/knuckleSolid/knuckleSolid.ts";
-import { cutFormat } from "../../../src/studies/wording/drawingWords.ts";
+import { cutFormat, drawnCautions } from "../../../src/studies/wording/drawingWords.ts";
 import { BUILD, KNUCKLE } from "../knuckleSolid/buildCase.ts";
 
 const EXAMPLE = (() => {
@@ -138,6 +138,10 @@ describe.each(CASES)("$name", ({ paper, knuckle, make }) => {
     expect(longest).toBeCloseTo(knuckle.span * sheet.ratio, 6);
     expect(sheet.scale).toBe(`1:${1 / sheet.ratio}`);
     expect(sheet.page.texts.some(({ text }) => text.startsWith(`Scale ${sheet.scale} on `))).toBe(true);
+    const told = sheet.page.texts.map(({ text }) => text).join(" ");
+    expect(told).toContain(drawnCautions(sheet.scale)[1]);
+    expect(told.includes("Not to scale for cutting")).toBe(sheet.scale !== "1:1");
+    expect(told.includes("print's bar")).toBe(sheet.scale === "1:1");
   });
 });
 

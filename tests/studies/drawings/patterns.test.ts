@@ -4,17 +4,20 @@ import { pageDxfText } from "../../../src/files/writePageDxf.ts";
 import { pageSvgText } from "../../../src/files/writePageSvg.ts";
 import { textWidth } from "../../../src/geometry/page.ts";
 import type { PlateSetup } from "../../../src/setup/types/buildTypes.ts";
-import { cutPieces } from "../../../src/studies/drawings/cutPieces.ts";
+import { cutListCsv } from "../../../src/studies/drawings/cutListCsv.ts";
+import { cutListPages } from "../../../src/studies/drawings/cutListPages.ts";
+import { cutListOf } from "../../../src/studies/drawings/cutPieces.ts";
 import { type FlatPattern, patternPage, patternSheets } from "../../../src/studies/drawings/flatPattern.ts";
 import { movedOutward, twiceArea } from "../../../src/studies/drawings/kerf.ts";
 import { notchPattern } from "../../../src/studies/drawings/notchPattern.ts";
 import { platePattern } from "../../../src/studies/drawings/platePattern.ts";
-import { cutFormat } from "../../../src/studies/wording/drawingWords.ts";
+import { cutFormat, drawnCautions } from "../../../src/studies/wording/drawingWords.ts";
+import { cutRemarks, cutRows } from "../../../src/studies/wording/pieceWords.ts";
 import { BUILD, KNUCKLE } from "../knuckleSolid/buildCase.ts";
 
 const MM = cutFormat("mm");
 const [PLATE] = BUILD.plates as [PlateSetup];
-const pieces = cutPieces(BUILD, KNUCKLE);
+const pieces = cutListOf(BUILD, KNUCKLE).pieces;
 const named = (name: string) => pieces.find((piece) => piece.name === name)!;
 
 function plateOf(plate: PlateSetup, kerf = 0): FlatPattern {
@@ -31,6 +34,62 @@ function readDxf(text: string) {
 }
 
 describe("the cut list", () => {
+  const list = cutListOf(BUILD, KNUCKLE);
+  const csv = (of: typeof list) => {
+    const [, header, ...rows] = cutListCsv(of, "mm").trimEnd().split("\n");
+    // Quoted cells hold commas of their own.
+    const cells = (row: string) => [...row.matchAll(/("[^"]*"|[^,]*)(?:,|$)/g)].map(([, one]) => one!);
+    const names = header!.split(",");
+    return rows.map((row) => Object.fromEntries(names.map((name, i) => [name, cells(row)[i]])));
+  };
+
+  it("has the pin and the plates too, by the build's own sizes", () => {
+    const { header, rows } = cutRows(list, MM);
+    expect(rows.every((row) => row.length === header.length)).toBe(true);
+    expect(rows.slice(0, 2).map((row) => row.slice(0, 5))).toEqual([
+      ["pin", "Ø 50.80 mm at its thickest", BUILD.material, "–", "205.0 mm"],
+      ["caliper bracket", "plate 9.53 mm", BUILD.material, "–", "70.0 mm × 80.0 mm"],
+    ]);
+    expect(cutRemarks(list, MM).slice(0, 2)).toEqual([
+      "pin: from its root out Ø 50.80 mm, fillet size not given, 90.0 mm long; Ø 38.10 mm, R 3.00 mm, 50.0 mm long; Ø 25.40 mm, R 2.00 mm, 65.0 mm long; thread size not given.",
+      "caliper bracket: Holes: 2 × Ø 12.70 mm. Outline and hole pattern: sheet “Plate: caliper bracket”.",
+    ]);
+    const [pin, plate, post] = csv(list);
+    expect(pin).toMatchObject({
+      piece: "pin",
+      "diameter (mm)": "50.8",
+      "blank (mm)": "205",
+      "wall (mm)": "",
+    });
+    expect(plate).toMatchObject({ "thickness (mm)": "9.525", "width (mm)": "70", "height (mm)": "80" });
+    expect(plate!["steps or holes"]).toContain("2 × Ø 12.70 mm");
+    expect(post).toMatchObject({ piece: "lower post", "first end": "middle", "steps or holes": "" });
+  });
+
+  it("says of a pin that the build does not have that its size is not given", () => {
+    const bare = cutListOf({ ...BUILD, pin: null }, KNUCKLE);
+    expect(cutRows(bare, MM).rows[0]!.slice(0, 5)).toEqual([
+      ...["pin", "size not given", BUILD.material, "–", "size not given"],
+    ]);
+    expect(csv(bare)[0]).toMatchObject({ "blank (mm)": "", "steps or holes": "size not given" });
+  });
+
+  it("calls joints in the file as on the sheet", () => {
+    const members = BUILD.members.map((one) => (one.from === "middle" ? { ...one, from: "pinRoot" } : one));
+    const [, , post] = csv(cutListOf({ ...BUILD, members }, KNUCKLE));
+    expect(post!["first end"]).toBe("pin root");
+  });
+
+  it("has no bar and asks for none: nothing on it is to a scale", () => {
+    const pages = cutListPages(list, "t", "a4", MM, drawnCautions(null));
+    const told = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join("\n");
+    expect(told).toContain("caliper bracket");
+    expect(told).toContain("reviewed by a licensed engineer");
+    expect(told).not.toMatch(/\bbar\b.*cutting|measure this bar/);
+    for (const { width, texts } of pages)
+      for (const { at, text, size } of texts) expect(at[0] + textWidth(text, size)).toBeLessThan(width);
+  });
+
   it("has tubes and bars in the order of the build, stiff connections left out", () => {
     expect(pieces.map(({ name, kind, wall }) => [name, kind, wall])).toEqual([
       ["lower post", "tube", 6.35],
@@ -55,7 +114,7 @@ describe("the cut list", () => {
       ] as const,
     };
     const build = { ...right, joints: [...right.joints, { name: "a2", at: [0, 0, 100] as const }] };
-    const beam = cutPieces(build, KNUCKLE)[1]!;
+    const beam = cutListOf(build, KNUCKLE).pieces[1]!;
     expect(beam.ends[0].angle).toBeCloseTo(Math.PI / 2, 9);
     beam.ends[0].outside.forEach((from, degrees) => {
       expect(from).toBeCloseTo(20 * Math.abs(Math.cos((degrees * Math.PI) / 180)), 6);
@@ -89,7 +148,7 @@ describe("the cut list", () => {
           { kind: "bar", name: "beam", from: "m", to: "n", diameter: 30, material: null },
         ] as const,
       };
-      return (cutPieces(build, KNUCKLE)[2]!.turn! * 180) / Math.PI;
+      return (cutListOf(build, KNUCKLE).pieces[2]!.turn! * 180) / Math.PI;
     };
     expect(turned(0)).toBeCloseTo(0, 6);
     // From +z toward +x about +y: counterclockwise seen from the second end.
@@ -106,7 +165,7 @@ describe("the cut list", () => {
         { kind: "bar", name: "wide", from: "pinRoot", to: "far", diameter: 60, material: null },
       ] as const,
     };
-    const [piece] = cutPieces(wide, KNUCKLE);
+    const [piece] = cutListOf(wide, KNUCKLE).pieces;
     expect(piece!.ends[0].missed).toBeGreaterThan(50);
     expect(piece!.ends[0].overhang).toBeGreaterThan(25);
     expect(named("lower post").ends.map(({ missed, overhang }) => [missed, overhang])).toEqual([

@@ -26,6 +26,6 @@ describe("the foot of a drawing sheet", () => {
 it("a joint of the program's own is told in words on a cut list", () => {
   const end = { joint: "pinRoot", fittedTo: ["pin"], angle: 1, missed: 0, overhang: 19 };
   expect(endRemarks(end, { units: "in" })).toEqual([
-    "At the pin's root the saddle reaches 3/4 in past the end of pin: close or trim it.",
+    "At pin root the saddle reaches 3/4 in past the end of pin: close or trim it.",
   ]);
 });

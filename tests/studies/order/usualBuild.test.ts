@@ -16,6 +16,7 @@ import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { USUAL_KNUCKLE, usualBuild } from "../../../src/studies/order/usualBuild.ts";
 import { exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
 import { usualBuildSentence } from "../../../src/studies/wording/drawingWords.ts";
+import { fileStem } from "../../../src/studies/wording/fileStem.ts";
 import { sheetOf } from "./orderedTruck.ts";
 
 const SHARED = new URL("../../../shared/", import.meta.url);
@@ -76,7 +77,7 @@ it.each([
   ["№ 7", "No-7-drawing.pdf"],
   ["Zakázka č. 14", "Zakazka-c-14-drawing.pdf"],
   ["Заказ-14й", "Заказ-14й-drawing.pdf"],
-  ["///", "drawing.pdf"],
+  ["///", "tamarack-street-short-bed-knuckle-on-order-drawing.pdf"],
 ])("the order's number %j begins the names of its files, in letters that a name can hold", (number, name) => {
   const setup = read({ ...ORDERED, order: { ...ORDERED.order, number } });
   const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");
@@ -105,10 +106,10 @@ describe("a usual knuckle", () => {
     const setup = read(laidOn({ ...CARRIED, ...document }));
     const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");
     if (!drawn.ok) throw new Error(JSON.stringify(drawn.issues));
-    expect(drawn.value.pieces.map((one) => one.name)).toEqual([
+    expect(drawn.value.cutList.pieces.map((one) => one.name)).toEqual([
       ...["lower post", "upper post", "lower boss", "upper boss"],
     ]);
-    const prefix = setup.order === null ? "" : "TS-014-";
+    const prefix = setup.order === null ? `${fileStem(setup, "truck")}-` : "TS-014-";
     expect(drawn.value.files.map(({ file }) => file)).toEqual(
       expect.arrayContaining(
         ["drawing.pdf", "cut-list.pdf", "plate-steering-arm-plate.dxf"].map((file) => `${prefix}${file}`),

@@ -28,7 +28,7 @@ import {
   unreadSentence,
 } from "../../../src/studies/wording/asBuiltWords.ts";
 import { LOADS_CAUTIONS } from "../../../src/studies/wording/cautions.ts";
-import { DRAWING_CAUTIONS } from "../../../src/studies/wording/drawingWords.ts";
+import { DRAWING_CAUTIONS, drawnCautions } from "../../../src/studies/wording/drawingWords.ts";
 import {
   JIG_COLUMNS,
   jigCells,
@@ -100,7 +100,7 @@ export function building(): string {
     ...loads("Loads at a pose", document, { travel: 0, steer: 0.5 }),
     ...loads("Loads without a pin", { ...document, build: {} }, { travel: 0, steer: 0 }),
     ...weights(),
-    ...section("Cautions", [JIG_CAUTIONS, LOADS_CAUTIONS, ...DRAWING_CAUTIONS]),
+    ...section("Cautions", [JIG_CAUTIONS, LOADS_CAUTIONS, ...DRAWING_CAUTIONS, drawnCautions("1:4")[1]]),
   ].join("\n");
 }
 
