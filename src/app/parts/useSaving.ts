@@ -28,33 +28,62 @@ export interface Saving {
   readonly putAway: () => void;
 }
 
-/** Makes one file at a time and hands it over; another one gives up the one before. */
+/** Files asked for in one go: the one that is made, those that wait, what came of those before. */
+interface Batch {
+  readonly giveUp: AbortController;
+  readonly waiting: SavedFile[];
+  readonly came: string[];
+}
+
+/** Makes one file at a time and hands it over; another one waits for its turn. */
 export function useSaving(): Saving {
-  const underWay = useRef<AbortController | null>(null);
+  const underWay = useRef<Batch>(null);
   const [told, setTold] = useState<SavingTold | null>(null);
   const tell = (text: string) => setTold({ text, isBusy: false, share: null });
-  const save = async ({ name, file, type, make }: SavedFile) => {
-    underWay.current?.abort();
-    const giveUp = new AbortController();
-    underWay.current = giveUp;
-    const text = `Making ${name}…`;
-    setTold({ text, isBusy: true, share: null });
-    try {
-      const made = await make(giveUp.signal, (share) => {
-        if (!giveUp.signal.aborted) setTold({ text, isBusy: true, share });
-      });
-      if (giveUp.signal.aborted) return;
-      saveAs(file, type, made);
-      tell(`Saved ${file}.`);
-    } catch (fault) {
-      if (giveUp.signal.aborted) return;
-      const why = fault instanceof Error ? fault.message : String(fault);
-      tell(`Not saved: ${why}`);
+  const save = async (one: SavedFile) => {
+    if (underWay.current) {
+      underWay.current.waiting.push(one);
+      return setTold((was) => was && { ...was });
     }
+    const batch: Batch = { giveUp: new AbortController(), waiting: [one], came: [] };
+    underWay.current = batch;
+    const { signal } = batch.giveUp;
+    for (let next = batch.waiting.shift(); next && !signal.aborted; next = batch.waiting.shift())
+      batch.came.push(await madeOne(next, batch, setTold));
+    if (signal.aborted) return;
+    underWay.current = null;
+    tell(batch.came.join(" "));
   };
   const putAway = () => {
-    underWay.current?.abort();
+    underWay.current?.giveUp.abort();
+    underWay.current = null;
     setTold(null);
   };
-  return { told, save, tell, putAway };
+  const waiting = underWay.current?.waiting.length ?? 0;
+  const isBusy = told?.isBusy === true && waiting > 0;
+  return {
+    told: isBusy ? { ...told, text: `${told.text} ${waiting} more after it.` } : told,
+    save,
+    tell,
+    putAway,
+  };
+}
+
+/** Makes a file and hands it over, unless it is given up; what came of it, as told. */
+async function madeOne(
+  { name, file, type, make }: SavedFile,
+  { giveUp: { signal } }: Batch,
+  setTold: (told: SavingTold) => void,
+): Promise<string> {
+  const tell = (share: number | null) => {
+    if (!signal.aborted) setTold({ text: `Making ${name}…`, isBusy: true, share });
+  };
+  tell(null);
+  try {
+    const made = await make(signal, tell);
+    if (!signal.aborted) saveAs(file, type, made);
+    return `Saved ${file}.`;
+  } catch (fault) {
+    return `Not saved: ${fault instanceof Error ? fault.message : String(fault)}`;
+  }
 }

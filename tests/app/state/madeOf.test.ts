@@ -53,7 +53,7 @@ describe("while fields change, what is asked and shown of a truck", () => {
 
   it("is nowhere put together of a truck and the board's own document", () => {
     const app = join(import.meta.dirname, "..", "..", "..", "src", "app");
-    const rooms = ["choose", "parts", "clear/plots", "measure/fields", "build"];
+    const rooms = ["choose", "parts", "clear/plots", "measure/fields", "build", "shell/saves"];
     const sources = rooms.flatMap((room) =>
       readdirSync(join(app, room), { recursive: true, encoding: "utf8" })
         .filter((name) => /\.tsx?$/.test(name))

@@ -1,5 +1,3 @@
-import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
-import { removeAt } from "../../../setup/reading/setAt.ts";
 import { EFFORT } from "../../../studies/change/changeField.ts";
 import { changeJson } from "../../../studies/documents/changeJson.ts";
 import { loadsJson } from "../../../studies/documents/loadsJson.ts";
@@ -11,6 +9,7 @@ import { measuredFile } from "../../measure/worksheet/WorksheetPanel.tsx";
 import { tellsWithin } from "../../parts/odds/OddsLine.tsx";
 import { documentFile, reportFile } from "../../parts/reportFiles.ts";
 import type { SavedFile } from "../../parts/useSaving.ts";
+import { askedOf, shownOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
 import { workbench } from "../../state/workbench.ts";
 import type { Answer, JobName, Question } from "../../work/jobs.ts";
@@ -37,11 +36,8 @@ export function reportSaves(truck: Truck): readonly SavedFile[] {
 
 /** Those that a panel asks for beside the page. */
 function askedSaves(truck: Truck): readonly SavedFile[] {
-  const { units, variant } = truck.setup;
-  const whole = workbench.getState().good?.document ?? null;
-  const shown = variant === null ? withoutVariants(whole) : effectiveDocument(whole, variant);
-  // The worker has the body already.
-  const document = removeAt(shown, ["truck", "body"]);
+  const { units } = truck.setup;
+  const document = askedOf(truck);
   const asked = <J extends JobName>(
     of: J & string,
     about: string,
@@ -58,7 +54,7 @@ function askedSaves(truck: Truck): readonly SavedFile[] {
     ...(tellsWithin(truck)
       ? [
           asked("odds", "The odds", {
-            question: { document: oddsDocument(shown) },
+            question: { document: oddsDocument(shownOf(truck)) },
             told: (report) => oddsJson(report, units),
           }),
         ]
@@ -71,7 +67,7 @@ function askedSaves(truck: Truck): readonly SavedFile[] {
       question: { pose: null },
       told: (answer) => {
         if (!answer.ok) throw new Error(`${answer.issue.key} ${answer.issue.mend}`);
-        return loadsJson(answer.report, units, variantWeights(whole, truck.file));
+        return loadsJson(answer.report, units, variantWeights(truck.document, truck.file));
       },
     }),
   ];
