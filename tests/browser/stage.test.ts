@@ -210,21 +210,22 @@ describe.each(ofThisRun(["the stage"], 1))("%s", () => {
       expect(await saves.getByRole("button", { name: of }).count()).toBe(1);
     expect(await faults(page)).toEqual([]);
     // Two asked for at once: the second waits for its turn.
-    const first = page.waitForEvent("download");
-    await saves.getByRole("button", { name: "(STL, in mm)" }).click();
+    const download = page.waitForEvent("download");
     await saves.getByRole("button", { name: "(DXF, 1:1 in inches)" }).click();
+    await saves.getByRole("button", { name: "The air springs (JSON)" }).click();
     await saves.getByText("1 more after it.").waitFor();
     await saves.getByRole("button", { name: "Cancel" }).waitFor();
-    const second = first.then(() => page.waitForEvent("download"));
-    expect((await first).suggestedFilename()).toMatch(/\.stl$/);
-    const file = await second;
+    const after = download.then(() => page.waitForEvent("download"));
+    const file = await download;
     expect(file.suggestedFilename()).toBe("fern-street-shop-half-ton-aligned-and-on-bags-section.dxf");
+    const second = await after;
+    expect(second.suggestedFilename()).toMatch(/air\.json$/);
     // As DXF tells that a drawing is in inches.
     const path = join(import.meta.dirname, "..", ".shots", "section-saved.dxf");
     await file.saveAs(path);
     expect(await readFile(path, "utf8")).toMatch(/\$INSUNITS\s+70\s+1\s/);
     await saves
-      .getByText(`Saved ${(await first).suggestedFilename()}. Saved ${file.suggestedFilename()}.`)
+      .getByText(`Saved ${file.suggestedFilename()}. Saved ${second.suggestedFilename()}.`)
       .waitFor();
     await saves.getByRole("button", { name: "Close", exact: true }).click();
     expect(await page.locator(".stage").boundingBox()).toEqual(before);
