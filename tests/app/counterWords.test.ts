@@ -54,13 +54,13 @@ function report(verdict: Verdict, parts: readonly CheckEntry[]): CheckReport {
 describe("what is said at the counter", () => {
   it("how much farther out one stands, whichever it is", () => {
     expect(outSentence(["wide", "narrow"], [800 + 15.875, 800], FORMAT)).toBe(
-      'As measured, the wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
+      "As measured, the wheels of “wide” sit 5/8 in farther out per side than those of “narrow”.",
     );
     expect(outSentence(["narrow", "wide"], [800, 815.875], FORMAT)).toBe(
-      'As measured, the wheels of "wide" sit 5/8 in farther out per side than those of "narrow".',
+      "As measured, the wheels of “wide” sit 5/8 in farther out per side than those of “narrow”.",
     );
     expect(outSentence(["a", "b"], [800, 800.5], FORMAT)).toBe(
-      'As measured, the wheels of "a" and "b" sit equally far out.',
+      "As measured, the wheels of “a” and “b” sit equally far out.",
     );
     expect(outSentence(["a", "b"], [812.5, 800], { units: "mm" })).toContain("12.5 mm farther out");
   });
@@ -71,18 +71,18 @@ describe("what is said at the counter", () => {
     const angle = Math.floor((Math.abs(pose.left.steerAngle) * 180) / Math.PI);
     const told = limits(touch(0.5), end(1), end(-1), touch(-0.7, "right"));
     expect(steerClause("wide", steeringFacts(told, null, model, FORMAT), model, FORMAT)).toBe(
-      `the tire of "wide" meets the lip at ${angle}° of steer`,
+      `the tire of “wide” meets the lip at ${angle}° of steer`,
     );
   });
 
   it("that it touches straight ahead, that nothing touches, and what is not proven", () => {
     const stuck = limits(touch(0), touch(0, "right"), touch(0), touch(0, "right"));
     expect(steerClause("wide", steeringFacts(stuck, null, model, FORMAT), model, FORMAT)).toBe(
-      'the tire of "wide" touches the lip even straight ahead',
+      "the tire of “wide” touches the lip even straight ahead",
     );
     const free = limits(end(1), end(1), end(-1), end(-1));
     expect(steerClause("narrow", steeringFacts(free, null, model, FORMAT), model, FORMAT)).toBe(
-      '"narrow" steers lock to lock and nothing touches',
+      "“narrow” steers lock to lock and nothing touches",
     );
     const unknown: Stop = { stop: "unproven", at: 0.5 };
     expect(
@@ -92,7 +92,7 @@ describe("what is said at the counter", () => {
         model,
         FORMAT,
       ),
-    ).toMatch(/^"odd" touches nothing up to \d+° of steer; past that it is not known$/);
+    ).toMatch(/^“odd” touches nothing up to \d+° of steer; past that it is not known$/);
     const rod: Stop = { stop: "reach", at: -0.8, side: "right", joint: "tie rod" };
     expect(
       steerClause(
@@ -102,12 +102,12 @@ describe("what is said at the counter", () => {
         FORMAT,
       ),
     ).toMatch(
-      /^"long" steers to \d+°, where the right tie rod cannot follow any farther; nothing touches before$/,
+      /^“long” steers to \d+°, where the right tie rod cannot follow any farther; nothing touches before$/,
     );
     const height = { stop: "reach", side: "left", joint: "upper arm", at: 70 } as const;
     const facts = steeringFacts(free, height, model, FORMAT);
     expect(steerClause("tall", facts, model, FORMAT)).toBe(
-      '"tall" can\'t come down to "aired out": the left upper arm cannot follow past 2 3/4 in of bump',
+      "“tall” can't come down to “aired out”: the left upper arm cannot follow past 2 3/4 in of bump",
     );
   });
 
@@ -116,29 +116,29 @@ describe("what is said at the counter", () => {
     const height = { stop: "reach", side: "left", joint: "upper arm", at: 70 } as const;
     const barred = steeringFacts(limits(end(1), end(1), end(-1), end(-1)), height, model, FORMAT);
     const told = (facts: readonly SteeringFacts[]) => steerSentence(LOW, model, ["a", "b"], facts, FORMAT);
-    expect(told([free, barred])).toBe('At the "aired out" stance, a; b.');
+    expect(told([free, barred])).toBe("At the “aired out” stance, a; b.");
     // Where neither can stand there each says so itself.
     expect(told([barred, barred])).toBe("A; b.");
   });
 
   it("over the whole range: rubs by, comes within, clears by, and by what part", () => {
     const rubs = report("rubs", [entry(2, "close", "rail"), entry(-0.375 * IN, "rubs")]);
-    expect(rangeClause("wide", rubs, model, FORMAT)).toBe('the tire of "wide" rubs the lip by 3/8 in');
+    expect(rangeClause("wide", rubs, model, FORMAT)).toBe("the tire of “wide” rubs the lip by 3/8 in");
     const close = report("close", [entry(0.125 * IN, "close")]);
     expect(rangeClause("wide", close, model, FORMAT)).toBe(
-      'the tire of "wide" comes within 1/8 in of the lip, nearer than the 1/4 in asked for',
+      "the tire of “wide” comes within 1/8 in of the lip, nearer than the 1/4 in asked for",
     );
     const clear = report("clear", [entry(0.375 * IN, "clear")]);
     expect(rangeClause("narrow", clear, model, FORMAT)).toBe(
-      '"narrow" clears by 3/8 in, the lip being nearest',
+      "“narrow” clears by 3/8 in, the lip being nearest",
     );
-    expect(rangeClause("bare", report("clear", []), model, FORMAT)).toBe('nothing is measured on "bare"');
+    expect(rangeClause("bare", report("clear", []), model, FORMAT)).toBe("nothing is measured on “bare”");
     const both = rangeSentence([
       rangeClause("a", rubs, model, FORMAT),
       rangeClause("b", clear, model, FORMAT),
     ]);
     expect(both).toBe(
-      'Over every height and steering angle, the tire of "a" rubs the lip by 3/8 in; "b" clears by 3/8 in, the lip being nearest.',
+      "Over every height and steering angle, the tire of “a” rubs the lip by 3/8 in; “b” clears by 3/8 in, the lip being nearest.",
     );
     expect(both).not.toMatch(/safe/i);
   });
@@ -147,7 +147,7 @@ describe("what is said at the counter", () => {
     const clear = report("clear", [entry(IN, "clear")]);
     const limit = { side: "left", joint: "tie rod", along: "steer", startsAt: 0.9, travel: 0 } as const;
     expect(rangeClause("b", { ...clear, limits: [limit] }, model, FORMAT)).toBe(
-      '"b" clears by 1 in as far as the linkage reaches, the lip being nearest',
+      "“b” clears by 1 in as far as the linkage reaches, the lip being nearest",
     );
   });
 });

@@ -155,14 +155,14 @@ describe("the counter view", () => {
     await shot(page, "counter-tablet");
     // One inch of hub face, per side, on a pin that stands nearly level.
     expect(told).toContain(
-      'As measured, the wheels of the current truck sit 1 in farther out per side than those of "narrow hub face".',
+      "As measured, the wheels of the current truck sit 1 in farther out per side than those of “narrow hub face”.",
     );
     expect(told).toMatch(
-      /^(?!.*If the example).*At the "aired out" stance, the tire of the current truck meets the fender lip at \d+° of steer/,
+      /^(?!.*If the example).*At the “aired out” stance, the tire of the current truck meets the fender lip at \d+° of steer/,
     );
-    expect(told).toContain('"narrow hub face" steers lock to lock and nothing touches');
+    expect(told).toContain("“narrow hub face” steers lock to lock and nothing touches");
     expect(told).toContain(`the tire of the current truck rubs the fender lip by ${wide}`);
-    expect(told).toContain(`"narrow hub face" clears by ${narrow}`);
+    expect(told).toContain(`“narrow hub face” clears by ${narrow}`);
     // Beside the sign, which is not green, too.
     const sign = counterView(page).locator('.counter-tag[data-verdict="fromExample"]');
     expect(await read(sign)).toContain(`the example clears Everything clears by ${narrow}`);
@@ -189,7 +189,7 @@ describe("the counter view", () => {
     const label = () => front.getAttribute("aria-label");
     expect(await label()).toContain("B, narrow hub face: hub face 5 5/16 in");
     await counterView(page).getByRole("button", { name: "full droop" }).click();
-    expect(await sentences(page)).toContain('At the "full droop" stance');
+    expect(await sentences(page)).toContain("At the “full droop” stance");
     await counterView(page).getByRole("button", { name: "aired out" }).click();
     expect(await sentences(page)).toBe(before);
 
@@ -199,12 +199,12 @@ describe("the counter view", () => {
     expect(await slider.getAttribute("aria-valuetext")).toBe("5 11/16 in");
     expect(await label()).toContain("B, narrow hub face, hub face 5 11/16 in: hub face 5 11/16 in");
     expect(await sentences(page)).toMatch(
-      /sit 5\/8 in farther out per side than those of "narrow hub face, hub face 5 11\/16 in"/,
+      /sit 5\/8 in farther out per side than those of “narrow hub face, hub face 5 11\/16 in”/,
     );
     await page.keyboard.press("End");
     expect(await slider.getAttribute("aria-valuetext")).toBe("6 13/16 in");
     expect(await sentences(page)).toMatch(
-      /the wheels of "narrow hub face, hub face 6 13\/16 in" sit 1\/2 in farther out/,
+      /the wheels of “narrow hub face, hub face 6 13\/16 in” sit 1\/2 in farther out/,
     );
     await counterView(page).getByRole("button", { name: "Back to narrow hub face" }).click();
     expect(await sentences(page)).toBe(before);

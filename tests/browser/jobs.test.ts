@@ -143,7 +143,7 @@ describe.each([
     }
     await expect
       .poll(() => poseSentence(page))
-      .toMatch(/^At the "aired out" stance, steered \d+° to the left/);
+      .toMatch(/^At the “aired out” stance, steered \d+° to the left/);
     expect(await poseSentence(page)).toMatch(/(tire|wheel) rubs the fender lip by /);
     await mapDrawn(page);
     const [turns] = steerLimits(model, [AIRED_OUT])!;
@@ -195,8 +195,8 @@ describe("the salesperson", () => {
     await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
     await counterView(page).getByRole("button", { name: "aired out" }).click();
     const told = await counterWords(page);
-    expect(told).toContain('At the "aired out" stance');
-    expect(told).toMatch(/the current truck sit [\d/ ]+ in farther out per side than those of "steeper pin"/);
+    expect(told).toContain("At the “aired out” stance");
+    expect(told).toMatch(/the current truck sit [\d/ ]+ in farther out per side than those of “steeper pin”/);
     expect(told).toMatch(/meets the fender lip at \d+° of steer/);
     await shot(page, "job-salesperson");
     await counterView(page).getByRole("button", { name: "Print sheet" }).click();
@@ -390,7 +390,7 @@ describe("the built page", () => {
     await page.mouse.up();
     await expect
       .poll(() => poseSentence(page))
-      .toMatch(/^At the "aired out" stance, steered \d+° to the left/);
+      .toMatch(/^At the “aired out” stance, steered \d+° to the left/);
     const each = (what: keyof typeof start) => ((1000 * (end[what] - start[what])) / moves).toFixed(1);
     console.log(
       `main thread, processor time an event of a drag on the map: ${each("all")} ms, of them scripts ${each("scripts")} ms, style and layout ${each("layout")} ms`,

@@ -131,7 +131,7 @@ describe("the workbench on a desk", () => {
     const stance = page.getByRole("button", { name: "aired out", exact: true });
     await stance.click();
     expect(await stance.getAttribute("aria-pressed")).toBe("true");
-    expect(await poseSentence(page)).toMatch(/^At the "aired out" stance/);
+    expect(await poseSentence(page)).toMatch(/^At the “aired out” stance/);
   });
 
   it("turns and zooms the picture by keys, and a view button sets it straight again", async () => {

@@ -85,7 +85,7 @@ function stanceBlock(
   format: LengthFormat,
 ): string {
   const { units } = model.setup;
-  const title = `At the "${name}" stance, travel ${lengthCell(travel, format)} ${units}; least in hand first:`;
+  const title = `At the “${name}” stance, travel ${lengthCell(travel, format)} ${units}; least in hand first:`;
   const lines = poses.map((pose) => `  ${STEERS[String(pose.steer)]}: ${rankedWords(pose, format)}`);
   const met =
     first === null

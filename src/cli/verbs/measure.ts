@@ -75,7 +75,7 @@ function runMeasure(file: string, options: MeasureOptions, terminal: Terminal): 
 function titleOf(document: unknown, variant: string | null): string {
   const name = valueAt(effectiveDocument(document, variant), ["name"]);
   const title = typeof name === "string" && name.trim() !== "" ? name : "Truck without a name";
-  return variant === null ? title : `${title}, variant "${variant}"`;
+  return variant === null ? title : `${title}, variant “${variant}”`;
 }
 
 interface Applied {

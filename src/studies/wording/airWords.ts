@@ -93,7 +93,7 @@ export function airSentences({ stances }: AirReport, { setup }: Model, format: L
   if (airSpring === null) return [];
   const lines = stances.flatMap(({ name, left, right }) =>
     [left, right].flatMap((state) =>
-      state === null ? [] : stateSentences(state, airSpring, `at the "${name}" stance`, format),
+      state === null ? [] : stateSentences(state, airSpring, `at the “${name}” stance`, format),
     ),
   );
   if (masses === null) lines.push("No pressures: the setup has no masses block.");
@@ -101,7 +101,7 @@ export function airSentences({ stances }: AirReport, { setup }: Model, format: L
     for (const { name, left, right } of stances)
       for (const state of [left, right])
         if (state?.noPressure)
-          lines.push(`At the "${name}" stance the ${state.side} side ${NO_PRESSURE[state.noPressure]}.`);
+          lines.push(`At the “${name}” stance the ${state.side} side ${NO_PRESSURE[state.noPressure]}.`);
   if (airSpring.curve === null) lines.push("No pressures: the air spring has no curve.");
   return lines;
 }

@@ -170,7 +170,7 @@ export function standingWords({ alignment }: Setup): string | null {
 /** Which setup a printed result is of, and whether as bolted on or aligned where that can differ. */
 export function setupHeading(setup: Setup): string {
   const standing = standingWords(setup);
-  const name = setup.variant === null ? setup.name : `${setup.name}, variant "${setup.variant}"`;
+  const name = setup.variant === null ? setup.name : `${setup.name}, variant “${setup.variant}”`;
   return standing === null ? name : `${name}, ${standing}`;
 }
 

@@ -118,7 +118,7 @@ export function rangeSentence(clauses: readonly string[]): string {
 
 /** A name as it stands in a sentence: a variant's is quoted. */
 function quoted(name: string): string {
-  return name === truckName(null) ? `the ${name}` : `"${name}"`;
+  return name === truckName(null) ? `the ${name}` : `“${name}”`;
 }
 
 function capitalized(text: string): string {

@@ -16,7 +16,7 @@ export function floorSentences({ stances }: FloorReport, model: Model, format: L
   const { floor, travel } = model.setup;
   const told = stances.flatMap((stance) => {
     const isOutside = stance.travel > travel.bump + AT_END || stance.travel < travel.droop - AT_END;
-    const outside = `The "${stance.name}" stance, at travel ${formatLength(stance.travel, format)}, is outside the setup's own travel.`;
+    const outside = `The “${stance.name}” stance, at travel ${formatLength(stance.travel, format)}, is outside the setup's own travel.`;
     const barred =
       stance.stop === null
         ? []
@@ -33,7 +33,7 @@ export function floorSentences({ stances }: FloorReport, model: Model, format: L
 }
 
 function stanceSentences({ name, floor, scrub }: FloorStance, format: LengthFormat): string[] {
-  const where = `At the "${name}" stance`;
+  const where = `At the “${name}” stance`;
   // Why it has no floor is told with what keeps the truck from it.
   if (floor === null) return [];
   const { clearances, frame } = floor;

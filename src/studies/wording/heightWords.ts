@@ -47,7 +47,7 @@ export function barredAt(
   return stop && heightFacts(travel, stop, format);
 }
 
-/** `can't come down to "aired out": the air spring stops it at 1 3/4 in of bump`: a clause that follows the truck's name. */
+/** `can't come down to “aired out”: the air spring stops it at 1 3/4 in of bump`: a clause that follows the truck's name. */
 export function heightClause(facts: HeightFacts, model: Model, format: LengthFormat): string {
   const { travel, stop, at } = facts;
   const where = nameOfHeight(travel, model, format);

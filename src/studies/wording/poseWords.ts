@@ -26,19 +26,19 @@ export function wayOf(steer: number): Side {
   return steer > 0 ? "left" : "right";
 }
 
-/** A height: `at the "aired out" stance` within 1/16 in of a named one, else `at 3 1/2 in of bump`. @param travel mm */
+/** A height: `at the “aired out” stance` within 1/16 in of a named one, else `at 3 1/2 in of bump`. @param travel mm */
 export function heightWords(travel: number, model: Model, format: LengthFormat): string {
   const stance = stanceNear(travel, model);
-  if (stance !== null) return `at the "${stance}" stance`;
+  if (stance !== null) return `at the “${stance}” stance`;
   return Math.abs(travel) < 0.5 * finestLength(format)
     ? "at the measured height"
     : `at ${travelWords(travel, format)}`;
 }
 
-/** The height itself: `"aired out"`, `3 1/2 in of bump`. @param travel mm */
+/** The height itself: `“aired out”`, `3 1/2 in of bump`. @param travel mm */
 export function nameOfHeight(travel: number, model: Model, format: LengthFormat): string {
   const stance = stanceNear(travel, model);
-  return stance === null ? heightWords(travel, model, format).replace(/^at /, "") : `"${stance}"`;
+  return stance === null ? heightWords(travel, model, format).replace(/^at /, "") : `“${stance}”`;
 }
 
 function stanceNear(travel: number, model: Model): string | null {
@@ -138,7 +138,7 @@ export function lockText(steer: number): string {
   return `${Math.max(1, Math.round(Math.abs(steer) * 100))}% ${wayOf(steer)} lock`;
 }
 
-/** `over all travel, lock to lock`; `at the "aired out" stance, wheels straight ahead`. */
+/** `over all travel, lock to lock`; `at the “aired out” stance, wheels straight ahead`. */
 export function rangeWords(range: EnvelopeRange, model: Model, format: LengthFormat): string {
   const heights =
     range.travelLow < range.travelHigh ? "over all travel" : heightWords(range.travelLow, model, format);

@@ -33,7 +33,7 @@ function stanceSentences({ name, cases }: RollStance, format: LengthFormat): str
     const [first, second] = told;
     const either = kind === "roll" ? "roll either way" : "either wheel over the curb";
     const alike = first && second && first.line === second.line ? [{ who: either, line: first.line }] : told;
-    return alike.map(({ who, line }) => `At the "${name}" stance, ${who}: ${line}.`);
+    return alike.map(({ who, line }) => `At the “${name}” stance, ${who}: ${line}.`);
   });
 }
 

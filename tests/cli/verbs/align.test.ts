@@ -109,7 +109,7 @@ describe("align for a person", () => {
     const { code, out } = captured(["align", reached]);
     expect(code).toBe(0);
     expect(out.split("\n")[1]).toMatch(
-      /^Each side, at the "driving" stance: \S+ in of shims at the front, \S+ in of shims at the rear, tie rod .* then it reads camber −0\.5\d°, caster [34]\.\d\d°, toe 0\.10°/,
+      /^Each side, at the “driving” stance: \S+ in of shims at the front, \S+ in of shims at the rear, tie rod .* then it reads camber −0\.5\d°, caster [34]\.\d\d°, toe 0\.10°/,
     );
     expect(out).toMatch(/^camber +0\.\d\d +-0\.50 +-0\.\d\d/m);
     expect(out).toMatch(/^caster read by a 20° sweep/m);
@@ -134,7 +134,7 @@ describe("align for a person", () => {
     );
     const { out } = captured(["align", apart]);
     expect(out).toMatch(/^Left side, .*\nRight side: /m);
-    expect(captured(["align", reached, "--variant", "steeper pin"]).out).toMatch(/variant "steeper pin"/);
+    expect(captured(["align", reached, "--variant", "steeper pin"]).out).toMatch(/variant “steeper pin”/);
   });
 
   it("without targets tells the truck as bolted on, and that nothing was asked for", () => {

@@ -105,7 +105,7 @@ describe("envelope --json", () => {
     const sheet = readFileSync(svg, "utf8");
     expect(sheet).toContain("Fern Street shop half-ton on air");
     expect(sheet).toMatch(
-      /Section at X = 0 in: space swept by tire and rim at the &quot;driving&quot; stance, wheels straight ahead/,
+      /Section at X = 0 in: space swept by tire and rim at the “driving” stance, wheels straight ahead/,
     );
     for (const drawn of [text, sheet]) expect(drawn).toMatch(/not a statement of safety/i);
   });
@@ -202,7 +202,7 @@ describe("envelope for a person", () => {
     const { code, out, error } = captured(args);
     expect([code, error]).toEqual([0, ""]);
     expect(out).toMatch(
-      /^Space swept by tire and rim at the "driving" stance, wheels straight ahead: left$/m,
+      /^Space swept by tire and rim at the “driving” stance, wheels straight ahead: left$/m,
     );
     expect(out).toMatch(/p\.svg +section, 1:1, mm +\d+ segments +\d+$/m);
     expect(out).toMatch(/^fender lip +left +\d/m);

@@ -93,8 +93,8 @@ describe("floor for a person", () => {
   it("says what hangs below the scrub line, every measure, what the check has of the roll, and whose word rules", () => {
     const { code, out } = captured(["floor", file]);
     expect(code).toBe(0);
-    expect(out).toMatch(/^At the "aired out" stance the engine crossmember is the lowest, 2 1\/2 in above/m);
-    expect(out).toMatch(/^At the "aired out" stance with a tire flat the engine crossmember hangs/m);
+    expect(out).toMatch(/^At the “aired out” stance the engine crossmember is the lowest, 2 1\/2 in above/m);
+    expect(out).toMatch(/^At the “aired out” stance with a tire flat the engine crossmember hangs/m);
     expect(out).toMatch(/^aired out +3 1\/4 +-6\.55 +4 15\/16 +26 7\/16 +11 11\/16/m);
     expect(out).toMatch(/^Roll of 3\.0° either way and one wheel 1 1\/2 in over a curb: not all of it/m);
     expect(out).toMatch(/^driving +roll to the right +-1 11\/16 +1 11\/16 +3\.00 .* yes$/m);
@@ -105,7 +105,7 @@ describe("floor for a person", () => {
   it("says of a stance the truck cannot come to what keeps it from there", () => {
     const { out } = captured(["floor", file, "--variant", "spring bracket an inch lower"]);
     expect(out).toMatch(
-      /^The truck can't come down to "aired out": the air spring stops it at 1 3\/4 in of bump\.$/m,
+      /^The truck can't come down to “aired out”: the air spring stops it at 1 3\/4 in of bump\.$/m,
     );
   });
 
@@ -116,7 +116,7 @@ describe("floor for a person", () => {
     });
     const { code, out } = captured(["floor", low]);
     expect(code).toBe(1);
-    expect(out).toMatch(/^At the "aired out" stance the exhaust crossover is 3\/8 in below the floor\.$/m);
+    expect(out).toMatch(/^At the “aired out” stance the exhaust crossover is 3\/8 in below the floor\.$/m);
     const sunk = fileWith("sunk.json", (setup) => {
       (setup.floor as { frame: unknown[] }).frame = [0, 13, 3];
     });
@@ -128,7 +128,7 @@ describe("floor for a person", () => {
       (setup.stances as unknown[]).push({ name: "slammed", lipHeight: 22 });
     });
     expect(captured(["floor", slip]).out).toMatch(
-      /^The "slammed" stance, at travel \d+ \d\/\d+ in, is outside the setup's own travel\.$/m,
+      /^The “slammed” stance, at travel \d+ \d\/\d+ in, is outside the setup's own travel\.$/m,
     );
     expect(captured(["floor", file]).out).not.toMatch(/outside the setup's own travel/);
   });

@@ -63,7 +63,7 @@ describe("limits", () => {
     expect(out.split("\n")[1]).toMatch(
       /^Air spring compression, both sides: past its limit from 2 \d+\/\d+ in of bump on, by \d+\/\d+ in at most\.$/,
     );
-    expect(out).toMatch(/At the "aired out" stance, .*\n {2}straight ahead: left air spring compression -/);
+    expect(out).toMatch(/At the “aired out” stance, .*\n {2}straight ahead: left air spring compression -/);
     expect(out).toMatch(/^ +3 1\/2 +not here: left air spring compression$/m);
   });
 

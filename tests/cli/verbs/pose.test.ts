@@ -178,8 +178,8 @@ describe("pose for a person", () => {
     ]);
     expect([code, error]).toEqual([0, ""]);
     const lines = out.split("\n");
-    expect(lines[0]).toBe('Fern Street shop half-ton on air, variant "narrow hub face"');
-    expect(lines[2]).toMatch(/^At the "aired out" stance, with the wheels straight ahead: .*\.$/);
+    expect(lines[0]).toBe("Fern Street shop half-ton on air, variant “narrow hub face”");
+    expect(lines[2]).toMatch(/^At the “aired out” stance, with the wheels straight ahead: .*\.$/);
     expect(out).toMatch(/^Camber \(deg\) +-?\d+\.\d\d +-?\d+\.\d\d$/m);
     expect(out).toMatch(/^Scrub radius \(in\) +(\d+ )?\d+\/\d+ /m);
     expect(out).toMatch(/^Part +Side +Verdict +Gap \(in\) +Point X, Y, Z \(in\)$/m);

@@ -22,7 +22,7 @@ describe("what a change did to the main numbers", () => {
         "before": "was 3/16 in of rub",
         "others": [
           "lowest at full lock was 3 3/16 in bump, now full bump",
-          "steer at "aired out" was 12°, now lock to lock",
+          "steer at “aired out” was 12°, now lock to lock",
           "scrub radius was 4 9/16 in, now 3 7/8 in",
         ],
         "worst": "worst gap was 3/16 in of rub, now 1/4 in",

@@ -37,21 +37,21 @@ describe("the sentence for a pose", () => {
   it("says what touches what, how deep, where, at which height and steering angle", () => {
     const angle = ((Math.abs(low.right.steerAngle) * 180) / Math.PI).toFixed(0);
     expect(poseSentence([gapAt(low, "right", (-3 / 8) * IN)], low, truck.model, truck.setup)).toBe(
-      `At the "aired out" stance, steered ${angle}° to the right: the right tire rubs the lip by 3/8 in, 2 in behind the axle line, 20 in above the floor.`,
+      `At the “aired out” stance, steered ${angle}° to the right: the right tire rubs the lip by 3/8 in, 2 in behind the axle line, 20 in above the floor.`,
     );
   });
 
   it("says how near, when it is nearer than the allowance, and counts the others", () => {
     const gaps = [gapAt(rest, "left", IN / 8), gapAt(rest, "right", 0.2 * IN)];
     expect(poseSentence(gaps, rest, truck.model, truck.setup)).toBe(
-      'At the "driving" stance, with the wheels straight ahead: the left tire is 1/8 in from the lip, 2 in behind the axle line, 20 in above the floor; you asked for 1/4 in. 1 more place is too near.',
+      "At the “driving” stance, with the wheels straight ahead: the left tire is 1/8 in from the lip, 2 in behind the axle line, 20 in above the floor; you asked for 1/4 in. 1 more place is too near.",
     );
   });
 
   it("names the nearest when all is clear, and calls nothing safe", () => {
     const text = poseSentence([gapAt(rest, "left", 1.5 * IN)], rest, truck.model, truck.setup);
     expect(text).toBe(
-      'At the "driving" stance, with the wheels straight ahead: everything clears, the lip closest at 1 1/2 in from the left tire.',
+      "At the “driving” stance, with the wheels straight ahead: everything clears, the lip closest at 1 1/2 in from the left tire.",
     );
     expect(text).not.toMatch(/safe/i);
   });

@@ -172,11 +172,11 @@ describe("the sentence of a check", () => {
 
 describe("the words of a pose", () => {
   it.each([
-    [3.25, 'at the "aired out" stance'],
-    [3.25 + 1 / 16, 'at the "aired out" stance'],
+    [3.25, "at the “aired out” stance"],
+    [3.25 + 1 / 16, "at the “aired out” stance"],
     [3.25 + 1 / 8, "at 3 3/8 in of bump"],
-    [0, 'at the "driving" stance'],
-    [-3.75, 'at the "full droop" stance'],
+    [0, "at the “driving” stance"],
+    [-3.75, "at the “full droop” stance"],
     [-1.5, "at 1 1/2 in of droop"],
   ])("call %f in of travel %s", (travel, words) => {
     expect(heightWords(inch(travel), model, INCHES)).toBe(words);
@@ -189,7 +189,7 @@ describe("the words of a pose", () => {
       { name: "lower", travel: "1 1/16" },
     ];
     expect(heightWords(inch(1.05), demoModel({ ...lipAlone(), stances }), INCHES)).toBe(
-      'at the "lower" stance',
+      "at the “lower” stance",
     );
   });
 
@@ -273,7 +273,7 @@ describe("the sentence of a limit", () => {
         INCHES,
       ),
     ).toBe(
-      'The right outer tie rod end cannot follow past 81% of right lock, tightest at the "aired out" stance.',
+      "The right outer tie rod end cannot follow past 81% of right lock, tightest at the “aired out” stance.",
     );
   });
 });
