@@ -41,7 +41,7 @@ const onTruck = (page: Page) => panel(page).getByRole("region", { name: "On the 
 describe("knuckles as built", () => {
   it("are told from readings typed on the page, undone, kept over a reload, and made a variant", async () => {
     const { page, problems } = await atBuild(await desk());
-    await expect.poll(() => told(page), SOON).toContain("The left knuckle FAILS 2 of 13 readings");
+    await expect.poll(() => told(page), SOON).toContain("The left knuckle FAILS 2 of 13 checks");
     await onTruck(page).locator(".truck-table").first().waitFor(SOON);
     expect(await read(onTruck(page))).toMatch(
       /As built: The fender lip comes within 1\/8 in of the left tire/,
@@ -55,9 +55,9 @@ describe("knuckles as built", () => {
     await behind.press("Enter");
     expect(await angle.evaluate((input) => input === document.activeElement)).toBe(true);
     await angle.fill("8.6");
-    await expect.poll(() => told(page), SOON).toContain("The left knuckle passes: all 13 readings");
+    await expect.poll(() => told(page), SOON).toContain("The left knuckle passes: all 13 checks");
     await page.getByRole("button", { name: "Undo" }).click();
-    await expect.poll(() => told(page), SOON).toContain("FAILS 1 of 13 readings: angle finder");
+    await expect.poll(() => told(page), SOON).toContain("FAILS 1 of 13 checks: angle finder");
     await page.getByRole("button", { name: "Redo" }).click();
     await expect.poll(() => told(page), SOON).toContain("The left knuckle passes");
 

@@ -59,10 +59,10 @@ export function passWord(passes: boolean): string {
   return passes ? "passes" : "FAILS";
 }
 
-/** What a closed list of readings says of them: how many were taken, and how many of them fail. */
+/** What a closed list of readings says of them: how many knuckles were read, and how many readings fail. */
 export function readingsNote(taken: number, failing: number): string {
   if (taken === 0) return "nothing read yet";
-  if (failing === 0) return "every reading passes";
+  if (failing === 0) return taken === 2 ? "both knuckles pass" : "the one knuckle read passes";
   return failing === 1 ? "1 reading FAILS" : `${failing} readings FAIL`;
 }
 
@@ -92,8 +92,8 @@ export function sideSentences(
   const failed = failing.map((row) => `${nameOf(row.key)} by ${passOffText(row, format)}`);
   const count = passes.length;
   const verdict = allPass
-    ? `The ${side} knuckle passes: ${count === 1 ? "its one reading is" : `all ${count} readings are`} within tolerance.`
-    : `The ${side} knuckle FAILS ${failing.length} of ${count} readings: ${failed.join(", ")}.`;
+    ? `The ${side} knuckle passes: ${count === 1 ? "its one check is" : `all ${count} checks are`} within tolerance.`
+    : `The ${side} knuckle FAILS ${failing.length} of ${count} checks: ${failed.join(", ")}.`;
   const suspect = fit.residuals.filter(({ isSuspect }) => isSuspect);
   const contradiction =
     suspect.length === 0
@@ -192,8 +192,8 @@ export function knucklesSentence(read: readonly AsBuiltSide[]): string {
   const whole = read.length === 2 ? "Both knuckles pass" : `The ${read[0]?.side} knuckle passes`;
   if (read.every(({ allPass }) => allPass))
     return count === 1
-      ? `${whole}: its one reading is within tolerance.`
-      : `${whole}: all ${count} readings are within tolerance.`;
+      ? `${whole}: its one check is within tolerance.`
+      : `${whole}: all ${count} checks are within tolerance.`;
   return read
     .map(({ side, passes }) => {
       const failing = passes.filter((row) => !row.passes).length;

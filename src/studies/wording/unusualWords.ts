@@ -196,7 +196,7 @@ export function spanSentence(effect: SpanEffect, format: LengthFormat): string {
     ] as const
   ).map(([what, now, before]) => {
     const [is, was] = [angleText(now), angleText(before)];
-    return is === was ? `${what} ${is} as before` : `${what} ${is} instead of ${was}`;
+    return is === was ? `${what} ${is} either way` : `${what} ${is} instead of ${was}`;
   });
   return `The knuckle is ${amount} than the arms' ball joints are apart; with it, as measured, ${more.join(", ")}.`;
 }

@@ -27,7 +27,8 @@ describe("a reading off the jig in words", () => {
 
   it("is counted as one or as many", () => {
     expect(readingsNote(0, 0)).toBe("nothing read yet");
-    expect(readingsNote(2, 0)).toBe("every reading passes");
+    expect(readingsNote(1, 0)).toBe("the one knuckle read passes");
+    expect(readingsNote(2, 0)).toBe("both knuckles pass");
     expect(readingsNote(2, 1)).toBe("1 reading FAILS");
     expect(readingsNote(2, 3)).toBe("3 readings FAIL");
   });

@@ -13,6 +13,7 @@ import { AnyField } from "../../measure/groups/AnyFields.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import { boltedTruck, type Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
+import { OrderAhead } from "../order/orderStands.tsx";
 import { BuiltTable } from "./BuiltTable.tsx";
 import { KeepBoth } from "./KeepBuilt.tsx";
 import { BuiltAnswer, OnTheTruck } from "./OnTheTruck.tsx";
@@ -36,6 +37,7 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
   const note = readingsNote(read.length, failing);
   return (
     <Fold id="asBuilt" title="As built" note={<span data-fails={failing > 0}>{note}</span>}>
+      <OrderAhead truck={truck} />
       <section data-board-undo="" className="as-built" aria-label="As built">
         <p className="fold-fine">
           Type what was read off the jig, as the tape reads it: 6 1/8, 155.6 mm, 8.4; Enter goes on to the

@@ -14,6 +14,7 @@ import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { SketchShapes } from "../../parts/SketchShapes.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
+import { OrderAhead } from "../order/orderStands.tsx";
 import { JigTable } from "./JigTable.tsx";
 
 export type JigPanelProps = {
@@ -30,6 +31,7 @@ export function JigPanel({ truck }: JigPanelProps) {
   const [shown, setShown] = useState<(typeof SIDES)[number]>("left");
   return (
     <Fold id="jig" title="Jig sheet" note="what the tape must read">
+      <OrderAhead truck={truck} />
       <section className="jig-sheet" aria-label="Jig sheet">
         <header className="jig-head">
           <p className="jig-of">

@@ -2,15 +2,13 @@ import "../../measure/editing.css";
 import "../../measure/editingPoints.css";
 import "../../measure/editingNarrow.css";
 import "./order.css";
-import { useMemo } from "react";
 import { valueAt } from "../../../setup/types/keyPath.ts";
 import { orderJson } from "../../../studies/documents/orderJson.ts";
-import { type OrderSheet, orderSheet } from "../../../studies/order/orderSheet.ts";
+import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { newOrder } from "../../../studies/order/writeOrder.ts";
 import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CatalogRow } from "../../parts/catalogs/CatalogRow.tsx";
-import { useCatalogs } from "../../parts/catalogs/shippedCatalogs.ts";
 import { NextStep } from "../../parts/NextStep.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -21,6 +19,7 @@ import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
 import { OrderForm } from "./OrderForm.tsx";
 import { OrderSheetPage } from "./OrderSheetPage.tsx";
+import { useOrderSheet } from "./orderStands.tsx";
 import { PutIntoTruck } from "./PutIntoTruck.tsx";
 
 const ORDER = ["order"] as const;
@@ -101,12 +100,4 @@ function BeginOrder() {
       </button>
     </div>
   );
-}
-
-/** The order of a truck worked out with the catalogs there are; null = it has none. As bolted on: alignment changes no order. */
-export function useOrderSheet(truck: Truck): OrderSheet | null {
-  const catalogs = useCatalogs();
-  const { setup } = truck.bolted;
-  const { file } = truck;
-  return useMemo(() => orderSheet(setup, catalogs, file), [setup, catalogs, file]);
 }

@@ -15,7 +15,7 @@ export function MapEnds({ truck }: { truck: Truck }) {
   const [isOpen, setOpen] = useState(false);
   return (
     <details className="map-ends" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>At each stance, both ends of travel and each full lock</summary>
+      <summary>How low and how far it steers, at each height and full lock</summary>
       {isOpen && <Ends truck={truck} />}
     </details>
   );

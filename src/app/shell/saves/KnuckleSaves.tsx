@@ -3,7 +3,7 @@ import { orderJson } from "../../../studies/documents/orderJson.ts";
 import type { DrawingAsk } from "../../../studies/drawings/shopDrawings.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import { NO_DRAWINGS_YET } from "../../../studies/wording/drawingWords.ts";
-import { useOrderSheet } from "../../build/order/OrderBody.tsx";
+import { useOrderSheet } from "../../build/order/orderStands.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { drawingFile } from "../../parts/sheets/FileList.tsx";
 import type { SavedFile } from "../../parts/useSaving.ts";
