@@ -48,6 +48,16 @@ function Shared({ comparison }: { comparison: Comparison }) {
           <button type="button" className="button" onClick={() => void copy()}>
             Copy
           </button>
+          {"share" in navigator && (
+            // Given up by hand it refuses: nothing to tell.
+            <button
+              type="button"
+              className="button"
+              onClick={() => void navigator.share({ title: document.title, url }).catch(() => {})}
+            >
+              Send…
+            </button>
+          )}
         </p>
         <p role="status">{copied === url ? "Copied." : codeText(url.length, MOST_SCANNED)}</p>
       </div>
