@@ -228,6 +228,11 @@ describe.each(ofThisRun(["the stage"], 1))("%s", () => {
       .getByText(`Saved ${file.suggestedFilename()}. Saved ${second.suggestedFilename()}.`)
       .waitFor();
     await saves.getByRole("button", { name: "Close", exact: true }).click();
+    expect(
+      await page
+        .getByRole("button", { name: "Export…", exact: true })
+        .evaluate((one) => one === document.activeElement),
+    ).toBe(true);
     expect(await page.locator(".stage").boundingBox()).toEqual(before);
     expect(problems()).toEqual([]);
   });

@@ -28,6 +28,8 @@ export interface Saving {
   readonly putAway: () => void;
 }
 
+const SAVED = "Saved";
+
 /** Files asked for in one go: the one that is made, those that wait, what came of those before. */
 interface Batch {
   readonly giveUp: AbortController;
@@ -52,7 +54,9 @@ export function useSaving(): Saving {
       batch.came.push(await madeOne(next, batch, setTold));
     if (signal.aborted) return;
     underWay.current = null;
-    tell(batch.came.join(" "));
+    const failed = batch.came.filter((text) => !text.startsWith(SAVED));
+    const saved = batch.came.length - failed.length;
+    tell(saved < 3 ? batch.came.join(" ") : [`${saved} files saved.`, ...failed].join(" "));
   };
   const putAway = () => {
     underWay.current?.giveUp.abort();
@@ -82,7 +86,7 @@ async function madeOne(
   try {
     const made = await make(signal, tell);
     if (!signal.aborted) saveAs(file, type, made);
-    return `Saved ${file}.`;
+    return `${SAVED} ${file}.`;
   } catch (fault) {
     return `Not saved: ${fault instanceof Error ? fault.message : String(fault)}`;
   }

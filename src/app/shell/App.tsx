@@ -1,5 +1,5 @@
 import "./app.css";
-import { lazy, Suspense, useEffect, useRef } from "react";
+import { useEffect } from "react";
 import { useStore } from "zustand";
 import { StagePanel } from "../clear/StagePanel.tsx";
 import { VerdictPanel } from "../clear/VerdictPanel.tsx";
@@ -10,10 +10,12 @@ import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { NeedsPanel } from "../measure/NeedsPanel.tsx";
 import { StartTruck } from "../measure/worksheet/StartTruck.tsx";
 import { Cautions } from "../parts/ConfirmedNotes.tsx";
+import { Late, LateBody } from "../parts/late.tsx";
 import { useSettled } from "../parts/useSettled.ts";
 import { PacketLayer } from "../show/packet/PacketLayer.tsx";
 import { ShowLayers } from "../show/ShowLayers.tsx";
 import { goToStation, useStation } from "../state/address.ts";
+import { notFetched, tell } from "../state/notice.ts";
 import { setStage, useStage } from "../state/stageSettings.ts";
 import { useDoubtedRoot } from "../state/useDoubts.ts";
 import { DropTarget } from "./DropTarget.tsx";
@@ -81,16 +83,18 @@ export function App() {
 }
 
 // The list is loaded where somebody opens it, and stays: what is being made goes on when it is closed.
-const SavesDialog = lazy(() => import("./saves/SavesDialog.tsx"));
+const SAVES = new LateBody(async () => (await import("./saves/SavesDialog.tsx")).default);
+
+const SAVES_PROPS = {};
 
 function Saves() {
   const isOpen = useStore(savesOpen, (s) => s.isOpen);
-  const wasOpened = useRef(false);
-  wasOpened.current ||= isOpen;
-  return wasOpened.current ? (
-    <Suspense>
-      <SavesDialog />
-    </Suspense>
+  const missing = () => {
+    savesOpen.setState({ isOpen: false });
+    tell(notFetched("This list"));
+  };
+  return isOpen || SAVES.body !== null ? (
+    <Late of={SAVES} props={SAVES_PROPS} words="" onMissing={missing} />
   ) : null;
 }
 

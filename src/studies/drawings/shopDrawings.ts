@@ -34,6 +34,11 @@ export interface DrawingAsk {
   readonly angle: "first" | "third";
 }
 
+/** What is asked for until somebody chooses, by the setup's units. */
+export function usualAsk(units: "in" | "mm"): DrawingAsk {
+  return { paper: units === "in" ? "letter" : "a4", angle: "third", kerf: 0 };
+}
+
 /** All that goes to the shop floor. */
 export interface ShopDrawings {
   readonly cutList: CutList;

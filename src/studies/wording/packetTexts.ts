@@ -30,6 +30,9 @@ export const PACKET_PAGES = {
   choose: "odds and what to change",
 } as const;
 
+/** What a packet has in it, in the order of its pages. */
+export const PACKET_CONTENTS = Object.values(PACKET_PAGES).join(", ");
+
 export type PacketPageName = keyof typeof PACKET_PAGES;
 
 /** A packet's first line: whose it is, of which truck, from when, and what is in it. @param shop "" = not told */

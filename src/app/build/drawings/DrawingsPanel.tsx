@@ -3,7 +3,7 @@ import { useState } from "react";
 import { drawnBytes } from "../../../files/drawnBytes.ts";
 import { formatIssue } from "../../../setup/reading/issueList.ts";
 import { sheetJson } from "../../../studies/documents/sheetJson.ts";
-import type { DrawingAsk, ShopDrawings } from "../../../studies/drawings/shopDrawings.ts";
+import { type DrawingAsk, type ShopDrawings, usualAsk } from "../../../studies/drawings/shopDrawings.ts";
 import {
   DRAWING_CAUTIONS,
   NO_DRAWINGS_YET,
@@ -50,11 +50,7 @@ function NoDrawings() {
 
 function Drawings({ truck }: { truck: Truck }) {
   const { units } = truck.setup;
-  const [ask, setAsk] = useState<DrawingAsk>({
-    paper: units === "in" ? "letter" : "a4",
-    angle: "third",
-    kerf: 0,
-  });
+  const [ask, setAsk] = useState<DrawingAsk>(() => usualAsk(units));
   const answered = useAnswer("drawings", truck, { question: ask });
   const drawn = useLastAnswer(answered);
   return (

@@ -1,6 +1,7 @@
+import { formatIssue } from "../../../setup/reading/issueList.ts";
 import { asBuiltJson, jigJson } from "../../../studies/documents/asBuiltJson.ts";
 import { orderJson } from "../../../studies/documents/orderJson.ts";
-import type { DrawingAsk } from "../../../studies/drawings/shopDrawings.ts";
+import { usualAsk } from "../../../studies/drawings/shopDrawings.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import { NO_DRAWINGS_YET } from "../../../studies/wording/drawingWords.ts";
 import { useOrderSheet } from "../../build/order/orderStands.tsx";
@@ -19,7 +20,7 @@ export function KnuckleSaves({ truck, onSave }: KnuckleSavesProps) {
   const { setup } = truck.bolted;
   const { units } = setup;
   const sheet = useOrderSheet(truck);
-  const question: DrawingAsk = { paper: units === "in" ? "letter" : "a4", angle: "third", kerf: 0 };
+  const question = usualAsk(units);
   const drawings = useAnswer("drawings", setup.build === null ? null : truck, { question });
   const drawn = drawings?.answer?.ok ? drawings.answer.value.files : [];
   const files = [
@@ -37,7 +38,9 @@ export function KnuckleSaves({ truck, onSave }: KnuckleSavesProps) {
             ? `The drawings could not be made: ${drawings.failure}`
             : drawings?.answer == null
               ? "Drawing…"
-              : "Other paper, projection or kerf: Build, Drawings."}
+              : !drawings.answer.ok
+                ? drawings.answer.issues.map(formatIssue).join(" ")
+                : "Other paper, projection or kerf: Build, Drawings."}
       </p>
     </SaveGroup>
   );

@@ -1,6 +1,7 @@
 import "./saves.css";
 import { useEffect, useRef } from "react";
 import { useStore } from "zustand";
+import { PACKET_CONTENTS } from "../../../studies/wording/packetTexts.ts";
 import { plotNames, plotSpec } from "../../clear/plots/plotSpecs.ts";
 import { plotsCsv } from "../../clear/plots/plotsCsv.ts";
 import { jumpTo } from "../../parts/JumpBar.tsx";
@@ -28,14 +29,20 @@ export default function SavesDialog() {
     if (isOpen) dialog.current!.showModal();
   }, [isOpen]);
   if (!isOpen) return null;
-  const close = () => savesOpen.setState({ isOpen: false });
+  // Closed as a dialog, it gives the focus back to what opened it.
+  const close = () => dialog.current!.close();
   const onSave = (file: SavedFile) => void save(file);
   const leaveTo = (go: () => void) => {
     close();
     go();
   };
   return (
-    <dialog ref={dialog} className="saves" aria-labelledby="saves-title" onClose={close}>
+    <dialog
+      ref={dialog}
+      className="saves"
+      aria-labelledby="saves-title"
+      onClose={() => savesOpen.setState({ isOpen: false })}
+    >
       <header className="saves-head">
         <h2 id="saves-title">Everything that can be saved</h2>
         <button type="button" className="button" onClick={close}>
@@ -160,7 +167,7 @@ function pictureFile(truck: Truck): SavedFile {
 /** What is made at a place of its own. */
 const ELSEWHERE = [
   {
-    name: "Print packet: sheet, alignment, limits, air, floor, odds, what to change, map",
+    name: `Print packet: ${PACKET_CONTENTS}`,
     way: "Open",
     go: () => openLayer("packet"),
   },

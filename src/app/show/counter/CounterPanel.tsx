@@ -1,4 +1,5 @@
 import "../../parts/layerDialog.css";
+import { PACKET_CONTENTS } from "../../../studies/wording/packetTexts.ts";
 import { openLayer } from "../../parts/layer.ts";
 import { useLayer } from "../../state/address.ts";
 import { CounterBoard } from "./CounterBoard.tsx";
@@ -38,12 +39,7 @@ function CounterButton() {
 /** Opens everything of a truck that is handed over on paper. */
 function PacketButton() {
   return (
-    <button
-      type="button"
-      className="button"
-      title="Sheet, odds, what to change, alignment, limits, air, floor, map"
-      onClick={() => openLayer("packet")}
-    >
+    <button type="button" className="button" title={PACKET_CONTENTS} onClick={() => openLayer("packet")}>
       Print packet
     </button>
   );

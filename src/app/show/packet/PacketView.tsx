@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
+import { PACKET_CONTENTS } from "../../../studies/wording/packetTexts.ts";
 import { CloseButton, LayerDialog } from "../../parts/LayerDialog.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { PacketPages } from "./PacketPages.tsx";
@@ -26,8 +27,7 @@ export function PacketView({ truck }: { truck: Truck }) {
     <LayerDialog name="packet" labelledBy="packet-title">
       <header className="layer-head">
         <h2 id="packet-title" className="layer-title">
-          Print packet{" "}
-          <small>sheet, odds, what to change, alignment, limits, air, floor, map; Letter or A4</small>
+          Print packet <small>{PACKET_CONTENTS}; Letter or A4</small>
         </h2>
         <span role="status">{isReady ? "" : "Working out every page…"}</span>
         <button type="button" className="button sheet-print" onClick={() => window.print()}>

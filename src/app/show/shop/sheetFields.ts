@@ -48,7 +48,10 @@ export function sheetFieldsIn(box: KeyValueStore) {
     change(fields: Partial<SheetFields>) {
       typed = { ...typed, ...fields };
       store.setState(fields);
-      writing = writing.then(() => box.put([[KEY, store.getState()]])).catch(() => {});
+      // Another tab may have written the other fields meanwhile.
+      writing = writing
+        .then(() => box.update(KEY, (before) => ({ ...readSheetFields(before), ...fields })))
+        .catch(() => {});
     },
   };
 }
