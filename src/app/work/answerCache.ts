@@ -34,7 +34,10 @@ export interface Answered<J extends JobName> {
 /** Jobs about the pose shown: worked out anew with every move, so only the last answer is kept. */
 export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits", "section", "loads"]);
 
-/** Jobs that read nothing but what moves: a note beside the truck, as an order or a reading of the jig, leaves their answers standing. */
+/**
+ * Jobs that read nothing but what moves: a note beside the truck, as an order or a reading of the jig, leaves their answers standing.
+ * What odds read besides, the jig's tolerances, stands in their question.
+ */
 const OF_MOTION: ReadonlySet<JobName> = new Set<JobName>([
   ...(["check", "checkShare", "map", "limits", "geometry", "poseLimits", "wayEnds", "heights"] as const),
   ...(["envelope", "section", "window", "solve", "chart", "change", "odds", "oddsShare"] as const),

@@ -25,8 +25,8 @@ const NO_PART_OF_GAPS = [
   "masses",
 ];
 
-/** What tells how well points are known, and is no part of a truck that is drawn. */
-const OF_READING = ["readings", "fromExample"];
+/** What tells how well numbers are known, and is no part of a truck that is drawn. */
+const OF_KNOWING = ["readings", "fromExample", "jig"];
 
 /** Only an alignment looks at heights by name. */
 const FOR_ALIGNING = ["stances", "floor", "adjusters"];
@@ -34,12 +34,18 @@ const FOR_ALIGNING = ["stances", "floor", "adjusters"];
 /** A part whose numbers are not drawn stands as it was read: a scan is not read again. */
 const standIn = (index: number) => ({ name: `part ${index}`, kind: "path", radius: 0, points: [[0, 0, 0]] });
 
-/** The document of a truck as far as odds draw its numbers: plain data of no great size. @param document the variant shown applied */
+/**
+ * The document of a truck as far as odds draw its numbers: plain data of no great size, another wherever other odds may come of it.
+ * Of the jig its tolerances stay: they tell how well a knuckle is known. @param document the variant shown applied
+ */
 export function oddsDocument(document: unknown): unknown {
+  const tolerances = valueAt(document, ["jig", "tolerances"]);
+  const bare = removeAll(document, NO_PART_OF_GAPS);
+  const drawn = tolerances === undefined ? bare : setAt(bare, ["jig"], { tolerances });
   const body = valueAt(document, ["truck", "body"]);
-  if (!Array.isArray(body)) return removeAll(document, NO_PART_OF_GAPS);
+  if (!Array.isArray(body)) return drawn;
   const light = body.map((part, i) => (valueAt(part, ["kind"]) === "mesh" ? standIn(i) : part));
-  return setAt(removeAll(document, NO_PART_OF_GAPS), ["truck", "body"], light);
+  return setAt(drawn, ["truck", "body"], light);
 }
 
 function removeAll(document: unknown, keys: readonly string[]): unknown {
@@ -59,7 +65,7 @@ export interface OddsTruck {
 /** @param drawnParts numbers of body parts of which something is drawn */
 export function oddsTruck(truck: TruckToVary, drawnParts: ReadonlySet<number>): OddsTruck {
   const { setup, file, isAligned } = truck;
-  const light = removeAll(oddsDocument(truck.document), OF_READING);
+  const light = removeAll(oddsDocument(truck.document), OF_KNOWING);
   const { document: plain } = takeWithin(light, new IssueList(file), new KnownParts());
   const needed = isAligned ? plain : removeAt(removeAll(plain, FOR_ALIGNING), ["alignment", "targets"]);
   const body = valueAt(needed, ["truck", "body"]);

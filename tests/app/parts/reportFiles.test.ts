@@ -20,6 +20,8 @@ import { demoDocument, lipAlone } from "../../studies/demoModel.ts";
 
 const folder = setupFolder();
 const LIP = folder.write("lip.json", demoDocument(lipAlone()));
+const JIG = { halfLength: 8, tolerances: { tape: "1/8" } };
+const JIGGED = folder.write("jigged.json", demoDocument({ ...lipAlone(), jig: JIG }));
 
 /** A truck as the page has it, and what its worker answers, with all the time it takes. */
 function page(file: string) {
@@ -87,12 +89,12 @@ describe("a document saved of an answer on the page is what the command line pri
 
   // Of fewer draws than the page makes: they are what takes the time.
   it("the odds, of the document that a worker is asked about", async () => {
-    const { truck, document } = page(LIP);
+    const { truck, document } = page(JIGGED);
     const asked = { document: oddsDocument(withoutVariants(document)), setup: truck.setup, file: "" };
     const report = oddsOf({ ...asked, isAligned: false }, { draws: 60 });
     expect(report.matters.length).toBeGreaterThan(2);
     expect(await saved(truck, oddsJson(report, truck.setup.units))).toBe(
-      captured(["odds", LIP, "--draws", "60", "--json", "--budget", "900"]).out,
+      captured(["odds", JIGGED, "--draws", "60", "--json", "--budget", "900"]).out,
     );
   });
 

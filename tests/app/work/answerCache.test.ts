@@ -1,8 +1,10 @@
 import { expect, it } from "vitest";
 import demo from "../../../shared/half-ton-limits.json?raw";
+import { shownOf } from "../../../src/app/state/madeOf.ts";
 import { createWorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
 import { AnswerCache } from "../../../src/app/work/answerCache.ts";
 import type { JobName, Question } from "../../../src/app/work/jobs.ts";
+import { oddsDocument } from "../../../src/studies/odds/oddsTruck.ts";
 import { newOrder } from "../../../src/studies/order/writeOrder.ts";
 
 it("gives a file that is saved longer than anything that is waited for", () => {
@@ -53,4 +55,30 @@ it("a reading off the jig, an order begun and another title leave what was found
   expect(after.truck).not.toBe(before.truck);
   // What the readings tell is asked anew.
   expect(after.read).not.toBe(before.read);
+});
+
+it("odds are worked out anew for another tolerance of the jig, which tells how well a knuckle is known, and for no other change of it", () => {
+  const cache = new AnswerCache(2);
+  const store = createWorkbenchStore(demo, "test.json");
+  const { editField } = store.getState();
+  const odds = () => {
+    const truck = store.getState().truck!;
+    const question = { document: oddsDocument(shownOf(truck)) };
+    const share = { ...question, at: 0, of: 2 };
+    return {
+      entry: cache.entry({ job: "odds", truck, question, given: null }),
+      share: cache.entry({ job: "oddsShare", truck, question: share, given: null }),
+      check: cache.entry({ job: "check", truck, question: null, given: null }),
+    };
+  };
+  const before = odds();
+  editField(["jig", "halfLength"], 8);
+  expect(odds().entry).toBe(before.entry);
+  editField(["jig", "tolerances", "tape"], "1/8");
+  const after = odds();
+  expect(after.entry).not.toBe(before.entry);
+  expect(after.share).not.toBe(before.share);
+  expect(after.check).toBe(before.check);
+  // A worker is handed the truck with that tolerance.
+  expect(after.entry.wish.truck.ask.setup.jig.tolerances.tape).toBeCloseTo(25.4 / 8, 9);
 });
