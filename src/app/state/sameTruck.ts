@@ -35,15 +35,20 @@ export function isMovedAlike(a: Setup, b: Setup): boolean {
   return isSameBut(NOTES, a, b);
 }
 
-function isSameBut(left: ReadonlySet<string>, a: Setup, b: Setup): boolean {
-  if (a === b) return true;
-  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
-  return [...keys].every(
-    (key) => left.has(key) || isAlike(a[key as keyof typeof a], b[key as keyof typeof b]),
-  );
+/** The same of two documents as typed, each with one variant applied; none is like what is no object. */
+export function isTypedAlike(a: unknown, b: unknown): boolean {
+  const isObject = (one: unknown) => typeof one === "object" && one !== null;
+  return isObject(a) && isObject(b) && isSameBut(NOTES, a as object, b as object);
 }
 
-function isAlike(a: unknown, b: unknown): boolean {
+function isSameBut<T extends object>(left: ReadonlySet<string>, a: T, b: T): boolean {
+  if (a === b) return true;
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
+  return [...keys].every((key) => left.has(key) || isAlike(a[key as keyof T], b[key as keyof T]));
+}
+
+/** Whether two values are alike in all they hold. */
+export function isAlike(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
   // A scan has millions of numbers: their places as keys would hold the page for most of a second.

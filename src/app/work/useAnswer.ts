@@ -88,7 +88,12 @@ export function useKnown<J extends JobName>(job: J, truck: Truck): Answered<J> {
 
 /** The last answer there was, of whatever truck and question: what is looked at does not blink while it is worked out anew. */
 export function useLastAnswer<J extends JobName>(answered: Answered<J> | null): Answer<J> | null {
-  const last = useRef<Answer<J> | null>(null);
-  if (answered?.answer != null) last.current = answered.answer;
+  return useLastAnswered(answered)?.answer ?? null;
+}
+
+/** The same with the truck and the question that it answers. */
+export function useLastAnswered<J extends JobName>(answered: Answered<J> | null): Answered<J> | null {
+  const last = useRef<Answered<J> | null>(null);
+  if (answered?.answer != null) last.current = answered;
   return last.current;
 }

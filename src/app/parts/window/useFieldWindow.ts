@@ -1,17 +1,17 @@
 import { useMemo } from "react";
-import { windowField } from "../../../studies/window/windowField.ts";
 import type { FieldWindow } from "../../../studies/window/windowTypes.ts";
 import type { WindowSpeech } from "../../../studies/wording/windowWords.ts";
 import { askedOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
-import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
+import { useAnswer, useLastAnswered } from "../../work/useAnswer.ts";
+import { windowTold } from "./windowTold.ts";
 
 /** How far a field may go, as far as it is known. */
 export interface FieldWindowAsked {
   readonly answered: Answered<"window">;
-  /** The last answer there was; null = none yet. */
+  /** Its answer, or what `windowTold` tells until there is one; null = nothing yet. */
   readonly window: FieldWindow | null;
   readonly speech: WindowSpeech;
 }
@@ -25,16 +25,12 @@ export function useFieldWindow(truck: Truck | null, field: string): FieldWindowA
   const document = truck && askedOf(truck);
   const question = useMemo(() => ({ document, field }), [document, field]);
   const answered = useAnswer("window", truck, { question });
-  const last = useLastAnswer(answered);
-  const now = useMemo(() => {
-    if (truck === null) return null;
-    const found = windowField(document, truck.setup, field, truck.file);
-    return found.ok ? found.value.now : null;
-  }, [document, truck, field]);
+  const last = useLastAnswered(answered);
+  const window = useMemo(
+    () => truck && answered && windowTold(truck, field, answered, last),
+    [truck, field, answered, last],
+  );
   const speech = useMemo(() => truck && { model: truck.model, format, document }, [truck, format, document]);
   if (answered === null || speech === null) return null;
-  if (last?.field !== field) return { answered, window: null, speech };
-  // Of another value of the field what fits is the same; where it stands is told at once.
-  const window = answered.answer === null && now !== null ? { ...last, now } : last;
   return { answered, window, speech };
 }
