@@ -145,8 +145,10 @@ export class WorkRoom {
   #begin(entry: Entry, free: readonly WorkClient[]): void {
     const { wish, key, asked: seconds } = entry;
     const since = performance.now();
-    // What somebody waits for leaves no core to the page's other searches; a check comes with every change.
-    const most = wish.job === "check" ? this.#sharers : wish.job === "odds" ? free.length : 1;
+    // What somebody waits for leaves no core to the page's other searches; a longer search of what is answered leaves one.
+    const draws = entry.answeredKey === key ? Math.max(1, free.length - 1) : free.length;
+    // A check comes with every change.
+    const most = wish.job === "check" ? this.#sharers : wish.job === "odds" ? draws : 1;
     const clients = free.slice(0, most);
     const one: Running = { entry, wish, key, seconds, since, clients: new Set(clients) };
     this.#running = [...this.#running, one];

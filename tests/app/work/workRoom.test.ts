@@ -285,6 +285,37 @@ describe("an answer that was cut short", () => {
   });
 });
 
+describe("odds shared out to several workers", () => {
+  const odds: Wish<"odds"> = { job: "odds", truck: one, question: { document: {} }, given: null };
+
+  it("take all of them, and searched longer leave one to what else is waited for", () => {
+    const { room, workers, asked } = opened(3);
+    room.want(me, [odds]);
+    expect(asked("oddsShare").map(({ question }) => question)).toMatchObject(
+      [0, 1, 2].map((at) => ({ at, of: 3 })),
+    );
+    for (const worker of [...workers]) worker.done({});
+    workers[2]!.done({ of: 10 }, true);
+    // It goes on by itself; then somebody asks.
+    room.cancel(room.of(odds));
+    room.searchLonger(room.of(odds));
+    const longer = () => asked("oddsShare").filter(({ seconds }) => seconds === 50);
+    expect(longer().slice(-2).map(({ question }) => question)).toMatchObject(
+      [0, 1].map((at) => ({ at, of: 2 })),
+    );
+    room.want(other, [map(two)]);
+    expect(asked("map")).toHaveLength(1);
+    expect(room.of(odds).underWay).toMatchObject({ seconds: 50, since: expect.any(Number) });
+  });
+
+  it("are searched longer by the only one there is", () => {
+    const { room, workers, asked } = opened(1);
+    room.want(me, [odds]);
+    workers[0]!.done({}, true);
+    expect(asked("odds").map(({ seconds }) => seconds)).toEqual([10, 50]);
+  });
+});
+
 describe("what follows the pose", () => {
   it("is asked one at a time, the last of what a drag went through, beside a long search", () => {
     const { room, workers, asked } = opened();
