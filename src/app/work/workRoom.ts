@@ -136,10 +136,10 @@ export class WorkRoom {
     this.#goOn(one.entry, one.seconds);
   }
 
-  /** Has it searched for so long when its turn comes, and says so. */
+  /** Has it searched for so long when its turn comes, and says so; what ended a longer search before is past. */
   #goOn(entry: Entry, seconds: number): void {
     entry.asked = seconds;
-    this.#show(entry, { underWay: { seconds, since: null, share: null } });
+    this.#show(entry, { failure: null, underWay: { seconds, since: null, share: null } });
   }
 
   #begin(entry: Entry, free: readonly WorkClient[]): void {

@@ -264,6 +264,16 @@ describe("an answer that was cut short", () => {
     expect(seconds()).toEqual([2, 10]);
   });
 
+  it("is searched longer again where somebody asks after one that failed", () => {
+    const { room, workers, seconds } = cutShort();
+    workers[0]!.crash("gave up");
+    room.searchLonger(room.of(map()));
+    expect(room.of(map())).toMatchObject({ answer: { of: 2 }, failure: null, underWay: { seconds: 10 } });
+    expect(seconds()).toEqual([2, 10, 10]);
+    workers[1]!.done({ of: 10 });
+    expect(room.of(map())).toMatchObject({ answer: { of: 10 }, isCut: false, underWay: null });
+  });
+
   it("waits for its turn where somebody asks while another search goes on, and says so", () => {
     const { room, workers } = cutShort();
     room.cancel(room.of(map()));
