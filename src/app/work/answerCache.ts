@@ -31,6 +31,14 @@ export interface Answered<J extends JobName> {
   } | null;
 }
 
+/**
+ * Why there is no answer, nor will be one; null = there is one, or it is worked out. Of a longer search that failed the answer before
+ * stands, and the note of what is cut short tells the failure.
+ */
+export function whyNone({ answer, failure }: Pick<Answered<JobName>, "answer" | "failure">): string | null {
+  return answer === null ? failure : null;
+}
+
 /** Jobs about the pose shown: worked out anew with every move, so only the last answer is kept. */
 export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits", "section", "loads"]);
 

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { createWorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
-import type { Wish } from "../../../src/app/work/answerCache.ts";
+import { type Wish, whyNone } from "../../../src/app/work/answerCache.ts";
 import { answererOf } from "../../../src/app/work/answerer.ts";
 import type { JobName } from "../../../src/app/work/jobs.ts";
 import { WorkRoom } from "../../../src/app/work/workRoom.ts";
@@ -145,6 +145,7 @@ describe("the work room", () => {
     room.want(me, [map(), map(two)]);
     workers[0]!.crash("out of memory");
     expect(room.of(map())).toMatchObject({ answer: null, failure: "out of memory" });
+    expect(whyNone(room.of(map()))).toBe("out of memory");
     expect(workers[1]!.requests[0]!.truck?.setup).toEqual(two.setup);
     workers[1]!.say({ kind: "failed", id: workers[1]!.requests[0]!.id, message: "no" });
     room.want(me, [map(), map(two)]);
@@ -260,6 +261,8 @@ describe("an answer that was cut short", () => {
       failure: "gave up",
       underWay: null,
     });
+    // What is shown in place of an answer says nothing of it.
+    expect(whyNone(room.of(map()))).toBeNull();
     room.want(me, [map()]);
     expect(seconds()).toEqual([2, 10]);
   });

@@ -23,6 +23,7 @@ import { useStage } from "../../state/stageSettings.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { whyNone } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { BuildWays, UsualBuildNote } from "../unbuilt/BuildWays.tsx";
 import { ForceTable } from "./ForceTable.tsx";
@@ -45,11 +46,12 @@ export function LoadsBody({ truck }: LoadsBodyProps) {
   const pose = mode === "worst" ? null : mode === "home" ? HOME : { travel, steer };
   const question = { pose, materials };
   const loads = useAnswer("loads", truck, { question });
+  const failure = loads && whyNone(loads);
   useEffect(() => () => setLoadsView({ arrows: [] }), []);
   return (
     <div className="loads">
-      {loads?.failure != null ? (
-        <p role="alert">The loads could not be worked out: {loads.failure}</p>
+      {failure !== null ? (
+        <p role="alert">The loads could not be worked out: {failure}</p>
       ) : loads?.answer == null ? (
         <p className="fold-fine" role="status">
           Working out the loads…

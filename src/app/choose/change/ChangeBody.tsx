@@ -23,6 +23,7 @@ import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
+import { whyNone } from "../../work/answerCache.ts";
 import { useLastAnswer } from "../../work/useAnswer.ts";
 import { chosenChanges } from "./chosenChanges.ts";
 import { keepOrder, keptOrder } from "./effortOrder.ts";
@@ -38,8 +39,8 @@ export function ChangeBody({ truck }: { truck: Truck }) {
   const { document } = told;
   const isBehind = useIsBehind(truck);
   const report = useLastAnswer(answered);
-  if (answered.failure !== null)
-    return <p role="alert">The changes could not be worked out: {answered.failure}</p>;
+  const failure = whyNone(answered);
+  if (failure !== null) return <p role="alert">The changes could not be worked out: {failure}</p>;
   if (report === null)
     return (
       <p role="status" className="change-wait">

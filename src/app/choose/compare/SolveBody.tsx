@@ -22,7 +22,7 @@ import { askedOf, shownOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
-import type { Answered } from "../../work/answerCache.ts";
+import { type Answered, whyNone } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { FieldChooser } from "./FieldChooser.tsx";
 import { fieldEnd, fieldStart, typedText } from "./fieldEnds.ts";
@@ -154,7 +154,8 @@ type SolveAnswerProps = {
 function SolveAnswer({ truck, answered, field, document, onCancel }: SolveAnswerProps) {
   const format = useFormat();
   const isBehind = useIsBehind(truck);
-  const { answer, failure, underWay } = answered;
+  const { answer, underWay } = answered;
+  const failure = whyNone(answered);
   if (failure !== null) return <p role="alert">It could not be solved: {failure}</p>;
   if (answer === null)
     return (

@@ -17,6 +17,7 @@ import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { keepTogether } from "../../words/keyWords.ts";
+import { whyNone } from "../../work/answerCache.ts";
 
 /** The odds: their sentence, what to measure again, what matters as bars with numbers, what they are made of. */
 export function OddsBody({ truck }: { truck: Truck }) {
@@ -32,7 +33,8 @@ export function OddsBody({ truck }: { truck: Truck }) {
       </div>
     );
   if (answered === null) return null;
-  if (answered.failure !== null) return <p>The odds could not be worked out: {answered.failure}</p>;
+  const failure = whyNone(answered);
+  if (failure !== null) return <p>The odds could not be worked out: {failure}</p>;
   const report = answered.answer;
   if (report === null)
     return (

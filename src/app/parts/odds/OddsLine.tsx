@@ -11,7 +11,7 @@ import { shownOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
-import type { Answered } from "../../work/answerCache.ts";
+import { type Answered, whyNone } from "../../work/answerCache.ts";
 import { useManyAnswers } from "../../work/useAnswer.ts";
 
 export type OddsLineProps = {
@@ -28,7 +28,8 @@ export function OddsLine({ truck, letter }: OddsLineProps) {
 function Line({ truck, letter }: OddsLineProps) {
   const { answered, speech } = useOdds(truck);
   const report = answered?.answer ?? null;
-  if (answered?.failure != null) return <p>The odds could not be worked out: {answered.failure}</p>;
+  const failure = answered && whyNone(answered);
+  if (failure !== null) return <p>The odds could not be worked out: {failure}</p>;
   const again = report && againSentence(report, speech);
   return (
     <p className="odds-line">

@@ -4,6 +4,7 @@ import { variantTicks } from "../../../studies/window/variantTicks.ts";
 import { isNothingKnown, windowSentences } from "../../../studies/wording/windowWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { keepTogether } from "../../words/keyWords.ts";
+import { whyNone } from "../../work/answerCache.ts";
 import { useKnown } from "../../work/useAnswer.ts";
 import { CutShort } from "../CutShort.tsx";
 import { documentFile } from "../reportFiles.ts";
@@ -53,7 +54,8 @@ export type WindowAnswerProps = {
 export function WindowAnswer({ asked: { answered, window, speech }, ticks, value }: WindowAnswerProps) {
   // A check of the truck as it is proves the one value that it has.
   const check = useKnown("check", answered.wish.truck);
-  if (answered.failure !== null) return <p>The window could not be worked out: {answered.failure}</p>;
+  const failure = whyNone(answered);
+  if (failure !== null) return <p>The window could not be worked out: {failure}</p>;
   if (window === null) return <p className="window-wait">Looking how far it can go…</p>;
   const isNowProven = check.answer?.verdict === "clear" && !check.isCut;
   return (
