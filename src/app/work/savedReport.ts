@@ -4,7 +4,8 @@ import type { Answer, JobName, Question, SavedContent } from "./jobs.ts";
 import { work } from "./work.ts";
 
 /**
- * The answer to one question about a truck, worked out beside the page. @throws Error why there is none. @param signal gives it up
+ * The answer to one question about a truck, worked out beside the page: of one cut short what the longer search after it brings, as
+ * long as that is neither stopped nor fails. @throws Error why there is none. @param signal gives it up
  * @param onShare hears the share done, 0 … 1, of what tells it
  */
 export function answerOnce<J extends JobName>(
@@ -21,7 +22,7 @@ export function answerOnce<J extends JobName>(
     const look = () => {
       const { answer, failure, underWay } = work.of(wish);
       if (underWay?.share != null) onShare(underWay.share);
-      if (failure === null && answer === null) return;
+      if (work.isToCome(wish as Wish<never>)) return;
       end();
       if (answer !== null) done(answer);
       else failed(new Error(failure ?? "there is no answer to save"));

@@ -84,6 +84,13 @@ export class WorkRoom {
     this.#schedule();
   }
 
+  /** Whether what is wanted is still to be answered, or was cut short in the time that any search is given and is searched longer. */
+  isToCome(wish: Wish<JobName>): boolean {
+    const entry = this.#cache.entry(wish);
+    const isFirst = entry.answeredKey !== entry.key || entry.shown.seconds <= this.#cache.secondsFor(wish.job);
+    return isFirst && isOpen(entry);
+  }
+
   /** Searches again with more time. The answer there is stays until the new one comes. */
   searchLonger({ wish, seconds }: Answered<JobName>): void {
     const entry = this.#cache.entry(wish);
@@ -136,10 +143,13 @@ export class WorkRoom {
     this.#goOn(one.entry, one.seconds);
   }
 
-  /** Has it searched for so long when its turn comes, and says so; what ended a longer search before is past. */
-  #goOn(entry: Entry, seconds: number): void {
+  /**
+   * Has it searched for so long when its turn comes, and says so in one go with what else has changed; what ended a longer search
+   * before is past.
+   */
+  #goOn(entry: Entry, seconds: number, change: Partial<Answered<JobName>> = {}): void {
     entry.asked = seconds;
-    this.#show(entry, { failure: null, underWay: { seconds, since: null, share: null } });
+    this.#show(entry, { ...change, failure: null, underWay: { seconds, since: null, share: null } });
   }
 
   #begin(entry: Entry, free: readonly WorkClient[]): void {
@@ -221,12 +231,12 @@ export class WorkRoom {
     entry.answeredKey = key;
     if (ended.ok) {
       const { answer, isCut } = ended;
-      this.#show(entry, { answer, question: wish.question, isCut, seconds, failure: null, underWay: null });
+      const came = { answer, question: wish.question, isCut, seconds };
       const next = isCut && entry.key === key ? this.#cache.goesOnFor(wish.job, seconds) : null;
       if (next !== null && entry.goesOn !== "stopped") {
         entry.goesOn = "byItself";
-        this.#goOn(entry, next);
-      }
+        this.#goOn(entry, next, came);
+      } else this.#show(entry, { ...came, failure: null, underWay: null });
     } else {
       // Of a longer search that failed the answer before stands.
       const gone = isLonger ? {} : { answer: null, question: null, isCut: false };
