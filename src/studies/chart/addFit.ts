@@ -2,14 +2,14 @@ import { readTyped } from "../../setup/editing/readTyped.ts";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { LengthUnit, Setup } from "../../setup/types/types.ts";
-import { csvRows, csvText } from "../../units/csvRows.ts";
+import { csvRows } from "../../units/csvRows.ts";
 import { mmFromInches } from "../../units/lengthUnits.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { describeTireSizeForms, parseTireSize } from "../../units/tireSize.ts";
 import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
 import { hasWithin } from "../../units/withinText.ts";
 import type { AxisSubject } from "./readAxis.ts";
-import { readFits, unitCell } from "./readFits.ts";
+import { fitsText, readFits, unitCell } from "./readFits.ts";
 
 /** A wheel and tire as a person types them. */
 export interface TypedFit {
@@ -94,7 +94,7 @@ export function addFit(
     ...rows.slice(1).map((row) => header.map((_, i) => row[i] ?? "")),
     header.map((key) => cells[key] ?? ""),
   ];
-  const text = csvText(longer);
+  const text = fitsText(longer);
   const fits = readFits(text, subject);
   return fits.ok ? { ok: true, list: text, name } : { ok: false, faults: { list: fits.issues[0]!.mend } };
 }

@@ -81,7 +81,12 @@ export function fitsList(document: unknown): string {
     ["name", ...keys.map(([key]) => key)],
     ["as on this truck", ...keys.map(([, value]) => value)],
   ];
-  return `${lines.map((line) => line.map(quoted).join(",")).join("\r\n")}\r\n`;
+  return fitsText(lines);
+}
+
+/** A list of rows of cells, its header first; what begins with + or = is written as it is: it is read again. */
+export function fitsText(rows: readonly (readonly string[])[]): string {
+  return `${rows.map((row) => row.map(quoted).join(",")).join("\r\n")}\r\n`;
 }
 
 /** A value of a document as a list for trucks in either unit has it: a bare length with the document's unit. */

@@ -89,6 +89,21 @@ describe("a wheel and tire added to a shop's list", () => {
     expect(after[2]).toMatchObject({ name: "Deep", wheel: { typed: { offset: "-12 mm" } } });
   });
 
+  it("takes a name and an offset that begin with +, and leaves those of the list as they were", () => {
+    const { list, name } = added("name,wheel.offset\n=Old,+12 mm\n", {
+      by: "offset",
+      at: "+15 mm",
+      name: "+15 deep",
+    });
+    expect(name).toBe("+15 deep");
+    const twice = read(added(list).list);
+    expect(twice.map((fit) => fit.name)).toEqual(["=Old", "+15 deep", "Deep"]);
+    expect(twice.slice(0, 2).map(({ wheel }) => valueAt(wheel!.typed, ["offset"]))).toEqual([
+      "+12 mm",
+      "+15 mm",
+    ]);
+  });
+
   it("takes bare lengths in the units shown, and arithmetic", () => {
     const [one] = read(added("", { rimWidth: "203.2", at: "100 + 14.3" }, "mm").list);
     const made = readSetup(JSON.stringify(withFit(subject.document, one!, subject)), "test", null);
