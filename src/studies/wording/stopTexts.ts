@@ -66,13 +66,15 @@ export function lowWayText(kept: LowStop, end: LowStop, allowance: number, forma
   const isStuck = end.isAlways || (isTouch && end.isNowhere && end.from < 0);
   if (isStuck || kept.stop !== "touch" || (isTouch && kept.travel === end.travel))
     return lowPanelText(end, format);
-  const asked = formatLength(allowance, format);
+  // What is kept is told as no more than is proven; what is not kept, as no less.
+  const least = amountWords(safeLength(allowance, "down", format), format);
+  const asked = formatLength(safeLength(allowance, "up", format), format);
   const part = isTouch && kept.name === end.name ? "" : ` (${kept.name}, ${kept.side} side)`;
   const keeps = kept.isAlways
     ? `never keeps ${asked}${part}`
     : kept.isNowhere && kept.from < 0
       ? `not even full droop keeps ${asked}${part}`
-      : `keeps ${asked} to ${travelText(kept.travel, format)}${part}`;
+      : `keeps ${least} to ${travelText(kept.travel, format)}${part}`;
   return isTouch
     ? `${keeps}; touches past ${travelText(end.travel, format)}: ${end.name}, ${end.side} side`
     : `${keeps}; ${lowPanelText(end, format)}`;
