@@ -72,7 +72,7 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         {state && (
           <p className="verdict-word">
             <StateMark word={state} />
-            {answerHeadline(state)}
+            {answerHeadline(state, truck.setup)}
           </p>
         )}
         <p className="verdict-sentence">

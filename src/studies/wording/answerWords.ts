@@ -10,7 +10,7 @@ const HEADLINES: Readonly<Record<AnswerState, string>> = {
   clear: "Clears",
   unfinished: "Not finished",
   unusual: "Unusual",
-  fromExample: "The example clears",
+  fromExample: "From the example",
   assumed: "Partly assumed",
 };
 
@@ -20,21 +20,29 @@ const WORDS: Readonly<Record<AnswerState, string>> = {
   clear: "clears",
   unfinished: "not finished",
   unusual: "unusual, not confirmed",
-  fromExample: "the example clears",
+  fromExample: "from the example",
   assumed: "partly assumed",
 };
 
 /** What of a truck nobody has measured, over the doubt that tells how much of it. */
-const NOT_MEASURED = { fromExample: "from the example", assumed: WORDS.assumed } as const;
+const NOT_MEASURED = { fromExample: WORDS.fromExample, assumed: WORDS.assumed } as const;
 
-/** The one or few words over an answer; of an example's numbers the answer is the example's, and said as its. */
-export function answerHeadline(state: AnswerState): string {
-  return HEADLINES[state];
+/** Whose an answer is: of an example as it came it is the example's, and said as its. */
+type AnswerOf = Pick<Setup, "fromExample">;
+
+/** The one or few words over an answer. */
+export function answerHeadline(state: AnswerState, of: AnswerOf): string {
+  return isOfExample(state, of) ? "The example clears" : HEADLINES[state];
 }
 
 /** The same inside a line, next to its mark. */
-export function answerWord(state: AnswerState): string {
-  return WORDS[state];
+export function answerWord(state: AnswerState, of: AnswerOf): string {
+  return isOfExample(state, of) ? "the example clears" : WORDS[state];
+}
+
+/** Whether what is told is that an example clears, all of whose numbers are still its own. */
+export function isOfExample(state: AnswerState, { fromExample }: AnswerOf): boolean {
+  return state === "fromExample" && fromExample?.isAsItCame === true;
 }
 
 /**

@@ -57,6 +57,6 @@ export function cardText(
     case "close":
     case "clear":
     case "unfinished":
-      return answerWord(mark ?? state);
+      return answerWord(mark ?? state, model.setup);
   }
 }

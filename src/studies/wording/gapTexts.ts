@@ -1,8 +1,9 @@
+import type { Setup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { type AnswerState, answerState, type Doubt } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
 import { type CheckReport, type Verdict, verdictOf } from "../reports/check.ts";
-import { answerWord } from "./answerWords.ts";
+import { answerWord, isOfExample } from "./answerWords.ts";
 import { amountText } from "./lengths.ts";
 import { type ToldEntry, verdictFacts } from "./verdictFacts.ts";
 
@@ -51,7 +52,11 @@ export function worstFacts(report: CheckReport, model: Model, doubts: readonly D
 }
 
 /** The cell's word and amount: `rubs by 1/4 in`; what it is to is told beside it. */
-export function worstFactsText({ state, told }: WorstFacts, format: LengthFormat): string {
+export function worstFactsText(
+  { state, told }: WorstFacts,
+  setup: Pick<Setup, "fromExample">,
+  format: LengthFormat,
+): string {
   if (told === null) return "nothing is measured";
   const amount = amountText(told.entry.gap, format, true);
   switch (state) {
@@ -60,13 +65,13 @@ export function worstFactsText({ state, told }: WorstFacts, format: LengthFormat
     case "close":
       return `close ${amount}`;
     case "clear":
-    case "fromExample":
-      return `${answerWord(state)} by ${amount}`;
+      return `${answerWord(state, setup)} by ${amount}`;
     case "unfinished":
-      return `${answerWord(state)}, so far ${amount}`;
+      return `${answerWord(state, setup)}, so far ${amount}`;
     case "unusual":
+    case "fromExample":
     case "assumed":
-      return `${answerWord(state)}: ${amount}`;
+      return `${answerWord(state, setup)}${isOfExample(state, setup) ? " by" : ":"} ${amount}`;
   }
 }
 

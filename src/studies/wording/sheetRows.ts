@@ -106,7 +106,7 @@ function factText(fact: SheetFact, model: Model, format: LengthFormat): string {
     }
     case "nearest": {
       const { facts, state } = fact;
-      const withheld = state === facts.verdict ? "" : `${answerWord(state)}: `;
+      const withheld = state === facts.verdict ? "" : `${answerWord(state, model.setup)}: `;
       return `${withheld}${worstText(facts, model, format)}`;
     }
     case "steers":

@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { answerState, type Doubt } from "../../../src/studies/doubts/doubt.ts";
+import type { CheckEntry } from "../../../src/studies/reports/check.ts";
 import {
   answerHeadline,
   answerSentence,
   answerWord,
   conditionLines,
 } from "../../../src/studies/wording/answerWords.ts";
+import { type WorstFacts, worstFactsText } from "../../../src/studies/wording/gapTexts.ts";
 
 const unusual: Doubt = {
   kind: "unusual",
@@ -15,6 +17,16 @@ const unusual: Doubt = {
   text: "Hub-face distance 60 in.",
   confirm: { check: "hubFace", at: "knuckle.hubFace", length: 60 },
 };
+const entry: CheckEntry = {
+  ...{ part: "fender lip", side: "left", verdict: "clear", point: [0, 0, 0] },
+  ...{ gap: 12.7, bound: 12.65, tolerance: 0.1, travel: 0, steer: 0 },
+};
+const worst: WorstFacts = {
+  state: "fromExample",
+  told: { entry, twin: null, surface: "tire", part: "fender lip" },
+};
+/** Of a truck whose numbers are all its own. */
+const own = { fromExample: null };
 const example: Doubt = { kind: "fromExample", path: ["knuckle", "span"], text: "Span." };
 
 describe("an answer with inputs in doubt", () => {
@@ -31,7 +43,7 @@ describe("an answer with inputs in doubt", () => {
     for (const verdict of ["close", "clear"] as const)
       expect(answerState({ verdict, cutShort }, [unusual, example])).toBe("unfinished");
     expect(answerState({ verdict: "rubs", cutShort }, [])).toBe("rubs");
-    expect([answerHeadline("unfinished"), answerWord("unfinished")]).toEqual([
+    expect([answerHeadline("unfinished", own), answerWord("unfinished", own)]).toEqual([
       ...["Not finished", "not finished"],
     ]);
   });
@@ -48,11 +60,26 @@ describe("an answer with inputs in doubt", () => {
     expect(answerSentence(told, "unusual", [unusual, example])).toBe(
       "If what is unusual is right and the example's numbers are this truck's, everything clears: the closest is the lip.",
     );
-    expect(answerHeadline("unusual") + answerWord("unusual")).not.toMatch(/clear/i);
-    expect([answerHeadline("fromExample"), answerWord("fromExample")]).toEqual([
-      "The example clears",
-      "the example clears",
+    expect(answerHeadline("unusual", own) + answerWord("unusual", own)).not.toMatch(/clear/i);
+  });
+
+  it("is the example's own only as long as every number is the example's", () => {
+    const marks = { of: "Half-ton", fields: [["knuckle", "span"]], mine: [], read: [], mineInAll: [] };
+    const asItCame = { fromExample: { ...marks, isAsItCame: true } };
+    const partly = { fromExample: { ...marks, isAsItCame: false } };
+    const words = (of: typeof partly) => [
+      answerHeadline("fromExample", of),
+      answerWord("fromExample", of),
+      worstFactsText(worst, of, { units: "in" }),
+    ];
+    expect(words(asItCame)).toEqual([
+      ...["The example clears", "the example clears", "the example clears by 1/2 in"],
     ]);
+    expect(words(partly)).toEqual([
+      ...["From the example", "from the example", "from the example: 1/2 in"],
+    ]);
+    for (const state of ["unusual", "clear"] as const)
+      expect(answerHeadline(state, asItCame)).toBe(answerHeadline(state, own));
   });
 
   it("is put under its conditions once for all that is said of trucks side by side", () => {

@@ -107,10 +107,11 @@ function everywhere(): string {
     "section",
     "window",
   ] as const;
+  const own = { fromExample: null };
   const states = ["rubs", "close", "clear", "unfinished", "unusual", "fromExample"] as const;
   return [
     "## Of any truck",
-    ...["", "States:", ...states.map((state) => `  ${answerHeadline(state)}; ${answerWord(state)}`)],
+    ...["", "States:", ...states.map((state) => `  ${answerHeadline(state, own)}; ${answerWord(state, own)}`)],
     ...["", "Where the time ended first:", ...studies.map((study) => `  ${cutShortSentence(study)}`)],
     ...["", "Needed:", ...[0, 1, 6].map((count) => `  ${needCount(Array(count).fill(["name"]))}`)],
     ...["", "Cautions:", CAUTIONS, LIMIT_CAUTIONS, AIR_CAUTIONS, FLOOR_CAUTIONS],
@@ -155,7 +156,7 @@ function told(title: string, model: Model, looks: number | null): string {
   const state = answerState(report, doubts);
 
   head("Verdict");
-  say(`[${answerHeadline(state)}] ${answerSentence(verdictSentence(report, model, format), state, doubts)}`);
+  say(`[${answerHeadline(state, setup)}] ${answerSentence(verdictSentence(report, model, format), state, doubts)}`);
   say(...report.limits.map((limit) => limitSentence(limit, model, format)));
   say(...limitsPassedSentences(report.limitsPassed ?? [], model, format));
   say(countedSentence(report.limitsPassed, report.limitedBy));
@@ -168,7 +169,7 @@ function told(title: string, model: Model, looks: number | null): string {
       `[${mark.word}] ${row.part}: ${amountWord(mark.word, mark.isOpen)} ${amountText(mark.gap, format, true)}`,
     );
   }
-  say(`cell among variants: ${worstFactsText(worstFacts(report, model, doubts), format)}`);
+  say(`cell among variants: ${worstFactsText(worstFacts(report, model, doubts), setup, format)}`);
 
   for (const [travel, steer] of [[0, 0], ...travels.map((one) => [one, -0.7] as const)] as const) {
     head(`Pose at travel ${travel.toFixed(0)} mm, steer ${steer}`);

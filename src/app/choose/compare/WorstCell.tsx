@@ -18,7 +18,7 @@ export function WorstCell({ check, format }: WorstCellProps) {
   const { truck } = check.wish;
   const facts = worstFacts(check.answer, truck.model, doubtsOf(truck));
   const { state, told } = facts;
-  const text = worstFactsText(facts, format);
+  const text = worstFactsText(facts, truck.setup, format);
   if (told === null) return <>{text}</>;
   return (
     <span className={`worst-cell worst-${state}`}>

@@ -5,7 +5,7 @@ import { StateMark } from "../../parts/StateMark.tsx";
 export function UnusualTag() {
   return (
     <span className="group-unusual">
-      <StateMark word="unusual" /> {answerHeadline("unusual").toLowerCase()}
+      <StateMark word="unusual" /> {answerHeadline("unusual", { fromExample: null }).toLowerCase()}
     </span>
   );
 }

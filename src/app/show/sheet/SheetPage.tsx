@@ -174,7 +174,7 @@ function SheetAnswer({ contender, isAlone, format }: SheetAnswerProps) {
         </strong>{" "}
         {state && doubts.some(({ kind }) => kind === state) && (
           <strong>
-            <StateMark word={state} /> {answerHeadline(state)}.{" "}
+            <StateMark word={state} /> {answerHeadline(state, truck.setup)}.{" "}
           </strong>
         )}
         {report ? keepTogether(verdictSentence(report, truck.model, format)) : "checking…"}
