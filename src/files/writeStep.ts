@@ -1,4 +1,5 @@
 import type { NamedMesh } from "../geometry/drawnFile.ts";
+import { plainAscii } from "./plainAscii.ts";
 
 /** Decimals of a coordinate in mm: a thousandth of a micrometer. */
 const DECIMALS = 6;
@@ -103,5 +104,5 @@ function normalOf(
 
 /** As the form's strings may be: printable ASCII; an apostrophe and a backslash, which begins a code, doubled. */
 function plain(text: string): string {
-  return text.replace(/[^\x20-\x7e]/g, "?").replace(/['\\]/g, "$&$&");
+  return plainAscii(text).replace(/['\\]/g, "$&$&");
 }

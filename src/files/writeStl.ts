@@ -1,4 +1,5 @@
 import type { TriangleMesh } from "../geometry/triangleMesh.ts";
+import { plainAscii } from "./plainAscii.ts";
 
 /** Bytes of the header, of the count after it, and of one triangle (normal, three corners, attribute). */
 const HEADER = 80;
@@ -31,7 +32,7 @@ export function stlBytes(meshes: readonly TriangleMesh[], title: string): Uint8A
 
 /** It must not begin with "solid": that is how readers know STL written as text. */
 function headerOf(title: string): Uint8Array {
-  const ascii = `Wellsweep, mm: ${title}`.replace(/[^\x20-\x7e]/g, "?");
+  const ascii = plainAscii(`Wellsweep, mm: ${title}`);
   return new TextEncoder().encode(ascii.slice(0, HEADER).padEnd(HEADER));
 }
 

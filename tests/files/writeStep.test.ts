@@ -58,6 +58,9 @@ describe("a STEP file", () => {
   it("has a name with an apostrophe or a backslash, which begins a code there, both doubled", () => {
     const text = stepText([{ ...corner, name: "post \\S\\ d'en bas" }], "x");
     expect(text).toContain("FACETED_BREP('post \\\\S\\\\ d''en bas',");
+    const quoted = stepText([{ ...corner, name: "Ray’s “post”" }], "variant “deep”");
+    expect(quoted).toContain(`FACETED_BREP('Ray''s "post"',`);
+    expect(quoted).toContain('variant "deep"');
   });
 
   it("of a knuckle has closed shells of outward faces, and their volume is that of the bodies", () => {

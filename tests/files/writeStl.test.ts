@@ -44,6 +44,13 @@ describe("binary STL", () => {
       expect(new DataView(bytes.buffer).getUint16(84 + 50 * i + 48, true)).toBe(0);
   });
 
+  it("has straight quotes in its header for typographic ones", () => {
+    const named = stlBytes([mesh], "Ray’s truck, variant “deep”");
+    expect(String.fromCharCode(...named.subarray(0, 80)).trimEnd()).toBe(
+      `Wellsweep, mm: Ray's truck, variant "deep"`,
+    );
+  });
+
   it("puts several surfaces one after another", () => {
     const both = stlBytes([mesh, crookedRing(5)], "two");
     const found = new STLLoader().parse(both.buffer as ArrayBuffer).getAttribute("position").array;
