@@ -88,6 +88,17 @@ export function csvNumber(value: number, units: keyof typeof DECIMALS = "in"): s
   return String(Number(value.toFixed(DECIMALS[units])) + 0);
 }
 
+/** Steps within which a gap is on one: what rounding in the computer is off by. */
+const SAME_STEP = 1e-6;
+
+/** A gap, or what is proven of one, as a cell holds it: as fine as it is known, and never more than it is. */
+export function csvGap(gap: number, units: keyof typeof DECIMALS): string {
+  const perUnit = 10 ** DECIMALS[units];
+  const near = Math.round(gap * perUnit);
+  const whole = Math.abs(gap * perUnit - near) <= SAME_STEP ? near : Math.floor(gap * perUnit);
+  return csvNumber(whole / perUnit, units);
+}
+
 function csvCell(text: string): string {
   const plain = /^[=+@\t\r]|^-(?![\d.])/.test(text) ? `'${text}` : text;
   return /[",\n\r]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;

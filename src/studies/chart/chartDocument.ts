@@ -1,6 +1,6 @@
 import { parseKeyText } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { csvNumber, csvText } from "../../units/csvRows.ts";
+import { csvGap, csvNumber, csvText } from "../../units/csvRows.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { AxisAsk, ChartAsk, ChartCell } from "./chartTypes.ts";
 
@@ -141,14 +141,14 @@ function cellValues(cell: CellDocument, units: Setup["units"]): string[] {
   if ("issue" in cell) return [`does not go together: ${cell.issue}`, ...empty];
   if ("unfinished" in cell) return ["not finished", ...empty];
   const { verdict, gap, bound, part, side, travel, steer } = cell;
-  const length = (value: number | null | undefined) => (value == null ? "" : csvNumber(value, units));
+  const room = (value: number | null) => (value === null ? "" : csvGap(value, units));
   return [
     verdict,
-    length(gap),
-    length(bound),
+    room(gap),
+    room(bound),
     part ?? "",
     side ?? "",
-    length(travel),
+    travel === undefined ? "" : csvNumber(travel, units),
     steer === undefined ? "" : csvNumber(steer),
   ];
 }

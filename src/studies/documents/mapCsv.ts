@@ -1,5 +1,5 @@
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
-import { csvNumber } from "../../units/csvRows.ts";
+import { csvGap, csvNumber } from "../../units/csvRows.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { ClearanceMap } from "../map/clearanceMap.ts";
 import type { MapReport } from "../map/mapReport.ts";
@@ -41,7 +41,7 @@ export function mapCsv({ map }: MapReport, model: Model): string {
         pair[cell]! < 0
           ? ["", "", "", "", ""]
           : [
-              length(gap[cell]!),
+              csvGap(unitsFromMm(gap[cell]!, units), units),
               model.pairs[pair[cell]!]!.name,
               length(point[3 * cell]!),
               length(point[3 * cell + 1]!),

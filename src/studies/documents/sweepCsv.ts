@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
-import { csvNumber } from "../../units/csvRows.ts";
+import { csvGap, csvNumber } from "../../units/csvRows.ts";
 import { mmFromUnits, unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit } from "../../units/quantity.ts";
 import type { SuspensionRow, SuspensionSide } from "../curves/suspensionRow.ts";
@@ -98,7 +98,7 @@ export function sweepCsv(sweep: WholeSweep, model: Model): string {
         ...motion.map(({ read, measure }) => told(at?.[side] && read(at[side]), measure)),
       ]),
       ...ROLL_CENTER.map(({ read, measure }) => told(at && read(at.rollCenter), measure)),
-      ...row.gaps.map(({ gap }) => told(gap, "length")),
+      ...row.gaps.map(({ gap }) => csvGap(unitsFromMm(gap, units), units)),
     ];
   };
   const lines = [
