@@ -77,6 +77,9 @@ export interface CutListFacts {
 /** Stands where a build does not give a size. */
 const SIZE_NOT_GIVEN = "size not given";
 
+/** A build has no thread on its pin; the order of the knuckle may give one. */
+const THREAD_ELSEWHERE = "thread: not part of the build; see the order sheet, if there is one";
+
 /** The pin's steps from its root outward: `Ø 1 3/4 in, R 1/4 in, 2 in long; …`. */
 export function pinWords({ steps }: PinFacts, format: LengthFormat): string {
   if (steps === null) return SIZE_NOT_GIVEN;
@@ -84,7 +87,7 @@ export function pinWords({ steps }: PinFacts, format: LengthFormat): string {
     ({ length, diameter, fillet }) =>
       `${pinStepWords(diameter, fillet, format)}${fillet === null ? `, fillet ${SIZE_NOT_GIVEN}` : ""}, ${formatLength(length, format)} long`,
   );
-  return `from its root out ${words.join("; ")}; thread ${SIZE_NOT_GIVEN}`;
+  return `from its root out ${words.join("; ")}; ${THREAD_ELSEWHERE}`;
 }
 
 /** Its holes, and what shows where they are. */

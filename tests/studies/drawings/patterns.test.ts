@@ -51,7 +51,7 @@ describe("the cut list", () => {
       ["caliper bracket", "plate 9.53 mm", BUILD.material, "–", "70.0 mm × 80.0 mm"],
     ]);
     expect(cutRemarks(list, MM).slice(0, 2)).toEqual([
-      "pin: from its root out Ø 50.80 mm, fillet size not given, 90.0 mm long; Ø 38.10 mm, R 3.00 mm, 50.0 mm long; Ø 25.40 mm, R 2.00 mm, 65.0 mm long; thread size not given.",
+      "pin: from its root out Ø 50.80 mm, fillet size not given, 90.0 mm long; Ø 38.10 mm, R 3.00 mm, 50.0 mm long; Ø 25.40 mm, R 2.00 mm, 65.0 mm long; thread: not part of the build; see the order sheet, if there is one.",
       "caliper bracket: Holes: 2 × Ø 12.70 mm. Outline and hole pattern: sheet “Plate: caliper bracket”.",
     ]);
     const [pin, plate, post] = csv(list);
