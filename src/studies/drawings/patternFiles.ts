@@ -40,8 +40,8 @@ export function patternFiles(
   };
 }
 
-/** Longest name of a file without its ending. */
-const LONGEST = 60;
+/** Longest name of a file without its ending and what stands before all names, bytes. */
+const LONGEST = 80;
 
 /** A name as a file may be called everywhere, `template-lower-post-low`, with a number where it is taken; notes it as taken. */
 function freeStem(words: string, taken: Set<string>): string {

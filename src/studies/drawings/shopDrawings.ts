@@ -147,8 +147,8 @@ export function shopDrawings(
   };
 }
 
-/** Longest part of an order's number in the name of a file. */
-const LONGEST_NUMBER = 30;
+/** Longest part of an order's number in the name of a file, bytes. */
+const LONGEST_NUMBER = 60;
 
 /** What all files begin with: the order's number, `TS-014-`, or the truck's name where there is none that a name can hold. */
 function prefixOf(setup: Setup): string {

@@ -2,7 +2,7 @@ import { DEFAULT_NAME } from "../../setup/types/defaults.ts";
 
 /**
  * Words as part of a file's name: letters and digits of any script, hyphens for all between; Latin letters without their accents.
- * "" = they have none. @param most letters
+ * "" = they have none. @param most bytes of UTF-8, of which systems allow a whole name 255
  */
 export function fileWords(words: string, most: number): string {
   const plain = words
@@ -10,11 +10,28 @@ export function fileWords(words: string, most: number): string {
     .replace(/(\p{Script=Latin})[\u0300-\u036f]+/gu, "$1")
     .normalize("NFC")
     .replace(/[^\p{L}\p{M}\p{N}]+/gu, "-");
-  return [...plain].slice(0, most).join("").replace(/^-|-$/g, "");
+  return firstOf(plain.replace(/^-/, ""), most).replace(/-$/, "");
 }
 
-/** Most letters of a file's name that are the truck's, and that are its variant's. */
-const MOST = { truck: 48, variant: 32 };
+const utf8 = new TextEncoder();
+
+/** As many letters as fit, each whole and with its marks. @param most bytes of UTF-8 */
+function firstOf(text: string, most: number): string {
+  let first = "";
+  let bytes = 0;
+  for (const [letter] of text.matchAll(/.\p{M}*/gsu)) {
+    bytes += utf8.encode(letter).length;
+    if (bytes > most) break;
+    first += letter;
+  }
+  return first;
+}
+
+/** Most bytes of a file's name that are the truck's, and that are its variant's. */
+const MOST = { truck: 90, variant: 50 };
+
+/** Names of devices, which Windows lets no file have, whatever its ending (Microsoft, "Naming Files, Paths, and Namespaces", from memory). */
+const DEVICE = /^(con|prn|aux|nul|com[1-9]|lpt[1-9])(?=\.|$)/;
 
 /** A truck that files are named for. */
 interface NamedForFiles {
@@ -28,7 +45,7 @@ interface NamedForFiles {
  */
 export function fileStem({ name, variant }: NamedForFiles, file: string): string {
   const own = name === DEFAULT_NAME ? "" : fileWords(name, MOST.truck);
-  const truck = own || file.replace(/\.[^.]*$/, "") || "truck";
+  const truck = own || firstOf(file.replace(/\.[^.]*$/, ""), MOST.truck) || "truck";
   const shown = fileWords(variant ?? "", MOST.variant);
-  return (shown === "" ? truck : `${truck}-${shown}`).toLowerCase();
+  return (shown === "" ? truck : `${truck}-${shown}`).toLowerCase().replace(DEVICE, "$1_");
 }

@@ -73,4 +73,26 @@ describe("the name of a file", () => {
     expect(fileWords("грузовик 7", 40)).toBe("грузовик-7");
     expect(fileWords("one two", 4)).toBe("one");
   });
+
+  it("is cut by its bytes in a file's name, at whole letters", () => {
+    expect(fileWords("грузовик", 5)).toBe("гр");
+    expect(fileWords("卡车", 5)).toBe("卡");
+    // Letters with marks that no single code has.
+    expect(fileWords("ट्रक ट्रक", 14)).toBe("ट्रक");
+    expect(fileWords("ट्रक", 5)).toBe("");
+    const long = { name: "車".repeat(200), variant: "ж".repeat(200) };
+    expect(new TextEncoder().encode(fileStem(long, "a.json")).length).toBe(90 + 1 + 50);
+    expect(fileStem({ name: "Untitled setup", variant: null }, `${"車".repeat(80)}.json`)).toBe(
+      "車".repeat(30),
+    );
+  });
+
+  it("is none that a system keeps for a device", () => {
+    const stems = ["CON", "Lpt1", "con.json", "Contour", "Com 1"].map((name) =>
+      fileStem({ name, variant: null }, "a.json"),
+    );
+    expect(stems).toEqual(["con_", "lpt1_", "con-json", "contour", "com-1"]);
+    expect(fileStem({ name: "Con", variant: "low" }, "a.json")).toBe("con-low");
+    expect(fileStem({ name: "Untitled setup", variant: null }, "nul.tar.json")).toBe("nul_.tar");
+  });
 });
