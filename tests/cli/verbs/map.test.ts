@@ -185,7 +185,10 @@ describe("map --csv", () => {
     const { document } = capturedJson(["map", lip, "--rows", "3", "--cols", "5"]);
     const cells = lines[29]!.split(",");
     expect(cells.slice(0, 3)).toEqual(["right", "3.5", "1"]);
-    expect(Number(cells[3])).toBe(Number(document.right.gap[2][4].toFixed(5)));
+    // Never more than it is.
+    const gap = document.right.gap[2][4];
+    expect(Number(cells[3])).toBeLessThanOrEqual(gap);
+    expect(Number(cells[3])).toBeGreaterThan(gap - 1e-5);
     expect([cells[4], cells[8]]).toEqual(["fender lip", "ok"]);
     expect(cells.slice(5, 8).map(Number)).toEqual(
       document.right.point[2][4].map((x: number) => Number(x.toFixed(5))),
