@@ -210,7 +210,7 @@ describe("the counter view", () => {
     expect(await sentences(page)).toBe(before);
 
     await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
-    expect(await sentences(page)).toContain('"steeper pin"');
+    expect(await sentences(page)).toContain("“steeper pin”");
     // The setup on the workbench is as it was.
     await page.keyboard.press("Escape");
     await counterView(page).waitFor({ state: "detached" });
@@ -458,7 +458,7 @@ describe("the customer's sheet", () => {
     const isWider = await page.locator(".layer").evaluate((layer) => layer.scrollWidth > layer.clientWidth);
     expect(isWider).toBe(false);
     await sheet(page).getByRole("button", { name: "Close" }).click();
-    expect(await sentences(page)).toContain('"steeper pin"');
+    expect(await sentences(page)).toContain("“steeper pin”");
   });
 });
 

@@ -36,8 +36,10 @@ describe("an example's numbers on the page", () => {
     await window.waitFor(SOON);
     expect(await hubFace.getByText("your own").count()).toBe(1);
     expect(await place()).toEqual(before);
-    const [below, bar] = [await next.boundingBox(), await hubFace.locator(".field-window").boundingBox()];
-    expect(bar!.y).toBeGreaterThan(below!.y + below!.height - 1);
+    // Beside the boxes of this form, or past the next one's.
+    const below = (await next.locator("input").boundingBox())!;
+    const bar = (await hubFace.locator(".field-window").boundingBox())!;
+    expect(bar.y > below.y + below.height - 1 || bar.x > below.x + below.width - 1).toBe(true);
     await page.getByRole("button", { name: "Close how far it can go" }).click();
     expect(await window.count()).toBe(0);
     await hubFace.locator("input").press("ArrowUp");

@@ -87,7 +87,7 @@ describe("a scan added as a body part", () => {
     await expect.poll(focused).toMatch(/^truck\.body\.\d+\.name$/);
     await undo(page).click();
 
-    const sheets = page.locator(".menu-sheet");
+    const sheets = page.locator(".menu-sheet:visible");
     const menu = (name: string) => page.locator(".heading summary", { hasText: name });
     await menu("Trucks").click();
     await sheets.getByRole("button", { name: /^Start your own truck/ }).waitFor();

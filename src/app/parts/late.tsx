@@ -1,4 +1,4 @@
-import { type ComponentType, useEffect, useState } from "react";
+import { type ComponentType, useEffect, useReducer, useState } from "react";
 import { notFetched } from "../state/notice.ts";
 
 /** A component that is fetched where it is first shown, or before. */
@@ -35,13 +35,14 @@ type LateProps<P extends object> = {
  */
 export function Late<P extends object>({ of, props, words, className, onMissing }: LateProps<P>) {
   const [isFailed, setFailed] = useState(false);
-  const [, setThere] = useState(of.body !== null);
+  // Another component may come to stand in the same place: each that arrives is drawn.
+  const [, arrived] = useReducer((count: number) => count + 1, 0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what it is told by does not fetch it anew
   useEffect(() => {
     if (isFailed) return;
     let isGone = false;
     of.fetch().then(
-      () => isGone || setThere(true),
+      () => isGone || arrived(),
       () => {
         if (isGone) return;
         if (onMissing) onMissing();
@@ -80,12 +81,12 @@ type LateExtraProps<P extends object> = {
 
 /** The same of what the page can do without: nothing is shown until it is there. */
 export function LateExtra<P extends object>({ of, props, about }: LateExtraProps<P>) {
-  const [, setThere] = useState(of.body !== null);
+  const [, arrived] = useReducer((count: number) => count + 1, 0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked for again
   useEffect(() => {
     let isGone = false;
     of.fetch().then(
-      () => isGone || setThere(true),
+      () => isGone || arrived(),
       () => undefined,
     );
     return () => {
