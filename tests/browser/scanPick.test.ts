@@ -132,7 +132,12 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
   const face = page.getByLabel("hub face, its middle in the truck's axes, y");
   await face.fill("34 5/");
   await page.reload();
-  await open();
+  // The page may draw its fields once more when what was kept is back.
+  const shown = async () => {
+    await open();
+    return face.isVisible();
+  };
+  await expect.poll(shown, { timeout: 15_000 }).toBe(true);
   expect(await face.inputValue()).toBe("34 5/");
   expect(await face.getAttribute("aria-invalid")).toBe("true");
   await face.fill("33 1/2");
