@@ -186,6 +186,15 @@ export function residualText({ key, off, inSigmas, isSuspect }: Residual, format
     : `within ${amount} of what the others tell`;
 }
 
+/** How well each reading of a knuckle agrees with its others, a line a reading. */
+export function residualLines(
+  { residuals }: FittedKnuckle,
+  sheet: JigSheet,
+  format: LengthFormat,
+): readonly string[] {
+  return residuals.map((one) => `${readingWords(one.key, sheet, format).name}: ${residualText(one, format)}`);
+}
+
 /** How the knuckles did, over all their readings: what stands first. @param read the sides that were read */
 export function knucklesSentence(read: readonly AsBuiltSide[]): string {
   const count = read.reduce((sum, { passes }) => sum + passes.length, 0);

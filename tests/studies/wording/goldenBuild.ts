@@ -23,7 +23,7 @@ import {
   builtCells,
   builtRows,
   JIG_CAUTIONS,
-  residualText,
+  residualLines,
   sideSentences,
   unreadSentence,
 } from "../../../src/studies/wording/asBuiltWords.ts";
@@ -154,9 +154,7 @@ function asBuilt(title: string, document: object): string[] {
       ...builtRows(side.fit, sheet.knuckle).map(
         (row) => `${row.name}: ${under(BUILT_COLUMNS, builtCells(row, format))}`,
       ),
-      ...side.fit.residuals.map(
-        (one) => `${readingWords(one.key, sheet, format).name}: ${residualText(one, format)}`,
-      ),
+      ...residualLines(side.fit, sheet, format),
     ]),
     unreadSentence(sides),
     ...truck,

@@ -52,7 +52,7 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
           )}
         </div>
         <ReadingTable sheet={sheet} sides={sides} format={format} />
-        <details className="as-built-jig">
+        <details>
           <summary>The jig, its tolerances, and how well readings are known</summary>
           <AnyField path={["jig"]} />
           <AnyField path={["asBuilt", "within"]} />
@@ -72,7 +72,7 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
           </div>
         )}
         {read.map((side) => (
-          <BuiltTable key={side.side} side={side} ordered={sheet.knuckle} format={format} />
+          <BuiltTable key={side.side} side={side} sheet={sheet} format={format} />
         ))}
         <KeepBoth sides={read} />
         {sides && bolted && (

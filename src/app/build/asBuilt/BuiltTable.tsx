@@ -1,18 +1,24 @@
 import type { AsBuiltSide } from "../../../studies/jig/asBuiltReport.ts";
-import type { BuiltKnuckle } from "../../../studies/jig/jigReadings.ts";
-import { BUILT_COLUMNS, builtCells, builtRows } from "../../../studies/wording/asBuiltWords.ts";
+import type { JigSheet } from "../../../studies/jig/jigSheet.ts";
+import {
+  BUILT_COLUMNS,
+  builtCells,
+  builtRows,
+  residualLines,
+} from "../../../studies/wording/asBuiltWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 import { KeepBuilt } from "./KeepBuilt.tsx";
 
 export type BuiltTableProps = {
   side: AsBuiltSide;
-  ordered: BuiltKnuckle;
+  /** Of the knuckle as ordered. */
+  sheet: JigSheet;
   format: LengthFormat;
 };
 
-/** The knuckle that was really built beside the one ordered, each dimension with its standard deviation. */
-export function BuiltTable({ side, ordered, format }: BuiltTableProps) {
+/** The knuckle that was really built beside the one ordered, each dimension with its standard deviation, and how well its readings agree. */
+export function BuiltTable({ side, sheet, format }: BuiltTableProps) {
   return (
     <>
       <table className="built-table">
@@ -24,7 +30,7 @@ export function BuiltTable({ side, ordered, format }: BuiltTableProps) {
           </tr>
         </thead>
         <tbody>
-          {builtRows(side.fit, ordered).map((row) => (
+          {builtRows(side.fit, sheet.knuckle).map((row) => (
             <tr key={row.key}>
               <th scope="row">{row.name}</th>
               {builtCells(row, format).map((cell, i) => (
@@ -34,6 +40,14 @@ export function BuiltTable({ side, ordered, format }: BuiltTableProps) {
           ))}
         </tbody>
       </table>
+      <details>
+        <summary>How well the {side.side} knuckle’s readings agree</summary>
+        <ul>
+          {residualLines(side.fit, sheet, format).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </details>
       <KeepBuilt side={side} />
     </>
   );

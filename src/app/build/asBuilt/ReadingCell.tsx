@@ -36,6 +36,7 @@ export function ReadingCell({ side, reading, name, isTurned, pass, residual, for
     next.select();
   };
   const mend = draft?.mend ?? issue?.mend ?? null;
+  const agrees = residual && residualText(residual, format);
   return (
     <div ref={cell} className="reading-cell" data-field={`asBuilt.${side}.${reading}`}>
       <EntryInput
@@ -51,10 +52,13 @@ export function ReadingCell({ side, reading, name, isTurned, pass, residual, for
       <div
         id={`${id}-told`}
         className={mend === null ? "reading-told" : "reading-fault"}
-        title={residual ? residualText(residual, format) : undefined}
+        title={agrees ?? undefined}
       >
         {mend === null ? <PassMark pass={pass} format={format} /> : `✕ ${mend}`}
-        {mend === null && residual?.isSuspect && <small>{residualText(residual, format)}</small>}
+        {/* Seen under the knuckle's table; a line here would move the rows below while they are typed into. */}
+        {mend === null &&
+          agrees !== null &&
+          (residual?.isSuspect ? <small>{agrees}</small> : <span className="sr-only">, {agrees}</span>)}
       </div>
     </div>
   );

@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { writeOrder } from "../../../studies/order/writeOrder.ts";
 import { orderChanges, orderStandsSentence, PUT_ORDER } from "../../../studies/wording/orderOnPage.ts";
@@ -18,12 +18,21 @@ export type PutIntoTruckProps = {
 /** Writes the order into the truck's blocks, once what will change has been read: old, new. It stays in view while the order is typed. */
 export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
   const id = useId();
+  const put = useRef<HTMLDivElement>(null);
   const [isAsked, setIsAsked] = useState(false);
+  // It stays in view no more with its table open.
+  useEffect(() => {
+    if (isAsked) put.current?.scrollIntoView({ block: "nearest" });
+  }, [isAsked]);
   const changes = orderChanges(sheet, format);
   const stands = orderStandsSentence(sheet);
   const differs = changes.length > 0;
+  const confirm = () => {
+    putIn(sheet);
+    setIsAsked(false);
+  };
   return (
-    <div className="order-put" data-differs={differs}>
+    <div ref={put} className="order-put" data-differs={differs}>
       <div className="order-stands">
         <p role="status">
           {differs && <span aria-hidden="true">! </span>}
@@ -68,7 +77,7 @@ export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
               </tbody>
             </table>
             <div className="row-tools">
-              <button type="button" className="button order-confirm" onClick={() => putIn(sheet)}>
+              <button type="button" className="button order-confirm" onClick={confirm}>
                 Put it in
               </button>
               <button type="button" className="button" onClick={() => setIsAsked(false)}>
