@@ -4,16 +4,18 @@ import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { useField } from "../../state/documentUse.ts";
 import { useImpossible } from "./useImpossible.ts";
-import { goToLine } from "./worksheetView.ts";
+import { comesBack, goToLine } from "./worksheetView.ts";
 
 export type LineListProps = {
   states: readonly LineState[];
   /** Position of the line whose card is open. */
   shown: number;
+  /** Position of the line that was left for one read before; that of the line shown where none was. */
+  left: number;
 };
 
 /** All lines of the worksheet with what was read, each a way to its card. */
-export function LineList({ states, shown }: LineListProps) {
+export function LineList({ states, shown, left }: LineListProps) {
   return (
     <ol className="line-list" aria-label="All readings">
       {states.map((state, i) => {
@@ -25,18 +27,13 @@ export function LineList({ states, shown }: LineListProps) {
               <li className="line-place">{place === null ? "Also read" : worksheetPlaceWords(place)}</li>
             )}
             <li>
-              <Line state={state} isShown={i === shown} from={comesBack(states, i, shown)} />
+              <Line state={state} isShown={i === shown} from={comesBack(states, i, left)} />
             </li>
           </Fragment>
         );
       })}
     </ol>
   );
-}
-
-/** Who puts right what was read before comes back to where the list was. */
-function comesBack(states: readonly LineState[], to: number, shown: number): string | null {
-  return to < shown && states[to]!.isRead ? keyText(states[shown]!.path) : null;
 }
 
 type LineProps = { state: LineState; isShown: boolean; from: string | null };

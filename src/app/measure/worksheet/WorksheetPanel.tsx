@@ -118,7 +118,7 @@ export function WorksheetPanel() {
         </p>
       )}
       <ReadingsTold states={states} nameOf={nameOf} />
-      <LineList states={states} shown={index} />
+      <LineList states={states} shown={index} left={backTo >= 0 ? backTo : index} />
       <GaugeWays />
       <div className="worksheet-tools">
         {missing.length > 0 && (

@@ -3,6 +3,7 @@ import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
+import { workbench } from "../../state/workbench.ts";
 import { fieldAsked } from "../fields/fieldAsked.ts";
 
 interface WorksheetView {
@@ -27,6 +28,11 @@ fieldAsked.subscribe(({ path }) => {
   else worksheetView.setState({ isFields: true });
 });
 
+// On another truck there is no card to come back to.
+workbench.subscribe((now, then) => {
+  if (now.documentId !== then.documentId) worksheetView.setState({ from: null });
+});
+
 export function useWorksheetView<T>(selector: (state: WorksheetView) => T): T {
   return useStore(worksheetView, selector);
 }
@@ -43,6 +49,14 @@ export function openLine(path: KeyPath, from: string | null = null): void {
 export function goToLine(path: KeyPath, from: string | null = null): void {
   flushSync(() => openLine(path, from));
   seeCard()?.querySelector<HTMLElement>("input, select")?.focus({ preventScroll: true });
+}
+
+/**
+ * The card to come back to from a line that is looked at again; null = from there it goes on as ever.
+ * @param left position of the line that was left for one read before; that of the line shown where none was
+ */
+export function comesBack(states: readonly LineState[], to: number, left: number): string | null {
+  return to < left && states[to]!.isRead ? keyText(states[left]!.path) : null;
 }
 
 /** Brings the card that is open into view, whole where it fits. */
