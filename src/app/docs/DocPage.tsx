@@ -1,28 +1,18 @@
 import { marked, type Token } from "marked";
 import { useEffect, useRef, useState } from "react";
+import { NotFetched } from "../parts/NotFetched.tsx";
 import { DocTokens } from "./DocTokens.tsx";
 import { pageText } from "./docPages.ts";
 import { FirstPage } from "./FirstPage.tsx";
 import { anchorOf, type DocPlace, FIRST_PAGE } from "./reader.ts";
+import { useFetched } from "./useFetched.ts";
 
 /** One page of the documents. */
 export default function DocPage({ at }: { at: DocPlace }) {
-  const [read, setRead] = useState<{
-    readonly page: string;
-    readonly tokens: readonly Token[] | null;
-  } | null>(null);
+  const read = useFetched(at.page, tokensOf);
   // What is searched for is still there on the way back from what was found.
   const [typed, setTyped] = useState("");
-  useEffect(() => {
-    let isLate = false;
-    void pageText(at.page).then((text) => {
-      if (!isLate) setRead({ page: at.page, tokens: text === null ? null : marked.lexer(text) });
-    });
-    return () => {
-      isLate = true;
-    };
-  }, [at.page]);
-  const isThere = read?.page === at.page;
+  const isThere = read.is === "there";
   const isOpened = useRef(false);
   useEffect(() => {
     if (!isThere) return;
@@ -39,13 +29,19 @@ export default function DocPage({ at }: { at: DocPlace }) {
     }
     isOpened.current = true;
   }, [isThere, at]);
-  if (!isThere) return <p>Opening the page…</p>;
+  if (read.is === "missing") return <NotFetched what="This page" onAgain={read.askAgain} />;
+  if (read.is === "awaited") return <p>Opening the page…</p>;
   if (at.page === FIRST_PAGE) return <FirstPage typed={typed} onTyped={setTyped} />;
-  return read.tokens ? (
-    <DocTokens tokens={read.tokens} page={at.page} />
+  return read.value ? (
+    <DocTokens tokens={read.value} page={at.page} />
   ) : (
     <p>There is no page called “{at.page}”.</p>
   );
+}
+
+async function tokensOf(page: string): Promise<readonly Token[] | null> {
+  const text = await pageText(page);
+  return text === null ? null : marked.lexer(text);
 }
 
 /** The heading of a name, or the row of a table that begins with it. */

@@ -1,7 +1,8 @@
-import { useEffect, useState } from "react";
+import { NotFetched } from "../parts/NotFetched.tsx";
 import { DocLink } from "./DocTokens.tsx";
-import { allSections, excerpt, type Section, sectionsWith } from "./docSearch.ts";
+import { allSections, excerpt, sectionsWith } from "./docSearch.ts";
 import { GUIDES, LOOKED_UP } from "./pageList.ts";
+import { useFetched } from "./useFetched.ts";
 
 /** More are not read through: another word is typed. */
 const MOST = 30;
@@ -47,15 +48,12 @@ function PageList({ of, className }: { of: typeof GUIDES; className: string }) {
 }
 
 function Results({ typed }: { typed: string }) {
-  const [sections, setSections] = useState<readonly Section[] | "missing" | null>(null);
-  useEffect(() => {
-    allSections().then(setSections, () => setSections("missing"));
-  }, []);
-  if (sections === "missing") return <p role="alert">The pages could not be fetched: try again later.</p>;
-  const found = sectionsWith(sections ?? [], typed);
+  const sections = useFetched("all", allSections);
+  if (sections.is === "missing") return <NotFetched what="Help" onAgain={sections.askAgain} />;
+  const found = sectionsWith(sections.is === "there" ? sections.value : [], typed);
   return (
     <>
-      <p role="status">{sections === null ? "Searching…" : countWords(found.length)}</p>
+      <p role="status">{sections.is === "awaited" ? "Searching…" : countWords(found.length)}</p>
       <ul className="docs-list docs-found">
         {found.slice(0, MOST).map((one) => (
           <li key={one.page + one.anchor + one.text}>

@@ -1,21 +1,21 @@
 import "./meaning.css";
-import { useEffect, useState } from "react";
+import { useState } from "react";
+import { NotFetched } from "../parts/NotFetched.tsx";
 import { definitionIn, pageText } from "./docPages.ts";
 import { anchorOf, openDocs } from "./reader.ts";
+import { useFetched } from "./useFetched.ts";
 
 /** What a result means, behind a “?” beside its name: the line that the definitions have of it. @param of as they name it */
 export function Meaning({ of }: { of: string }) {
   const [isOpen, setOpen] = useState(false);
-  const [text, setText] = useState<string | null>(null);
-  useEffect(() => {
-    if (isOpen) void pageText("definitions").then((page) => setText(definitionIn(page ?? "", of)));
-  }, [isOpen, of]);
+  const text = useFetched(isOpen ? of : null, definitionOf);
   return (
     <details className="meaning" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary aria-label={`What is ${of}?`}>?</summary>
-      {isOpen && text !== null && (
+      {text.is === "missing" && <NotFetched what="The definitions" onAgain={text.askAgain} />}
+      {text.is === "there" && text.value !== null && (
         <p>
-          {text}.{" "}
+          {text.value}.{" "}
           <button
             type="button"
             className="small-button"
@@ -27,4 +27,8 @@ export function Meaning({ of }: { of: string }) {
       )}
     </details>
   );
+}
+
+async function definitionOf(name: string): Promise<string | null> {
+  return definitionIn((await pageText("definitions")) ?? "", name);
 }

@@ -54,7 +54,7 @@ export function sectionsWith(sections: readonly Section[], typed: string): reado
 /** What stands about the first of the words in the section's text, or how it begins. */
 export function excerpt({ text }: Section, typed: string): string {
   const [word = ""] = plain(typed).split(" ").filter(Boolean);
-  const at = Math.max(0, ` ${text.toLowerCase()}`.indexOf(` ${word}`));
+  const at = Math.max(0, text.search(new RegExp(`(?<![\\p{L}\\p{N}])${word}`, "iu")));
   const from = at < 60 ? 0 : text.indexOf(" ", at - 50) + 1;
   const to = text.length - from < 150 ? text.length : text.lastIndexOf(" ", from + 140);
   return `${from > 0 ? "… " : ""}${text.slice(from, to)}${to < text.length ? " …" : ""}`;

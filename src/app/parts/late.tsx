@@ -1,5 +1,5 @@
 import { type ComponentType, useEffect, useReducer, useState } from "react";
-import { notFetched } from "../state/notice.ts";
+import { NotFetched } from "./NotFetched.tsx";
 
 /** A component that is fetched where it is first shown, or before. */
 export class LateBody<P extends object> {
@@ -60,16 +60,7 @@ export function Late<P extends object>({ of, props, words, className, onMissing 
         {words}
       </p>
     );
-  return (
-    <div className={className}>
-      <p role="alert">{notFetched("This part of the page")} If it still is not, reload the page.</p>
-      <div className="row-tools">
-        <button type="button" className="button" onClick={() => setFailed(false)}>
-          Try again
-        </button>
-      </div>
-    </div>
-  );
+  return <NotFetched what="This part of the page" className={className} onAgain={() => setFailed(false)} />;
 }
 
 type LateExtraProps<P extends object> = {

@@ -116,6 +116,10 @@ describe("the search of the documents", () => {
     expect(excerpt(long, "lip")).toMatch(/^… .*the lip and .* …$/);
     expect(excerpt(long, "lip").length).toBeLessThan(160);
     expect(excerpt({ ...long, text: "the lip" }, "H")).toBe("the lip");
+    for (const before of ["“", "(", "/", "half-"])
+      expect(excerpt({ ...long, text: long.text.replace("lip", `${before}Lip`) }, "lip"), before).toContain(
+        `${before}Lip and`,
+      );
   });
 });
 
