@@ -3,6 +3,7 @@ import { type ReactNode, useLayoutEffect, useRef } from "react";
 import { createPortal } from "react-dom";
 import type { LayerName } from "../state/address.ts";
 import { closeLayer, returnFocus } from "./layer.ts";
+import { UndoneNote } from "./UndoneNote.tsx";
 
 export type LayerDialogProps = {
   name: LayerName;
@@ -41,6 +42,7 @@ export function LayerDialog({ name, labelledBy, children }: LayerDialogProps) {
       }}
     >
       {children}
+      <UndoneNote />
     </dialog>,
     document.body,
   );

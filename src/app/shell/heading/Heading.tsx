@@ -1,6 +1,7 @@
 import "./heading.css";
 import { FIRST_PAGE, openDocs } from "../../docs/reader.ts";
 import { LateBody, LateExtra } from "../../parts/late.tsx";
+import { useLayer } from "../../state/address.ts";
 import { useCanRedo, useCanUndo } from "../../state/documentUse.ts";
 import { isDirty } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -13,13 +14,15 @@ import { StepsMenu } from "./StepsMenu.tsx";
 import { VariantPicker } from "./VariantPicker.tsx";
 
 // Nothing is undone before there is something to undo.
-const UNDONE_NOTE = new LateBody(async () => (await import("./UndoneNote.tsx")).UndoneNote);
+const UNDONE_NOTE = new LateBody(async () => (await import("../../parts/UndoneNote.tsx")).UndoneNote);
 
 /** Like the title block of a drawing: the program, the setup on the board, which variant of it, and what to do with it. */
 export function Heading({ truck }: { truck: Truck | null }) {
   const name = useWorkbench((s) => s.document?.name as string | undefined);
   const dirty = useWorkbench(isDirty);
   const isKept = useStorage((s) => s.status !== "off");
+  // A layer tells it itself.
+  const isCovered = useLayer() !== null;
   return (
     <>
       <header className="heading">
@@ -52,7 +55,7 @@ export function Heading({ truck }: { truck: Truck | null }) {
         >
           Help
         </button>
-        <LateExtra of={UNDONE_NOTE} props={{}} about={truck} />
+        {!isCovered && <LateExtra of={UNDONE_NOTE} props={{}} about={truck} />}
       </header>
       <Notices />
     </>
