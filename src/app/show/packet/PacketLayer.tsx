@@ -43,10 +43,10 @@ function packetMissing(): void {
   layerMissing("packet");
 }
 
-/** Something of the page prints by itself. */
+/** Something of the page prints by itself, or the help does, which is open over it. */
 function isElsewhere(): boolean {
   const { print } = document.documentElement.dataset;
-  return print !== undefined && print !== "packet";
+  return (print !== undefined && print !== "packet") || document.querySelector(".docs[open]") !== null;
 }
 
 /** The pages beside the workbench while the browser prints of its own accord. */
@@ -54,16 +54,20 @@ function Behind({ truck }: { truck: Truck }) {
   const [isPrinting, setPrinting] = useState(false);
   const [Pages, setPages] = useState<ComponentType<PacketPagesProps> | null>(null);
   useEffect(() => {
+    let isGone = false;
     // Again and again while it cannot be fetched.
     const fetchPages = () =>
       import("./PacketPages.tsx").then(
         ({ PacketPages }) => setPages(() => PacketPages),
         () => {
-          timer = setTimeout(fetchPages, FETCHED_AFTER);
+          if (!isGone) timer = setTimeout(fetchPages, FETCHED_AFTER);
         },
       );
     let timer = setTimeout(fetchPages, FETCHED_AFTER);
-    return () => clearTimeout(timer);
+    return () => {
+      isGone = true;
+      clearTimeout(timer);
+    };
   }, []);
   const isFetched = Pages !== null;
   useEffect(() => {
