@@ -40,7 +40,7 @@ describe("an example's numbers on the page", () => {
     const below = (await next.locator("input").boundingBox())!;
     const bar = (await hubFace.locator(".field-window").boundingBox())!;
     expect(bar.y > below.y + below.height - 1 || bar.x > below.x + below.width - 1).toBe(true);
-    await page.getByRole("button", { name: "Close how far it can go" }).click();
+    await page.getByRole("button", { name: "Close the range" }).click();
     expect(await window.count()).toBe(0);
     await hubFace.locator("input").press("ArrowUp");
     await window.waitFor(SOON);

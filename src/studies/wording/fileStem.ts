@@ -13,14 +13,12 @@ export function fileWords(words: string, most: number): string {
   return firstOf(plain.replace(/^-/, ""), most).replace(/-$/, "");
 }
 
-const utf8 = new TextEncoder();
-
 /** As many letters as fit, each whole and with its marks. @param most bytes of UTF-8 */
 function firstOf(text: string, most: number): string {
   let first = "";
   let bytes = 0;
   for (const [letter] of text.matchAll(/.\p{M}*/gsu)) {
-    bytes += utf8.encode(letter).length;
+    bytes += encodeURIComponent(letter).replace(/%../g, "_").length;
     if (bytes > most) break;
     first += letter;
   }

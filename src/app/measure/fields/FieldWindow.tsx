@@ -37,18 +37,8 @@ function UnderField({ fieldKey }: { fieldKey: string }) {
   useEffect(() => closeElsewhere(ref.current?.parentElement ?? null), []);
   if (truck === null) return null;
   return (
-    <section
-      ref={ref}
-      className="field-window"
-      style={place}
-      aria-label="How far the field changed last can go"
-    >
-      <button
-        type="button"
-        className="window-close"
-        aria-label="Close how far it can go"
-        onClick={closeWindow}
-      >
+    <section ref={ref} className="field-window" style={place} aria-label="Range of this field">
+      <button type="button" className="window-close" aria-label="Close the range" onClick={closeWindow}>
         ✕
       </button>
       <FieldWindowView truck={truck} field={fieldKey} />

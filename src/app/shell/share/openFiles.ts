@@ -39,9 +39,16 @@ export async function openFiles(
   if (!setup) {
     if (meshFiles.length === 0) return;
     const before = partCount(store);
+    const { documentId } = store.getState();
     addMeshes(meshes);
-    if (partCount(store) === before) return;
-    tell("The scan is a body part of this truck now: say in which unit it is and where it stands.");
+    const added = partCount(store) - before;
+    // What they completed is another truck, with its parts as they were.
+    if (added === 0 || store.getState().documentId !== documentId) return;
+    tell(
+      added === 1
+        ? "The scan is a body part of this truck now: say in which unit it is and where it stands."
+        : `The ${added} scans are body parts of this truck now: say in which unit each is and where it stands.`,
+    );
     goTo(["truck", "body", before]);
     return;
   }

@@ -106,6 +106,8 @@ describe("files picked or dropped together", () => {
     expect(notice.getState().shown?.text).toMatch(/is a body part of this truck now/);
     store.getState().undo();
     expect(store.getState().document).toEqual(exampleDocument);
+    await openFiles(store, [panel(), panel("other.obj")]);
+    expect(notice.getState().shown?.text).toMatch(/^The 2 scans are body parts of this truck now/);
   });
 
   it("may hold one setup only", async () => {
