@@ -87,7 +87,8 @@ export class WorkRoom {
   /** Whether what is wanted is still to be answered, or was cut short in the time that any search is given and is searched longer. */
   isToCome(wish: Wish<JobName>): boolean {
     const entry = this.#cache.entry(wish);
-    const isFirst = entry.answeredKey !== entry.key || entry.shown.seconds <= this.#cache.secondsFor(wish.job);
+    const isFirst =
+      entry.answeredKey !== entry.key || entry.shown.seconds <= this.#cache.secondsFor(wish.job);
     return isFirst && isOpen(entry);
   }
 

@@ -43,7 +43,7 @@ interface NamedForFiles {
  */
 export function fileStem({ name, variant }: NamedForFiles, file: string): string {
   const own = name === DEFAULT_NAME ? "" : fileWords(name, MOST.truck);
-  const truck = own || firstOf(file.replace(/\.[^.]*$/, ""), MOST.truck) || "truck";
+  const truck = own || firstOf(file.replace(/\.[^.]*$/, "").replace(/\p{Cs}/gu, ""), MOST.truck) || "truck";
   const shown = fileWords(variant ?? "", MOST.variant);
   return (shown === "" ? truck : `${truck}-${shown}`).toLowerCase().replace(DEVICE, "$1_");
 }

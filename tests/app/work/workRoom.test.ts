@@ -313,9 +313,11 @@ describe("odds shared out to several workers", () => {
     room.cancel(room.of(odds));
     room.searchLonger(room.of(odds));
     const longer = () => asked("oddsShare").filter(({ seconds }) => seconds === 50);
-    expect(longer().slice(-2).map(({ question }) => question)).toMatchObject(
-      [0, 1].map((at) => ({ at, of: 2 })),
-    );
+    expect(
+      longer()
+        .slice(-2)
+        .map(({ question }) => question),
+    ).toMatchObject([0, 1].map((at) => ({ at, of: 2 })));
     room.want(other, [map(two)]);
     expect(asked("map")).toHaveLength(1);
     expect(room.of(odds).underWay).toMatchObject({ seconds: 50, since: expect.any(Number) });

@@ -75,9 +75,7 @@ describe("an answer with inputs in doubt", () => {
     expect(words(asItCame)).toEqual([
       ...["The example clears", "the example clears", "the example clears by 1/2 in"],
     ]);
-    expect(words(partly)).toEqual([
-      ...["From the example", "from the example", "from the example: 1/2 in"],
-    ]);
+    expect(words(partly)).toEqual([...["From the example", "from the example", "from the example: 1/2 in"]]);
     for (const state of ["unusual", "clear"] as const)
       expect(answerHeadline(state, asItCame)).toBe(answerHeadline(state, own));
   });

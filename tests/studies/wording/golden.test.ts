@@ -111,7 +111,11 @@ function everywhere(): string {
   const states = ["rubs", "close", "clear", "unfinished", "unusual", "fromExample"] as const;
   return [
     "## Of any truck",
-    ...["", "States:", ...states.map((state) => `  ${answerHeadline(state, own)}; ${answerWord(state, own)}`)],
+    ...[
+      "",
+      "States:",
+      ...states.map((state) => `  ${answerHeadline(state, own)}; ${answerWord(state, own)}`),
+    ],
     ...["", "Where the time ended first:", ...studies.map((study) => `  ${cutShortSentence(study)}`)],
     ...["", "Needed:", ...[0, 1, 6].map((count) => `  ${needCount(Array(count).fill(["name"]))}`)],
     ...["", "Cautions:", CAUTIONS, LIMIT_CAUTIONS, AIR_CAUTIONS, FLOOR_CAUTIONS],
@@ -156,7 +160,9 @@ function told(title: string, model: Model, looks: number | null): string {
   const state = answerState(report, doubts);
 
   head("Verdict");
-  say(`[${answerHeadline(state, setup)}] ${answerSentence(verdictSentence(report, model, format), state, doubts)}`);
+  say(
+    `[${answerHeadline(state, setup)}] ${answerSentence(verdictSentence(report, model, format), state, doubts)}`,
+  );
   say(...report.limits.map((limit) => limitSentence(limit, model, format)));
   say(...limitsPassedSentences(report.limitsPassed ?? [], model, format));
   say(countedSentence(report.limitsPassed, report.limitedBy));

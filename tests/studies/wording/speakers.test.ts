@@ -114,7 +114,12 @@ describe("a way down at whose end less than the allowance is left", () => {
 
   it("tells an allowance between two marks of a tape as no more where it is kept, as no less where it is not", () => {
     const words = (at: number, allowance: number) =>
-      lowWayText(low({ ...kept, at, together: at === 0 }), low({ stop: "end", at: 101.6 }), allowance, INCHES);
+      lowWayText(
+        low({ ...kept, at, ...(at === 0 && { together: true as const }) }),
+        low({ stop: "end", at: 101.6 }),
+        allowance,
+        INCHES,
+      );
     expect(words(50.8, 6)).toBe("keeps 3/16 in to 2 in bump (fender lip, left side); to full bump");
     expect(words(50.8, 1)).toContain("keeps less than 1/16 in to 2 in bump");
     expect(words(0, 5)).toBe("never keeps 1/4 in (fender lip, left side); to full bump");
