@@ -7,11 +7,20 @@ import { exampleText } from "../exampleText.ts";
 import { type FakeWorker, fakeWorkers } from "./fakeWorkers.ts";
 
 const store = createWorkbenchStore(exampleText, "test.json");
-const { workers, startWorker } = fakeWorkers();
+const { startWorker } = fakeWorkers();
+/** The one that was asked last. */
+let asked: FakeWorker | null = null;
+const busy = () => asked!;
 
 beforeAll(() => {
   vi.stubGlobal("Worker", function started() {
-    return startWorker();
+    const worker = startWorker();
+    const { postMessage } = worker;
+    worker.postMessage = (request) => {
+      asked = worker;
+      postMessage(request);
+    };
+    return worker;
   });
 });
 afterAll(() => void vi.unstubAllGlobals());
@@ -28,12 +37,6 @@ function saving(hubFace: number) {
     (fault: Error) => came.push(fault.message),
   );
   return { wish, giveUp, came, ended };
-}
-
-/** The worker that searches at the moment: the last that was asked. */
-function busy(): FakeWorker {
-  const living = workers.filter(({ isEnded, requests }) => !isEnded && requests.length > 0);
-  return living.toSorted((a, b) => a.requests.at(-1)!.id - b.requests.at(-1)!.id).at(-1)!;
 }
 
 /** Lets promises settle. */
