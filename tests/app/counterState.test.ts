@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { hubFaceRange, withHubFace } from "../../src/app/show/counter/whatIf.ts";
-import { putFitOn, withoutFit } from "../../src/app/show/shop/shopWheels.ts";
+import { fitName, putFitOn, trucksToPutOn, withoutFit } from "../../src/app/show/shop/shopWheels.ts";
 import { chosenPair } from "../../src/app/state/counterStore.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
@@ -83,9 +83,25 @@ describe("a wheel of the shop's list on either of the two", () => {
     const { store, fits, names } = board();
     const put = putFitOn(store, null, fits[0]!);
     expect(putFitOn(store, null, fits[0]!)).toBe(put);
-    expect(names().filter((name) => name.startsWith("Deep"))).toEqual(["Deep"]);
+    expect(put).toBe("current truck, Deep");
+    expect(names().filter((name) => name.endsWith("Deep"))).toEqual([put]);
     expect(withoutFit(put, fits, names())).toBeNull();
     expect(withoutFit("narrow, Deep", fits, names())).toBe("narrow");
     expect(withoutFit("narrow", fits, names())).toBe("narrow");
+  });
+
+  it("goes on every truck but those that the list made, whichever it is on already", () => {
+    const { store, fits, names } = board();
+    const before = trucksToPutOn(fits, names());
+    expect(before[0]).toBeNull();
+    expect(before).toContain("narrow");
+    for (const base of [null, "narrow"]) {
+      putFitOn(store, base, fits[0]!);
+      expect(trucksToPutOn(fits, names())).toEqual(before);
+    }
+    // On one truck it is made, on the others it is still to be had.
+    expect(names()).toContain(fitName("narrow", fits[0]!));
+    expect(names()).not.toContain(fitName("narrow", fits[1]!));
+    expect(putFitOn(store, null, fits[1]!)).toBe("current truck, Wide");
   });
 });

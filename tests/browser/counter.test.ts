@@ -218,7 +218,7 @@ describe("the counter view", () => {
     expect(problems()).toEqual([]);
   });
 
-  it("puts a wheel that is typed on B and in the list, from which no key chooses while it is closed", async () => {
+  it("puts a wheel that is typed on the truck as it is and in a list for every truck; no key chooses from a closed one", async () => {
     const { page, problems } = await tablet();
     await page.getByRole("button", { name: "Counter view" }).click();
     await sentences(page);
@@ -226,6 +226,14 @@ describe("the counter view", () => {
     const chosen = () => b.evaluate((select: HTMLSelectElement) => select.selectedOptions[0]!.textContent);
     const isOpen = () => b.evaluate((select) => select.matches(":open"));
     await b.selectOption({ label: "narrow hub face" });
+    const other = counterView(page).getByRole("button", { name: "Other wheels…" });
+    await other.click();
+    const base = counterView(page).getByRole("combobox", { name: /becomes this truck/ });
+    // What is asked about is the truck as it is, whatever stands at B.
+    expect(await base.evaluate((select: HTMLSelectElement) => select.selectedOptions[0]!.textContent)).toBe(
+      "current truck",
+    );
+    await other.click();
     await b.selectOption({ label: "Add a wheel the shop has…" });
     const form = counterView(page).getByRole("form", { name: "Add a wheel" });
     await form.getByRole("textbox", { name: "Tire size" }).waitFor();
@@ -238,8 +246,13 @@ describe("the counter view", () => {
     await shot(page, "counter-add-wheel");
     await page.keyboard.press("Enter");
     await form.waitFor({ state: "detached" });
-    const added = "narrow hub face, P235/70R15 on 15 × 8 in, backspacing 4 in";
+    const added = "current truck, P235/70R15 on 15 × 8 in, backspacing 4 in";
     expect((await chosen())?.replace(/\s/g, " ")).toBe(added);
+    // The answer of B is where the reader is, and says of the wheel why.
+    const answer = counterView(page).locator('.counter-told[data-letter="B"]');
+    expect(await answer.evaluate((tag) => tag === document.activeElement)).toBe(true);
+    const why = counterView(page).locator(".counter-why p").first();
+    expect(await read(why)).toContain("B's wheel stands 1/4 in farther out");
     for (const key of ["End", "Home", "ArrowUp", "PageDown", "s"]) {
       await b.press(key);
       expect(await isOpen(), key).toBe(true);
@@ -247,19 +260,30 @@ describe("the counter view", () => {
       await page.keyboard.press("Escape");
       expect(await isOpen(), key).toBe(false);
     }
+    // Of the list it goes on another truck too.
+    await other.click();
+    const rows = counterView(page).locator(".listed-wheels li");
+    expect(await read(rows.first())).toContain(
+      "P235/70R15 on 15 × 8 in, backspacing 4 in, offset −1/2 in On B",
+    );
+    await shot(page, "counter-wheels");
+    await base.selectOption({ label: "narrow hub face" });
+    await rows.getByRole("button", { name: /^Put on B/ }).click();
+    expect((await chosen())?.replace(/\s/g, " ")).toBe(added.replace("current truck", "narrow hub face"));
     await b.press("Home");
     await page.keyboard.press("Home");
-    await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Enter");
-    expect(await chosen()).toBe("narrow hub face");
-    // On A it may still be put; on B it is a variant already, which stands above.
-    const wheels = (letter: RegExp) =>
-      counterView(page).getByRole("combobox", { name: letter }).locator("optgroup option").allTextContents();
-    expect(await wheels(/^B, drawn/)).toEqual(["Add another…"]);
-    expect((await wheels(/^A, drawn/)).map((name) => name.replace(/\s/g, " "))).toEqual([
-      "P235/70R15 on 15 × 8 in, backspacing 4 in",
-      "Add another…",
-    ]);
+    expect(await chosen()).toBe("current truck");
+    // There it is a variant already, which stands above.
+    expect(await b.locator("optgroup option").allTextContents()).toEqual(["Add another…"]);
+    // What is taken off the list can be put back.
+    await other.click();
+    await rows.getByRole("button", { name: /^Remove/ }).click();
+    expect(await rows.count()).toBe(0);
+    await counterView(page).getByRole("button", { name: "Put it back" }).click();
+    expect(await rows.count()).toBe(1);
+    expect(await faults(page, ".layer")).toEqual([]);
+    await b.selectOption({ label: "narrow hub face" });
     await page.keyboard.press("Escape");
     await counterView(page).waitFor({ state: "detached" });
     expect(problems()).toEqual([]);

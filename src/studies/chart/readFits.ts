@@ -2,7 +2,9 @@ import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { bareTyped } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { Result, Setup } from "../../setup/types/types.ts";
-import { csvRows } from "../../units/csvRows.ts";
+import { csvRows, csvText } from "../../units/csvRows.ts";
+import { parseLength } from "../../units/parseLength.ts";
+import { offsetFromBackspacing } from "../../units/wheelOffset.ts";
 import { axisPlace, entryChange } from "./chartAxis.ts";
 import type { AxisEntry } from "./chartTypes.ts";
 import { type AxisSubject, readAxisTable } from "./readAxis.ts";
@@ -61,8 +63,47 @@ export function readFits(text: string, subject: AxisSubject): Result<readonly Fi
   return { ok: true, value: fits };
 }
 
+/** A wheel and tire as they are told in words, mm. */
+export interface FitBlocks {
+  readonly tire: Setup["tire"];
+  readonly wheel: Omit<Setup["wheel"], "barrelDiameter" | "center">;
+}
+
+/** The tire and wheel a truck has with a line of the list on it; of what the line leaves out its own. */
+export function fitBlocks({ tire, wheel }: Fit, setup: Setup): FitBlocks {
+  const mmOf = (entry: AxisEntry | null, key: string): number | null => {
+    const typed = valueAt(entry?.typed, [key]);
+    const length = typed === undefined ? null : parseLength(typed as string | number, setup.units);
+    return length?.ok ? length.mm : null;
+  };
+  const rimDiameter = mmOf(wheel, "rimDiameter") ?? setup.wheel.rimDiameter;
+  const rimWidth = mmOf(wheel, "rimWidth") ?? setup.wheel.rimWidth;
+  const backspacing = mmOf(wheel, "backspacing");
+  const offset =
+    backspacing === null
+      ? (mmOf(wheel, "offset") ?? setup.wheel.offset)
+      : offsetFromBackspacing(backspacing, rimWidth);
+  const size = valueAt(tire?.typed, ["size"]);
+  const [diameter, sectionWidth] = [mmOf(tire, "diameter"), mmOf(tire, "sectionWidth")];
+  const told: Setup["tire"] | null =
+    typeof size === "string"
+      ? { kind: "size", size, loadedRadius: null }
+      : diameter !== null && sectionWidth !== null
+        ? { kind: "dimensions", diameter, sectionWidth, treadWidth: null, loadedRadius: null }
+        : null;
+  return { tire: told ?? setup.tire, wheel: { rimDiameter, rimWidth, offset } };
+}
+
 function quoted(cell: string): string {
   return `"${cell.replaceAll('"', '""')}"`;
+}
+
+/** A list without one of its lines; "" = it was the only one. @param at place of the line, as `readFits` gives them */
+export function withoutLine(list: string, at: number): string {
+  const table = csvRows(list);
+  if (!table.ok) return list;
+  const rows = table.rows.filter((_, i) => i !== at + 1);
+  return rows.length < 2 ? "" : csvText(rows);
 }
 
 /**

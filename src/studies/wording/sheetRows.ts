@@ -131,6 +131,11 @@ export function wheelText(
   return `${tireName(tire)} on ${inches(wheel.rimDiameter)} × ${inches(wheel.rimWidth)} in, backspacing ${backspacing}`;
 }
 
+/** The same with its offset, signed: for who buys by that. */
+export function wheelOffsetText(fit: Parameters<typeof wheelText>[0], format: LengthFormat): string {
+  return `${wheelText(fit, format)}, offset ${lengthText(fit.wheel.offset, format)}`;
+}
+
 function tireName(tire: Setup["tire"]): string {
   switch (tire.kind) {
     case "size":

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readSetup } from "../../../src/setup/readSetup.ts";
 import { valueAt } from "../../../src/setup/types/keyPath.ts";
 import { addFit, type FitFaults, type TypedFit } from "../../../src/studies/chart/addFit.ts";
-import { fitsList, readFits, withFit } from "../../../src/studies/chart/readFits.ts";
+import { fitBlocks, fitsList, readFits, withFit, withoutLine } from "../../../src/studies/chart/readFits.ts";
 import { windowSubject } from "../window/windowSubject.ts";
 
 const { subject } = windowSubject("half-ton-on-air.json");
@@ -28,6 +28,28 @@ describe("a shop's list of wheels and tires", () => {
     expect(valueAt(document, ["wheel"])).toMatchObject({ rimDiameter: 15, rimWidth: 8, offset: "10 mm" });
     expect(valueAt(document, ["wheel", "backspacing"])).toBeUndefined();
     expect(valueAt(document, ["knuckle"])).toBe(valueAt(subject.document, ["knuckle"]));
+  });
+
+  it("is told of each line as the truck that has it on is read", () => {
+    const list =
+      "name,tire.size,tire.diameter,tire.sectionWidth,wheel.rimDiameter,wheel.rimWidth,wheel.backspacing,wheel.offset\n" +
+      "Back,P255/60R15,,,15,8 1/2,5,\nBy offset,P215/60R15,,,15,7 in,,10 mm\nBare,,28,9,15,8,4,\nTire alone,P225/60R15,,,,,,\n";
+    for (const fit of read(list)) {
+      const made = readSetup(JSON.stringify(withFit(subject.document, fit, subject)), "test", null);
+      if (!made.ok) throw new Error(`${fit.name}: ${made.issues[0]!.mend}`);
+      const { tire, wheel } = fitBlocks(fit, subject.setup);
+      expect(made.value.setup.wheel, fit.name).toMatchObject(wheel);
+      const { loadedRadius: _, ...told } = tire;
+      expect(made.value.setup.tire, fit.name).toMatchObject(told);
+    }
+  });
+
+  it("goes on without a line that is taken off, and is none without its last", () => {
+    const list = 'name;tire.size\n"Low; narrow";P215/60R15\n\nUsual;P235/70R15\n';
+    const shorter = withoutLine(list, 0);
+    expect(read(shorter).map(({ name }) => name)).toEqual(["Usual"]);
+    expect(withoutLine(shorter, 0)).toBe("");
+    expect(read(withoutLine(list, 1)).map(({ name }) => name)).toEqual(["Low; narrow"]);
   });
 
   it("may tell tires alone, or have quotes and semicolons", () => {

@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { truckOf } from "../../../src/app/state/truck.ts";
 import type { Doubt } from "../../../src/studies/doubts/doubt.ts";
 import type { HeightStop } from "../../../src/studies/limits/heightWay.ts";
 import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
@@ -16,6 +18,7 @@ import { SAME_TRUCK, whyWords } from "../../../src/studies/wording/whyWords.ts";
 import { exampleTruck } from "./referee/cases.ts";
 
 const IN = 25.4;
+const EXAMPLE_FILE = join(import.meta.dirname, "..", "..", "..", "shared", "half-ton-on-air.json");
 const wide = exampleTruck("half-ton-on-air.json", null).model;
 const narrow = exampleTruck("half-ton-on-air.json", "narrow hub face").model;
 const format = formatOf(wide.setup);
@@ -47,6 +50,15 @@ function windowOf(fromSetBy: SetBy, more: Partial<FieldWindow> = {}): FieldWindo
   };
 }
 
+/** The wide one on another wheel or tire, inches; what is not given is as it is. */
+function onWheel(wheel: object, letter = "B", tire: object | null = null) {
+  const document = JSON.parse(readFileSync(EXAMPLE_FILE, "utf8"));
+  const patched = { ...document, wheel: { ...document.wheel, ...wheel }, tire: tire ?? document.tire };
+  const made = truckOf(JSON.stringify(patched), "test", null);
+  if (!made.ok) throw new Error(made.issues[0]!.mend);
+  return { letter, model: made.value.model };
+}
+
 /** Every sentence the counter has of its own, of a known truck; read it whole. */
 it("the counter's own sentences read as they did", async () => {
   const report = checkClearance(wide);
@@ -54,8 +66,8 @@ it("the counter's own sentences read as they did", async () => {
     const [steering] = steerLimits(wide, [travel]);
     return `${name}: ${cardPlace(report, travel, steering ?? null, wide, format)}`;
   });
-  const why = (window: FieldWindow | null, trucks = [A, B]) => {
-    const told = whyWords(trucks, window, speech);
+  const why = (window: FieldWindow | null, trucks = [A, B], isLooking = window === null) => {
+    const told = whyWords(trucks, { window, isLooking }, speech);
     return [told.why, ...told.downsides].join("\n");
   };
   const told = [
@@ -65,8 +77,16 @@ it("the counter's own sentences read as they did", async () => {
     why(windowOf({ kind: "unfinished" })),
     why(windowOf(PART, { fits: [] })),
     why(windowOf(PART, { fits: [], cutShort: true })),
+    why(windowOf(PART, { fits: [], cutShort: true }), [A, B], true),
+    why(windowOf({ kind: "unfinished" }), [A, B], true),
     why(null, [B]),
+    why(null, [B], false),
     why(windowOf(PART), [A, { letter: "B", model: wide }]),
+    why(windowOf(PART), [A, onWheel({ backspacing: 5 })]),
+    why(windowOf(PART), [onWheel({ backspacing: 3.5 }, "A"), { letter: "B", model: wide }]),
+    why(windowOf(PART), [A, onWheel({ rimWidth: 10, backspacing: 5.25 })]),
+    why(windowOf(PART), [A, onWheel({ rimWidth: 10, backspacing: 4.25 })]),
+    why(windowOf(PART), [A, onWheel({}, "B", { size: "P255/60R15" })]),
     SAME_TRUCK,
     truckName(null),
     cutSentence("front", -66, format, true),
@@ -81,6 +101,56 @@ it("the counter's own sentences read as they did", async () => {
     coverLine("Marrow Lane", "Shop truck, as bolted on", "May 4, 2026", ["sheet", "limits", "map"]),
   ];
   await expect(`${told.join("\n")}\n`).toMatchFileSnapshot(join(import.meta.dirname, "counterSentences.txt"));
+});
+
+describe("why two trucks with one hub face differ", () => {
+  const told = (trucks: Parameters<typeof whyWords>[0]) =>
+    whyWords(trucks, { window: windowOf(PART), isLooking: false }, speech);
+
+  it("speaks of the wheel and of nothing else, from whichever side", () => {
+    const deep = told([A, onWheel({ backspacing: 5 })]);
+    expect(deep.why).toMatch(
+      /B's wheel stands 3\/4 in farther in, .*: backspacing 5 in against 4 1\/4 in on A\.$/,
+    );
+    expect(deep.why).not.toContain("ball joint line");
+    expect(deep.downsides.map((line) => line.split(":")[0])).toEqual([
+      "Downside of B, farther in",
+      "Downside of A, farther out",
+    ]);
+    expect(told([onWheel({ backspacing: 5 }, "A"), { letter: "B", model: wide }]).why).toMatch(
+      /B's wheel stands 3\/4 in farther out, .*: backspacing 4 1\/4 in against 5 in on A\.$/,
+    );
+  });
+
+  it("tells where the edges of another rim stand, and no place where that is the same", () => {
+    // Two inches more rim and one of backspacing: the center plane stays, an inch on either side.
+    const { why, downsides } = told([A, onWheel({ rimWidth: 10, backspacing: 5.25 })]);
+    expect(why).toContain(
+      "B's rim is 10 in wide against 8 in, with its inner edge 1 in farther in and its outer edge 1 in farther out",
+    );
+    expect(why).not.toMatch(/B's wheel stands/);
+    expect(downsides).toEqual([]);
+    // The same backspacing: all two inches stand out.
+    const out = told([A, onWheel({ rimWidth: 10 })]).why;
+    expect(out).toMatch(
+      /B's wheel stands 1 in farther out, .*: backspacing 4 1\/4 in on both; B's rim is 10 in wide against 8 in, with its outer edge 2 in farther out/,
+    );
+  });
+
+  it("is the hub face's where that differs too, or nothing of the wheel does", () => {
+    expect(told([A, B]).why).toContain("ball joint line on A");
+    expect(told([A, { letter: "B", model: wide }]).why).toContain("ball joint line on both");
+  });
+});
+
+it("says of a hub face's reach that it is looked for as long as it is, and no longer", () => {
+  const open = windowOf(PART, { fits: [], cutShort: true });
+  for (const window of [open, windowOf({ kind: "unfinished" })]) {
+    expect(whyWords([A, B], { window, isLooking: true }, speech).why).toMatch(/still being looked for\.$/);
+    expect(whyWords([A, B], { window, isLooking: false }, speech).why).toMatch(
+      /found in the time allowed\.$/,
+    );
+  }
 });
 
 describe("where a card's verdict is met", () => {

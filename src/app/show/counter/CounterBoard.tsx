@@ -5,7 +5,7 @@ import { barredNote, cutSentence, frontTitle } from "../../../studies/wording/pi
 import { type FieldWindowAsked, useFieldWindow } from "../../parts/window/useFieldWindow.ts";
 import { counter } from "../../state/counterStore.ts";
 import { CounterFigure } from "./CounterFigure.tsx";
-import { CounterLead } from "./CounterLead.tsx";
+import { CounterLead, type CounterLeadProps } from "./CounterLead.tsx";
 import { CounterWords } from "./CounterWords.tsx";
 import { toldOf } from "./comparisonSentences.ts";
 import { HubFaceSlider } from "./HubFaceSlider.tsx";
@@ -30,14 +30,17 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
   const model = (first ?? second)?.truck.model ?? null;
   const pictures = picturesOf(comparison);
   const { front } = pictures;
-  const asked = useFieldWindow(secondOwn, "knuckle.hubFace");
+  const last = useFieldWindow(secondOwn, "knuckle.hubFace");
+  // What was answered of another truck tells nothing of this one.
+  const asked = last && { ...last, window: last.answered.answer };
+  const [called, setCalled] = useState<CounterLeadProps["called"]>(null);
   const window = held ? held.window : asked;
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const slack = slider ? 12.7 : 0;
   return (
     <div className="counter-board" data-doubted={isDoubted ? "" : undefined}>
       <div className="counter-bar">
-        <VariantChoices comparison={comparison} />
+        <VariantChoices comparison={comparison} onPut={(letter) => setCalled({ letter })} />
         <fieldset className="counter-stances">
           <legend className="sr-only">Height</legend>
           {stances.map((stance) => (
@@ -69,7 +72,7 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
         onHold={(isHeld) => setGrip(isHeld ? { comparison, window: asked } : null)}
       />
       <div className="counter-side">
-        <CounterLead comparison={worded} window={window} />
+        <CounterLead comparison={worded} window={window} called={called} />
         <CounterWords
           comparison={worded}
           window={window}

@@ -1,4 +1,5 @@
 import "./variantChoices.css";
+import { useEffect, useRef } from "react";
 import { conditionLines } from "../../../studies/wording/answerWords.ts";
 import { cardComesTo, cardPlace } from "../../../studies/wording/cardPlace.ts";
 import { cardFacts, cardText } from "../../../studies/wording/counterFacts.ts";
@@ -15,22 +16,38 @@ export type CounterLeadProps = {
   comparison: Comparison;
   /** Of the second truck's hub face; null = there is none to ask of. */
   window: FieldWindowAsked | null;
+  /** Whose answer is brought in view, another each time; null = nobody's. */
+  called: { readonly letter: "A" | "B" } | null;
 };
 
 /** The two answers, and why they differ. */
-export function CounterLead({ comparison, window }: CounterLeadProps) {
+export function CounterLead({ comparison, window, called }: CounterLeadProps) {
   const { stances, travel, format, isSame } = comparison;
   const told = toldOf(comparison);
   const at = stances.findIndex((stance) => stance.travel === travel);
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const isAlike = isDoubted && told.length === 2 && doubtText(told[0]!) === doubtText(told[1]!);
   const trucks = told.map(({ letter, truck }) => ({ letter, model: truck.model }));
-  const words = window && whyWords(trucks, window.window, window.speech);
+  const words = window && whyWords(trucks, { ...window, isLooking: isLooking(window) }, window.speech);
+  const tags = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (called === null) return;
+    const tag = tags.current?.querySelector<HTMLElement>(`[data-letter="${called.letter}"]`);
+    const shown = tag ?? tags.current?.querySelector<HTMLElement>("[data-letter]");
+    shown?.focus({ preventScroll: true });
+    shown?.scrollIntoView({ block: "center" });
+  }, [called]);
   return (
     <div className="counter-lead">
-      <div className="counter-tags">
+      <div className="counter-tags" ref={tags}>
         {told.map((contender) => (
-          <div key={contender.letter} className="counter-told">
+          <div
+            key={contender.letter}
+            className="counter-told"
+            data-letter={contender.letter}
+            // Focus comes here when a wheel was put on.
+            tabIndex={-1}
+          >
             <VerdictTag contender={contender} at={at} travel={travel} format={format} />
             {!isAlike && <DoubtNotes doubts={contender.doubts} />}
           </div>
@@ -56,6 +73,11 @@ export function CounterLead({ comparison, window }: CounterLeadProps) {
       )}
     </div>
   );
+}
+
+/** Whether more may come by itself: a search is under way, or has not begun. */
+function isLooking({ answered: { answer, failure, underWay } }: FieldWindowAsked): boolean {
+  return underWay !== null || (answer === null && failure === null);
 }
 
 /** What is in doubt of one of the two, to tell whether it is the same of the other. */

@@ -12,16 +12,21 @@ export type VariantChoicesProps = {
   comparison: Comparison;
   /** The shop's list stands open below. Default it opens where it is asked for. */
   isListOpen?: boolean;
+  /** Told when a wheel was put on one of the two from the list below. */
+  onPut?: (letter: Letter) => void;
 };
 
 type Letter = "A" | "B";
 
+/** That the list is open, for which of the two, and whether a wheel is to be added to it. */
+type Asked = { readonly letter: Letter; readonly isToAdd: boolean };
+
 /** The two trucks compared, chosen: the setup or a variant of it, on its own wheel and tire or on one the shop has. */
-export function VariantChoices({ comparison, isListOpen = false }: VariantChoicesProps) {
+export function VariantChoices({ comparison, isListOpen = false, onPut }: VariantChoicesProps) {
   const { names, chosen, first, second } = comparison;
   const truck = (first ?? second)?.truck ?? null;
   const { text, read } = useShopWheels(truck);
-  const [asked, setAsked] = useState<{ readonly letter: Letter } | null>(null);
+  const [asked, setAsked] = useState<Asked | null>(null);
   const selects = useRef<HTMLDivElement>(null);
   const fits = read?.ok ? read.value : [];
   const [a, b] = chosen;
@@ -32,15 +37,16 @@ export function VariantChoices({ comparison, isListOpen = false }: VariantChoice
         ? { first: variant, second: b, hubFace: null }
         : { first: a, second: variant, hubFace: null },
     );
-  const put = (letter: Letter, fit: Fit) => {
-    const variant = putFitOn(workbench, withoutFit(chosenOf(letter), fits, names), fit);
+  const put = (letter: Letter, base: string | null, fit: Fit) => {
+    const variant = putFitOn(workbench, base, fit);
     if (variant !== null) choose(letter, variant);
   };
+  const letter = asked?.letter ?? "B";
+  const focusOnSelect = () => selects.current?.querySelectorAll("select")[letter === "A" ? 0 : 1]?.focus();
   const close = () => {
-    selects.current?.querySelectorAll("select")[asked?.letter === "A" ? 0 : 1]?.focus();
+    focusOnSelect();
     setAsked(null);
   };
-  const letter = asked?.letter ?? "B";
   return (
     <>
       <div className="counter-choices" ref={selects}>
@@ -61,19 +67,33 @@ export function VariantChoices({ comparison, isListOpen = false }: VariantChoice
                   : "Add another…"
             }
             onChoose={(variant) => choose(one, variant)}
-            onWheel={(at) => put(one, fits[at]!)}
-            onAdd={() => setAsked({ letter: one })}
+            onWheel={(at) => put(one, withoutFit(chosenOf(one), fits, names), fits[at]!)}
+            onAdd={() => setAsked({ letter: one, isToAdd: true })}
           />
         ))}
+        {!isListOpen && (
+          <button
+            type="button"
+            className="button counter-wheels"
+            aria-expanded={asked !== null}
+            onClick={() => setAsked(asked === null ? { letter: "B", isToAdd: false } : null)}
+          >
+            Other wheels…
+          </button>
+        )}
       </div>
       {(asked !== null || isListOpen) && (
         <ShopWheels
           truck={truck}
+          names={names}
           letter={letter}
-          asked={asked}
-          onPut={(fit) => {
-            put(letter, fit);
-            close();
+          chosen={chosenOf(letter)}
+          asked={asked?.isToAdd ? asked : null}
+          onPut={(base, fit) => {
+            put(letter, base, fit);
+            setAsked(null);
+            if (onPut) onPut(letter);
+            else focusOnSelect();
           }}
           onClose={isListOpen ? undefined : close}
         />

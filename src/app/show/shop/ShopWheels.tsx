@@ -1,41 +1,68 @@
 import "./shopWheels.css";
-import { type FormEvent, type ReactNode, useEffect, useId, useRef, useState } from "react";
-import { useStore } from "zustand";
-import { createStore } from "zustand/vanilla";
+import { useEffect, useRef, useState } from "react";
 import { addFit, type FitFaults, type TypedFit } from "../../../studies/chart/addFit.ts";
-import { type Fit, fitsList, readFits } from "../../../studies/chart/readFits.ts";
+import { type Fit, fitsList, readFits, withoutLine } from "../../../studies/chart/readFits.ts";
 import { wheelText } from "../../../studies/wording/sheetRows.ts";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import { saveAs } from "../../parts/saveAs.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
-import { useShopWheels } from "./shopWheels.ts";
+import { AddWheel } from "./AddWheel.tsx";
+import { ListedWheels } from "./ListedWheels.tsx";
+import { fitName, trucksToPutOn, useShopWheels } from "./shopWheels.ts";
 import { changeSheetFields } from "./useSheetFields.ts";
 
 export type ShopWheelsProps = {
   truck: Truck | null;
-  /** On which of the two a wheel that is added goes. */
+  /** The setup's variants. */
+  names: readonly string[];
+  /** Which of the two becomes the truck with the wheel, and what that is now. */
   letter: "A" | "B";
-  /** Another each time it was asked for: then the first field has the cursor. null = it stands here by itself. */
+  chosen: string | null;
+  /** Another each time one is to be added: then the first field has the cursor. null = it stands here by itself. */
   asked: object | null;
-  onPut: (fit: Fit) => void;
+  /** @param base the truck it goes on: a variant, null = the setup as it stands */
+  onPut: (base: string | null, fit: Fit) => void;
   /** Closes it. Default it stays. */
   onClose?: (() => void) | undefined;
 };
 
-const EMPTY: TypedFit = { size: "", rimWidth: "", by: "backspacing", at: "", name: "" };
-
-/** What is typed of a wheel to be added, wherever the form stands; as long as the page. */
-const typedFit = createStore<TypedFit>()(() => EMPTY);
-
 /** Characters. A list of thousands of wheels has fewer. */
 const LONGEST = 500_000;
 
-/** Wheels and tires the shop has: one more typed, a list opened, saved or forgotten. The list stays in this browser. */
-export function ShopWheels({ truck, letter, asked, onPut, onClose }: ShopWheelsProps) {
+/**
+ * Wheels and tires the shop has, to be put on a truck: those of the list, one more typed, a list opened, saved or forgotten. The list
+ * stays in this browser.
+ */
+export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose }: ShopWheelsProps) {
   const [told, setTold] = useState<{ readonly text: string; readonly isTrouble: boolean } | null>(null);
+  // The list as it was before something was taken off.
+  const [before, setBefore] = useState<string | null>(null);
+  // A customer asks about the truck as it is, whatever is looked at.
+  const [wanted, setBase] = useState<string | null>(null);
   const { text: wheels, subject, read } = useShopWheels(truck);
   const format = useFormat();
+  const goesOn = useRef<HTMLSelectElement>(null);
+  const back = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    // The button that was pressed is gone.
+    if (before !== null) back.current?.focus();
+  }, [before]);
   if (!subject) return null;
+  const fits = read?.ok ? read.value : [];
+  const bases = trucksToPutOn(fits, names);
+  const base = bases.includes(wanted) ? wanted : null;
+  const takeOff = (list: string, said: string) => {
+    changeSheetFields({ wheels: list });
+    setBefore(wheels);
+    setTold({ text: said, isTrouble: false });
+  };
+  const putBack = () => {
+    changeSheetFields({ wheels: before! });
+    setBefore(null);
+    setTold({ text: "The list is as it was.", isTrouble: false });
+    goesOn.current?.focus();
+  };
   const take = async (file: File) => {
     const text = file.size > LONGEST ? null : await file.text().catch(() => null);
     if (text === null) {
@@ -45,21 +72,48 @@ export function ShopWheels({ truck, letter, asked, onPut, onClose }: ShopWheelsP
     const found = readFits(text, { ...subject, file: file.name });
     const said = found.ok ? `${found.value.length} read.` : found.issues[0]!.mend;
     setTold({ text: `${file.name}: ${said}`, isTrouble: !found.ok });
+    setBefore(null);
     if (found.ok) changeSheetFields({ wheels: text });
   };
   const add = (typed: TypedFit): FitFaults => {
     const added = addFit(wheels, typed, format.units, subject, (fit) => wheelText(fit, format));
     if (!added.ok) return added.faults;
+    setBefore(null);
     changeSheetFields({ wheels: added.list });
-    const fits = readFits(added.list, subject);
-    if (fits.ok) onPut(fits.value.at(-1)!);
+    const longer = readFits(added.list, subject);
+    if (longer.ok) onPut(base, longer.value.at(-1)!);
     return {};
   };
   return (
     <fieldset className="shop-wheels">
-      <legend className="label">Wheels the shop has{read?.ok ? `: ${read.value.length}` : ""}</legend>
+      <legend className="label">Wheels the shop has{read?.ok ? `: ${fits.length}` : ""}</legend>
+      <label className="shop-wheels-base">
+        <span className="label">{letter} becomes this truck, with the wheel</span>
+        {/* A position as value: a variant may be called anything. */}
+        <select
+          ref={goesOn}
+          value={bases.indexOf(base)}
+          onChange={(event) => setBase(bases[Number(event.target.value)] ?? null)}
+        >
+          {bases.map((name, i) => (
+            <option key={name ?? ""} value={i}>
+              {truckName(name)}
+            </option>
+          ))}
+        </select>
+      </label>
       {read && !read.ok && (
         <p className="shop-wheels-trouble">The list cannot be read for this truck: {read.issues[0]!.mend}.</p>
+      )}
+      {fits.length > 0 && (
+        <ListedWheels
+          fits={fits}
+          setup={subject.setup}
+          letter={letter}
+          isOn={(fit) => chosen === fitName(base, fit)}
+          onPut={(fit) => onPut(base, fit)}
+          onRemove={(at) => takeOff(withoutLine(wheels, at), `${fits[at]!.name}: off the list.`)}
+        />
       )}
       <AddWheel letter={letter} units={format.units} asked={asked} onAdd={add} />
       <label className="shop-wheels-open">
@@ -83,6 +137,11 @@ export function ShopWheels({ truck, letter, asked, onPut, onClose }: ShopWheelsP
         {told?.text}
       </p>
       <span className="row-tools">
+        {before !== null && (
+          <button ref={back} type="button" className="button" onClick={putBack}>
+            Put it back
+          </button>
+        )}
         <button
           type="button"
           className="button"
@@ -93,7 +152,7 @@ export function ShopWheels({ truck, letter, asked, onPut, onClose }: ShopWheelsP
           {wheels === "" ? "Save one to fill in" : "Save the list"}
         </button>
         {wheels !== "" && (
-          <button type="button" className="button" onClick={() => changeSheetFields({ wheels: "" })}>
+          <button type="button" className="button" onClick={() => takeOff("", "The list is forgotten.")}>
             Forget the list
           </button>
         )}
@@ -104,104 +163,5 @@ export function ShopWheels({ truck, letter, asked, onPut, onClose }: ShopWheelsP
         )}
       </span>
     </fieldset>
-  );
-}
-
-type AddWheelProps = Pick<ShopWheelsProps, "letter" | "asked"> & {
-  units: string;
-  /** @returns what keeps it from being added; none = it is */
-  onAdd: (typed: TypedFit) => FitFaults;
-};
-
-/** One wheel and tire, typed. */
-function AddWheel({ letter, units, asked, onAdd }: AddWheelProps) {
-  const typed = useStore(typedFit);
-  const [faults, setFaults] = useState<FitFaults>({});
-  const first = useRef<HTMLInputElement>(null);
-  useEffect(() => {
-    if (asked !== null) first.current?.focus();
-  }, [asked]);
-  const form = useRef<HTMLFormElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what is wrong stands on the page once it is known
-  useEffect(() => {
-    form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
-  }, [faults]);
-  const change = (part: Partial<TypedFit>) => typedFit.setState(part);
-  const submit = (event: FormEvent<HTMLFormElement>) => {
-    event.preventDefault();
-    const found = onAdd(typed);
-    setFaults(found);
-    if (Object.keys(found).length === 0) typedFit.setState(EMPTY);
-  };
-  const input = (key: "size" | "rimWidth" | "at" | "name") => ({
-    value: typed[key],
-    fault: faults[key],
-    onType: (text: string) => change({ [key]: text }),
-  });
-  return (
-    <form ref={form} className="add-wheel" aria-label="Add a wheel" onSubmit={submit} noValidate>
-      <Typed label="Tire size" {...input("size")} inputRef={first} />
-      <Typed label={`Rim width, ${units}`} {...input("rimWidth")} />
-      <Typed label={`${typed.by === "offset" ? "Offset" : "Backspacing"}, ${units}`} {...input("at")}>
-        <select
-          aria-label="Given by"
-          value={typed.by}
-          onChange={(event) => change({ by: event.target.value as TypedFit["by"] })}
-        >
-          <option value="backspacing">backspacing</option>
-          <option value="offset">offset</option>
-        </select>
-      </Typed>
-      <Typed label="Name (optional)" {...input("name")} />
-      <button type="submit" className="button">
-        Add, and put on {letter}
-      </button>
-      {faults.list !== undefined && (
-        <p role="alert" className="shop-wheels-trouble">
-          The list takes no line more: {faults.list}.
-        </p>
-      )}
-    </form>
-  );
-}
-
-type TypedProps = {
-  label: string;
-  value: string;
-  fault: string | undefined;
-  onType: (text: string) => void;
-  inputRef?: React.Ref<HTMLInputElement>;
-  children?: ReactNode;
-};
-
-/** One of its fields, with what is wrong below it. */
-function Typed({ label, value, fault, onType, inputRef, children }: TypedProps) {
-  const id = useId();
-  return (
-    <div className="add-wheel-field">
-      <label htmlFor={id} className="label">
-        {label}
-      </label>
-      <span>
-        <input
-          id={id}
-          ref={inputRef}
-          type="text"
-          autoComplete="off"
-          maxLength={80}
-          value={value}
-          aria-invalid={fault !== undefined}
-          aria-describedby={fault === undefined ? undefined : `${id}-fault`}
-          onChange={(event) => onType(event.target.value)}
-        />
-        {children}
-      </span>
-      {fault !== undefined && (
-        <p id={`${id}-fault`} className="shop-wheels-trouble">
-          <span aria-hidden="true">✕ </span>
-          {fault.charAt(0).toUpperCase() + fault.slice(1)}.
-        </p>
-      )}
-    </div>
   );
 }

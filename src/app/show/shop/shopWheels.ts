@@ -7,6 +7,7 @@ import { removeAt } from "../../../setup/reading/setAt.ts";
 import type { Result } from "../../../setup/types/types.ts";
 import type { AxisSubject } from "../../../studies/chart/readAxis.ts";
 import { type Fit, readFits, withFit } from "../../../studies/chart/readFits.ts";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import { type Truck, trucks } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import type { WorkbenchStore } from "../../state/workbenchStore.ts";
@@ -39,7 +40,7 @@ export function useShopWheels(truck: Truck | null): ShopWheels {
 
 /** What a truck with a wheel of the list on it is called. @param base the truck: a variant, null = the setup as it stands */
 export function fitName(base: string | null, { name }: Fit): string {
-  return base === null ? name : `${base}, ${name}`;
+  return `${truckName(base)}, ${name}`;
 }
 
 /** The truck that a variant is with another wheel of the list on it, by its name; of any other the very same. */
@@ -52,8 +53,14 @@ export function withoutFit(
     if (variant === name) return null;
     const base = variant?.endsWith(`, ${name}`) ? variant.slice(0, -name.length - 2) : null;
     if (base !== null && names.includes(base)) return base;
+    if (base === truckName(null)) return null;
   }
   return variant;
+}
+
+/** The trucks that a wheel of the list may be put on: the setup as it stands, and its variants but for those made by the list. */
+export function trucksToPutOn(fits: readonly Fit[], names: readonly string[]): readonly (string | null)[] {
+  return [...new Set([null, ...names.map((name) => withoutFit(name, fits, names))])];
 }
 
 /**

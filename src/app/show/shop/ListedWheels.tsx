@@ -1,0 +1,48 @@
+import type { Setup } from "../../../setup/types/types.ts";
+import { type Fit, fitBlocks } from "../../../studies/chart/readFits.ts";
+import { wheelOffsetText, wheelText } from "../../../studies/wording/sheetRows.ts";
+import { useFormat } from "../../state/useWorkbench.ts";
+
+export type ListedWheelsProps = {
+  fits: readonly Fit[];
+  /** The truck that they are told for: what a line leaves out is its own. */
+  setup: Setup;
+  /** On which of the two they are put. */
+  letter: "A" | "B";
+  /** Whether that is the truck with this wheel already. */
+  isOn: (fit: Fit) => boolean;
+  onPut: (fit: Fit) => void;
+  onRemove: (at: number) => void;
+};
+
+/** The wheels of the shop's list, each to be put on a truck or taken off the list. */
+export function ListedWheels({ fits, setup, letter, isOn, onPut, onRemove }: ListedWheelsProps) {
+  const format = useFormat();
+  return (
+    <ul className="listed-wheels">
+      {fits.map((fit, at) => {
+        const blocks = fitBlocks(fit, setup);
+        return (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two lines may be called the same
+          <li key={at}>
+            <span className="listed-wheel">
+              {fit.name !== wheelText(blocks, format) && <strong>{fit.name}</strong>}
+              <span>{wheelOffsetText(blocks, format)}</span>
+            </span>
+            {isOn(fit) ? (
+              <span className="listed-wheel-on">On {letter}</span>
+            ) : (
+              <button type="button" className="button" onClick={() => onPut(fit)}>
+                Put on {letter}
+                <span className="sr-only">: {fit.name}</span>
+              </button>
+            )}
+            <button type="button" className="button" onClick={() => onRemove(at)}>
+              Remove<span className="sr-only"> {fit.name} from the list</span>
+            </button>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
