@@ -27,11 +27,7 @@ export interface HubFaceReach {
  * @param trucks both; or one where they are the same
  * @param reach of the hub face of the last of them
  */
-export function whyWords(
-  trucks: readonly WhyTruck[],
-  reach: HubFaceReach,
-  speech: WindowSpeech,
-): WhyWords {
+export function whyWords(trucks: readonly WhyTruck[], reach: HubFaceReach, speech: WindowSpeech): WhyWords {
   const { format } = speech;
   const [first, second = first] = trucks;
   if (!first || !second) return { why: "", downsides: [] };
@@ -87,9 +83,7 @@ function nearestClause({ window, isLooking }: HubFaceReach, where: string, speec
   const { fits, kind, from, to, now } = window;
   const text = (value: number, way: "up" | null) => valueText(value, kind, speech.format, way);
   if (fits.length === 0) {
-    return window.cutShort
-      ? open
-      : `no distance from ${text(from, null)} to ${text(to, null)} fits${where}`;
+    return window.cutShort ? open : `no distance from ${text(from, null)} to ${text(to, null)} fits${where}`;
   }
   const fit: Fit = fits.find((one) => one.from <= now && now <= one.to) ?? fits[0]!;
   switch (fit.fromSetBy.kind) {
