@@ -39,7 +39,7 @@ async function verdict(page: Page): Promise<string> {
 
 /** The sentences at the counter, once all is known. */
 async function sentences(page: Page): Promise<string> {
-  const words = counterView(page).getByRole("status");
+  const words = counterView(page).locator(".counter-sentences");
   await page.waitForFunction(() => {
     const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
     return !text.includes("…");

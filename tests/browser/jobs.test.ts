@@ -77,7 +77,7 @@ async function counterWords(page: Page): Promise<string> {
     const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
     return !text.includes("…");
   });
-  return read(counterView(page).getByRole("status"));
+  return read(counterView(page).locator(".counter-sentences"));
 }
 
 /** Of parts of the page by name, which have changed, in the order in which they do from now on; at once = in the order given. */
