@@ -92,6 +92,8 @@ export function useEntry(options: EntryOptions): Entry {
       stepBy(path, (isTurned ? -way : way) * (event.shiftKey ? LARGE_STEP : 1));
     } else if (event.key === "Enter") {
       settle();
+      // The focus may go on to a button, which the same press would push.
+      if (onEnter) event.preventDefault();
       onEnter?.();
     } else if (event.key === "Escape") {
       event.stopPropagation();

@@ -29,8 +29,8 @@ export type ReadingCardProps = {
   backTo: number;
   /** What another reading is called, by its place in the file. */
   nameOf: (at: number) => string;
-  /** Goes to another card. */
-  onGo: (way: "next" | "previous") => void;
+  /** Goes to another card; by Enter it goes no farther than to the way on, however soon there is an answer. */
+  onGo: (way: "next" | "previous" | "entered") => void;
   /** Asks for the same reading once more; null = it is a field, which holds one number. */
   onAgain: (() => void) | null;
 };
@@ -56,7 +56,7 @@ export function ReadingCard({ state, index, count, isEnd, backTo, nameOf, onGo, 
     isStepped: false,
     // What is typed is read, also where it is just what was assumed.
     onPut: () => ask === null && workbench.getState().claimFields([path]),
-    onEnter: () => onGo("next"),
+    onEnter: () => onGo("entered"),
   });
   // What is assumed is no reading: it stands in the field only faintly.
   const value = isExample && !entry.isTyped && draft === null ? "" : entry.value;

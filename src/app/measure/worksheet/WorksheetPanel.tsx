@@ -95,10 +95,13 @@ export function WorksheetPanel() {
           isEnd={isEnd}
           backTo={backTo}
           onGo={(way) => {
-            if (way === "next" && backTo >= 0) goToLine(states[backTo]!.path);
-            else if (way === "next" && isEnd) goToStation("clear");
-            else if (way === "next" && next === index) setLastEntered(true);
-            else goToLine(states[nextLine(states, index, way)]!.path);
+            if (way === "previous") goToLine(states[nextLine(states, index, way)]!.path);
+            else if (backTo >= 0) goToLine(states[backTo]!.path);
+            else if (way === "next" && isEnd) {
+              goToStation("clear");
+              window.scrollTo(0, 0);
+            } else if (next === index) setLastEntered(true);
+            else goToLine(states[next]!.path);
           }}
           onAgain={state.ask === null ? null : () => readAgain(state)}
         />
