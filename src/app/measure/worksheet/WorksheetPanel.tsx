@@ -100,7 +100,7 @@ export function WorksheetPanel() {
             else if (way === "next" && isEnd) {
               goToStation("clear");
               window.scrollTo(0, 0);
-            } else if (next === index) setLastEntered(true);
+            } else if (isEnd || next === index) setLastEntered(true);
             else goToLine(states[next]!.path);
           }}
           onAgain={state.ask === null ? null : () => readAgain(state)}
