@@ -210,12 +210,13 @@ describe.each(ofThisRun(["the stage"], 1))("%s", () => {
       expect(await saves.getByRole("button", { name: of }).count()).toBe(1);
     expect(await faults(page)).toEqual([]);
     // Two asked for at once: the second waits for its turn.
-    const download = page.waitForEvent("download");
+    await saves.getByLabel("Swept over").selectOption({ label: "all heights, straight ahead" });
+    const download = page.waitForEvent("download", { timeout: 60_000 });
     await saves.getByRole("button", { name: "(DXF, 1:1 in inches)" }).click();
     await saves.getByRole("button", { name: "The air springs (JSON)" }).click();
     await saves.getByText("1 more after it.").waitFor();
     await saves.getByRole("button", { name: "Cancel" }).waitFor();
-    const after = download.then(() => page.waitForEvent("download"));
+    const after = download.then(() => page.waitForEvent("download", { timeout: 60_000 }));
     const file = await download;
     expect(file.suggestedFilename()).toBe("fern-street-shop-half-ton-aligned-and-on-bags-section.dxf");
     const second = await after;
