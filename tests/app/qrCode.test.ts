@@ -1,34 +1,34 @@
-import jsQR from "jsqr";
 import { expect, it } from "vitest";
-import { MOST_SCANNED, modulesOf } from "../../src/app/show/counter/QrCode.tsx";
+import { MOST_MODULES, modulesOf } from "../../src/app/show/counter/QrCode.tsx";
+import { scanned } from "./scanned.ts";
 
-/** Pixels a module, as a camera might see it. */
-const SCALE = 3;
+const url = (letters: number) =>
+  `https://example.org/Wellsweep/#setup=2.${"A1Z09".repeat(letters)}`.slice(0, letters);
 
-/** What a reader that knows nothing of the writer reads off the path drawn. */
-function scanned(text: string): { readonly size: number; readonly text: string | undefined } {
-  const { size, path } = modulesOf(text);
-  const side = size * SCALE;
-  const pixels = new Uint8ClampedArray(4 * side * side).fill(255);
-  for (const [, u, v, run] of path.matchAll(/M(\d+) (\d+)h(\d+)v1h-\d+z/g)) {
-    for (let y = Number(v) * SCALE; y < (Number(v) + 1) * SCALE; y++) {
-      const start = Number(u) * SCALE;
-      for (let x = start; x < start + Number(run) * SCALE; x++) {
-        pixels.fill(0, 4 * (y * side + x), 4 * (y * side + x) + 3);
-      }
-    }
-  }
-  return { size, text: jsQR(pixels, side, side)?.data };
-}
-
-const url = (length: number) => `https://example.org/#setup=1.${"aZ9-_".repeat(length)}`.slice(0, length);
-
-it("a code is read back by another library's reader, up to the longest that is drawn", () => {
-  for (const length of [60, 700, MOST_SCANNED]) expect(scanned(url(length)).text).toBe(url(length));
+it("a code is read back by another library's reader, up to the largest that is drawn", () => {
+  for (const length of [60, 300, 700, 1400]) expect(scanned(url(length)), `${length}`).toBe(url(length));
 });
 
-it("the longest that is drawn fills version 32 to its last byte", () => {
-  // ISO/IEC 18004: version v has 17 + 4 v modules a side; about it four of white on every side.
-  expect(modulesOf(url(MOST_SCANNED)).size).toBe(17 + 4 * 32 + 8);
-  expect(modulesOf(url(MOST_SCANNED + 1)).size).toBe(17 + 4 * 33 + 8);
+it("capitals and digits take a third less than other letters: more of them in a code of the same size", () => {
+  const capitals = modulesOf(url(1000))!;
+  const mixed = modulesOf(url(1000).toLowerCase())!;
+  expect(capitals.size).toBeLessThan(mixed.size);
+  // ISO/IEC 18004, capacities at level L: version 14 holds 667 capitals and digits, version 15 holds 520 bytes.
+  expect(modulesOf("A".repeat(667))!.size).toBe(17 + 4 * 14 + 8);
+  expect(modulesOf("a".repeat(520))!.size).toBe(17 + 4 * 15 + 8);
+});
+
+it("a code with room left has more correction: a fifth of its middle may be lost", () => {
+  // Version 1 at level L holds 25 capitals and digits, at level H ten.
+  const { size, path } = modulesOf("A1B2C3D4")!;
+  expect(size).toBe(17 + 4 + 8);
+  expect(path).not.toBe("");
+  expect(scanned("A1B2C3D4", 0.12)).toBe("A1B2C3D4");
+});
+
+it("none is drawn with modules under half a millimeter", () => {
+  expect(60 / MOST_MODULES).toBeGreaterThanOrEqual(0.5);
+  // Version 23 holds 1588 capitals and digits at level L.
+  expect(modulesOf("A".repeat(1588))!.size).toBe(MOST_MODULES);
+  expect(modulesOf("A".repeat(1589))).toBeNull();
 });

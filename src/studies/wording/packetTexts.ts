@@ -6,12 +6,12 @@ export const COMPARISON_LINK =
 
 /**
  * What stands beside the code to be scanned; or why there is none.
- * @param characters of the link @param most that can be scanned @param trucks that are told
+ * @param characters of the link @param isDrawn a camera reads it off paper @param trucks that are told
  */
-export function codeText(characters: number, most: number, trucks = 2): string {
-  return characters <= most
+export function codeText(characters: number, isDrawn: boolean, trucks = 2): string {
+  return isDrawn
     ? `Scan to open ${trucks === 1 ? "this truck" : "this comparison"}.`
-    : `No code to scan: the link has ${characters} characters, and a camera reads at most ${most} off paper. Send the link instead.`;
+    : `No code to scan: the link has ${characters} characters, more than a camera reads off paper. Send the link instead.`;
 }
 
 /** Of which truck a list of changes was worked out, and what was chosen of it. @param of null = the setup without a variant */

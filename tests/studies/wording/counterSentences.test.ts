@@ -96,8 +96,8 @@ it("the counter's own sentences read as they did", async () => {
       { letter: "A", stands: false },
       { letter: "B", stands: true },
     ]),
-    codeText(1200, 1732),
-    codeText(2100, 1732),
+    codeText(1200, true),
+    codeText(2100, false),
     coverLine("Marrow Lane", "Shop truck, as bolted on", "May 4, 2026", ["sheet", "limits", "map"]),
   ];
   await expect(`${told.join("\n")}\n`).toMatchFileSnapshot(join(import.meta.dirname, "counterSentences.txt"));

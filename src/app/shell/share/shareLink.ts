@@ -1,22 +1,24 @@
-import { documentText } from "../../../setup/documentText.ts";
 import { type Address, addressOf, hashOf } from "../../state/address.ts";
 import type { CounterState } from "../../state/counterStore.ts";
 import type { TypedDocument } from "../../state/typedDocument.ts";
+import { base36Of, bytesOfBase36 } from "./base36.ts";
+import { inflated, isPackingReady, packJson, unpackJson } from "./packedText.ts";
 
 /** Before the packed setup in a link's hash: what it is and the version of the packing. */
-const PREFIX = "setup=1.";
+const PREFIX = "setup=2.";
 
-/** After it, where in the page it was shared. */
+/** Links of the first version still open. */
+const FIRST_PREFIX = "setup=1.";
+
+/** After it, where in the page it was shared; left out of a comparison, which is shared at the counter. */
 const AT = "&at=";
+const COUNTER: Address = { station: "show", layer: "counter" };
 
 /** After that, the pose it was shared at: travel in mm and steering, where it is not the one a truck opens at. */
 const POSE = "&pose=";
 
 /** Characters. Mail and chat programs cut or refuse longer links; browsers take more. */
 export const MAX_LINK_CHARACTERS = 32_000;
-
-/** Characters unpacked. A short link must not unpack to something that stalls the page. */
-const MAX_TEXT_CHARACTERS = 8 * 1024 * 1024;
 
 /** A link, or why there is none (one sentence without a full stop). */
 export type ShareLink =
@@ -58,20 +60,14 @@ export async function shareLink(
       mend: `a link cannot hold mesh files (${names}); send the setup file with them instead`,
     };
   }
-  // The same writing whatever the spaces of the file; it packs better than one line.
+  if (!(await isPackingReady())) return UNFETCHED;
   const { file, document, counter } = shared;
-  const text = counter
-    ? JSON.stringify({ file, setup: document, counter })
-    : documentText({ file, setup: document });
-  const packed = await through(new TextEncoder().encode(text), new CompressionStream("deflate-raw"));
+  const packed = base36Of(await packJson({ file, setup: document, ...(counter && { counter }) }));
   const [below = "", hash = ""] = page.split("#", 2);
-  const place: Address = counter
-    ? { station: "show", layer: "counter" }
-    : { station: addressOf(hash).station, layer: null };
-  const at = hashOf(place).slice(1);
+  const at = counter ? "" : `${AT}${hashOf({ station: addressOf(hash).station, layer: null }).slice(1)}`;
   const { travel = 0, steer = 0 } = shared;
   const pose = travel === 0 && steer === 0 ? "" : `${POSE}${+travel.toFixed(3)},${+steer.toFixed(5)}`;
-  const url = `${below}#${PREFIX}${base64UrlOf(packed)}${AT}${at}${pose}`;
+  const url = `${below}#${PREFIX}${packed}${at}${pose}`;
   if (url.length > MAX_LINK_CHARACTERS) {
     const mend = `the link would be ${url.length} characters long, and many programs cut links past ${MAX_LINK_CHARACTERS}; send the setup file instead`;
     return { ok: false, mend };
@@ -91,21 +87,22 @@ export async function readShareLink(hash: string): Promise<ReadLink | null> {
   const [at = "", pose = ""] = where.split(POSE, 2);
   if (!text.startsWith("setup=")) return null;
   const address = addressOf(at);
-  if (!text.startsWith(PREFIX)) {
+  const prefix = [PREFIX, FIRST_PREFIX].find((one) => text.startsWith(one));
+  if (prefix === undefined) {
     return {
       ok: false,
       address,
       mend: "this link was made by a newer version; reload the page to get it, then open it again",
     };
   }
+  if (prefix === PREFIX && !(await isPackingReady())) return { ...UNFETCHED, address };
   try {
-    const bytes = bytesOfBase64Url(text.slice(PREFIX.length));
-    const unpacked = await through(bytes, new DecompressionStream("deflate-raw"), MAX_TEXT_CHARACTERS);
-    const read = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(unpacked)) as unknown;
+    const packed = text.slice(prefix.length);
+    const read = prefix === PREFIX ? await unpackJson(bytesOfBase36(packed)) : firstRead(packed);
     if (!isObject(read) || !isObject(read.setup) || typeof read.file !== "string") return { ...CUT, address };
     const counter = choiceOf(read.counter);
     const shared = { document: read.setup, file: read.file, ...(counter && { counter }), ...poseOf(pose) };
-    return { ok: true, address, shared };
+    return { ok: true, address: counter && at === "" ? COUNTER : address, shared };
   } catch {
     return { ...CUT, address };
   }
@@ -132,40 +129,21 @@ function choiceOf(read: unknown): SharedChoice | null {
   };
 }
 
+const UNFETCHED = {
+  ok: false,
+  mend: "the part of this page that links need could not be fetched; reload the page with a network, then try again",
+} as const;
+
 const CUT = {
   ok: false,
   mend: "this link holds no setup that can be read; it may have been cut off on its way, so copy all of it again",
 } as const;
 
-async function through(
-  bytes: Uint8Array<ArrayBuffer>,
-  stream: GenericTransformStream,
-  most = Number.POSITIVE_INFINITY,
-): Promise<Uint8Array<ArrayBuffer>> {
-  const reader = new Blob([bytes])
-    .stream()
-    .pipeThrough(stream as ReadableWritablePair<Uint8Array<ArrayBuffer>>)
-    .getReader();
-  const chunks: Uint8Array<ArrayBuffer>[] = [];
-  let length = 0;
-  for (let read = await reader.read(); !read.done; read = await reader.read()) {
-    length += read.value.length;
-    if (length > most) throw new RangeError("shareLink: unpacks to too much");
-    chunks.push(read.value);
-  }
-  return new Uint8Array(await new Blob(chunks).arrayBuffer());
-}
-
-/** RFC 4648, section 5, without padding. */
-function base64UrlOf(bytes: Uint8Array): string {
-  let binary = "";
-  for (const byte of bytes) binary += String.fromCharCode(byte);
-  return btoa(binary).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
-}
-
-function bytesOfBase64Url(text: string): Uint8Array<ArrayBuffer> {
-  const binary = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
-  return Uint8Array.from(binary, (character) => character.charCodeAt(0));
+/** What a link of the first version held: plainly deflated, in the letters of RFC 4648, section 5, without padding. */
+function firstRead(packed: string): unknown {
+  const binary = atob(packed.replaceAll("-", "+").replaceAll("_", "/"));
+  const bytes = Uint8Array.from(binary, (character) => character.charCodeAt(0));
+  return JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(inflated(bytes)));
 }
 
 function isObject(value: unknown): value is TypedDocument {

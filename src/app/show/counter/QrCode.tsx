@@ -1,25 +1,31 @@
+import { correction, generate } from "lean-qr";
 import { useMemo } from "react";
-import { encode } from "uqr";
-
-/**
- * Characters of the longest link that is drawn to be scanned: what version 32 holds in bytes at level L (ISO/IEC 18004, table of
- * capacities). It has 145 modules a side, a third of a millimeter each at 50 mm: less than that no camera reads off paper.
- */
-export const MOST_SCANNED = 1952;
 
 /** Modules of white about it that the standard asks for. */
 const QUIET = 4;
 
+/**
+ * Modules a side, with the white about it, of the largest that is drawn: version 23 (ISO/IEC 18004). In the 60 mm a sheet has for
+ * it each is half a millimeter: less than that no camera reads off paper.
+ */
+export const MOST_MODULES = 17 + 4 * 23 + 2 * QUIET;
+
 export type QrCodeProps = {
-  /** What it says; at most `MOST_SCANNED` characters. */
-  text: string;
+  code: Modules;
   /** What scanning it does, for who does not see it. */
   label: string;
 };
 
+/** What is drawn of a code. */
+export interface Modules {
+  /** Modules a side, with the white about it. */
+  readonly size: number;
+  /** Its dark modules, a run at a time. */
+  readonly path: string;
+}
+
 /** A text to be scanned: black on white whatever the theme. Its sides are as many units as it has modules. */
-export function QrCode({ text, label }: QrCodeProps) {
-  const { size, path } = useMemo(() => modulesOf(text), [text]);
+export function QrCode({ code: { size, path }, label }: QrCodeProps) {
   return (
     <svg
       className="qr-code"
@@ -35,17 +41,32 @@ export function QrCode({ text, label }: QrCodeProps) {
   );
 }
 
-/** Its dark modules as one path, a run at a time, with the white about them. */
-export function modulesOf(text: string): { readonly size: number; readonly path: string } {
-  const { size, data } = encode(text, { ecc: "L", border: QUIET });
+/** The code of a text; null = there is none, or it would have more modules than are drawn. */
+export function useCode(text: string | null): Modules | null {
+  return useMemo(() => (text === null ? null : modulesOf(text)), [text]);
+}
+
+/**
+ * The smallest code of a text: each stretch of it in the mode that takes the fewest bits, and as much correction as its size has
+ * room for. null = it has more than `MOST_MODULES`.
+ */
+export function modulesOf(text: string): Modules | null {
+  let code: ReturnType<typeof generate>;
+  try {
+    const maxVersion = (MOST_MODULES - 2 * QUIET - 17) / 4;
+    code = generate(text, { minCorrectionLevel: correction.L, maxVersion });
+  } catch {
+    // The library throws where no version that is allowed holds the text.
+    return null;
+  }
   let path = "";
-  data.forEach((row, v) => {
-    for (let u = 0; u < row.length; u++) {
-      if (!row[u]) continue;
+  for (let v = 0; v < code.size; v++) {
+    for (let u = 0; u < code.size; u++) {
+      if (!code.get(u, v)) continue;
       const start = u;
-      while (row[u + 1]) u++;
-      path += `M${start} ${v}h${u + 1 - start}v1h${start - u - 1}z`;
+      while (code.get(u + 1, v)) u++;
+      path += `M${start + QUIET} ${v + QUIET}h${u + 1 - start}v1h${start - u - 1}z`;
     }
-  });
-  return { size, path };
+  }
+  return { size: code.size + 2 * QUIET, path };
 }

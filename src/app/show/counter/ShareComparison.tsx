@@ -1,7 +1,7 @@
 import "./shareComparison.css";
 import { useState } from "react";
 import { COMPARISON_LINK, codeText } from "../../../studies/wording/packetTexts.ts";
-import { MOST_SCANNED, QrCode } from "./QrCode.tsx";
+import { QrCode, useCode } from "./QrCode.tsx";
 import type { Comparison } from "./useComparison.ts";
 import { useComparisonLink } from "./useComparisonLink.ts";
 
@@ -20,6 +20,7 @@ export function ShareComparison({ comparison }: { comparison: Comparison }) {
 
 function Shared({ comparison }: { comparison: Comparison }) {
   const link = useComparisonLink(comparison, true);
+  const code = useCode(link?.ok ? link.url : null);
   const [copied, setCopied] = useState("");
   if (link === null) return <p className="counter-share">Making the link…</p>;
   if (!link.ok) return <p className="counter-share">No link: {link.mend}.</p>;
@@ -35,7 +36,7 @@ function Shared({ comparison }: { comparison: Comparison }) {
   };
   return (
     <section className="counter-share" aria-label="Share this comparison">
-      {url.length <= MOST_SCANNED && <QrCode text={url} label="Code that opens this comparison" />}
+      {code && <QrCode code={code} label="Code that opens this comparison" />}
       <div>
         <p>{COMPARISON_LINK}</p>
         <p className="counter-share-link">
@@ -59,7 +60,7 @@ function Shared({ comparison }: { comparison: Comparison }) {
             </button>
           )}
         </p>
-        <p role="status">{copied === url ? "Copied." : codeText(url.length, MOST_SCANNED)}</p>
+        <p role="status">{copied === url ? "Copied." : codeText(url.length, code !== null)}</p>
       </div>
     </section>
   );

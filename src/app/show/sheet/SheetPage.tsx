@@ -13,7 +13,7 @@ import { StateMark } from "../../parts/StateMark.tsx";
 import { keepTogether } from "../../words/keyWords.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { picturesOf } from "../counter/pictures.ts";
-import { MOST_SCANNED, QrCode } from "../counter/QrCode.tsx";
+import { QrCode, useCode } from "../counter/QrCode.tsx";
 import { type Comparison, type Contender, nameWords } from "../counter/useComparison.ts";
 import { useComparisonLink } from "../counter/useComparisonLink.ts";
 import { WheelPicture } from "../counter/WheelPicture.tsx";
@@ -68,7 +68,8 @@ export function SheetPage({ comparison }: SheetPageProps) {
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const { out, steer } = comparisonSentences(comparison);
   const link = useComparisonLink(comparison, true);
-  const scanned = link?.ok && link.url.length <= MOST_SCANNED ? link.url : null;
+  const code = useCode(link?.ok ? link.url : null);
+  const characters = link?.ok ? link.url.length : 0;
   const today = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
   return (
     <article
@@ -111,10 +112,10 @@ export function SheetPage({ comparison }: SheetPageProps) {
             (text) => text && <p key={text}>{keepTogether(text)}</p>,
           )}
         </section>
-        {scanned !== null && (
+        {code && (
           <figure className="sheet-code">
-            <QrCode text={scanned} label={codeText(scanned.length, MOST_SCANNED, told.length)} />
-            <figcaption>{codeText(scanned.length, MOST_SCANNED, told.length)}</figcaption>
+            <QrCode code={code} label={codeText(characters, true, told.length)} />
+            <figcaption>{codeText(characters, true, told.length)}</figcaption>
           </figure>
         )}
       </div>
@@ -143,7 +144,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
       <SheetTable told={told} stances={comparison.stances} format={format} />
       <p className="sheet-key">
         {sheetKey(told.length)}
-        {link?.ok && scanned === null && ` ${codeText(link.url.length, MOST_SCANNED)}`}
+        {link?.ok && code === null && ` ${codeText(characters, false)}`}
       </p>
       <Cautions />
       <p className="sheet-codes">

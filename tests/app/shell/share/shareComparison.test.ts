@@ -3,9 +3,11 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { openSharedLink } from "../../../../src/app/shell/share/openSharedLink.ts";
 import { shareComparison } from "../../../../src/app/shell/share/shareComparison.ts";
 import { readShareLink } from "../../../../src/app/shell/share/shareLink.ts";
-import { MOST_SCANNED } from "../../../../src/app/show/counter/QrCode.tsx";
+import { modulesOf } from "../../../../src/app/show/counter/QrCode.tsx";
 import { counter } from "../../../../src/app/state/counterStore.ts";
 import { createWorkbenchStore } from "../../../../src/app/state/workbenchStore.ts";
+import { scanned } from "../../scanned.ts";
+import { otherNumbers } from "./otherNumbers.ts";
 
 const PAGE = "https://example.org/wellsweep/#show/counter";
 const shared = (file: string) => readFileSync(new URL(`../../../../shared/${file}`, import.meta.url), "utf8");
@@ -56,12 +58,26 @@ describe("a shared comparison", () => {
   });
 
   it.each([
-    "half-ton-on-air.json",
-    "half-ton-limits.json",
-    "compact-front-steer.json",
-    "flatbed-long-arms.json",
-  ])("of %s is short enough to be scanned", async (file) => {
-    expect((await linkOf(file)).length).toBeLessThanOrEqual(MOST_SCANNED);
+    ...["half-ton-on-air", "half-ton-limits", "compact-front-steer", "flatbed-long-arms"],
+    ...["long-bed-steering-box", "ordered-knuckle", "tubular-knuckle"],
+  ])("of the example %s is short, and its code large", async (name) => {
+    const url = await linkOf(`${name}.json`);
+    expect(url.length).toBeLessThan(250);
+    expect(60 / modulesOf(url)!.size).toBeGreaterThan(1);
+    expect(scanned(url)).toBe(url);
+  });
+
+  it.each([
+    ...["half-ton-on-air", "half-ton-limits", "compact-front-steer"],
+    ...["flatbed-long-arms", "long-bed-steering-box"],
+  ])("of a truck as %s, every length measured anew, is short enough for paper", async (name) => {
+    const store = createWorkbenchStore(otherNumbers(shared(`${name}.json`), 1955), `${name}.json`);
+    expect(store.getState().truck).not.toBeNull();
+    const link = await shareComparison(store, PAGE);
+    if (!link.ok) throw new Error(link.mend);
+    expect(link.url.length).toBeLessThan(900);
+    expect(60 / modulesOf(link.url)!.size).toBeGreaterThan(0.6);
+    expect(scanned(link.url)).toBe(link.url);
   });
 
   it("with nonsense for a choice begins as the counter does", async () => {
