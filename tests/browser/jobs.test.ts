@@ -306,6 +306,12 @@ describe("the designer", () => {
     await goTo(page, "Choose");
     await page.locator('[data-fold="solve"] > summary').click();
     const solve = page.locator(".solve");
+    // It opens on the gap that is to be kept; any other field is found by its name.
+    expect(await solve.getByLabel("for", { exact: true }).inputValue()).toBe("gap");
+    await solve.getByLabel("Find by name").fill("pin angle");
+    await solve.getByLabel("Find by name").press("Enter");
+    expect(await solve.getByLabel("Field").locator("option:checked").textContent()).toBe("Pin angle");
+    await solve.getByLabel("for", { exact: true }).selectOption({ label: "Camber" });
     await solve.getByLabel("of", { exact: true }).fill("-0.5");
     await solve.getByRole("button", { name: "Solve" }).click();
     await solve.getByText("gives camber −0.50°").waitFor();

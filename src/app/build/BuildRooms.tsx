@@ -63,7 +63,8 @@ function LoadsPanel({ truck }: { truck: Truck }) {
     <Fold
       id="loads"
       title="Loads"
-      note={truck.setup.build === null ? "forces, no verdict" : "forces, shares of yield, no verdict"}
+      // Without a pin there is nothing that a force is a share of the yield of.
+      note={truck.setup.build?.pin ? "forces, shares of yield, no verdict" : "forces, no verdict"}
     >
       <Late of={LOADS} props={{ truck }} words="Setting up the loads…" />
     </Fold>

@@ -4,7 +4,7 @@ import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 
 /** Why a list of fields that can be given other values leaves some out. */
 export const NOT_VARIED =
-  "Weights, air pressures and load curves are not listed: they move no gap and no curve at a height; see what they do under Air springs and Loads.";
+  "Weights, air pressures and load curves are not listed: no gap and no curve depends on them. Air springs and Loads tell what they do.";
 
 /**
  * Under what a field stands in a list of many: its block, of the truck the part of it, of the body the part by its name.

@@ -107,10 +107,17 @@ export function ChangeBody({ truck }: { truck: Truck }) {
           );
         })}
       </ol>
-      <SaveMenu
-        of="the changes"
-        files={[documentFile(truck, "change", "What to change", () => changeJson(report, setup.units))]}
-      />
+      {/* Until it is found anew, what could be saved is of the truck before. */}
+      {answered.answer === null || isBehind ? (
+        <p className="change-again" role="status">
+          Looking again for the truck as it is now…
+        </p>
+      ) : (
+        <SaveMenu
+          of="the changes"
+          files={[documentFile(truck, "change", "What to change", () => changeJson(report, setup.units))]}
+        />
+      )}
       <CutShort study="change" of={[answered]} />
       <EffortOrder
         order={order}

@@ -22,8 +22,11 @@ import { truckOfDocument } from "./useVariantTrucks.ts";
 export function FanPanel({ truck }: { truck: Truck }) {
   const [isOpen, setOpen] = useState(false);
   return (
-    <details className="fan" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary className="label">Fan: one field over a range, a curve and a worst gap for each value</summary>
+    <details className="fan fold" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        <h2 className="label">Fan a field</h2>
+        <span className="fold-note">one field over a range: a curve and a worst gap for each value</span>
+      </summary>
       {isOpen && <Fan truck={truck} />}
     </details>
   );

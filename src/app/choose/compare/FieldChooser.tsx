@@ -1,4 +1,4 @@
-import { useId, useMemo } from "react";
+import { type KeyboardEvent, useId, useMemo, useState } from "react";
 import type { WindowField } from "../../../studies/window/windowField.ts";
 import { fieldGroup, fieldName, NOT_VARIED } from "../../../studies/wording/fieldName.ts";
 
@@ -10,41 +10,119 @@ export type FieldChooserProps = {
   onField: (key: string) => void;
 };
 
-/** Any field of the setup that can be given other values, by its block. */
+/** What a builder of knuckles changes most; it stands above the blocks. */
+const OFTEN = [
+  "knuckle.hubFace",
+  "knuckle.pinHeight",
+  "knuckle.pinAngle",
+  "wheel.backspacing",
+  "tire.sectionWidth",
+  "tire.diameter",
+  "truck.steering.innerEnd[2]",
+  "knuckle.steeringArm[2]",
+  "limits.bumpStop.travel",
+];
+
+interface Named {
+  readonly key: string;
+  readonly group: string;
+  readonly name: string;
+}
+
+/** Any field of the setup that can be given other values, by its block; typing a part of its name leaves few. */
 export function FieldChooser({ fields, value, document, onField }: FieldChooserProps) {
   const id = useId();
-  const groups = useMemo(() => {
-    const all = new Map<string, WindowField[]>();
-    for (const field of fields) {
-      const name = fieldGroup(field.path, document);
-      all.set(name, [...(all.get(name) ?? []), field]);
+  const [sought, setSought] = useState("");
+  const named = useMemo(
+    () =>
+      fields.map(
+        ({ key, path }): Named => ({
+          key,
+          group: fieldGroup(path, document),
+          name: fieldName(path, document),
+        }),
+      ),
+    [fields, document],
+  );
+  const groups = useMemo(() => groupsOf(named, sought), [named, sought]);
+  const first = groups[0]?.[1][0];
+  const shown = groups.some(([, inIt]) => inIt.some(({ key }) => key === value));
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === "Escape" && sought !== "") {
+      event.stopPropagation();
+      setSought("");
     }
-    return [...all];
-  }, [fields, document]);
+    if (event.key !== "Enter") return;
+    // A form around it is not sent by this.
+    event.preventDefault();
+    if (sought.trim() === "" || first === undefined) return;
+    onField(first.key);
+    setSought("");
+  };
   return (
     <>
-      <label>
-        Field{" "}
-        <select
-          className="field-chooser"
-          aria-describedby={id}
-          value={value}
-          onChange={(event) => onField(event.target.value)}
-        >
-          {groups.map(([name, inIt]) => (
-            <optgroup key={name} label={name}>
-              {inIt.map(({ key, path }) => (
-                <option key={key} value={key}>
-                  {fieldName(path, document)}
-                </option>
-              ))}
-            </optgroup>
-          ))}
-        </select>
-      </label>
+      <span className="field-choice">
+        <label>
+          Field{" "}
+          <select
+            className="field-chooser"
+            aria-describedby={id}
+            value={value}
+            onChange={(event) => {
+              onField(event.target.value);
+              setSought("");
+            }}
+          >
+            {!shown && (
+              <option value={value} hidden>
+                {named.find(({ key }) => key === value)?.name}
+              </option>
+            )}
+            {groups.map(([group, inIt]) => (
+              <optgroup key={group} label={group}>
+                {inIt.map(({ key, name }) => (
+                  <option key={key} value={key}>
+                    {name}
+                  </option>
+                ))}
+              </optgroup>
+            ))}
+          </select>
+        </label>
+        <input
+          type="search"
+          className="field-find"
+          aria-label="Find by name; Enter takes the first"
+          placeholder="find a field"
+          size={10}
+          value={sought}
+          onChange={(event) => setSought(event.target.value)}
+          onKeyDown={onKeyDown}
+        />
+        {sought.trim() !== "" && (
+          <span className="field-found" role="status">
+            {first === undefined ? "no field is called that" : `Enter: ${first.name}`}
+          </span>
+        )}
+      </span>
       <p id={id} className="field-left-out">
         {NOT_VARIED}
       </p>
     </>
   );
+}
+
+type Group = readonly [group: string, inIt: readonly Named[]];
+
+/** Fields by their blocks, those changed most often first; of what is sought only what holds every word of it. */
+function groupsOf(named: readonly Named[], sought: string): readonly Group[] {
+  const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
+  const blocks = new Map<string, Named[]>();
+  for (const one of named) {
+    const text = `${one.group} ${one.name}`.toLowerCase();
+    if (words.every((word) => text.includes(word)))
+      blocks.set(one.group, [...(blocks.get(one.group) ?? []), one]);
+  }
+  const often = OFTEN.flatMap((key) => named.find((one) => one.key === key) ?? []);
+  return words.length > 0 || often.length === 0 ? [...blocks] : [["Changed most often", often], ...blocks];
 }

@@ -37,13 +37,24 @@ interface Typed {
   readonly ends: readonly [from: string, to: string] | null;
 }
 
-const START: Typed = { key: "knuckle.pinAngle", of: "camber", wanted: null, ends: null };
+/** What a truck is mostly asked: how far out its hub face may be for the gap it is to keep. */
+const START: Typed = { key: "knuckle.hubFace", of: "gap", wanted: null, ends: null };
+
+/** What was asked last, and of which setup: a panel that is opened again goes on from there. */
+let last: { readonly documentId: string; readonly typed: Typed } | null = null;
+
+function startOf(documentId: string): Typed {
+  if (last === null) return START;
+  // Its amounts are another truck's.
+  return last.documentId === documentId ? last.typed : { ...last.typed, wanted: null, ends: null };
+}
 
 /** The value of a field that gives what is wanted; found while it is asked. */
 export function SolveBody({ truck }: { truck: Truck }) {
   const shown = shownOf(truck);
   const format = useFormat();
-  const [typed, setTyped] = useState(START);
+  const documentId = useWorkbench((s) => s.documentId);
+  const [typed, setTyped] = useState(() => startOf(documentId));
   const [isAsked, setAsked] = useState(false);
   const { setup } = truck.bolted;
   const fields = useMemo(() => fieldsToVary(shown, setup, truck.file), [shown, setup, truck.file]);
@@ -78,6 +89,7 @@ export function SolveBody({ truck }: { truck: Truck }) {
         onSubmit={(event) => {
           event.preventDefault();
           setAsked(isReady);
+          if (isReady) last = { documentId, typed };
         }}
       >
         <FieldChooser

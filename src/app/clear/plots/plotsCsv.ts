@@ -1,18 +1,18 @@
-import { csvNumber } from "../../../units/csvRows.ts";
+import { csvGap, csvNumber } from "../../../units/csvRows.ts";
 import type { FileUnits } from "../../../units/lengthUnits.ts";
 import { bareUnit } from "../../../units/quantity.ts";
 import { type Measure, type PlotSpec, sizeOf } from "../../parts/plotNumbers.ts";
 
 /**
  * What the plots show as CSV in long form: one line a point, what its numbers are in words with their units beside them; lengths in
- * `units`, angles in degrees, lock −1 … +1.
+ * `units`, angles in degrees, lock −1 … +1. A gap is never told as more than it is, as in every table of gaps.
  */
 export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {
   const lines = ["plot,curve,along,at,unit of at,what,value,unit of value"];
-  for (const { title, x, y, series } of plots) {
+  for (const { title, x, y, series, of } of plots) {
     for (const { name, points } of series) {
       for (const point of points) {
-        const value = point.y === null ? "" : bare(point.y, y.measure, units);
+        const value = point.y === null ? "" : yCell(point.y, of === "gap", y.measure, units);
         lines.push(
           [
             quoted(title),
@@ -29,6 +29,10 @@ export function plotsCsv(plots: readonly PlotSpec[], units: FileUnits): string {
     }
   }
   return `${lines.join("\r\n")}\r\n`;
+}
+
+function yCell(value: number, isGap: boolean, measure: Measure, units: FileUnits): string {
+  return isGap ? csvGap(value / sizeOf(measure, units), units) : bare(value, measure, units);
 }
 
 function bare(value: number, measure: Measure, units: FileUnits): string {

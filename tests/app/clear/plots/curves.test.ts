@@ -77,4 +77,16 @@ describe("plots as CSV", () => {
     expect(end).toBe("");
     expect(plotsCsv(plots, "mm")).toContain(",25.4,mm,");
   });
+
+  it("never tells a gap as more than it is, and any other length to the nearest", () => {
+    const lengths = plot("length", curve("lip", [0, 0.9999], [1, -0.0001]));
+    const values = (spec: PlotSpec) =>
+      plotsCsv([spec], "mm")
+        .trim()
+        .split("\r\n")
+        .slice(1)
+        .map((line) => Number(line.split(",").at(-2)));
+    expect(values({ ...lengths, title: "Gap", of: "gap" })).toEqual([0.999, -0.001]);
+    expect(values({ ...lengths, title: "Scrub" })).toEqual([1, 0]);
+  });
 });
