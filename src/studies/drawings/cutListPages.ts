@@ -2,7 +2,7 @@ import { type Page, textWidth } from "../../geometry/page.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { CUT_LIST_NOTES, cutListTitle, cutRemarks, cutRows } from "../wording/pieceWords.ts";
 import type { CutList } from "./cutPieces.ts";
-import { line, NOTHING, pageOf, paragraph, together, wrapped } from "./pageParts.ts";
+import { LEADING, line, NOTHING, pageOf, paragraph, together, wrapped } from "./pageParts.ts";
 import { lyingPaper, MARGIN, type PaperName } from "./shopFile.ts";
 
 // mm.
@@ -11,7 +11,13 @@ const SIZE = 3;
 const ROW = 6;
 const GAP = 4;
 
-/** The cut list on sheets of a paper, on its long side: a row a piece. */
+/** mm. From the line that a row stands on down to the rule under it. */
+const RULE = 2;
+
+/**
+ * The cut list on sheets of a paper, on its long side: a row a piece. What is to be known of the pieces stands under the rows
+ * of each sheet; where it would leave the rows less than half of one, on sheets of its own behind them. The cautions are on all.
+ */
 export function cutListPages(
   list: CutList,
   heading: string,
@@ -21,42 +27,67 @@ export function cutListPages(
 ): Page[] {
   const size = lyingPaper(paper);
   const { header, rows } = cutRows(list, format);
-  const foot = [...CUT_LIST_NOTES, ...cutRemarks(list, format), ...cautions].flatMap((text) =>
-    wrapped(text, size.width - 2 * MARGIN, SIZE),
-  );
-  const footHeight = foot.length * SIZE * 1.35;
+  const linesOf = (texts: readonly string[]) =>
+    texts.flatMap((text) => wrapped(text, size.width - 2 * MARGIN, SIZE));
+  const notes = linesOf([...CUT_LIST_NOTES, ...cutRemarks(list, format)]);
+  const foot = linesOf(cautions);
   const first = size.height - MARGIN - TITLE - 2 * ROW;
-  const perPage = Math.max(1, Math.floor((first - MARGIN - footHeight) / ROW));
-  const count = Math.max(1, Math.ceil(rows.length / perPage));
+  const room = first - MARGIN;
+  const isBeside = heightOf([...notes, ...foot]) <= room / 2;
+  const under = isBeside ? [...notes, ...foot] : foot;
+  const perPage = Math.max(1, Math.floor((room - RULE - heightOf(under)) / ROW));
+  const perNotes = Math.max(1, Math.floor((room - heightOf(foot)) / heightOf([""])) - 1);
   const xs = columnPlaces([header, ...rows], size.width - 2 * MARGIN);
-  return Array.from({ length: count }, (_, i) => {
-    const own = rows.slice(i * perPage, (i + 1) * perPage);
-    const title = cutListTitle(heading, i + 1, count);
-    const cells = [header, ...own].flatMap((row, r) =>
-      row.map((text, c) => ({
-        at: [MARGIN + xs.places[c]!, first - r * ROW] as const,
-        size: SIZE * xs.shrink,
-        text,
-        bold: r === 0,
-      })),
-    );
-    const rules = own.map((_, r) => {
-      const y = first - r * ROW - 2;
-      return line("dimension", MARGIN, y, size.width - MARGIN, y);
-    });
-    const drawn = together(
+  const tables = piecesOf(rows, perPage).map((own) =>
+    together(
       {
-        lines: rules,
+        lines: own.map((_, r) => {
+          const y = first - r * ROW - RULE;
+          return line("dimension", MARGIN, y, size.width - MARGIN, y);
+        }),
         circles: [],
-        texts: [
-          { at: [MARGIN, size.height - MARGIN - TITLE] as const, size: TITLE, text: title, bold: true },
-          ...cells,
-        ],
+        texts: [header, ...own].flatMap((row, r) =>
+          row.map((text, c) => ({
+            at: [MARGIN + xs.places[c]!, first - r * ROW] as const,
+            size: SIZE * xs.shrink,
+            text,
+            bold: r === 0,
+          })),
+        ),
       },
-      { ...NOTHING, texts: paragraph(foot, MARGIN, MARGIN + footHeight, SIZE) },
-    );
-    return pageOf(title, size, drawn);
+      { ...NOTHING, texts: paragraph(under, MARGIN, MARGIN + heightOf(under), SIZE) },
+    ),
+  );
+  const noted = isBeside ? [] : piecesOf(notes, perNotes);
+  const behind = noted.map((own) => ({
+    ...NOTHING,
+    texts: [
+      ...paragraph(own, MARGIN, first + SIZE, SIZE),
+      ...paragraph(foot, MARGIN, MARGIN + heightOf(foot), SIZE),
+    ],
+  }));
+  const sheets = [...tables, ...behind];
+  return sheets.map((drawn, i) => {
+    const title = cutListTitle(heading, i + 1, sheets.length);
+    const head = {
+      at: [MARGIN, size.height - MARGIN - TITLE] as const,
+      size: TITLE,
+      text: title,
+      bold: true,
+    };
+    return pageOf(title, size, { ...drawn, texts: [head, ...drawn.texts] });
   });
+}
+
+/** mm that lines of text take up. */
+function heightOf(lines: readonly string[]): number {
+  return lines.length * SIZE * LEADING;
+}
+
+/** A list in pieces of so many each; one without any where it is empty. */
+function piecesOf<T>(list: readonly T[], each: number): (readonly T[])[] {
+  const count = Math.max(1, Math.ceil(list.length / each));
+  return Array.from({ length: count }, (_, i) => list.slice(i * each, (i + 1) * each));
 }
 
 /** Where columns begin so that no cell meets the next; letters are made smaller where the sheet is too narrow. */

@@ -2,7 +2,7 @@ import DxfParser, { type ICircleEntity, type IPolylineEntity } from "dxf-parser"
 import { describe, expect, it } from "vitest";
 import { pageDxfText } from "../../../src/files/writePageDxf.ts";
 import { pageSvgText } from "../../../src/files/writePageSvg.ts";
-import { textWidth } from "../../../src/geometry/page.ts";
+import { type Page, textWidth } from "../../../src/geometry/page.ts";
 import type { PlateSetup } from "../../../src/setup/types/buildTypes.ts";
 import { cutListCsv } from "../../../src/studies/drawings/cutListCsv.ts";
 import { cutListPages } from "../../../src/studies/drawings/cutListPages.ts";
@@ -11,6 +11,7 @@ import { type FlatPattern, patternPage, patternSheets } from "../../../src/studi
 import { movedOutward, twiceArea } from "../../../src/studies/drawings/kerf.ts";
 import { notchPattern } from "../../../src/studies/drawings/notchPattern.ts";
 import { platePattern } from "../../../src/studies/drawings/platePattern.ts";
+import { PAPER_NAMES } from "../../../src/studies/drawings/shopFile.ts";
 import { cutFormat, drawnCautions } from "../../../src/studies/wording/drawingWords.ts";
 import { cutRemarks, cutRows } from "../../../src/studies/wording/pieceWords.ts";
 import { BUILD, KNUCKLE } from "../knuckleSolid/buildCase.ts";
@@ -88,6 +89,48 @@ describe("the cut list", () => {
     expect(told).not.toMatch(/\bbar\b.*cutting|measure this bar/);
     for (const { width, texts } of pages)
       for (const { at, text, size } of texts) expect(at[0] + textWidth(text, size)).toBeLessThan(width);
+  });
+
+  it.each([
+    ["a few pieces", 1, 1],
+    ["many pieces", 25, 1],
+    ["notes that leave few rows", 3, 12],
+    ["some forty lines of notes", 5, 38],
+    ["more notes than a sheet holds", 25, 130],
+  ])("prints nothing over anything, on all papers, and leaves nothing out: %s", (_, times, plates) => {
+    const plate = list.plates[0]!;
+    const many = {
+      ...list,
+      pieces: Array.from({ length: times }, () => list.pieces).flat(),
+      plates: Array.from({ length: plates }, (_, i) => ({ ...plate, name: `bracket ${i + 1}` })),
+    };
+    for (const paper of PAPER_NAMES) {
+      const cautions = drawnCautions(null);
+      const pages = cutListPages(many, "t", paper, MM, cautions);
+      for (const page of pages) {
+        const boxes = page.texts.map(({ at: [x, y], text, size }) => ({
+          text,
+          ...{ left: x, right: x + textWidth(text, size), low: y - 0.25 * size, high: y + 0.75 * size },
+        }));
+        for (const a of boxes) {
+          expect(Math.min(a.left, a.low - 8), `${a.text} on ${paper}`).toBeGreaterThan(0);
+          expect(a.high).toBeLessThan(page.height);
+          expect(a.right).toBeLessThan(page.width);
+          const over = boxes.filter(
+            (b) => b !== a && a.left < b.right && b.left < a.right && a.low < b.high && b.low < a.high,
+          );
+          expect(over.map((b) => `${a.text} / ${b.text}`)).toEqual([]);
+        }
+        for (const { points } of page.lines)
+          expect(boxes.filter(({ low, high }) => low < points[1]! && points[1]! < high)).toEqual([]);
+      }
+      const told = (page: Page) => page.texts.map(({ text }) => text).join(" ");
+      for (const page of pages) expect(told(page)).toContain(cautions.join(" "));
+      const all = pages.map(told).join(" ");
+      for (let i = 1; i <= plates; i++) expect(all).toContain(`bracket ${i}: Holes: 2`);
+      const names = pages.flatMap(({ texts }) => texts.filter(({ text }) => text === "lower post"));
+      expect(names).toHaveLength(times);
+    }
   });
 
   it("has tubes and bars in the order of the build, stiff connections left out", () => {
