@@ -1,3 +1,6 @@
+import type { Setup } from "../../setup/types/types.ts";
+import { setupHeading } from "./answerWords.ts";
+import { heightText, lockText } from "./poseWords.ts";
 import { truckName } from "./truckName.ts";
 
 /** Said with the link to a comparison. */
@@ -35,15 +38,25 @@ export const PACKET_CONTENTS = Object.values(PACKET_PAGES).join(", ");
 
 export type PacketPageName = keyof typeof PACKET_PAGES;
 
-/** A packet's first line: whose it is, of which truck, from when, and what is in it. @param shop "" = not told */
-export function coverLine(
-  shop: string,
-  truck: string,
-  date: string,
-  pages: readonly PacketPageName[],
+/** What a page of a packet is called: the last one by what of it there is. */
+export function pageTitle(
+  page: PacketPageName,
+  chosen: { readonly hasOdds: boolean; readonly hasChanges: boolean },
 ): string {
-  const inIt = pages.map((page) => PACKET_PAGES[page]).join(", ");
-  return [shop, truck, date, `In this packet: ${inIt}.`].filter((part) => part !== "").join(" · ");
+  if (page !== "choose" || chosen.hasOdds === chosen.hasChanges) return PACKET_PAGES[page];
+  return chosen.hasOdds ? "odds" : "what to change";
+}
+
+/** A packet's first line: whose it is, of which truck, from when, and what is in it. @param shop "" = not told */
+export function coverLine(shop: string, truck: string, date: string, titles: readonly string[]): string {
+  const inIt = `In this packet: ${titles.join(", ")}.`;
+  return [shop, truck, date, inIt].filter((part) => part !== "").join(" · ");
+}
+
+/** Over printed plots: of which truck, at which pose, from when. @param travel mm @param steer share of full lock, + left */
+export function plottedLine(setup: Setup, travel: number, steer: number, date: string): string {
+  const pose = `blue line: ${heightText(travel, setup)}, ${lockText(steer)}`;
+  return [setupHeading(setup), pose, date].join(" · ");
 }
 
 /** Under a sheet's table: how two trucks are told apart, and what a word of it means. @param trucks that are told */

@@ -8,6 +8,7 @@ import { printAlone } from "../../parts/printAlone.ts";
 import { saveAs } from "../../parts/saveAs.ts";
 import { BandForm } from "./BandForm.tsx";
 import { PlotBoard } from "./PlotBoard.tsx";
+import { PlottedOf } from "./PlottedOf.tsx";
 import { type Zoom, zoomed } from "./plotFrame.ts";
 import { plotSvg } from "./plotSvg.ts";
 import { plotsCsv } from "./plotsCsv.ts";
@@ -23,6 +24,9 @@ export type LargePlotProps = {
   onZoom: (zoom: Zoom | null) => void;
   onClose: () => void;
 };
+
+/** px that it is wide on paper: between the margins of A4. */
+const PAPER = 700;
 
 /** One plot over the whole window, with all that can be done with it. */
 export function LargePlot({ spec, at, format, onGo, zoom, onZoom, onClose }: LargePlotProps) {
@@ -72,11 +76,13 @@ export function LargePlot({ spec, at, format, onGo, zoom, onZoom, onClose }: Lar
           Print
         </button>
       </div>
+      <PlottedOf />
       <PlotBoard
         spec={spec}
         at={at}
         format={format}
         labelledBy={`${id}-title`}
+        paper={PAPER}
         heightFor={(width) => Math.round(Math.max(220, Math.min(0.62 * width, innerHeight - 250)))}
         zoom={zoom}
         onZoom={onZoom}

@@ -15,6 +15,7 @@ import { PlotValues } from "./PlotValues.tsx";
 import { useBand } from "./plotBands.ts";
 import { setCursor, useCursor } from "./plotCursor.ts";
 import { isReversed, moved, plotBox, plotFrame, type Zoom, zoomed } from "./plotFrame.ts";
+import { usePrinting } from "./usePrinting.ts";
 import { nearestIndex } from "./valueAt.ts";
 
 export type PlotBoardProps = {
@@ -24,6 +25,8 @@ export type PlotBoardProps = {
   format: LengthFormat;
   /** Id of what names it. */
   labelledBy: string;
+  /** px it is wide on paper. Default as wide as on the screen. */
+  paper?: number;
   /** px, by its width. */
   heightFor: (width: number) => number;
   zoom: Zoom | null;
@@ -55,7 +58,9 @@ export function PlotBoard(props: PlotBoardProps) {
   const own = useRef<SVGSVGElement>(null);
   const svg = props.svg ?? own;
   const board = useRef<HTMLDivElement>(null);
-  const width = useWidth(board, 340);
+  const laid = useWidth(board, 340);
+  const isPrinting = usePrinting();
+  const width = isPrinting ? (props.paper ?? laid) : laid;
   const height = heightFor(width);
   const band = useBand(spec.id);
   const frame = useMemo(

@@ -10,6 +10,7 @@ import { workbench } from "../../state/workbench.ts";
 import { useLaid } from "./laidOver.ts";
 import { LayOver, SteeringScale, WhichPlots } from "./PlotMenus.tsx";
 import { PlotTile } from "./PlotTile.tsx";
+import { PlottedOf } from "./PlottedOf.tsx";
 import { usePlotChoice } from "./plotChoice.ts";
 import { plotNames, plotSpec } from "./plotSpecs.ts";
 import { plotsCsv } from "./plotsCsv.ts";
@@ -57,6 +58,7 @@ export const PlotsPanel = memo(function PlotsPanel({ truck }: { truck: Truck }) 
           </button>
         </div>
       </header>
+      <PlottedOf />
       <div className="plots-grid">
         {ids.map((id) => (
           <PlotTile key={id} id={id} laid={laid} scale={scale} format={format} />

@@ -10,6 +10,7 @@ import {
   coverLine,
   PACKET_PAGES,
   type PacketPageName,
+  pageTitle,
   STILL_WORKING,
 } from "../../../studies/wording/packetTexts.ts";
 import { AligningPanel } from "../../choose/aligning/AligningPanel.tsx";
@@ -72,11 +73,16 @@ export function PacketPages({ truck, onReady, isWhole = false }: PacketPagesProp
     odds.answered?.answer != null ||
     changes.answered.answer !== null;
   const pages = pagesOf(truck, isChosen);
+  const toldChoices = {
+    hasOdds: tellsWithin(truck) || odds.answered?.answer != null,
+    hasChanges: isWhole || chosen !== null || changes.answered.answer !== null,
+  };
+  const titleOf = (page: PacketPageName) => pageTitle(page, toldChoices);
   const date = new Date().toLocaleDateString("en-US", { dateStyle: "long" });
   return (
     <div className="packet" data-ready={isReady || undefined}>
       <section className="packet-page packet-sheet" aria-label="Customer sheet">
-        <p className="packet-cover">{coverLine(shop, name, date, pages)}</p>
+        <p className="packet-cover">{coverLine(shop, name, date, pages.map(titleOf))}</p>
         {comparison && <SheetPage comparison={comparison} />}
       </section>
       {pages.includes("aligning") && (
@@ -103,7 +109,7 @@ export function PacketPages({ truck, onReady, isWhole = false }: PacketPagesProp
         </PacketPage>
       )}
       {isChosen && (
-        <PacketPage page="choose" truck={name}>
+        <PacketPage page="choose" title={titleOf("choose")} truck={name}>
           <ChoosePage
             isWhole={isWhole}
             odds={odds}
@@ -193,17 +199,19 @@ function MapPage({ truck, map }: { truck: Truck; map: Answered<"map"> }) {
 
 type PacketPageProps = {
   page: PacketPageName;
+  /** What stands over it. Default what the page is called. */
+  title?: string;
   /** The truck it is of. */
   truck: string;
   children: ReactNode;
 };
 
 /** One page of the packet, with what it is and of which truck at its head. */
-function PacketPage({ page, truck, children }: PacketPageProps) {
+function PacketPage({ page, title = PACKET_PAGES[page], truck, children }: PacketPageProps) {
   return (
-    <section className={`packet-page packet-${page}`} aria-label={PACKET_PAGES[page]}>
+    <section className={`packet-page packet-${page}`} aria-label={title}>
       <header className="packet-head">
-        <h2>{PACKET_PAGES[page]}</h2>
+        <h2>{title}</h2>
         <p>{truck}</p>
       </header>
       {children}
