@@ -11,7 +11,7 @@ import { cardComesTo, cardPlace } from "../../../src/studies/wording/cardPlace.t
 import { rangeClause } from "../../../src/studies/wording/comparisonWords.ts";
 import { cardFacts } from "../../../src/studies/wording/counterFacts.ts";
 import { formatOf } from "../../../src/studies/wording/lengths.ts";
-import { codeText, coverLine } from "../../../src/studies/wording/packetTexts.ts";
+import { codeText, coverLine, pageTitle, plottedLine } from "../../../src/studies/wording/packetTexts.ts";
 import { barredNote, cutSentence } from "../../../src/studies/wording/pictureTexts.ts";
 import { truckName } from "../../../src/studies/wording/truckName.ts";
 import { SAME_TRUCK, whyWords } from "../../../src/studies/wording/whyWords.ts";
@@ -25,6 +25,7 @@ const format = formatOf(wide.setup);
 const speech = { model: narrow, format, document: null };
 const A = { letter: "A", model: wide };
 const B = { letter: "B", model: narrow };
+const BOTH = { hasOdds: true, hasChanges: true };
 
 const EXAMPLE: readonly Doubt[] = [
   { kind: "fromExample", path: ["knuckle", "hubFace"], text: "not measured" },
@@ -98,7 +99,13 @@ it("the counter's own sentences read as they did", async () => {
     ]),
     codeText(1200, true),
     codeText(2100, false),
-    coverLine("Marrow Lane", "Shop truck, as bolted on", "May 4, 2026", ["sheet", "limits", "map"]),
+    coverLine(
+      ...(["Marrow Lane", "Shop truck, as bolted on", "May 4, 2026"] as const),
+      (["sheet", "limits", "map", "choose"] as const).map((page) => pageTitle(page, BOTH)),
+    ),
+    pageTitle("choose", { ...BOTH, hasOdds: false }),
+    pageTitle("choose", { ...BOTH, hasChanges: false }),
+    plottedLine(narrow.setup, 82.55, -1, "May 4, 2026"),
   ];
   await expect(`${told.join("\n")}\n`).toMatchFileSnapshot(join(import.meta.dirname, "counterSentences.txt"));
 });
