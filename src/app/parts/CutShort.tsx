@@ -1,6 +1,6 @@
 import "./cutShort.css";
 import { useEffect, useState } from "react";
-import { cutShortSentence, longerWords } from "../../studies/wording/answerWords.ts";
+import { cutShortSentence, longerEnded, longerWords } from "../../studies/wording/answerWords.ts";
 import type { Answered } from "../work/answerCache.ts";
 import type { JobName } from "../work/jobs.ts";
 import { work } from "../work/work.ts";
@@ -41,7 +41,7 @@ export function CutShort({ study, of }: CutShortProps) {
           </button>
         </>
       )}
-      {failure && <p role="alert">The longer search ended: {failure}</p>}
+      {failure && <p role="alert">{longerEnded(failure)}</p>}
     </div>
   );
 }

@@ -98,8 +98,21 @@ function manyChanges(changes: readonly Change[], after: unknown): string {
   const first = changes[0]!.path;
   let shared = first.length - 1;
   for (const { path } of changes) while (shared > 0 && !isStart(first.slice(0, shared), path)) shared -= 1;
+  const given = givenOtherwise(changes);
+  if (given !== "") return `${placeWords(first.slice(0, -1), after)} given by ${given}`;
   const many = `${changes.length} values`;
   return shared === 0 ? many : `${placeWords(first.slice(0, shared), after)}: ${many}`;
+}
+
+/** What a thing is given by now, in place of what it was given by: `tire diameter and section width`; "" where that is not what was done. */
+function givenOtherwise(changes: readonly Change[]): string {
+  const block = changes[0]!.path.slice(0, -1);
+  const come = changes.filter(({ from }) => from === undefined);
+  const gone = changes.filter(({ to }) => to === undefined);
+  const isInBlock = changes.every(({ path }) => path.length === block.length + 1 && isStart(block, path));
+  if (!isInBlock || come.length === 0 || gone.length === 0 || come.length + gone.length < changes.length)
+    return "";
+  return come.map(({ path }) => uncapitalized(fieldLabel(path.map(keyWord), ""), true)).join(" and ");
 }
 
 function isStart(start: KeyPath, path: KeyPath): boolean {

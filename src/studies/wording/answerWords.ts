@@ -119,6 +119,11 @@ export function longerWords(study: Parameters<typeof cutShortSentence>[0], secon
   return `Still searching, for up to ${Number(seconds.toPrecision(2))} s: ${reached}`;
 }
 
+/** A longer search that came to nothing: the answer beside it is the one before. */
+export function longerEnded(failure: string): string {
+  return `The longer search ended: ${failure}`;
+}
+
 /** What of a setup nobody has measured, as one doubt; none where every number is the truck's own. */
 export function exampleDoubts(setup: Setup): readonly Doubt[] {
   const { fromExample } = setup;

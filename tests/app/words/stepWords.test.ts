@@ -18,6 +18,8 @@ const DOCUMENT = {
       { name: "inner fender", side: "left", points: [[0, 20, 25]] },
     ],
   },
+  tire: { size: "P235/70R15", loadedRadius: 13 },
+  stances: [{ name: "driving", travel: 0 }],
   variants: [{ name: "narrow", set: { knuckle: { hubFace: 5 } } }],
 };
 const MESHES = {};
@@ -45,6 +47,9 @@ it.each<[string, readonly (string | number)[], unknown]>([
   ["Pin lead set to 1/4", ["knuckle", "pinLead"], "1/4"],
   ["Pin angle left out", ["knuckle", "pinAngle"], undefined],
   ["Knuckle: 2 values", ["knuckle"], { hubFace: 5, pinAngle: 9 }],
+  ["Tire given by tire diameter and section width", ["tire"], { diameter: 28, sectionWidth: 9, loadedRadius: 13 }],
+  ["driving given by height, floor to frame", ["stances", 0], { name: "driving", frameHeight: 7 }],
+  ["Tire: 2 values", ["tire"], { size: "P215/70R15", loadedRadius: 12 }],
   ["Lower ball joint z 9 → 9.5", ["truck", "lowerArm", "ballJoint", 2], 9.5],
   ["Lower ball joint: 3 values", ["truck", "lowerArm", "ballJoint"], [1, 2, 3]],
   ["front lip, point 2, z 26 → 27", ["truck", "body", 0, "points", 1, 2], 27],

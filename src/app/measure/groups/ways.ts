@@ -62,8 +62,9 @@ export type TireWay = "size" | "diameter" | "profile";
 const SHAPE: readonly string[] = ["size", "diameter", "sectionWidth", "treadWidth", "profile"];
 
 /**
- * The tire as the file holds it, given in another way: about the tire there is, to be put right. A size is the nearest metric
- * one; dimensions and profile are the ones the size stands for.
+ * The tire as the file holds it, given in another way. Dimensions and profile are the ones the size stands for, as closely as
+ * they are worked out: nothing answered changes by more than a thousandth of a millimeter or two. A size is the nearest metric
+ * one, about the tire there is, to be put right.
  * @param typed the tire as the file holds it now; @param ring and @param wheel as last assembled, mm
  */
 export function tireGivenBy(
@@ -74,7 +75,8 @@ export function tireGivenBy(
   units: FileUnits,
 ): object {
   const kept = Object.fromEntries(Object.entries(typed ?? {}).filter(([key]) => !SHAPE.includes(key)));
-  const text = (mm: number) => tapeText(mm, units);
+  // On a tape's marks the tire would be another by up to half a mark.
+  const text = (mm: number) => plainLengthText(Math.round(mm * 1e4) / 1e4, units);
   switch (way) {
     case "size":
       return { size: nearestSize(ring, wheel), ...kept };
@@ -93,10 +95,10 @@ function nearestSize(ring: TireRing, wheel: WheelSetup): string {
   return `P${width}/${aspect}R${Number((wheel.rimDiameter / MM_PER_INCH).toFixed(1))}`;
 }
 
-/** To the hundredth of a millimeter, outward: the made outline holds the tire, and so must what is written of it. */
+/** To the thousandth of a millimeter, outward: the made outline holds the tire, and so must what is written of it. */
 function profilePoints({ profile, freeRadius }: TireRing, units: FileUnits): readonly (readonly string[])[] {
   const rows: string[][] = [];
-  const outward = (mm: number) => (Math.sign(mm) * Math.ceil(Math.abs(mm) * 100 - 1e-6)) / 100;
+  const outward = (mm: number) => (Math.sign(mm) * Math.ceil(Math.abs(mm) * 1000 - 1e-6)) / 1000;
   for (let i = 0; i < profile.length; i += 2) {
     const r = Math.min(profile[i + 1]!, freeRadius);
     rows.push([plainLengthText(outward(profile[i]!), units, "mm"), plainLengthText(outward(r), units, "mm")]);

@@ -1,6 +1,7 @@
 import "./oddsLine.css";
 import { useMemo } from "react";
 import { oddsDocument } from "../../../studies/odds/oddsTruck.ts";
+import { longerEnded } from "../../../studies/wording/answerWords.ts";
 import {
   againSentence,
   LIKELY_SIGN,
@@ -31,6 +32,7 @@ function Line({ truck, letter }: OddsLineProps) {
   const failure = answered && whyNone(answered);
   if (failure !== null) return <p>The odds could not be worked out: {failure}</p>;
   const again = report && againSentence(report, speech);
+  const ended = report && answered?.failure;
   return (
     <p className="odds-line">
       <span className="odds-sign" aria-hidden="true">
@@ -39,6 +41,11 @@ function Line({ truck, letter }: OddsLineProps) {
       {letter !== null && `${letter} · `}
       {report ? keepTogether(oddsSentence(report, speech)) : "Working out how likely that is…"}
       {again !== null && ` ${keepTogether(again)}`}
+      {ended && (
+        <small className="odds-ended" role="alert">
+          {longerEnded(ended)}
+        </small>
+      )}
     </p>
   );
 }
