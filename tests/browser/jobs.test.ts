@@ -143,7 +143,7 @@ describe.each([
     }
     await expect
       .poll(() => poseSentence(page))
-      .toMatch(/^At the “aired out” stance, steered \d+° to the left/);
+      .toMatch(/^At the “aired out” stance, steered to .* left lock \(\w+ wheel \d+°\)/);
     expect(await poseSentence(page)).toMatch(/(tire|wheel) rubs the fender lip by /);
     await mapDrawn(page);
     const [turns] = steerLimits(model, [AIRED_OUT])!;
@@ -396,7 +396,7 @@ describe("the built page", () => {
     await page.mouse.up();
     await expect
       .poll(() => poseSentence(page))
-      .toMatch(/^At the “aired out” stance, steered \d+° to the left/);
+      .toMatch(/^At the “aired out” stance, steered to .* left lock \(\w+ wheel \d+°\)/);
     const each = (what: keyof typeof start) => ((1000 * (end[what] - start[what])) / moves).toFixed(1);
     console.log(
       `main thread, processor time an event of a drag on the map: ${each("all")} ms, of them scripts ${each("scripts")} ms, style and layout ${each("layout")} ms`,

@@ -102,7 +102,7 @@ describe("the workbench on a desk", () => {
     await drag(page, "Steering", 0.5, 0.2);
     expect(Number(await steering(page).inputValue())).toBeGreaterThan(0.4);
     expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/% left lock, wheels: left \d/);
-    expect(await poseSentence(page)).toMatch(/steered [\d.]+° to the left/);
+    expect(await poseSentence(page)).toMatch(/steered to .* left lock \(\w+ wheel [\d.]+°\)/);
     expect(await poseSentence(page)).not.toBe(atRest.sentence);
     expect(await picture(page)).not.toBe(atRest.picture);
     // A lock, and how far it steers from there, are pressed.

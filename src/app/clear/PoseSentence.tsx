@@ -5,6 +5,7 @@ import type { Truck } from "../state/truck.ts";
 import { useWaitingFor } from "../state/useWaitingFor.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
+import { BeforeLock } from "./BeforeLock.tsx";
 
 export type PoseSentenceProps = {
   truck: Truck;
@@ -22,6 +23,7 @@ export function PoseSentence({ truck }: PoseSentenceProps) {
         At this height and steering angle{isAssumed && ", of assumed numbers"}
       </h2>
       <p aria-live="polite">{pose && keepTogether(poseSentence(gaps, pose, truck.model, format))}</p>
+      <BeforeLock truck={truck} />
     </section>
   );
 }

@@ -1,5 +1,4 @@
-import { angleText } from "../../studies/wording/lengths.ts";
-import { lockText } from "../../studies/wording/poseWords.ts";
+import { bothWheelAngles, lockText } from "../../studies/wording/poseWords.ts";
 import { Scale, type ScaleMark } from "../parts/Scale.tsx";
 import { shownPose } from "../state/shown.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -14,9 +13,7 @@ export function SteerControl() {
   const steer = useWorkbench((s) => s.steer);
   const setSteer = useWorkbench((s) => s.setSteer);
   const pose = useWorkbench(shownPose);
-  const [left, right] = pose?.ok
-    ? [pose.left, pose.right].map((side) => angleText(Math.abs(side.steerAngle)))
-    : [];
+  const wheels = pose?.ok && steer !== 0 ? bothWheelAngles(pose) : "";
   return (
     <Scale
       label="Steering"
@@ -28,10 +25,8 @@ export function SteerControl() {
       pageSteps={10}
       isReversed
       readout={lockText(steer)}
-      note={left === undefined || steer === 0 ? "" : `wheels L ${left}, R ${right}`}
-      spoken={
-        left === undefined ? lockText(steer) : `${lockText(steer)}, wheels: left ${left}, right ${right}`
-      }
+      note={wheels}
+      spoken={wheels === "" ? lockText(steer) : `${lockText(steer)}, ${wheels}`}
       marks={MARKS}
       home={{ name: "Straight", value: 0 }}
       ends={[

@@ -47,7 +47,8 @@ export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits"
  * What odds read besides, the jig's tolerances, stands in their question.
  */
 const OF_MOTION: ReadonlySet<JobName> = new Set<JobName>([
-  ...(["check", "checkShare", "map", "limits", "geometry", "poseLimits", "wayEnds", "heights"] as const),
+  ...(["check", "checkShare", "map", "limits", "geometry", "poseLimits", "wayEnds", "beforeLocks"] as const),
+  "heights",
   ...(["envelope", "section", "window", "solve", "chart", "change", "odds", "oddsShare"] as const),
 ]);
 

@@ -10,6 +10,7 @@ import { type HeightStop, heightStop } from "../../studies/limits/heightWay.ts";
 import { type LimitsReport, limitsOf } from "../../studies/limits/limitsOf.ts";
 import { lowestTravels } from "../../studies/map/lowestTravels.ts";
 import { type NoLimits, type SteerLimits, steerLimits } from "../../studies/map/steerLimits.ts";
+import { type BeforeLock, beforeLocks } from "../../studies/map/beforeLock.ts";
 import { type WayEnds, wayEnds } from "../../studies/map/wayEnds.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
@@ -66,6 +67,8 @@ export interface Jobs {
   readonly poseLimits: { question: { travel: number; steer: number }; given: null; answer: PoseLimits };
   /** The same at its stances, ends of travel and full locks. */
   readonly wayEnds: { question: null; given: null; answer: WayEnds };
+  /** At full left lock, at full right lock; null = it cannot stand there. */
+  readonly beforeLocks: { question: null; given: null; answer: readonly (BeforeLock | null)[] };
   /** Heights, mm. */
   readonly heights: { question: { travels: readonly number[] }; given: null; answer: HeightAnswers };
   /** What the readings of the jig tell, and what these knuckles do on the truck as bolted on or aligned; null = nothing was read. */
@@ -164,6 +167,7 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     const [lowering] = lowestTravels(model(), [steer], budget.share(1));
     return { answer: { travel, steer, steering: steering!, lowering: lowering! }, isCut: budget.cut };
   },
+  beforeLocks: ({ model, budget }) => ({ answer: beforeLocks(model(), budget), isCut: budget.cut }),
   wayEnds: ({ model, budget }) => ({ answer: wayEnds(model(), budget), isCut: budget.cut }),
   heights({ model, question: { travels }, budget }) {
     const half = budget.share(2);

@@ -1,6 +1,8 @@
+import { nearerBefore } from "../../studies/map/beforeLock.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { GapEntry } from "../../studies/reports/gapsAt.ts";
 import type { FloorPose } from "../../studies/stances/floorPose.ts";
+import { nearerBeforeSentence } from "../../studies/wording/beforeLockWords.ts";
 import { clearanceTold } from "../../studies/wording/floorWords.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
@@ -47,12 +49,20 @@ export function poseTable(
 ): string {
   const format = formatOf(model.setup);
   const blocks = [
-    `${poseSentence(gaps, pose, model, format)}\n${outsideTravel(pose, model)}`,
+    `${poseSentence(gaps, pose, model, format)}\n${beforeLock(pose, model)}${outsideTravel(pose, model)}`,
     sidesTable(pose, model),
     gapsTable(gaps, model),
     floor === null ? "" : floorPoseTable(floor, format),
   ];
   return blocks.filter((block) => block !== "").join("\n");
+}
+
+/** At a full lock: that it comes nearer on the way there, where it does. */
+function beforeLock(pose: SolvedPose | ApartPose, model: Model): string {
+  if (!("travel" in pose) || Math.abs(pose.steer) !== 1) return "";
+  const nearer = nearerBefore(model, pose.travel, pose.steer > 0 ? 1 : -1);
+  const told = nearer && nearerBeforeSentence(nearer, pose.travel, model, formatOf(model.setup));
+  return told ? `${told}\n` : "";
 }
 
 function outsideTravel(pose: SolvedPose | ApartPose, model: Model): string {

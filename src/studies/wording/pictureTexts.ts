@@ -5,7 +5,7 @@ import type { Model } from "../model/model.ts";
 import { type GapWord, gapWord } from "./gapTexts.ts";
 import { amountText, finestLength, lengthText } from "./lengths.ts";
 import type { PictureFacts, TellingPose } from "./pictureFacts.ts";
-import { heightWords, isStraight, steerWords, wayOf } from "./poseWords.ts";
+import { heightWords, isStraight, turnedWords, wayOf } from "./poseWords.ts";
 import { farText } from "./stopTexts.ts";
 
 /** mm. A gap this small, or as deep, is where two things just touch. */
@@ -52,7 +52,7 @@ export function aboveTitle(
     ? "wheels straight ahead"
     : touches !== null
       ? `steered ${farText(touches)} to the ${wayOf(steer)}`
-      : steerWords(steer, pose?.ok ? pose : null, side);
+      : turnedWords(steer, pose?.ok ? pose : null, side);
   const why =
     touches === null
       ? ""
@@ -99,7 +99,7 @@ export function steeredTitle(
   const pose = model && solvePose(model.frontEnd, travel, steer);
   const steered = isStraight(steer)
     ? "wheels straight ahead"
-    : steerWords(steer, pose?.ok ? pose : null, side);
+    : turnedWords(steer, pose?.ok ? pose : null, side);
   const rubs = pictured
     .filter(({ mark }) => mark !== null && mark.entry.gap < JUST)
     .map(({ letter }) => letter);

@@ -62,23 +62,59 @@ export function safeTravelWords(travel: number, format: LengthFormat): string {
     : travelWords(told, format);
 }
 
-/** `steered 31° to the right`: the angle of one side's wheel, the way of the turn. `pose` null = out of reach by a hair. */
+/**
+ * `steered to 81% of right lock (left wheel 31°)`: as the control reads it, and beside that the angle of one side's wheel.
+ * `pose` null = out of reach by a hair.
+ */
 export function steerWords(steer: number, pose: Pick<SolvedPose, Side> | null, side: Side): string {
   if (isStraight(steer)) return "with the wheels straight ahead";
-  if (pose === null) return `at ${lockWords(steer)}`;
+  const share = isFull(steer) ? `full ${wayOf(steer)} lock` : lockWords(steer);
+  return pose === null ? `at ${share}` : `steered to ${share} (${wheelAngle(pose, side)})`;
+}
+
+/** `left wheel 31°`: how a wheel's own angle is told beside a share of lock. */
+function wheelAngle(pose: Pick<SolvedPose, Side>, side: Side): string {
+  const angle = Math.abs(pose[side].steerAngle);
+  return wheelAngleText(side, formatAngle(angle, steerDecimals(angle)));
+}
+
+/** The same of an angle that is text already. */
+export function wheelAngleText(side: Side, angle: string): string {
+  return `${side} wheel ${angle}`;
+}
+
+/** The angles of both wheels beside a share of lock: `left wheel 31°, right 28°`. */
+export function bothWheelAngles(pose: Pick<SolvedPose, Side>): string {
+  return `${wheelAngle(pose, "left")}, ${wheelAngle(pose, "right").replace(" wheel", "")}`;
+}
+
+/** For a picture that shows the angle itself: `steered 31° to the right`. `pose` null = out of reach by a hair. */
+export function turnedWords(steer: number, pose: Pick<SolvedPose, Side> | null, side: Side): string {
+  if (pose === null || isStraight(steer)) return steerWords(steer, pose, side);
   const angle = Math.abs(pose[side].steerAngle);
   return `steered ${formatAngle(angle, steerDecimals(angle))} to the ${wayOf(steer)}`;
 }
 
+/** Whether a steer input reads as full lock. */
+function isFull(steer: number): boolean {
+  return isStraight(1 - Math.abs(steer));
+}
+
 /** `81% of right lock`: whole percent, never more than there is. */
 export function lockWords(steer: number): string {
-  return `${safePercent(steer)}% of ${wayOf(steer)} lock`;
+  return `${percentText(steer)} of ${wayOf(steer)} lock`;
+}
+
+/** Whole percent of lock, rounded the same way wherever it is told. @param steer not straight ahead */
+function percentText(steer: number): string {
+  const percent = safePercent(steer);
+  return percent === 0 ? "less than 1%" : `${percent}%`;
 }
 
 /** `straight ahead`, `at full left lock`, `at 81% of right lock`. */
 export function inputWords(steer: number): string {
   if (isStraight(steer)) return "straight ahead";
-  return isStraight(1 - Math.abs(steer)) ? `at full ${wayOf(steer)} lock` : `at ${lockWords(steer)}`;
+  return isFull(steer) ? `at full ${wayOf(steer)} lock` : `at ${lockWords(steer)}`;
 }
 
 /**
@@ -134,8 +170,8 @@ export function heightText(travel: number, setup: Setup, format: LengthFormat = 
 /** How much of full lock, as the control reads it. */
 export function lockText(steer: number): string {
   if (isStraight(steer)) return "straight ahead";
-  if (isStraight(1 - Math.abs(steer))) return `full ${wayOf(steer)} lock`;
-  return `${Math.max(1, Math.round(Math.abs(steer) * 100))}% ${wayOf(steer)} lock`;
+  if (isFull(steer)) return `full ${wayOf(steer)} lock`;
+  return `${percentText(steer)} ${wayOf(steer)} lock`;
 }
 
 /** `over all travel, lock to lock`; `at the “aired out” stance, wheels straight ahead`. */

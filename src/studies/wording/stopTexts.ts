@@ -3,7 +3,7 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { LimitBorder } from "../limits/limitBorders.ts";
 import { amountWords } from "./lengths.ts";
 import { limitMet, limitThing } from "./limitSentences.ts";
-import { lockText, travelText } from "./poseWords.ts";
+import { lockText, travelText, wheelAngleText } from "./poseWords.ts";
 import { safeLength, safePercent, steerDecimals } from "./safeSide.ts";
 import type { LowStop, SteerStop, StopFacts } from "./stopFacts.ts";
 
@@ -12,10 +12,10 @@ export function farText({ angle, percent }: SteerStop): string {
   return angle === null ? `${percent}% of lock` : formatAngle(angle, steerDecimals(angle));
 }
 
-/** Beside the map: `to 39% of lock (11° left wheel), then fender lip, left side`. */
+/** Beside the map: `to 39% of lock (left wheel 11°), then fender lip, left side`. */
 export function steerPanelText(stop: SteerStop): string {
   const { name, side, percent, angle } = stop;
-  const wheel = angle === null ? "" : ` (${farText(stop)} ${side} wheel)`;
+  const wheel = angle === null || side === null ? "" : ` (${wheelAngleText(side, farText(stop))})`;
   switch (stop.stop) {
     case "end":
       return "to full lock";
@@ -33,6 +33,27 @@ export function steerPanelText(stop: SteerStop): string {
         ? `nowhere: ${name} touches, ${side} side`
         : `to ${percent}% of lock${wheel}, then ${name}, ${side} side`;
   }
+}
+
+/**
+ * How far it steers, and where before that the allowance is no longer kept: `to full lock; keeps 1/4 in to 24% of lock (fender
+ * lip, left side)`. @param kept ends where the allowance, mm, is no longer kept
+ */
+export function steerWayText(
+  kept: SteerStop,
+  end: SteerStop,
+  allowance: number,
+  format: LengthFormat,
+): string {
+  const told = steerPanelText(end);
+  const isTouch = end.stop === "touch";
+  if (end.isNowhere || end.isAlways || kept.stop !== "touch" || (isTouch && kept.percent === end.percent))
+    return told;
+  const part = isTouch && kept.name === end.name ? "" : ` (${kept.name}, ${kept.side} side)`;
+  if (kept.isAlways || kept.isNowhere)
+    return `${told}; never keeps ${formatLength(safeLength(allowance, "up", format), format)}${part}`;
+  const least = amountWords(safeLength(allowance, "down", format), format);
+  return `${told}; keeps ${least} to ${kept.percent}% of lock${part}`;
 }
 
 /** Beside the map: `to 3 1/8 in bump, then fender lip, left side`. */

@@ -60,7 +60,7 @@ function whenWords(
   return [
     heightWords(told.travel, model, format),
     twin && !isStraight(told.steer)
-      ? `the ${told.side} one ${steered}, the ${twin.side} one to the ${wayOf(twin.steer)}`
+      ? `the ${told.side} one ${steered}, the ${twin.side} one as far to the ${wayOf(twin.steer)}`
       : steered,
   ].join(", ");
 }

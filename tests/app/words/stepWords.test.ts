@@ -47,7 +47,11 @@ it.each<[string, readonly (string | number)[], unknown]>([
   ["Pin lead set to 1/4", ["knuckle", "pinLead"], "1/4"],
   ["Pin angle left out", ["knuckle", "pinAngle"], undefined],
   ["Knuckle: 2 values", ["knuckle"], { hubFace: 5, pinAngle: 9 }],
-  ["Tire given by tire diameter and section width", ["tire"], { diameter: 28, sectionWidth: 9, loadedRadius: 13 }],
+  [
+    "Tire given by tire diameter and section width",
+    ["tire"],
+    { diameter: 28, sectionWidth: 9, loadedRadius: 13 },
+  ],
   ["driving given by height, floor to frame", ["stances", 0], { name: "driving", frameHeight: 7 }],
   ["Tire: 2 values", ["tire"], { size: "P215/70R15", loadedRadius: 12 }],
   ["Lower ball joint z 9 → 9.5", ["truck", "lowerArm", "ballJoint", 2], 9.5],

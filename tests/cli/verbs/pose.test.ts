@@ -197,6 +197,15 @@ describe("pose for a person", () => {
     }
   });
 
+  it("says at a full lock that it is worse on the way there, and short of it nothing of that", () => {
+    const at = (steer: string) =>
+      captured(["pose", "shared/half-ton-limits.json", "--travel", "3 1/4", "--steer", steer]).out;
+    expect(at("-1")).toMatch(
+      /^On the way there it is worse: at 80% of right lock the left tire rubs the fender lip by /m,
+    );
+    expect(at("-0.8")).not.toContain("On the way there");
+  });
+
   it("says when the height is outside the setup's own travel", () => {
     expect(captured(["pose", bare, "--travel", "4"]).out).toContain("outside the setup's own travel");
     expect(captured(["pose", bare, "--travel", "3 1/2"]).out).not.toContain("outside the setup's own travel");

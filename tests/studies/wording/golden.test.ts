@@ -7,6 +7,7 @@ import { floorReport } from "../../../src/studies/floor/floorReport.ts";
 import { geometryReport } from "../../../src/studies/geometry/geometryReport.ts";
 import { heightStop } from "../../../src/studies/limits/heightWay.ts";
 import { limitMargins, limitsOf } from "../../../src/studies/limits/limitsOf.ts";
+import { nearerBefore } from "../../../src/studies/map/beforeLock.ts";
 import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
 import { mapReportOf } from "../../../src/studies/map/mapReport.ts";
 import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
@@ -26,6 +27,7 @@ import {
   cutShortSentence,
   needCount,
 } from "../../../src/studies/wording/answerWords.ts";
+import { nearerBeforeSentence } from "../../../src/studies/wording/beforeLockWords.ts";
 import {
   AIR_CAUTIONS,
   CAUTIONS,
@@ -67,8 +69,9 @@ import { aboveTitle, frontTitle, gapNote, pictureWords } from "../../../src/stud
 import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
 import { rollSentences } from "../../../src/studies/wording/rollWords.ts";
 import { sheetRows } from "../../../src/studies/wording/sheetRows.ts";
+import { standsText } from "../../../src/studies/wording/standsWords.ts";
 import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
-import { lowWayText, steerPanelText } from "../../../src/studies/wording/stopTexts.ts";
+import { lowWayText, steerWayText } from "../../../src/studies/wording/stopTexts.ts";
 import { sweepSentence } from "../../../src/studies/wording/sweepSentence.ts";
 import { unusualDoubts } from "../../../src/studies/wording/unusualReport.ts";
 import { toldEntry } from "../../../src/studies/wording/verdictFacts.ts";
@@ -193,15 +196,26 @@ function told(title: string, model: Model, looks: number | null): string {
   head("Beside the map");
   for (const one of steering)
     if (one.ok)
-      say(
-        `left ${steerPanelText(steerStop(one.leftTurn.touch.either, one.travel, model))}`,
-        `right ${steerPanelText(steerStop(one.rightTurn.touch.either, one.travel, model))}`,
-      );
+      for (const [way, turn] of [
+        ["left", one.leftTurn],
+        ["right", one.rightTurn],
+      ] as const) {
+        const [kept, end] = [turn.allowance, turn.touch].map(({ either }) =>
+          steerStop(either, one.travel, model),
+        );
+        say(`${way} ${steerWayText(kept!, end!, allowance, format)}`);
+      }
   for (const way of lowestTravels(model, [0, 1], budget))
     if (way.ok) {
       const [kept, end] = [way.allowance, way.touch].map((one) => lowStop(one, way.steer, model, format));
       say(`down ${lowWayText(kept!, end!, allowance, format)}`);
+      say(`there ${standsText(way.touch.either.at, way.steer, model, format)}`);
     }
+  for (const travel of travels) {
+    const nearer = nearerBefore(model, travel, 1);
+    const told = nearer && nearerBeforeSentence(nearer, travel, model, format);
+    if (told) say(`at full left lock: ${told}`);
+  }
   say(mapSentence(mapReportOf(model, { rows: 5, cols: 5, budget: counted(looks) }), model));
 
   head("Counter");

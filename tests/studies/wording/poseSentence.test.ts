@@ -37,7 +37,7 @@ describe("the sentence for a pose", () => {
   it("says what touches what, how deep, where, at which height and steering angle", () => {
     const angle = ((Math.abs(low.right.steerAngle) * 180) / Math.PI).toFixed(0);
     expect(poseSentence([gapAt(low, "right", (-3 / 8) * IN)], low, truck.model, truck.setup)).toBe(
-      `At the “aired out” stance, steered ${angle}° to the right: the right tire rubs the lip by 3/8 in, 2 in behind the axle line, 20 in above the floor.`,
+      `At the “aired out” stance, steered to 50% of right lock (right wheel ${angle}°): the right tire rubs the lip by 3/8 in, 2 in behind the axle line, 20 in above the floor.`,
     );
   });
 

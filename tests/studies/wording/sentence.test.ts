@@ -67,11 +67,11 @@ describe("the sentence of a check", () => {
   it("names tire, part, depth, height and the wheel's own angle when something rubs", () => {
     const angle = degreesAt("left", 1, -0.9);
     expect(verdictSentence(report("rubs", entry({})), model, INCHES)).toBe(
-      `The left tire rubs the fender lip by 3/16 in at 1 in of bump, steered ${angle}° to the right.`,
+      `The left tire rubs the fender lip by 3/16 in at 1 in of bump, steered to 90% of right lock (left wheel ${angle}°).`,
     );
     const right = entry({ side: "right", steer: 1, travel: inch(-1.25) });
     expect(verdictSentence(report("rubs", right), model, INCHES)).toBe(
-      `The right tire rubs the fender lip by 3/16 in at 1 1/4 in of droop, steered ${degreesAt("right", -1.25, 1)}° to the left.`,
+      `The right tire rubs the fender lip by 3/16 in at 1 1/4 in of droop, steered to full left lock (right wheel ${degreesAt("right", -1.25, 1)}°).`,
     );
   });
 
@@ -79,7 +79,7 @@ describe("the sentence of a check", () => {
     const left = entry({});
     const angle = degreesAt("left", 1, -0.9);
     expect(verdictSentence(report("rubs", left, mirrored(left)), model, INCHES)).toBe(
-      `The tire rubs the fender lip on both sides by 3/16 in at 1 in of bump, the left one steered ${angle}° to the right, the right one to the left.`,
+      `The tire rubs the fender lip on both sides by 3/16 in at 1 in of bump, the left one steered to 90% of right lock (left wheel ${angle}°), the right one as far to the left.`,
     );
     const straight = entry({ steer: 0 });
     expect(verdictSentence(report("rubs", straight, mirrored(straight)), model, INCHES)).toBe(
@@ -117,7 +117,7 @@ describe("the sentence of a check", () => {
       verdictSentence(report("close", entry({ verdict: "close", gap })), model, INCHES);
     const angle = degreesAt("left", 1, -0.9);
     expect(near(inch(1 / 8))).toBe(
-      `The fender lip comes within 1/8 in of the left tire at 1 in of bump, steered ${angle}° to the right; you asked for 1/4 in.`,
+      `The fender lip comes within 1/8 in of the left tire at 1 in of bump, steered to 90% of right lock (left wheel ${angle}°); you asked for 1/4 in.`,
     );
     expect(near(inch(0.249))).toContain("within just under 1/4 in of");
     expect(near(inch(0.25) + 0.005)).toContain("within hardly more than 1/4 in of");
@@ -163,7 +163,7 @@ describe("the sentence of a check", () => {
     const sentence = verdictSentence(real, model, INCHES);
     const [, over, under] = /by (\d+)\/(\d+) in at/.exec(sentence) ?? [];
     expect(Math.abs(inch(Number(over) / Number(under)) + least)).toBeLessThanOrEqual(inch(1 / 32) + 0.01);
-    const [, degrees] = /left one steered (\d+)° to the/.exec(sentence) ?? [];
+    const [, degrees] = /left one steered to \d+% of \w+ lock \(left wheel (\d+)°\)/.exec(sentence) ?? [];
     expect(Math.abs(Number(degrees) - Math.abs((pose.left.steerAngle * 180) / Math.PI))).toBeLessThanOrEqual(
       0.51,
     );
@@ -197,7 +197,9 @@ describe("the words of a pose", () => {
     const barely = solvePose(model.frontEnd, 0, 0.001);
     if (!barely.ok) throw new Error("out of reach");
     expect(barely.left.steerAngle).toBeLessThan(0); // its toe-in still outweighs the steering
-    expect(steerWords(0.001, barely, "left")).toMatch(/^steered 0\.\d° to the left$/);
+    expect(steerWords(0.001, barely, "left")).toMatch(
+      /^steered to less than 1% of left lock \(left wheel 0\.\d°\)$/,
+    );
     expect(steerWords(0.0001, barely, "left")).toBe("with the wheels straight ahead");
     expect(steerWords(-0.5, null, "left")).toBe("at 50% of right lock");
   });
@@ -243,7 +245,7 @@ describe("the sentence of one pose", () => {
     const gaps = gapsAt(model, pose);
     const angle = Math.round((Math.abs(pose.left.steerAngle) * 180) / Math.PI);
     expect(poseSentence(gaps, pose, model, INCHES)).toBe(
-      `At 3 1/2 in of bump, steered ${angle}° to the right: the left tire rubs the fender lip by 3/16 in, 1 3/4 in behind the axle line, 26 3/16 in above the floor. 1 more place is too near.`,
+      `At 3 1/2 in of bump, steered to 90% of right lock (left wheel ${angle}°): the left tire rubs the fender lip by 3/16 in, 1 3/4 in behind the axle line, 26 3/16 in above the floor. 1 more place is too near.`,
     );
     const close = gaps.map((e) => ({ ...e, gap: inch(e.side === "left" ? 1 / 8 : 2) }));
     expect(poseSentence(close, pose, model, INCHES)).toMatch(

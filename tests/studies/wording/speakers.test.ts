@@ -9,6 +9,7 @@ import {
   steerClauseOf,
   steerPanelText,
   steerSheetText,
+  steerWayText,
   stopCell,
   stopWords,
 } from "../../../src/studies/wording/stopTexts.ts";
@@ -71,6 +72,32 @@ describe.each(Object.entries(STOPS))("%s", (kind, stopped) => {
     const facts = stopFacts(stopped, stopped.at <= 0, null, model);
     const text = lowPanelText({ ...facts, travel: stopped.at * 50.8, from: 0 }, INCHES);
     expect(text).toMatch(stopped.stop === "end" ? /full bump/ : SIGNS[stopped.stop]);
+  });
+});
+
+describe("a way of steering at whose end less than the allowance is left", () => {
+  const kept = { ...touch, at: 0.25 };
+  it.each([
+    [
+      kept,
+      { ...touch, at: 0.5 },
+      /^to 50% of lock \(left wheel \d+°\), then fender lip, left side; keeps 1\/4 in to 25% of lock$/,
+    ],
+    [kept, { stop: "end", at: 1 }, /^to full lock; keeps 1\/4 in to 25% of lock \(fender lip, left side\)$/],
+    [
+      { ...kept, at: 0 },
+      { stop: "end", at: 1 },
+      /^to full lock; never keeps 1\/4 in \(fender lip, left side\)$/,
+    ],
+    [
+      { ...touch, at: 0.5 },
+      { ...touch, at: 0.5 },
+      /^to 50% of lock \(left wheel \d+°\), then fender lip, left side$/,
+    ],
+    [{ stop: "end", at: 1 }, { stop: "end", at: 1 }, /^to full lock$/],
+  ] as const)("%o before %o", (first, end, text) => {
+    const [low, high] = [steerStop(first, 0, model), steerStop(end, 0, model)];
+    expect(steerWayText(low, high, 6.35, INCHES)).toMatch(text);
   });
 });
 

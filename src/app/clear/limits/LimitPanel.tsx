@@ -4,6 +4,8 @@ import { type LimitPose, limitMargins } from "../../../studies/limits/limitsOf.t
 import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
 import { limitRows, limitsState } from "../../../studies/wording/limitRows.ts";
 import { bindsText, limitsStateSentence } from "../../../studies/wording/limitTexts.ts";
+import { heightText, lockText } from "../../../studies/wording/poseWords.ts";
+import { standsText } from "../../../studies/wording/standsWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
@@ -67,6 +69,8 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
   const failure = limits?.failure ?? null;
   const isFirst = report === null && failure === null;
   const shown = useDeferredValue(pose);
+  const travel = useDeferredValue(useWorkbench((s) => s.travel));
+  const steer = useDeferredValue(useWorkbench((s) => s.steer));
   const held = useHeldHeight<HTMLElement>(isFirst);
   const rows = useMemo(() => limitRows(shown, report?.overall ?? null), [shown, report]);
   const [isWhole, setWhole] = useState(false);
@@ -81,6 +85,10 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
           : report && limitsStateSentence(limitsState(report))}
       </p>
       {limits && <CutShort study="limits" of={[limits]} />}
+      <p className="limit-pose">
+        Now {keepTogether(`${heightText(travel, truck.setup, format)}, ${lockText(steer)}: `)}
+        {keepTogether(standsText(travel, steer, truck.model, format))}.
+      </p>
       <div className="limit-head" aria-hidden="true">
         <span className="label">limit, the least in hand first</span>
         <span className="label">least</span>
@@ -101,7 +109,7 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
           {isWhole ? "Only the least" : `All ${rows.length} limits`}
         </button>
       )}
-      {report && <LimitStances stances={report.stances} format={format} />}
+      {report && <LimitStances stances={report.stances} model={truck.model} format={format} />}
     </section>
   );
 }

@@ -1,17 +1,20 @@
 import type { LimitStance } from "../../../studies/limits/limitsOf.ts";
+import type { Model } from "../../../studies/model/model.ts";
 import { bindsText, firstMetText } from "../../../studies/wording/limitTexts.ts";
 import { lockText } from "../../../studies/wording/poseWords.ts";
+import { standsText } from "../../../studies/wording/standsWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 
 export type LimitStancesProps = {
   stances: readonly LimitStance[];
+  model: Model;
   format: LengthFormat;
 };
 
 /** What binds first at each stance, straight ahead and at each lock, and what is met first from there. */
-export function LimitStances({ stances, format }: LimitStancesProps) {
+export function LimitStances({ stances, model, format }: LimitStancesProps) {
   const setPose = useWorkbench((s) => s.setPose);
   return (
     <>
@@ -20,6 +23,7 @@ export function LimitStances({ stances, format }: LimitStancesProps) {
         {stances.map(({ name, travel, poses, first }) => (
           <li key={name}>
             <strong>{name}</strong>
+            <p className="fold-fine">{keepTogether(standsText(travel, 0, model, format))}</p>
             <ul>
               {poses.map((pose) => (
                 <li key={pose.steer}>

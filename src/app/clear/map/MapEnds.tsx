@@ -1,14 +1,14 @@
 import { useState } from "react";
-import type { TurnLimits } from "../../../studies/map/steerLimits.ts";
 import { endsTravels } from "../../../studies/map/wayEnds.ts";
+import { lowestText } from "../../../studies/wording/beforeLockWords.ts";
 import { nameOfHeight } from "../../../studies/wording/poseWords.ts";
-import { steerStop } from "../../../studies/wording/stopFacts.ts";
-import { steerPanelText } from "../../../studies/wording/stopTexts.ts";
+import { standsText } from "../../../studies/wording/standsWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { GoTo, lowestText, UNREACHED } from "./MapLimits.tsx";
+import { GoTo, Stands, Turn, UNREACHED, WorseBefore } from "./Ways.tsx";
 
 /** How far it steers at each stance and at both ends of travel, how low it goes at each full lock; each can be gone to. */
 export function MapEnds({ truck }: { truck: Truck }) {
@@ -21,52 +21,74 @@ export function MapEnds({ truck }: { truck: Truck }) {
   );
 }
 
+const TURNS = [
+  ["left", "leftTurn"],
+  ["right", "rightTurn"],
+] as const;
+
 function Ends({ truck }: { truck: Truck }) {
   const ends = useAnswer("wayEnds", truck);
+  const locks = useAnswer("beforeLocks", truck);
   const format = useFormat();
   const { model } = truck;
   const answer = ends?.answer ?? null;
   if (ends?.failure) return <p role="alert">These could not be worked out: {ends.failure}</p>;
-  const turn = (travel: number, { touch: { either } }: TurnLimits) => (
-    <GoTo travel={travel} steer={either.at}>
-      {steerPanelText(steerStop(either, travel, model))}
-    </GoTo>
-  );
   return (
     <>
-      <dl className="map-limits" aria-busy={answer === null}>
-        {endsTravels(truck.setup).map((travel, i) => {
-          const way = answer?.steering[i];
-          return (
-            <div key={travel} className="map-end">
-              <dt>{nameOfHeight(travel, model, format)}: steers left</dt>
-              <dd>{way === undefined ? "…" : way.ok ? turn(travel, way.leftTurn) : UNREACHED}</dd>
-              <dt>right</dt>
-              <dd>{way === undefined ? "…" : way.ok ? turn(travel, way.rightTurn) : UNREACHED}</dd>
-            </div>
-          );
-        })}
+      <ul className="map-end-list" aria-busy={answer === null}>
         {(["left", "right"] as const).map((lock, i) => {
           const way = answer?.lowering[i];
           return (
-            <div key={lock} className="map-end">
-              <dt>full {lock} lock: goes down</dt>
-              <dd>
-                {way === undefined ? (
-                  "…"
-                ) : way.ok ? (
-                  <GoTo travel={way.touch.either.at} steer={way.steer}>
-                    {lowestText(way, model, format)}
-                  </GoTo>
-                ) : (
-                  UNREACHED
-                )}
-              </dd>
-            </div>
+            <li key={lock} className="map-end">
+              <h3>Full {lock} lock</h3>
+              <dl>
+                <dt>goes down</dt>
+                <dd>
+                  {way === undefined ? (
+                    "…"
+                  ) : way.ok ? (
+                    <>
+                      <GoTo travel={way.touch.either.at} steer={way.steer}>
+                        {keepTogether(lowestText(way, model, format))}
+                      </GoTo>
+                      <Stands travel={way.touch.either.at} steer={way.steer} model={model} format={format} />
+                      <WorseBefore before={locks?.answer?.[i] ?? null} model={model} format={format} />
+                    </>
+                  ) : (
+                    UNREACHED
+                  )}
+                </dd>
+              </dl>
+            </li>
           );
         })}
-      </dl>
-      {ends && <CutShort study="ways" of={[ends]} />}
+        {endsTravels(truck.setup).map((travel, i) => {
+          const way = answer?.steering[i];
+          return (
+            <li key={travel} className="map-end">
+              <h3>{nameOfHeight(travel, model, format)}</h3>
+              <p className="map-stands">{keepTogether(standsText(travel, 0, model, format))}</p>
+              <dl>
+                {TURNS.map(([word, turn]) => (
+                  <div key={word}>
+                    <dt>steers {word}</dt>
+                    <dd>
+                      {way === undefined ? (
+                        "…"
+                      ) : way.ok ? (
+                        <Turn travel={travel} turn={way[turn]} model={model} format={format} />
+                      ) : (
+                        UNREACHED
+                      )}
+                    </dd>
+                  </div>
+                ))}
+              </dl>
+            </li>
+          );
+        })}
+      </ul>
+      {ends && <CutShort study="ways" of={locks ? [ends, locks] : [ends]} />}
     </>
   );
 }

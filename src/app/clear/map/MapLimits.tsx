@@ -1,26 +1,21 @@
-import type { ReactNode } from "react";
-import type { LowestTravels } from "../../../studies/map/lowestTravels.ts";
-import type { Model } from "../../../studies/model/model.ts";
-import { lowStop, steerStop } from "../../../studies/wording/stopFacts.ts";
-import { lowWayText, steerPanelText } from "../../../studies/wording/stopTexts.ts";
-import type { LengthFormat } from "../../../units/formatLength.ts";
+import { lowestText } from "../../../studies/wording/beforeLockWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
+import { GoTo, Stands, Turn, UNREACHED, WorseBefore } from "./Ways.tsx";
 
 export type MapLimitsProps = {
   truck: Truck;
 };
-
-/** No pose to start from. */
-export const UNREACHED = "the linkage cannot go there";
 
 /** The two answers people ask of a map, at the pose shown: how far it steers at this height, how low at this steer. */
 export function MapLimits({ truck }: MapLimitsProps) {
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
   const limits = useAnswer("poseLimits", truck, { question: { travel, steer } });
+  const locks = useAnswer("beforeLocks", Math.abs(steer) === 1 ? truck : null);
   const format = useFormat();
   // What is shown may be of the pose before, until the new one's is worked out.
   const isCurrent = limits?.question?.travel === travel && limits.question.steer === steer;
@@ -28,52 +23,35 @@ export function MapLimits({ truck }: MapLimitsProps) {
   const { steering, lowering } = limits?.answer ?? {};
   const steers = (turn: "leftTurn" | "rightTurn") => {
     if (!steering?.ok) return UNREACHED;
-    const { either } = steering[turn].touch;
-    return (
-      <GoTo travel={steering.travel} steer={either.at}>
-        {steerPanelText(steerStop(either, steering.travel, model))}
-      </GoTo>
-    );
+    return <Turn travel={steering.travel} turn={steering[turn]} model={model} format={format} />;
   };
   const low = () => {
     if (!lowering?.ok) return UNREACHED;
+    const { at } = lowering.touch.either;
     return (
-      <GoTo travel={lowering.touch.either.at} steer={lowering.steer}>
-        {lowestText(lowering, model, format)}
-      </GoTo>
+      <>
+        <GoTo travel={at} steer={lowering.steer}>
+          {keepTogether(lowestText(lowering, model, format))}
+        </GoTo>
+        <Stands travel={at} steer={lowering.steer} model={model} format={format} />
+        {isCurrent && locks?.answer && (
+          <WorseBefore before={locks.answer[steer > 0 ? 0 : 1] ?? null} model={model} format={format} />
+        )}
+      </>
     );
   };
   return (
     <>
+      <h2 className="label map-from">From the pose shown</h2>
       <dl className="map-limits" aria-busy={!isCurrent}>
-        <dt>Here it steers left</dt>
+        <dt>steers left</dt>
         <dd>{steering ? steers("leftTurn") : "…"}</dd>
-        <dt>right</dt>
+        <dt>steers right</dt>
         <dd>{steering ? steers("rightTurn") : "…"}</dd>
         <dt>goes down</dt>
         <dd className="map-low">{lowering ? low() : "…"}</dd>
       </dl>
       {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
     </>
-  );
-}
-
-/** How low the truck goes at one steering angle: keeping the allowance, and before something touches. */
-export function lowestText(
-  { steer, touch, allowance }: LowestTravels,
-  model: Model,
-  format: LengthFormat,
-): string {
-  const [kept, end] = [allowance, touch].map((way) => lowStop(way, steer, model, format));
-  return lowWayText(kept!, end!, model.setup.allowance, format);
-}
-
-/** Where a way ends, in words; pressed, the truck goes there. */
-export function GoTo({ travel, steer, children }: { travel: number; steer: number; children: ReactNode }) {
-  const setPose = useWorkbench((s) => s.setPose);
-  return (
-    <button type="button" className="map-go" onClick={() => setPose(travel, steer)}>
-      {children}
-    </button>
   );
 }

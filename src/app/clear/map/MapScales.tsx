@@ -39,7 +39,7 @@ export const MapScales = memo(function MapScales({ setup, frame, format }: MapSc
             y={height - bottom + 14}
             textAnchor={steer === 1 ? "start" : steer === -1 ? "end" : "middle"}
           >
-            {steer === 0 ? "straight" : steer === 1 ? "left lock" : steer === -1 ? "right lock" : "½"}
+            {steer === 0 ? "straight" : steer === 1 ? "left lock" : steer === -1 ? "right lock" : "50%"}
           </text>
         </g>
       ))}

@@ -29,12 +29,18 @@ describe("a tire given in another way", () => {
     for (const units of ["in", "mm"] as const) {
       const before = truckOn({ size, loadedRadius: "13 in" }, units);
       for (const way of ["diameter", "profile"] as const) {
-        const given = tireGivenBy(way, { size, loadedRadius: "13 in" }, before.model.tire, before.setup.wheel, units);
+        const given = tireGivenBy(
+          way,
+          { size, loadedRadius: "13 in" },
+          before.model.tire,
+          before.setup.wheel,
+          units,
+        );
         expect(given).not.toHaveProperty("size");
         const after = truckOn(given, units);
         const [was, is] = [before.model.tire.profile, after.model.tire.profile];
         expect(is).toHaveLength(was.length);
-        was.forEach((value, i) => expect(Math.abs(is[i]! - value)).toBeLessThan(NO_CHANGE));
+        expect(Math.max(...was.map((value, i) => Math.abs(is[i]! - value)))).toBeLessThan(NO_CHANGE);
         const [a, b] = [checkClearance(before.model), checkClearance(after.model)];
         expect(b.verdict).toBe(a.verdict);
         expect(Math.abs(b.worst!.gap - a.worst!.gap)).toBeLessThan(2 * NO_CHANGE);

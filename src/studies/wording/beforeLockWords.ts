@@ -1,0 +1,53 @@
+import { solvePose } from "../../suspension/solvePose.ts";
+import type { LengthFormat } from "../../units/formatLength.ts";
+import type { BeforeLock, NearerBefore } from "../map/beforeLock.ts";
+import type { LowestTravels } from "../map/lowestTravels.ts";
+import type { Model } from "../model/model.ts";
+import { gapWord } from "./gapTexts.ts";
+import { amountWords } from "./lengths.ts";
+import { nearestSurface, partWords } from "./nearestSurface.ts";
+import { inputWords, lockText } from "./poseWords.ts";
+import { lowStop } from "./stopFacts.ts";
+import { lowWayText } from "./stopTexts.ts";
+
+/** How low the truck goes at one steering angle: keeping the allowance, and before something touches. */
+export function lowestText(
+  { steer, touch, allowance }: LowestTravels,
+  model: Model,
+  format: LengthFormat,
+): string {
+  const [kept, end] = [allowance, touch].map((way) => lowStop(way, steer, model, format));
+  return lowWayText(kept!, end!, model.setup.allowance, format);
+}
+
+/**
+ * That a truck does not come as low short of a full lock as it does there: `80% left lock keeps 1/4 in to 2 5/8 in bump;
+ * touches past 3 1/8 in bump: fender lip, right side`; "" where both read alike.
+ */
+export function higherBeforeText({ full, higher }: BeforeLock, model: Model, format: LengthFormat): string {
+  if (higher === null) return "";
+  const text = lowestText(higher, model, format);
+  return text === lowestText(full, model, format) ? "" : `${lockText(higher.steer)} ${text}`;
+}
+
+/**
+ * What a full lock does not show: that it comes nearer on the way there at the same height, in a plain sentence; "" where that
+ * is still as much as was asked for, or reads as at the lock.
+ */
+export function nearerBeforeSentence(
+  { steer, entry, atLock }: NearerBefore,
+  travel: number,
+  model: Model,
+  format: LengthFormat,
+): string {
+  const word = gapWord(entry.gap, model.setup.allowance);
+  const pose = solvePose(model.frontEnd, travel, steer);
+  const amount = amountWords(entry.gap, format);
+  if (word === "clear" || !pose.ok) return "";
+  if (word === gapWord(atLock, model.setup.allowance) && amount === amountWords(atLock, format)) return "";
+  const what = `the ${entry.side} ${nearestSurface(model, pose, entry.side, entry.part)}`;
+  const part = partWords(model, entry.side, entry.part);
+  const near =
+    word === "rubs" ? `${what} rubs the ${part} by ${amount}` : `${what} is ${amount} from the ${part}`;
+  return `On the way there it is worse: ${inputWords(steer)} ${near}.`;
+}

@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { beforeLocks, nearerBefore } from "../../../src/studies/map/beforeLock.ts";
+import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
+import { Budget } from "../../../src/studies/numeric/budget.ts";
+import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
+import { higherBeforeText, nearerBeforeSentence } from "../../../src/studies/wording/beforeLockWords.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { mmFromInches } from "../../../src/units/lengthUnits.ts";
+import { assembledModel, exampleSetup } from "../../reference/demoModel.ts";
+
+const INCHES = { units: "in" } as const;
+const model = assembledModel(exampleSetup("half-ton-limits.json"));
+
+describe("short of a full lock", () => {
+  it("the truck stays highest where, of all tenths of lock, the lip is met first, and both locks are told alike", () => {
+    const told = beforeLocks(model, Budget.endless());
+    for (const [i, lock] of [1, -1].entries()) {
+      const { full, higher } = told[i]!;
+      const lows = [0.5, 0.6, 0.7, 0.8, 0.9].map((part) => {
+        const [way] = lowestTravels(model, [lock * part]);
+        if (!way?.ok) throw new Error("out of reach");
+        return { steer: way.steer, at: way.touch.either.at };
+      });
+      const least = lows.reduce((a, b) => (b.at < a.at ? b : a));
+      expect(full.steer).toBe(lock);
+      expect(higher?.steer).toBeCloseTo(least.steer, 12);
+      expect(higher?.touch.either.at).toBe(least.at);
+      expect(least.at).toBeLessThan(full.touch.either.at);
+      expect(higherBeforeText(told[i]!, model, INCHES)).toMatch(
+        new RegExp(
+          `^80% ${lock > 0 ? "left" : "right"} lock keeps .*; touches past 3 1/8 in bump: fender lip, `,
+        ),
+      );
+    }
+  });
+
+  it("nothing is told where the lock itself is the worst", () => {
+    const touched = assembledModel(exampleSetup("flatbed-long-arms.json"));
+    expect(beforeLocks(touched, Budget.endless()).map((one) => one?.higher)).toEqual([null, null]);
+  });
+
+  it("the nearest at a height is the least of all gaps at that pose, nearer than at the lock, and told by the wheel it is on", () => {
+    const travel = mmFromInches(3.25);
+    const nearer = nearerBefore(model, travel, 1)!;
+    const least = (steer: number) => {
+      const pose = solvePose(model.frontEnd, travel, steer);
+      if (!pose.ok) throw new Error("out of reach");
+      return Math.min(...gapsAt(model, pose).map(({ gap }) => gap));
+    };
+    expect(nearer.entry.gap).toBe(least(nearer.steer));
+    expect(nearer.atLock).toBe(least(1));
+    expect(nearer.entry.gap).toBe(Math.min(...[0.5, 0.6, 0.7, 0.8, 0.9].map(least)));
+    expect(nearer.entry.gap).toBeLessThan(nearer.atLock);
+    expect(nearerBeforeSentence(nearer, travel, model, INCHES)).toMatch(
+      /^On the way there it is worse: at 80% of left lock the (left|right) tire rubs the fender lip by /,
+    );
+    const far = { ...nearer, entry: { ...nearer.entry, gap: mmFromInches(2) } };
+    expect(nearerBeforeSentence(far, travel, model, INCHES)).toBe("");
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { standsText } from "../../../src/studies/wording/standsWords.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { mmFromInches } from "../../../src/units/lengthUnits.ts";
+import { assembledModel, exampleSetup } from "../../reference/demoModel.ts";
+
+const INCHES = { units: "in" } as const;
+const model = assembledModel(exampleSetup("half-ton-limits.json"));
+
+describe("how a truck stands at a pose", () => {
+  it("is told against driving and by lip, frame and lowest point, each no higher than it is over where the tires stand", () => {
+    const [travel, steer] = [mmFromInches(3), 0];
+    const pose = solvePose(model.frontEnd, travel, steer);
+    if (!pose.ok) throw new Error("out of reach");
+    const { floor } = model.setup;
+    // The rear follows and it is straight ahead: the floor is level.
+    const ground = pose.left.contactPatch[2];
+    const text = standsText(travel, steer, model, INCHES);
+    const [, lip, frame, name, low] =
+      /^wheel 3 in over driving; off the floor: fender lip (.*) in, frame (.*) in, (.*) \(lowest\) ([\d /]+) in$/.exec(
+        text,
+      ) ?? [];
+    const near = (told: string | undefined, z: number) => {
+      const [whole, over = "0/1"] = (told ?? "").split(" ");
+      const [a, b] = over.split("/").map(Number);
+      const mm = mmFromInches(Number(whole) + a! / b!);
+      expect(mm).toBeLessThanOrEqual(z - ground + 1e-6);
+      expect(mm).toBeGreaterThan(z - ground - mmFromInches(1 / 16));
+    };
+    near(lip, floor!.lip![2]);
+    near(frame, floor!.frame![2]);
+    const points = floor!.points
+      .map((point) => ({ name: point.name, z: point.at[2] }))
+      .sort((a, b) => a.z - b.z);
+    expect(name).toBe(points[0]!.name);
+    near(low, points[0]!.z);
+  });
+
+  it("says by how much a point is in the floor, and no more than the height where nothing is measured to the floor", () => {
+    const floor = {
+      ...model.setup.floor!,
+      points: [{ name: "exhaust", at: [0, 300, 10] as const, side: "both" as const }],
+    };
+    expect(standsText(mmFromInches(3), 0, { ...model, setup: { ...model.setup, floor } }, INCHES)).toMatch(
+      /, exhaust \(lowest\) in the floor by [\d /]+ in$/,
+    );
+    const bare = { ...model, setup: { ...model.setup, floor: null } };
+    expect(standsText(mmFromInches(-1), 0, bare, INCHES)).toBe("wheel 1 in under driving");
+  });
+});
