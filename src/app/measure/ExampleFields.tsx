@@ -2,6 +2,7 @@ import "./exampleFields.css";
 import { useState } from "react";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
+import { BUILD_NUMBERS } from "../../studies/wording/answerWords.ts";
 import { fieldName } from "../../studies/wording/fieldName.ts";
 import { shownDocument } from "../state/selectors.ts";
 import type { Truck } from "../state/truck.ts";
@@ -48,6 +49,7 @@ function Block({ block, fields }: { block: KeyPath; fields: readonly KeyPath[] }
           {title}: all of it is right, I measured it
         </button>
       </header>
+      {block[0] === "build" && <p className="example-note">{BUILD_NUMBERS}</p>}
       <ul>
         {fields.map((path) => (
           <li key={keyText(path)}>

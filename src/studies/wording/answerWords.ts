@@ -133,7 +133,7 @@ export function exampleDoubts(setup: Setup): readonly Doubt[] {
   if (fromExample.of === ASSUMED_LAYOUT) return [{ kind: "assumed", path: first, text: assumedText(setup) }];
   const text = fromExample.isAsItCame
     ? `This is the example “${fromExample.of}”, an invented truck: the answer is about that truck alone.`
-    : `${countWords(fromExample.fields.length)} still the example's (“${fromExample.of}”), not measured on this truck.`;
+    : `${countWords(fromExample.fields.length)} still the example's (“${fromExample.of}”), not measured on this truck.${builtOfText(fromExample.fields)}`;
   return [{ kind: "fromExample", path: first, text }];
 }
 
@@ -145,8 +145,20 @@ function assumedText(setup: Setup): string {
   const out = setup.readingsLeftOut.length;
   const left =
     out === 0 ? "" : ` ${out === 1 ? "1 impossible reading is" : `${out} impossible readings are`} left out.`;
-  return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.${travelText(setup)}${left}`;
+  return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.${travelText(setup)}${builtOfText(setup.fromExample?.fields ?? [])}${left}`;
 }
+
+/** Why the count grows by many once a knuckle is begun with usual sizes. */
+function builtOfText(fields: readonly KeyPath[]): string {
+  const count = fields.filter(([block]) => block === "build").length;
+  if (count === 0) return "";
+  const numbers = count === 1 ? "1 of them is a size" : `${count} of them are sizes`;
+  return ` ${numbers} of what the knuckle is built of, as a usual knuckle brings them: no gap moves with ${count === 1 ? "it" : "them"}.`;
+}
+
+/** Over the numbers of a knuckle's build, in a list of all that is an example's. */
+export const BUILD_NUMBERS =
+  "Sizes of pin, posts, plates, welds and studs that a usual knuckle brings. No gap moves with them, but drawings, weight and loads do.";
 
 /** How far the wheel travels decides most, and no short list reads it: while it is assumed it is named. */
 function travelText(setup: Setup): string {

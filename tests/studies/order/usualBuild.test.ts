@@ -150,6 +150,13 @@ describe("a usual knuckle", () => {
     expect(fields.length).toBeGreaterThan(40);
     expect(fields.every(([block]) => block === "build")).toBe(true);
     expect(exampleDoubts(setup)).toEqual([]);
+    // Beside numbers that do move a gap, the count says why it grew.
+    const more = { ...setup.fromExample!, fields: [["knuckle", "span"], ...fields], isAsItCame: false };
+    expect(exampleDoubts({ ...setup, fromExample: more })[0]?.text).toMatch(
+      new RegExp(
+        `^${fields.length + 1} numbers are still .* ${fields.length} of them are sizes of what the knuckle is built of.*no gap moves with them\\.$`,
+      ),
+    );
     expect(usualBuildSentence(setup)).toMatch(
       new RegExp(`^⋯ ${fields.length} numbers .*from the example.*licensed engineer`),
     );
