@@ -8,9 +8,9 @@ import { type GeometryReport, geometryReport } from "../../studies/geometry/geom
 import { type AsBuiltReport, asBuiltReport } from "../../studies/jig/asBuiltReport.ts";
 import { type HeightStop, heightStop } from "../../studies/limits/heightWay.ts";
 import { type LimitsReport, limitsOf } from "../../studies/limits/limitsOf.ts";
+import { type BeforeLock, beforeLocks } from "../../studies/map/beforeLock.ts";
 import { lowestTravels } from "../../studies/map/lowestTravels.ts";
 import { type NoLimits, type SteerLimits, steerLimits } from "../../studies/map/steerLimits.ts";
-import { type BeforeLock, beforeLocks } from "../../studies/map/beforeLock.ts";
 import { type WayEnds, wayEnds } from "../../studies/map/wayEnds.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { Budget } from "../../studies/numeric/budget.ts";
