@@ -35,6 +35,39 @@ function demo() {
   return read.value;
 }
 
+describe("names of many curves", () => {
+  const heights = [0, 2, 4, 6, 8, 10, 90];
+  const series = heights.map((height, i) => ({
+    name: `variant ${i}`,
+    line: "solid" as const,
+    isMain: i === 0,
+    points: [0, 1].map((x) => ({ x, y: height })),
+  }));
+  const x = scaleLinear([0, 1], [ROOM.left, ROOM.right]);
+  const y = scaleLinear([-10, 100], [ROOM.bottom, ROOM.top]);
+
+  it("are left out where another curve is under them or nearer, and stand beside a curve that runs apart", () => {
+    const named = labelSpots(series, x, y, ROOM);
+    expect(named.map(({ name }) => name)).toContain("variant 6");
+    expect(named.length).toBeLessThan(series.length);
+    for (const spot of named) {
+      const middle = spot.y - 3;
+      const [nearest] = [...heights.keys()].sort(
+        (a, b) => Math.abs(y(heights[a]!) - middle) - Math.abs(y(heights[b]!) - middle),
+      );
+      expect(spot.name).toBe(`variant ${nearest}`);
+    }
+  });
+
+  it("keep off what has a name there already", () => {
+    const two = [series[0]!, series[6]!];
+    const [, free] = labelSpots(two, x, y, ROOM);
+    const box = { left: free!.x - 40, right: free!.x + 40, top: free!.y - 9, bottom: free!.y + 3 };
+    const [, moved] = labelSpots(two, x, y, ROOM, [box]);
+    expect(Math.hypot(moved!.x - free!.x, moved!.y - free!.y)).toBeGreaterThan(10);
+  });
+});
+
 describe("names of curves", () => {
   const truck = demo();
   const { droop, bump } = truck.setup.travel;

@@ -64,15 +64,14 @@ export function LayOver({ laid: { truck, others } }: { laid: Laid }) {
 export function SteeringScale() {
   const scale = usePlotChoice((s) => s.scale);
   return (
-    <label className="plot-scale">
-      Steering in{" "}
-      <select
-        value={scale}
-        onChange={(event) => choosePlots({ scale: event.target.value === "lock" ? "lock" : "angle" })}
-      >
-        <option value="angle">wheel angle</option>
-        <option value="lock">% of lock</option>
-      </select>
-    </label>
+    <select
+      className="plot-scale"
+      aria-label="Steering in"
+      value={scale}
+      onChange={(event) => choosePlots({ scale: event.target.value === "lock" ? "lock" : "angle" })}
+    >
+      <option value="angle">Steering in °</option>
+      <option value="lock">Steering in % of lock</option>
+    </select>
   );
 }

@@ -4,7 +4,7 @@ import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { unitText } from "../../parts/plotNumbers.ts";
 import { scaleTicks, ticksAcross } from "../../parts/scaleTicks.ts";
 import { CurveMark, lookClass } from "./CurveMark.tsx";
-import { labelSpots } from "./labelSpots.ts";
+import { labelSpots, nameBox } from "./labelSpots.ts";
 import { curvePath, type PlotFrame, scaleName } from "./plotFrame.ts";
 import type { Span } from "./plotRange.ts";
 
@@ -28,6 +28,13 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
   const { width, height, left, right, top, bottom } = box;
   const clip = useId();
   const room = { left, right: width - right, top, bottom: height - bottom };
+  const levels = (spec.levels ?? []).flatMap(({ at, name }) => {
+    if (at < up.low || at > up.high) return [];
+    // Under its line where the name of another stands right above it.
+    const isUnder = spec.levels?.some((other) => isJustAbove(y(other.at), y(at)));
+    return [{ name, line: y(at), left: left + 3, base: y(at) + (isUnder ? 12 : -4) }];
+  });
+  const taken = levels.map(({ name, left: from, base }) => nameBox(name, from, base));
   return (
     <>
       <clipPath id={clip}>
@@ -69,21 +76,9 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
       <text className="plot-name" x={width - right} y={height - 5} textAnchor="end">
         {scaleName(spec.x, unitText(spec.x.measure, format), width - right - 4)}
       </text>
-      {spec.levels?.map(({ at: level, name }) =>
-        level >= up.low && level <= up.high ? (
-          <g key={name}>
-            <line className="plot-level" x1={left} x2={width - right} y1={y(level)} y2={y(level)} />
-            <text
-              className="plot-level-name"
-              x={left + 3}
-              // Under its line where the name of another stands right above it.
-              y={y(level) + (spec.levels?.some(({ at }) => isJustAbove(y(at), y(level))) ? 12 : -4)}
-            >
-              {name}
-            </text>
-          </g>
-        ) : null,
-      )}
+      {levels.map(({ name, line }) => (
+        <line key={name} className="plot-level" x1={left} x2={width - right} y1={line} y2={line} />
+      ))}
       <g clipPath={`url(#${clip})`}>
         {spec.series.map((series, i) => (
           <g key={series.name}>
@@ -98,7 +93,12 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
           </g>
         ))}
       </g>
-      {labelSpots(spec.series, x, y, room).map((spot) => (
+      {levels.map(({ name, left: from, base }) => (
+        <text key={name} className="plot-level-name" x={from} y={base}>
+          {name}
+        </text>
+      ))}
+      {labelSpots(spec.series, x, y, room, taken).map((spot) => (
         <text
           key={spot.name}
           className={`plot-label ${lookClass(spot.of)}`}

@@ -1,5 +1,12 @@
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { curveText, type PlotSpec, readText, slopeText } from "../../parts/plotNumbers.ts";
+import {
+  curveText,
+  type PlotSpec,
+  plotOver,
+  readText,
+  type Series,
+  slopeText,
+} from "../../parts/plotNumbers.ts";
 import { CurveSample } from "./CurveMark.tsx";
 import { readAt, slopeAt } from "./curveSlope.ts";
 import type { Span } from "./plotRange.ts";
@@ -21,11 +28,11 @@ export function PlotValues({ id, spec, at, isPose, band, format }: PlotValuesPro
   return (
     <p id={id} className="plot-values">
       <span className="plot-where">
-        {isPose ? "now" : "at"} {readText(at, spec.x.measure, format)}:
+        {isPose ? "now" : "at"} {placeText(spec, at, format)}:
       </span>{" "}
       {spec.series.map((series, i) => {
         const value = readAt(series, at);
-        const slope = spec.slope === undefined ? null : slopeAt(spec, series, at);
+        const slope = spec.slope === undefined || isFlat(series) ? null : slopeAt(spec, series, at);
         return (
           <span key={series.name} className="plot-value">
             {spec.series.length > 1 && (
@@ -49,6 +56,21 @@ export function PlotValues({ id, spec, at, isPose, band, format }: PlotValuesPro
       })}
     </p>
   );
+}
+
+/** Of the steering input. Nearer to the middle nobody holds a wheel. */
+const STRAIGHT = 1e-3;
+
+/** The place along a plot; a wheel that stands straight ahead is told so, whatever toe it has there. */
+function placeText(spec: PlotSpec, at: number, format: LengthFormat): string {
+  const input = spec.x.toInput?.(at) ?? at;
+  if (plotOver(spec) === "steer" && Math.abs(input) < STRAIGHT) return "straight ahead";
+  return readText(at, spec.x.measure, format);
+}
+
+/** Whether a curve tells the same all along, as of what rides with the wheel: its slope is no news. */
+function isFlat({ points }: Series): boolean {
+  return points.length > 1 && points.every(({ y }) => y === points[0]!.y);
 }
 
 function BandWord({ value, band: { low, high } }: { value: number; band: Partial<Span> }) {

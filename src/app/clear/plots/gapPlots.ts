@@ -73,7 +73,7 @@ export const gapOverTravel = memoLast(
 function noteOf(others: readonly NamedTruck[]): string {
   return others.length === 0
     ? "nearest parts, the nearer side of each"
-    : "the nearest part of each truck that moves against it";
+    : "for each truck, its nearest part that moves against the wheel";
 }
 
 function laidOver(truck: Truck, others: readonly NamedTruck[], curves: (of: Truck) => readonly Series[]) {

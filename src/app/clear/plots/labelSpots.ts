@@ -10,11 +10,16 @@ export interface LabelSpot {
   readonly y: number;
 }
 
-interface Room {
+export interface Room {
   readonly left: number;
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
+}
+
+/** A name's box by where its base line begins. */
+export function nameBox(name: string, left: number, base: number): Room {
+  return { left, right: left + LETTER * name.length, top: base - ABOVE, bottom: base + BELOW };
 }
 
 /** Pixels of the drawing: an average letter's width, how far letters reach above and below their base line. */
@@ -27,19 +32,27 @@ const OFF = 3;
 /** Lines of names between a name and its curve, where curves run too close together for all to stand next to theirs. */
 const LINES_OFF = [0, 1, 2] as const;
 
+/**
+ * Curves past which a name is left out that has no room of its own: a cloud of names tells less than the list below the plot, which
+ * has them all with line, color and mark.
+ */
+const MANY = 5;
+
 /** Where along the plot a name may stand, the right end first, as the share of the way from the left. */
 const SHARES = [1, 0.86, 0.72, 0.58, 0.44, 0.3, 0.16, 0] as const;
 
 /**
  * Where the names of curves go: above or below their own curve, as near as there is room, where the fewest other curves and no other name are
- * under them, nearer to their own curve than to any other, as far to the right as that allows. A plot with one curve needs no name: its title says it.
- * @param x, @param y scales, to pixels; @param room of the plot, pixels
+ * under them, nearer to their own curve than to any other, as far to the right as that allows. A plot with one curve needs no name: its title says it. Of many
+ * curves only those are named whose name stands right beside its own curve, with no other under it.
+ * @param x, @param y scales, to pixels; @param room of the plot, pixels; @param taken by other names already
  */
 export function labelSpots(
   series: readonly Series[],
   x: ((value: number) => number) & { invert(pixels: number): number },
   y: (value: number) => number,
   room: Room,
+  taken: readonly Room[] = [],
 ): LabelSpot[] {
   if (series.length < 2) return [];
   const heightsUnder = (one: Series, box: Room): number[] =>
@@ -47,10 +60,10 @@ export function labelSpots(
       const value = valueAt(one, x.invert(box.left + share * (box.right - box.left)));
       return value === null ? [] : [y(value)];
     });
-  const placed: Room[] = [];
+  const placed: Room[] = [...taken];
   return series.flatMap((one, place) => {
     const width = LETTER * one.name.length;
-    let best: { readonly cost: number; readonly spot: LabelSpot; readonly box: Room } | null = null;
+    let best: Best | null = null;
     for (const [i, share] of SHARES.entries()) {
       const left = room.left + 2 + share * (room.right - room.left - width - 4);
       const span = { left, right: left + width, top: 0, bottom: 0 };
@@ -70,14 +83,24 @@ export function labelSpots(
         const isStray = ofOthers.some((heights) => distance(heights, box) < offOwn);
         const cost =
           100 * onNames + 50 * Number(isOut) + 12 * Number(isStray) + 4 * crossed + 5 * lines + 0.5 * i;
-        if (best === null || cost < best.cost)
-          best = { cost, box, spot: { name: one.name, of: one.of ?? place, x: left + 0.5 * width, y: base } };
+        if (best !== null && cost >= best.cost) continue;
+        const isPlain = onNames + crossed + lines === 0 && !isOut && !isStray;
+        const spot = { name: one.name, of: one.of ?? place, x: left + 0.5 * width, y: base };
+        best = { cost, isPlain, box, spot };
       }
     }
-    if (best === null) return [];
+    if (best === null || (series.length > MANY && !best.isPlain)) return [];
     placed.push(best.box);
     return [best.spot];
   });
+}
+
+interface Best {
+  readonly cost: number;
+  /** Nobody can take it for another curve's. */
+  readonly isPlain: boolean;
+  readonly spot: LabelSpot;
+  readonly box: Room;
 }
 
 /** px from the middle of a box to the nearest of a curve's heights over it; none = as far as can be. */
