@@ -5,6 +5,7 @@ import type { Budget } from "../numeric/budget.ts";
 import type { Ask } from "./ask.ts";
 import { ASSUMED_LIP_POINTS } from "./assumedTruck.ts";
 import { type Equation, EquationMaker, pointsOf, pointsReadRight, type RimSizes } from "./equations.ts";
+import { knuckleTies } from "./knuckleTies.ts";
 import { type SolvedEquations, solveEquations } from "./solveEquations.ts";
 import { startLayout } from "./startLayout.ts";
 import { Unknowns } from "./unknowns.ts";
@@ -50,7 +51,11 @@ export function solveProblem(
   budget: Budget,
   isKept: (equation: Equation) => boolean = () => true,
 ): SolvedEquations {
-  return solveEquations({ equations: equations.filter(isKept), start, within: unknowns.within }, budget);
+  const { within } = unknowns;
+  return solveEquations(
+    { equations: equations.filter(isKept), start, within, ties: knuckleTies(unknowns) },
+    budget,
+  );
 }
 
 /** Points of the assumed lip; none when the readings are of a lip with other points or of another part. */

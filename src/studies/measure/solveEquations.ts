@@ -1,6 +1,7 @@
 import type { Budget } from "../numeric/budget.ts";
 import { leastSquares, type ToldDirection } from "../numeric/leastSquares.ts";
 import type { Equation } from "./equations.ts";
+import type { Tie } from "./knuckleTies.ts";
 
 /** Steps of the first pass: it need not end, only lead home. */
 const STEPS_HOME = 25;
@@ -17,6 +18,8 @@ export interface EquationsProblem {
   readonly start: readonly number[];
   /** How far each number may be from its start, one standard deviation. */
   readonly within: readonly number[];
+  /** What is assumed of several numbers together. */
+  readonly ties: readonly Tie[];
 }
 
 export interface SolvedEquations {
@@ -33,13 +36,14 @@ export interface SolvedEquations {
 }
 
 /**
- * Weighted least squares. Numbers that no reading ties together are solved apart. First with every number weakly held to
- * where it began, which leads a poor start home; then without, so that what readings tell is told by them alone. A
+ * Weighted least squares. Numbers that nothing ties together are solved apart. First with every number weakly held to
+ * where it began, and a knuckle to its shape, which leads a poor start home; then without, so that what readings tell is told by
+ * them alone. A
  * direction that they tell no better than the start does is left where the first pass put it.
  * @param budget once it is spent the numbers stay as near as they came, and are not settled
  */
 export function solveEquations(
-  { equations, start, within }: EquationsProblem,
+  { equations, start, within, ties }: EquationsProblem,
   budget: Budget,
 ): SolvedEquations {
   const at = [...start];
@@ -48,8 +52,9 @@ export function solveEquations(
   const residuals = equations.map(() => 0);
   const redundancy = equations.map(() => 0);
   let isSettled = true;
-  for (const { numbers, members } of connected(start.length, equations)) {
+  for (const { numbers, members } of connected(start.length, equations, ties)) {
     const own = members.map((i) => equations[i]!);
+    const shapes = ties.filter(({ of }) => numbers.includes(of[0]!));
     const scales = numbers.map((i) => within[i]!);
     const values = (some: readonly number[]) => {
       numbers.forEach((i, k) => {
@@ -61,7 +66,11 @@ export function solveEquations(
     // Of a step, the slopes take most: every reading anew for every number, to either side.
     const isSpent = () => budget.isSpent(WORK * own.length * numbers.length);
     const held = leastSquares({
-      residuals: (some) => [...values(some), ...some.map((value, k) => (value - from[k]!) / scales[k]!)],
+      residuals: (some) => [
+        ...values(some),
+        ...shapes.map(({ off }) => off(at)),
+        ...some.map((value, k) => (value - from[k]!) / scales[k]!),
+      ],
       start: from,
       scales,
       mostSteps: STEPS_HOME,
@@ -109,8 +118,12 @@ interface Connected {
   readonly members: readonly number[];
 }
 
-/** Equations and numbers in groups that have nothing to do with one another; numbers that no equation takes are in none. */
-function connected(count: number, equations: readonly Equation[]): readonly Connected[] {
+/** Equations and numbers in groups that have nothing to do with one another; numbers that nothing takes are in none. */
+function connected(
+  count: number,
+  equations: readonly Equation[],
+  ties: readonly Tie[],
+): readonly Connected[] {
   const group = Array.from({ length: count }, (_, i) => i);
   const headOf = (i: number): number => {
     let head = i;
@@ -118,14 +131,10 @@ function connected(count: number, equations: readonly Equation[]): readonly Conn
     group[i] = head;
     return head;
   };
-  for (const { of } of equations) for (const i of of) group[headOf(i)] = headOf(of[0]!);
+  for (const { of } of [...equations, ...ties]) for (const i of of) group[headOf(i)] = headOf(of[0]!);
   const found = new Map<number, { numbers: number[]; members: number[] }>();
-  equations.forEach(({ of }, i) => {
-    const head = headOf(of[0]!);
-    const one = found.get(head) ?? { numbers: [], members: [] };
-    one.members.push(i);
-    found.set(head, one);
-  });
+  for (const { of } of [...equations, ...ties]) found.set(headOf(of[0]!), { numbers: [], members: [] });
+  for (const [i, { of }] of equations.entries()) found.get(headOf(of[0]!))!.members.push(i);
   for (let i = 0; i < count; i++) found.get(headOf(i))?.numbers.push(i);
   return [...found.values()];
 }

@@ -1,5 +1,6 @@
+import { bodyPointOf } from "../../setup/blocks/readings/readingPoint.ts";
 import { leastSquares } from "../numeric/leastSquares.ts";
-import type { Equation } from "./equations.ts";
+import { type Equation, pointsOf } from "./equations.ts";
 import type { Unknowns } from "./unknowns.ts";
 
 /** mm and rad: how near the scaled layout is wanted to a reading; what is farther off counts less and less. */
@@ -12,7 +13,7 @@ const SHIFT_WITHIN = 50;
 
 /**
  * Where the solving begins: the assumed layout, stretched along, across and up and shifted along and up so that it fits the
- * readings about. What the setup gives already stays where it is, and has no part in it: what is written into a setup does
+ * readings about. Where the body is tells nothing of the arms under it, so its readings do not stretch them. What the setup gives already stays where it is, and has no part in it: what is written into a setup does
  * not change what comes of the same readings again.
  */
 export function startLayout(unknowns: Unknowns, equations: readonly Equation[]): readonly number[] {
@@ -25,7 +26,12 @@ export function startLayout(unknowns: Unknowns, equations: readonly Equation[]):
       if (unknown.axis === 1) return value * (1 + y!);
       return unknown.axis === 0 ? value * (1 + x!) + ahead! : value * (1 + z!) + up!;
     });
-  const fitted = equations.filter(({ reading: { kind } }) => kind !== "size" && kind !== "plumb");
+  const fitted = equations.filter(
+    ({ reading }) =>
+      reading.kind !== "size" &&
+      reading.kind !== "plumb" &&
+      pointsOf(reading).every((point) => bodyPointOf(point) === null),
+  );
   const { at } = leastSquares({
     residuals: (factors) => {
       const values = stretched(factors);
