@@ -4,7 +4,7 @@ import { sweepValue } from "../../src/app/stage/usePlay.ts";
 import { isAtEntry } from "../../src/app/stage/worst.ts";
 import type { CheckEntry } from "../../src/studies/reports/check.ts";
 import type { GapEntry } from "../../src/studies/reports/gapsAt.ts";
-import { asAssumed, gapMarks } from "../../src/studies/wording/gapRows.ts";
+import { asAssumed, gapMarks, withSides } from "../../src/studies/wording/gapRows.ts";
 
 const IN = { units: "in" } as const;
 const gap = (part: string, side: "left" | "right", mm: number): GapEntry => ({
@@ -36,6 +36,25 @@ describe("marks on the picture", () => {
     expect(asAssumed(gapMarks(gaps, worst, false, null, 6.35, IN)).map(({ text }) => text)).toEqual([
       "assumed: lip: close 1/8 in now, rubs 3/16 in at worst",
       "",
+    ]);
+  });
+
+  it("name the side of a part that is on both, where one stands behind the other", () => {
+    const all = [gap("lip", "left", -5), gap("lip", "right", 3), gap("hose bracket", "left", 2)];
+    const told = (isWorstPose: boolean) =>
+      withSides(gapMarks(all, worst, isWorstPose, null, 6.35, IN), all).map(({ text, shorter }) => [
+        text,
+        ...shorter,
+      ]);
+    expect(told(true)).toEqual([
+      ["left lip: rubs 3/16 in, the worst", "left lip: rubs 3/16 in", "rubs 3/16 in"],
+      ["hose bracket: close 1/16 in", "hose bracket: close 1/16 in", "close 1/16 in"],
+      ["right lip: close 1/8 in", "right lip: close 1/8 in", "close 1/8 in"],
+    ]);
+    expect(told(false)[0]).toEqual([
+      "left lip: rubs 3/16 in now and at worst",
+      "left lip: rubs 3/16 in at worst",
+      "rubs 3/16 in at worst",
     ]);
   });
 

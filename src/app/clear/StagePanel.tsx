@@ -60,9 +60,11 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
               />
             </StageBoundary>
             {(isWell || hasDimensions || isAlone) && <WheelButtons />}
-            {!isAlone && <StageLegend truck={truck} />}
-            <p className="stage-hint">drag to turn, scroll to zoom</p>
           </div>
+          <p className="stage-foot">
+            {!isAlone && <StageLegend truck={truck} />}
+            <span className="stage-hint">drag to turn, scroll to zoom</span>
+          </p>
           {isAlone ? (
             <KnuckleHandleStrip />
           ) : (

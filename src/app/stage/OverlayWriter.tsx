@@ -18,7 +18,7 @@ import { loadNamesLayer } from "./loadNamesLayer.ts";
 import { loadScaleLayer } from "./loadScaleLayer.ts";
 import { overlapLayer } from "./overlapLayer.ts";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
-import type { OverlayLayer } from "./overlayLayer.ts";
+import type { OverlayLayer, PlacedLabel } from "./overlayLayer.ts";
 import { sectionLayer, sectionOf } from "./sectionLayer.ts";
 import { wipeLayer } from "./wipeLayer.ts";
 import { worstOf } from "./worst.ts";
@@ -43,10 +43,19 @@ interface Layers {
 /** Pixels from the lower left corner; the longest label fits on either side. */
 const AXES_AT = { x: 88, y: 44 };
 
-const CROWDED_AT = { x: 52, y: 34 };
+const CROWDED_AT = { x: 70, y: 34 };
 
-/** Pixels. In a picture no wider the axes make room for dimensions. */
+/** Share of the picture's width at which they stand between the wheels: left of the centerline, or on it. */
+const BETWEEN = 0.46;
+
+/** Cosine off it up to which the way across the truck counts as the way across the picture. */
+const ACROSS = 0.97;
+
+/** Pixels. In a picture no wider the arrow to the front stands for the axes. */
 const NARROW = 480;
+
+/** Buttons for the wheel looked at, in the upper left corner, as labels that others keep off; pixels. */
+const WHEEL_BUTTONS: readonly PlacedLabel[] = [20, 40].map((y) => ({ x: 68, y, width: 130 }));
 
 // Leaf scratch.
 const projected = new Vector3();
@@ -118,19 +127,22 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst, onDrawn }: Ove
     }
     const { axes, layers } = written.current;
     camera.updateMatrixWorld();
-    const isCrowded = size.width < NARROW && stageSettings.getState().hasDimensions;
-    axes.write(
-      camera,
-      isCrowded ? CROWDED_AT.x : AXES_AT.x,
-      size.height - (isCrowded ? CROWDED_AT.y : AXES_AT.y),
-      isCrowded,
-    );
+    const isCrowded = size.width < NARROW;
+    const { hasDimensions, hasCenters } = stageSettings.getState();
+    const at = isCrowded ? CROWDED_AT : AXES_AT;
+    // From the front and from above the corners are the wheels', and the middle is free but for what is drawn on request.
+    const isBetween =
+      Math.abs(camera.matrixWorld.elements[1]!) > ACROSS && !isAlone && !hasDimensions && !hasCenters;
+    const x = isBetween ? (isCrowded ? 0.5 : BETWEEN) * size.width : at.x;
+    const taken = axes.write(camera, x, size.height - at.y, isCrowded);
     const state = workbench.getState();
     if (state.truck !== truck) return;
     const toScreen = (point: Vec3): ScreenPoint => {
       projected.set(point[0], point[1], point[2]).project(camera);
       return { x: 0.5 * (projected.x + 1) * size.width, y: 0.5 * (1 - projected.y) * size.height };
     };
+    const settings = stageSettings.getState();
+    if (isAlone || state.view === "well" || settings.hasDimensions) taken.push(...WHEEL_BUTTONS);
     const view = {
       truck,
       state,
@@ -138,8 +150,8 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst, onDrawn }: Ove
       zoom: camera.zoom,
       width: size.width,
       height: size.height,
-      taken: [],
-      settings: stageSettings.getState(),
+      taken,
+      settings,
       format: lengthFormatOf(state.preferences.lengths, truck.setup.units),
     };
     for (const layer of layers) layer.write(view);

@@ -15,5 +15,5 @@ export function StageLegend({ truck }: StageLegendProps) {
   const hasPanel =
     wheel !== null &&
     truck.setup.truck.body.some((part) => isLip(part, wheel) && !hidden.includes(part.name));
-  return isTruck && hasPanel ? <p className="stage-legend">{FENDER_SIDE_LEGEND}</p> : null;
+  return isTruck && hasPanel ? <span className="stage-legend">{FENDER_SIDE_LEGEND}</span> : null;
 }

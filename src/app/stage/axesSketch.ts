@@ -1,12 +1,14 @@
 import { type Camera, Quaternion, Vector3 } from "three";
 import { FRONT } from "../../studies/wording/stageTexts.ts";
 import { svgElement } from "./overlay/svgElement.ts";
+import type { PlacedLabel } from "./overlayLayer.ts";
 
 /** Pixels: length of an axis that lies in the picture, and how much of one must be seen to be worth a label. */
 const LENGTH = 30;
 const LEAST_SEEN = 10;
-/** Pixels between two lines of text. */
+/** Pixels between two lines of text, and that a letter is wide at most on average. */
 const LINE = 13;
+const WIDTH = 6.6;
 
 const AXES = [
   { name: FRONT.seen, way: [1, 0, 0] },
@@ -25,8 +27,11 @@ const RING = 7;
 /** The three vehicle axes in a corner of the picture; the one forward is an arrow, in every view. */
 export interface AxesSketch {
   readonly group: SVGGElement;
-  /** Turns them the way the camera sees them, with their origin at (x, y), pixels. @param isCrowded the arrow to the front alone */
-  write(camera: Camera, x: number, y: number, isCrowded: boolean): void;
+  /**
+   * Turns them the way the camera sees them, with their origin at (x, y), pixels. @param isCrowded the arrow to the front alone
+   * @returns what they take of the picture, as labels that others keep off
+   */
+  write(camera: Camera, x: number, y: number, isCrowded: boolean): PlacedLabel[];
 }
 
 export function axesSketch(parent: SVGElement): AxesSketch {
@@ -71,6 +76,7 @@ export function axesSketch(parent: SVGElement): AxesSketch {
         return tip;
       });
       writeFront(tips[0]!, camera);
+      const taken: PlacedLabel[] = [];
       labelPlaces(tips).forEach((found, i) => {
         const { line, label } = drawn[i]!;
         const isFront = i === 0;
@@ -78,11 +84,18 @@ export function axesSketch(parent: SVGElement): AxesSketch {
         line.setAttribute("visibility", isLeftOut ? "hidden" : "inherit");
         const place = found ?? (isFront ? END_LABEL : null);
         label.setAttribute("visibility", place && !isLeftOut ? "inherit" : "hidden");
-        if (!place) return;
+        if (!isLeftOut)
+          for (const share of [0, 0.5, 1])
+            taken.push({ x: x + share * tips[i]!.x, y: y + share * tips[i]!.y, width: 2 * RING });
+        if (!place || isLeftOut) return;
+        const width = WIDTH * label.textContent!.length;
+        const toMiddle = { start: 0.5, middle: 0, end: -0.5 }[place.anchor] * width;
+        taken.push({ x: x + place.x + toMiddle, y: y + place.y, width });
         label.setAttribute("text-anchor", place.anchor);
         label.setAttribute("x", String(place.x));
         label.setAttribute("y", String(place.y));
       });
+      return taken;
     },
   };
 }
@@ -121,6 +134,8 @@ export function labelPlaces(
       if (short <= 0) continue;
       upper.y -= short / 2;
       lower.y += short / 2;
+      // Beyond both tips: neither name lies on the other's axis.
+      upper.x = lower.x = side === "start" ? Math.max(upper.x, lower.x) : Math.min(upper.x, lower.x);
     }
   }
   return places;

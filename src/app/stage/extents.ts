@@ -18,20 +18,24 @@ export interface Extent {
 const NEAR = 1.8;
 
 /**
- * What a view of the truck must hold: both wheels straight ahead and at either lock, and the body near them.
+ * What a view of the truck must hold: both wheels straight ahead and at either lock, from full droop to full bump, and the
+ * body near them.
  * Long things (a frame rail) may run out of the picture fore and aft; they would make everything else small.
  */
 export function extentOf(truck: Truck): Extent {
   const { freeRadius, profile } = truck.model.tire;
   const halfWidth = 0.5 * (profile[profile.length - 2]! - profile[0]!);
   let [x, y, low, high] = [1.1 * freeRadius, 0, 0, 2 * freeRadius];
-  for (const steer of [0, -1, 1]) {
-    const pose = solvePose(truck.model.frontEnd, 0, steer);
+  const { droop, bump } = truck.setup.travel;
+  const poses = [0, droop, bump].flatMap((travel) =>
+    [0, -1, 1].map((steer) => solvePose(truck.model.frontEnd, travel, steer)),
+  );
+  for (const pose of poses) {
     if (!pose.ok) continue;
     for (const side of [pose.left, pose.right]) {
       const turned = Math.abs(side.wheelAxis[0]);
       y = Math.max(y, Math.abs(side.wheelCenter[1]) + halfWidth + turned * freeRadius);
-      low = Math.min(low, side.contactPatch[2]);
+      low = Math.min(low, side.wheelCenter[2] - freeRadius);
       high = Math.max(high, side.wheelCenter[2] + freeRadius);
     }
   }

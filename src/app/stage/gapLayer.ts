@@ -1,5 +1,5 @@
 import type { Vec3 } from "../../geometry/vec.ts";
-import { asAssumed, gapMarks, type MarkedGap } from "../../studies/wording/gapRows.ts";
+import { asAssumed, gapMarks, type MarkedGap, withSides } from "../../studies/wording/gapRows.ts";
 import { heightText, lockText } from "../../studies/wording/poseWords.ts";
 import { shownGaps } from "../state/shown.ts";
 import { waitingFor } from "../state/useWaitingFor.ts";
@@ -7,7 +7,8 @@ import { handleStore } from "./handles/handleStore.ts";
 import { type GapMark, gapMark } from "./overlay/gapMark.ts";
 import { fittingText, labelKeeper } from "./overlay/labelKeeper.ts";
 import { svgElement } from "./overlay/svgElement.ts";
-import type { OverlayLayer } from "./overlayLayer.ts";
+import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
+import { wheelsSeen } from "./wheelsSeen.ts";
 import { isAtEntry, isSoFar, worstOf } from "./worst.ts";
 
 /** Places of the truck that tell from where it is seen; mm. */
@@ -31,8 +32,11 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
       const { state, settings, truck, format, toScreen, width, height } = view;
       const worst = worstOf(truck);
       const isWorstPose = worst !== null && isAtEntry(worst, state);
-      const isSeen = ({ onPart }: MarkedGap) => {
+      const isWell = state.view === "well";
+      const isSeen = ({ onPart, side }: MarkedGap) => {
         const { x, y } = toScreen(onPart);
+        // In a wheel well the other wheel is behind the eye.
+        if (isWell && side !== settings.side) return false;
         return x >= 0 && x <= width && y >= 0 && y <= height;
       };
       const { allowance } = truck.setup;
@@ -49,7 +53,8 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
               isSoFar(truck),
             ).filter(isSeen)
           : [];
-      const shown = waitingFor(state) ? asAssumed(marked) : marked;
+      const sided = !isWell && isFromSide(view) ? withSides(marked, shownGaps(state)) : marked;
+      const shown = waitingFor(state) ? asAssumed(sided) : sided;
       while (marks.length < shown.length) marks.push(gapMark(group));
       for (const unused of marks.slice(shown.length)) unused.hide();
       const widths = shown.map((gap, i) => {
@@ -70,6 +75,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
           height,
           taken: view.taken,
           marks: onPart,
+          covers: wheelsSeen(truck, toScreen),
           handles: settings.hasHandles ? handleStore.getState().marks : [],
         },
         FIXED.map(toScreen),
@@ -93,6 +99,14 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
       if (toWorst.getAttribute("aria-label") !== name) toWorst.setAttribute("aria-label", name);
     },
   };
+}
+
+/** Share of the way across the truck that is seen of it; where it is less, one wheel stands before the other. */
+const SEEN_APART = 0.6;
+
+function isFromSide({ toScreen, zoom }: OverlayView): boolean {
+  const [o, y] = [toScreen([0, 0, 0]), toScreen([0, 1000, 0])];
+  return Math.hypot(y.x - o.x, y.y - o.y) < SEEN_APART * 1000 * zoom;
 }
 
 /** One label a part and side, whichever pose it tells of. */

@@ -3,8 +3,8 @@ import { loadScale } from "./overlay/loadScale.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 
-/** Pixels from the lower right corner, above the words that stand there; height of the bar's ends. */
-const AT = { x: 14, y: 40 };
+/** Pixels from the lower right corner; height of the bar's ends. */
+const AT = { x: 14, y: 14 };
 const END = 5;
 
 /** To what scale the arrows of the loads are drawn: a bar, as a map has one. */

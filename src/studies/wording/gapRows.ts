@@ -145,6 +145,16 @@ export function gapMarks(
   return [{ kind: "elsewhere", ...marked }, ...now];
 }
 
+/** The same marks with the side of each part that is on both, for a view in which one side stands behind the other. @param gaps all of the pose */
+export function withSides(marks: readonly MarkedGap[], gaps: readonly GapEntry[]): readonly MarkedGap[] {
+  return marks.map((mark) => {
+    const { part, side, text, shorter } = mark;
+    if (!gaps.some((other) => other.part === part && other.side !== side)) return mark;
+    const sided = (told: string) => (told.startsWith(part) ? `${side} ${told}` : told);
+    return { ...mark, text: sided(text), shorter: shorter.map(sided) };
+  });
+}
+
 /** The same marks told as of assumed numbers, while too little is read for a verdict. */
 export function asAssumed(marks: readonly MarkedGap[]): readonly MarkedGap[] {
   const told = (text: string) => (text === "" ? "" : `assumed: ${text}`);

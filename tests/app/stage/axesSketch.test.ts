@@ -11,6 +11,8 @@ describe("the names of the axes", () => {
     expect(left!.y - forward!.y).toBeCloseTo(13, 9);
     expect([forward!.anchor, left!.anchor, up!.anchor]).toEqual(["start", "start", "middle"]);
     expect(up!.y).toBe(-40);
+    // Beyond both tips: the lower name does not lie on the longer axis.
+    expect([forward!.x, left!.x]).toEqual([27, 27]);
   });
 
   it("stay at their tips on two sides, and an axis seen from its end has none", () => {

@@ -43,6 +43,7 @@ const WORST = "M-9 -9 L9 9 M9 -9 L-9 9";
 /** Makes a mark, hidden until shown. It owns its elements and rewrites them in place. */
 export function gapMark(parent: SVGElement): GapMark {
   const group = svgElement(parent, "g", { class: "gap-mark", visibility: "hidden" });
+  const rim = svgElement(group, "polyline", { class: "leader-rim" });
   const leader = svgElement(group, "polyline", { class: "leader" });
   const between = svgElement(group, "line", { class: "between" });
   const part = svgElement(group, "path", { class: "on-part" });
@@ -76,9 +77,10 @@ export function gapMark(parent: SVGElement): GapMark {
       part.setAttribute("transform", `translate(${onPart.x} ${onPart.y})`);
       ring.setAttribute("transform", `translate(${onRing.x} ${onRing.y})`);
       setLine(between, onPart, onRing);
-      for (const one of [leader, plate, label]) one.setAttribute("visibility", at ? "inherit" : "hidden");
+      for (const one of [rim, leader, plate, label])
+        one.setAttribute("visibility", at ? "inherit" : "hidden");
       if (at === null) return;
-      leader.setAttribute("points", `${onPart.x},${onPart.y} ${at.x},${at.y}`);
+      for (const one of [rim, leader]) one.setAttribute("points", `${onPart.x},${onPart.y} ${at.x},${at.y}`);
       plate.setAttribute("x", String(at.x - 0.5 * width));
       plate.setAttribute("y", String(at.y - 0.5 * LABEL_HEIGHT));
       label.setAttribute("x", String(at.x));

@@ -1,5 +1,5 @@
 import type { ScreenPoint } from "./gapMark.ts";
-import { EDGE, type LabelRoom, placeLabels } from "./placeLabels.ts";
+import { type LabelRoom, placeLabels } from "./placeLabels.ts";
 
 /** A label that is to stand on the picture. */
 export interface WantedLabel {
@@ -12,13 +12,16 @@ export interface WantedLabel {
   readonly width: number;
 }
 
-/** What a label says in a picture: all of it, or in fewer words where that would be wider than the picture. */
+/** Share of a picture's width that a label may take: a longer one lies on the truck wherever it stands. */
+const WIDEST = 0.7;
+
+/** What a label says in a picture: all of it, or in fewer words where that would take too much of the picture. */
 export function fittingText(
   { text, shorter }: { readonly text: string; readonly shorter: readonly string[] },
   widthOf: (text: string) => number,
   room: number,
 ): string {
-  return [text, ...shorter].find((one) => widthOf(one) <= room - 2 * EDGE) ?? shorter.at(-1) ?? text;
+  return [text, ...shorter].find((one) => widthOf(one) <= WIDEST * room) ?? shorter.at(-1) ?? text;
 }
 
 interface Stood {

@@ -10,12 +10,14 @@ export interface LabelRoom {
   readonly handles?: readonly ScreenPoint[];
   /** Marks that a label keeps off while there is another place for it, those it is not led to among them. */
   readonly marks?: readonly ScreenPoint[];
+  /** Share, 0 … 1, of a label of half a width that would lie on what is better seen: of free places one that covers little is taken. */
+  readonly covers?: (at: ScreenPoint, half: number) => number;
 }
 
 /** Pixels: half a label's height, what it keeps off others, off the picture's edges, off a handle, off a cross's arms. */
-const HALF = 10;
+export const HALF = 10;
 const OFF = 3;
-export const EDGE = 4;
+const EDGE = 4;
 const OFF_HANDLE = 9;
 const OFF_MARK = 13;
 
@@ -24,10 +26,13 @@ const TURNS = [0, 25, -25, 50, -50, 80, -80, 115, -115, 150, -150, 180];
 const LENGTHS = [65, 95, 130, 40, 170, 220, 280];
 const LONGEST = 340;
 
+/** Places down the list at which one that covers nothing is as good as the first that lies wholly on what is better seen. */
+const COVERING = 120;
+
 /**
  * Where the middles of labels go: up and away from the picture's middle if there is room, else another way; inside the
  * picture, on no other label, no handle, and with no leader across another or across a label; on no mark while there is such
- * a place. In the order given: the first gets the place it wants.
+ * a place, and on little that is better seen. In the order given: the first gets the place it wants.
  *
  * @param marks what they are led to; @param widths of the labels, pixels; @param before where each stood when the picture was
  * drawn last, kept while it still has room there and its leader is not overlong
@@ -52,14 +57,28 @@ export function placeLabels(
           !doesCover(at, half, other.mark, other.at) &&
           !doesCover(other.at, other.half, mark, at),
       );
+    /** The least covering of the free places, the first of those alike. */
+    const best = (isFit: (at: ScreenPoint) => boolean) => {
+      let [found, cost]: [ScreenPoint | null, number] = [null, Number.POSITIVE_INFINITY];
+      for (const [k, wanted] of placesFor(mark, room).entries()) {
+        if (k >= cost) break;
+        const to = fits(wanted);
+        if (!to || !isFit(to)) continue;
+        const costs = k + COVERING * (room.covers?.(to, half) ?? 0);
+        if (costs < cost) [found, cost] = [to, costs];
+      }
+      return found;
+    };
     const kept = before[i];
     const isKept = kept && Math.hypot(kept.x - mark.x, kept.y - mark.y) <= LONGEST;
     const isOffMarks = (at: ScreenPoint) =>
       (room.marks ?? []).every((other) => !isOn(other, at, half, OFF_MARK));
-    const places = [...(isKept ? [kept] : []), ...placesFor(mark, room)]
-      .map((wanted) => inside(wanted, half, room))
-      .filter((at) => !isOn(mark, at, half, OFF_HANDLE));
-    const at = places.find((one) => isOffMarks(one) && isFree(one)) ?? places.find(isFree);
+    const fits = (wanted: ScreenPoint) => {
+      const to = inside(wanted, half, room);
+      return isOn(mark, to, half, OFF_HANDLE) || !isFree(to) ? null : to;
+    };
+    const stays = isKept ? fits(kept) : null;
+    const at = stays && isOffMarks(stays) ? stays : (best(isOffMarks) ?? stays ?? best(() => true));
     if (!at) return null;
     placed.push({ mark, at, half });
     return at;

@@ -81,6 +81,20 @@ describe("labels on the picture", () => {
     expect(placeLabels([mark], [90], { ...room, marks: everywhere })).toEqual([wanted]);
   });
 
+  it("lie on little that is better seen, near or far, and stand there while it is moved under them", () => {
+    const mark = { x: 500, y: 300 };
+    const room = { width: 1000, height: 600 };
+    const onDisk = (radius: number) => (at: { x: number; y: number }) =>
+      Math.hypot(at.x - mark.x, at.y - mark.y) < radius ? 1 : 0;
+    const [first] = placeLabels([mark], [90], room);
+    expect(placeLabels([mark], [90], { ...room, covers: onDisk(30) })).toEqual([first]);
+    const [off] = placeLabels([mark], [90], { ...room, covers: onDisk(150) });
+    expect(Math.hypot(off!.x - mark.x, off!.y - mark.y)).toBeGreaterThanOrEqual(150);
+    // Where all is covered, the first place is as good as any.
+    expect(placeLabels([mark], [90], { ...room, covers: () => 1 })).toEqual([first]);
+    expect(placeLabels([mark], [90], { ...room, covers: () => 1 }, [off!])).toEqual([off]);
+  });
+
   it("have room for the first given before any other, and always for one alone", () => {
     fc.assert(
       fc.property(fc.array(place, { minLength: 1, maxLength: 6 }), (marks) => {
