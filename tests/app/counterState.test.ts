@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { hubFaceRange, withHubFace } from "../../src/app/show/counter/whatIf.ts";
+import { fittedTruck } from "../../src/app/show/shop/fittedTruck.ts";
 import { fitName, putFitOn, trucksToPutOn, withoutFit } from "../../src/app/show/shop/shopWheels.ts";
 import { chosenPair } from "../../src/app/state/counterStore.ts";
-import { type Truck, truckOf } from "../../src/app/state/truck.ts";
+import { isSameTruck } from "../../src/app/state/sameTruck.ts";
+import { type Truck, truckOf, trucks } from "../../src/app/state/truck.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { effectiveDocument } from "../../src/setup/editing/effectiveDocument.ts";
 import { variantNames } from "../../src/setup/editing/resolveShown.ts";
@@ -88,6 +90,20 @@ describe("a wheel of the shop's list on either of the two", () => {
     expect(withoutFit(put, fits, names())).toBeNull();
     expect(withoutFit("narrow, Deep", fits, names())).toBe("narrow");
     expect(withoutFit("narrow", fits, names())).toBe("narrow");
+  });
+
+  it("is known before it is put on: the truck told of is the one that it becomes", () => {
+    const { store, fits, held } = board();
+    const told = fittedTruck(store.getState(), "narrow", fits[1]!);
+    if (!told?.ok) throw new Error("it must go together");
+    const put = putFitOn(store, "narrow", fits[1]!);
+    const { good, file, meshes } = store.getState();
+    const made = trucks.make(good!.document, file, put, meshes);
+    if (!made.ok) throw new Error(made.issues[0]!.mend);
+    expect(valueAt(held(put), ["wheel", "rimWidth"])).toBe(10);
+    expect(isSameTruck(made.value, told.value)).toBe(true);
+    // What was worked out of the one is known of the other.
+    expect(made.value.motion).toBe(told.value.motion);
   });
 
   it("goes on every truck but those that the list made, whichever it is on already", () => {

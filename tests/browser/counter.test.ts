@@ -206,7 +206,7 @@ describe("the counter view", () => {
     expect(await sentences(page)).toMatch(
       /the wheels of “narrow hub face, hub face 6 13\/16 in” sit 1\/2 in farther out/,
     );
-    await counterView(page).getByRole("button", { name: "Back to narrow hub face" }).click();
+    await counterView(page).getByRole("button", { name: "Back to 5 5/16 in" }).click();
     expect(await sentences(page)).toBe(before);
 
     await counterView(page).getByLabel(/^B/).selectOption({ label: "steeper pin" });
@@ -228,7 +228,7 @@ describe("the counter view", () => {
     await b.selectOption({ label: "narrow hub face" });
     const other = counterView(page).getByRole("button", { name: "Other wheels…" });
     await other.click();
-    const base = counterView(page).getByRole("combobox", { name: /becomes this truck/ });
+    const base = counterView(page).getByRole("combobox", { name: "Tried on" });
     // What is asked about is the truck as it is, whatever stands at B.
     expect(await base.evaluate((select: HTMLSelectElement) => select.selectedOptions[0]!.textContent)).toBe(
       "current truck",
@@ -236,15 +236,36 @@ describe("the counter view", () => {
     await other.click();
     await b.selectOption({ label: "Add a wheel the shop has…" });
     const form = counterView(page).getByRole("form", { name: "Add a wheel" });
-    await form.getByRole("textbox", { name: "Tire size" }).waitFor();
-    // The cursor is there.
-    await page.keyboard.type("P235/70R15");
-    await form.getByRole("textbox", { name: "Rim width, in" }).fill("8");
-    await form.getByRole("button", { name: "Add, and put on B" }).click();
+    const size = form.getByRole("textbox", { name: "Tire size" });
+    await size.waitFor();
+    // The truck's own stands there, and what is typed takes its place.
+    expect(await size.inputValue()).toBe("P235/70R15");
+    expect(await form.getByRole("textbox", { name: "Rim width, in" }).inputValue()).toBe("8");
+    await page.keyboard.type("P225/70R15");
+    await page.keyboard.press("Enter");
     await form.getByText("Required.").waitFor();
+    await page.keyboard.type("5");
+    await page.keyboard.press("Enter");
+    // The next begins where the first did.
+    await page.keyboard.type("P235/70R15");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Tab");
     await page.keyboard.type("4");
     await shot(page, "counter-add-wheel");
     await page.keyboard.press("Enter");
+    // What each comes to stands beside it: nobody has to put it on first.
+    const listed = counterView(page).locator(".listed-wheels li");
+    const comesTo = async (at: number) => read(listed.nth(at).locator(".listed-answer[data-answer]"));
+    expect(await comesTo(1)).toMatch(
+      /^tire rubs the fender lip by 5\/16 in, both sides, at 3 1\/2 in of bump/,
+    );
+    expect(await comesTo(0)).toMatch(/^the example clears: [\d/]+ in from the/);
+    expect(await form.isVisible()).toBe(true);
+    await shot(page, "counter-listed");
+    await listed
+      .nth(1)
+      .getByRole("button", { name: /^Put on B/ })
+      .click();
     await form.waitFor({ state: "detached" });
     const added = "current truck, P235/70R15 on 15 × 8 in, backspacing 4 in";
     expect((await chosen())?.replace(/\s/g, " ")).toBe(added);
@@ -263,25 +284,34 @@ describe("the counter view", () => {
     // Of the list it goes on another truck too.
     await other.click();
     const rows = counterView(page).locator(".listed-wheels li");
-    expect(await read(rows.first())).toContain(
-      "P235/70R15 on 15 × 8 in, backspacing 4 in, offset −1/2 in On B",
+    expect(await read(rows.nth(1))).toMatch(
+      /^P235\/70R15 on 15 × 8 in, backspacing 4 in, offset −1\/2 in tire rubs .* On B/,
     );
     await shot(page, "counter-wheels");
     await base.selectOption({ label: "narrow hub face" });
-    await rows.getByRole("button", { name: /^Put on B/ }).click();
+    await rows
+      .nth(1)
+      .getByRole("button", { name: /^Put on B/ })
+      .click();
     expect((await chosen())?.replace(/\s/g, " ")).toBe(added.replace("current truck", "narrow hub face"));
     await b.press("Home");
     await page.keyboard.press("Home");
     await page.keyboard.press("Enter");
     expect(await chosen()).toBe("current truck");
     // There it is a variant already, which stands above.
-    expect(await b.locator("optgroup option").allTextContents()).toEqual(["Add another…"]);
+    expect(await b.locator("optgroup option").allTextContents()).toEqual([
+      expect.stringContaining("P225/70R15"),
+      "Add another…",
+    ]);
     // What is taken off the list can be put back.
     await other.click();
-    await rows.getByRole("button", { name: /^Remove/ }).click();
-    expect(await rows.count()).toBe(0);
-    await counterView(page).getByRole("button", { name: "Put it back" }).click();
+    await rows
+      .first()
+      .getByRole("button", { name: /^Remove/ })
+      .click();
     expect(await rows.count()).toBe(1);
+    await counterView(page).getByRole("button", { name: "Put it back" }).click();
+    expect(await rows.count()).toBe(2);
     expect(await faults(page, ".layer")).toEqual([]);
     await b.selectOption({ label: "narrow hub face" });
     await page.keyboard.press("Escape");

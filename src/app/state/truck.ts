@@ -68,12 +68,15 @@ interface Made {
   aligned: Truck | null;
 }
 
+/** Trucks of one variant that are remembered: an edit may be several changes, and undo goes back by them. */
+const RECENT = 8;
+
 /** A maker that remembers what it made as long as the document is kept somewhere, and body parts across documents. */
 function truckMaker(): TruckMaker {
   const known = new KnownParts();
   const made = new WeakMap<TypedDocument, Map<string | null, Made>>();
-  /** Of each variant the truck made last. */
-  const last = new Map<string | null, Truck>();
+  /** Of each variant the trucks made last, the newest first. */
+  const last = new Map<string | null, readonly Truck[]>();
   return {
     make(document, file, variant, meshes, isAligned = false) {
       const ofDocument = made.get(document) ?? new Map<string | null, Made>();
@@ -82,10 +85,9 @@ function truckMaker(): TruckMaker {
       // Another name of the file makes no other truck; only issues tell it.
       if (one?.meshes !== meshes || (!one.result.ok && one.file !== file)) {
         const resolved = resolveShown(document, file, variant, meshes.forReading(), known);
-        const result = resolved.ok
-          ? boltedTruck(resolved.value, file, document, last.get(variant))
-          : resolved;
-        if (result.ok) last.set(variant, result.value);
+        const before = last.get(variant) ?? [];
+        const result = resolved.ok ? boltedTruck(resolved.value, file, document, before) : resolved;
+        if (result.ok) last.set(variant, [result.value, ...before].slice(0, RECENT));
         one = { file, meshes, result, aligned: null };
         ofDocument.set(variant, one);
       }
@@ -102,19 +104,20 @@ export const trucks = truckMaker();
 /**
  * A setup put together as bolted on.
  * @param document what it was read from; default none
- * @param before a truck whose motion it shares where it moves alike: what was found of that stands. Default none
+ * @param before trucks whose motion it shares where it moves alike: what was found of that stands. Default none
  */
 export function boltedTruck(
   setup: Setup,
   file: string,
   document: TypedDocument | null = null,
-  before?: Truck,
+  before: readonly Truck[] = [],
 ): Result<Truck> {
   const built = modelOf(setup, file);
   if (!built.ok) return built;
   const { value: model } = built;
   const ask = { setup, file, isAligned: false };
-  const motion = before && isMovedAlike(before.ask.setup, setup) ? before.motion : { aligned: null };
+  const alike = before.find((one) => isMovedAlike(one.ask.setup, setup));
+  const motion = alike?.motion ?? { aligned: null };
   return { ok: true, value: { file, setup: model.setup, model, bolted: model, ask, document, motion } };
 }
 

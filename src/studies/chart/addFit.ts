@@ -58,10 +58,13 @@ export function addFit(
     return "";
   };
   const size = read(["tire", "size"], typed.size, "size");
-  const rimWidth = read(["wheel", "rimWidth"], typed.rimWidth, "rimWidth");
+  const rim = rimOf(typed.rimWidth);
+  const rimWidth = read(["wheel", "rimWidth"], rim.width, "rimWidth");
   const at = read(["wheel", typed.by], typed.at, "at");
   const tire = parseTireSize(size);
   if (tire === null) faults.size ??= describeTireSizeForms;
+  if (tire !== null && rim.code !== null && rim.code !== tire.rimCode)
+    faults.rimWidth ??= `is of a ${rim.code} in rim, and the tire is for ${tire.rimCode} in`;
   const rows = rowsOf(list);
   if (typeof rows === "string") faults.list = rows;
   if (tire === null || typeof rows === "string" || Object.keys(faults).length > 0)
@@ -97,6 +100,12 @@ export function addFit(
   const text = fitsText(longer);
   const fits = readFits(text, subject);
   return fits.ok ? { ok: true, list: text, name } : { ok: false, faults: { list: fits.issues[0]!.mend } };
+}
+
+/** A rim's width, and its diameter in inches where it is typed as rims are sold: `15 x 8`; null = the width alone. */
+function rimOf(text: string): { readonly code: number | null; readonly width: string } {
+  const both = /^\s*(\d+(?:\.\d+)?)\s*[x×]\s*(\d.*)$/i.exec(text);
+  return both ? { code: Number(both[1]), width: both[2]! } : { code: null, width: text };
 }
 
 /** The rows of a list, its header first; or what is wrong with it. */

@@ -72,6 +72,16 @@ export function sheetRows(
   ];
 }
 
+/** A truck's nearest place over every height and steering angle, as the sheet has it: what a list of wheels tells of each. */
+export function nearestCell(one: SheetTruck, format: LengthFormat): SheetCell {
+  const fact = nearestFact(one);
+  return {
+    fact,
+    text: factText(fact, one.truck.model, format),
+    word: fact.kind === "nearest" ? fact.state : null,
+  };
+}
+
 function nearestFact({ truck, answer, doubts }: SheetTruck): SheetFact {
   const { report, failure } = answer;
   if (failure !== null) return { kind: "failed", why: failure };

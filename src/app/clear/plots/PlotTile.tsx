@@ -1,6 +1,7 @@
 import { memo, useCallback, useDeferredValue, useMemo, useRef } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { type PlotSpec, plotOver } from "../../parts/plotNumbers.ts";
+import { useIsSeen } from "../../parts/useIsSeen.ts";
 import { setStage, useStage } from "../../state/stageSettings.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -8,7 +9,6 @@ import type { Laid } from "./laidOver.ts";
 import { Plot } from "./Plot.tsx";
 import type { SteerScale } from "./plotAxes.ts";
 import { plotSpec } from "./plotSpecs.ts";
-import { useIsSeen } from "./useIsSeen.ts";
 import { usePrinting } from "./usePrinting.ts";
 
 export type PlotTileProps = {

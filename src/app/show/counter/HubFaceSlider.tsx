@@ -1,5 +1,4 @@
 import { lengthText } from "../../../studies/wording/lengths.ts";
-import { truckName } from "../../../studies/wording/truckName.ts";
 import { counter } from "../../state/counterStore.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import type { Comparison } from "./useComparison.ts";
@@ -29,7 +28,7 @@ function holdUntilLetGo(onHold: HubFaceSliderProps["onHold"]): void {
 
 /** Tries another hub-face distance on the second truck; nothing of the setup changes with it. */
 export function HubFaceSlider({ comparison, onHold }: HubFaceSliderProps) {
-  const { slider, second, secondOwn, isWhatIf, format, chosen } = comparison;
+  const { slider, second, secondOwn, isWhatIf, format } = comparison;
   if (!slider || !secondOwn) return null;
   const { least, most, step } = slider;
   const own = secondOwn.setup.knuckle.hubFace;
@@ -47,7 +46,7 @@ export function HubFaceSlider({ comparison, onHold }: HubFaceSliderProps) {
           disabled={!isWhatIf}
           onClick={() => counter.setState({ hubFace: null })}
         >
-          Back to {truckName(chosen[1])}
+          Back to {keepTogether(text(own))}
         </button>
       </div>
       <div className="counter-slider-ends">

@@ -4,6 +4,7 @@ import type { Fit } from "../../../studies/chart/readFits.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
 import { counter } from "../../state/counterStore.ts";
 import { workbench } from "../../state/workbench.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { ShopWheels } from "../shop/ShopWheels.tsx";
 import { fitName, putFitOn, useShopWheels, withoutFit } from "../shop/shopWheels.ts";
 import type { Comparison } from "./useComparison.ts";
@@ -76,7 +77,7 @@ export function VariantChoices({ comparison, isListOpen = false, onPut }: Varian
             type="button"
             className="button counter-wheels"
             aria-expanded={asked !== null}
-            onClick={() => setAsked(asked === null ? { letter: "B", isToAdd: false } : null)}
+            onClick={() => setAsked(asked === null ? { letter: "B", isToAdd: text === "" } : null)}
           >
             Other wheels…
           </button>
@@ -159,34 +160,40 @@ function VariantChoice(props: VariantChoiceProps) {
       <span className="sr-only">
         {letter}, drawn {drawn}
       </span>
-      {/* A position as value: a variant may be called anything. */}
-      <select
-        value={chosen === null ? -1 : names.indexOf(chosen)}
-        onKeyDown={openByKey}
-        onChange={({ target: { value } }) => {
-          if (value === WHEEL) onAdd();
-          else if (value.startsWith(WHEEL)) onWheel(Number(value.slice(WHEEL.length)));
-          else onChoose(names[Number(value)] ?? null);
-        }}
-      >
-        <option value={-1}>{truckName(null)}</option>
-        {names.map((name, i) => (
-          <option key={name} value={i}>
-            {name}
-          </option>
-        ))}
-        <optgroup label="On another wheel and tire">
-          {wheels.map((name, i) =>
-            made[i] ? null : (
-              // biome-ignore lint/suspicious/noArrayIndexKey: two lines may be called the same
-              <option key={i} value={`${WHEEL}${i}`}>
-                {name}
-              </option>
-            ),
-          )}
-          <option value={WHEEL}>{addWheel}</option>
-        </optgroup>
-      </select>
+      <span className="counter-choice-box">
+        {/* A list's own face cuts a long name: what is chosen is written over it. */}
+        <span className="counter-choice-name" aria-hidden="true">
+          {keepTogether(truckName(chosen))}
+        </span>
+        {/* A position as value: a variant may be called anything. */}
+        <select
+          value={chosen === null ? -1 : names.indexOf(chosen)}
+          onKeyDown={openByKey}
+          onChange={({ target: { value } }) => {
+            if (value === WHEEL) onAdd();
+            else if (value.startsWith(WHEEL)) onWheel(Number(value.slice(WHEEL.length)));
+            else onChoose(names[Number(value)] ?? null);
+          }}
+        >
+          <option value={-1}>{truckName(null)}</option>
+          {names.map((name, i) => (
+            <option key={name} value={i}>
+              {name}
+            </option>
+          ))}
+          <optgroup label="On another wheel and tire">
+            {wheels.map((name, i) =>
+              made[i] ? null : (
+                // biome-ignore lint/suspicious/noArrayIndexKey: two lines may be called the same
+                <option key={i} value={`${WHEEL}${i}`}>
+                  {name}
+                </option>
+              ),
+            )}
+            <option value={WHEEL}>{addWheel}</option>
+          </optgroup>
+        </select>
+      </span>
     </label>
   );
 }

@@ -3,7 +3,13 @@ import { useId } from "react";
 import { PICTURE_NAMES, pictureWords } from "../../../studies/wording/pictureTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { BodyDrawing } from "./bodyDrawing.ts";
-import { type DrawingFrame, drawingFrame, framePoints, type PictureSize } from "./drawingFrame.ts";
+import {
+  type DrawingFrame,
+  drawingFrame,
+  framePoints,
+  type PictureSize,
+  pointsJustOver,
+} from "./drawingFrame.ts";
 import { GapLeader } from "./GapLeader.tsx";
 import { HubFaceDimension } from "./HubFaceDimension.tsx";
 import { KnuckleLines } from "./KnuckleLines.tsx";
@@ -75,7 +81,8 @@ export function WheelPicture(props: WheelPictureProps) {
   const { view, title, pictured, body, size, format, slack = 0, around = NO_POINTS } = props;
   const id = useId();
   const isFront = view === "front";
-  const points = [...pictured.flatMap(({ drawing }) => framePoints(drawing, isFront)), ...around];
+  const wheels = pictured.flatMap(({ drawing }) => framePoints(drawing, isFront));
+  const points = [...wheels, ...around, ...(isFront ? pointsJustOver(wheels, body) : [])];
   const frame = drawingFrame(points, isFront, size, slack);
   const { perPx, left, top, width, height, inner } = frame;
   const [first] = pictured;

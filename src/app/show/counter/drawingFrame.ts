@@ -1,3 +1,4 @@
+import type { BodyDrawing } from "./bodyDrawing.ts";
 import { dimensionShift, type SheetPoint, type WheelDrawing } from "./wheelDrawing.ts";
 
 /** The piece of sheet that is shown, with room for names to its left, gaps to its right and dimensions below; mm but where it says. */
@@ -55,6 +56,26 @@ export function framePoints(drawing: WheelDrawing, hasDimensions: boolean): read
   const foot = Math.max(...held.map(([, v]) => v));
   // The dimension leans with the pin.
   return [...held, [pinStart[0] + dimensionShift(drawing, foot + BELOW)[0], foot]];
+}
+
+/** Share of a drawing's height that it grows by for a part just over it. */
+const JUST_OVER = 0.12;
+
+/** Points that the frame must hold besides, of parts cut just over the wheels: half a line at its edge would tell nothing. */
+export function pointsJustOver(
+  points: readonly SheetPoint[],
+  body: readonly BodyDrawing[],
+): readonly SheetPoint[] {
+  const [us, vs] = [points.map(([u]) => u), points.map(([, v]) => v)];
+  const [left, right] = [Math.min(...us), Math.max(...us)];
+  const [top, foot] = [Math.min(...vs), Math.max(...vs)];
+  return body.flatMap(({ cuts }) =>
+    cuts.flatMap((cut) =>
+      cut.points.filter(
+        ([u, v]) => u >= left && u <= right && v < top && v >= top - JUST_OVER * (foot - top),
+      ),
+    ),
+  );
 }
 
 /**

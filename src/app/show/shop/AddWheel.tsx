@@ -1,31 +1,54 @@
 import "./shopWheels.css";
-import { type FormEvent, type ReactNode, useEffect, useId, useRef, useState } from "react";
+import {
+  type ClipboardEvent,
+  type FormEvent,
+  type ReactNode,
+  useEffect,
+  useId,
+  useRef,
+  useState,
+} from "react";
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import type { FitFaults, TypedFit } from "../../../studies/chart/addFit.ts";
+import { PASTE_HINT } from "../../../studies/wording/shopWords.ts";
 
-const EMPTY: TypedFit = { size: "", rimWidth: "", by: "backspacing", at: "", name: "" };
+/** null = nothing yet: then it is the truck's own. */
+type Typed = Omit<TypedFit, "size" | "rimWidth"> & Record<"size" | "rimWidth", string | null>;
 
 /** What is typed of a wheel to be added, wherever the form stands; as long as the page. */
-const typedFit = createStore<TypedFit>()(() => EMPTY);
+const typedFit = createStore<Typed>()(() => ({
+  size: null,
+  rimWidth: null,
+  by: "backspacing",
+  at: "",
+  name: "",
+}));
 
 export type AddWheelProps = {
-  /** On which of the two it goes. */
-  letter: "A" | "B";
+  /** The truck's own: most wheels that are asked about take the tire there is, or a rim as wide. */
+  own: Pick<TypedFit, "size" | "rimWidth">;
   units: string;
   /** Another each time it was asked for: then the first field has the cursor. null = it stands here by itself. */
   asked: object | null;
   /** @returns what keeps it from being added; none = it is */
   onAdd: (typed: TypedFit) => FitFaults;
+  /** Several lines that were pasted. */
+  onPaste: (text: string) => void;
 };
 
-/** One wheel and tire, typed. */
-export function AddWheel({ letter, units, asked, onAdd }: AddWheelProps) {
-  const typed = useStore(typedFit);
+/** One wheel and tire, typed; Enter adds it and begins the next. Lines that are pasted into any field are wheels. */
+export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
+  const held = useStore(typedFit);
+  const typed: TypedFit = {
+    ...held,
+    size: held.size ?? own.size,
+    rimWidth: held.rimWidth ?? own.rimWidth,
+  };
   const [faults, setFaults] = useState<FitFaults>({});
   const first = useRef<HTMLInputElement>(null);
   useEffect(() => {
-    if (asked !== null) first.current?.focus();
+    if (asked !== null) first.current?.select();
   }, [asked]);
   const form = useRef<HTMLFormElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is wrong stands on the page once it is known
@@ -37,7 +60,16 @@ export function AddWheel({ letter, units, asked, onAdd }: AddWheelProps) {
     event.preventDefault();
     const found = onAdd(typed);
     setFaults(found);
-    if (Object.keys(found).length === 0) typedFit.setState(EMPTY);
+    if (Object.keys(found).length > 0) return;
+    // The next is often of the same tire and rim width.
+    change({ size: typed.size, rimWidth: typed.rimWidth, at: "", name: "" });
+    first.current?.select();
+  };
+  const takeLines = (event: ClipboardEvent) => {
+    const text = event.clipboardData.getData("text");
+    if (!text.trim().includes("\n")) return;
+    event.preventDefault();
+    onPaste(text);
   };
   const input = (key: "size" | "rimWidth" | "at" | "name") => ({
     value: typed[key],
@@ -45,10 +77,17 @@ export function AddWheel({ letter, units, asked, onAdd }: AddWheelProps) {
     onType: (text: string) => change({ [key]: text }),
   });
   return (
-    <form ref={form} className="add-wheel" aria-label="Add a wheel" onSubmit={submit} noValidate>
-      <Typed label="Tire size" {...input("size")} inputRef={first} />
-      <Typed label={`Rim width, ${units}`} {...input("rimWidth")} />
-      <Typed label={`${typed.by === "offset" ? "Offset" : "Backspacing"}, ${units}`} {...input("at")}>
+    <form
+      ref={form}
+      className="add-wheel"
+      aria-label="Add a wheel"
+      onSubmit={submit}
+      onPaste={takeLines}
+      noValidate
+    >
+      <Field label="Tire size" {...input("size")} inputRef={first} />
+      <Field label={`Rim width, ${units}`} {...input("rimWidth")} />
+      <Field label={`${typed.by === "offset" ? "Offset" : "Backspacing"}, ${units}`} {...input("at")}>
         <select
           aria-label="Given by"
           value={typed.by}
@@ -57,11 +96,12 @@ export function AddWheel({ letter, units, asked, onAdd }: AddWheelProps) {
           <option value="backspacing">backspacing</option>
           <option value="offset">offset</option>
         </select>
-      </Typed>
-      <Typed label="Name (optional)" {...input("name")} />
+      </Field>
+      <Field label="Name (optional)" {...input("name")} />
       <button type="submit" className="button">
-        Add, and put on {letter}
+        Add to the list
       </button>
+      <p className="add-wheel-hint">{PASTE_HINT}</p>
       {faults.list !== undefined && (
         <p role="alert" className="shop-wheels-trouble">
           The list takes no line more: {faults.list}.
@@ -71,7 +111,7 @@ export function AddWheel({ letter, units, asked, onAdd }: AddWheelProps) {
   );
 }
 
-type TypedProps = {
+type FieldProps = {
   label: string;
   value: string;
   fault: string | undefined;
@@ -81,7 +121,7 @@ type TypedProps = {
 };
 
 /** One of its fields, with what is wrong below it. */
-function Typed({ label, value, fault, onType, inputRef, children }: TypedProps) {
+function Field({ label, value, fault, onType, inputRef, children }: FieldProps) {
   const id = useId();
   return (
     <div className="add-wheel-field">

@@ -2,11 +2,15 @@ import type { Setup } from "../../../setup/types/types.ts";
 import { type Fit, fitBlocks } from "../../../studies/chart/readFits.ts";
 import { wheelOffsetText, wheelText } from "../../../studies/wording/sheetRows.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keyWords.ts";
+import { ListedAnswer } from "./ListedAnswer.tsx";
 
 export type ListedWheelsProps = {
   fits: readonly Fit[];
   /** The truck that they are told for: what a line leaves out is its own. */
   setup: Setup;
+  /** The truck they are tried on: a variant, null = the setup as it stands. */
+  base: string | null;
   /** On which of the two they are put. */
   letter: "A" | "B";
   /** Whether that is the truck with this wheel already. */
@@ -15,8 +19,8 @@ export type ListedWheelsProps = {
   onRemove: (at: number) => void;
 };
 
-/** The wheels of the shop's list, each to be put on a truck or taken off the list. */
-export function ListedWheels({ fits, setup, letter, isOn, onPut, onRemove }: ListedWheelsProps) {
+/** The wheels of the shop's list, each with what it comes to, to be put on a truck or taken off the list. */
+export function ListedWheels({ fits, setup, base, letter, isOn, onPut, onRemove }: ListedWheelsProps) {
   const format = useFormat();
   return (
     <ul className="listed-wheels">
@@ -27,19 +31,22 @@ export function ListedWheels({ fits, setup, letter, isOn, onPut, onRemove }: Lis
           <li key={at}>
             <span className="listed-wheel">
               {fit.name !== wheelText(blocks, format) && <strong>{fit.name}</strong>}
-              <span>{wheelOffsetText(blocks, format)}</span>
+              <span>{keepTogether(wheelOffsetText(blocks, format))}</span>
             </span>
-            {isOn(fit) ? (
-              <span className="listed-wheel-on">On {letter}</span>
-            ) : (
-              <button type="button" className="button" onClick={() => onPut(fit)}>
-                Put on {letter}
-                <span className="sr-only">: {fit.name}</span>
+            <ListedAnswer fit={fit} base={base} />
+            <span className="listed-wheel-tools">
+              {isOn(fit) ? (
+                <span className="listed-wheel-on">On {letter}</span>
+              ) : (
+                <button type="button" className="button" onClick={() => onPut(fit)}>
+                  Put on {letter}
+                  <span className="sr-only">: {fit.name}</span>
+                </button>
+              )}
+              <button type="button" className="button" onClick={() => onRemove(at)}>
+                Remove<span className="sr-only"> {fit.name} from the list</span>
               </button>
-            )}
-            <button type="button" className="button" onClick={() => onRemove(at)}>
-              Remove<span className="sr-only"> {fit.name} from the list</span>
-            </button>
+            </span>
           </li>
         );
       })}

@@ -1,9 +1,13 @@
 import "./shopWheels.css";
 import { useEffect, useRef, useState } from "react";
-import { addFit, type FitFaults, type TypedFit } from "../../../studies/chart/addFit.ts";
+import type { LengthUnit, Setup } from "../../../setup/types/types.ts";
+import { addFit, type FitFaults, type FitNaming, type TypedFit } from "../../../studies/chart/addFit.ts";
+import { addFits } from "../../../studies/chart/addFits.ts";
 import { type Fit, fitsList, readFits, withoutLine } from "../../../studies/chart/readFits.ts";
 import { wheelText } from "../../../studies/wording/sheetRows.ts";
+import { pastedText } from "../../../studies/wording/shopWords.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
+import { plainLengthText } from "../../../units/plainLengthText.ts";
 import { saveAs } from "../../parts/saveAs.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
@@ -40,6 +44,8 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
   const [before, setBefore] = useState<string | null>(null);
   // A customer asks about the truck as it is, whatever is looked at.
   const [wanted, setBase] = useState<string | null>(null);
+  // With a list that is long enough it is chosen from; a first line is typed.
+  const [isAdding, setAdding] = useState(false);
   const { text: wheels, subject, read } = useShopWheels(truck);
   const format = useFormat();
   const goesOn = useRef<HTMLSelectElement>(null);
@@ -75,60 +81,59 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
     setBefore(null);
     if (found.ok) changeSheetFields({ wheels: text });
   };
+  const naming: FitNaming = (fit) => wheelText(fit, format);
+  const added = (list: string, said: string, isTrouble = false) => {
+    if (list !== wheels) setBefore(null);
+    setAdding(true);
+    changeSheetFields({ wheels: list });
+    setTold({ text: said, isTrouble });
+  };
   const add = (typed: TypedFit): FitFaults => {
-    const added = addFit(wheels, typed, format.units, subject, (fit) => wheelText(fit, format));
-    if (!added.ok) return added.faults;
-    setBefore(null);
-    changeSheetFields({ wheels: added.list });
-    const longer = readFits(added.list, subject);
-    if (longer.ok) onPut(base, longer.value.at(-1)!);
+    const longer = addFit(wheels, typed, format.units, subject, naming);
+    if (!longer.ok) return longer.faults;
+    added(longer.list, `${longer.name}: in the list.`);
     return {};
   };
+  const paste = (text: string) => {
+    const longer = addFits(wheels, text, format.units, subject, naming);
+    added(longer.list, pastedText(longer), longer.faults.length > 0);
+  };
   return (
-    <fieldset className="shop-wheels">
-      <legend className="label">Wheels the shop has{read?.ok ? `: ${fits.length}` : ""}</legend>
-      <label className="shop-wheels-base">
-        <span className="label">{letter} becomes this truck, with the wheel</span>
-        {/* A position as value: a variant may be called anything. */}
-        <select
-          ref={goesOn}
-          value={bases.indexOf(base)}
-          onChange={(event) => setBase(bases[Number(event.target.value)] ?? null)}
-        >
-          {bases.map((name, i) => (
-            <option key={name ?? ""} value={i}>
-              {truckName(name)}
-            </option>
-          ))}
-        </select>
-      </label>
+    <section className="shop-wheels" aria-label="Wheels the shop has">
+      <div className="shop-wheels-head">
+        <h3>Wheels the shop has{read?.ok ? `: ${fits.length}` : ""}</h3>
+        <label className="shop-wheels-base">
+          Tried on
+          {/* A position as value: a variant may be called anything. */}
+          <select
+            ref={goesOn}
+            value={bases.indexOf(base)}
+            onChange={(event) => setBase(bases[Number(event.target.value)] ?? null)}
+          >
+            {bases.map((name, i) => (
+              <option key={name ?? ""} value={i}>
+                {truckName(name)}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
       {read && !read.ok && (
         <p className="shop-wheels-trouble">The list cannot be read for this truck: {read.issues[0]!.mend}.</p>
       )}
-      {fits.length > 0 && (
-        <ListedWheels
-          fits={fits}
-          setup={subject.setup}
-          letter={letter}
-          isOn={(fit) => chosen === fitName(base, fit)}
-          onPut={(fit) => onPut(base, fit)}
-          onRemove={(at) => takeOff(withoutLine(wheels, at), `${fits[at]!.name}: off the list.`)}
+      {isAdding || asked !== null || wheels === "" ? (
+        <AddWheel
+          own={ownFit(subject.setup, format.units)}
+          units={format.units}
+          asked={asked ?? (isAdding ? ADDING : null)}
+          onAdd={add}
+          onPaste={paste}
         />
+      ) : (
+        <button type="button" className="button" onClick={() => setAdding(true)}>
+          Add a wheel…
+        </button>
       )}
-      <AddWheel letter={letter} units={format.units} asked={asked} onAdd={add} />
-      <label className="shop-wheels-open">
-        {wheels === "" ? "Or open a list (CSV)" : "Open another list (CSV)"}
-        <input
-          type="file"
-          accept=".csv,.tsv,.txt,text/csv"
-          aria-describedby="shop-wheels-told"
-          onChange={(event) => {
-            const [file] = event.target.files ?? [];
-            event.target.value = "";
-            if (file) void take(file);
-          }}
-        />
-      </label>
       <p
         id="shop-wheels-told"
         role="status"
@@ -136,12 +141,37 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
       >
         {told?.text}
       </p>
+      {fits.length > 0 && (
+        <ListedWheels
+          fits={fits}
+          setup={subject.setup}
+          base={base}
+          letter={letter}
+          isOn={(fit) => chosen === fitName(base, fit)}
+          onPut={(fit) => onPut(base, fit)}
+          onRemove={(at) => takeOff(withoutLine(wheels, at), `${fits[at]!.name}: off the list.`)}
+        />
+      )}
       <span className="row-tools">
         {before !== null && (
           <button ref={back} type="button" className="button" onClick={putBack}>
             Put it back
           </button>
         )}
+        <label className="button shop-wheels-open">
+          {wheels === "" ? "Open a list (CSV)…" : "Open another list (CSV)…"}
+          <input
+            type="file"
+            className="sr-only"
+            accept=".csv,.tsv,.txt,text/csv"
+            aria-describedby="shop-wheels-told"
+            onChange={(event) => {
+              const [file] = event.target.files ?? [];
+              event.target.value = "";
+              if (file) void take(file);
+            }}
+          />
+        </label>
         <button
           type="button"
           className="button"
@@ -157,11 +187,22 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
           </button>
         )}
         {onClose && (
-          <button type="button" className="button" onClick={onClose}>
+          <button type="button" className="button shop-wheels-done" onClick={onClose}>
             Done
           </button>
         )}
       </span>
-    </fieldset>
+    </section>
   );
+}
+
+/** The form was asked for by its button. */
+const ADDING = {};
+
+/** The truck's own tire, where it is told by its size, and its rim's width, as they are typed. */
+function ownFit({ tire, wheel }: Setup, units: LengthUnit): Pick<TypedFit, "size" | "rimWidth"> {
+  return {
+    size: tire.kind === "size" ? tire.size : "",
+    rimWidth: plainLengthText(wheel.rimWidth, units),
+  };
 }

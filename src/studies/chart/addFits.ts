@@ -1,0 +1,59 @@
+import type { LengthUnit } from "../../setup/types/types.ts";
+import { addFit, type FitNaming, type TypedFit } from "./addFit.ts";
+import type { AxisSubject } from "./readAxis.ts";
+
+/** A line that was not taken, and what is wrong of it: a sentence without its full stop. */
+export interface LineFault {
+  readonly line: string;
+  readonly mend: string;
+}
+
+export interface AddedFits {
+  /** The list with every line that was taken. */
+  readonly list: string;
+  readonly added: number;
+  readonly faults: readonly LineFault[];
+}
+
+/**
+ * A shop's list with the wheels and tires of some pasted lines more, each checked as one that is typed: tire size, rim width,
+ * backspacing and perhaps a name, as a table or a message has them, with tabs, semicolons, commas or spaces between.
+ * @param list as `readFits` takes it; "" = there is none yet
+ * @param bareUnits of lengths without a unit
+ */
+export function addFits(
+  list: string,
+  text: string,
+  bareUnits: LengthUnit,
+  subject: AxisSubject,
+  naming: FitNaming,
+): AddedFits {
+  const lines = text.split(/\r?\n/).filter((line) => line.trim() !== "");
+  const faults: LineFault[] = [];
+  let longer = list;
+  for (const line of lines) {
+    const added = addFit(longer, typedOf(line), bareUnits, subject, naming);
+    if (added.ok) longer = added.list;
+    else faults.push({ line, mend: told(added.faults) });
+  }
+  return { list: longer, added: lines.length - faults.length, faults };
+}
+
+function typedOf(line: string): TypedFit {
+  const separator = ["\t", ";", ","].find((one) => line.includes(one));
+  // With spaces alone the last of three is what is left: it may be a whole and a fraction.
+  const cells = separator
+    ? line.split(separator)
+    : (/^\s*(\S+)\s+(\S+)\s+(.+)$/.exec(line)?.slice(1) ?? [line]);
+  const [size = "", rimWidth = "", at = "", ...name] = cells.map((cell) => cell.trim());
+  return { size, rimWidth, by: "backspacing", at, name: name.join(" ").trim() };
+}
+
+/** The first of what is wrong, and of what. */
+function told(faults: Readonly<Partial<Record<keyof TypedFit | "list", string>>>): string {
+  const { size, rimWidth, at, name, list } = faults;
+  if (size !== undefined) return `tire size ${size}`;
+  if (rimWidth !== undefined) return `rim width ${rimWidth}`;
+  if (at !== undefined) return `backspacing ${at}`;
+  return name ?? list ?? "it cannot be read";
+}

@@ -1,0 +1,15 @@
+import type { AddedFits } from "../chart/addFits.ts";
+
+/** What may be pasted where one wheel is typed. */
+export const PASTE_HINT = "Several at once: paste a line each of tire size, rim width, backspacing and name.";
+
+/** Faults of this many lines are told; the rest are counted. */
+const MOST_TOLD = 3;
+
+/** What became of lines that were pasted: `2 added. Not added: “P235/70R15, 8” (backspacing required).` */
+export function pastedText({ added, faults }: Pick<AddedFits, "added" | "faults">): string {
+  if (faults.length === 0) return `${added} added.`;
+  const told = faults.slice(0, MOST_TOLD).map(({ line, mend }) => `“${line.trim().slice(0, 60)}” (${mend})`);
+  const more = faults.length > MOST_TOLD ? ` and ${faults.length - MOST_TOLD} more` : "";
+  return `${added} added. Not added: ${told.join("; ")}${more}.`;
+}
