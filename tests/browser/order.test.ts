@@ -24,8 +24,11 @@ async function put(page: Page, field: string, text: string): Promise<void> {
   await input.press("Enter");
 }
 
-const sheetCell = (page: Page, label: string) =>
-  page.locator(".order-sheet tr", { hasText: label }).locator("td").first();
+/** What the sheet says of a number; its lengths keep on one line. */
+const onSheet = async (page: Page, label: string) => {
+  const cell = page.locator(".order-sheet tr", { hasText: label }).locator("td").first();
+  return (await cell.textContent())!.replaceAll("\u00a0", " ");
+};
 
 const numberOf = (page: Page, label: string) =>
   page.locator(".knuckle-numbers tr", { hasText: label }).locator("td").first();
@@ -35,7 +38,7 @@ describe("the order at Build", () => {
     const { page, problems } = await openOrder({ width: 1440, height: 900 });
     await put(page, "order.hubFace", "5 3/4");
     await put(page, "order.drop", "3");
-    await expect.poll(() => sheetCell(page, "Pin height").textContent()).toBe("5 7/8 in");
+    await expect.poll(() => onSheet(page, "Pin height")).toBe("5 7/8 in");
     // The truck is what it was.
     expect(await numberOf(page, "Hub-face distance").textContent()).toBe("5 1/2 in");
     await page.getByRole("button", { name: "Put the order into the truck…" }).click();
@@ -74,7 +77,7 @@ describe("the order at Build", () => {
     expect(await page.locator(".order .group .fault").count()).toBe(1);
     await page.locator('.order [data-field="order.upperBallJoint.item"] select').selectOption("Plover 44");
     await page.locator(".order-misfits").waitFor({ state: "detached" });
-    await expect.poll(() => sheetCell(page, "Stud taper").textContent()).toContain("2 in/ft");
+    await expect.poll(() => onSheet(page, "Stud taper")).toContain("2 in/ft");
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
     await shot(page, "order-phone");
     await goTo(page, "Measure");

@@ -39,8 +39,14 @@ export function whyNone({ answer, failure }: Pick<Answered<JobName>, "answer" | 
   return answer === null ? failure : null;
 }
 
-/** Jobs about the pose shown: worked out anew with every move, so only the last answer is kept. */
-export const FOLLOWS_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits", "section", "loads"]);
+/** Jobs about a pose. */
+const AT_A_POSE: ReadonlySet<JobName> = new Set<JobName>(["poseLimits", "section", "loads"]);
+
+/** Whether a question is about the pose shown: worked out anew with every move, so only the last answer is kept. */
+export function followsPose({ job, question }: Pick<Wish<JobName>, "job" | "question">): boolean {
+  const isOfAll = job === "loads" && (question as Question<"loads">).pose === null;
+  return AT_A_POSE.has(job) && !isOfAll;
+}
 
 /**
  * Jobs that read nothing but what moves: a note beside the truck, as an order or a reading of the jig, leaves their answers standing.
@@ -100,7 +106,7 @@ export class AnswerCache {
     const ofTruck = this.#places.get(of) ?? new Map<string, Entry>();
     this.#places.set(of, ofTruck);
     const key = this.keyOf(wish);
-    const place = FOLLOWS_POSE.has(wish.job) ? wish.job : key;
+    const place = followsPose(wish) ? wish.job : key;
     const known = ofTruck.get(place);
     if (known !== undefined) return known as unknown as Entry<J>;
     const shown: Answered<J> = {

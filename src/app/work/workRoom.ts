@@ -1,5 +1,5 @@
 import { checkOf } from "../../studies/reports/check.ts";
-import { AnswerCache, type Answered, type Entry, FOLLOWS_POSE, LONGER, type Wish } from "./answerCache.ts";
+import { AnswerCache, type Answered, type Entry, followsPose, LONGER, type Wish } from "./answerCache.ts";
 import type { Answer, JobName, Question } from "./jobs.ts";
 import { type Ended, WorkClient, type WorkerLike } from "./workClient.ts";
 
@@ -127,7 +127,7 @@ export class WorkRoom {
     );
     for (const entry of open.sort((a, b) => Number(isExtra(a)) - Number(isExtra(b)))) {
       if (isFirst && entry.wish.job !== "check") continue;
-      const clients = FOLLOWS_POSE.has(entry.wish.job) ? this.#quick : this.#long;
+      const clients = followsPose(entry.wish) ? this.#quick : this.#long;
       const free = () => clients.filter(({ isFree }) => isFree);
       if (free().length === 0 && !isExtra(entry)) this.#giveWay(clients);
       if (free().length > 0) this.#begin(entry, free());

@@ -14,6 +14,18 @@ it("gives a file that is saved longer than anything that is waited for", () => {
     expect(cache.secondsFor("report")).toBeGreaterThan(cache.secondsFor(job));
 });
 
+it("loads where they are worst are kept beside those at the pose shown: a file saved of them changes nothing that is looked at", () => {
+  const cache = new AnswerCache(2);
+  const truck = createWorkbenchStore(demo, "test.json").getState().truck!;
+  const at = (pose: Question<"loads">["pose"]) =>
+    cache.entry<"loads">({ job: "loads", truck, question: { pose }, given: null });
+  const shown = at({ travel: 0, steer: 0 });
+  expect(at({ travel: 10, steer: 0.5 })).toBe(shown);
+  expect(at(null)).not.toBe(shown);
+  expect(at(null)).toBe(at(null));
+  expect(at({ travel: 0, steer: 0 })).toBe(shown);
+});
+
 it("a reading off the jig, an order begun and another title leave what was found of the truck standing; a number of the truck does not", () => {
   const cache = new AnswerCache(2);
   const store = createWorkbenchStore(demo, "test.json");

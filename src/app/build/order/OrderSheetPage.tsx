@@ -4,7 +4,7 @@ import { orderPageRemarks } from "../../../studies/wording/orderOnPage.ts";
 import { orderGroups } from "../../../studies/wording/orderRows.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { printAlone } from "../../parts/printAlone.ts";
-import { keyWords } from "../../words/keyWords.ts";
+import { keepTogether, keyWords } from "../../words/keyWords.ts";
 
 export type OrderSheetPageProps = { sheet: OrderSheet; format: LengthFormat };
 
@@ -27,7 +27,7 @@ export function OrderSheetPage({ sheet, format }: OrderSheetPageProps) {
                 <th scope="row">
                   {label} {note !== "" && <small>{note}</small>}
                 </th>
-                <td>{value}</td>
+                <td>{keepTogether(value)}</td>
               </tr>
             ))}
             {notGiven !== "" && (
