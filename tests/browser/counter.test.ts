@@ -313,6 +313,18 @@ describe("the counter view", () => {
     await counterView(page).getByRole("button", { name: "Put it back" }).click();
     expect(await rows.count()).toBe(2);
     expect(await faults(page, ".layer")).toEqual([]);
+    // A step taken back is told there too, where what stands behind the layer is not heard.
+    await b.focus();
+    await page.keyboard.press("Control+z");
+    await counterView(page)
+      .getByRole("status")
+      .filter({ hasText: /^Undone: / })
+      .waitFor();
+    await page.keyboard.press("Control+y");
+    await counterView(page)
+      .getByRole("status")
+      .filter({ hasText: /^Done again: / })
+      .waitFor();
     await b.selectOption({ label: "narrow hub face" });
     await page.keyboard.press("Escape");
     await counterView(page).waitFor({ state: "detached" });
@@ -432,6 +444,27 @@ describe("the customer's sheet", () => {
     }
     await page.keyboard.press("Escape");
     await page.getByRole("dialog").waitFor({ state: "detached" });
+    // Help prints itself, over whatever it lies: black on white in the dark too.
+    await page.evaluate(() => {
+      document.documentElement.dataset.theme = "dark";
+    });
+    await page.getByRole("button", { name: "Help", exact: true }).click();
+    await page.locator(".docs").getByText("Look it up").waitFor();
+    const help = readPdf(await page.pdf({ format: "A4" }));
+    expect(help.pages).toBe(2);
+    expect(help.text).toContain("HelpStarthere");
+    expect(help.text).toContain("Thecommandline");
+    for (const words of ["Searchthehelp", "Close", "Inthispacket"]) expect(help.text).not.toContain(words);
+    await page.emulateMedia({ media: "print" });
+    const inks = await page.locator(".docs").evaluate((docs) => {
+      const { color, backgroundColor } = getComputedStyle(docs);
+      return [color, backgroundColor];
+    });
+    expect(inks).toEqual(["rgb(28, 43, 56)", "rgb(255, 255, 255)"]);
+    await page.emulateMedia({ media: "screen" });
+    await page.evaluate(() => delete document.documentElement.dataset.theme);
+    await page.keyboard.press("Escape");
+    await page.locator(".docs").waitFor({ state: "detached" });
     expect(problems()).toEqual([]);
   });
 

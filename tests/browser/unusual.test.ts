@@ -94,8 +94,10 @@ describe("a hub face of 60 in", () => {
       await shot(page, `unusual-${width}-${colorScheme}`);
       expect(await faults(page, ".verdict")).toEqual([]);
 
-      await verdict(page).getByRole("button", { name: "It is right" }).click();
+      // By keys the focus goes on to the answer, not back to the page's first line.
+      await verdict(page).getByRole("button", { name: "It is right" }).press("Enter");
       await page.locator('.verdict[data-verdict="clear"]').waitFor(SOON);
+      expect(await verdict(page).evaluate((one) => one === document.activeElement)).toBe(true);
       expect(await read(verdict(page))).toMatch(/Clears Everything clears.*unusual, and confirmed/);
       expect(await verdict(page).locator(".doubts").count()).toBe(0);
       await undo(page).click();

@@ -352,6 +352,7 @@ describe("the page around the truck", () => {
     // The plots over travel read at 3 1/4 in; before, they would have stood at 0.
     expect(text).toContain("now31/4in:");
     expect(text).not.toContain("now0in:");
+    expect(text).toContain("blueline:airedout(31/4inbump),straightahead·");
   });
 
   it("leads a thumb to the setup, and the keyboard goes on from there", async () => {

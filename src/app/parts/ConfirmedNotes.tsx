@@ -4,6 +4,7 @@ import { confirmedNotes } from "../../studies/wording/unusualReport.ts";
 import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { workbench } from "../state/workbench.ts";
+import { goOnFrom } from "./focusOn.ts";
 
 export type ConfirmedNotesProps = { truck: Truck };
 
@@ -21,7 +22,10 @@ export function ConfirmedNotes({ truck }: ConfirmedNotesProps) {
           <button
             type="button"
             className="small-button"
-            onClick={() => workbench.getState().removeItem(["confirmed"], entry)}
+            onClick={(event) => {
+              goOnFrom(event);
+              workbench.getState().removeItem(["confirmed"], entry);
+            }}
           >
             Take back
           </button>

@@ -3,6 +3,7 @@ import type { KeyPath } from "../../setup/types/keyPath.ts";
 import type { Doubt } from "../../studies/doubts/doubt.ts";
 import { workbench } from "../state/workbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
+import { goOnFrom } from "./focusOn.ts";
 import { StateMark } from "./StateMark.tsx";
 
 export type DoubtNotesProps = {
@@ -37,9 +38,10 @@ export function DoubtNotes({ doubts, canConfirm = false, goToField }: DoubtNotes
               type="button"
               className="small-button"
               title="Kept in the setup for this value alone; undo takes it back"
-              onClick={() =>
-                workbench.getState().insertItem(["confirmed"], Number.POSITIVE_INFINITY, doubt.confirm)
-              }
+              onClick={(event) => {
+                goOnFrom(event);
+                workbench.getState().insertItem(["confirmed"], Number.POSITIVE_INFINITY, doubt.confirm);
+              }}
             >
               It is right
             </button>

@@ -51,7 +51,11 @@ export function Menu({ label, icon, isLeft = false, className = "", children }: 
       open={isOpen}
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >
-      <summary className={icon ? "button menu-icon" : "button"} aria-label={icon ? label : undefined}>
+      <summary
+        className={icon ? "button menu-icon" : "button"}
+        aria-label={icon ? label : undefined}
+        title={icon ? label : undefined}
+      >
         {icon ?? label}
       </summary>
       {isOpen && (

@@ -10,6 +10,7 @@ import { MeasurePanel } from "../measure/MeasurePanel.tsx";
 import { NeedsPanel } from "../measure/NeedsPanel.tsx";
 import { StartTruck } from "../measure/worksheet/StartTruck.tsx";
 import { Cautions } from "../parts/ConfirmedNotes.tsx";
+import { focusOn } from "../parts/focusOn.ts";
 import { Late, LateBody } from "../parts/late.tsx";
 import { useSettled } from "../parts/useSettled.ts";
 import { PacketLayer } from "../show/packet/PacketLayer.tsx";
@@ -102,10 +103,10 @@ function Saves() {
 function SkipLinks() {
   return (
     <div className="skip-links">
-      <button type="button" className="button" onClick={() => focusOn(".verdict")}>
+      <button type="button" className="button" onClick={() => focusFirst(".verdict")}>
         Skip to the answer
       </button>
-      <button type="button" className="button" onClick={() => focusOn(".stage")}>
+      <button type="button" className="button" onClick={() => focusFirst(".stage")}>
         Skip to the picture
       </button>
       <button
@@ -114,7 +115,7 @@ function SkipLinks() {
         onClick={() => {
           goToStation("measure");
           // The fields are there when the page has been drawn anew.
-          requestAnimationFrame(() => focusOn("[data-field] input, [data-field] select"));
+          requestAnimationFrame(() => focusFirst("[data-field] input, [data-field] select"));
         }}
       >
         Skip to the truck's numbers
@@ -123,12 +124,8 @@ function SkipLinks() {
   );
 }
 
-function focusOn(selector: string): void {
-  const found = document.querySelector<HTMLElement>(selector);
-  if (!found) return;
-  if (found.tabIndex < 0) found.tabIndex = -1;
-  found.focus();
-  found.scrollIntoView({ block: "nearest" });
+function focusFirst(selector: string): void {
+  focusOn(document.querySelector<HTMLElement>(selector));
 }
 
 /** Whether the stage fills the window; Escape gives the page back. */

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { useStore } from "zustand";
+import { goOnFrom } from "../../parts/focusOn.ts";
 import { notice, putAway } from "../../state/notice.ts";
 import { meshReadings } from "../../work/readMeshFile.ts";
 import { applyUpdate, useOffline } from "../offline/offline.ts";
@@ -35,7 +36,14 @@ export function Notices() {
         <div className="notice">
           <p>{shown.text}</p>
           {shown.link !== null && <CopyLink link={shown.link} />}
-          <button type="button" className="button" onClick={putAway}>
+          <button
+            type="button"
+            className="button"
+            onClick={(event) => {
+              goOnFrom(event);
+              putAway();
+            }}
+          >
             Close
           </button>
         </div>
@@ -55,7 +63,14 @@ export function Notices() {
             This browser keeps nothing between visits (a private window?). Save to a file before you close the
             page.
           </p>
-          <button type="button" className="button" onClick={() => setOffSeen(true)}>
+          <button
+            type="button"
+            className="button"
+            onClick={(event) => {
+              goOnFrom(event);
+              setOffSeen(true);
+            }}
+          >
             Close
           </button>
         </div>
