@@ -33,6 +33,20 @@ describe("a number that is whole while it is typed", () => {
     expect(store.getState().truck).toBe(truck);
   });
 
+  it("waits where its first digits alone are far from what stands there", () => {
+    const { take, typed } = visited();
+    expect(take(PIN, "1")).toBe(false);
+    expect(typed(PIN)).toBe(8.4);
+    expect(take(PIN, "10")).toBe(true);
+    expect(typed(PIN)).toBe(10);
+    // Of inches in a fraction too; the whole inches of a nearby one are followed.
+    expect(take(HUB, "1")).toBe(false);
+    expect(take(HUB, "6")).toBe(true);
+    expect(take(HUB, "6 1/8")).toBe(true);
+    const arm = ["knuckle", "steeringArm", "0"];
+    expect(take(arm, "5")).toBe(false);
+  });
+
   it("is left where only half of it stands there, or the field, the truck or the eye would stumble over it", () => {
     const { store, take } = visited();
     const before = store.getState();
