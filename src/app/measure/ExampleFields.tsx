@@ -3,6 +3,7 @@ import { useState } from "react";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
 import { BUILD_NUMBERS } from "../../studies/wording/answerWords.ts";
+import { readInPart } from "../../studies/wording/assumedWords.ts";
 import { fieldName } from "../../studies/wording/fieldName.ts";
 import { shownDocument } from "../state/selectors.ts";
 import type { Truck } from "../state/truck.ts";
@@ -58,6 +59,7 @@ function Block({ block, fields }: { block: KeyPath; fields: readonly KeyPath[] }
                 {fieldName(path, document)}
               </button>{" "}
               {valueWords(workbench.getState(), path, valueAt(document, path))}
+              <PartNote path={path} />
             </span>
             <button
               type="button"
@@ -72,6 +74,12 @@ function Block({ block, fields }: { block: KeyPath; fields: readonly KeyPath[] }
       </ul>
     </section>
   );
+}
+
+/** What of a point is read already. */
+function PartNote({ path }: { path: KeyPath }) {
+  const note = readInPart(path, useWorkbench(shownDocument));
+  return note && <small className="example-part">{note}</small>;
 }
 
 /** Fields by the block they are in; of the truck, by the blocks of it. */

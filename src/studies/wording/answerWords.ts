@@ -141,11 +141,11 @@ export function exampleDoubts(setup: Setup): readonly Doubt[] {
 function assumedText(setup: Setup): string {
   const { length } = setup.fromExample?.fields ?? [];
   const count = readCount(setup);
-  const rest = length === 1 ? "1 number is assumed" : `${length} numbers are assumed`;
+  const rest = `${length} number${length === 1 ? " is" : "s are"} still assumed, in whole or in part`;
   const out = setup.readingsLeftOut.length;
   const left =
     out === 0 ? "" : ` ${out === 1 ? "1 impossible reading is" : `${out} impossible readings are`} left out.`;
-  return `From ${count} reading${count === 1 ? "" : "s"}; the other ${rest}: an invented layout, not measured on this truck.${travelText(setup)}${builtOfText(setup.fromExample?.fields ?? [])}${left}`;
+  return `From ${count} reading${count === 1 ? "" : "s"}; ${rest}: an invented layout, not measured on this truck.${travelText(setup)}${builtOfText(setup.fromExample?.fields ?? [])}${left}`;
 }
 
 /** Why the count grows by many once a knuckle is begun with usual sizes. */

@@ -1,3 +1,4 @@
+import type { PointName } from "../../setup/types/readingTypes.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type {
@@ -128,12 +129,19 @@ export function nextSentence({ next }: Measured, format: LengthFormat): string {
 /** Share of what it leaves open that a reading must take away to be told. */
 const WORTH_READING = 0.1;
 
-/** Which point a reading would tell, and how much better; "" = less than a tenth. @param amount of mm, in words */
-export function gainSentence({ tells }: NextReading, amount: (mm: number) => string): string {
+/**
+ * Which point a reading would tell, and how much better; "" = less than a tenth. @param amount of mm, in words
+ * @param nameOf what the point is called, where it has a name beside the usual one
+ */
+export function gainSentence(
+  { tells }: NextReading,
+  amount: (mm: number) => string,
+  nameOf: (point: PointName) => string = pointWords,
+): string {
   if (tells === null || tells.to > (1 - WORTH_READING) * tells.from) return "";
-  const point = pointWords(tells.point);
+  const point = nameOf(tells.point);
   const what = `${AXIS_WORDS[tells.axis]} the ${point}${point.includes(",") ? "," : ""} is`;
-  return `It tells ${what} to about ${amount(tells.to)}; so far it is known to about ${amount(tells.from)} (one standard deviation).`;
+  return `It tells ${what} to about ${amount(tells.to)}; so far it is known to about ${amount(tells.from)}: two times in three the truth is nearer than that.`;
 }
 
 /** Right points that stand elsewhere than the left ones' mirror image, by more than their readings explain. */

@@ -3,7 +3,9 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { NextReading, ReadingResidual, Suspect } from "../measure/measured.ts";
 import { lower } from "./asBuiltWords.ts";
 import { amountText, angleText, lengthText, tellingFormat } from "./lengths.ts";
+import { pointWords } from "./measureNames.ts";
 import { gainSentence } from "./measureWords.ts";
+import { lipStationName } from "./worksheetWords.ts";
 
 /** What a reading of a length or an angle is, as a person reads it. @param value mm, or radians of an angle */
 export function readingText({ kind }: Pick<Reading, "kind">, value: number, format: LengthFormat): string {
@@ -43,12 +45,24 @@ export function suspectSentence(
   return `Most likely wrong: “${lower(names(reading.index))}”${read}${by} (${Math.abs(inSigmas).toFixed(1)} σ off). Read it again.${or}${rest}`;
 }
 
-/** What would help most, and what it would do; "" = nothing would help by a tenth. @param name of the reading asked for */
-export function nextSentence(next: NextReading, name: string, format: LengthFormat): string {
+/**
+ * What would help most, and what it would do; "" = nothing would help by a tenth. @param name of the reading asked for
+ * @param isOnLayout the lip's points are those of the assumed layout
+ */
+export function nextSentence(
+  next: NextReading,
+  name: string,
+  format: LengthFormat,
+  isOnLayout = false,
+): string {
   const { tells } = next;
   // Fractions may read alike what differs by a tenth.
   const shown = tells ? tellingFormat([tells.from, tells.to], amountText, format) : format;
-  const gain = gainSentence(next, (mm) => amountText(mm, shown));
+  const gain = gainSentence(
+    next,
+    (mm) => amountText(mm, shown),
+    (point) => (isOnLayout && lipStationName(point)) || pointWords(point),
+  );
   return gain === "" ? "" : `What would help most next: ${lower(name)}. ${gain}`;
 }
 
@@ -98,9 +112,3 @@ export function noTruckSentence(fault: string, inTheWay: readonly string[]): str
 
 /** What a station of the lip is called among readings. */
 export const STATION_NAME = "Station of the fender lip, along the truck";
-
-/** What is not measured yet, as a line: `Still assumed: …`. @param names of fields */
-export function stillAssumed(names: readonly string[]): string {
-  if (names.length === 0) return "Nothing is assumed any more.";
-  return `Still assumed: ${names.map(lower).join("; ")}.`;
-}

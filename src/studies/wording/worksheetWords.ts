@@ -25,6 +25,21 @@ export function worksheetPlaceWords(place: WorksheetPlace): string {
   return PLACES[place];
 }
 
+const STATIONS: ReadonlyMap<number, string> = new Map([
+  [0, "at its front end"],
+  [LIP_STATIONS.ahead, "ahead of the axle"],
+  [LIP_STATIONS.axle, "over the axle"],
+  [LIP_STATIONS.behind, "behind the axle"],
+  [ASSUMED_LIP_POINTS.size - 1, "at its rear end"],
+]);
+
+/** What a point of the assumed lip is called inside a sentence, as the list's lines call it; null = it has no name of its own. */
+export function lipStationName(point: string): string | null {
+  const { part, at } = bodyPointOf(point) ?? {};
+  const where = part === LIP ? STATIONS.get(at ?? -1) : undefined;
+  return where === undefined ? null : `${LIP} ${where}`;
+}
+
 /** How far from the axle line a point of the assumed lip is, in both units: it is struck before it is measured. */
 function stationText(at: number): string {
   const mm = Math.abs(ASSUMED_LIP_POINTS.get(bodyPointName(LIP, at))?.[0] ?? 0);

@@ -4,6 +4,7 @@ import { pathOfPoint } from "../../setup/givenPoints.ts";
 import { removeAt, setAt } from "../../setup/reading/setAt.ts";
 import { bareTyped, lengthAt } from "../../setup/reading/typedPair.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
+import type { Reading } from "../../setup/types/readingTypes.ts";
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import { parseAngle } from "../../units/angle.ts";
@@ -70,7 +71,7 @@ export function withMeasured(
 /** What a truck as measured writes into a setup: wheel and tire, and points, knuckle and the rest of the setup that wears them. */
 export function toldBy(
   document: unknown,
-  measured: MeasuredTruck,
+  measured: MeasuredTruck & Partial<Pick<Measured, "residuals">>,
   units: LengthUnit,
   keeps: Keeps = (path) => isSaidMine(document, path),
 ): { readonly worn: unknown; readonly gauged: readonly Gauged[]; readonly told: readonly Written[] } {
@@ -133,28 +134,30 @@ export function pointsOf(document: unknown, { points }: MeasuredTruck): readonly
   });
 }
 
+const JOINTS = ["lowerArm.ballJoint", "upperArm.ballJoint"] as const;
+
 /** mm. Joints nearer than this are no knuckle's. */
 const LEAST_SPAN = 1;
 
 /** The knuckle that goes between the ball joints and holds the wheel's center where it is. */
 function knuckleOf(
   document: unknown,
-  { points }: MeasuredTruck,
+  { points, residuals = [] }: MeasuredTruck & Partial<Pick<Measured, "residuals">>,
   units: LengthUnit,
   keeps: Keeps,
   isOnOwnNumbers: boolean,
 ): readonly Written[] {
   const find = (name: string) => points.find(({ point, side }) => point === name && side === "left");
-  const lower = find("lowerArm.ballJoint");
-  const upper = find("upperArm.ballJoint");
+  const [lower, upper] = [find(JOINTS[0]), find(JOINTS[1])];
   const wheel = find("wheelCenter");
   if (!lower || !upper || distanceOf(lower, upper) < LEAST_SPAN) return [];
+  const isTaped = residuals.some(({ reading }) => isSpan(reading));
   const length = (...path: KeyPath) => lengthAt(document, path, units);
   const [rimWidth, backspacing] = [length("wheel", "rimWidth"), length("wheel", "backspacing")];
   const wheelOffset =
     length("wheel", "offset") ??
     (rimWidth !== null && backspacing !== null ? offsetFromBackspacing(backspacing, rimWidth) : null);
-  if (!wheel || wheelOffset === null) return spanOf(lower, upper);
+  if (!wheel || wheelOffset === null) return spanOf(lower, upper, isTaped);
   const own = <T>(key: string, value: T | null) => (keeps(["knuckle", key]) ? value : null);
   const angle = parseAngle(bareTyped(valueAt(document, ["knuckle", "pinAngle"])) as string | number);
   const isOut = wheel.standing[1] === "measured" && lower.standing[1] === "measured";
@@ -168,7 +171,7 @@ function knuckleOf(
   );
   const isUp = wheel.standing[2] === "measured";
   return [
-    ...spanOf(lower, upper),
+    ...spanOf(lower, upper, isTaped),
     { path: ["knuckle", "pinAngle"], value: found.pinAngle, isRead: false },
     { path: ["knuckle", "hubFace"], value: found.hubFace, isRead: isOut && isOnOwnNumbers },
     {
@@ -185,8 +188,18 @@ function knuckleOf(
   ];
 }
 
-function spanOf(lower: MeasuredPoint, upper: MeasuredPoint): readonly Written[] {
-  const isRead = [...lower.standing, ...upper.standing].every((one) => one === "measured");
+/** Whether a reading is of the left joints' distance itself. */
+function isSpan(reading: Reading): boolean {
+  return (
+    reading.kind === "between" &&
+    reading.side === "left" &&
+    JOINTS.every((one) => reading.points.includes(one))
+  );
+}
+
+/** @param isTaped the joints' distance itself was read, wherever they are */
+function spanOf(lower: MeasuredPoint, upper: MeasuredPoint, isTaped: boolean): readonly Written[] {
+  const isRead = isTaped || [...lower.standing, ...upper.standing].every((one) => one === "measured");
   return [{ path: ["knuckle", "span"], value: distanceOf(lower, upper), isRead }];
 }
 

@@ -1,8 +1,10 @@
 import { parseKeyText, valueAt } from "../../../setup/types/keyPath.ts";
+import { isOnAssumedLayout } from "../../../setup/worksheet/assumedLayout.ts";
 import type { ReadingAsk } from "../../../setup/worksheet/worksheetLines.ts";
 import { askOf, type LineState } from "../../../setup/worksheet/worksheetState.ts";
 import type { Measured } from "../../../studies/measure/measured.ts";
 import { lower } from "../../../studies/wording/asBuiltWords.ts";
+import { stillAssumed } from "../../../studies/wording/assumedWords.ts";
 import { fieldName } from "../../../studies/wording/fieldName.ts";
 import {
   agreeSentence,
@@ -13,7 +15,6 @@ import {
   readingText,
   residualWords,
   STATION_NAME,
-  stillAssumed,
   suspectSentence,
 } from "../../../studies/wording/readingsTold.ts";
 import { askName, lineWords } from "../../../studies/wording/worksheetWords.ts";
@@ -172,11 +173,12 @@ function NextNote({
 }) {
   const ask = next && lineFrom(next.ask);
   const isWaiting = useWaitingFor() !== null;
+  const isOnLayout = isOnAssumedLayout(useWorkbench(shownDocument));
   if (!next || !ask) return null;
   const listed = states.find((state) => state.ask && isSameAsk(state.ask, ask));
   // Until there is a first verdict the list itself says what comes next.
   if (isWaiting && !listed) return null;
-  const sentence = nextSentence(next, listed ? lineWords(listed).name : askName(ask), format);
+  const sentence = nextSentence(next, listed ? lineWords(listed).name : askName(ask), format, isOnLayout);
   if (sentence === "") return null;
   return (
     <div className="next-reading">
@@ -208,7 +210,7 @@ function AssumedNote() {
   const document = useWorkbench(shownDocument);
   const fields = useWorkbench((s) => s.truck?.setup.fromExample?.fields ?? null);
   if (fields === null) return null;
-  return <p className="still-assumed">{stillAssumed(fields.map((path) => fieldName(path, document)))}</p>;
+  return <p className="still-assumed">{stillAssumed(fields, document)}</p>;
 }
 
 /** Those that others check: of one that none checks there is nothing to tell. */

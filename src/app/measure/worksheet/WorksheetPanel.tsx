@@ -4,6 +4,7 @@ import "./printedWorksheet.css";
 import { useEffect, useMemo, useState } from "react";
 import { DEFAULT_NAME } from "../../../setup/types/defaults.ts";
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
+import { WORKSHEET_LINES } from "../../../setup/worksheet/worksheetLines.ts";
 import {
   type LineState,
   progressOf,
@@ -51,6 +52,8 @@ export function WorksheetPanel() {
   const progress = useMemo(() => progressOf(document), [document]);
   const isWaiting = useWaitingFor() !== null;
   const missing = useMemo(() => readingsToAdd(document, true), [document]);
+  // Two of them are fields, which come into the list with the others.
+  const unlisted = WORKSHEET_LINES.filter((line) => !states.some((state) => state.line === line)).length;
   const from = useWorksheetView((s) => s.from);
   const backTo = states.findIndex(({ path }) => keyText(path) === from);
   const nameOf = (at: number) => readingName(states, at);
@@ -126,7 +129,7 @@ export function WorksheetPanel() {
       <div className="worksheet-tools">
         {missing.length > 0 && (
           <button type="button" className="button" onClick={() => addReadings(missing)}>
-            Show the full list: {missing.length} more readings
+            Show the full list: {unlisted} more reading{unlisted === 1 ? "" : "s"}
           </button>
         )}
         <SaveMenu of="what the readings come to" files={[measuredFile()]} />
