@@ -9,6 +9,7 @@ import { GUIDES, PAGES } from "../../../src/app/docs/pageList.ts";
 import { anchorOf, placeOfLink } from "../../../src/app/docs/reader.ts";
 
 const DOCS = join(import.meta.dirname, "..", "..", "..", "public", "docs");
+const CLEAR = join(import.meta.dirname, "..", "..", "..", "src", "app", "clear");
 const text = (page: string) => readFileSync(join(DOCS, `${page}.md`), "utf8");
 const pages = readdirSync(DOCS).filter((file) => file.endsWith(".md"));
 
@@ -126,8 +127,18 @@ describe("the search of the documents", () => {
 describe("what a result means", () => {
   const page = text("definitions");
 
-  it("is defined for every plot, number of the alignment and fact of the geometry that asks", () => {
+  it("is defined for every plot, number of the alignment and result of any panel that asks", () => {
+    const panels = readdirSync(CLEAR, { recursive: true, encoding: "utf8" }).filter((file) =>
+      /\.tsx$/.test(file),
+    );
+    const inPanels = panels.flatMap((file) =>
+      [...readFileSync(join(CLEAR, file), "utf8").matchAll(/<(?:Meaning|Fact)\b[^>]*? of="([^"]+)"/g)].map(
+        ([, name]) => name!,
+      ),
+    );
+    expect(inPanels).toEqual(expect.arrayContaining(["roll center", "scrub line", "how low it goes"]));
     const asked = [
+      ...inPanels,
       ...PLOT_KINDS.map(({ of }) => of),
       ...[
         "camber",

@@ -10,6 +10,7 @@ import {
   holdingText,
   rateText,
 } from "../../../studies/wording/airWords.ts";
+import { Meaning } from "../../docs/Meaning.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -81,7 +82,7 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
           Now: motion ratio {left.motionRatio.toFixed(2)}, spring rate {rateText(left.springRate, units)}, at
           the wheel {rateText(left.wheelRate, units)}, air closed in
           {left.volumeIsEstimate ? ", its volume estimated" : ""}. Ride is the body’s natural frequency on the
-          spring.
+          spring. <Meaning of="ride frequency" />
         </p>
       )}
       {spring.curve?.kind === "loads" && (

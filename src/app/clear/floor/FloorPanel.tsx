@@ -9,6 +9,7 @@ import { belowWords, clearanceText } from "../../../studies/wording/floorWords.t
 import { barredAt, heightSentence } from "../../../studies/wording/heightWords.ts";
 import { lengthText } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { Meaning } from "../../docs/Meaning.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -112,7 +113,9 @@ function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) 
         </p>
       )}
       <Clearances truck={truck} travel={travel} clearances={clearances} format={format} />
-      <h3>Body roll, or one wheel on a bump</h3>
+      <h3>
+        Body roll, or one wheel on a bump <Meaning of="roll" />
+      </h3>
       <RollPart truck={truck} travel={travel} format={format} />
       <p className="fold-fine">
         Worked out on a flat floor with rigid tires. How low a truck may be, and what may hang below the scrub
@@ -133,7 +136,9 @@ function Clearances({ truck, travel, clearances, format }: FloorAnswersProps) {
   const lowest = [...clearances].sort((a, b) => a.clearance - b.clearance);
   return (
     <>
-      <h3>Off the floor, the lowest first</h3>
+      <h3>
+        Off the floor, the lowest first <Meaning of="ground clearance" />
+      </h3>
       <ul className="floor-points">
         {lowest.map(({ name, side, clearance }) => {
           const drags = clearance < 0;
@@ -163,7 +168,8 @@ function Clearances({ truck, travel, clearances, format }: FloorAnswersProps) {
       <p className="fold-fine">
         {scrub.every(({ dragging }) => dragging.length === 0)
           ? "With either front tire flat, down on its rim, none of them reaches the scrub line."
-          : "Scrub line: from the flat tire’s rim to the other tire’s patch; what hangs to it drags."}
+          : "Scrub line: from the flat tire’s rim to the other tire’s patch; what hangs to it drags."}{" "}
+        <Meaning of="scrub line" />
       </p>
     </>
   );

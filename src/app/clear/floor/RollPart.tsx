@@ -9,6 +9,7 @@ import type { Side } from "../../../suspension/frontEnd.ts";
 import { type ApartPose, type OutOfReach, solveApart } from "../../../suspension/solvePose.ts";
 import { degFromRad, radFromDeg } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { Meaning } from "../../docs/Meaning.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { setStage, useStage } from "../../state/stageSettings.ts";
@@ -100,7 +101,10 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
           </thead>
           <tbody>
             <tr>
-              <th scope="row">Camber to the floor, + out at top</th>
+              <th scope="row">
+                Camber to the floor <Meaning of="camber to the floor" />
+                <small>+ out at top</small>
+              </th>
               <td>{angleText(floor.left.camber, 2)}</td>
               <td>{angleText(floor.right.camber, 2)}</td>
             </tr>

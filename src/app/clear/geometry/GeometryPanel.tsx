@@ -65,10 +65,14 @@ function Now({ truck }: GeometryPanelProps) {
       <Fact name="Roll center height" of="roll center" plus="+ above the floor">
         {farText(center?.height, format)}
       </Fact>
-      <Fact name="Instant center, left wheel" plus="from the centerline, + left; height in the setup’s axes">
+      <Fact
+        name="Instant center, left wheel"
+        of="instant center"
+        plus="from the centerline, + left; height in the setup’s axes"
+      >
         {instant ? `${farText(instant.y, format)}; ${farText(instant.z, format)} high` : "far"}
       </Fact>
-      <Fact name="Ackermann" plus="100% = no scrub">
+      <Fact name="Ackermann" of="Ackermann" plus="100% = no scrub">
         {setup.truck.wheelbase === null
           ? "needs the wheelbase"
           : ackermann
@@ -113,8 +117,12 @@ function WholeRange({ truck, report }: { truck: Truck; report: GeometryReport })
       <Fact name="Bump steer over travel" of="bump steer">
         {bumpSteerText([bumpSteer.left, bumpSteer.right], format)}
       </Fact>
-      <Fact name="Least bump steer, inner end">{flatText(flatInner, format)}</Fact>
-      <Fact name="Least bump steer, outer end">{flatText(flatOuter, format)}</Fact>
+      <Fact name="Least bump steer, inner end" of="least bump steer">
+        {flatText(flatInner, format)}
+      </Fact>
+      <Fact name="Least bump steer, outer end" of="least bump steer">
+        {flatText(flatOuter, format)}
+      </Fact>
       <Fact name="Turning circle, curb to curb" of="turning circle">
         {truck.setup.truck.wheelbase === null
           ? "needs the wheelbase"
@@ -126,7 +134,7 @@ function WholeRange({ truck, report }: { truck: Truck; report: GeometryReport })
               )}
       </Fact>
       {circles.length > 0 && (
-        <Fact name="Wall to wall, at least" plus="of what is in the setup">
+        <Fact name="Wall to wall, at least" of="turning circle" plus="of what is in the setup">
           {circleText(
             largest((one) => one.wallToWall),
             format,
@@ -149,8 +157,8 @@ function Fact({ name, plus, of, children }: FactProps) {
   return (
     <div>
       <dt>
-        {name} {plus !== undefined && <small>{plus}</small>}
-        {of !== undefined && <Meaning of={of} />}
+        {name} {of !== undefined && <Meaning of={of} />}
+        {plus !== undefined && <small>{plus}</small>}
       </dt>
       <dd>{keepTogether(children)}</dd>
     </div>

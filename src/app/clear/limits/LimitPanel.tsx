@@ -7,6 +7,7 @@ import { bindsText, limitsStateSentence } from "../../../studies/wording/limitTe
 import { heightText, lockText } from "../../../studies/wording/poseWords.ts";
 import { standsText } from "../../../studies/wording/standsWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { Meaning } from "../../docs/Meaning.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
@@ -79,10 +80,13 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
       {report === null && failure !== null && (
         <p role="alert">The limits over the range could not be worked out: {failure}</p>
       )}
-      <p className="fold-fine" role="status">
-        {isFirst
-          ? "Working out all travel and both locks…"
-          : report && limitsStateSentence(limitsState(report))}
+      <p className="fold-fine">
+        <span role="status">
+          {isFirst
+            ? "Working out all travel and both locks…"
+            : report && limitsStateSentence(limitsState(report))}
+        </span>{" "}
+        <Meaning of="in hand" />
       </p>
       {limits && <CutShort study="limits" of={[limits]} />}
       <p className="limit-pose">

@@ -1,4 +1,5 @@
 import { lowestText } from "../../../studies/wording/beforeLockWords.ts";
+import { Meaning } from "../../docs/Meaning.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -44,11 +45,15 @@ export function MapLimits({ truck }: MapLimitsProps) {
     <>
       <h2 className="label map-from">From the pose shown</h2>
       <dl className="map-limits" aria-busy={!isCurrent}>
-        <dt>steers left</dt>
+        <dt>
+          steers left <Meaning of="how far it steers" />
+        </dt>
         <dd>{steering ? steers("leftTurn") : "…"}</dd>
         <dt>steers right</dt>
         <dd>{steering ? steers("rightTurn") : "…"}</dd>
-        <dt>goes down</dt>
+        <dt>
+          goes down <Meaning of="how low it goes" />
+        </dt>
         <dd className="map-low">{lowering ? low() : "…"}</dd>
       </dl>
       {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
