@@ -13,6 +13,7 @@ import { limitsField } from "./blocks/limits.ts";
 import { loadsField } from "./blocks/loads.ts";
 import { oddsField } from "./blocks/odds.ts";
 import { orderField } from "./blocks/order/order.ts";
+import { posesField } from "./blocks/poses.ts";
 import { readingsField } from "./blocks/readings/readings.ts";
 import { stancesField } from "./blocks/stances.ts";
 import { tireField } from "./blocks/tire.ts";
@@ -59,6 +60,7 @@ export const setupDocument = block("one truck with one knuckle, wheel and tire, 
   loads: loadsField.optional(),
   travel: travelField,
   stances: stancesField.optional(),
+  poses: posesField.optional(),
   roll: rollField.optional(),
   floor: floorField.optional(),
   order: orderField.optional(),

@@ -13,6 +13,7 @@ import { resolveLimits } from "./blocks/limits.ts";
 import { resolveLoads } from "./blocks/loads.ts";
 import { resolveOdds } from "./blocks/odds.ts";
 import { resolveOrder } from "./blocks/order/order.ts";
+import { resolvePoses } from "./blocks/poses.ts";
 import { bodyNamesOf } from "./blocks/readings/readingPoint.ts";
 import { resolveReadings } from "./blocks/readings/resolveReadings.ts";
 import { refuseUnmeasurable, resolveStances } from "./blocks/stances.ts";
@@ -80,6 +81,7 @@ export function resolveDocument(
   const { stances, measuredStances } = Array.isArray(typed.stances)
     ? resolveStances(typed.stances, reading.inside("stances"))
     : { stances: [], measuredStances: [] };
+  const poses = Array.isArray(typed.poses) ? resolvePoses(typed.poses, reading.inside("poses")) : [];
   const targets = reading.isSound("stances") ? alignment?.targets : null;
   if (targets) {
     const names = [...stances, ...measuredStances].map(({ name }) => name);
@@ -154,6 +156,7 @@ export function resolveDocument(
     travel,
     stances,
     measuredStances,
+    poses,
     roll,
     floor,
     order,

@@ -60,6 +60,7 @@ function setupOf(
     hardware: null,
     stances: [],
     measuredStances: [],
+    poses: [],
     roll: null,
     floor: null,
     order: null,

@@ -24,6 +24,31 @@ describe("the roll block", () => {
   });
 });
 
+describe("named poses", () => {
+  it("are read into mm, straight ahead unless steered; a file without them has none", () => {
+    expect(setupOf({}).poses).toEqual([]);
+    const poses = [
+      { name: "left on a curb", leftTravel: "1 1/2", rightTravel: "-5 mm", steer: -0.5 },
+      { name: "level", leftTravel: 0, rightTravel: 0 },
+    ];
+    expect(setupOf({ poses }).poses).toEqual([
+      { name: "left on a curb", travels: { left: expect.closeTo(38.1, 12), right: -5 }, steer: -0.5 },
+      { name: "level", travels: { left: 0, right: 0 }, steer: 0 },
+    ]);
+  });
+
+  it("are refused where one has the name of another, lacks a wheel or is steered past a lock", () => {
+    const pose = { name: "curb", leftTravel: 1, rightTravel: 0 };
+    expect(issuesOf({ poses: [pose, pose] })).toEqual([
+      "poses[1].name: is the name of entry 0 already; each needs its own",
+    ]);
+    expect(issuesOf({ poses: [{ name: "curb", leftTravel: 1 }] })[0]).toMatch(/rightTravel: required/);
+    expect(issuesOf({ poses: [{ ...pose, steer: 1.2 }] })[0]).toMatch(
+      /steer: must be a number from -1 to 1$/,
+    );
+  });
+});
+
 describe("the floor block", () => {
   it("is read into mm, the rear following unless it stays", () => {
     expect(setupOf({}).floor).toBeNull();

@@ -22,6 +22,7 @@ interface PoseOptions extends AlignedOptions {
   readonly rightTravel?: string;
   readonly steer?: string;
   readonly at?: readonly string[];
+  readonly named?: string;
   readonly floor?: true;
 }
 
@@ -33,6 +34,7 @@ Examples:
   wellsweep pose truck.json --travel "3 1/4" --steer -0.5   half of right lock, 3 1/4 up
   wellsweep pose truck.json --travel "-95 mm" --json        full precision, for a program
   wellsweep pose truck.json --left-travel 1 --right-travel -1   each wheel at its own height, on the floor
+  wellsweep pose truck.json --named "left on a curb"   a pose of the file's poses, or one of its stances
   wellsweep pose truck.json --at -4,0 --at "-3 3/4,0.5" --at 0,1
 
 Exit codes: 0 fine, 1 something rubs there, 2 ${NO_ANSWER}, a pose out of reach too.`;
@@ -50,6 +52,7 @@ export function addPose(program: Command, terminal: Terminal, end: (code: ExitCo
       "a pose, any number of times, instead of --travel and --steer",
       (value: string, before: readonly string[] | undefined) => [...(before ?? []), value],
     )
+    .option("--named <NAME>", "a pose or stance of the file by its name, instead of --travel")
     .option("--floor", "give the floor under it too, as with a wheel at its own travel")
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: PoseOptions) => end(runPose(file, options, terminal)));
@@ -90,6 +93,16 @@ function askedPoses(truck: Truck, options: PoseOptions): AnyPose[] {
   const { file, model } = truck;
   const { travel, leftTravel, rightTravel, steer, at } = options;
   const { units } = model.setup;
+  if (options.named !== undefined) {
+    for (const [option, value] of [
+      ["--travel", travel],
+      ["--left-travel", leftTravel],
+      ["--right-travel", rightTravel],
+      ["--at", at?.[0]],
+    ] as const)
+      if (value !== undefined) throw InputError.ofOption(file, option, value, "cannot be used with --named");
+    return [namedPose(truck, options.named, steer)];
+  }
   if (at === undefined) {
     const isApart = leftTravel !== undefined || rightTravel !== undefined;
     return [isApart ? askedApart(truck, options) : askedPose(truck, options)];
@@ -126,6 +139,28 @@ function askedPoses(truck: Truck, options: PoseOptions): AnyPose[] {
     const mm = readLength(value.slice(0, comma), units, place);
     return poseAt(model, mm, readSteer(value.slice(comma + 1), place), { travel: place, steer: place });
   });
+}
+
+/**
+ * A pose of the file by its name, or a stance. @param steer of the option: instead of the pose's own
+ * @throws InputError where there is none, or it is out of reach
+ */
+function namedPose({ file, model }: Truck, name: string, steer: string | undefined): AnyPose {
+  const { poses, stances, units } = model.setup;
+  const place = { file, option: "--named", value: name };
+  const asked = steer === undefined ? null : readSteer(steer, { file, option: "--steer", value: steer });
+  const named = poses.find((pose) => pose.name === name);
+  if (named !== undefined) {
+    const pose = solveApart(model.frontEnd, named.travels, asked ?? named.steer);
+    if (!pose.ok) throw InputError.ofOption(file, "--named", name, reachMend(pose, units));
+    return pose;
+  }
+  const stance = stances.find((one) => one.name === name);
+  if (stance !== undefined) return poseAt(model, stance.travel, asked ?? 0, { travel: place, steer: place });
+  const names = [...poses, ...stances].map((one) => `"${one.name}"`);
+  const mend =
+    names.length === 0 ? "the file names no poses or stances" : `must be one of ${names.join(", ")}`;
+  throw InputError.ofOption(file, "--named", name, mend);
 }
 
 /** Wheels at travels of their own. @throws InputError */

@@ -36,6 +36,13 @@ export interface FloorSetup {
 /** What a shop can read a stance by. Lengths mm, `lowerArmAngle` radians; see `floor.md` for how each is measured. */
 export type StanceMeasure = "travel" | "lowerArmAngle" | "airSpringHeight" | "lipHeight" | "frameHeight";
 
+/** A pose with a name, each wheel at its own travel: mm, + = bump; steer −1 … +1, + = left. */
+export interface PoseSetup {
+  readonly name: string;
+  readonly travels: { readonly left: number; readonly right: number };
+  readonly steer: number;
+}
+
 /** A stance typed by another measure than travel: which travel that is only the assembled truck knows. */
 export interface MeasuredStance {
   readonly name: string;

@@ -2,7 +2,7 @@ import type { ThreadCallout } from "../../units/threadCallout.ts";
 import type { AirSpringSetup, MassesSetup } from "./airTypes.ts";
 import type { AsBuiltSetup, JigSetup } from "./asBuiltTypes.ts";
 import type { BuildSetup } from "./buildTypes.ts";
-import type { FloorSetup, MeasuredStance, RollSetup } from "./floorTypes.ts";
+import type { FloorSetup, MeasuredStance, PoseSetup, RollSetup } from "./floorTypes.ts";
 import type { KeyPath } from "./keyPath.ts";
 import type { LimitsSetup } from "./limitsTypes.ts";
 import type { LoadsSetup } from "./loadsTypes.ts";
@@ -244,6 +244,8 @@ export interface Setup {
   readonly stances: readonly StanceSetup[];
   /** Stances typed by another measure than travel. */
   readonly measuredStances: readonly MeasuredStance[];
+  /** Poses with a name, each wheel at its own travel; no study of both wheels at one travel asks about them. */
+  readonly poses: readonly PoseSetup[];
   /** null = body roll is not checked. */
   readonly roll: RollSetup | null;
   /** null = the floor lies level under the contact patches, and nothing is measured to it. */

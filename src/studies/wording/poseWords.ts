@@ -1,4 +1,5 @@
 import type { Vec3 } from "../../geometry/vec.ts";
+import type { PoseSetup } from "../../setup/types/floorTypes.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
@@ -172,6 +173,12 @@ export function lockText(steer: number): string {
   if (isStraight(steer)) return "straight ahead";
   if (isFull(steer)) return `full ${wayOf(steer)} lock`;
   return `${percentText(steer)} ${wayOf(steer)} lock`;
+}
+
+/** A named pose: `left wheel 1 1/2 in bump, right wheel 0 in, straight ahead`. */
+export function namedPoseText({ travels, steer }: Omit<PoseSetup, "name">, format: LengthFormat): string {
+  const wheel = (side: Side) => `${side} wheel ${travelText(travels[side], format)}`;
+  return `${wheel("left")}, ${wheel("right")}, ${lockText(steer)}`;
 }
 
 /** `over all travel, lock to lock`; `at the “aired out” stance, wheels straight ahead`. */

@@ -166,6 +166,36 @@ describe("pose --json", () => {
   });
 });
 
+describe("pose --named", () => {
+  const poses = [
+    { name: "left on a curb", leftTravel: "1 1/2", rightTravel: "-1/4", steer: 0.25 },
+    { name: "level", leftTravel: 1, rightTravel: 1 },
+  ];
+  const file = folder.write("named.json", demoDocument({ ...lipAlone(), poses }));
+
+  it("is each wheel at the travel that the pose of the file says, and a stance both at its own", () => {
+    const apart = ["pose", file, "--left-travel", "1 1/2", "--right-travel", "-1/4", "--steer"];
+    expect(capturedJson(["pose", file, "--named", "left on a curb"])).toEqual(
+      capturedJson([...apart, "0.25"]),
+    );
+    // Steered otherwise where that is asked for.
+    expect(capturedJson(["pose", file, "--named", "left on a curb", "--steer", "-1"])).toEqual(
+      capturedJson([...apart, "-1"]),
+    );
+    expect(capturedJson(["pose", file, "--named", "aired out"])).toEqual(
+      capturedJson(["pose", file, "--travel", "3 1/4"]),
+    );
+  });
+
+  it("names the poses and stances there are where there is none of that name", () => {
+    const { code, error } = captured(["pose", file, "--named", "on its roof"]);
+    expect(code).toBe(2);
+    expect(error).toMatch(/--named: "on its roof": must be one of "left on a curb", "level", .*"aired out"/);
+    const both = captured(["pose", file, "--named", "level", "--at", "0,0"]);
+    expect([both.code, /--at: .*cannot be used with --named/.test(both.error)]).toEqual([2, true]);
+  });
+});
+
 describe("pose for a person", () => {
   it("starts with a sentence, names units in headers and shows sixteenths and hundredths of a degree", () => {
     const { code, out, error } = captured([

@@ -1,4 +1,4 @@
-import { useDeferredValue, useId, useMemo } from "react";
+import { useDeferredValue, useId, useMemo, useState } from "react";
 import { poseJson } from "../../../studies/documents/poseJson.ts";
 import { floorAt } from "../../../studies/floor/floorAt.ts";
 import { wheelTravelsInRoll } from "../../../studies/floor/wheelTravelsInRoll.ts";
@@ -6,6 +6,7 @@ import { gapsAt } from "../../../studies/reports/gapsAt.ts";
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { poseSentence } from "../../../studies/wording/poseSentence.ts";
 import type { Side } from "../../../suspension/frontEnd.ts";
+import type { WheelTravels } from "../../../suspension/rollCenter.ts";
 import { type ApartPose, type OutOfReach, solveApart } from "../../../suspension/solvePose.ts";
 import { degFromRad, radFromDeg } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
@@ -18,6 +19,7 @@ import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { TypedMeasure, wheelTravelOf } from "./MeasureField.tsx";
+import { NamedPoses } from "./NamedPoses.tsx";
 
 export type RollPartProps = {
   truck: Truck;
@@ -38,6 +40,7 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
   const id = useId();
   const roll = useStage((s) => s.roll);
   const steer = useWorkbench((s) => s.steer);
+  const [refused, setRefused] = useState<string | null>(null);
   const asked = truck.setup.roll ? degFromRad(truck.setup.roll.most) : DEFAULT_MOST;
   const most = Math.max(asked, Math.abs(degFromRad(roll)));
   const found = useMemo(() => wheelTravelsInRoll(truck.model, travel, roll), [truck, travel, roll]);
@@ -49,12 +52,14 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
   const put = (side: Side, typed: string): string | null => {
     const read = wheelTravelOf(truck, typed, format);
     if (!read.ok || !found.ok) return read.ok ? null : read.mend;
-    const travels = { ...found.travels, [side]: read.travel };
-    const pose = solveApart(truck.model.frontEnd, travels, steer);
+    return show({ ...found.travels, [side]: read.travel }, steer);
+  };
+  const show = (travels: WheelTravels, at: number): string | null => {
+    const pose = solveApart(truck.model.frontEnd, travels, at);
     if (!pose.ok) return poseSentence([], pose, truck.model, format);
     const isLevel = travels.left === travels.right;
     setStage({ roll: isLevel ? 0 : (floorAt(truck.model, travels, 0)?.roll ?? 0) });
-    workbench.getState().setTravel(0.5 * (travels.left + travels.right));
+    workbench.getState().setPose(0.5 * (travels.left + travels.right), at);
     return null;
   };
   return (
@@ -88,6 +93,18 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
             />
           ))}
         </div>
+      )}
+      <NamedPoses
+        truck={truck}
+        format={format}
+        travels={found.ok ? found.travels : null}
+        steer={steer}
+        onGo={(travels, at) => setRefused(show(travels, at))}
+      />
+      {refused !== null && (
+        <p className="fold-passed" role="alert">
+          {refused}
+        </p>
       )}
       {floor ? (
         <table>
