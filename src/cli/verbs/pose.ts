@@ -34,7 +34,7 @@ Examples:
   wellsweep pose truck.json --travel "3 1/4" --steer -0.5   half of right lock, 3 1/4 up
   wellsweep pose truck.json --travel "-95 mm" --json        full precision, for a program
   wellsweep pose truck.json --left-travel 1 --right-travel -1   each wheel at its own height, on the floor
-  wellsweep pose truck.json --named "left on a curb"   a pose of the file's poses, or one of its stances
+  wellsweep pose truck.json --named "aired out"             a stance of the file by its name, or one of its poses
   wellsweep pose truck.json --at -4,0 --at "-3 3/4,0.5" --at 0,1
 
 Exit codes: 0 fine, 1 something rubs there, 2 ${NO_ANSWER}, a pose out of reach too.`;
