@@ -6,7 +6,6 @@ import type { CheckEntry } from "../../studies/reports/pairSearch.ts";
 import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { answerHeadline, answerSentence } from "../../studies/wording/answerWords.ts";
 import { countedSentence, limitSentence } from "../../studies/wording/limitSentences.ts";
-import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { noVerdictYet } from "../../studies/wording/worksheetNotes.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
@@ -49,7 +48,7 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
   const { answer: report, failure } = check;
   const isFirst = report === null && failure === null;
   const state = report ? answerState(report, doubts) : null;
-  const worst = report && toldEntry(report);
+  const worst = report?.worst ?? null;
   return (
     <section ref={held} className="verdict" data-verdict={state ?? undefined} aria-labelledby="verdict-title">
       <div className="verdict-head">

@@ -2,7 +2,6 @@ import type { CheckEntry } from "../../studies/reports/check.ts";
 import { isSamePart } from "../../studies/reports/gapsAt.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
 import { amountText } from "../../studies/wording/lengths.ts";
-import { toldEntry } from "../../studies/wording/verdictFacts.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
@@ -16,8 +15,7 @@ const SAME_STEER = 1e-3;
 
 /** The place over the whole range that a truck's answer tells of, as far as it is known. */
 export function worstOf(truck: Truck): CheckEntry | null {
-  const report = checkOf(truck).answer;
-  return report && toldEntry(report);
+  return checkOf(truck).answer?.worst ?? null;
 }
 
 /** Whether it is the worst found so far: the check was cut short. */

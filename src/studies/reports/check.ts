@@ -25,7 +25,7 @@ export { type CheckEntry, DEFAULT_TOLERANCE, type Verdict, verdictOf } from "./p
 
 export interface CheckReport {
   readonly verdict: Verdict;
-  /** null when nothing is measured. */
+  /** The entry with the smallest gap of all, the deepest rub where some rub: "the worst" everywhere. null when nothing is measured. */
   readonly worst: CheckEntry | null;
   /** Worst of each body part, left side first, in the setup's order; then of what moves, left side first. */
   readonly parts: readonly CheckEntry[];

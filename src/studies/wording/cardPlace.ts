@@ -4,6 +4,7 @@ import type { Model } from "../model/model.ts";
 import type { CheckReport } from "../reports/check.ts";
 import { clearsWords } from "./comparisonWords.ts";
 import type { CardFacts } from "./counterFacts.ts";
+import { amountWords } from "./lengths.ts";
 import { heightWords, reportedPose, steerWords } from "./poseWords.ts";
 import { verdictFacts } from "./verdictFacts.ts";
 
@@ -20,7 +21,7 @@ export function cardPlace(
   format: LengthFormat,
 ): string {
   if (report === null) return "";
-  const { verdict, told } = verdictFacts(report, model);
+  const { verdict, told, always } = verdictFacts(report, model);
   if (told === null || verdict === "clear" || verdict === "unfinished") return "";
   const { entry, part } = told;
   if (entry.together) return `At every pose: the ${part}.`;
@@ -29,7 +30,9 @@ export function cardPlace(
   const here = nothingTouches(steering, travel)
     ? ` ${capitalized(heightWords(travel, model, format))} nothing touches.`
     : "";
-  return `Worst ${where}.${verdict === "rubs" ? here : ""}`;
+  const too =
+    always === null ? "" : ` At every pose the ${always.part}, by ${amountWords(always.entry.gap, format)}.`;
+  return `Worst ${where}.${verdict === "rubs" ? here : ""}${too}`;
 }
 
 /**

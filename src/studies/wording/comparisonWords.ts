@@ -10,7 +10,7 @@ import { heightWords } from "./poseWords.ts";
 import { firstStop, firstTouch, type SteerStop, steerStop } from "./stopFacts.ts";
 import { steerClauseOf } from "./stopTexts.ts";
 import { truckName } from "./truckName.ts";
-import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
+import { type ToldEntry, type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
 import { scopeWords, settledWords } from "./verdictSentence.ts";
 
 /** Center plane to the left contact patch, mm, straight ahead as measured; null where the wheels cannot stand. */
@@ -88,13 +88,13 @@ export function steerSentence(
 /** The answer over the whole range of height and steering: a clause that begins with the name. */
 export function rangeClause(name: string, report: CheckReport, model: Model, format: LengthFormat): string {
   const who = quoted(name);
-  const { verdict, told, scope } = verdictFacts(report, model);
+  const { verdict, told, always, scope } = verdictFacts(report, model);
   if (told === null) return `nothing is measured on ${who}`;
   const { entry, part, surface } = told;
   const amount = amountWords(entry.gap, format);
   switch (verdict) {
     case "rubs":
-      return `the ${surface} of ${who} rubs the ${part} by ${amount}${entry.together ? " at every pose" : ""}`;
+      return `the ${surface} of ${who} rubs the ${part} by ${amount}${entry.together ? " at every pose" : ""}${alwaysPart(always, format)}`;
     case "close": {
       const asked = formatLength(model.setup.allowance, format);
       return `the ${surface} of ${who} comes within ${amount} of the ${part}, nearer than the ${asked} asked for`;
@@ -104,6 +104,13 @@ export function rangeClause(name: string, report: CheckReport, model: Model, for
     case "clear":
       return `${who} ${clearsWords(entry.gap, scope, format)}, the ${part} being nearest`;
   }
+}
+
+/** What rubs at every pose beside the worst: `, and at every pose the wheel the tie rod end by 1/4 in`; "" = nothing does. */
+function alwaysPart(always: ToldEntry | null, format: LengthFormat): string {
+  return always === null
+    ? ""
+    : `, and at every pose the ${always.surface} the ${always.part} by ${amountWords(always.entry.gap, format)}`;
 }
 
 /** By how much everything clears, and how far that holds: `clears by 3/8 in within the limits`. @param gap the least, mm */

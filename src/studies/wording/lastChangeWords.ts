@@ -8,7 +8,6 @@ import { amountText, isFoundAlike, lengthText, readsAlike, tellingFormat } from 
 import { nameOfHeight, travelText } from "./poseWords.ts";
 import { type LowStop, lowStop, type SteerStop, steerStop } from "./stopFacts.ts";
 import { farText } from "./stopTexts.ts";
-import { toldEntry } from "./verdictFacts.ts";
 
 /** A truck with what is known of it so far. */
 export interface KnownTruck {
@@ -36,8 +35,8 @@ export function changeTold(was: KnownTruck, now: KnownTruck, format: LengthForma
 
 function worstTold(was: KnownTruck, now: KnownTruck, format: LengthFormat): Omit<ChangeTold, "others"> {
   // Of a check that ended early nobody knows what the gap was.
-  const a = toldVerdict(was.report) === "unfinished" ? null : (toldEntry(was.report)?.gap ?? null);
-  const b = toldEntry(now.report)?.gap ?? null;
+  const a = toldVerdict(was.report) === "unfinished" ? null : (was.report.worst?.gap ?? null);
+  const b = now.report.worst?.gap ?? null;
   if (b === null) return { worst: "no gap is measured now", before: "" };
   const shown = a === null ? format : tellingFormat([a, b], gapWords, format);
   const isOpen = toldVerdict(now.report) === "unfinished";

@@ -11,7 +11,11 @@ import { steerSheetText } from "./stopTexts.ts";
 import type { ToldEntry, VerdictFacts } from "./verdictFacts.ts";
 
 /** A truck's nearest place over the whole range: `tire rubs the fender lip by 1/4 in, left side, at …`. */
-export function worstText({ told, verdict }: VerdictFacts, model: Model, format: LengthFormat): string {
+export function worstText(
+  { told, always, verdict }: VerdictFacts,
+  model: Model,
+  format: LengthFormat,
+): string {
   if (told === null) return "nothing is measured";
   const { entry, twin } = told;
   const pose = reportedPose(model, entry.travel, entry.steer);
@@ -19,7 +23,8 @@ export function worstText({ told, verdict }: VerdictFacts, model: Model, format:
     ? "at every pose"
     : `${heightWords(entry.travel, model, format)}, ${steerWords(entry.steer, pose, entry.side)}`;
   const side = twin === null ? `${entry.side} side` : "both sides";
-  return `${whatText(told, verdict, format)}, ${side}, ${when}`;
+  const too = always === null ? "" : `; at every pose ${whatText(always, "rubs", format)}`;
+  return `${whatText(told, verdict, format)}, ${side}, ${when}${too}`;
 }
 
 function whatText({ entry, surface, part }: ToldEntry, verdict: ToldVerdict, format: LengthFormat): string {

@@ -8,8 +8,10 @@ import { reportedPose } from "./poseWords.ts";
 /** What the answer of a check is told by, before it is words. */
 export interface VerdictFacts {
   readonly verdict: ToldVerdict;
-  /** null when nothing is measured. */
+  /** The worst gap of all, see `CheckReport.worst`; null when nothing is measured. */
   readonly told: ToldEntry | null;
+  /** What rubs at every pose beside it: the deepest of these. */
+  readonly always: ToldEntry | null;
   /** How far the answer holds: over the whole range asked for, as far as the linkage reaches, or within the limits. */
   readonly scope: "all" | "reach" | "limits";
 }
@@ -26,39 +28,41 @@ export interface ToldEntry {
 }
 
 export function verdictFacts(report: CheckReport, model: Model): VerdictFacts {
-  const entry = toldEntry(report);
+  const { worst } = report;
   const scope = report.limits.length > 0 ? "reach" : (report.limitedBy ?? []).length > 0 ? "limits" : "all";
+  const always = worst && alwaysRubs(report, worst);
   return {
     verdict: toldVerdict(report),
     scope,
-    told: entry && {
-      entry,
-      twin: twinOf(entry, report),
-      surface: surfaceOf(entry, model),
-      part: partWords(model, entry.side, entry.part),
-    },
+    told: worst && toldOf(worst, report, model),
+    always: always && toldOf(always, report, model),
   };
 }
 
-/**
- * The entry to tell of: the least gap among those that make the verdict; but what rubs at every pose before what rubs
- * at some. Of a check that is not finished the least found. null when nothing is measured.
- */
-export function toldEntry(report: CheckReport): CheckEntry | null {
-  const isOpen = toldVerdict(report) === "unfinished";
-  const order = isOpen ? (a: CheckEntry, b: CheckEntry) => a.gap - b.gap : compareEntries;
-  return report.parts.reduce<CheckEntry | null>(
-    (told, entry) => (told === null || order(entry, told) < 0 ? entry : told),
-    null,
-  );
+/** The deepest of what rubs at every pose, but for the part that is told; null = no other does. */
+function alwaysRubs({ parts }: CheckReport, told: CheckEntry): CheckEntry | null {
+  return parts
+    .filter((entry) => entry.verdict === "rubs" && entry.together && entry.part !== told.part)
+    .reduce<CheckEntry | null>(
+      (deepest, entry) => (deepest && deepest.gap <= entry.gap ? deepest : entry),
+      null,
+    );
+}
+
+function toldOf(entry: CheckEntry, report: CheckReport, model: Model): ToldEntry {
+  return {
+    entry,
+    twin: twinOf(entry, report),
+    surface: surfaceOf(entry, model),
+    part: partWords(model, entry.side, entry.part),
+  };
 }
 
 const RANK: Readonly<Record<Verdict, number>> = { rubs: 0, close: 1, clear: 2 };
 
-/** The order in which entries are told: the worse verdict first, of what rubs that which does at every pose, then the least gap. */
+/** The order in which entries are listed: the worse verdict first, then the least gap. */
 export function compareEntries(a: CheckEntry, b: CheckEntry): number {
-  const always = (entry: CheckEntry) => (entry.verdict === "rubs" && entry.together ? 0 : 1);
-  return RANK[a.verdict] - RANK[b.verdict] || always(a) - always(b) || a.gap - b.gap;
+  return RANK[a.verdict] - RANK[b.verdict] || a.gap - b.gap;
 }
 
 /**

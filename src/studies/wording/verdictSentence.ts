@@ -5,14 +5,14 @@ import type { CheckEntry, CheckReport } from "../reports/check.ts";
 import { amountWords } from "./lengths.ts";
 import { heightWords, isStraight, reportedPose, steerWords, wayOf } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";
-import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
+import { type ToldEntry, type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
 
 /**
  * The answer of a check in one plain sentence: what touches, where, how much, at which height and steering
  * angle (that of the wheel named). Lengths as `format` shows them, to the nearest 1/16 in by default.
  */
 export function verdictSentence(report: CheckReport, model: Model, format: LengthFormat): string {
-  const { verdict, told: facts, scope } = verdictFacts(report, model);
+  const { verdict, told: facts, always, scope } = verdictFacts(report, model);
   if (facts === null) return "This setup has no body parts, so there is nothing to rub.";
   const { entry: told, twin, surface } = facts;
   const pose = reportedPose(model, told.travel, told.steer);
@@ -24,7 +24,9 @@ export function verdictSentence(report: CheckReport, model: Model, format: Lengt
   const asked = formatLength(model.setup.allowance, format);
   switch (verdict) {
     case "rubs":
-      return capitalized(`${one} rubs ${part}${sides} by ${amount} ${when}${alsoRubs(report, told, twin)}.`);
+      return capitalized(
+        `${one} rubs ${part}${sides} by ${amount} ${when}${alwaysClause(always, format)}${alsoRubs(report, told, twin, always)}.`,
+      );
     case "close": {
       const near = nearWords(told.gap, model.setup.allowance, format);
       return capitalized(`${part} comes within ${near} of ${one}${sides} ${when}; you asked for ${asked}.`);
@@ -77,9 +79,23 @@ export function scopeWords(scope: VerdictFacts["scope"]): string {
   }
 }
 
+/** What rubs at every pose beside the worst: `; at every pose the rotor rubs the lower ball joint by 7/16 in`; "" = nothing does. */
+function alwaysClause(always: ToldEntry | null, format: LengthFormat): string {
+  if (always === null) return "";
+  const { entry, surface, part } = always;
+  return `; ${ALWAYS} the ${surface} rubs ${withArticle(part)} by ${amountWords(entry.gap, format)}`;
+}
+
 /** What else rubs: one or two parts named, more counted; "" when nothing does. */
-function alsoRubs(report: CheckReport, told: CheckEntry, twin: CheckEntry | null): string {
-  const others = report.parts.filter((e) => e.verdict === "rubs" && e !== told && e !== twin);
+function alsoRubs(
+  report: CheckReport,
+  told: CheckEntry,
+  twin: CheckEntry | null,
+  always: ToldEntry | null,
+): string {
+  const others = report.parts.filter(
+    (e) => e.verdict === "rubs" && e !== told && e !== twin && e.part !== always?.entry.part,
+  );
   const parts = [...new Set(others.filter((e) => e.part !== told.part).map((e) => withArticle(e.part)))];
   const words: string[] = [];
   if (others.some((e) => e.part === told.part)) words.push("the other side rubs it too");

@@ -74,7 +74,6 @@ import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
 import { lowWayText, steerWayText } from "../../../src/studies/wording/stopTexts.ts";
 import { sweepSentence } from "../../../src/studies/wording/sweepSentence.ts";
 import { unusualDoubts } from "../../../src/studies/wording/unusualReport.ts";
-import { toldEntry } from "../../../src/studies/wording/verdictFacts.ts";
 import { verdictSentence } from "../../../src/studies/wording/verdictSentence.ts";
 import { windowSentences } from "../../../src/studies/wording/windowWords.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
@@ -187,7 +186,7 @@ function told(title: string, model: Model, looks: number | null): string {
     say(poseSentence(gaps, pose, model, format));
     if (pose.ok)
       say(
-        ...gapMarks(gaps, toldEntry(report), false, null, allowance, format)
+        ...gapMarks(gaps, report.worst, false, null, allowance, format)
           .filter(({ text }) => text !== "")
           .map(({ text }) => `mark: ${text}`),
       );

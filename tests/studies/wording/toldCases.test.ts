@@ -36,7 +36,7 @@ describe("a truck that rubs at every pose", () => {
     ["compact-front-steer.json", "narrow hub face", MM],
     ["flatbed-long-arms.json", "steering arm as first built", INCHES],
   ] as const) {
-    it(`${file}, ${variant}: says so first, on every screen`, () => {
+    it(`${file}, ${variant}: says so, on every screen`, () => {
       const { truck, model } = {
         truck: exampleTruck(file, variant),
         model: exampleTruck(file, variant).model,
@@ -55,8 +55,12 @@ describe("a truck that rubs at every pose", () => {
       expect(steerText(turnFacts(steering!, null, model, format), model, format)).toBe(
         "nowhere, the tie rod end touches at every pose",
       );
-      expect(rangeClause(variant, report, model, format)).toMatch(/rubs the tie rod end by/);
-      expect(verdictSentence(report, model, format)).toMatch(/rubs the tie rod end .* at every pose/);
+      expect(rangeClause(variant, report, model, format)).toMatch(
+        /(rubs|at every pose the wheel) the tie rod end by/,
+      );
+      expect(verdictSentence(report, model, format)).toMatch(
+        /rubs the tie rod end .* at every pose|at every pose the wheel rubs the tie rod end by/,
+      );
       const [down] = lowestTravels(model, [0])!;
       if (!down?.ok) throw new TypeError("it stands straight ahead");
       expect(lowStop(down.touch, 0, model, format)).toMatchObject({ isAlways: true, isNowhere: true });

@@ -24,7 +24,9 @@ export function MapKey({ truck, drawn }: MapKeyProps) {
   const borders = drawn?.borders;
   const limits = drawn?.map.pastLimit?.limits;
   const isCutShort = drawn?.map.cutShort === true;
-  const isCheckCut = useAnswer("check", truck)?.isCut;
+  const check = useAnswer("check", truck);
+  // What rides with the wheel is as near everywhere: it has no cross.
+  const isCrossed = check?.answer?.worst?.together !== true;
   const allowance = amountText(truck.setup.allowance, useFormat());
   return (
     <ul className="map-key">
@@ -49,12 +51,14 @@ export function MapKey({ truck, drawn }: MapKeyProps) {
         </svg>
         clear; paler is farther
       </li>
-      <li>
-        <svg viewBox="0 0 22 12" aria-hidden="true">
-          <path className="map-worst" d="M6 1L16 11M16 1L6 11" />
-        </svg>
-        {isCheckCut ? "worst so far" : "worst of all"}
-      </li>
+      {isCrossed && (
+        <li>
+          <svg viewBox="0 0 22 12" aria-hidden="true">
+            <path className="map-worst" d="M6 1L16 11M16 1L6 11" />
+          </svg>
+          {check?.isCut ? "worst so far" : "worst of all"}
+        </li>
+      )}
       {isCutShort && (
         <li>
           <svg viewBox="0 0 22 12" aria-hidden="true">

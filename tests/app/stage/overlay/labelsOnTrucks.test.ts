@@ -14,7 +14,6 @@ import { addScaled, type Vec3 } from "../../../../src/geometry/vec.ts";
 import { checkClearance } from "../../../../src/studies/reports/check.ts";
 import { type GapEntry, gapsAt } from "../../../../src/studies/reports/gapsAt.ts";
 import { gapMarks, type MarkedGap, withSides } from "../../../../src/studies/wording/gapRows.ts";
-import { toldEntry } from "../../../../src/studies/wording/verdictFacts.ts";
 import { solvePose } from "../../../../src/suspension/solvePose.ts";
 import { runs } from "../../../runs.ts";
 
@@ -141,7 +140,7 @@ const keyOf = ({ side, part }: MarkedGap) => `${side} ${part}`;
 
 /** What is marked with a label on the way: steered lock to lock at three heights, then raised end to end. */
 function dragsOf({ model, setup }: Truck): MarkedGap[][][] {
-  const worst = toldEntry(checkClearance(model));
+  const worst = checkClearance(model).worst;
   const { droop, bump } = setup.travel;
   const marksAt = (travel: number, steer: number) => {
     const pose = solvePose(model.frontEnd, travel, steer);

@@ -3,7 +3,6 @@ import { contoursOf } from "../../../../src/studies/map/contours.ts";
 import type { CheckReport } from "../../../../src/studies/reports/check.ts";
 import { gapMarks, partMark, partRows } from "../../../../src/studies/wording/gapRows.ts";
 import { poseFacts } from "../../../../src/studies/wording/poseSentence.ts";
-import { toldEntry } from "../../../../src/studies/wording/verdictFacts.ts";
 import { NEAR, nameOf, type Truth } from "./truth.ts";
 
 /** One pose: its sentence, the marks on the stage and the rows of parts beside it. @param report null = not known yet */
@@ -34,7 +33,7 @@ export function judgePose(truth: Truth, travel: number, steer: number, report: C
     `${what} the pose passes other limits`,
   );
 
-  const worst = report && toldEntry(report);
+  const worst = report?.worst ?? null;
   const marks = gapMarks(gaps, worst, false, null, model.setup.allowance, truth.format);
   const now = marks.filter(({ kind }) => kind === "now");
   truth.claim(
