@@ -98,9 +98,9 @@ export function WheelPicture(props: WheelPictureProps) {
       <clipPath id={`${id}inner`}>
         <rect
           x={left + inner.left * perPx}
-          y={top}
+          y={top + inner.top * perPx}
           width={(inner.right - inner.left) * perPx}
-          height={height}
+          height={(inner.foot - inner.top) * perPx}
         />
       </clipPath>
       <g clipPath={`url(#${id}inner)`}>

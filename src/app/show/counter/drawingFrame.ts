@@ -114,7 +114,12 @@ export function drawingFrame(
     height: height * perPx,
     names: NAME_ROOM - 8,
     labels: width - LABEL_ROOM + 6,
-    inner: { left: NAME_ROOM - 4, top: 0, right: width - LABEL_ROOM + 2, foot: height },
+    inner: {
+      left: NAME_ROOM - 4,
+      top: 0,
+      right: width - LABEL_ROOM + 2,
+      foot: hasDimensions ? height : height - FOOT_ROOM,
+    },
     foot,
   };
 }
