@@ -1,12 +1,14 @@
 import "./issuePanel.css";
 import { keyText } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
+import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import { useStation } from "../state/address.ts";
 import { shownDocument } from "../state/selectors.ts";
 import { shownIssues } from "../state/shownIssues.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { goToField } from "./fields/fieldAsked.ts";
 import { IssueItem } from "./IssueItem.tsx";
+import { ReadingsBar } from "./worksheet/ReadingsBar.tsx";
 
 /** The first of a document's issues in one line; the fields in the setup say the rest. */
 function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
@@ -22,6 +24,11 @@ function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
       </p>
     </section>
   );
+}
+
+/** What follows from readings is told where they are, in their names. */
+function isOfReadings({ key }: SetupIssue, document: unknown): boolean {
+  return isOnAssumedLayout(document) && !key.startsWith("readings");
 }
 
 /** What stands in a field and does not read, told where the fields are not shown: the answer is without it. */
@@ -48,7 +55,8 @@ export function IssuePanel() {
   if (issues.length === 0) return null;
   const file = issues[0]?.file ?? "";
   // While something is typed its field says what is wrong: here one line tells, off the page's flow.
-  if (refusal === null) return <IssueBar issues={issues} />;
+  if (refusal === null)
+    return isOfReadings(issues[0]!, document) ? <ReadingsBar /> : <IssueBar issues={issues} />;
   return (
     <section className="issues" role="alert" aria-labelledby="issues-title">
       <h2 id="issues-title">

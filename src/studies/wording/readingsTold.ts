@@ -1,11 +1,14 @@
+import { parseKeyText } from "../../setup/types/keyPath.ts";
 import type { Reading } from "../../setup/types/readingTypes.ts";
+import type { SetupIssue } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { NextReading, ReadingResidual, Suspect } from "../measure/measured.ts";
 import { lower } from "./asBuiltWords.ts";
+import { fieldName } from "./fieldName.ts";
 import { amountText, angleText, lengthText, tellingFormat } from "./lengths.ts";
 import { pointWords } from "./measureNames.ts";
 import { gainSentence } from "./measureWords.ts";
-import { lipStationName } from "./worksheetWords.ts";
+import { LINES, lipStationName } from "./worksheetWords.ts";
 
 /** What a reading of a length or an angle is, as a person reads it. @param value mm, or radians of an angle */
 export function readingText({ kind }: Pick<Reading, "kind">, value: number, format: LengthFormat): string {
@@ -93,6 +96,32 @@ export function cannotBe(mend: string, names: (index: number) => string): string
 /** That a reading is left out which cannot be. @param mend as `cannotBe` gives it */
 export function leftOutNote(name: string, mend: string): string {
   return `Left out: “${lower(name)}” ${mend}. What follows is without it.`;
+}
+
+/** What a tire stands on the floor by is told by this reading, under a name that nobody reads by. */
+const LOADED_RADIUS = "tire.loadedRadius";
+
+/**
+ * What does not go together of a truck as read, in the names of what was read: one sentence without a full stop.
+ * @param document the setup, a variant's patch applied
+ */
+export function faultWords({ key, mend }: Pick<SetupIssue, "key" | "mend">, document: unknown): string {
+  if (key === LOADED_RADIUS)
+    return `“${lower(LINES.wheelCenterHeight!.name)}” ${mend}; that reading or the tire size is off`;
+  const path = parseKeyText(key);
+  return path && path.length > 0 ? `${lower(fieldName(path, document))} ${mend}` : mend;
+}
+
+/** The same at a reading that is in the way. */
+export function faultAtReading(issue: Pick<SetupIssue, "key" | "mend">, document: unknown): string {
+  return issue.key === LOADED_RADIUS
+    ? `${issue.mend}; this reading or the tire size is off`
+    : `does not go with the other readings: ${faultWords(issue, document)}`;
+}
+
+/** The same in a line that leads to the readings in the way, which follow it. @param count of them */
+export function faultPointer(count: number): string {
+  return `The readings do not go together; the picture is of the last that did. ${count === 0 ? "Why:" : "Look again at:"}`;
 }
 
 /**

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
-import { noTruckSentence } from "../../../src/studies/wording/readingsTold.ts";
+import {
+  faultAtReading,
+  faultPointer,
+  faultWords,
+  noTruckSentence,
+} from "../../../src/studies/wording/readingsTold.ts";
 import { contradicting } from "../../../src/studies/worksheet/contradicting.ts";
 import { ownTruckDocument } from "../../../src/studies/worksheet/ownTruck.ts";
 import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
@@ -42,6 +47,23 @@ describe("readings that make no truck together", () => {
     expect(fits(out)).toBe(true);
     expect(contradicting(out, () => true)).toEqual([1, 2, 3, 4]);
     expect(contradicting({ ...begun, readings: GOOD, fromExample: undefined }, fits)).toEqual([]);
+  });
+
+  it("are told in their own names, not in those of numbers that follow from them", () => {
+    const high = withList(GOOD.map((one, i) => (i === 0 ? { ...one, is: 15 } : one)));
+    const read = resolveSetup(high, "truck.json");
+    const issue = read.ok ? null : read.issues[0]!;
+    expect(issue?.key).toBe("tire.loadedRadius");
+    expect(faultWords(issue!, high)).toMatch(
+      /^“wheel center, up from the floor” must not be more than half the tire's diameter; that reading or the tire size is off$/,
+    );
+    expect(faultAtReading(issue!, high)).not.toMatch(/loaded radius/i);
+    const other = { key: "knuckle.hubFace", mend: "must be more than 0" };
+    expect(faultAtReading(other, high)).toBe(
+      "does not go with the other readings: hub-face distance must be more than 0",
+    );
+    expect(faultPointer(1)).toContain("Look again at:");
+    expect(faultPointer(0)).toContain("Why:");
   });
 
   it("get a sentence that says what and how to mend", () => {

@@ -1,5 +1,8 @@
-import type { MouseEvent, ReactNode } from "react";
+import { type MouseEvent, type ReactNode, useMemo } from "react";
+import { progressOf } from "../../../setup/worksheet/worksheetState.ts";
 import { useCanUndo } from "../../state/documentUse.ts";
+import { shownDocument } from "../../state/selectors.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { useSwipe } from "./useSwipe.ts";
 
@@ -28,12 +31,16 @@ export function CardFrame(props: CardFrameProps) {
   const { nameId, place, index, count, isEnd, backTo, isFilled, onGo, children, foot } = props;
   const swipe = useSwipe(onGo);
   const canUndo = useCanUndo();
+  const document = useWorkbench(shownDocument);
+  const read = useMemo(() => progressOf(document).read, [document]);
   return (
     <article className="reading-card" aria-labelledby={nameId} {...swipe}>
       <p className="reading-place">
         <span>{place}</span>
         <span>
           {index + 1} of {count}
+          {/* What tells it over the card has scrolled away there. */}
+          <span className="reading-count"> · {read} read</span>
         </span>
       </p>
       {children}

@@ -10,8 +10,11 @@ export function EllipsesOnStage({ measured }: { measured: Measured }) {
   useEffect(() => {
     const named = new Set<string>();
     const ellipses = measured.points
-      // A mark is nothing of the truck.
-      .filter(({ point, standing }) => !isMark(point) && !standing.every((one) => one === "given"))
+      // A mark is nothing of the truck; of a point that nobody read there is nothing to tell but that: its part is dashed.
+      .filter(
+        ({ point, standing }) =>
+          !isMark(point) && standing.some((one) => one === "measured" || one === "partly"),
+      )
       .map(({ point, side, at, covariance, standing }) => {
         const hand = side === "right" ? -1 : 1;
         const [x, y, z] = choleskyOf(covariance);

@@ -3,6 +3,7 @@ import { keyText } from "../../../setup/types/keyPath.ts";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { useField } from "../../state/documentUse.ts";
+import { useContradicting } from "./useContradicting.ts";
 import { useImpossible } from "./useImpossible.ts";
 import { comesBack, goToLine } from "./worksheetView.ts";
 
@@ -16,6 +17,7 @@ export type LineListProps = {
 
 /** All lines of the worksheet with what was read, each a way to its card. */
 export function LineList({ states, shown, left }: LineListProps) {
+  const inTheWay = useContradicting()?.inTheWay ?? NONE;
   return (
     <ol className="line-list" aria-label="All readings">
       {states.map((state, i) => {
@@ -27,7 +29,12 @@ export function LineList({ states, shown, left }: LineListProps) {
               <li className="line-place">{place === null ? "Also read" : worksheetPlaceWords(place)}</li>
             )}
             <li>
-              <Line state={state} isShown={i === shown} from={comesBack(states, i, left)} />
+              <Line
+                state={state}
+                isShown={i === shown}
+                isInTheWay={state.path[0] === "readings" && inTheWay.some((at) => at === state.path[1])}
+                from={comesBack(states, i, left)}
+              />
             </li>
           </Fragment>
         );
@@ -36,13 +43,16 @@ export function LineList({ states, shown, left }: LineListProps) {
   );
 }
 
-type LineProps = { state: LineState; isShown: boolean; from: string | null };
+const NONE: readonly number[] = [];
 
-function Line({ state, isShown, from }: LineProps) {
+/** `isInTheWay`: without it the others would make a truck together. */
+type LineProps = { state: LineState; isShown: boolean; isInTheWay: boolean; from: string | null };
+
+function Line({ state, isShown, isInTheWay, from }: LineProps) {
   const { path, isRead } = state;
   const { text, draft, issue } = useField(path);
   const isOut = useImpossible().some(({ at }) => path[0] === "readings" && at === path[1]);
-  const isWrong = draft !== null || isOut || (isRead && issue !== null);
+  const isWrong = draft !== null || isOut || isInTheWay || (isRead && issue !== null);
   const value = state.gauge !== null ? (isRead ? "read" : "") : (draft?.text ?? (isRead ? text : ""));
   return (
     <button

@@ -1,6 +1,6 @@
 import { useId } from "react";
 import type { LineState } from "../../../setup/worksheet/worksheetState.ts";
-import { cannotBe } from "../../../studies/wording/readingsTold.ts";
+import { cannotBe, faultAtReading } from "../../../studies/wording/readingsTold.ts";
 import { lineWords, worksheetPlaceWords } from "../../../studies/wording/worksheetWords.ts";
 import { formatLength, type LengthFormat } from "../../../units/formatLength.ts";
 import { parseLength } from "../../../units/parseLength.ts";
@@ -16,6 +16,7 @@ import { CardFrame } from "./CardFrame.tsx";
 import { Keypad } from "./Keypad.tsx";
 import { LineSketch } from "./LineSketch.tsx";
 import { RemoveReading } from "./RemoveReading.tsx";
+import { useContradicting } from "./useContradicting.ts";
 import { useImpossible } from "./useImpossible.ts";
 
 export type ReadingCardProps = {
@@ -62,7 +63,10 @@ export function ReadingCard({ state, index, count, isEnd, backTo, nameOf, onGo, 
   const value = isExample && !entry.isTyped && draft === null ? "" : entry.value;
   const out = useImpossible().find(({ at }) => ask !== null && at === path[1]);
   const cannot = out ? cannotBe(out.mend, nameOf) : null;
-  const mend = isExample && draft === null ? null : (draft?.mend ?? issue?.mend ?? cannot);
+  const contradiction = useContradicting();
+  const isInTheWay = ask !== null && contradiction?.inTheWay.some((at) => at === path[1]);
+  const against = isInTheWay ? faultAtReading(contradiction!.issue, workbench.getState().document) : null;
+  const mend = isExample && draft === null ? null : (draft?.mend ?? issue?.mend ?? cannot ?? against);
   return (
     <CardFrame
       nameId={`${id}-name`}

@@ -1,14 +1,13 @@
-import { parseKeyText, valueAt } from "../../../setup/types/keyPath.ts";
+import { valueAt } from "../../../setup/types/keyPath.ts";
 import { isOnAssumedLayout } from "../../../setup/worksheet/assumedLayout.ts";
 import type { ReadingAsk } from "../../../setup/worksheet/worksheetLines.ts";
 import { askOf, type LineState } from "../../../setup/worksheet/worksheetState.ts";
 import type { Measured } from "../../../studies/measure/measured.ts";
-import { lower } from "../../../studies/wording/asBuiltWords.ts";
 import { stillAssumed } from "../../../studies/wording/assumedWords.ts";
-import { fieldName } from "../../../studies/wording/fieldName.ts";
 import {
   agreeSentence,
   cannotBe,
+  faultWords,
   leftOutNote,
   nextSentence,
   noTruckSentence,
@@ -26,6 +25,7 @@ import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import { useWaitingFor } from "../../state/useWaitingFor.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { keyWords } from "../../words/keyWords.ts";
 import { EllipsesOnStage } from "./EllipsesOnStage.tsx";
 import { useContradicting } from "./useContradicting.ts";
 import { useImpossible } from "./useImpossible.ts";
@@ -94,13 +94,11 @@ function NoTruck({ name }: { name: (index: number) => string }) {
   const document = useWorkbench(shownDocument);
   if (found === null) return null;
   const { issue, inTheWay } = found;
-  const path = parseKeyText(issue.key);
-  const place = path && path.length > 0 ? `${lower(fieldName(path, document))} ` : "";
   return (
     <div className="suspect" role="status">
       <p>
         <span aria-hidden="true">✕ </span>
-        {noTruckSentence(`${place}${issue.mend}`, inTheWay.map(name))}
+        {noTruckSentence(keyWords(faultWords(issue, document)), inTheWay.map(name))}
       </p>
       <div className="row-tools">
         {inTheWay.map((index) => (

@@ -18,6 +18,9 @@ export interface Contradiction {
 /** ms without a change after which readings are looked through: each is left out in turn. */
 const REST = 500;
 
+/** What was found of a document: the bar, the card and the list ask about the same. */
+const known = new WeakMap<object, Contradiction>();
+
 /** Why the truck shown is not the one read, once keys rest; null = it is. */
 export function useContradicting(): Contradiction | null {
   const issues = useWorkbench((s) => s.issues);
@@ -26,11 +29,13 @@ export function useContradicting(): Contradiction | null {
   useEffect(() => {
     const [issue] = issues;
     // A reading that does not read tells so itself.
-    if (!issue || issue.key.startsWith("readings") || !isOnAssumedLayout(document)) return;
+    if (!issue || !document || issue.key.startsWith("readings") || !isOnAssumedLayout(document)) return;
     const timer = setTimeout(() => {
       const { file, meshes } = workbench.getState();
       const fits = (one: unknown) => trucks.make(one as TypedDocument, file, null, meshes).ok;
-      setFound({ issue, inTheWay: contradicting(document, fits), of: document });
+      const why = known.get(document) ?? { issue, inTheWay: contradicting(document, fits) };
+      known.set(document, why);
+      setFound({ ...why, of: document });
     }, REST);
     return () => clearTimeout(timer);
   }, [issues, document]);
