@@ -63,8 +63,10 @@ describe("names of many curves", () => {
     const two = [series[0]!, series[6]!];
     const [, free] = labelSpots(two, x, y, ROOM);
     const box = { left: free!.x - 40, right: free!.x + 40, top: free!.y - 9, bottom: free!.y + 3 };
-    const [, moved] = labelSpots(two, x, y, ROOM, [box]);
+    const [, moved] = labelSpots(two, x, y, ROOM, { taken: [box], levels: [] });
     expect(Math.hypot(moved!.x - free!.x, moved!.y - free!.y)).toBeGreaterThan(10);
+    const [, off] = labelSpots(two, x, y, ROOM, { taken: [], levels: [free!.y - 3] });
+    expect(Math.abs(off!.y - free!.y)).toBeGreaterThan(9);
   });
 });
 

@@ -34,7 +34,10 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
     const isUnder = spec.levels?.some((other) => isJustAbove(y(other.at), y(at)));
     return [{ name, line: y(at), left: left + 3, base: y(at) + (isUnder ? 12 : -4) }];
   });
-  const taken = levels.map(({ name, left: from, base }) => nameBox(name, from, base));
+  const drawn = {
+    taken: levels.map(({ name, left: from, base }) => nameBox(name, from, base)),
+    levels: [...levels.map(({ line }) => line), ...(up.low < 0 && up.high > 0 ? [y(0)] : [])],
+  };
   return (
     <>
       <clipPath id={clip}>
@@ -98,7 +101,7 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
           {name}
         </text>
       ))}
-      {labelSpots(spec.series, x, y, room, taken).map((spot) => (
+      {labelSpots(spec.series, x, y, room, drawn).map((spot) => (
         <text
           key={spot.name}
           className={`plot-label ${lookClass(spot.of)}`}

@@ -17,6 +17,14 @@ export interface Room {
   readonly bottom: number;
 }
 
+/** What names keep off: other names, and lines straight across the plot by their heights, px. */
+export interface Drawn {
+  readonly taken: readonly Room[];
+  readonly levels: readonly number[];
+}
+
+const NOTHING: Drawn = { taken: [], levels: [] };
+
 /** A name's box by where its base line begins. */
 export function nameBox(name: string, left: number, base: number): Room {
   return { left, right: left + LETTER * name.length, top: base - ABOVE, bottom: base + BELOW };
@@ -48,14 +56,14 @@ const SHARES = [1, 0.86, 0.72, 0.58, 0.44, 0.3, 0.16, 0] as const;
  * Where the names of curves go: above or below their own curve, as near as there is room, where the fewest other curves and no other name are
  * under them, nearer to their own curve than to any other, as far to the right as that allows. A plot with one curve needs no name: its title says it. Of many
  * curves only those are named whose name stands right beside its own curve, with no other under it.
- * @param x, @param y scales, to pixels; @param room of the plot, pixels; @param taken by other names already
+ * @param x, @param y scales, to pixels; @param room of the plot, pixels; @param drawn what else is drawn
  */
 export function labelSpots(
   series: readonly Series[],
   x: ((value: number) => number) & { invert(pixels: number): number },
   y: (value: number) => number,
   room: Room,
-  taken: readonly Room[] = [],
+  { taken, levels }: Drawn = NOTHING,
 ): LabelSpot[] {
   if (series.length < 2) return [];
   const heightsUnder = (one: Series, box: Room): number[] =>
@@ -79,7 +87,9 @@ export function labelSpots(
       ]);
       for (const { lines, base } of spots) {
         const box = { ...span, top: base - ABOVE, bottom: base + BELOW };
-        const crossed = ofOthers.filter((heights) => crosses(heights, box)).length;
+        const crossed = [...ofOthers, ...levels.map((level) => [level])].filter((heights) =>
+          crosses(heights, box),
+        ).length;
         const isOut = box.top < room.top || box.bottom > room.bottom;
         const onNames = placed.filter((other) => overlap(other, box)).length;
         const offOwn = distance(own, box);
