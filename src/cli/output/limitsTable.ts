@@ -44,7 +44,7 @@ function headline(report: LimitsReport, model: Model, format: LengthFormat): str
 
 /** How far each margin is proven. */
 function provenLine({ overall }: LimitsReport): string {
-  const whole = `Each margin is the least over all travel and both locks, proven to 0.01° or 0.05 mm${provenExcept(overall)}`;
+  const whole = `What is in hand is the least over all travel and both locks, proven to 0.01° or 0.05 mm${provenExcept(overall)}`;
   const open = [...new Set(overall.filter(({ cutShort }) => cutShort).map(({ name }) => name))];
   if (open.length === 0) return `${whole}.\n`;
   return `${whole}; but of ${open.join(", ")} it is the least found in the time allowed, and some pose may have less.\n`;
@@ -61,8 +61,8 @@ function overallTable(overall: readonly LimitOverRange[], model: Model, format: 
   const columns = [
     { header: "Limit", align: "left" },
     { header: "Side", align: "left" },
-    { header: "Least margin", align: "right" },
-    { header: "In hand", align: "right" },
+    { header: "Least in hand", align: "right" },
+    { header: "Of its range", align: "right" },
     { header: `Travel (${units})`, align: "right" },
     { header: "Steer (lock)", align: "right" },
   ] as const;

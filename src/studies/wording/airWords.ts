@@ -177,11 +177,11 @@ export function equilibriumSentence(
     case "balance":
       return `${who}, raised from full bump, stands at ${at}.${more}`;
     case "bump":
-      return `${who} sits on ${limits?.bumpStop != null ? "its bump stop" : "its stops"} at ${at}${pressure > 0 ? ": that does not lift it" : ", bag empty"}.${more}`;
+      return `${who} sits on ${limits?.bumpStop != null ? "its bump stop" : "its stops"} at ${at}${pressure > 0 ? ": this pressure does not lift it" : ", bag empty"}.${more}`;
     case "droop":
       return `${who} is lifted all the way to ${at}, where ${limits?.droopStrap != null ? "its droop strap holds it" : "its travel ends"}.`;
     case "unknown":
-      return `${who} ends up at a height the load curve does not cover.`;
+      return `${who} comes to rest at a height its load curve does not cover.`;
   }
 }
 
@@ -205,7 +205,7 @@ export function allowedSentence(spring: AirSpringSetup, units: LengthUnit, forma
 }
 
 function rangeWords(what: string, least: string | null, most: string | null): string {
-  if (least !== null && most !== null) return `${what}s ${least} to ${most}`;
+  if (least !== null && most !== null) return `${what}s from ${least} to ${most}`;
   if (least !== null) return `${what}s from ${least}`;
   return most === null ? `any ${what} (not checked)` : `${what}s up to ${most}`;
 }

@@ -33,7 +33,7 @@ function sideWords(side: SideAlignment, model: Model, format: LengthFormat): str
   const { camber, caster, toe } = side.aligned;
   const reads = `reads camber ${angleText(camber, 2)}, caster ${angleText(caster, 2)}, toe ${angleText(toe, 2)}`;
   if (side.reached) return `${set}; then it ${reads}${leftWords(side)}.`;
-  return `the targets CANNOT be reached ${model.setup.adjusters === null ? "without adjusters" : "in range"}; nearest is ${set}, which ${reads}${leftWords(side)}.`;
+  return `the targets CANNOT be reached ${model.setup.adjusters === null ? "without adjusters" : "within the adjusters' range"}; the nearest is ${set}, which ${reads}${leftWords(side)}.`;
 }
 
 /** What one adjuster is set to. */

@@ -86,9 +86,9 @@ function conditionWords(doubts: readonly Doubt[]): string {
 const REACHED = {
   check: "each gap given is real, and its tolerance says how much worse a pose that was not looked at may be",
   nearest: "each gap given is real, but a pose that was not looked at may be worse",
-  limits: "margins are proven as far as their bounds say, and what binds first as far as given",
-  ways: "how far it steers and how low it goes are proven as far as given",
-  map: "cells marked ? were not looked at; how far it steers and how low it goes are proven as far as given",
+  limits: "what is in hand is proven as far as each bound says, and what is met first as far as it is told",
+  ways: "how far it steers and how low it goes are proven as far as they are told",
+  map: "cells marked ? were not looked at; how far it steers and how low it goes are proven as far as they are told",
   picture: "dotted places were not looked at",
   sweep: "the rows not looked at are left out",
   pose: "gaps not looked at are left out",
@@ -202,6 +202,6 @@ export function setupHeading(setup: Setup): string {
 /** How much is to be measured before there is an answer. */
 export function needCount(needs: readonly KeyPath[]): string {
   if (needs.length === 0)
-    return "Every number is in, but with them as they are the truck does not go together; see what is said above.";
+    return "Every number is in, but with these numbers the truck does not go together; what is wrong stands above.";
   return needs.length === 1 ? "It needs one thing more:" : `It needs ${needs.length} things, in this order:`;
 }

@@ -21,7 +21,7 @@ export function lowestText(
 }
 
 /**
- * That a truck does not come as low short of a full lock as it does there: `80% left lock keeps 1/4 in to 2 5/8 in bump;
+ * That a truck does not come as low short of a full lock as it does there: `80% left lock keeps 1/4 in down to 2 5/8 in bump;
  * touches past 3 1/8 in bump: fender lip, right side`; "" where both read alike.
  */
 export function higherBeforeText({ full, higher }: BeforeLock, model: Model, format: LengthFormat): string {

@@ -47,7 +47,7 @@ export function changeTitle({ set, trim }: FoundChange, { format, document }: Ch
   const told = set.map((one, i) => {
     const name = effortName(one.key, document);
     if (one.key === SPACER) return `${i === 0 ? name : name.toLowerCase()} of ${toText(one, format)}`;
-    return `${i === 0 ? name : name.toLowerCase()} from ${valueText(one.from, one.kind, format)} to ${toText(one, format)}`;
+    return `${i === 0 ? name : name.toLowerCase()}${name.includes(",") ? ":" : ""} from ${valueText(one.from, one.kind, format)} to ${toText(one, format)}`;
   });
   return told.join(" and ");
 }
@@ -131,7 +131,7 @@ function stepText(value: number, { kind }: SetField, format: LengthFormat): stri
 function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
   switch (moves.what) {
     case "rideHeight":
-      return `It ${moves.to > moves.from ? "raises" : "lowers"} the truck ${amountText(moves.to - moves.from, format)}, the arms as they stand.`;
+      return `It ${moves.to > moves.from ? "raises" : "lowers"} the truck ${amountText(moves.to - moves.from, format)} with the arms at the same angles.`;
     case "scrubRadius":
       return `Scrub radius from ${lengthText(moves.from, format)} to ${lengthText(moves.to, format)}.`;
     case "halfTrack":
@@ -178,7 +178,7 @@ export function changeSentence(
   const least = formatLength(allowance, format);
   if (verdict === "clear") return `It already keeps a gap of ${least}: nothing needs to change.`;
   const fields = without.map((key) => effortName(key, document).toLowerCase());
-  const none = fields.length === 0 ? "" : ` No change tried of ${listed(fields)} alone is enough.`;
+  const none = fields.length === 0 ? "" : ` Not enough alone, at any value tried: ${fields.join(", ")}.`;
   if (changes.length === 0)
     return `${cutShort ? "No change was found in the time allowed that keeps" : "No change that was tried keeps"} ${least}.${none}`;
   const pairs = changes.every(({ set }) => set.length > 1)

@@ -96,7 +96,7 @@ export function againSentence(report: OddsReport, speech: OddsSpeech): string | 
     tire: "Measure the tire itself",
     build: "Hold closer",
   }[sourceOf(first, report.inputs)];
-  return `${verb}: ${name.charAt(0).toLowerCase()}${name.slice(1)}. Known twice as well, ${words} would clear.`;
+  return `${verb}: ${name.charAt(0).toLowerCase()}${name.slice(1)}. If it were known twice as well, ${words} would clear.`;
 }
 
 /** One line of what matters: name, how well it is known, where that is from, its share, and the odds were it known twice as well. */

@@ -14,7 +14,7 @@ export function rollSentences(coverage: RollCoverage, format: LengthFormat): str
   const curb = roll.curb === null ? "" : ` and one wheel ${amountWords(roll.curb, format)} over a curb`;
   const asked = `Roll of ${formatAngle(roll.most, 1)} either way${curb}`;
   const first = covered
-    ? `${asked}: every pair of wheel heights that nothing stops is in the check, for each wheel is checked over all travel.`
+    ? `${asked}: all of it that nothing stops is in the check, since each wheel is checked over its whole travel.`
     : `${asked}: not all of it is in the check.`;
   return [first, ...stances.flatMap((stance) => stanceSentences(stance, format)), ...mends(coverage, format)];
 }

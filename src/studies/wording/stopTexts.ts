@@ -36,7 +36,7 @@ export function steerPanelText(stop: SteerStop): string {
 }
 
 /**
- * How far it steers, and where before that the allowance is no longer kept: `to full lock; keeps 1/4 in to 24% of lock (fender
+ * How far it steers, and where before that the allowance is no longer kept: `to full lock; keeps 1/4 in up to 24% of lock (fender
  * lip, left side)`. @param kept ends where the allowance, mm, is no longer kept
  */
 export function steerWayText(
@@ -53,7 +53,7 @@ export function steerWayText(
   if (kept.isAlways || kept.isNowhere)
     return `${told}; never keeps ${formatLength(safeLength(allowance, "up", format), format)}${part}`;
   const least = amountWords(safeLength(allowance, "down", format), format);
-  return `${told}; keeps ${least} to ${kept.percent}% of lock${part}`;
+  return `${told}; keeps ${least} up to ${kept.percent}% of lock${part}`;
 }
 
 /** Beside the map: `to 3 1/8 in bump, then fender lip, left side`. */
@@ -78,7 +78,7 @@ export function lowPanelText(stop: LowStop, format: LengthFormat): string {
 }
 
 /**
- * The way down as far as the verdict calls it clear, and to where it ends: `keeps 1/4 in to 2 11/16 in bump; touches past
+ * The way down as far as the verdict calls it clear, and to where it ends: `keeps 1/4 in down to 2 11/16 in bump; touches past
  * 3 3/16 in bump: fender lip, left side`; the end alone where the allowance ends nothing before.
  * @param kept ends where the allowance, mm, is no longer kept
  */
@@ -95,7 +95,7 @@ export function lowWayText(kept: LowStop, end: LowStop, allowance: number, forma
     ? `never keeps ${asked}${part}`
     : kept.isNowhere && kept.from < 0
       ? `not even full droop keeps ${asked}${part}`
-      : `keeps ${least} to ${travelText(kept.travel, format)}${part}`;
+      : `keeps ${least} down to ${travelText(kept.travel, format)}${part}`;
   return isTouch
     ? `${keeps}; touches past ${travelText(end.travel, format)}: ${end.name}, ${end.side} side`
     : `${keeps}; ${lowPanelText(end, format)}`;

@@ -35,7 +35,7 @@ export const WEIGHTS_COMMON =
 
 /** What a weight is of, and what is left out. */
 export const WEIGHTS_HOW =
-  "Weights by lengths, areas and steps of the build block, all as steel; notches, weld metal, ball joints and bolts are left out. Unsprung weight is the setup’s (masses), changed by the part’s difference. A lighter part is not a stronger one.";
+  "Weights are worked out from the lengths, cross-sections and pin steps of the build block, all as steel; notches, weld metal, ball joints and bolts are left out. Unsprung weight is the setup’s (masses), changed by what the part weighs more or less. A lighter part is not a stronger one.";
 
 function capitalized(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

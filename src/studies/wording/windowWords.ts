@@ -241,7 +241,7 @@ function beyondWords(fits: readonly Fit[], tolerance: string): string {
   const kinds = fits.flatMap(({ fromSetBy, toSetBy }) => [fromSetBy.kind, toSetBy.kind]);
   const closed = kinds.filter((kind) => kind === "part" || kind === "limit");
   if (closed.length === 0) return "";
-  const which = closed.length === kinds.length ? "it" : "one that something sets,";
+  const which = closed.length === kinds.length ? "each" : "an end that is set by something";
   const what = closed.includes("limit") ? "the value does not fit" : "something is too near";
-  return `, and ${tolerance} beyond ${which} ${what}`;
+  return `; ${tolerance} beyond ${which}, ${what}`;
 }

@@ -120,7 +120,7 @@ describe("align for a person", () => {
   it("says plainly what cannot be reached", () => {
     const { code, out } = captured(["align", beyond]);
     expect(code).toBe(1);
-    expect(out).toMatch(/CANNOT be reached in range; nearest is/);
+    expect(out).toMatch(/CANNOT be reached within the adjusters' range; the nearest is/);
     const none = folder.write("none.json", wanted({ camber: 2 }, null));
     const bare = captured(["align", none]);
     expect(bare.code).toBe(1);

@@ -99,7 +99,9 @@ describe("what to change on a truck that rubs", () => {
       smaller: { rank: "searched" },
       alsoMoves: moved,
     } as const;
-    expect(movesSentences(change, speech)).toContain("It raises the truck 1 in, the arms as they stand.");
+    expect(movesSentences(change, speech)).toContain(
+      "It raises the truck 1 in with the arms at the same angles.",
+    );
   });
 
   it("tells how much smaller a change might be in the units shown, never as less than it is", () => {

@@ -102,7 +102,7 @@ describe("odds in words", () => {
 
   it("say what to measure again by its name, and what that would do; nothing where nothing is worth it", () => {
     expect(againSentence(reportOf(), speech)).toBe(
-      "Measure again: fender lip, point 2. Known twice as well, about 97 of 100 would clear.",
+      "Measure again: fender lip, point 2. If it were known twice as well, about 97 of 100 would clear.",
     );
     const still = reportOf().matters.map((matter) => ({ ...matter, ifMeasuredAgain: 0.903 }));
     expect(againSentence(reportOf({ matters: still }), speech)).toBeNull();

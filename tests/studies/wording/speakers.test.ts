@@ -81,9 +81,13 @@ describe("a way of steering at whose end less than the allowance is left", () =>
     [
       kept,
       { ...touch, at: 0.5 },
-      /^to 50% of lock \(left wheel \d+°\), then fender lip, left side; keeps 1\/4 in to 25% of lock$/,
+      /^to 50% of lock \(left wheel \d+°\), then fender lip, left side; keeps 1\/4 in up to 25% of lock$/,
     ],
-    [kept, { stop: "end", at: 1 }, /^to full lock; keeps 1\/4 in to 25% of lock \(fender lip, left side\)$/],
+    [
+      kept,
+      { stop: "end", at: 1 },
+      /^to full lock; keeps 1\/4 in up to 25% of lock \(fender lip, left side\)$/,
+    ],
     [
       { ...kept, at: 0 },
       { stop: "end", at: 1 },
@@ -112,18 +116,22 @@ describe("a way down at whose end less than the allowance is left", () => {
     [
       kept,
       { ...touch, at: 76.2 },
-      "keeps 1/4 in to 2 in bump; touches past 3 in bump: fender lip, left side",
+      "keeps 1/4 in down to 2 in bump; touches past 3 in bump: fender lip, left side",
     ],
     [
       { ...kept, part: "tie rod end" },
       { ...touch, at: 76.2 },
-      "keeps 1/4 in to 2 in bump (tie rod end, left side); touches past 3 in bump: fender lip, left side",
+      "keeps 1/4 in down to 2 in bump (tie rod end, left side); touches past 3 in bump: fender lip, left side",
     ],
-    [kept, { stop: "end", at: 101.6 }, "keeps 1/4 in to 2 in bump (fender lip, left side); to full bump"],
+    [
+      kept,
+      { stop: "end", at: 101.6 },
+      "keeps 1/4 in down to 2 in bump (fender lip, left side); to full bump",
+    ],
     [
       kept,
       { ...limit, name: "bump stop", at: 76.2 },
-      "keeps 1/4 in to 2 in bump (fender lip, left side); to 3 in bump, then bump stop",
+      "keeps 1/4 in down to 2 in bump (fender lip, left side); to 3 in bump, then bump stop",
     ],
     [
       { ...kept, at: 0, together: true },
@@ -147,8 +155,8 @@ describe("a way down at whose end less than the allowance is left", () => {
         allowance,
         INCHES,
       );
-    expect(words(50.8, 6)).toBe("keeps 3/16 in to 2 in bump (fender lip, left side); to full bump");
-    expect(words(50.8, 1)).toContain("keeps less than 1/16 in to 2 in bump");
+    expect(words(50.8, 6)).toBe("keeps 3/16 in down to 2 in bump (fender lip, left side); to full bump");
+    expect(words(50.8, 1)).toContain("keeps less than 1/16 in down to 2 in bump");
     expect(words(0, 5)).toBe("never keeps 1/4 in (fender lip, left side); to full bump");
   });
 

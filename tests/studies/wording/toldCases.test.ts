@@ -185,7 +185,7 @@ describe("numbers rounded for reading", () => {
     expect(airPressureText(0.7997, spring, "mm")).toBe("800 kPa");
     expect(airPressureText(0.8003, spring, "mm")).toBe("801 kPa");
     expect(allowedSentence({ ...spring, leastHeight: 100.04, greatestHeight: 199.96 }, "mm", MM)).toBe(
-      "The setup allows heights 100.1 mm to 199.9 mm and pressures 100 kPa to 800 kPa.",
+      "The setup allows heights from 100.1 mm to 199.9 mm and pressures from 100 kPa to 800 kPa.",
     );
   });
 });
