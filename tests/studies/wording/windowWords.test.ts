@@ -54,11 +54,11 @@ describe("the sentences of a window", () => {
     const proven = (fromSetBy: SetBy, toSetBy: SetBy) =>
       told({ from: 120, to: 170, fromSetBy, toSetBy }).at(-1);
     const start = "Proven at every value between the ends; each end is checked";
-    const by = `${start}, and 0.0039 in beyond`;
-    expect(proven(PART, PART)).toBe(`${by} it something is too near.`);
+    const by = `${start}; 0.0039 in beyond`;
+    expect(proven(PART, PART)).toBe(`${by} each, something is too near.`);
     expect(proven(RANGE, { kind: "unfinished" })).toBe(`${start}.`);
-    expect(proven(RANGE, PART)).toBe(`${by} one that something sets, something is too near.`);
-    expect(proven(LIMIT, PART)).toBe(`${by} it the value does not fit.`);
+    expect(proven(RANGE, PART)).toBe(`${by} an end that is set by something, something is too near.`);
+    expect(proven(LIMIT, PART)).toBe(`${by} each, the value does not fit.`);
   });
 
   it("call no value one that does not fit before anything is known, and the own one fitting where a check proves it", () => {
