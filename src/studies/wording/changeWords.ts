@@ -178,7 +178,7 @@ export function changeSentence(
   const least = formatLength(allowance, format);
   if (verdict === "clear") return `It already keeps a gap of ${least}: nothing needs to change.`;
   const fields = without.map((key) => effortName(key, document).toLowerCase());
-  const none = fields.length === 0 ? "" : ` Not enough alone, at any value tried: ${fields.join(", ")}.`;
+  const none = fields.length === 0 ? "" : ` Not enough alone, at any value tried: ${fields.join("; ")}.`;
   if (changes.length === 0)
     return `${cutShort ? "No change was found in the time allowed that keeps" : "No change that was tried keeps"} ${least}.${none}`;
   const pairs = changes.every(({ set }) => set.length > 1)

@@ -61,7 +61,7 @@ export function FieldChooser({ fields, value, document, onField }: FieldChooserP
   };
   return (
     <>
-      <span className="field-choice">
+      <span className="field-pick">
         <label>
           Field{" "}
           <select
