@@ -503,6 +503,11 @@ describe("the customer's sheet", () => {
       expect(text).toContain("thissheetdoesnot");
       expect(text).toContain("Steers,theheightof-3.75in");
     }
+    // From a phone too, where the page on the screen is as long as it likes.
+    const { width, height } = page.viewportSize()!;
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(readPdf(await page.pdf({ format: "A4" })).pages).toBe(1);
+    await page.setViewportSize({ width, height });
   });
 
   it("keeps the shop's name and logo, and refuses a file that is no picture", async () => {

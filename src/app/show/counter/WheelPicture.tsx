@@ -99,8 +99,8 @@ export function WheelPicture(props: WheelPictureProps) {
         <rect
           x={left + inner.left * perPx}
           y={top + inner.top * perPx}
-          width={(inner.right - inner.left) * perPx}
-          height={(inner.foot - inner.top) * perPx}
+          width={Math.max(0, inner.right - inner.left) * perPx}
+          height={Math.max(0, inner.foot - inner.top) * perPx}
         />
       </clipPath>
       <g clipPath={`url(#${id}inner)`}>

@@ -25,19 +25,32 @@ const STEP = 0.04;
 const SMALLEST = 0.6;
 
 /**
- * Makes the letters of a page of fixed height so small that all of it fits, by its `--letters`. The page must be laid
- * out as it will be printed; where it may grow as it likes it keeps the usual size.
+ * Makes the letters of a page of fixed height so small that all of it fits, by its `--letters`. Where the screen's page may grow
+ * as it likes, as on a phone, it is laid out as on paper for that, before it is printed.
  */
 function useFit(page: RefObject<HTMLElement | null>): void {
   // After every rendering: whatever is written on the page may have grown.
   useLayoutEffect(() => {
-    const { current } = page;
-    if (!current) return;
-    for (let size = 1; size >= SMALLEST; size -= STEP) {
-      current.style.setProperty("--letters", size.toFixed(2));
-      if (!isOverfull(current)) return;
-    }
+    if (page.current) fitLetters(page.current);
   });
+  useLayoutEffect(() => {
+    const before = () => {
+      const { current } = page;
+      if (!current) return;
+      current.dataset.onPaper = "";
+      fitLetters(current);
+      delete current.dataset.onPaper;
+    };
+    addEventListener("beforeprint", before);
+    return () => removeEventListener("beforeprint", before);
+  }, [page]);
+}
+
+function fitLetters(page: HTMLElement): void {
+  for (let size = 1; size >= SMALLEST; size -= STEP) {
+    page.style.setProperty("--letters", size.toFixed(2));
+    if (!isOverfull(page)) return;
+  }
 }
 
 /** Whether what is on a page reaches past its foot: into its margin too, which the scroll height would not tell. */
