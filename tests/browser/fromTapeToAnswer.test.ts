@@ -212,6 +212,9 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
   expect(packet.text).toContain("Oddsandwhattochange");
   expect(packet.text).toMatch(/Likely:clearsin/);
   expect(packet.text).toContain("Whattochange");
+  // What all of it rests on.
+  expect(packet.text).toMatch(/Rimtofenderlip91\/4in±1\/16in/);
+  expect(packet.text).toContain("Stillassumed");
   await shot(page, "packet-choose");
   expect(problems()).toEqual([]);
 }, 240_000);

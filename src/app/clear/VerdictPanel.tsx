@@ -7,7 +7,7 @@ import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { answerHeadline, answerSentence } from "../../studies/wording/answerWords.ts";
 import { countedSentence, limitSentence } from "../../studies/wording/limitSentences.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
-import { noVerdictYet } from "../../studies/wording/worksheetNotes.ts";
+import { HOW_SURE, noVerdictYet } from "../../studies/wording/worksheetNotes.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
 import { goToField } from "../measure/fields/fieldAsked.ts";
 import { StartButton } from "../measure/worksheet/StartButton.tsx";
@@ -15,6 +15,7 @@ import { worksheetView } from "../measure/worksheet/worksheetView.ts";
 import { ConfirmedNotes } from "../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../parts/CutShort.tsx";
 import { DoubtNotes } from "../parts/DoubtNotes.tsx";
+import { jumpTo } from "../parts/JumpBar.tsx";
 import { LateBody, LateExtra } from "../parts/late.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
@@ -86,6 +87,7 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         <DoubtNotes doubts={doubtsOf(calm.current)} canConfirm goToField={goToField} />
         <ConfirmedNotes truck={calm.current} />
         <ExampleFields truck={calm.current} />
+        <HowSure truck={calm.current} />
         <StartButton truck={calm.current} />
       </div>
       {report && (
@@ -97,6 +99,24 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
       )}
       {!worst?.together && <GoThere to={worst} />}
     </section>
+  );
+}
+
+/** The way to how likely the answer is, where readings tell how well the truck is known. */
+function HowSure({ truck: { setup } }: { truck: Truck }) {
+  const station = useStation();
+  if (setup.readings.length === 0 || station === "show") return null;
+  return (
+    <p className="how-sure">
+      {HOW_SURE}{" "}
+      <button
+        type="button"
+        className="link-button"
+        onClick={() => jumpTo("choose", "[data-fold='odds'] > summary")}
+      >
+        How likely is it?
+      </button>
+    </p>
   );
 }
 

@@ -30,6 +30,7 @@ export const PACKET_PAGES = {
   air: "air springs",
   floor: "stance and floor",
   map: "map of height and steering",
+  readings: "what was read and what is assumed",
   choose: "odds and what to change",
 } as const;
 

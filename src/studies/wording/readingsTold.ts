@@ -121,7 +121,7 @@ export function faultAtReading(issue: Pick<SetupIssue, "key" | "mend">, document
 
 /** The same in a line that leads to the readings in the way, which follow it. @param count of them */
 export function faultPointer(count: number): string {
-  return `The readings do not go together; the picture is of the last that did. ${count === 0 ? "Why:" : "Look again at:"}`;
+  return `The readings do not go together. ${count === 0 ? "Why:" : "Look again at:"}`;
 }
 
 /**

@@ -23,6 +23,9 @@ export function noVerdictYet(progress: Progress): string {
   return `No verdict yet: ${progressWords(progress, true)}. Until then the truck drawn is assumed, except for what was read.`;
 }
 
+/** Beside an answer that rests on readings, before the way to its odds. */
+export const HOW_SURE = "How sure? This takes every reading as exact; each is good only to its ±.";
+
 function countOf(count: number, word: string): string {
   return `${count} ${word}${count === 1 ? "" : "s"}`;
 }

@@ -33,6 +33,7 @@ import { useSheetFields } from "../shop/useSheetFields.ts";
 import { ChoosePage } from "./ChoosePage.tsx";
 import { FloorPage } from "./FloorPage.tsx";
 import { LimitsPage } from "./LimitsPage.tsx";
+import { hasReadings, ReadingsPage } from "./ReadingsPage.tsx";
 
 export type PacketPagesProps = {
   truck: Truck;
@@ -108,6 +109,11 @@ export function PacketPages({ truck, onReady, isWhole = false }: PacketPagesProp
           <MapPage truck={truck} map={map} />
         </PacketPage>
       )}
+      {hasReadings(truck) && (
+        <PacketPage page="readings" truck={name}>
+          <ReadingsPage truck={truck} />
+        </PacketPage>
+      )}
       {isChosen && (
         <PacketPage page="choose" title={titleOf("choose")} truck={name}>
           <ChoosePage
@@ -137,6 +143,7 @@ function pagesOf(truck: Truck, isChosen: boolean): readonly PacketPageName[] {
     air: setup.airSpring !== null,
     floor: true,
     map: true,
+    readings: hasReadings(truck),
     choose: isChosen,
   };
   return (Object.keys(has) as PacketPageName[]).filter((page) => has[page]);
