@@ -44,7 +44,9 @@ function entry(changes: Partial<CheckEntry>): CheckEntry {
 }
 
 function report(verdict: Verdict, ...parts: CheckEntry[]): CheckReport {
-  return { verdict, worst: parts[0] ?? null, parts, limits: [] };
+  // As a check has it: the smallest gap of all.
+  const [worst = null] = [...parts].sort((a, b) => a.gap - b.gap);
+  return { verdict, worst, parts, limits: [] };
 }
 
 const mirrored = (e: CheckEntry): CheckEntry => ({ ...e, side: "right", steer: -e.steer });
