@@ -101,7 +101,7 @@ describe("the workbench on a desk", () => {
     const atRest = { picture: await picture(page), sentence: await poseSentence(page) };
     await drag(page, "Steering", 0.5, 0.2);
     expect(Number(await steering(page).inputValue())).toBeGreaterThan(0.4);
-    expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/% left lock, wheels: left \d/);
+    expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/% left lock, left wheel \d/);
     expect(await poseSentence(page)).toMatch(/steered to .* left lock \(\w+ wheel [\d.]+°\)/);
     expect(await poseSentence(page)).not.toBe(atRest.sentence);
     expect(await picture(page)).not.toBe(atRest.picture);

@@ -4,7 +4,6 @@ import { type LimitPose, limitMargins } from "../../../studies/limits/limitsOf.t
 import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
 import { limitRows, limitsState } from "../../../studies/wording/limitRows.ts";
 import { bindsText, limitsStateSentence } from "../../../studies/wording/limitTexts.ts";
-import { heightText, lockText } from "../../../studies/wording/poseWords.ts";
 import { standsText } from "../../../studies/wording/standsWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
@@ -89,10 +88,7 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
         <Meaning of="in hand" />
       </p>
       {limits && <CutShort study="limits" of={[limits]} />}
-      <p className="limit-pose">
-        Now {keepTogether(`${heightText(travel, truck.setup, format)}, ${lockText(steer)}: `)}
-        {keepTogether(standsText(travel, steer, truck.model, format))}.
-      </p>
+      <p className="limit-pose">Now: {keepTogether(standsText(travel, steer, truck.model, format))}.</p>
       <div className="limit-head" aria-hidden="true">
         <span className="label">limit, the least in hand first</span>
         <span className="label">least</span>

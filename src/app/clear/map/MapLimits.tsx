@@ -1,11 +1,13 @@
 import { lowestText } from "../../../studies/wording/beforeLockWords.ts";
+import { steerStop } from "../../../studies/wording/stopFacts.ts";
+import { steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { GoTo, Stands, Turn, UNREACHED, WorseBefore } from "./Ways.tsx";
+import { GoTo, Stands, UNREACHED, WorseBefore } from "./Ways.tsx";
 
 export type MapLimitsProps = {
   truck: Truck;
@@ -24,23 +26,22 @@ export function MapLimits({ truck }: MapLimitsProps) {
   const { steering, lowering } = limits?.answer ?? {};
   const steers = (turn: "leftTurn" | "rightTurn") => {
     if (!steering?.ok) return UNREACHED;
-    return <Turn travel={steering.travel} turn={steering[turn]} model={model} format={format} />;
+    const { either } = steering[turn].touch;
+    return (
+      <GoTo travel={steering.travel} steer={either.at}>
+        {keepTogether(steerPanelText(steerStop(either, steering.travel, model)))}
+      </GoTo>
+    );
   };
   const low = () => {
     if (!lowering?.ok) return UNREACHED;
-    const { at } = lowering.touch.either;
     return (
-      <>
-        <GoTo travel={at} steer={lowering.steer}>
-          {keepTogether(lowestText(lowering, model, format))}
-        </GoTo>
-        <Stands travel={at} steer={lowering.steer} model={model} format={format} />
-        {isCurrent && locks?.answer && (
-          <WorseBefore before={locks.answer[steer > 0 ? 0 : 1] ?? null} model={model} format={format} />
-        )}
-      </>
+      <GoTo travel={lowering.touch.either.at} steer={lowering.steer}>
+        {keepTogether(lowestText(lowering, model, format))}
+      </GoTo>
     );
   };
+  const isLock = Math.abs(steer) === 1;
   return (
     <>
       <h2 className="label map-from">From the pose shown</h2>
@@ -56,6 +57,19 @@ export function MapLimits({ truck }: MapLimitsProps) {
         </dt>
         <dd className="map-low">{lowering ? low() : "…"}</dd>
       </dl>
+      <div className="map-there">
+        {lowering?.ok && (
+          <Stands travel={lowering.touch.either.at} steer={lowering.steer} model={model} format={format} />
+        )}
+      </div>
+      <div className="map-there">
+        {!isLock && (
+          <p className="map-stands">At a full lock it is told here where it is worse on the way there.</p>
+        )}
+        {isLock && isCurrent && locks?.answer && (
+          <WorseBefore before={locks.answer[steer > 0 ? 0 : 1] ?? null} model={model} format={format} />
+        )}
+      </div>
       {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
     </>
   );

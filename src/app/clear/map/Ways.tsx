@@ -44,17 +44,17 @@ export function Stands({ travel, steer, model, format }: AtProps) {
 
 type WorseProps = { before: BeforeLock | null; model: Model; format: LengthFormat };
 
-/** Where short of a full lock the truck does not come as low; nothing where that is nowhere. */
+/** Where short of a full lock the truck does not come as low; that it is nowhere worse, of what was looked at, where it is not. */
 export function WorseBefore({ before, model, format }: WorseProps) {
   const told = before?.higher ? higherBeforeText(before, model, format) : "";
-  if (!before?.higher || told === "") return null;
+  if (!before?.higher || told === "")
+    return before && <p className="map-stands">At no tenth of lock on the way there is it worse.</p>;
   const { touch, steer } = before.higher;
   return (
-    <p className="map-worse">
-      On the way to that lock it is worse:{" "}
+    <div className="map-worse">
       <GoTo travel={touch.either.at} steer={steer}>
-        {keepTogether(told)}
+        {keepTogether(`Worse on the way there: ${told}`)}
       </GoTo>
-    </p>
+    </div>
   );
 }
