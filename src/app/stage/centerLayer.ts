@@ -1,5 +1,10 @@
 import { addScaled, mirrorY, normalize, sub, type Vec3, vecAt } from "../../geometry/vec.ts";
-import { instantCenterLabel, rollCenterLabel, steeringAxisLabel } from "../../studies/wording/stageTexts.ts";
+import {
+  instantCenterLabel,
+  instantCenterName,
+  rollCenterLabel,
+  steeringAxisLabel,
+} from "../../studies/wording/stageTexts.ts";
 import { POSE } from "../../suspension/poseRow.ts";
 import { instantCenter, rollCenter } from "../../suspension/rollCenter.ts";
 import { type WheelMotion, wheelMotion } from "../../suspension/wheelMotion.ts";
@@ -13,6 +18,9 @@ import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
 
 /** Pixels that a label is high, with what it keeps free. */
 const LINE = 19;
+
+/** Pixels. In a picture no wider the instant centers go by their names; where they are stands in the table. */
+const NARROW = 480;
 
 /** Pixels inside the picture's edge at which what is farther off is pointed to. */
 const INSET = 16;
@@ -62,7 +70,7 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
         drawn.marks += end.isThere ? ring(end.at, 5) : arrow(from, end.at);
         const y = side === "left" ? center.y : -center.y;
         told.push({
-          text: instantCenterLabel(side, y, center.z, format),
+          text: view.width < NARROW ? instantCenterName(side) : instantCenterLabel(side, y, center.z, format),
           at: { x: end.at.x, y: end.at.y - 15 },
         });
       }

@@ -14,6 +14,11 @@ export const STAGE_LOADING = "Drawing the truck…";
 /** The way the truck faces, at the arrow for it: as it is seen, or where the arrow is seen from its end. */
 export const FRONT = { seen: "front", toward: "front, toward you", away: "front, away from you" } as const;
 
+/** At the instant center where there is no room for where it is. */
+export function instantCenterName(side: "left" | "right"): string {
+  return `instant center, ${side} wheel`;
+}
+
 /** @param y from the centerline, + left; @param z as the setup's heights, mm */
 export function instantCenterLabel(
   side: "left" | "right",
@@ -22,7 +27,7 @@ export function instantCenterLabel(
   format: LengthFormat,
 ): string {
   const way = y < 0 ? "right" : "left";
-  return `instant center, ${side} wheel: ${farText(Math.abs(y), format)} ${way}, ${farText(z, format)} high`;
+  return `${instantCenterName(side)}: ${farText(Math.abs(y), format)} ${way}, ${farText(z, format)} high`;
 }
 
 /** @param height above the floor, mm; null = the lines of the two wheels do not cross */

@@ -1,5 +1,5 @@
 import "./handles.css";
-import { type KeyboardEvent, useEffect, useRef } from "react";
+import { type KeyboardEvent, useEffect, useLayoutEffect, useRef } from "react";
 import { workbench } from "../../state/workbench.ts";
 import type { ScreenPoint } from "../overlay/gapMark.ts";
 import { focusHandle, handleStore } from "./handleStore.ts";
@@ -110,16 +110,23 @@ export function HandleMarks({ label, marks, current, grab, nudge }: HandleMarksP
   );
 }
 
+/** Pixels from a mark to its name, and from a name to the picture's edge. */
+const OFF_NAME = 14;
+const EDGE = 3;
+
 /** The name beside the mark pointed out: on the side where the middle of them all is, and inside the picture. */
 function HandleName({ mark: { name, at }, middle }: { mark: HandleMark; middle: number }) {
+  const text = useRef<SVGTextElement>(null);
   const isLeft = at.x > middle;
+  useLayoutEffect(() => {
+    const [one, svg] = [text.current, text.current?.ownerSVGElement];
+    if (!one || !svg) return;
+    const width = one.getComputedTextLength();
+    const from = isLeft ? at.x - OFF_NAME - width : at.x + OFF_NAME;
+    one.setAttribute("x", String(Math.max(EDGE, Math.min(svg.clientWidth - width - EDGE, from))));
+  });
   return (
-    <text
-      className="stage-handle-name"
-      x={at.x + (isLeft ? -14 : 14)}
-      y={at.y < 30 ? at.y + 20 : at.y - 10}
-      textAnchor={isLeft ? "end" : "start"}
-    >
+    <text ref={text} className="stage-handle-name" y={at.y < 30 ? at.y + 20 : at.y - 10}>
       {name}
     </text>
   );

@@ -31,8 +31,8 @@ const COVERING = 120;
 
 /**
  * Where the middles of labels go: up and away from the picture's middle if there is room, else another way; inside the
- * picture, on no other label, no handle, and with no leader across another or across a label; on no mark while there is such
- * a place, and on little that is better seen. In the order given: the first gets the place it wants.
+ * picture, on no other label, no handle, and with no leader across another or across a label; on no mark, and led over no
+ * handle and under no label that stood before, while there is such a place; on little that is better seen. In the order given: the first gets the place it wants.
  *
  * @param marks what they are led to; @param widths of the labels, pixels; @param before where each stood when the picture was
  * drawn last, kept while it still has room there and its leader is not overlong
@@ -73,12 +73,22 @@ export function placeLabels(
     const isKept = kept && Math.hypot(kept.x - mark.x, kept.y - mark.y) <= LONGEST;
     const isOffMarks = (at: ScreenPoint) =>
       (room.marks ?? []).every((other) => !isOn(other, at, half, OFF_MARK));
+    // A label or a handle on the mark itself is left out: every leader would begin there.
+    const inWay = (room.taken ?? []).filter((other) => !isOn(mark, other, 0.5 * other.width, 0));
+    const gripped = (room.handles ?? []).filter(
+      (one) => Math.hypot(one.x - mark.x, one.y - mark.y) > OFF_MARK,
+    );
+    const isNeat = (at: ScreenPoint) =>
+      isOffMarks(at) &&
+      inWay.every((other) => !doesCover(other, 0.5 * other.width, mark, at)) &&
+      gripped.every((one) => offLeader(one, mark, at) > OFF_HANDLE);
     const fits = (wanted: ScreenPoint) => {
       const to = inside(wanted, half, room);
       return isOn(mark, to, half, OFF_HANDLE) || !isFree(to) ? null : to;
     };
     const stays = isKept ? fits(kept) : null;
-    const at = stays && isOffMarks(stays) ? stays : (best(isOffMarks) ?? stays ?? best(() => true));
+    const at =
+      stays && isOffMarks(stays) ? stays : (best(isNeat) ?? best(isOffMarks) ?? stays ?? best(() => true));
     if (!at) return null;
     placed.push({ mark, at, half });
     return at;
@@ -118,6 +128,14 @@ function doesCover(label: ScreenPoint, half: number, from: ScreenPoint, to: Scre
     doCross(from, to, { x: left, y: top }, { x: right, y: bottom }) ||
     doCross(from, to, { x: left, y: bottom }, { x: right, y: top })
   );
+}
+
+/** Pixels from a point to a leader. */
+function offLeader(point: ScreenPoint, from: ScreenPoint, to: ScreenPoint): number {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const along = ((point.x - from.x) * dx + (point.y - from.y) * dy) / (dx * dx + dy * dy || 1);
+  const share = Math.max(0, Math.min(1, along));
+  return Math.hypot(point.x - from.x - share * dx, point.y - from.y - share * dy);
 }
 
 /** Whether two lines cross. Lines that begin at one place do not. */

@@ -95,6 +95,24 @@ describe("labels on the picture", () => {
     expect(placeLabels([mark], [90], { ...room, covers: () => 1 }, [off!])).toEqual([off]);
   });
 
+  it("are led under no label that stood before and over no handle, while there is another way", () => {
+    const mark = { x: 400, y: 200 };
+    const room = { width: 1000, height: 400 };
+    const [first] = placeLabels([mark], [90], room);
+    const between = { x: 0.5 * (mark.x + first!.x), y: 0.5 * (mark.y + first!.y) };
+    const label = { x: between.x - 4, y: between.y, width: 8 };
+    const [past] = placeLabels([mark], [90], { ...room, taken: [label] });
+    expect(doCross(mark, past!, { x: label.x, y: label.y - 9 }, { x: label.x, y: label.y + 9 })).toBe(false);
+    expect(placeLabels([mark], [90], { ...room, handles: [between] })).not.toEqual([first]);
+    // Kept where it stood: what comes under its leader while it is dragged does not move it.
+    expect(placeLabels([mark], [90], { ...room, handles: [between] }, [first!])).toEqual([first]);
+    const around = Array.from({ length: 36 }, (_, i) => {
+      const turn = (i * Math.PI) / 18;
+      return { x: mark.x + 20 * Math.cos(turn), y: mark.y + 20 * Math.sin(turn) };
+    });
+    expect(placeLabels([mark], [90], { ...room, handles: around })[0]).not.toBeNull();
+  });
+
   it("have room for the first given before any other, and always for one alone", () => {
     fc.assert(
       fc.property(fc.array(place, { minLength: 1, maxLength: 6 }), (marks) => {
