@@ -5,12 +5,16 @@ import { type Dimension, type DimensionInputs, dimensionsAt } from "./overlay/di
 import type { ScreenPoint } from "./overlay/gapMark.ts";
 import { knuckleDimensions } from "./overlay/knuckleDimensions.ts";
 import { layOutDimension } from "./overlay/layOutDimension.ts";
+import { standFree } from "./overlay/standFree.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
-import { worstDimension } from "./worst.ts";
+import { isAtEntry, worstDimension, worstOf } from "./worst.ts";
 
 /** Pixels. In a picture no wider, small dimensions would lie on each other; their numbers stand in the tables. */
 const NARROW = 480;
+
+/** Pixels that a label is high, with what it keeps free. */
+const LINE = 19;
 
 /** Dimensions of the truck, or of its knuckle alone, drawn as a drawing has them. */
 export function dimensionLayer(svg: SVGSVGElement, isAlone: boolean): OverlayLayer {
@@ -23,15 +27,14 @@ export function dimensionLayer(svg: SVGSVGElement, isAlone: boolean): OverlayLay
         : view.settings.hasDimensions && view.settings.roll === 0
           ? shownDimensions(view)
           : [];
+      const room = { ...view, marks: isAlone ? [] : marksOf(view) };
       while (marks.length < dimensions.length) marks.push(dimensionMark(group));
       for (const [i, mark] of marks.entries()) {
         const dimension = dimensions[i];
         const width = dimension ? mark.write(dimension.text) : 0;
         const layout = dimension ? layOutDimension(dimension, view, width) : null;
         if (layout) {
-          const label = freePlace(layout.label, width, view);
-          mark.show({ ...layout, label });
-          view.taken.push({ ...label, width });
+          mark.show({ ...layout, label: standFree(layout.label, width, LINE, room) });
         } else mark.hide();
       }
     },
@@ -60,20 +63,8 @@ function shownDimensions({ truck, state, settings, format, width }: OverlayView)
   return worst ? [...shown, worst] : shown;
 }
 
-/** Pixels that a label is high, with what it keeps free. */
-const LINE = 19;
-
-/** A label's middle, moved so that all of it is in the picture, and up or down past labels that stand there already. */
-function freePlace(at: ScreenPoint, width: number, view: OverlayView): ScreenPoint {
-  const half = 0.5 * width;
-  const x = Math.max(half, Math.min(view.width - half, at.x));
-  const isFree = (y: number) =>
-    view.taken.every(
-      (other) => Math.abs(other.x - x) >= half + 0.5 * other.width || Math.abs(other.y - y) >= LINE,
-    );
-  for (let k = 0; k < 8; k++) {
-    const y = at.y + (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * LINE;
-    if (isFree(y)) return { x, y };
-  }
-  return { x, y: at.y };
+/** Where the worst place of all is marked, while it is at another pose. */
+function marksOf({ truck, state, settings, toScreen }: OverlayView): ScreenPoint[] {
+  const worst = settings.hasLabels && settings.roll === 0 ? worstOf(truck) : null;
+  return worst && !isAtEntry(worst, state) ? [toScreen(worst.point)] : [];
 }

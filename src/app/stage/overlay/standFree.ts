@@ -5,7 +5,12 @@ export interface Room {
   readonly width: number;
   readonly height: number;
   readonly taken: (ScreenPoint & { readonly width: number })[];
+  /** Marks that must stay seen. */
+  readonly marks?: readonly ScreenPoint[];
 }
+
+/** Pixels that a mark reaches from its middle. */
+const MARK = 13;
 
 /** Where a label's middle goes: near what is wanted, inside the picture and on no other; it is noted as taken. @param line pixels that a label is high, with what it keeps free */
 export function standFree(wanted: ScreenPoint, width: number, line: number, room: Room): ScreenPoint {
@@ -15,6 +20,9 @@ export function standFree(wanted: ScreenPoint, width: number, line: number, room
   const isFree = (y: number) =>
     room.taken.every(
       (other) => Math.abs(other.x - x) >= half + 0.5 * other.width || Math.abs(other.y - y) >= line,
+    ) &&
+    (room.marks ?? []).every(
+      (mark) => Math.abs(mark.x - x) >= half + MARK || Math.abs(mark.y - y) >= 0.5 * line + MARK,
     );
   let y = clamp(wanted.y);
   // Down, up, further down, further up …
