@@ -43,8 +43,8 @@ export function FieldHelp({ path, field, isOfVariant }: FieldHelpProps) {
       {mayTellWithin && (
         <p className="field-facts">
           {text.includes("±")
-            ? "The number after ± says how well it is known: one standard deviation. "
-            : "How well is it known? Type ± and one standard deviation after it. "}
+            ? "The number after ± says how well it is known: two times in three it is off by less. "
+            : "How well is it known? Type ± after it, and how little it is off two times in three. "}
           {!text.includes("±") && text !== "" && (
             <button
               type="button"

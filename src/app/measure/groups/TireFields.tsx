@@ -1,5 +1,6 @@
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { tireSentence } from "../../../studies/wording/comparedNumbers.ts";
+import { LINES } from "../../../studies/wording/worksheetWords.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
@@ -39,7 +40,12 @@ export function TireFields({ truck }: TireFieldsProps) {
     <>
       <WaySwitch label="Given by" ways={WAYS} way={way} onChange={give} />
       {way === "diameter" && <FieldRows of={TIRE} keys={["diameter", "sectionWidth", "treadWidth"]} />}
-      {(way === "size" || way === null) && <FieldRow path={["tire", "size"]} />}
+      {(way === "size" || way === null) && (
+        <>
+          <FieldRow path={["tire", "size"]} />
+          <p className="part-note">{LINES.tireSize?.how}</p>
+        </>
+      )}
       <TireNote />
       {way === "profile" && (
         <PointList
