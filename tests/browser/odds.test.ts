@@ -42,14 +42,14 @@ describe("odds on the page", () => {
     }
     await expect
       .poll(() => read(said), SOON)
-      .toMatch(/Likely: clears in (?:about|more than|fewer than|all|none of the) \d+/);
+      .toMatch(/Odds: clears in (?:about|more than|fewer than|all|none of the) \d+/);
     await fold.getByText("How this was worked out").click();
     expect(await read(fold)).toMatch(/trucks drawn, each proven over all travel and both locks; seed 1/);
     expect(await faults(page, '[data-fold="odds"]')).toEqual([]);
     await page.evaluate(() => {
       location.hash = "#show";
     });
-    await expect.poll(() => read(page.locator(".odds-line").first()), SOON).toMatch(/Likely: /);
+    await expect.poll(() => read(page.locator(".odds-line").first()), SOON).toMatch(/Odds: /);
     expect(problems()).toEqual([]);
   }, 180_000);
 });

@@ -1,5 +1,5 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
-import { answerState, type Doubt } from "../../studies/doubts/doubt.ts";
+import { answerState, type Doubt, ofTheTruck } from "../../studies/doubts/doubt.ts";
 import type { RollCoverage } from "../../studies/floor/rollCoverage.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { CheckReport } from "../../studies/reports/check.ts";
@@ -34,8 +34,9 @@ export function checkTable(
 ): string {
   const { setup } = model;
   const format = formatOf(setup);
+  const own = ofTheTruck(doubts);
   const blocks = [
-    `${heading(setup)}\n${answerSentence(verdictSentence(report, model, format), answerState(report, doubts), doubts)}\n${cutShortLine("check", report)}`,
+    `${heading(setup)}\n${answerSentence(verdictSentence(report, model, format), answerState(report, own), own)}\n${cutShortLine("check", report)}`,
     report.limits.map((limit) => `${limitSentence(limit, model, format)}\n`).join(""),
     limitsPassedSentences(report.limitsPassed ?? [], model, format)
       .concat(countedSentence(report.limitsPassed, report.limitedBy))

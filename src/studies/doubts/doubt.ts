@@ -34,6 +34,11 @@ export interface ExampleDoubt extends AnyDoubt {
 /** A reason not to draw an answer green: an input that may not be this truck's. */
 export type Doubt = UnusualDoubt | ExampleDoubt;
 
+/** Those that bear on a truck as it stands in the file: a reading off the jig is of its knuckles as built, and of nothing else. */
+export function ofTheTruck<D extends Pick<Doubt, "path">>(doubts: readonly D[]): readonly D[] {
+  return doubts.filter(({ path }) => path[0] !== "asBuilt");
+}
+
 /** What a check is told as: its verdict; `unfinished` = it ended before it was through and found nothing that rubs. */
 export type ToldVerdict = Verdict | "unfinished";
 

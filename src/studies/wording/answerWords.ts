@@ -10,7 +10,7 @@ const HEADLINES: Readonly<Record<AnswerState, string>> = {
   clear: "Clears",
   unfinished: "Not finished",
   unusual: "Unusual",
-  fromExample: "From the example",
+  fromExample: "Clears, partly from the example",
   assumed: "Partly assumed",
 };
 
@@ -20,12 +20,12 @@ const WORDS: Readonly<Record<AnswerState, string>> = {
   clear: "clears",
   unfinished: "not finished",
   unusual: "unusual, not confirmed",
-  fromExample: "from the example",
+  fromExample: "clears, partly from the example",
   assumed: "partly assumed",
 };
 
 /** What of a truck nobody has measured, over the doubt that tells how much of it. */
-const NOT_MEASURED = { fromExample: WORDS.fromExample, assumed: WORDS.assumed } as const;
+const NOT_MEASURED = { fromExample: "from the example", assumed: WORDS.assumed } as const;
 
 /** Whose an answer is: of an example as it came it is the example's, and said as its. */
 type AnswerOf = Pick<Setup, "fromExample">;

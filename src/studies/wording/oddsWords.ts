@@ -10,12 +10,12 @@ import { fieldName } from "./fieldName.ts";
 import { amountText, angleText } from "./lengths.ts";
 import { askName } from "./worksheetWords.ts";
 
-/** The third rank of answer, neither proven nor exact: its word and its sign, never drawn green. */
-const LIKELY_WORD = "Likely";
+/** The third rank of answer, neither proven nor exact: its word, which says nothing of how likely it is, and its sign, never drawn green. */
+const LIKELY_WORD = "Odds";
 export const LIKELY_SIGN = "≈";
 
 /** Said wherever odds are told at length. */
-export const LIKELY_CAUTION = "Likely is not proven, and says nothing about safety.";
+export const LIKELY_CAUTION = "Odds are not proven, and say nothing about safety.";
 
 /** How odds are told: the units, and the document they are of, the variant shown applied. */
 export interface OddsSpeech {
@@ -32,7 +32,7 @@ const WHOLE = 100;
 const WORTH = 0.01;
 
 /**
- * The odds in one sentence for the counter: `Likely: clears in about 9 of 10 trucks measured like this (88 to 93 of 100).` It
+ * The odds in one sentence for the counter: `Odds: clears in about 9 of 10 trucks measured like this (88 to 93 of 100).` It
  * tells how often it clears, however seldom that is, and what it takes for right.
  */
 export function oddsSentence(report: OddsReport, { setup }: Pick<OddsSpeech, "setup">): string {
@@ -79,24 +79,38 @@ function intervalWords(low: number, high: number): string {
   return `${Math.floor(WHOLE * low + 1e-9)} to ${Math.ceil(WHOLE * high - 1e-9)} of 100`;
 }
 
-/** What to measure or hold better first, and what that would do to the odds; null = nothing is worth it. */
+/**
+ * What to measure or hold better first, and what that would do to the odds: what matters most of that which raises them. Of a truck
+ * that is not likely to clear and that nothing known better helps, what decides most, and that it raises nothing. null =
+ * nothing is worth it.
+ */
 export function againSentence(report: OddsReport, speech: OddsSpeech): string | null {
-  const isClear = report.clears >= 0.5;
-  const surer = ({ ifMeasuredAgain }: Matter) => (isClear ? 1 : -1) * (ifMeasuredAgain - report.clears);
-  const [first] = [...report.matters]
-    .filter((matter) => surer(matter) >= WORTH)
-    .sort((a, b) => b.share - a.share);
-  if (first === undefined || first.share < WORTH) return null;
-  const name = nameOf(first.field, speech.document);
-  const words = shareWords(first.ifMeasuredAgain);
-  const verb = {
-    typed: "Measure again",
-    reading: "Read again",
-    points: "Measure again",
-    tire: "Measure the tire itself",
-    build: "Hold closer",
-  }[sourceOf(first, report.inputs)];
-  return `${verb}: ${name.charAt(0).toLowerCase()}${name.slice(1)}. If it were known twice as well, ${words} would clear.`;
+  const { clears, matters, inputs } = report;
+  const byShare = matters.filter(({ share }) => share >= WORTH).sort((a, b) => b.share - a.share);
+  const [most] = byShare;
+  const first = byShare.find(({ ifMeasuredAgain }) => ifMeasuredAgain - clears >= WORTH);
+  const told = first ?? (clears < 0.5 ? most : undefined);
+  if (most === undefined || told === undefined) return null;
+  const name = (matter: Matter) => lowered(nameOf(matter.field, speech.document));
+  const again = `${AGAIN[sourceOf(told, inputs)]}: ${name(told)}. If it were known twice as well, ${shareWords(told.ifMeasuredAgain)} would clear`;
+  if (first === undefined)
+    return `${again}: that tells more surely which way it is, and raises no odds; a change does.`;
+  return told === most
+    ? `${again}.`
+    : `${again}; ${name(most)} matters more, but known better it does not raise the odds.`;
+}
+
+/** What is done to know a number better. */
+const AGAIN: Readonly<Record<WithinSource, string>> = {
+  typed: "Measure again",
+  reading: "Read again",
+  points: "Measure again",
+  tire: "Measure the tire itself",
+  build: "Hold closer",
+};
+
+function lowered(name: string): string {
+  return `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 }
 
 /** One line of what matters: name, how well it is known, where that is from, its share, and the odds were it known twice as well. */

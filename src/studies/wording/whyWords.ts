@@ -40,7 +40,7 @@ export function whyWords(trucks: readonly WhyTruck[], reach: HubFaceReach, speec
     ? `stands ${lengthText(a, format)} from the ball joint line${both}`
     : `stands ${lengthText(a, format)} from the ball joint line on ${first.letter} and ${lengthText(b, format)} on ${second.letter}`;
   const where = trucks.length < 2 ? "" : ` on ${second.letter}`;
-  const why = `The hub face, which the wheel bolts to, ${stands}; nearer draws the whole wheel in under the fender, and ${nearestClause(reach, where, speech)}.`;
+  const why = `The hub face, which the wheel bolts to, ${stands}; nearer draws the whole wheel in under the fender, and ${nearestClause(reach, where, speech)}${brakeClause(reach, second)}.`;
   if (isAlike) return { why, downsides: [] };
   const [near, far] = a < b ? [first, second] : [second, first];
   return {
@@ -95,6 +95,15 @@ function nearestClause({ window, isLooking }: HubFaceReach, where: string, speec
     case "limit":
       return `it may come no nearer than ${text(fit.from, "up")}${where}: past that ${setByWords(fit.fromSetBy, speech)}`;
   }
+}
+
+/** A brake that is not in the setup limits nothing: said beside a limit that was found without one; "" else. */
+function brakeClause({ window }: HubFaceReach, { model }: WhyTruck): string {
+  const { hardware } = model.setup;
+  const isTold = window !== null && window.fits.length > 0;
+  return isTold && (hardware === null || hardware.rotor === null)
+    ? "; no brake is measured, and one may end it sooner"
+    : "";
 }
 
 /** What the nearer one costs. Wider stands steadier: load transfer in a corner is height over track (common practice). */

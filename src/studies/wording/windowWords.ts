@@ -89,7 +89,10 @@ export function fitsSentence(window: FieldWindow, { format, document }: WindowSp
     return `${name}: no value from ${text(from)} to ${text(to)}${open}; yours is ${text(now)}.`;
   }
   const ranges = fits.map((fit) => endTexts(fit, kind, format).join(" to "));
-  return `${name} fits from ${ranges.join(", and from ")}; ${nowWords(window, format)}.`;
+  const least = fits.some(({ fromSetBy, toSetBy }) => isOpen(fromSetBy) || isOpen(toSetBy))
+    ? " at least"
+    : "";
+  return `${name} fits${least} from ${ranges.join(", and from ")}; ${nowWords(window, format)}.`;
 }
 
 /** `yours, 6 5/16 in, is 3/4 in too much`. */
@@ -111,11 +114,20 @@ function nowWords(window: FieldWindow, format: LengthFormat): string {
 function endSentences({ fits, kind }: FieldWindow, speech: WindowSpeech): readonly string[] {
   return fits.flatMap((fit: Fit) => {
     const [from, to] = endTexts(fit, kind, speech.format);
-    return [
-      `Not less than ${from}: ${setByWords(fit.fromSetBy, speech)}.`,
-      `Not more than ${to}: ${setByWords(fit.toSetBy, speech)}.`,
-    ];
+    return [endSentence("less", from, fit.fromSetBy, speech), endSentence("more", to, fit.toSetBy, speech)];
   });
+}
+
+function endSentence(way: "less" | "more", end: string, by: SetBy, speech: WindowSpeech): string {
+  if (by.kind === "range") return `Looked at no farther than ${end}: ${way} may fit too.`;
+  if (by.kind === "unfinished")
+    return `Proven no farther than ${end} in the time allowed: ${way} may fit too.`;
+  return `Not ${way} than ${end}: ${setByWords(by, speech)}.`;
+}
+
+/** Whether an end is no limit of the truck, but where the search ended. */
+function isOpen({ kind }: SetBy): boolean {
+  return kind === "range" || kind === "unfinished";
 }
 
 /** mm or radians. */

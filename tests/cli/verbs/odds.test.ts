@@ -48,7 +48,7 @@ describe("odds", () => {
 
   it("says it in one sentence first, marks it likely, and ends in 1 only where more is asked for", () => {
     const { out } = captured(["odds", file, ...few]);
-    expect(out.split("\n")[1]).toMatch(/^Likely: (?:clears|touches) in (?:about|more than|all) \d+/);
+    expect(out.split("\n")[1]).toMatch(/^Odds: (?:clears|touches) in (?:about|more than|all) \d+/);
     expect(out).toMatch(/Hub-face distance +± 1\/8 in +typed/);
     expect(out).toMatch(/60 trucks drawn.*seed 1/);
     expect(captured(["odds", file, ...few, "--at-least", "0.999"]).code).toBe(1);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { answerState, type Doubt } from "../../../src/studies/doubts/doubt.ts";
+import { answerState, type Doubt, ofTheTruck } from "../../../src/studies/doubts/doubt.ts";
 import type { CheckEntry } from "../../../src/studies/reports/check.ts";
 import {
   answerHeadline,
@@ -36,6 +36,12 @@ describe("an answer with inputs in doubt", () => {
     expect(answerState({ verdict: "clear" }, [example, unusual])).toBe("unusual");
     for (const verdict of ["rubs", "close"] as const)
       expect(answerState({ verdict }, [unusual, example])).toBe(verdict);
+  });
+
+  it("a reading off the jig is of the knuckles as built, and withholds nothing of the truck", () => {
+    const jig: Doubt = { ...unusual, path: ["asBuilt", "left", "faceFront"] };
+    expect(ofTheTruck([jig, unusual, example])).toEqual([unusual, example]);
+    expect(answerState({ verdict: "clear" }, ofTheTruck([jig]))).toBe("clear");
   });
 
   it("and of a check that was cut short only what rubs is told as finished", () => {
@@ -75,7 +81,11 @@ describe("an answer with inputs in doubt", () => {
     expect(words(asItCame)).toEqual([
       ...["The example clears", "the example clears", "the example clears by 1/2 in"],
     ]);
-    expect(words(partly)).toEqual([...["From the example", "from the example", "from the example: 1/2 in"]]);
+    expect(words(partly)).toEqual([
+      "Clears, partly from the example",
+      "clears, partly from the example",
+      "clears, partly from the example: 1/2 in",
+    ]);
     for (const state of ["unusual", "clear"] as const)
       expect(answerHeadline(state, asItCame)).toBe(answerHeadline(state, own));
   });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { OddsReport } from "../../../src/studies/odds/oddsOf.ts";
+import type { Matter } from "../../../src/studies/odds/whatMatters.ts";
 import {
   againSentence,
+  LIKELY_CAUTION,
   matterRows,
   oddsNotes,
   oddsSentence,
@@ -55,21 +57,21 @@ function reportOf(change: Partial<OddsReport> = {}): OddsReport {
 
 describe("odds in words", () => {
   it("are one sentence that says likely, the share and between what it lies, never narrower", () => {
-    expect(said()).toBe("Likely: clears in about 9 of 10 trucks measured like this (88 to 92 of 100).");
+    expect(said()).toBe("Odds: clears in about 9 of 10 trucks measured like this (88 to 92 of 100).");
     expect(said({ clears: 0.08, low: 0.069, high: 0.093 })).toBe(
-      "Likely: clears in about 8 of 100 trucks measured like this (6 to 10 of 100).",
+      "Odds: clears in about 8 of 100 trucks measured like this (6 to 10 of 100).",
     );
     expect(said({ clears: 0.001, low: 0, high: 0.004 })).toBe(
-      "Likely: clears in fewer than 1 of 100 trucks measured like this (0 to 1 of 100).",
+      "Odds: clears in fewer than 1 of 100 trucks measured like this (0 to 1 of 100).",
     );
     expect(said({ clears: 0, low: 0, high: 0.114, draws: 30 })).toBe(
-      "Likely: clears in none of the 30 trucks drawn that are measured like this (0 to 12 of 100).",
+      "Odds: clears in none of the 30 trucks drawn that are measured like this (0 to 12 of 100).",
     );
     expect(said({ clears: 1, low: 0.998, high: 1, gap: 6 })).toBe(
-      "Likely: keeps its gap in more than 99 of 100 trucks measured like this (99 to 100 of 100).",
+      "Odds: keeps its gap in more than 99 of 100 trucks measured like this (99 to 100 of 100).",
     );
     expect(said({ clears: 1, low: 0.886, high: 1, draws: 30 })).toBe(
-      "Likely: clears in all 30 trucks drawn that are measured like this (88 to 100 of 100).",
+      "Odds: clears in all 30 trucks drawn that are measured like this (88 to 100 of 100).",
     );
     expect(said({ inputs: [] })).toMatch(/^No number of this truck says how well it is known/);
     expect(said({ draws: 0, clears: 0 })).toMatch(/nothing is known/);
@@ -82,7 +84,7 @@ describe("odds in words", () => {
       return oddsSentence(reportOf(), { setup: { fromExample } });
     };
     expect(withMarks("assumed layout", 22, true)).toBe(
-      "Likely: clears in about 9 of 10 trucks measured like this (88 to 92 of 100), if the 22 numbers assumed are right.",
+      "Odds: clears in about 9 of 10 trucks measured like this (88 to 92 of 100), if the 22 numbers assumed are right.",
     );
     expect(withMarks("Half-ton on air", 1, false)).toMatch(
       /, if the one number of the example’s is right\.$/,
@@ -108,6 +110,23 @@ describe("odds in words", () => {
     expect(againSentence(reportOf({ matters: still }), speech)).toBeNull();
     const less = reportOf().matters.map((matter) => ({ ...matter, ifMeasuredAgain: 0.85 }));
     expect(againSentence(reportOf({ matters: less }), speech)).toBeNull();
+  });
+
+  it("say what to know better by what matters most, and where that raises nothing, say so", () => {
+    const [lip, tire] = reportOf().matters as [Matter, Matter];
+    const second = [{ ...tire, share: 0.8, ifMeasuredAgain: 0.9 }, lip];
+    expect(againSentence(reportOf({ matters: second }), speech)).toMatch(
+      /^Measure again: fender lip, point 2\. .* 97 of 100 would clear; tire diameter matters more, but known better it does not raise the odds\.$/,
+    );
+    const lower = [lip, tire].map((matter) => ({ ...matter, ifMeasuredAgain: 0.43 }));
+    expect(againSentence(reportOf({ clears: 0.44, matters: lower }), speech)).toMatch(
+      /^Measure again: fender lip, point 2\. .* 43 of 100 would clear: that tells more surely which way it is, and raises no odds; a change does\.$/,
+    );
+  });
+
+  it("have a word that says nothing of how many, however few", () => {
+    expect(said({ clears: 0.08, low: 0.069, high: 0.093 })).not.toMatch(/likely/i);
+    expect(LIKELY_CAUTION).not.toMatch(/likely/i);
   });
 
   it("tell each of what matters with how well it is known and by what", () => {

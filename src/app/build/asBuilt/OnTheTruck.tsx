@@ -24,7 +24,7 @@ import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { StandingChoice } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { useDoubts } from "../../state/useDoubts.ts";
+import { useDoubtsAsBuilt } from "../../state/useDoubts.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 
@@ -54,7 +54,7 @@ export function OnTheTruck({
 /** The answer, before all that it is made of: whether the knuckles pass, and whether the truck still clears on them. */
 export function BuiltAnswer({ truck, sides, isAligned }: Omit<OnTheTruckProps, "sheet" | "format">) {
   const shown = useFormat();
-  const doubtsOf = useDoubts();
+  const doubtsOf = useDoubtsAsBuilt();
   const { onTruck, built, ordered, failure } = useOnTruck(truck, sides, isAligned);
   const read = [sides.left, sides.right].filter((side) => side !== null);
   const passes = read.every(({ allPass }) => allPass);
@@ -102,7 +102,7 @@ function useOnTruck(truck: Truck, sides: AsBuiltSides, isAligned: boolean) {
 /** As ordered beside as built. */
 function OrderedAndBuilt({ truck, sides, sheet, format, isAligned }: OnTheTruckProps) {
   const { answered, built, ordered, report, onTruck, failure } = useOnTruck(truck, sides, isAligned);
-  const doubtsOf = useDoubts();
+  const doubtsOf = useDoubtsAsBuilt();
   const shown = useFormat();
   if (onTruck === null || !built.ok || !onTruck.ok) {
     const refused = built.ok ? null : built;
