@@ -75,7 +75,7 @@ describe("the sentences of a window", () => {
   it("tell a window narrower than a sixteenth finer, on the safe side, never from more to less", () => {
     const [fits, least, most] = told({ from: 139.9, to: 140.5, fromSetBy: PART, toSetBy: RANGE });
     expect(fits).toMatch(/^Hub-face distance fits at least from 5\.5079 in to 5\.5314 in; /);
-    expect(least).toMatch(/^Looked at no farther than 5\.5079 in: less may fit too/);
+    expect(least).toMatch(/^Not less than 5\.5079 in: /);
     expect(most).toMatch(/^Looked at no farther than 5\.5314 in: more may fit too/);
     const [one] = told({ from: 139.9, to: 139.9, fromSetBy: PART, toSetBy: RANGE });
     expect(one).toMatch(/fits at least from 5\.5079 in to 5\.5079 in/);
