@@ -89,9 +89,10 @@ describe("knuckles as built", () => {
       const { pages, text } = readPdf(await page.pdf({ format }));
       expect(pages, format).toBe(2);
       for (const words of [
-        "Jig sheet: Tamarack",
+        "Jig sheet: drop knuckle as ordered",
+        "Order TS-014, Tamarack Street short bed, 1 pair",
         "Right knuckle, seen from the front",
-        "clamped 1/4 in too high",
+        "Dashed: clamped 1/4 in too high",
       ])
         expect(text, format).toContain(words.replace(/\s/g, ""));
       expect(text, format).toContain("55/8in");

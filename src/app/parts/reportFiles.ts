@@ -1,6 +1,6 @@
 import { documentText } from "../../studies/documents/documentText.ts";
 import type { ReportAsk } from "../../studies/documents/reportText.ts";
-import { fileStem } from "../../studies/wording/fileStem.ts";
+import { fileStem, knuckleStem } from "../../studies/wording/fileStem.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { unusualDoubts } from "../../studies/wording/unusualReport.ts";
 import type { Truck } from "../state/truck.ts";
@@ -69,6 +69,12 @@ export function documentFile(
       return made instanceof Promise ? made.then(textOf) : textOf(made);
     },
   };
+}
+
+/** A document of a truck's knuckle, named as its drawings are: by its order where there is one. */
+export function knuckleFile(...asked: Parameters<typeof documentFile>): SavedFile {
+  const [truck, of] = asked;
+  return { ...documentFile(...asked), file: `${knuckleStem(truck.bolted.setup, truck.file)}-${of}.json` };
 }
 
 /** What files of a truck begin with. */

@@ -33,7 +33,6 @@ import { solveOf } from "../../studies/solve/solveOf.ts";
 import type { SolveReport, SolveTarget } from "../../studies/solve/solveTypes.ts";
 import { windowOf } from "../../studies/window/windowOf.ts";
 import type { FieldWindow } from "../../studies/window/windowTypes.ts";
-import { setupHeading } from "../../studies/wording/answerWords.ts";
 
 import { type ChartPiece, type ChartQuestion, chartPieceOf } from "./chartAnswer.ts";
 import { type DrawnEnvelope, drawnEnvelopeOf, type EnvelopeAsk } from "./drawnEnvelope.ts";
@@ -190,7 +189,7 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
   // A fraction of a second: never cut short.
   drawings({ model, question }) {
     const { setup } = model();
-    return { answer: shopDrawings(setup, question, setupHeading(setup), "setup"), isCut: false };
+    return { answer: shopDrawings(setup, question, "setup"), isCut: false };
   },
   knuckleView: ({ model }) => ({ answer: knuckleViewOf(model().setup), isCut: false }),
   window({ model, question: { document, field }, budget }) {

@@ -25,12 +25,14 @@ import {
 import {
   JIG_COLUMNS,
   jigCells,
+  jigFileSentence,
   jigFormat,
   jigReadText,
   jigSetupSentences,
   readingWords,
 } from "../../studies/wording/jigWords.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
+import { jigTitle, paperHead, paperLines } from "../../studies/wording/paperHead.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { type Column, cutShortLine, heading, textTable } from "./textTable.ts";
 
@@ -39,6 +41,7 @@ const SIDES = ["left", "right"] as const;
 /** The jig sheet as a person reads it, with a column to write into. */
 export function jigTable(sheet: JigSheet, { setup }: Model): string {
   const format = jigFormat(formatOf(setup));
+  const head = paperHead(setup);
   const rows = sheet.rows.map((row) => {
     const { name, how } = readingWords(row.key, sheet, format);
     return [name, ...jigCells(row, format), "________", "________", how];
@@ -47,7 +50,9 @@ export function jigTable(sheet: JigSheet, { setup }: Model): string {
   const words = jigSetupSentences(sheet, format)
     .map((sentence) => `${sentence}\n`)
     .join("");
-  return [`${heading(setup)}: jig sheet\n${words}`, table, JIG_CAUTIONS].join("\n");
+  const said = line(jigFileSentence(sheet));
+  const over = [jigTitle(head.part), ...paperLines(head)].join("\n");
+  return [`${over}\n${words}`, `${table}${said}`, JIG_CAUTIONS].join("\n");
 }
 
 /**

@@ -2,8 +2,9 @@ import type { Setup } from "../../setup/types/types.ts";
 import type { WrittenSheet } from "../../studies/documents/sheetJson.ts";
 import type { ShopDrawings } from "../../studies/drawings/shopDrawings.ts";
 import { cutFormat, DRAWING_CAUTIONS, unwrittenSentence } from "../../studies/wording/drawingWords.ts";
+import { drawingTitles, paperHead, paperLines } from "../../studies/wording/paperHead.ts";
 import { CUT_LIST_NOTES, cutRemarks, cutRows } from "../../studies/wording/pieceWords.ts";
-import { heading, textTable } from "./textTable.ts";
+import { textTable } from "./textTable.ts";
 
 /** What was written and the cut list, as a person reads it. */
 export function sheetTable(
@@ -22,7 +23,13 @@ export function sheetTable(
     .filter((text) => text !== "")
     .map((text) => `${text}\n`)
     .join("");
-  return [`${heading(setup)}\n`, writtenTable(written), list, remarks.join("") + notes].join("\n");
+  return [`${headLines(setup)}\n`, writtenTable(written), list, remarks.join("") + notes].join("\n");
+}
+
+/** What the part is and whose, as on its papers. */
+function headLines(setup: Setup): string {
+  const head = paperHead(setup);
+  return [drawingTitles(head).drawing, ...paperLines(head)].join("\n");
 }
 
 /** Drawings that were written, a line each. */

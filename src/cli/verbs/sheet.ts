@@ -12,7 +12,6 @@ import { withShared } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { writeSheets } from "../asked/writeSheets.ts";
 import { sheetTable } from "../output/sheetTable.ts";
-import { heading } from "../output/textTable.ts";
 
 const EXAMPLES = `
 Examples:
@@ -46,7 +45,7 @@ function runSheet(file: string, options: SheetOptions, terminal: Terminal): Exit
   const ask = askedSheet(truck, options);
   const { setup } = truck.model;
   remarkUsualBuild(truck, terminal);
-  const drawn = shopDrawings(setup, ask, heading(setup), truck.file);
+  const drawn = shopDrawings(setup, ask, truck.file);
   if (!drawn.ok) {
     const [first, ...rest] = drawn.issues;
     throw new InputError([first!, ...rest]);

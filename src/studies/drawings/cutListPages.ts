@@ -1,6 +1,7 @@
 import { type Page, textWidth } from "../../geometry/page.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { CUT_LIST_NOTES, cutListTitle, cutRemarks, cutRows } from "../wording/pieceWords.ts";
+import { cutListTitle, type PaperHead, paperLine } from "../wording/paperHead.ts";
+import { CUT_LIST_NOTES, cutRemarks, cutRows } from "../wording/pieceWords.ts";
 import type { CutList } from "./cutPieces.ts";
 import { LEADING, line, NOTHING, pageOf, paragraph, together, wrapped } from "./pageParts.ts";
 import { lyingPaper, MARGIN, type PaperName } from "./shopFile.ts";
@@ -10,6 +11,8 @@ const TITLE = 5;
 const SIZE = 3;
 const ROW = 6;
 const GAP = 4;
+/** From the line a title stands on down to the top of what is under it. */
+const UNDER = 2;
 
 /** mm. From the line that a row stands on down to the rule under it. */
 const RULE = 2;
@@ -20,7 +23,7 @@ const RULE = 2;
  */
 export function cutListPages(
   list: CutList,
-  heading: string,
+  head: PaperHead,
   paper: PaperName,
   format: LengthFormat,
   cautions: readonly string[],
@@ -31,7 +34,8 @@ export function cutListPages(
     texts.flatMap((text) => wrapped(text, size.width - 2 * MARGIN, SIZE));
   const notes = linesOf([...CUT_LIST_NOTES, ...cutRemarks(list, format)]);
   const foot = linesOf(cautions);
-  const first = size.height - MARGIN - TITLE - 2 * ROW;
+  const whose = linesOf([paperLine(head)]);
+  const first = size.height - MARGIN - TITLE - 2 * ROW - heightOf(whose.slice(1));
   const room = first - MARGIN;
   const isBeside = heightOf([...notes, ...foot]) <= room / 2;
   const under = isBeside ? [...notes, ...foot] : foot;
@@ -68,14 +72,13 @@ export function cutListPages(
   }));
   const sheets = [...tables, ...behind];
   return sheets.map((drawn, i) => {
-    const title = cutListTitle(heading, i + 1, sheets.length);
-    const head = {
-      at: [MARGIN, size.height - MARGIN - TITLE] as const,
-      size: TITLE,
-      text: title,
-      bold: true,
-    };
-    return pageOf(title, size, { ...drawn, texts: [head, ...drawn.texts] });
+    const title = cutListTitle(head.part, i + 1, sheets.length);
+    const top = size.height - MARGIN - TITLE;
+    const texts = [
+      { at: [MARGIN, top] as const, size: TITLE, text: title, bold: true },
+      ...paragraph(whose, MARGIN, top - UNDER, SIZE),
+    ];
+    return pageOf(title, size, { ...drawn, texts: [...texts, ...drawn.texts] });
   });
 }
 

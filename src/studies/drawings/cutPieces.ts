@@ -1,5 +1,6 @@
 import { cross, dot, length, scale, sub, type Vec3 } from "../../geometry/vec.ts";
 import type { BuildSetup } from "../../setup/types/buildTypes.ts";
+import type { OrderSetup } from "../../setup/types/orderTypes.ts";
 import type { KnuckleSetup } from "../../setup/types/types.ts";
 import { cutAt, cutThroughWall, pointOn } from "../knuckleSolid/notch.ts";
 import {
@@ -31,13 +32,18 @@ export interface CutList extends CutListFacts {
 }
 
 /** What is cut for a build: its pin, its plates, and tubes and bars in the order of its list. */
-export function cutListOf(build: BuildSetup, knuckle: KnuckleSetup): CutList {
+export function cutListOf(
+  build: BuildSetup,
+  knuckle: KnuckleSetup,
+  order: OrderSetup | null = null,
+): CutList {
   const { pin, plates, material } = build;
   const extent = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
   return {
     pieces: roundMembers(build, knuckle).map(cutPiece),
     pin: {
       material: pin?.material ?? material,
+      thread: order && { callout: order.hub.nutThread, order: order.number },
       steps: pin?.steps.map(({ from, to, ...step }) => ({ ...step, length: to - from })) ?? null,
     },
     plates: plates.map((plate) => ({

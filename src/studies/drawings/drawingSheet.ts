@@ -3,7 +3,8 @@ import type { BuildSetup } from "../../setup/types/buildTypes.ts";
 import type { KnuckleSetup } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { SolidBody } from "../knuckleSolid/knuckleSolid.ts";
-import { drawingTitles, drawnCautions, scaleWords } from "../wording/drawingWords.ts";
+import { drawnCautions, scaleWords } from "../wording/drawingWords.ts";
+import { drawingTitles, type PaperHead, paperLines } from "../wording/paperHead.ts";
 import type { DrawnView } from "./drawnView.ts";
 import { outsideView } from "./outsideViews.ts";
 import { movedBy, pageOf, together } from "./pageParts.ts";
@@ -33,7 +34,7 @@ export interface DrawingSheet {
 type ViewKey = DrawnView["name"];
 
 export interface SheetAsk {
-  readonly heading: string;
+  readonly head: PaperHead;
   readonly paper: PaperName;
   readonly angle: "first" | "third";
   readonly format: LengthFormat;
@@ -50,7 +51,7 @@ export function drawingSheet(
   bodies: readonly SolidBody[],
   build: BuildSetup,
   knuckle: KnuckleSetup,
-  { heading, paper, angle, format, cautions = [] }: SheetAsk,
+  { head, paper, angle, format, cautions = [] }: SheetAsk,
 ): DrawingSheet {
   const outside = {
     front: outsideView("front", bodies, knuckle, format),
@@ -84,8 +85,9 @@ export function drawingSheet(
     movedBy(views[name].drawn, ...layout.zeros[name]),
   );
   const said = [...cautions, ...drawnCautions(scale)];
-  const block = titleBlock({ heading, scale, paper, angle, units: format.units, cautions: said }, size);
-  const page = pageOf(drawingTitles(heading).drawing, size, together(block, ...placed));
+  const title = drawingTitles(head).drawing;
+  const facts = { title, lines: paperLines(head), scale, paper, angle, units: format.units, cautions: said };
+  const page = pageOf(title, size, together(titleBlock(facts, size), ...placed));
   return { page, scale, zeros: layout.zeros, views, ratio: 1 / per };
 }
 

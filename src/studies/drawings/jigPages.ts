@@ -12,11 +12,11 @@ import {
   jigReadText,
   jigSetupSentences,
   jigSketchWords,
-  jigTitle,
   readingWords,
 } from "../wording/jigWords.ts";
+import { jigTitle, type PaperHead, paperHead, paperLine } from "../wording/paperHead.ts";
 import { type Drawn, LEADING, line, NOTHING, pageOf, paragraph, together, wrapped } from "./pageParts.ts";
-import { MARGIN, PAPERS, type PaperName } from "./shopFile.ts";
+import { MARGIN, PAPERS, type PaperName, type PaperSize } from "./shopFile.ts";
 
 // mm.
 const TITLE = 5;
@@ -40,16 +40,17 @@ const PENS: Readonly<Record<SketchLook, Pen>> = {
 const SIDES = ["left", "right"] as const;
 
 /** The jig sheet on paper: the jig drawn for either hand, then what to do and what must be read, with room to write. */
-export function jigPages(setup: Setup, heading: string, paper: PaperName): Page[] {
+export function jigPages(setup: Setup, paper: PaperName): Page[] {
   const sheet = jigSheetOf(setup);
-  return [drawnPage(sheet, setup, heading, paper), tablePage(sheet, setup, heading, paper)];
+  const head = paperHead(setup);
+  return [drawnPage(sheet, setup, head, paper), tablePage(sheet, setup, head, paper)];
 }
 
-function drawnPage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperName): Page {
+function drawnPage(sheet: JigSheet, setup: Setup, head: PaperHead, paper: PaperName): Page {
   const size = PAPERS[paper];
   const format = jigFormat({ units: setup.units });
   const wide = (size.width - 2 * MARGIN) / 2;
-  const top = size.height - MARGIN - 2 * TITLE;
+  const { title, drawn: over, top } = headed(head, size);
   const views = SIDES.flatMap((side, row) => {
     const say = jigSketchWords(sheet, side, format);
     const { fromFront, fromAbove } = jigSketches(sheet, side, say);
@@ -63,8 +64,7 @@ function drawnPage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperN
       });
     });
   });
-  const title = jigTitle(heading);
-  return pageOf(title, size, together(titled(title, size.height), ...views));
+  return pageOf(title, size, together(over, ...views));
 }
 
 /** @param x, top of its upper left corner, mm of the paper */
@@ -95,13 +95,13 @@ function sketchDrawn({ shapes }: Sketch, scale: number, x: number, top: number):
   };
 }
 
-function tablePage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperName): Page {
+function tablePage(sheet: JigSheet, setup: Setup, head: PaperHead, paper: PaperName): Page {
   const size = PAPERS[paper];
   const format = jigFormat({ units: setup.units });
   const right = size.width - MARGIN;
-  const title = jigTitle(heading);
+  const { title, drawn: over, top: under } = headed(head, size);
   const steps = jigSetupSentences(sheet, format).flatMap((text) => wrapped(text, right - MARGIN, SIZE));
-  let y = size.height - MARGIN - 2 * TITLE;
+  let y = under;
   const texts: PageText[] = paragraph(steps, MARGIN, y, SIZE);
   y -= steps.length * SIZE * LEADING + 5;
   const lines = [];
@@ -137,12 +137,20 @@ function tablePage(sheet: JigSheet, setup: Setup, heading: string, paper: PaperN
   for (const x of WRITTEN) lines.push(line("dimension", right - x, top, right - x, y));
   const cautions = wrapped(JIG_CAUTIONS.replaceAll("\n", " ").trim(), right - MARGIN, SIZE);
   texts.push(...paragraph(cautions, MARGIN, y - 3, SIZE));
-  return pageOf(title, size, together(titled(title, size.height), { ...NOTHING, lines, texts }));
+  return pageOf(title, size, together(over, { ...NOTHING, lines, texts }));
 }
 
-function titled(title: string, height: number): Drawn {
-  return {
+/** Title and whose the part is; `top` is where the rest of the page begins. */
+function headed(head: PaperHead, { width, height }: PaperSize) {
+  const title = jigTitle(head.part);
+  const whose = wrapped(paperLine(head), width - 2 * MARGIN, SIZE);
+  const at = height - MARGIN - TITLE;
+  const drawn: Drawn = {
     ...NOTHING,
-    texts: [{ at: [MARGIN, height - MARGIN - TITLE], size: TITLE, text: title, bold: true }],
+    texts: [
+      { at: [MARGIN, at], size: TITLE, text: title, bold: true },
+      ...paragraph(whose, MARGIN, at - 2, SIZE),
+    ],
   };
+  return { title, drawn, top: at - 4 - whose.length * SIZE * LEADING };
 }

@@ -6,21 +6,21 @@ import type { Result, Setup, SetupIssue } from "../../setup/types/types.ts";
 import { knuckleSolid, type SolidBody } from "../knuckleSolid/knuckleSolid.ts";
 import {
   cutFormat,
-  drawingTitles,
   drawnCautions,
   NO_BUILD,
   NOTHING_TO_DRAW,
   usualBuildCaution,
 } from "../wording/drawingWords.ts";
-import { fileStem, fileWords } from "../wording/fileStem.ts";
-import { jigTitle } from "../wording/jigWords.ts";
+import { knuckleStem } from "../wording/fileStem.ts";
 import { bareJointWords } from "../wording/loadsWords.ts";
+import { drawingTitles, paperHead, paperLine } from "../wording/paperHead.ts";
 import { cutListCsv } from "./cutListCsv.ts";
 import { cutListPages } from "./cutListPages.ts";
 import { type CutList, cutListOf } from "./cutPieces.ts";
 import { drawingSheet } from "./drawingSheet.ts";
 import { jigPages } from "./jigPages.ts";
 import { notchPattern } from "./notchPattern.ts";
+import { wrapped } from "./pageParts.ts";
 import { type Named, patternFiles } from "./patternFiles.ts";
 import { platePattern } from "./platePattern.ts";
 import { type PaperName, type ShopFile, shopFile } from "./shopFile.ts";
@@ -52,20 +52,18 @@ export interface ShopDrawings {
 
 /**
  * Everything to build the knuckle of a setup by, the left one; the right is its mirror image. Issues where the setup has no
- * build, or a plate cannot be cut. @param heading what the drawings call the setup @param file for issues
+ * build, or a plate cannot be cut. @param file for issues
  */
-export function shopDrawings(
-  setup: Setup,
-  ask: DrawingAsk,
-  heading: string,
-  file: string,
-): Result<ShopDrawings> {
+export function shopDrawings(setup: Setup, ask: DrawingAsk, file: string): Result<ShopDrawings> {
   const { build, knuckle, units } = setup;
   if (build === null) return refused([{ file, key: "build", value: "", mend: NO_BUILD }]);
   const bodies = knuckleSolid(build, knuckle);
   if (bodies.length === 0) return refused([{ file, key: "build", value: "", mend: NOTHING_TO_DRAW }]);
   const format = cutFormat(units);
-  const cutList = cutListOf(build, knuckle);
+  const cutList = cutListOf(build, knuckle, setup.order);
+  const head = paperHead(setup);
+  // Lines that fit on letter paper.
+  const whose = wrapped(paperLine(head), 190, 3);
   const templates = cutList.pieces.flatMap((piece) =>
     ([0, 1] as const).flatMap((which) => {
       const pattern = notchPattern(piece, which, format);
@@ -80,12 +78,13 @@ export function shopDrawings(
   const warned = caution === null ? [] : [caution];
   const cautions = [...warned, ...drawnCautions(null)];
   const noted = (list: readonly Named[]) =>
-    caution === null
-      ? list
-      : list.map((one) => ({ ...one, pattern: { ...one.pattern, notes: [caution, ...one.pattern.notes] } }));
-  const sheet = drawingSheet(bodies, build, knuckle, { ...ask, heading, format, cautions: warned });
-  const listPages = cutListPages(cutList, heading, ask.paper, format, cautions);
-  const titles = drawingTitles(heading);
+    list.map((one) => ({
+      ...one,
+      pattern: { ...one.pattern, notes: [...whose, ...warned, ...one.pattern.notes] },
+    }));
+  const sheet = drawingSheet(bodies, build, knuckle, { ...ask, head, format, cautions: warned });
+  const listPages = cutListPages(cutList, head, ask.paper, format, cautions);
+  const titles = drawingTitles(head);
   const taken = new Set<string>();
   const templateFiles = patternFiles(noted(templates), "template", titles.templates, ask.paper, taken);
   const plateFiles = patternFiles(noted(plates.value), "plate", titles.plates, ask.paper, taken);
@@ -100,13 +99,13 @@ export function shopDrawings(
     ),
     shopFile("drawing.svg", "drawing", titles.drawing, { format: "svg", page: sheet.page }, drawn),
   ];
-  const sheets = jigPages(setup, heading, ask.paper);
+  const sheets = jigPages(setup, ask.paper);
   const jigFiles = [
     shopFile(
       "jig-sheet.pdf",
       "jig sheet",
-      jigTitle(heading),
-      { format: "pdf", pages: sheets, title: jigTitle(heading) },
+      titles.jig,
+      { format: "pdf", pages: sheets, title: titles.jig },
       { paper: ask.paper },
     ),
   ];
@@ -127,6 +126,7 @@ export function shopDrawings(
       text: cutListCsv(cutList, units),
     }),
   ];
+  const stem = knuckleStem(setup, "truck");
   const pages = [sheet.page, ...listPages, ...templateFiles.pages, ...plateFiles.pages, ...sheets];
   return {
     ok: true,
@@ -141,18 +141,10 @@ export function shopDrawings(
         ...templateFiles.files,
         ...plateFiles.files,
         ...jigFiles,
-        ...solidFiles(bodies, titles.solid, cautions.join(" ")),
-      ].map((one) => ({ ...one, file: `${prefixOf(setup)}${one.file}` })),
+        ...solidFiles(bodies, `${titles.solid}. ${paperLine(head)}`, cautions.join(" ")),
+      ].map((one) => ({ ...one, file: `${stem}-${one.file}` })),
     },
   };
-}
-
-/** Longest part of an order's number in the name of a file, bytes. */
-const LONGEST_NUMBER = 60;
-
-/** What all files begin with: the order's number, `TS-014-`, or the truck's name where there is none that a name can hold. */
-function prefixOf(setup: Setup): string {
-  return `${fileWords(setup.order?.number ?? "", LONGEST_NUMBER) || fileStem(setup, "truck")}-`;
 }
 
 function unwrittenOf(pages: readonly Page[]): readonly string[] {

@@ -1,5 +1,6 @@
+import type { PageText } from "../../geometry/page.ts";
 import { DRAWING_NOTES, projectionWords, titleLines } from "../wording/drawingWords.ts";
-import { type Drawn, line, NOTHING, paragraph, scaleBar, together } from "./pageParts.ts";
+import { type Drawn, LEADING, line, NOTHING, paragraph, scaleBar, together } from "./pageParts.ts";
 import { MARGIN, type PaperName, type PaperSize } from "./shopFile.ts";
 
 /** mm. Height of the strip along the foot of a drawing sheet. */
@@ -8,7 +9,9 @@ export const STRIP = 34;
 const SYMBOL = 30;
 
 export interface TitleFacts {
-  readonly heading: string;
+  readonly title: string;
+  /** Under the title: whose it is, for which truck. */
+  readonly lines: readonly string[];
   readonly scale: string;
   readonly paper: PaperName;
   readonly angle: "first" | "third";
@@ -22,6 +25,7 @@ export function titleBlock(facts: TitleFacts, size: PaperSize): Drawn {
   const [left, low, top] = [MARGIN, MARGIN, MARGIN + STRIP];
   const titleAt = right - SYMBOL - (size.width < 250 ? 56 : 84);
   const [title, ...rest] = titleLines(facts);
+  const large = titled(title!, right - SYMBOL - titleAt - 4);
   const frame = [left, low, right, low, right, size.height - MARGIN, left, size.height - MARGIN];
   const notes = [...DRAWING_NOTES, ...facts.cautions].flatMap((text) =>
     wrapped(text, titleAt - left - 4, NOTE),
@@ -36,13 +40,13 @@ export function titleBlock(facts: TitleFacts, size: PaperSize): Drawn {
       ],
       circles: [],
       texts: [
-        ...titled(title!, right - SYMBOL - titleAt - 4).map(({ text, size, down }) => ({
+        ...large.map(({ text, size, down }) => ({
           at: [titleAt + 3, top - down] as const,
           size,
           text,
           bold: true,
         })),
-        ...paragraph(rest, titleAt + 3, top - 14, 3),
+        ...told(rest, titleAt + 3, top, right - SYMBOL - titleAt - 4, large.at(-1)!.down),
         ...paragraph(notes, left + 2, top - 1, NOTE),
         {
           at: [right - SYMBOL / 2, low + 3] as const,
@@ -65,6 +69,21 @@ function titled(title: string, width: number) {
   return wrapped(title, width, 2.6)
     .slice(0, 3)
     .map((text, i) => ({ text, size: 2.6, down: 4 + 3.3 * i }));
+}
+
+/** What stands under the title, in the largest letters with which it all fits. @param down mm from the top of the strip to the title */
+function told(
+  texts: readonly string[],
+  x: number,
+  top: number,
+  width: number,
+  down: number,
+): readonly PageText[] {
+  const room = STRIP - down - 2;
+  const sizes = [3, 2.6, 2.3, 2, 1.7];
+  const tries = sizes.map((size) => ({ size, lines: texts.flatMap((text) => wrapped(text, width, size)) }));
+  const { size, lines } = tries.find((one) => one.lines.length * one.size * LEADING <= room) ?? tries.at(-1)!;
+  return paragraph(lines, x, top - down - 1, size);
 }
 
 /** mm. Letters of the notes. */

@@ -56,6 +56,7 @@ export function jigFromFront(sheet: JigSheet, hand: 1 | -1, say: JigSketchWords)
     // Clamped too high it reads more: square to the face from a higher place of the ball joint line.
     { kind: "line", look: "off", points: [along(-tooHigh * (sin / cos), tooHigh), along(hubFace, tooHigh)] },
     words(say.offHeight, [VIEW.width / 2, 14], "middle"),
+    outLine([VIEW.width / 2, 19], along((hubFace - tooHigh * (sin / cos)) / 2, tooHigh)),
     ...angleAt(along(hubFace, faceHalf), hand, pinAngle, say),
     outLine(upper, [spanX - hand * 5, upper[1]]),
     outLine(lower, [spanX - hand * 5, lower[1]]),

@@ -32,7 +32,19 @@ const SAME = { length: 1e-6, angle: 1e-9 } as const;
  * leaves open is left out.
  */
 export function orderedFields(setup: Setup, order: OrderSetup, parts: OrderedParts): readonly OrderedField[] {
-  const values = [...knuckleValues(order), ...wheelValues(order), ...hardwareValues(parts, setup.units)];
+  return fieldsOf(setup, [
+    ...knuckleValues(order),
+    ...wheelValues(order),
+    ...hardwareValues(parts, setup.units),
+  ]);
+}
+
+/** Those of the knuckle block alone, which no catalog has a say in. */
+export function knuckleFields(setup: Setup, order: OrderSetup): readonly OrderedField[] {
+  return fieldsOf(setup, knuckleValues(order));
+}
+
+function fieldsOf(setup: Setup, values: readonly Entry[]): readonly OrderedField[] {
   return values.flatMap(([path, ordered]): readonly OrderedField[] => {
     if (ordered === null) return [];
     const block = blockValue(setup, path, ordered.kind);

@@ -105,17 +105,6 @@ export function plateFaultWords(fault: PlateFault): string {
   }
 }
 
-/** What the drawings of a setup are called. */
-export function drawingTitles(heading: string) {
-  return {
-    drawing: `Knuckle of ${heading}`,
-    cutList: `Cut list: ${heading}`,
-    templates: `Notch templates: ${heading}`,
-    plates: `Plates: ${heading}`,
-    solid: `Left knuckle of ${heading}`,
-  };
-}
-
 /** A setup that does not say what its knuckle is made of. */
 export const NO_BUILD =
   "is missing, so there is nothing to draw; say what the knuckle is made of: build.pin, build.members, build.plates";
@@ -147,20 +136,23 @@ export const DRAWING_NOTES = [
   "Axes meet the ball joints' centers. Dimensions rule: do not measure the views. Welds and the bosses' tapers are not drawn.",
 ] as const;
 
-/** Title block of the drawing sheet, the first line the largest. */
+/** Title block of the drawing sheet, the first line the largest. @param lines what stands under the title */
 export function titleLines({
-  heading,
+  title,
+  lines,
   scale,
   paper,
   units,
 }: {
-  readonly heading: string;
+  readonly title: string;
+  readonly lines: readonly string[];
   readonly scale: string;
   readonly paper: string;
   readonly units: LengthFormat["units"];
 }): string[] {
   return [
-    heading,
+    title,
+    ...lines,
     "Left knuckle; the right mirrors it",
     `Scale ${scale} on ${paper === "a4" || paper === "a3" ? paper.toUpperCase() : paper} paper`,
     units === "in" ? "Inches, to the nearest 1/32" : "Millimeters, to a tenth",

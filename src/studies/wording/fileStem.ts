@@ -31,6 +31,25 @@ const MOST = { truck: 90, variant: 50 };
 /** Names of devices, which Windows lets no file have, whatever its ending (Microsoft, "Naming Files, Paths, and Namespaces", from memory). */
 const DEVICE = /^(con|prn|aux|nul|com[1-9]|lpt[1-9])(?=\.|$)/;
 
+/** Most bytes of a file's name that are its order's. */
+const MOST_ORDER = { number: 60, customer: 40 };
+
+/** A knuckle that files are named for. */
+interface KnuckleForFiles extends NamedForFiles {
+  readonly order: { readonly number: string | null; readonly customer: string | null } | null;
+}
+
+/**
+ * What files of a truck's knuckle begin with: its order's number and customer, `TS-014-tamarack-street`; as all files of the truck
+ * where there is no number that a name can hold. @param file with or without its ending
+ */
+export function knuckleStem(setup: KnuckleForFiles, file: string): string {
+  const number = fileWords(setup.order?.number ?? "", MOST_ORDER.number);
+  if (number === "") return fileStem(setup, file);
+  const customer = fileWords(setup.order?.customer ?? "", MOST_ORDER.customer).toLowerCase();
+  return customer === "" ? number : `${number}-${customer}`;
+}
+
 /** A truck that files are named for. */
 interface NamedForFiles {
   readonly name: string;

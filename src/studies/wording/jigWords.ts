@@ -1,5 +1,6 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { MM_PER_INCH } from "../../units/lengthUnits.ts";
 import type { JigRow, JigSheet } from "../jig/jigSheet.ts";
 import type { JigSketchWords } from "../jig/jigView.ts";
 import { withMinus } from "./lengths.ts";
@@ -9,8 +10,6 @@ export interface ReadingWords {
   readonly name: string;
   readonly how: string;
 }
-
-const KEPT = "in a setup file with a minus";
 
 const HEIGHT = "up along the ball joint line from";
 
@@ -65,14 +64,14 @@ export function readingWords(
       return {
         name: isOther ? "Tie rod end behind" : "Tie rod end ahead",
         how: isOther
-          ? `its center behind the ball joint line, along the straightedge; ${KEPT}`
+          ? "its center behind the ball joint line, along the straightedge"
           : "its center ahead of the ball joint line, along the straightedge; less than 0 is behind",
       };
     case "armOut":
       return {
         name: isOther ? "Tie rod end inboard" : "Tie rod end outboard",
         how: isOther
-          ? `its center inboard of the ball joint line, square to the straightedge; ${KEPT}`
+          ? "its center inboard of the ball joint line, square to the straightedge"
           : "its center outboard of the ball joint line, square to the straightedge; less than 0 is inboard",
       };
     case "armUp":
@@ -99,7 +98,7 @@ export function jigCells(
   format: LengthFormat,
 ): readonly [mustRead: string, tolerance: string] {
   const { measure, mustRead, tolerance } = row;
-  return [jigReadText(row, mustRead, format), `±${jigText(tolerance, measure, format)}`];
+  return [jigAskedText(jigWay(row) * mustRead, measure, format), `±${jigText(tolerance, measure, format)}`];
 }
 
 /** What was read in a line of the sheet, mm or rad, as the line's own word has it. */
@@ -107,15 +106,25 @@ export function jigReadText(row: Omit<JigRow, "isCheck">, is: number, format: Le
   return jigText(jigWay(row) * is, row.measure, format);
 }
 
-/** What is written over a jig sheet. @param heading what the setup is called */
-export function jigTitle(heading: string): string {
-  return `Jig sheet: ${heading}`;
-}
-
 /** How a sheet for the jig shows lengths: finer than a tape of sixteenths. @param shown how lengths are shown elsewhere */
 export function jigFormat({ units, fraction }: LengthFormat): LengthFormat {
   if (units === "mm") return { units, decimals: 1 };
   return fraction === "decimal" ? { units, fraction, decimals: 3 } : { units, fraction: 64 };
+}
+
+/** mm. A fraction that is off by less than this says what a tape must read. */
+const READ_EXACT = 0.1;
+
+/**
+ * A number that is asked of the jig: as a tape has it where a sixteenth says it, else in decimals. Finer fractions would read as
+ * sharper than the tolerance beside them.
+ */
+export function jigAskedText(value: number, measure: JigRow["measure"], format: LengthFormat): string {
+  const { units, fraction } = format;
+  if (measure === "angle" || units === "mm" || fraction === "decimal") return jigText(value, measure, format);
+  const sixteenth = MM_PER_INCH / 16;
+  const isExact = Math.abs(value - sixteenth * Math.round(value / sixteenth)) <= READ_EXACT;
+  return jigText(value, measure, isExact ? { units, fraction: 16 } : fine(format));
 }
 
 /** A number of the sheet with its unit: `6 1/8 in`, `8.40°`. */
@@ -132,7 +141,7 @@ export function jigOffText(value: number, measure: JigRow["measure"], format: Le
 /** What a shop has to know before it clamps anything, a sentence a line. */
 export function jigSetupSentences(sheet: JigSheet, format: LengthFormat): readonly string[] {
   const { jointHeight, clampAt, faceAt, halfLength, knuckle } = sheet;
-  const length = (mm: number) => formatLength(mm, format);
+  const length = (mm: number) => jigAskedText(mm, "length", format);
   const from =
     jointHeight === 0
       ? "above the lower ball joint center"
@@ -154,9 +163,9 @@ export function jigSetupSentences(sheet: JigSheet, format: LengthFormat): readon
 /** The drop, from the same datum; none where no base knuckle is known. */
 function dropSentence({ drop, clampAt }: JigSheet, format: LengthFormat): readonly string[] {
   if (drop === null) return [];
-  const height = formatLength(clampAt - drop, format);
+  const height = jigAskedText(clampAt - drop, "length", format);
   return [
-    `Drop: the pin stands ${formatLength(Math.abs(drop), format)} ${drop < 0 ? "lower" : "higher"} along the ball joint line than on the base knuckle, whose pin height there is ${height}.`,
+    `Drop: the pin stands ${jigAskedText(Math.abs(drop), "length", format)} ${drop < 0 ? "lower" : "higher"} along the ball joint line than on the base knuckle, whose pin height there is ${height}.`,
   ];
 }
 
@@ -173,6 +182,13 @@ function offHeightSentence({ offHeight, knuckle }: JigSheet, format: LengthForma
 /** A few thousandths of an inch do not show on a tape's fractions. */
 function fine({ units }: LengthFormat): LengthFormat {
   return units === "in" ? { units, fraction: "decimal", decimals: 3 } : { units, decimals: 2 };
+}
+
+/** For who types readings into a file: there a place behind or inboard is less than 0. "" = no line of the sheet is told so. */
+export function jigFileSentence({ rows }: JigSheet): string {
+  return rows.some((row) => jigWay(row) < 0)
+    ? "In the setup file's asBuilt block, what is read behind or inboard is given with a minus sign."
+    : "";
 }
 
 /** What is written on the sketch of the jig. */
@@ -194,10 +210,10 @@ export function jigSketchWords(
     onFace: "on the face",
     angleFinder: "angle finder",
     tieRodEnd: "tie rod end",
-    armOut: (mm) => `${jigText(Math.abs(mm), "length", format)} ${mm < 0 ? "inboard" : "outboard"}`,
+    armOut: (mm) => `${jigAskedText(Math.abs(mm), "length", format)} ${mm < 0 ? "inboard" : "outboard"}`,
     mark: "mark",
-    offHeight: `clamped ${by} too high it reads ${costs} ${more}, too low ${less}`,
-    length: (mm) => jigText(mm, "length", format),
+    offHeight: `Dashed: clamped ${by} too high reads ${costs} ${more}, too low ${less}`,
+    length: (mm) => jigAskedText(mm, "length", format),
     angle: (rad) => jigText(rad, "angle", format),
   };
 }

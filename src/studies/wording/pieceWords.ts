@@ -1,5 +1,6 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import { type ThreadCallout, threadText } from "../../units/threadCallout.ts";
 import { DRAWING_CAUTIONS, holesWords, pinStepWords, plateTitle, sizeText } from "./drawingWords.ts";
 import { jointWords } from "./loadsWords.ts";
 
@@ -51,6 +52,8 @@ export interface PieceFacts {
 /** What is told of the pin, mm. */
 export interface PinFacts {
   readonly material: string;
+  /** Its thread as the order gives it, null = by its hub's name alone, and the order's number; null = there is no order. */
+  readonly thread: { readonly callout: ThreadCallout | null; readonly order: string | null } | null;
   /** From its root outward, each with its length; null = the build has no pin. */
   readonly steps:
     | readonly { readonly length: number; readonly diameter: number; readonly fillet: number | null }[]
@@ -77,17 +80,22 @@ export interface CutListFacts {
 /** Stands where a build does not give a size. */
 const SIZE_NOT_GIVEN = "size not given";
 
-/** A build has no thread on its pin; the order of the knuckle may give one. */
-const THREAD_ELSEWHERE = "thread: not part of the build; see the order sheet, if there is one";
-
 /** The pin's steps from its root outward: `Ø 1 3/4 in, R 1/4 in, 2 in long; …`. */
-export function pinWords({ steps }: PinFacts, format: LengthFormat): string {
+export function pinWords({ steps, thread }: PinFacts, format: LengthFormat): string {
   if (steps === null) return SIZE_NOT_GIVEN;
   const words = steps.map(
     ({ length, diameter, fillet }) =>
       `${pinStepWords(diameter, fillet, format)}${fillet === null ? `, fillet ${SIZE_NOT_GIVEN}` : ""}, ${formatLength(length, format)} long`,
   );
-  return `from its root out ${words.join("; ")}; ${THREAD_ELSEWHERE}`;
+  return `from its root out ${words.join("; ")}; ${threadWords(thread)}`;
+}
+
+/** A build has no thread on its pin; the order of the knuckle may give one. */
+function threadWords(thread: PinFacts["thread"]): string {
+  if (thread === null) return "thread: not part of the build, and there is no order that gives it";
+  const { callout, order } = thread;
+  const of = order === null ? "the order" : `order ${order}`;
+  return callout === null ? `thread: see the sheet of ${of}` : `thread: ${threadText(callout)}, by ${of}`;
 }
 
 /** Its holes, and what shows where they are. */
@@ -155,10 +163,6 @@ export const CUT_LIST_NOTES = [
   "Blank: tip to tip, what to saw off before notching; of the pin its steps' whole length, of a plate its outline's size. On the mark line: from cut to cut on the outside, along the line both templates start at.",
   "Angle: between the axes, or axis and face. Turn: from the long side of the first end to that of the second, + counterclockwise seen from the second end.",
 ] as const;
-
-export function cutListTitle(heading: string, page: number, pages: number): string {
-  return `Cut list: ${heading}${pages > 1 ? `, sheet ${page} of ${pages}` : ""}`;
-}
 
 /** The cut list as a table. */
 export function cutRows(

@@ -23,7 +23,12 @@ function sheetOf(
   angle: "first" | "third",
   units: "in" | "mm",
 ): DrawingSheet {
-  const ask = { heading: "Test", paper, angle, format: cutFormat(units) };
+  const ask = {
+    head: { part: "knuckle", order: "", truck: "For Test" },
+    paper,
+    angle,
+    format: cutFormat(units),
+  };
   return drawingSheet(knuckleSolid(build, knuckle), build, knuckle, ask);
 }
 

@@ -19,6 +19,13 @@ import { BUILD, KNUCKLE } from "../knuckleSolid/buildCase.ts";
 const MM = cutFormat("mm");
 const [PLATE] = BUILD.plates as [PlateSetup];
 const pieces = cutListOf(BUILD, KNUCKLE).pieces;
+
+const HEAD = {
+  part: "drop knuckle as ordered",
+  order: "Order TS-2026-0147, Alder Lane Garage and Machine Shop, 12 pairs, left and right",
+  truck:
+    "For Fern Street shop half-ton, aligned and on bags, variant “lower than that by an inch and a half”",
+};
 const named = (name: string) => pieces.find((piece) => piece.name === name)!;
 
 function plateOf(plate: PlateSetup, kerf = 0): FlatPattern {
@@ -52,7 +59,7 @@ describe("the cut list", () => {
       ["caliper bracket", "plate 9.53 mm", BUILD.material, "–", "70.0 mm × 80.0 mm"],
     ]);
     expect(cutRemarks(list, MM).slice(0, 2)).toEqual([
-      "pin: from its root out Ø 50.80 mm, fillet size not given, 90.0 mm long; Ø 38.10 mm, R 3.00 mm, 50.0 mm long; Ø 25.40 mm, R 2.00 mm, 65.0 mm long; thread: not part of the build; see the order sheet, if there is one.",
+      "pin: from its root out Ø 50.80 mm, fillet size not given, 90.0 mm long; Ø 38.10 mm, R 3.00 mm, 50.0 mm long; Ø 25.40 mm, R 2.00 mm, 65.0 mm long; thread: not part of the build, and there is no order that gives it.",
       "caliper bracket: Holes: 2 × Ø 12.70 mm. Outline and hole pattern: sheet “Plate: caliper bracket”.",
     ]);
     const [pin, plate, post] = csv(list);
@@ -82,7 +89,7 @@ describe("the cut list", () => {
   });
 
   it("has no bar and asks for none: nothing on it is to a scale", () => {
-    const pages = cutListPages(list, "t", "a4", MM, drawnCautions(null));
+    const pages = cutListPages(list, HEAD, "a4", MM, drawnCautions(null));
     const told = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join("\n");
     expect(told).toContain("caliper bracket");
     expect(told).toContain("reviewed by a licensed engineer");
@@ -106,7 +113,7 @@ describe("the cut list", () => {
     };
     for (const paper of PAPER_NAMES) {
       const cautions = drawnCautions(null);
-      const pages = cutListPages(many, "t", paper, MM, cautions);
+      const pages = cutListPages(many, HEAD, paper, MM, cautions);
       for (const page of pages) {
         const boxes = page.texts.map(({ at: [x, y], text, size }) => ({
           text,

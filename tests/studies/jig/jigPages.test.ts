@@ -13,7 +13,7 @@ const { setup } = read.value;
 
 describe("the jig sheet on paper", () => {
   it.each(PAPER_NAMES)("is two pages of %s with nothing past their edges", (paper) => {
-    const pages = jigPages(setup, "invented", paper);
+    const pages = jigPages(setup, paper);
     expect(pages).toHaveLength(2);
     for (const { width, height, lines, texts } of pages) {
       for (const { at, size, text, anchor = "start" } of texts) {
@@ -31,10 +31,10 @@ describe("the jig sheet on paper", () => {
   });
 
   it("has what must be read, and what was read already", () => {
-    const texts = jigPages(setup, "invented", "letter")[1]!.texts.map(({ text }) => text);
+    const texts = jigPages(setup, "letter")[1]!.texts.map(({ text }) => text);
     for (const text of ["Tape in front", "5 1/2 in", "5 9/16 in", "8.80°", "8.40°", "8.50°"])
       expect(texts).toContain(text);
-    const blank = jigPages({ ...setup, asBuilt: null }, "invented", "letter")[1]!.texts;
+    const blank = jigPages({ ...setup, asBuilt: null }, "letter")[1]!.texts;
     expect(blank.map(({ text }) => text)).not.toContain("5 9/16 in");
   });
 });

@@ -33,8 +33,8 @@ describe("the sketch of the jig", () => {
     const texts = views("left")
       .flatMap(({ shapes }) => textsOf(shapes))
       .map(({ text }) => text);
-    expect(texts).toContain("5 55/64 in"); // 155.6 − 254 sin 1.5° cos 8.4° = 149.02 mm
-    expect(texts).toContain("6 25/64 in"); // 162.18 mm
+    expect(texts).toContain("5.867 in"); // 155.6 − 254 sin 1.5° cos 8.4° = 149.02 mm
+    expect(texts).toContain("6.385 in"); // 162.18 mm
     expect(texts).toContain("8.40°");
   });
 

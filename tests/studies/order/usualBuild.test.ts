@@ -16,7 +16,7 @@ import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { USUAL_KNUCKLE, usualBuild } from "../../../src/studies/order/usualBuild.ts";
 import { exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
 import { usualBuildSentence } from "../../../src/studies/wording/drawingWords.ts";
-import { fileStem } from "../../../src/studies/wording/fileStem.ts";
+import { knuckleStem } from "../../../src/studies/wording/fileStem.ts";
 import { sheetOf } from "./orderedTruck.ts";
 
 const SHARED = new URL("../../../shared/", import.meta.url);
@@ -79,8 +79,8 @@ it.each([
   ["Заказ-14й", "Заказ-14й-drawing.pdf"],
   ["///", "tamarack-street-short-bed-knuckle-on-order-drawing.pdf"],
 ])("the order's number %j begins the names of its files, in letters that a name can hold", (number, name) => {
-  const setup = read({ ...ORDERED, order: { ...ORDERED.order, number } });
-  const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");
+  const setup = read({ ...ORDERED, order: { ...ORDERED.order, number, customer: undefined } });
+  const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t");
   expect(drawn.ok && drawn.value.files[0]!.file).toBe(name);
 });
 
@@ -104,12 +104,12 @@ describe("a usual knuckle", () => {
   it.each(trucks)("goes on %s: no issues, drawings, a cut list and shares of yield of every kind", (name) => {
     const document = unbuilt(name);
     const setup = read(laidOn({ ...CARRIED, ...document }));
-    const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");
+    const drawn = shopDrawings(setup, { paper: "letter", kerf: 0, angle: "third" }, "t");
     if (!drawn.ok) throw new Error(JSON.stringify(drawn.issues));
     expect(drawn.value.cutList.pieces.map((one) => one.name)).toEqual([
       ...["lower post", "upper post", "lower boss", "upper boss"],
     ]);
-    const prefix = setup.order === null ? `${fileStem(setup, "truck")}-` : "TS-014-";
+    const prefix = `${knuckleStem(setup, "truck")}-`;
     expect(drawn.value.files.map(({ file }) => file)).toEqual(
       expect.arrayContaining(
         ["drawing.pdf", "cut-list.pdf", "plate-steering-arm-plate.dxf"].map((file) => `${prefix}${file}`),
@@ -162,7 +162,7 @@ describe("a usual knuckle", () => {
     );
     expect(usualBuildSentence(read(own))).toBeNull();
     const pagesOf = (one: Setup) => {
-      const drawn = shopDrawings(one, { paper: "letter", kerf: 0, angle: "third" }, "t", "t");
+      const drawn = shopDrawings(one, { paper: "letter", kerf: 0, angle: "third" }, "t");
       if (!drawn.ok) throw new Error(JSON.stringify(drawn.issues));
       return drawn.value.pages.map(({ texts }) => texts.map(({ text }) => text).join(" "));
     };

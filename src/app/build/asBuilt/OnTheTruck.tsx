@@ -18,7 +18,7 @@ import {
 import { knucklesSentence } from "../../../studies/wording/asBuiltWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
-import { documentFile } from "../../parts/reportFiles.ts";
+import { knuckleFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
@@ -123,7 +123,7 @@ function OrderedAndBuilt({ truck, sides, sheet, format, isAligned }: OnTheTruckP
       {report && (
         <SaveMenu
           of="the readings and what they do"
-          files={[documentFile(truck, "as-built", "As built", () => asBuiltJson(report, truck.model.setup))]}
+          files={[knuckleFile(truck, "as-built", "As built", () => asBuiltJson(report, truck.model.setup))]}
         />
       )}
       {read.map(({ side }) => (

@@ -11,7 +11,7 @@ import {
 } from "../../../studies/wording/drawingWords.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { NextStep } from "../../parts/NextStep.tsx";
-import { documentFile } from "../../parts/reportFiles.ts";
+import { knuckleFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { FileList } from "../../parts/sheets/FileList.tsx";
 import { PrintSheets } from "../../parts/sheets/PrintSheets.tsx";
@@ -85,7 +85,7 @@ function Drawn({ drawings, truck, ask }: DrawnProps) {
       <SaveMenu
         of="the list of drawings"
         files={[
-          documentFile(truck, "sheet", "Cut list and drawings, by what they are", () => {
+          knuckleFile(truck, "sheet", "Cut list and drawings, by what they are", () => {
             const written = drawings.files.map((one) => ({ ...one, bytes: drawnBytes(one.contents) }));
             return sheetJson(drawings, written, ask, truck.setup.units);
           }),

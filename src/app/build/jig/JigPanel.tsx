@@ -5,11 +5,12 @@ import { jigJson } from "../../../studies/documents/asBuiltJson.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import { jigSketches } from "../../../studies/jig/jigSketch.ts";
 import { JIG_CAUTIONS } from "../../../studies/wording/asBuiltWords.ts";
-import { jigFormat, jigSetupSentences, jigSketchWords, jigTitle } from "../../../studies/wording/jigWords.ts";
+import { jigFormat, jigSetupSentences, jigSketchWords } from "../../../studies/wording/jigWords.ts";
+import { jigTitle, paperHead, paperLine } from "../../../studies/wording/paperHead.ts";
 import { Fold } from "../../parts/Fold.tsx";
 import { NextStep } from "../../parts/NextStep.tsx";
 import { printAlone } from "../../parts/printAlone.ts";
-import { documentFile } from "../../parts/reportFiles.ts";
+import { knuckleFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { SketchShapes } from "../../parts/SketchShapes.tsx";
 import type { Truck } from "../../state/truck.ts";
@@ -28,6 +29,7 @@ export function JigPanel({ truck }: JigPanelProps) {
   const format = jigFormat(useFormat());
   const { setup } = truck.bolted;
   const sheet = useMemo(() => jigSheetOf(setup), [setup]);
+  const head = paperHead(setup);
   const [shown, setShown] = useState<(typeof SIDES)[number]>("left");
   return (
     <Fold id="jig" title="Jig sheet" note="what the tape must read">
@@ -35,12 +37,12 @@ export function JigPanel({ truck }: JigPanelProps) {
       <section className="jig-sheet" aria-label="Jig sheet">
         <header className="jig-head">
           <p className="jig-of">
-            {jigTitle(`${setup.name}${setup.variant === null ? "" : `, variant ${setup.variant}`}`)}
+            {jigTitle(head.part)} <small>{paperLine(head)}</small>
           </p>
           <PrintJig />
           <SaveMenu
             of="the jig sheet"
-            files={[documentFile(truck, "jig", "The jig sheet", () => jigJson(sheet, setup.units))]}
+            files={[knuckleFile(truck, "jig", "The jig sheet", () => jigJson(sheet, setup.units))]}
           />
         </header>
         <fieldset className="jig-side">
@@ -67,7 +69,7 @@ export function JigPanel({ truck }: JigPanelProps) {
             <li key={sentence}>{sentence}</li>
           ))}
         </ol>
-        <JigTable sheet={sheet} of={setup.name} setup={setup} format={format} />
+        <JigTable sheet={sheet} of={paperLine(head)} setup={setup} format={format} />
         <p className="fold-fine">{JIG_CAUTIONS}</p>
         <NextStep to="asBuilt" />
       </section>

@@ -7,7 +7,7 @@ import { ColumnHeads } from "../../parts/ScrollTable.tsx";
 
 export type JigTableProps = {
   sheet: JigSheet;
-  /** What the setup is called: on paper the table has a page of its own. */
+  /** Whose the part is: on paper the table has a page of its own. */
   of: string;
   /** Has the readings there are already. */
   setup: Pick<Setup, "asBuilt">;

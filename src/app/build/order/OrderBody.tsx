@@ -10,7 +10,7 @@ import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CatalogRow } from "../../parts/catalogs/CatalogRow.tsx";
 import { NextStep } from "../../parts/NextStep.tsx";
-import { documentFile } from "../../parts/reportFiles.ts";
+import { knuckleFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { hasDraftIn, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -43,10 +43,7 @@ export function OrderBody({ truck }: { truck: Truck }) {
         </p>
       )}
       {sheet && (
-        <SaveMenu
-          of="the order"
-          files={[documentFile(truck, "order", "The order", () => orderJson(sheet))]}
-        />
+        <SaveMenu of="the order" files={[knuckleFile(truck, "order", "The order", () => orderJson(sheet))]} />
       )}
       {sheet && <OrderSheetPage sheet={sheet} format={format} />}
       <button

@@ -5,7 +5,7 @@ import { usualAsk } from "../../../studies/drawings/shopDrawings.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import { NO_DRAWINGS_YET } from "../../../studies/wording/drawingWords.ts";
 import { useOrderSheet } from "../../build/order/orderStands.tsx";
-import { documentFile } from "../../parts/reportFiles.ts";
+import { knuckleFile } from "../../parts/reportFiles.ts";
 import { drawingFile } from "../../parts/sheets/FileList.tsx";
 import type { SavedFile } from "../../parts/useSaving.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -25,8 +25,8 @@ export function KnuckleSaves({ truck, onSave }: KnuckleSavesProps) {
   const drawn = drawings?.answer?.ok ? drawings.answer.value.files : [];
   const files = [
     ...drawn.map(drawingFile),
-    ...(sheet ? [documentFile(truck, "order", "The order", () => orderJson(sheet))] : []),
-    documentFile(truck, "jig", "The jig sheet", () => jigJson(jigSheetOf(setup), units)),
+    ...(sheet ? [knuckleFile(truck, "order", "The order", () => orderJson(sheet))] : []),
+    knuckleFile(truck, "jig", "The jig sheet", () => jigJson(jigSheetOf(setup), units)),
     ...(setup.asBuilt === null ? [] : [asBuiltFile(truck)]),
   ];
   return (
@@ -47,7 +47,7 @@ export function KnuckleSaves({ truck, onSave }: KnuckleSavesProps) {
 }
 
 function asBuiltFile(truck: Truck): SavedFile {
-  return documentFile(truck, "as-built", "As built", async (signal, onShare) => {
+  return knuckleFile(truck, "as-built", "As built", async (signal, onShare) => {
     const wish = { job: "asBuilt", truck, question: { isAligned: false }, given: null } as const;
     const report = await answerOnce(wish, signal, onShare);
     if (report === null) throw new Error("nothing was read of the knuckle");
