@@ -10,7 +10,7 @@ import { BandForm } from "./BandForm.tsx";
 import { PlotBoard } from "./PlotBoard.tsx";
 import { PlottedOf } from "./PlottedOf.tsx";
 import { type Zoom, zoomed } from "./plotFrame.ts";
-import { plotSvg } from "./plotSvg.ts";
+import { type CurveRow, plotSvg } from "./plotSvg.ts";
 import { plotsCsv } from "./plotsCsv.ts";
 
 export type LargePlotProps = {
@@ -61,7 +61,13 @@ export function LargePlot({ spec, at, format, onGo, zoom, onZoom, onClose }: Lar
         <button
           type="button"
           className="button"
-          onClick={() => saveAs(`${name}.svg`, "image/svg+xml", plotSvg(svg.current!, spec.title, spec.note))}
+          onClick={() =>
+            saveAs(
+              `${name}.svg`,
+              "image/svg+xml",
+              plotSvg(svg.current!, spec.title, spec.note, curveRows(dialog.current!, spec)),
+            )
+          }
         >
           Save SVG
         </button>
@@ -96,4 +102,10 @@ export function LargePlot({ spec, at, format, onGo, zoom, onZoom, onClose }: Lar
     </dialog>,
     document.body,
   );
+}
+
+/** The curves of a plot with their samples, as its list of values shows them; none where there is one curve. */
+function curveRows(dialog: HTMLElement, { series }: PlotSpec): readonly CurveRow[] {
+  const samples = [...dialog.querySelectorAll<SVGSVGElement>(".plot-values .plot-sample")];
+  return samples.map((sample, i) => ({ name: series[i]?.name ?? "", sample }));
 }

@@ -47,7 +47,7 @@ const LINES_OFF = [0, 1, 2] as const;
 const MANY = 5;
 
 /** px that any other curve is farther from such a name: in a bundle of curves the one shown alone is named. */
-const ALONE = 5;
+const ALONE = 3;
 
 /** Where along the plot a name may stand, the right end first, as the share of the way from the left. */
 const SHARES = [1, 0.86, 0.72, 0.58, 0.44, 0.3, 0.16, 0] as const;
@@ -94,10 +94,16 @@ export function labelSpots(
         const onNames = placed.filter((other) => overlap(other, box)).length;
         const offOwn = distance(own, box);
         const isStray = ofOthers.some((heights) => distance(heights, box) < offOwn);
-        const cost =
-          100 * onNames + 50 * Number(isOut) + 12 * Number(isStray) + 4 * crossed + 5 * lines + 0.5 * i;
-        if (best !== null && cost >= best.cost) continue;
         const isAlone = one.isMain || ofOthers.every((heights) => distance(heights, box) > offOwn + ALONE);
+        const cost =
+          (series.length > MANY && !isAlone ? 6 : 0) +
+          100 * onNames +
+          50 * Number(isOut) +
+          12 * Number(isStray) +
+          4 * crossed +
+          5 * lines +
+          0.5 * i;
+        if (best !== null && cost >= best.cost) continue;
         const isPlain = onNames + crossed + lines === 0 && !isOut && !isStray && isAlone;
         const spot = { name: one.name, of: one.of ?? place, x: left + 0.5 * width, y: base };
         best = { cost, isPlain, box, spot };
