@@ -9,18 +9,24 @@ const WHY: Readonly<Record<keyof typeof STEPS, string>> = {
   asBuilt: "type what it does read, and see whether it still clears",
 };
 
+export type NextStepProps = {
+  to: keyof typeof STEPS;
+  /** Without the words beside the button. Default false. */
+  isBare?: boolean;
+};
+
 /** At the foot of a step, the way to the one after it. */
-export function NextStep({ to }: { to: keyof typeof STEPS }) {
-  return (
+export function NextStep({ to, isBare = false }: NextStepProps) {
+  const button = (
+    <button type="button" className="button" onClick={() => jumpTo("build", `[data-fold='${to}'] > summary`)}>
+      Next: {STEPS[to]} <span aria-hidden="true">›</span>
+    </button>
+  );
+  return isBare ? (
+    button
+  ) : (
     <p className="next-step">
-      <button
-        type="button"
-        className="button"
-        onClick={() => jumpTo("build", `[data-fold='${to}'] > summary`)}
-      >
-        Next: {STEPS[to]} <span aria-hidden="true">›</span>
-      </button>{" "}
-      {WHY[to]}
+      {button} {WHY[to]}
     </p>
   );
 }

@@ -60,10 +60,6 @@ export function differs(values: readonly (number | null)[]): boolean {
   );
 }
 
-/** How a variant hangs on what it was made from. */
-export const VARIANT_FOLLOWS =
-  "A variant holds only its own changes: whatever else you change on the current truck goes for the variant too.";
-
 /** What follows from a knuckle and is turned by hardly anything else. */
 const OF_KNUCKLE = ["Camber", "Kingpin inclination", "Scrub radius", "Mechanical trail"];
 

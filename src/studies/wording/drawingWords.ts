@@ -177,6 +177,7 @@ export const NO_DRAWINGS_YET =
 /** The ways to say it, and what the quick one is. */
 export const UNBUILT_WAYS = {
   usual: "Start from a usual knuckle",
+  next: "Next: draw it from a usual knuckle",
   fields: "Enter it field by field, at Measure",
   note: "A usual knuckle is the example's: pin, posts, plates, welds and studs, hung on this truck's ball joints, pin and hub face. It is sized for no load; have the part designed by a licensed engineer.",
 } as const;

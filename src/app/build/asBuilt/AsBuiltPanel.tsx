@@ -39,18 +39,20 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
     <Fold id="asBuilt" title="As built" note={<span data-fails={failing > 0}>{note}</span>}>
       <OrderAhead truck={truck} />
       <section data-board-undo="" className="as-built" aria-label="As built">
-        <p className="fold-fine">
-          Type what was read off the jig, as the tape reads it: 6 1/8, 155.6 mm, 8.4; Enter goes on to the
-          next. What is left empty was not read. Readings are kept with the setup and printed with the jig
-          sheet; they change nothing of the truck.
-        </p>
         <div className="as-built-answer" role="status">
           {sides && bolted ? (
             <BuiltAnswer truck={bolted} sides={sides} isAligned={isAligned} />
           ) : (
-            <p>Whether the knuckles pass, and whether the truck still clears on them, stands here.</p>
+            <p>
+              Type what was read off the jig, as the tape reads it: 6 1/8, 155.6 mm, 8.4; Enter goes on to the
+              next. Whether the knuckles pass, and whether the truck still clears on them, then stands here.
+            </p>
           )}
         </div>
+        <p className="fold-fine">
+          What is left empty was not read. Readings are kept with the setup and printed with the jig sheet;
+          they change nothing of the truck.
+        </p>
         <ReadingTable sheet={sheet} sides={sides} format={format} />
         <details>
           <summary>The jig, its tolerances, and how well readings are known</summary>

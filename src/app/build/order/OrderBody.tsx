@@ -2,6 +2,7 @@ import "../../measure/editing.css";
 import "../../measure/editingPoints.css";
 import "../../measure/editingNarrow.css";
 import "./order.css";
+import type { KeyboardEvent } from "react";
 import { valueAt } from "../../../setup/types/keyPath.ts";
 import { orderJson } from "../../../studies/documents/orderJson.ts";
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
@@ -9,14 +10,15 @@ import { newOrder } from "../../../studies/order/writeOrder.ts";
 import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CatalogRow } from "../../parts/catalogs/CatalogRow.tsx";
-import { NextStep } from "../../parts/NextStep.tsx";
 import { knuckleFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
+import { whenThere } from "../../parts/whenThere.ts";
 import { hasDraftIn, shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
+import { NextDrawing } from "../unbuilt/NextDrawing.tsx";
 import { OrderForm } from "./OrderForm.tsx";
 import { OrderSheetPage } from "./OrderSheetPage.tsx";
 import { useOrderSheet } from "./orderStands.tsx";
@@ -32,7 +34,8 @@ export function OrderBody({ truck }: { truck: Truck }) {
   const sheet = useOrderSheet(truck);
   if (!isBegun) return <BeginOrder />;
   return (
-    <div className="order" data-board-undo="">
+    // biome-ignore lint/a11y/noStaticElementInteractions: its fields are typed into; Enter only goes from one to the next
+    <div className="order" data-board-undo="" onKeyDown={goOn}>
       {sheet && <PutIntoTruck sheet={sheet} format={format} isBlocked={isBlocked} />}
       {sheet && <Misfits sheet={sheet} format={format} />}
       <OrderForm sheet={sheet} format={format} />
@@ -53,9 +56,19 @@ export function OrderBody({ truck }: { truck: Truck }) {
       >
         Remove the order
       </button>
-      <NextStep to="drawings" />
+      <NextDrawing isBuilt={truck.bolted.setup.build !== null} />
     </div>
   );
+}
+
+/** Enter in a field goes on to the next that is not folded away, and after the last to the button that puts the order in. */
+function goOn({ key, target, currentTarget: order }: KeyboardEvent<HTMLElement>): void {
+  if (key !== "Enter" || !(target instanceof HTMLInputElement)) return;
+  const fields = [...order.querySelectorAll<HTMLElement>(".group :is(input, select)")];
+  const after = fields.slice(fields.indexOf(target) + 1).find((field) => field.checkVisibility());
+  const next = after ?? order.querySelector<HTMLElement>(".order-put .button");
+  next?.focus();
+  if (next instanceof HTMLInputElement) next.select();
 }
 
 /** All that does not go together, at one look. */
@@ -85,6 +98,10 @@ function BeginOrder() {
   const begin = () => {
     const state = workbench.getState();
     state.applySuggestion({ path: [...ORDER], value: newOrder(shownDocument(state)), kind: "nearest" });
+    whenThere(
+      () => document.querySelector<HTMLElement>('.order [data-field="order.number"] input'),
+      (field) => field.focus(),
+    );
   };
   return (
     <div className="order">

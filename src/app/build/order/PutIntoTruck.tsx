@@ -3,10 +3,12 @@ import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
 import { writeOrder } from "../../../studies/order/writeOrder.ts";
 import { orderChanges, orderStandsSentence, PUT_ORDER } from "../../../studies/wording/orderOnPage.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { whenThere } from "../../parts/whenThere.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { commitTyped } from "../../state/typing.ts";
 import { workbench } from "../../state/workbench.ts";
+import { NextDrawing } from "../unbuilt/NextDrawing.tsx";
 
 export type PutIntoTruckProps = {
   sheet: OrderSheet;
@@ -22,7 +24,9 @@ export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
   const [isAsked, setIsAsked] = useState(false);
   // It stays in view no more with its table open.
   useEffect(() => {
-    if (isAsked) put.current?.scrollIntoView({ block: "nearest" });
+    if (!isAsked) return;
+    put.current?.scrollIntoView({ block: "nearest" });
+    put.current?.querySelector<HTMLElement>(".order-confirm")?.focus({ preventScroll: true });
   }, [isAsked]);
   const changes = orderChanges(sheet, format);
   const stands = orderStandsSentence(sheet);
@@ -30,6 +34,11 @@ export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
   const confirm = () => {
     putIn(sheet);
     setIsAsked(false);
+    // The button pressed is gone; the way on stands in its place.
+    whenThere(
+      () => put.current?.querySelector<HTMLElement>(".order-stands .button") ?? null,
+      (next) => next.focus({ preventScroll: true }),
+    );
   };
   return (
     <div ref={put} className="order-put" data-differs={differs}>
@@ -50,6 +59,7 @@ export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
             {PUT_ORDER}
           </button>
         )}
+        {!differs && stands !== "" && <NextDrawing isBuilt={sheet.setup.build !== null} isBare />}
       </div>
       <div id={id} hidden={!isAsked || isBlocked || !differs}>
         {isAsked && differs && (

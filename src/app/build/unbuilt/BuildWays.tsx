@@ -24,7 +24,7 @@ export function BuildWays() {
 }
 
 /** Starts with a usual knuckle, unless another truck has been put on the board while that was fetched. */
-async function fetchAndStart(): Promise<void> {
+export async function fetchAndStart(): Promise<void> {
   const { documentId, variant } = workbench.getState();
   const usual = await import("./startUsual.ts").catch(() => null);
   if (usual === null) {

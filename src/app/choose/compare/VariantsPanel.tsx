@@ -1,12 +1,9 @@
 import "./compare.css";
 import { useMemo, useState } from "react";
-import {
-  comparedText,
-  differenceText,
-  differs,
-  NUMBERS,
-  VARIANT_FOLLOWS,
-} from "../../../studies/wording/comparedNumbers.ts";
+import { valueAt } from "../../../setup/types/keyPath.ts";
+import { comparedText, differenceText, differs, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
+import { VARIANT_FOLLOWS, variantSetsSentence } from "../../../studies/wording/variantWords.ts";
+import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import { standingText } from "../../parts/standing.tsx";
@@ -34,6 +31,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
     number,
     values: columns.map(({ truck }) => truck && number.read(truck.model)),
   }));
+  const sets = useSets(columns, format);
   const standings = columns.map(({ truck }) => truck && standingText(truck, isAligned));
   const shown = rows.filter(({ values }, i) => i === 0 || differs(values));
   return (
@@ -88,7 +86,14 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
           ))}
         </tbody>
       </ScrollTable>
-      {columns.length > 1 && <p className="variants-follow">{VARIANT_FOLLOWS}</p>}
+      {columns.length > 1 && (
+        <div className="variants-follow">
+          {sets.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+          <p>{VARIANT_FOLLOWS}</p>
+        </div>
+      )}
       <CutShort study="nearest" of={checks} />
       <form
         className="variants-new"
@@ -108,4 +113,16 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
       </form>
     </section>
   );
+}
+
+/** What each variant sets, and what that comes to beside the truck as it is now. */
+function useSets(columns: readonly NamedTruck[], format: LengthFormat): readonly string[] {
+  const variants = useWorkbench((s) => valueAt(s.document, ["variants"]));
+  const current = columns[0]?.truck ?? null;
+  if (current === null || !Array.isArray(variants)) return [];
+  return columns.flatMap(({ variant, truck }) => {
+    const own = (variants as readonly { name: string; patch: unknown }[]).find((one) => one.name === variant);
+    const sentence = own && truck ? variantSetsSentence(own, truck.model, current.model, format) : "";
+    return sentence === "" ? [] : [sentence];
+  });
 }
