@@ -58,7 +58,7 @@ export function MapLimits({ truck }: MapLimitsProps) {
         <dd className="map-low">{lowering ? low() : "…"}</dd>
       </dl>
       <div className="map-there">
-        {lowering?.ok && (
+        {lowering?.ok && lowering.touch.either.stop !== "unproven" && (
           <Stands travel={lowering.touch.either.at} steer={lowering.steer} model={model} format={format} />
         )}
       </div>
