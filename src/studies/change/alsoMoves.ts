@@ -27,6 +27,8 @@ export function alsoMoves(before: Model, after: Model, budget: Budget): readonly
     for (const [what, from, to] of lengths)
       if (Math.abs(to - from) >= LEAST_LENGTH) moved.push({ what, from, to });
   }
+  const drop = dropOf(before, after);
+  if (drop !== null) moved.splice(moved[0]?.what === "rideHeight" ? 1 : 0, 0, drop);
   const toe = (model: Model) => bumpSteer(model.frontEnd, "left", before.setup.travel)?.rms ?? null;
   const [from, to] = [toe(before), toe(after)];
   if (from !== null && to !== null && Math.abs(to - from) >= LEAST_TOE)
@@ -42,6 +44,17 @@ export function alsoMoves(before: Model, after: Model, budget: Budget): readonly
     pose.ok ? Math.abs(pose.left.wheelCenter[1]) + outboardOf(model) : 0;
   if (out(after, b) - out(before, a) >= LEAST_LENGTH) moved.push({ what: "fenderCover" });
   return moved;
+}
+
+/** Drop that is ordered and taken away; null = none is. */
+function dropOf(before: Model, after: Model): AlsoMoves | null {
+  const { order } = before.setup;
+  if (order === null || order.base.pinHeight === null || (order.drop ?? 0) <= 0) return null;
+  const [from, to] = [before, after].map(({ setup }) => setup.knuckle.pinHeight - order.base.pinHeight!) as [
+    number,
+    number,
+  ];
+  return from > 0 && from - to >= LEAST_LENGTH ? { what: "drop", from, to } : null;
 }
 
 /** mm. How far the tire stands out of its center plane. */

@@ -10,21 +10,22 @@ export const TRIM = "trim";
 export const SPACER = "spacer";
 
 /**
- * What may be changed, least effort first: a stop is set, a spacer or another tire or wheel is put on, a panel is cut, a knuckle is
- * made anew. Common practice, no source; whoever asks may give another order.
+ * What may be changed, least effort first: a bump stop is set, a spacer or another tire or wheel is put on, steering is taken away, a
+ * panel is cut, a knuckle is made anew. A steering stop is set in minutes, but the driver pays for it at every corner: so it comes
+ * after what is bolted on once. Common practice, no source; whoever asks may give another order.
  */
 export const EFFORT: readonly string[] = [
-  "limits.steeringStop.angle",
   "limits.bumpStop.travel",
   "travel.bump",
   "travel.droop",
-  "truck.steering.stroke",
-  "truck.steering.swing",
   SPACER,
   "wheel.backspacing",
   "wheel.offset",
   "tire.sectionWidth",
   "tire.diameter",
+  "limits.steeringStop.angle",
+  "truck.steering.stroke",
+  "truck.steering.swing",
   TRIM,
   "knuckle.hubFace",
   "knuckle.pinHeight",

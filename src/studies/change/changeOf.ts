@@ -48,7 +48,7 @@ const CHECK_PART = 4;
 
 /**
  * The smallest single change of each field that may change with which the truck clears, least effort first; pairs where no single
- * one does. Each is proven by a check to clear; it is told what is known of smaller ones. mm and radians. What a budget ends first
+ * one does, and pairs of the others where only one of the knuckle does: before a knuckle is made anew. Each is proven by a check to clear; it is told what is known of smaller ones. mm and radians. What a budget ends first
  * is what is known of smaller ones, then pairs.
  */
 export function changeOf(truck: TruckToVary, model: Model, options: ChangeOptions = {}): ChangeReport {
@@ -70,13 +70,18 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
   const trimmed = order.includes(TRIM) ? trimChange(check, model, truck, budget.share(TRIM_PART)) : null;
   if (singles.size === 0 && trimmed === null)
     return { verdict: check.verdict, changes: search.pairs(candidates), without, ...cut() };
-  let open = singles.size;
+  const isKnuckleAlone = trimmed === null && [...singles.keys()].every((key) => key.startsWith("knuckle."));
+  // What pairs may take stands apart from the proofs of singles.
+  let open = singles.size + (isKnuckleAlone ? 1 : 0);
   const changes = order.flatMap((key): FoundChange[] => {
     if (key === TRIM) return trimmed === null ? [] : [trimmed];
     const single = singles.get(key);
     return single === undefined ? [] : [search.provenSmallest(single, open--)];
   });
-  return { verdict: check.verdict, changes, without, ...cut() };
+  const others = candidates.filter(({ field }) => !field.key.startsWith("knuckle."));
+  const pairs = isKnuckleAlone ? search.pairs(others) : [];
+  const paired = isKnuckleAlone ? { isPaired: true as const } : {};
+  return { verdict: check.verdict, changes: [...pairs, ...changes], without, ...paired, ...cut() };
 }
 
 /** A change that clears, with what is told of it. */

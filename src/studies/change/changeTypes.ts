@@ -14,7 +14,8 @@ export interface SetField {
 export type AlsoMoves =
   | {
       /** `rideHeight`: of the body over the tire's patch at the measured height of the arms. */
-      readonly what: "rideHeight" | "scrubRadius" | "halfTrack" | "bumpSteer";
+      /** `drop`: of the pin over the base knuckle's, as the order has it. */
+      readonly what: "rideHeight" | "drop" | "scrubRadius" | "halfTrack" | "bumpSteer";
       readonly from: number;
       readonly to: number;
     }
@@ -33,7 +34,7 @@ export interface TrimmedPart {
 
 /** A change with which the truck clears: proven by a check. */
 export interface FoundChange {
-  /** One field, or two where no single one does; none where a part is trimmed. */
+  /** One field, or two where no single one does, or only a new knuckle; none where a part is trimmed. */
   readonly set: readonly SetField[];
   /** A body part that is cut back; null = none is. */
   readonly trim: TrimmedPart | null;
@@ -64,5 +65,7 @@ export interface ChangeReport {
   readonly changes: readonly FoundChange[];
   /** Fields tried of which no single change does it. */
   readonly without: readonly string[];
+  /** Only a new knuckle does it alone, so pairs of all else were tried too. */
+  readonly isPaired?: true;
   readonly cutShort?: true;
 }

@@ -125,7 +125,7 @@ function fineLength(mm: number, format: LengthFormat): string {
 }
 
 function stepText(value: number, { kind }: SetField, format: LengthFormat): string {
-  return kind === "angle" ? angleText(value, 2) : amountText(value, format);
+  return kind === "angle" ? angleText(value, 2) : fineLength(value, format);
 }
 
 function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
@@ -138,6 +138,10 @@ function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
       return `Each wheel stands ${amountText(moves.to - moves.from, format)} ${moves.to > moves.from ? "farther out" : "closer in"}.`;
     case "bumpSteer":
       return `Bump steer from ${angleText(moves.from, 2)} to ${angleText(moves.to, 2)} (root mean square over the travel).`;
+    case "drop":
+      return moves.to > 0
+        ? `It takes away drop that is ordered: of ${lengthText(moves.from, format)} it leaves ${lengthText(moves.to, format)}.`
+        : `It takes away all the drop that is ordered, ${lengthText(moves.from, format)}: the pin then stands ${moves.to > -0.5 ? "as high as" : `${amountText(moves.to, format)} lower than`} on the base knuckle.`;
     case "limit":
       return `The ${moves.side} ${moves.name} is then past its limit somewhere.`;
     case "fenderCover":
@@ -162,7 +166,9 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
     if (key === "travel.bump" || key === "limits.bumpStop.travel")
       hints.push("A stop that is met sooner leaves less travel for the road: ask what the springs need.");
     if (/^(limits\.steeringStop|truck\.steering)/.test(key))
-      hints.push("Less lock is a wider turning circle.");
+      hints.push(
+        `It takes away ${Math.ceil(100 * (1 - to / from))} % of the steering each way: a wider turning circle at every corner and parking place.`,
+      );
     if (key === "tire.sectionWidth" || key === "tire.diameter")
       hints.push("A smaller tire carries less: check that its load index is enough for the axle.");
   }
@@ -171,7 +177,7 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
 
 /** What is said above the list. */
 export function changeSentence(
-  { verdict, changes, without, cutShort }: ChangeReport,
+  { verdict, changes, without, isPaired, cutShort }: ChangeReport,
   speech: ChangeSpeech,
 ): string {
   const { allowance, format, document } = speech;
@@ -184,7 +190,17 @@ export function changeSentence(
   const pairs = changes.every(({ set }) => set.length > 1)
     ? " No single change is enough; these are pairs."
     : "";
-  return `Any one of these keeps a gap of ${least}, least effort first.${pairs}${pairs === "" ? none : ""}`;
+  if (pairs !== "") return `Any one of these keeps a gap of ${least}, least effort first.${pairs}`;
+  const rest = isPaired ? pairedWords(changes, cutShort === true) : "";
+  return `Any one of these keeps a gap of ${least}, least effort first.${none}${rest}`;
+}
+
+/** What is known of pairs where only a new knuckle does it alone. */
+function pairedWords(changes: ChangeReport["changes"], isCut: boolean): string {
+  if (changes.some(({ set }) => set.length > 1)) return " Two together are; they stand before a new knuckle.";
+  return isCut
+    ? " No two of them together were found that are, in the time allowed."
+    : " Nor are any two of them together that were tried: it takes another knuckle.";
 }
 
 function listed(words: readonly string[]): string {

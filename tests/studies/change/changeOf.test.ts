@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { alsoMoves } from "../../../src/studies/change/alsoMoves.ts";
-import { SPACER, TRIM } from "../../../src/studies/change/changeField.ts";
+import { EFFORT, SPACER, TRIM } from "../../../src/studies/change/changeField.ts";
 import { changeOf } from "../../../src/studies/change/changeOf.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
@@ -10,7 +10,7 @@ import { smallestStep } from "../../../src/studies/window/opening.ts";
 import { truckWith } from "../../../src/studies/window/truckOverField.ts";
 import { windowField } from "../../../src/studies/window/windowField.ts";
 import { windowOf } from "../../../src/studies/window/windowOf.ts";
-import { movesSentences } from "../../../src/studies/wording/changeWords.ts";
+import { changeSentence, movesSentences } from "../../../src/studies/wording/changeWords.ts";
 import { demoDocument, lipAlone } from "../demoModel.ts";
 import { subjectOf, windowSubject } from "../window/windowSubject.ts";
 
@@ -180,6 +180,36 @@ describe("what to change otherwise", () => {
     expect([spacer!.key, spacer!.from]).toEqual([SPACER, 0]);
     expect(spacer!.to).toBeGreaterThan(0);
     expect(Math.abs(spacer!.to - (backspacing!.from - backspacing!.to))).toBeLessThan(0.2);
+  });
+
+  it("less steering comes after what is bolted on once, and what it costs is told", () => {
+    const at = (key: string) => EFFORT.indexOf(key);
+    for (const less of ["limits.steeringStop.angle", "truck.steering.stroke", "truck.steering.swing"])
+      for (const bolted of ["wheel.backspacing", SPACER, "tire.diameter"])
+        expect(at(less)).toBeGreaterThan(at(bolted));
+    const { changes } = changeOf(subject, model, { order: ["truck.steering.stroke"] });
+    const { from, to } = changes[0]!.set[0]!;
+    const speech = { format: { units: "in" }, document: subject.document, allowance: 6.35 } as const;
+    expect(movesSentences(changes[0]!, speech).join(" ")).toContain(
+      `It takes away ${Math.ceil(100 * (1 - to / from))} % of the steering each way`,
+    );
+  });
+
+  it("says that an answer takes away the drop ordered, and tries two changes together before a new knuckle alone", () => {
+    const lip = demoDocument(lipAlone()) as { readonly knuckle: object };
+    const { knuckle } = lip;
+    const order = { base: knuckle, drop: "3 in", hubFace: "6 5/16 in" };
+    const dropped = { ...lip, knuckle: { ...knuckle, pinHeight: "8 3/8" }, order };
+    const on = subjectOf(dropped, "dropped");
+    const report = changeOf(on.subject, on.model, { order: ["travel.droop", "knuckle.pinHeight"] });
+    const speech = { format: { units: "in" }, document: dropped, allowance: 6.35 } as const;
+    expect(report.isPaired).toBe(true);
+    const [only] = report.changes as [(typeof report.changes)[number]];
+    const drop = only.alsoMoves.find(({ what }) => what === "drop") as { from: number; to: number };
+    expect(drop.from).toBeCloseTo(3 * 25.4, 6);
+    expect(drop.from - drop.to).toBeCloseTo(only.set[0]!.from - only.set[0]!.to, 6);
+    expect(movesSentences(only, speech).join(" ")).toMatch(/It takes away (all the )?drop that is ordered/);
+    expect(changeSentence(report, speech)).toMatch(/Nor are any two of them together that were tried/);
   });
 
   it("tries pairs of all fields, least effort first, until there are some", () => {
