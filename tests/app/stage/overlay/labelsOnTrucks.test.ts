@@ -176,6 +176,8 @@ function follow(
       .filter(({ mark: { x, y } }) => x >= 0 && x <= width && y >= 0 && y <= height);
     const marks = wanted.map(({ mark }) => mark);
     const found = place(wanted, { width, height, handles: grips, marks, covers }, eye);
+    // Drawn again as it was, all stands where it stood.
+    expect(place(wanted, { width, height, handles: grips, marks, covers }, eye)).toEqual(found);
     // The worst of all is always told.
     if (grips.length === 0 && found.length > 0) expect(found[0]).not.toBeNull();
     const seen = found.flatMap((at, i) => (at ? [{ at, ...wanted[i]! }] : []));
