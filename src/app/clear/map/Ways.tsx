@@ -18,7 +18,7 @@ export function GoTo({ travel, steer, children }: { travel: number; steer: numbe
   const setPose = useWorkbench((s) => s.setPose);
   return (
     <button type="button" className="map-go" onClick={() => setPose(travel, steer)}>
-      <span>{children}</span>
+      {children}
     </button>
   );
 }
