@@ -35,7 +35,7 @@ describe("drawings at Build", () => {
     const shape = () =>
       fold.getByRole("img").evaluate((img: HTMLImageElement) => img.naturalWidth / img.naturalHeight);
     expect(await shape()).toBeCloseTo(215.9 / 279.4, 2);
-    await fold.getByText(/^Sheet 1 of \d+: Knuckle of Half-ton/).waitFor();
+    await fold.getByText(/^Sheet 1 of \d+: Knuckle$/).waitFor();
     await fold.getByRole("button", { name: "Next sheet" }).click();
     await fold.getByText(/^Sheet 2 of \d+: Cut list/).waitFor();
     expect(await shape()).toBeCloseTo(279.4 / 215.9, 2);
@@ -123,7 +123,7 @@ describe("drawings at Build", () => {
     await fold.getByText("There is nothing to draw yet").waitFor();
     await fold.getByRole("button", { name: "Start from a usual knuckle" }).click();
     await fold.getByText(/^⋯ \d+ numbers of this knuckle.s build are from the example/).waitFor();
-    await fold.getByText(/^Sheet 1 of \d+: Knuckle of Unbuilt truck/).waitFor(SOON);
+    await fold.getByText(/^Sheet 1 of \d+: Knuckle$/).waitFor(SOON);
     await page.getByRole("button", { name: "Undo", exact: true }).click();
     await fold.getByText("There is nothing to draw yet").waitFor();
     expect(problems()).toEqual([]);
