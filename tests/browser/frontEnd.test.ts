@@ -207,7 +207,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
     const text = await read(geometry);
     expect(text).toContain(`${(most / 304.8).toFixed(1)} ft`);
     expect(text).toMatch(/Bump steer over travel \? toes (in|out) by up to/);
-    expect(text).toMatch(/Least bump steer, inner end (raise|lower) the inner tie rod end /);
+    expect(text).toMatch(/Least bump steer, inner end \? (raise|lower) the inner tie rod end /);
     expect(problems()).toEqual([]);
   });
 
