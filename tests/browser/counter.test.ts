@@ -461,7 +461,7 @@ describe("the customer's sheet", () => {
       return [color, backgroundColor];
     });
     expect(inks).toEqual(["rgb(28, 43, 56)", "rgb(255, 255, 255)"]);
-    await page.emulateMedia({ media: "screen" });
+    await page.emulateMedia({ media: null });
     await page.evaluate(() => delete document.documentElement.dataset.theme);
     await page.keyboard.press("Escape");
     await page.locator(".docs").waitFor({ state: "detached" });
