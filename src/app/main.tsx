@@ -5,8 +5,11 @@ import "./theme/base.css";
 import { App } from "./shell/App.tsx";
 import { applyTheme } from "./shell/applyTheme.ts";
 import { startOffline } from "./shell/offline/offline.ts";
+import { OpeningLink } from "./shell/share/OpeningLink.tsx";
 import { openSharedLink } from "./shell/share/openSharedLink.ts";
+import { isPackingReady } from "./shell/share/packedText.ts";
 import { saveFile } from "./shell/share/saveFile.ts";
+import { isShareLink } from "./shell/share/shareLink.ts";
 import { shortcutKeys } from "./shell/shortcutKeys.ts";
 import { startStorage } from "./shell/storage/pageStorage.ts";
 import { hashOf, tellAddress } from "./state/address.ts";
@@ -16,21 +19,34 @@ import { work } from "./work/work.ts";
 const root = document.getElementById("root");
 if (!root) throw new Error("main: the page has no #root to put the workbench in");
 
+const page = createRoot(root);
+
+/** ms. What comes sooner is not announced. */
+const SOON = 400;
+
 /** A link's setup is put on the board once; then the hash goes, or a reload would put it over what was done to it. */
 async function openLink(): Promise<void> {
-  const address = await openSharedLink(workbench, location.hash);
-  if (address === null) return;
+  const { hash } = location;
+  const address = await openSharedLink(workbench, hash);
+  // Somebody may have gone elsewhere meanwhile.
+  if (address === null || location.hash !== hash) return;
   history.replaceState(history.state, "", hashOf(address));
   tellAddress();
 }
 
 work.start();
 applyTheme(workbench, document.documentElement);
+const isLinked = isShareLink(location.hash);
+// What it takes is fetched while the storage answers.
+if (isLinked) void isPackingReady();
+// Until the link is open no other truck is shown in its place, nor a page left blank.
+const announced = isLinked ? setTimeout(() => page.render(<OpeningLink />), SOON) : undefined;
 await startStorage();
-await openLink();
 addEventListener("hashchange", () => void openLink());
+await openLink();
+clearTimeout(announced);
 shortcutKeys(workbench, window, () => void saveFile(workbench));
-createRoot(root).render(
+page.render(
   <StrictMode>
     <App />
   </StrictMode>,

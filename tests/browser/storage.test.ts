@@ -128,6 +128,37 @@ describe("a share link", () => {
     expect(problems()).toEqual([]);
   });
 
+  it("is announced while its reader is on its way; one that never gets it stays in the address for a reload", async () => {
+    const document = { ...(await exampleDocument()), name: "Truck from a link" };
+    const link = await shareLink({ document, file: "link.json" }, "", new Set());
+    if (!link.ok) throw new Error(link.mend);
+    const { page, problems } = await openWorkbench({ isBare: true, path: "icon.svg" });
+    let fail = () => {};
+    const isFailed = new Promise<void>((done) => {
+      fail = done;
+    });
+    const reader = "**/assets/knownTexts*";
+    await page.route(reader, async (route) => {
+      await isFailed;
+      await route.abort("failed");
+    });
+    await page.goto(new URL(`./${link.url}`, page.url()).href);
+    await page.getByText("Opening the link…").waitFor();
+    // No other truck stands in its place meanwhile.
+    expect(await page.locator(".verdict").count()).toBe(0);
+    fail();
+    await page
+      .getByRole("alert")
+      .getByText(/the link stays in the address/)
+      .waitFor();
+    expect(new URL(page.url()).hash).toBe(link.url);
+    await page.unroute(reader);
+    await page.reload();
+    await shows(page, "Truck from a link");
+    expect(new URL(page.url()).hash).toBe("#clear");
+    expect(problems().filter((one) => !/knownTexts|ERR_FAILED/.test(one))).toEqual([]);
+  });
+
   it("that was cut off is refused with its reason, and the board stays", async () => {
     const { page, problems } = await openWorkbench({ isBare: true, path: "#setup=1.abc" });
     await page

@@ -6,10 +6,16 @@ import { readShareLink } from "./shareLink.ts";
 /**
  * Puts the setup that a link's hash holds on the board, as a new one: what was there stays in the list, and undo brings
  * it back. A link that cannot be read is refused with its reason.
- * @returns where in the page it was shared from; null where the hash is no shared setup, readable or not
+ * @param readLink what reads it
+ * @returns where in the page it was shared from; null where the hash is to stay as it is: it is no shared setup, or one that what
+ * reads it is not here for, so that a reload tries it again
  */
-export async function openSharedLink(store: WorkbenchStore, hash: string): Promise<Address | null> {
-  const read = await readShareLink(hash);
+export async function openSharedLink(
+  store: WorkbenchStore,
+  hash: string,
+  readLink: typeof readShareLink = readShareLink,
+): Promise<Address | null> {
+  const read = await readLink(hash);
   if (read === null) return null;
   const { openDocument, refuse, setAligned } = store.getState();
   if (read.ok) {
@@ -20,6 +26,8 @@ export async function openSharedLink(store: WorkbenchStore, hash: string): Promi
       setAligned(isAligned);
       counter.setState(chosen);
     }
-  } else refuse({ file: "shared link", key: "", value: "", mend: read.mend });
-  return read.address;
+    return read.address;
+  }
+  refuse({ file: "shared link", key: "", value: "", mend: read.mend });
+  return read.isUnread ? null : read.address;
 }

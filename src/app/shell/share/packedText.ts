@@ -16,12 +16,23 @@ const OFTEN: readonly string[] = [
   ...["9/16", "5/8", "11/16", "3/4", "13/16", "7/8", "15/16"].map((part) => ` ${part}`),
 ];
 
-/** Whether the texts that packing needs are here, fetched with the first link; false = the network kept them back. */
-export async function isPackingReady(): Promise<boolean> {
-  return knownTexts().then(
+/** ms. Nothing waits longer for the texts: a network may take a request and never answer it. */
+const MAX_WAIT = 10_000;
+
+/**
+ * Whether the texts that packing needs are here, fetched with the first link; false = the network kept them back, or has not
+ * brought them in `MAX_WAIT`. Never rejects.
+ */
+export async function isPackingReady(texts: Promise<unknown> = knownTexts()): Promise<boolean> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<boolean>((done) => {
+    timer = setTimeout(() => done(false), MAX_WAIT);
+  });
+  const fetched = texts.then(
     () => true,
     () => false,
   );
+  return Promise.race([fetched, late]).finally(() => clearTimeout(timer));
 }
 
 /** JSON packed: deflated (RFC 1951) with the texts that page and link both know, behind its checksum. */

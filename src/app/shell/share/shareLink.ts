@@ -78,14 +78,24 @@ export async function shareLink(
 /** What a hash held; `null` = it is no shared setup at all. */
 export type ReadLink = { readonly address: Address } & (
   | { readonly ok: true; readonly shared: Shared }
-  | { readonly ok: false; readonly mend: string }
+  | {
+      readonly ok: false;
+      readonly mend: string;
+      /** The link may be sound: what reads it is not here yet, and it can be opened once it is. */
+      readonly isUnread?: true;
+    }
 );
 
-/** Unpacks a hash, with or without its `#`. Never rejects. */
-export async function readShareLink(hash: string): Promise<ReadLink | null> {
+/** Whether a hash is a shared setup, readable or not. */
+export function isShareLink(hash: string): boolean {
+  return /^#?setup=/.test(hash);
+}
+
+/** Unpacks a hash, with or without its `#`. Never rejects. @param isReady whether what unpacks it is here */
+export async function readShareLink(hash: string, isReady = isPackingReady): Promise<ReadLink | null> {
+  if (!isShareLink(hash)) return null;
   const [text = "", where = ""] = hash.replace(/^#/, "").split(AT, 2);
   const [at = "", pose = ""] = where.split(POSE, 2);
-  if (!text.startsWith("setup=")) return null;
   const address = addressOf(at);
   const prefix = [PREFIX, FIRST_PREFIX].find((one) => text.startsWith(one));
   if (prefix === undefined) {
@@ -95,7 +105,7 @@ export async function readShareLink(hash: string): Promise<ReadLink | null> {
       mend: "this link was made by a newer version; reload the page to get it, then open it again",
     };
   }
-  if (prefix === PREFIX && !(await isPackingReady())) return { ...UNFETCHED, address };
+  if (prefix === PREFIX && !(await isReady())) return { ...UNREAD, address };
   try {
     const packed = text.slice(prefix.length);
     const read = prefix === PREFIX ? await unpackJson(bytesOfBase36(packed)) : firstRead(packed);
@@ -132,6 +142,12 @@ function choiceOf(read: unknown): SharedChoice | null {
 const UNFETCHED = {
   ok: false,
   mend: "the part of this page that links need could not be fetched; reload the page with a network, then try again",
+} as const;
+
+const UNREAD = {
+  ok: false,
+  isUnread: true,
+  mend: "the part of this page that opens links could not be fetched; the link stays in the address, so reload the page with a network to open it",
 } as const;
 
 const CUT = {
