@@ -71,11 +71,14 @@ interface Made {
 /** Trucks of one variant that are remembered: an edit may be several changes, and undo goes back by them. */
 const RECENT = 8;
 
+/** Variants whose trucks are remembered: each wheel of a shop's list is tried under a name of its own. */
+const RECENT_NAMES = 64;
+
 /** A maker that remembers what it made as long as the document is kept somewhere, and body parts across documents. */
 function truckMaker(): TruckMaker {
   const known = new KnownParts();
   const made = new WeakMap<TypedDocument, Map<string | null, Made>>();
-  /** Of each variant the trucks made last, the newest first. */
+  /** Of each variant the trucks made last, the newest first; the variant made last is the last of them. */
   const last = new Map<string | null, readonly Truck[]>();
   return {
     make(document, file, variant, meshes, isAligned = false) {
@@ -87,7 +90,12 @@ function truckMaker(): TruckMaker {
         const resolved = resolveShown(document, file, variant, meshes.forReading(), known);
         const before = last.get(variant) ?? [];
         const result = resolved.ok ? boltedTruck(resolved.value, file, document, before) : resolved;
-        if (result.ok) last.set(variant, [result.value, ...before].slice(0, RECENT));
+        if (result.ok) {
+          last.delete(variant);
+          last.set(variant, [result.value, ...before].slice(0, RECENT));
+          const [oldest] = last.keys();
+          if (last.size > RECENT_NAMES) last.delete(oldest!);
+        }
         one = { file, meshes, result, aligned: null };
         ofDocument.set(variant, one);
       }

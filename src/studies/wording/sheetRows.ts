@@ -11,6 +11,9 @@ import { angleText, lengthText } from "./lengths.ts";
 import { steerText, type TurnFacts, turnFacts, worstText } from "./sheetTexts.ts";
 import { type VerdictFacts, verdictFacts } from "./verdictFacts.ts";
 
+/** In the place of what is not known yet. */
+export const CHECKING = "checking…";
+
 /** One number of the sheet, of one truck, before it is words. mm, radians. */
 export type SheetFact =
   | { readonly kind: "wheel" }
@@ -122,7 +125,7 @@ function factText(fact: SheetFact, model: Model, format: LengthFormat): string {
     case "steers":
       return steerText(fact.facts, model, format);
     case "waiting":
-      return "checking…";
+      return CHECKING;
     case "failed":
       return `could not be checked: ${fact.why}`;
   }
