@@ -1,7 +1,9 @@
 import type { AddedFits } from "../chart/addFits.ts";
 
-/** What may be pasted where one wheel is typed. */
-export const PASTE_HINT = "Several at once: paste a line each of tire size, rim width, backspacing and name.";
+/** What may be pasted where one wheel is typed. @param by what the mounting face is told by there */
+export function pasteHint(by: "backspacing" | "offset"): string {
+  return `Several at once: paste a line each of tire size, rim width, ${by} and name.`;
+}
 
 /** Faults of this many lines are told; the rest are counted. */
 const MOST_TOLD = 3;

@@ -6,7 +6,8 @@ import { windowSubject } from "../window/windowSubject.ts";
 
 const { subject } = windowSubject("half-ton-on-air.json");
 let unnamed = 0;
-const add = (text: string, list = "") => addFits(list, text, "in", subject, () => `wheel ${++unnamed}`);
+const add = (text: string, list = "") =>
+  addFits(list, text, "backspacing", "in", subject, () => `wheel ${++unnamed}`);
 const rows = (list: string) => {
   const fits = readFits(list, subject);
   if (!fits.ok) throw new Error(fits.issues[0]!.mend);
@@ -31,6 +32,16 @@ describe("lines pasted into a shop's list", () => {
       ["Wide", "P255/60R15", "8 1/2 in", "4 3/4 in"],
       [expect.stringMatching(/^wheel/), "P235/75R15", "8 in", "4 1/4 in"],
     ]);
+  });
+
+  it("tell offsets where the form does: no backspacing is made of one", () => {
+    const text = "P235/70R15, 8, 12 mm, Deep\nP235/70R15, 8, near, Wide";
+    const { list, faults } = addFits("", text, "offset", "in", subject, () => "wheel");
+    const fits = readFits(list, subject);
+    expect(fits.ok && fits.value.map(({ wheel }) => wheel!.typed)).toEqual([
+      { rimDiameter: "15 in", rimWidth: "8 in", offset: "12 mm" },
+    ]);
+    expect(faults.map(({ mend }) => mend)).toEqual([expect.stringMatching(/^offset /)]);
   });
 
   it("are taken one by one: what is wrong of a line is told, and keeps no other back", () => {

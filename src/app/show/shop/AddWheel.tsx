@@ -9,67 +9,50 @@ import {
   useState,
 } from "react";
 import { useStore } from "zustand";
-import { createStore } from "zustand/vanilla";
 import type { FitFaults, TypedFit } from "../../../studies/chart/addFit.ts";
-import { PASTE_HINT } from "../../../studies/wording/shopWords.ts";
-
-/** null = nothing yet: then it is the truck's own. */
-type Typed = Omit<TypedFit, "size" | "rimWidth"> & Record<"size" | "rimWidth", string | null>;
-
-/** What is typed of a wheel to be added, wherever the form stands; as long as the page. */
-const typedFit = createStore<Typed>()(() => ({
-  size: null,
-  rimWidth: null,
-  by: "backspacing",
-  at: "",
-  name: "",
-}));
+import { pasteHint } from "../../../studies/wording/shopWords.ts";
+import { filledFit, type HeldFit, nextFit, type OwnFit, typedFit } from "./typedFit.ts";
 
 export type AddWheelProps = {
   /** The truck's own: most wheels that are asked about take the tire there is, or a rim as wide. */
-  own: Pick<TypedFit, "size" | "rimWidth">;
+  own: OwnFit;
   units: string;
   /** Another each time it was asked for: then the first field has the cursor. null = it stands here by itself. */
   asked: object | null;
   /** @returns what keeps it from being added; none = it is */
   onAdd: (typed: TypedFit) => FitFaults;
-  /** Several lines that were pasted. */
-  onPaste: (text: string) => void;
+  /** Several lines that were pasted. @param by what the form tells a mounting face by */
+  onPaste: (text: string, by: TypedFit["by"]) => void;
 };
 
 /** One wheel and tire, typed; Enter adds it and begins the next. Lines that are pasted into any field are wheels. */
 export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
   const held = useStore(typedFit);
-  const typed: TypedFit = {
-    ...held,
-    size: held.size ?? own.size,
-    rimWidth: held.rimWidth ?? own.rimWidth,
-  };
+  const typed = filledFit(held, own);
   const [faults, setFaults] = useState<FitFaults>({});
   const first = useRef<HTMLInputElement>(null);
   useEffect(() => {
-    if (asked !== null) first.current?.select();
+    if (asked !== null) typeOver(first.current);
   }, [asked]);
   const form = useRef<HTMLFormElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is wrong stands on the page once it is known
   useEffect(() => {
     form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
   }, [faults]);
-  const change = (part: Partial<TypedFit>) => typedFit.setState(part);
+  const change = (part: Partial<HeldFit>) => typedFit.setState(part);
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const found = onAdd(typed);
     setFaults(found);
     if (Object.keys(found).length > 0) return;
-    // The next is often of the same tire and rim width.
-    change({ size: typed.size, rimWidth: typed.rimWidth, at: "", name: "" });
-    first.current?.select();
+    change(nextFit(typed, own));
+    typeOver(first.current);
   };
   const takeLines = (event: ClipboardEvent) => {
     const text = event.clipboardData.getData("text");
     if (!text.trim().includes("\n")) return;
     event.preventDefault();
-    onPaste(text);
+    onPaste(text, typed.by);
   };
   const input = (key: "size" | "rimWidth" | "at" | "name") => ({
     value: typed[key],
@@ -101,7 +84,7 @@ export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
       <button type="submit" className="button">
         Add to the list
       </button>
-      <p className="add-wheel-hint">{PASTE_HINT}</p>
+      <p className="add-wheel-hint">{pasteHint(typed.by)}</p>
       {faults.list !== undefined && (
         <p role="alert" className="shop-wheels-trouble">
           The list takes no line more: {faults.list}.
@@ -109,6 +92,12 @@ export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
       )}
     </form>
   );
+}
+
+/** What is typed next goes in the place of all that stands there. Choosing it gives the cursor in some browsers alone. */
+function typeOver(input: HTMLInputElement | null): void {
+  input?.focus();
+  input?.select();
 }
 
 type FieldProps = {

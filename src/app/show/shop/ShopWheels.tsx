@@ -94,8 +94,8 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
     added(longer.list, `${longer.name}: in the list.`);
     return {};
   };
-  const paste = (text: string) => {
-    const longer = addFits(wheels, text, format.units, subject, naming);
+  const paste = (text: string, by: TypedFit["by"]) => {
+    const longer = addFits(wheels, text, by, format.units, subject, naming);
     added(longer.list, pastedText(longer), longer.faults.length > 0);
   };
   return (
