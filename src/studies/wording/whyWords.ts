@@ -83,7 +83,10 @@ function nearestClause({ window, isLooking }: HubFaceReach, where: string, speec
   const { fits, kind, from, to, now } = window;
   const text = (value: number, way: "up" | null) => valueText(value, kind, speech.format, way);
   if (fits.length === 0) {
-    return window.cutShort ? open : `no distance from ${text(from, null)} to ${text(to, null)} fits${where}`;
+    if (window.cutShort) return open;
+    // None is nearer than the ball joint line itself.
+    const start = from < finestLength(speech.format) ? "" : `from ${text(from, null)} `;
+    return `no distance that was looked at, ${start || "up "}to ${text(to, null)}, fits${where}`;
   }
   const fit: Fit = fits.find((one) => one.from <= now && now <= one.to) ?? fits[0]!;
   switch (fit.fromSetBy.kind) {

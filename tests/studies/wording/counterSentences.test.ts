@@ -160,6 +160,17 @@ it("says of a hub face's reach that it is looked for as long as it is, and no lo
   }
 });
 
+it("names no distance of nothing where none fits, and says that it is of those looked at", () => {
+  const none = windowOf(PART, { fits: [], from: 0.02, to: 266.4 });
+  const { why } = whyWords(
+    [A, B],
+    { window: none, isLooking: false },
+    { ...speech, format: { units: "mm" } },
+  );
+  expect(why).toContain("and no distance that was looked at, up to 266.4 mm, fits on B.");
+  expect(why).not.toContain(" 0.0 mm");
+});
+
 describe("where a card's verdict is met", () => {
   it("is not told of what clears, and never says of a height where something touches that nothing does", () => {
     expect(cardPlace(checkClearance(narrow), 0, null, narrow, format)).toBe("");
