@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { type Box, drawingFrame, framePoints } from "../../src/app/show/counter/drawingFrame.ts";
+import { type Box, drawingFrame, framePoints, slidOutline } from "../../src/app/show/counter/drawingFrame.ts";
 import { brokenLines, lineRoom } from "../../src/app/show/counter/letterRoom.ts";
 import { FONT, LINE, type PlacedText, pictureLayout } from "../../src/app/show/counter/pictureLayout.ts";
 import {
+  frontAround,
   type PictureContent,
   picturesOf,
   steeredAround,
@@ -11,7 +12,7 @@ import {
 } from "../../src/app/show/counter/pictures.ts";
 import { doCross } from "../../src/app/show/counter/placeTexts.ts";
 import type { Comparison, Contender } from "../../src/app/show/counter/useComparison.ts";
-import { truckAnswer } from "../../src/app/show/counter/whatIf.ts";
+import { hubFaceRange, truckAnswer, withHubFace } from "../../src/app/show/counter/whatIf.ts";
 import { GivenMeshes } from "../../src/app/state/givenMeshes.ts";
 import { type Truck, truckOf } from "../../src/app/state/truck.ts";
 import { readMesh } from "../../src/files/readMesh.ts";
@@ -47,9 +48,11 @@ function comparisonOf(text: string, file: string, travel: number): Comparison {
       answer: truckAnswer(null, null),
     }) as Contender;
   const [variant] = variantNames(JSON.parse(text));
+  const first = contender("A", null);
   const second = variant === undefined ? null : contender("B", variant);
+  const [a, b] = [first, second ?? first].map(({ truck }) => truck.setup.knuckle.hubFace) as [number, number];
   return {
-    ...{ first: contender("A", null), second, travel, isSame: false },
+    ...{ first, second, travel, isSame: false, slider: second && hubFaceRange(a, b, 1) },
     stances: [{ name: "here", travel }],
   } as unknown as Comparison;
 }
@@ -80,7 +83,7 @@ function faultsOf(
   const points = [...pictured.flatMap(({ drawing }) => framePoints(drawing, view === "front")), ...around];
   for (const width of WIDTHS)
     for (const height of HEIGHTS[view]) {
-      const frame = drawingFrame(points, view === "front", { width, height }, 12.7);
+      const frame = drawingFrame(points, view === "front", { width, height });
       const { names, gaps, dimensions } = pictureLayout(view, pictured, body, frame, format);
       const texts = [
         ...names.map((one) => ({ ...one, box: boxOf(one, "name"), from: [one.x + 3, one.y] as const })),
@@ -118,7 +121,8 @@ describe("what is written on a picture", () => {
       const { units } = comparison.first!.truck.setup;
       const format = units === "mm" ? { units } : ({ units, fraction: 64 } as const);
       expect(pictures.front.pictured.length, `at ${travel}`).toBeGreaterThan(0);
-      expect(faultsOf("front", pictures.front, [], format)).toEqual([]);
+      const held = frontAround(pictures.front, comparison.slider);
+      expect(faultsOf("front", pictures.front, held, format)).toEqual([]);
       expect(faultsOf("above", pictures.above, [], format)).toEqual([]);
       const around = steeredAround(comparison, pictures);
       for (let i = 0; i < runs(2, 9); i++) {
@@ -132,10 +136,73 @@ describe("what is written on a picture", () => {
     for (const { name, text } of setups) {
       const { front } = picturesOf(comparisonOf(text, name, 0));
       const points = front.pictured.flatMap(({ drawing }) => framePoints(drawing, true));
-      const frame = drawingFrame(points, true, { width: 280, height: 200 }, 12.7);
+      const frame = drawingFrame(points, true, { width: 280, height: 200 });
       const { names } = pictureLayout("front", front.pictured, front.body, frame, { units: "in" });
       const told = names.map(({ lines }) => lines.join(" "));
       expect(told).toEqual(expect.arrayContaining(["tire", "wheel", "hub face", "ball joint line", "floor"]));
+    }
+  });
+});
+
+describe("a picture beside the slider of hub faces", () => {
+  const size = { width: 420, height: 430 };
+  const frameOf = (
+    { pictured }: PictureContent,
+    around: ReturnType<typeof framePoints>,
+    view: "front" | "above",
+  ) =>
+    drawingFrame(
+      [...pictured.flatMap(({ drawing }) => framePoints(drawing, view === "front")), ...around],
+      view === "front",
+      size,
+    );
+
+  it.each(setups)("keeps its scale and its place on $name as the slider goes", ({ name, text }) => {
+    const [travel = 0] = truckFrom(text, name, null).setup.stances.map((one) => one.travel);
+    const comparison = comparisonOf(text, name, travel);
+    const { slider, second } = comparison;
+    if (!slider || !second) return;
+    const still = picturesOf(comparison);
+    const heldFront = frontAround(still.front, slider);
+    const front = frameOf(still.front, heldFront, "front");
+    const above = frameOf(still.above, steeredAround(comparison, still), "above");
+    const { least, most, step } = slider;
+    for (let i = 0; i <= 4; i++) {
+      const hubFace = (least + ((most - least) * i) / 4) * step;
+      const tried = withHubFace(second.truck, hubFace);
+      if (!tried.ok) throw new Error(tried.issues[0]!.mend);
+      const moved = { ...comparison, second: { ...second, truck: tried.value } };
+      const pictures = picturesOf(moved);
+      const now = {
+        front: frameOf(pictures.front, heldFront, "front"),
+        above: frameOf(pictures.above, steeredAround(moved, pictures), "above"),
+      };
+      // A mark that leads to a part past the wheels may take some room.
+      expect(now.front.perPx / front.perPx, `${hubFace}`).toBeCloseTo(1, 2);
+      expect(now.above.perPx / above.perPx, `${hubFace}`).toBeCloseTo(1, 2);
+    }
+  });
+
+  it.each(setups)("holds the wheel of $name at either end of the slider", ({ name, text }) => {
+    const comparison = comparisonOf(text, name, 0);
+    const { slider, second } = comparison;
+    if (!slider || !second) return;
+    const { pictured } = picturesOf(comparison).front;
+    const drawn = pictured.find(({ letter }) => letter === "B")!;
+    for (const at of [slider.least, slider.most]) {
+      const tried = withHubFace(second.truck, at * slider.step);
+      if (!tried.ok) throw new Error(tried.issues[0]!.mend);
+      const there = picturesOf({ ...comparison, second: { ...second, truck: tried.value } }).front.pictured;
+      const edge = there.find(({ letter }) => letter === "B")!.drawing.outline;
+      const slid = slidOutline(drawn.drawing, drawn.hubFace, at * slider.step);
+      const ends = (points: typeof edge) =>
+        [0, 1].flatMap((k) => {
+          const all = points.map((point) => point[k]!);
+          return [Math.min(...all), Math.max(...all)];
+        });
+      ends(slid).forEach((end, i) => {
+        expect(end).toBeCloseTo(ends(edge)[i]!, 3);
+      });
     }
   });
 });

@@ -9,7 +9,7 @@ import { CounterLead, type CounterLeadProps } from "./CounterLead.tsx";
 import { CounterWords } from "./CounterWords.tsx";
 import { toldOf } from "./comparisonSentences.ts";
 import { HubFaceSlider } from "./HubFaceSlider.tsx";
-import { picturesOf } from "./pictures.ts";
+import { frontAround, picturesOf } from "./pictures.ts";
 import { SteeringFigure } from "./SteeringFigure.tsx";
 import type { Comparison } from "./useComparison.ts";
 import { VariantChoices } from "./VariantChoices.tsx";
@@ -30,13 +30,13 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
   const model = (first ?? second)?.truck.model ?? null;
   const pictures = picturesOf(comparison);
   const { front } = pictures;
+  const still = held ? picturesOf(held.comparison) : pictures;
   const last = useFieldWindow(secondOwn, "knuckle.hubFace");
   // What was answered of another truck tells nothing of this one.
   const asked = last && { ...last, window: last.answered.answer };
   const [called, setCalled] = useState<CounterLeadProps["called"]>(null);
   const window = held ? held.window : asked;
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
-  const slack = slider ? 12.7 : 0;
   return (
     <div className="counter-board" data-doubted={isDoubted ? "" : undefined}>
       <div className="counter-bar">
@@ -62,10 +62,10 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
           content={front}
           title={frontTitle(travel, model, format)}
           format={format}
-          slack={slack}
+          around={frontAround(still.front, slider)}
           note={`${cutSentence("front", front.cutAt, format, front.pictured.length > 1)} ${barredNote(front.pictured)}`.trimEnd()}
         />
-        <SteeringFigure key={travel} comparison={comparison} pictures={pictures} slack={slack} />
+        <SteeringFigure key={travel} comparison={comparison} pictures={pictures} />
       </div>
       <HubFaceSlider
         comparison={comparison}
@@ -73,11 +73,7 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
       />
       <div className="counter-side">
         <CounterLead comparison={worded} window={window} called={called} />
-        <CounterWords
-          comparison={worded}
-          window={window}
-          barred={barredNote((held ? picturesOf(held.comparison) : pictures).above.pictured)}
-        />
+        <CounterWords comparison={worded} window={window} barred={barredNote(still.above.pictured)} />
       </div>
     </div>
   );

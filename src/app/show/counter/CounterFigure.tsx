@@ -12,17 +12,15 @@ export type CounterFigureProps = {
   title: string;
   note: string;
   format: LengthFormat;
-  /** mm that the outer edge may yet move. */
-  slack: number;
-  /** Points to be held in sight beside the wheels. Default none. */
-  around?: readonly SheetPoint[];
+  /** Points to be held in sight beside the wheels. */
+  around: readonly SheetPoint[];
   /** What moves the picture, below it. Default nothing. */
   children?: ReactNode;
 };
 
 /** One picture with what it shows written below. */
 export function CounterFigure(props: CounterFigureProps) {
-  const { view, content, title, note, format, slack, around = [], children } = props;
+  const { view, content, title, note, format, around, children } = props;
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box, { width: 360, height: 360 });
   const { pictured, body } = content;
@@ -37,7 +35,6 @@ export function CounterFigure(props: CounterFigureProps) {
             body={body}
             size={size}
             format={format}
-            slack={slack}
             around={around}
           />
         ) : (

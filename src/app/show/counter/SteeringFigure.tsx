@@ -8,15 +8,13 @@ import { useSteering } from "./useSteering.ts";
 export type SteeringFigureProps = {
   comparison: Comparison;
   pictures: Pictures;
-  /** mm that the outer edge may yet move. */
-  slack: number;
 };
 
 /** Share of lock that a press steers. */
 const STEP = 0.1;
 
 /** From above, where it matters; and both steered together inside the arch, slowly on a press or a step at a time. */
-export function SteeringFigure({ comparison, pictures, slack }: SteeringFigureProps) {
+export function SteeringFigure({ comparison, pictures }: SteeringFigureProps) {
   const { travel, format, first, second } = comparison;
   const { telling, above } = pictures;
   const model = (first ?? second)?.truck.model ?? null;
@@ -41,7 +39,6 @@ export function SteeringFigure({ comparison, pictures, slack }: SteeringFigurePr
       content={content}
       title={title}
       format={format}
-      slack={slack}
       around={around}
       note={cutSentence("above", content.cutAt, format, content.pictured.length > 1)}
     >

@@ -3,13 +3,7 @@ import { useId } from "react";
 import { PICTURE_NAMES, pictureWords } from "../../../studies/wording/pictureTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { BodyDrawing } from "./bodyDrawing.ts";
-import {
-  type DrawingFrame,
-  drawingFrame,
-  framePoints,
-  type PictureSize,
-  pointsJustOver,
-} from "./drawingFrame.ts";
+import { type DrawingFrame, drawingFrame, framePoints, type PictureSize } from "./drawingFrame.ts";
 import { GapLeader } from "./GapLeader.tsx";
 import { HubFaceDimension } from "./HubFaceDimension.tsx";
 import { KnuckleLines } from "./KnuckleLines.tsx";
@@ -65,25 +59,20 @@ export type WheelPictureProps = {
   /** Size it is shown at, px: letters keep their size whatever the truck's. */
   size: PictureSize;
   format: LengthFormat;
-  /** mm that the outer edge may yet move. Default 0. */
-  slack?: number;
-  /** Points that must be in sight beside the wheels shown, so that nothing shifts as they turn. */
-  around?: readonly SheetPoint[];
+  /** Points that must be in sight beside the wheels shown, so that nothing shifts as they move. */
+  around: readonly SheetPoint[];
 };
-
-const NO_POINTS: readonly SheetPoint[] = [];
 
 /**
  * Wheel, knuckle and body cut by a plane: what touches there overlaps on the picture, and nothing else crosses. What lies past the
  * plane is thin and hidden by the tire.
  */
 export function WheelPicture(props: WheelPictureProps) {
-  const { view, title, pictured, body, size, format, slack = 0, around = NO_POINTS } = props;
+  const { view, title, pictured, body, size, format, around } = props;
   const id = useId();
   const isFront = view === "front";
   const wheels = pictured.flatMap(({ drawing }) => framePoints(drawing, isFront));
-  const points = [...wheels, ...around, ...(isFront ? pointsJustOver(wheels, body) : [])];
-  const frame = drawingFrame(points, isFront, size, slack);
+  const frame = drawingFrame([...wheels, ...around], isFront, size);
   const { perPx, left, top, width, height, inner } = frame;
   const [first] = pictured;
   const { names, gaps, dimensions } = pictureLayout(view, pictured, body, frame, format);

@@ -58,6 +58,19 @@ export function framePoints(drawing: WheelDrawing, hasDimensions: boolean): read
   return [...held, [pinStart[0] + dimensionShift(drawing, foot + BELOW)[0], foot]];
 }
 
+/**
+ * A wheel's edge with its hub face elsewhere along the pin; the knuckle stays as it stands.
+ * @param hubFace the hub face's distance as drawn, mm
+ * @param tried the same elsewhere, mm
+ */
+export function slidOutline(drawing: WheelDrawing, hubFace: number, tried: number): readonly SheetPoint[] {
+  const { outline, pinStart, hubFace: face } = drawing;
+  if (hubFace === 0) return outline;
+  const share = (tried - hubFace) / hubFace;
+  const [du, dv] = [share * (face[0] - pinStart[0]), share * (face[1] - pinStart[1])];
+  return outline.map(([u, v]): SheetPoint => [u + du, v + dv]);
+}
+
 /** Share of a drawing's height that it grows by for a part just over it. */
 const JUST_OVER = 0.12;
 
@@ -78,15 +91,11 @@ export function pointsJustOver(
   );
 }
 
-/**
- * As large as the picture's size lets it be, in its middle.
- * @param slack mm that the outer edge may move, as a slider goes
- */
+/** As large as the picture's size lets it be, in its middle. */
 export function drawingFrame(
   points: readonly SheetPoint[],
   hasDimensions: boolean,
   { width, height }: PictureSize,
-  slack: number,
 ): DrawingFrame {
   let [left, top, right, foot] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const [u, v] of points) {
@@ -95,7 +104,6 @@ export function drawingFrame(
     top = Math.min(top, v);
     foot = Math.max(foot, v);
   }
-  right += slack;
   const below = hasDimensions ? DIMENSION_ROOM : FOOT_ROOM;
   const perPx = Math.max(
     (right - left) / Math.max(60, width - NAME_ROOM - LABEL_ROOM),

@@ -9,8 +9,9 @@ import {
 import { floorOf } from "../../../studies/wording/poseWords.ts";
 import { type SolvedPose, solvePose } from "../../../suspension/solvePose.ts";
 import { type BodyDrawing, bodyDrawing } from "./bodyDrawing.ts";
-import { framePoints } from "./drawingFrame.ts";
+import { framePoints, pointsJustOver, slidOutline } from "./drawingFrame.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
+import type { HubFaceRange } from "./whatIf.ts";
 import { type DrawingView, type SheetPoint, type WheelDrawing, wheelDrawing } from "./wheelDrawing.ts";
 
 /** What one picture shows. */
@@ -53,16 +54,47 @@ export function steeredPicture(comparison: Comparison, { telling }: Pictures, st
   return contentOf(shownOf(comparison), "above", travel, steer, telling, telling.steer);
 }
 
-/** Points about both wheels lock to lock: a frame about them stays where it is as they turn. */
+/**
+ * Points about both wheels on the front picture, about the second wherever the slider puts its hub face, and of parts cut just over all
+ * that: a frame about them stays where it is as the slider goes.
+ * @param slider null = there is none
+ */
+export function frontAround(
+  { pictured, body }: PictureContent,
+  slider: HubFaceRange | null,
+): readonly SheetPoint[] {
+  const wheels = pictured.flatMap(({ drawing }) => framePoints(drawing, true));
+  const second = pictured.at(-1);
+  const tried = second ? triedOutlines(second.drawing, second.hubFace, slider) : [];
+  const points = [...wheels, ...tried];
+  return [...points, ...pointsJustOver(points, body)];
+}
+
+/** A wheel's edge at both ends of the slider. */
+function triedOutlines(
+  drawing: WheelDrawing,
+  hubFace: number,
+  slider: HubFaceRange | null,
+): readonly SheetPoint[] {
+  if (!slider) return [];
+  const { least, most, step } = slider;
+  return [least, most].flatMap((at) => slidOutline(drawing, hubFace, at * step));
+}
+
+/** Points about both wheels lock to lock, and at both ends of the slider: a frame about them stays where it is as they turn. */
 export function steeredAround(comparison: Comparison, { telling, above }: Pictures): readonly SheetPoint[] {
-  const { travel } = comparison;
+  const { travel, slider } = comparison;
   const { side } = telling;
-  return shownOf(comparison).flatMap(({ truck }) =>
+  const shown = shownOf(comparison);
+  return shown.flatMap(({ truck }, i) =>
     [-1, 0, 1].flatMap((steer) => {
       const pose = solvePose(truck.model.frontEnd, travel, steer);
       if (!pose.ok) return [];
       const plane = (above.cutAt ?? 0) + floorOf(pose);
-      return framePoints(wheelDrawing(truck.model, pose, side, "above", plane), false);
+      const drawing = wheelDrawing(truck.model, pose, side, "above", plane);
+      const { hubFace } = truck.setup.knuckle;
+      const tried = i === shown.length - 1 ? triedOutlines(drawing, hubFace, slider) : [];
+      return [...framePoints(drawing, false), ...tried];
     }),
   );
 }

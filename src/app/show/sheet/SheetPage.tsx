@@ -12,7 +12,7 @@ import { OddsLine } from "../../parts/odds/OddsLine.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { keepTogether } from "../../words/keyWords.ts";
 import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
-import { picturesOf } from "../counter/pictures.ts";
+import { frontAround, picturesOf } from "../counter/pictures.ts";
 import { QrCode, useCode } from "../counter/QrCode.tsx";
 import { type Comparison, type Contender, nameWords } from "../counter/useComparison.ts";
 import { useComparisonLink } from "../counter/useComparisonLink.ts";
@@ -138,18 +138,19 @@ export function SheetPage({ comparison }: SheetPageProps) {
             ["front", front, frontTitle(travel, model, format)],
             ["above", above, aboveTitle(telling, travel, model)],
           ] as const
-        ).map(([view, { pictured, body }, title]) => (
+        ).map(([view, content, title]) => (
           <figure key={view}>
             <WheelPicture
               view={view}
               title={title}
-              pictured={pictured}
-              body={body}
+              pictured={content.pictured}
+              body={content.body}
               format={format}
               size={PICTURE_SIZE}
+              around={view === "front" ? frontAround(content, null) : []}
             />
             <figcaption>
-              {title} {gapNote(pictured)}
+              {title} {gapNote(content.pictured)}
             </figcaption>
           </figure>
         ))}
