@@ -137,6 +137,38 @@ export function exampleDoubts(setup: Setup): readonly Doubt[] {
   return [{ kind: "fromExample", path: first, text }];
 }
 
+/** A truck beside another, with what is in doubt of it. */
+interface ToldBeside {
+  readonly letter: string;
+  readonly truck: { readonly setup: Setup };
+  readonly doubts: readonly Doubt[];
+}
+
+/**
+ * Two trucks side by side; where both are of one example, that is told of both in the same words: one as it came beside one with
+ * another wheel would read as if the two differed in whose numbers they have.
+ */
+export function ofOneExample<T extends ToldBeside>(told: readonly T[]): readonly T[] {
+  const text = oneExampleText(told);
+  if (text === null) return told;
+  return told.map((one) => ({
+    ...one,
+    doubts: one.doubts.map((doubt) => (doubt.kind === "fromExample" ? { ...doubt, text } : doubt)),
+  }));
+}
+
+/** null = they are not of one example, or say the same of it already. */
+function oneExampleText(told: readonly ToldBeside[]): string | null {
+  const texts = told.map(({ doubts }) => doubts.find(({ kind }) => kind === "fromExample")?.text);
+  const [first, second] = told.map(({ truck }) => truck.setup.fromExample);
+  if (told.length !== 2 || !first || !second || first.of !== second.of) return null;
+  if (texts.includes(undefined) || texts[0] === texts[1]) return null;
+  if (first.isAsItCame || second.isAsItCame)
+    return `Both are of the example “${first.of}”, an invented truck: the answers are about that truck alone.`;
+  const [a, b] = told.map(({ letter }) => letter);
+  return `Of ${a} ${first.fields.length} and of ${b} ${second.fields.length} numbers are still the example's (“${first.of}”), not measured on this truck.`;
+}
+
 /** What a verdict on a truck that is not measured all over rests on. */
 function assumedText(setup: Setup): string {
   const { length } = setup.fromExample?.fields ?? [];

@@ -9,7 +9,7 @@ import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import type { FieldWindowAsked } from "../../parts/window/useFieldWindow.ts";
 import { keepTogether } from "../../words/keyWords.ts";
-import { toldOf } from "./comparisonSentences.ts";
+import { alikeDoubts, toldOf } from "./comparisonSentences.ts";
 import type { Comparison, Contender } from "./useComparison.ts";
 
 export type CounterLeadProps = {
@@ -26,7 +26,7 @@ export function CounterLead({ comparison, window, called }: CounterLeadProps) {
   const told = toldOf(comparison);
   const at = stances.findIndex((stance) => stance.travel === travel);
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
-  const isAlike = isDoubted && told.length === 2 && doubtText(told[0]!) === doubtText(told[1]!);
+  const alike = alikeDoubts(told);
   const trucks = told.map(({ letter, truck }) => ({ letter, model: truck.model }));
   const words = window && whyWords(trucks, { ...window, isLooking: isLooking(window) }, window.speech);
   const tags = useRef<HTMLDivElement>(null);
@@ -49,7 +49,7 @@ export function CounterLead({ comparison, window, called }: CounterLeadProps) {
             tabIndex={-1}
           >
             <VerdictTag contender={contender} at={at} travel={travel} format={format} />
-            {!isAlike && <DoubtNotes doubts={contender.doubts} />}
+            {alike === null && <DoubtNotes doubts={contender.doubts} />}
           </div>
         ))}
       </div>
@@ -64,8 +64,8 @@ export function CounterLead({ comparison, window, called }: CounterLeadProps) {
       </div>
       {isDoubted && (
         <div className="counter-both">
-          {isAlike && <p>A and B alike:</p>}
-          {isAlike && <DoubtNotes doubts={told[0]!.doubts} />}
+          {alike && <p>A and B alike:</p>}
+          {alike && <DoubtNotes doubts={alike} />}
           {conditionLines(told).map((line) => (
             <p key={line}>{line}</p>
           ))}
@@ -78,11 +78,6 @@ export function CounterLead({ comparison, window, called }: CounterLeadProps) {
 /** Whether more may come by itself: a search is under way, or has not begun. */
 function isLooking({ answered: { answer, failure, underWay } }: FieldWindowAsked): boolean {
   return underWay !== null || (answer === null && failure === null);
-}
-
-/** What is in doubt of one of the two, to tell whether it is the same of the other. */
-function doubtText({ doubts }: Contender): string {
-  return doubts.map(({ kind, text }) => `${kind} ${text}`).join("\n");
 }
 
 type VerdictTagProps = {

@@ -1,3 +1,5 @@
+import type { Doubt } from "../../../studies/doubts/doubt.ts";
+import { ofOneExample } from "../../../studies/wording/answerWords.ts";
 import {
   halfTrack,
   outSentence,
@@ -56,5 +58,15 @@ function steeringFactsOf(
 /** The trucks to tell of: both, or the one that both are. */
 export function toldOf({ first, second, isSame }: Comparison): readonly Contender[] {
   const both = [first, second].filter((one) => one !== null);
-  return first && isSame ? [first] : both;
+  return first && isSame ? [first] : ofOneExample(both);
+}
+
+/** What is in doubt of both of two alike, to be told once; null = not all that is in doubt of the one is of the other. */
+export function alikeDoubts(told: readonly Pick<Contender, "doubts">[]): readonly Doubt[] | null {
+  const [first, second] = told;
+  if (!first || !second || first.doubts.length === 0) return null;
+  const [a, b] = [first, second].map(({ doubts }) =>
+    doubts.map(({ kind, text }) => `${kind} ${text}`).join("\n"),
+  );
+  return a === b ? first.doubts : null;
 }

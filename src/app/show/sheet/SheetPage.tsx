@@ -11,7 +11,7 @@ import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
 import { OddsLine } from "../../parts/odds/OddsLine.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { keepTogether } from "../../words/keyWords.ts";
-import { comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
+import { alikeDoubts, comparisonSentences, toldOf } from "../counter/comparisonSentences.ts";
 import { frontAround, picturesOf } from "../counter/pictures.ts";
 import { QrCode, useCode } from "../counter/QrCode.tsx";
 import { type Comparison, type Contender, nameWords } from "../counter/useComparison.ts";
@@ -78,6 +78,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
   const page = useRef<HTMLElement>(null);
   useFit(page);
   const told = toldOf(comparison);
+  const alike = alikeDoubts(told);
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const { out, steer } = comparisonSentences(comparison);
   const link = useComparisonLink(comparison, true);
@@ -111,9 +112,11 @@ export function SheetPage({ comparison }: SheetPageProps) {
               key={contender.letter}
               contender={contender}
               isAlone={told.length === 1}
+              isAlike={alike !== null}
               format={format}
             />
           ))}
+          {alike && <DoubtNotes doubts={alike} />}
           {told.map(({ letter, truck }) =>
             letter === "B" && comparison.isWhatIf ? null : (
               <OddsLine key={letter} truck={truck} letter={told.length === 1 ? null : letter} />
@@ -172,11 +175,13 @@ type SheetAnswerProps = {
   contender: Contender;
   /** No other truck is told of: it needs no letter. */
   isAlone: boolean;
+  /** What is in doubt of both is told once, below them. */
+  isAlike: boolean;
   format: LengthFormat;
 };
 
-/** One truck's answer in words, behind its mark where it is withheld, with what is in doubt of it. */
-function SheetAnswer({ contender, isAlone, format }: SheetAnswerProps) {
+/** One truck's answer in words, behind its mark where it is withheld, with what is in doubt of it alone. */
+function SheetAnswer({ contender, isAlone, isAlike, format }: SheetAnswerProps) {
   const { letter, name, answer, doubts, truck } = contender;
   const { report } = answer;
   const state = report && answerState(report, doubts);
@@ -194,7 +199,7 @@ function SheetAnswer({ contender, isAlone, format }: SheetAnswerProps) {
         )}
         {report ? keepTogether(verdictSentence(report, truck.model, format)) : "checking…"}
       </p>
-      <DoubtNotes doubts={doubts} />
+      {!isAlike && <DoubtNotes doubts={doubts} />}
     </>
   );
 }
