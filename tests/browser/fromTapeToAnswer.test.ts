@@ -177,11 +177,20 @@ it("twenty readings become a verdict with odds and a change, bad ones are told w
     .toMatch(
       /As read, these do not make a truck together: .*Without “lower ball joint, out from the centerline” they do/,
     );
+  // From another station a line leads to it; put away by key, the focus goes on with the answer.
+  await goTo(page, "Clear");
+  const bar = page.getByRole("alert", { name: "Problems" });
+  await bar.getByRole("button", { name: "lower ball joint, out from the centerline" }).waitFor(SOON);
+  await bar.getByRole("button", { name: "Dismiss" }).press("Enter");
+  await bar.waitFor({ state: "detached" });
+  expect(await page.evaluate(() => document.activeElement?.matches(".verdict"))).toBe(true);
+  await goTo(page, "Measure");
   await told.getByRole("button", { name: "Show it" }).first().click();
   await input.fill("26 3/8");
   await next.click();
   await expect.poll(() => read(told), SOON).not.toContain("do not make a truck");
 
+  await gauges.locator("summary").click();
   await gauges.getByRole("button", { name: /level stick/ }).click();
   await page.getByRole("textbox", { name: "over the axle, up", exact: true }).waitFor(SOON);
   expect(await faults(page, ".worksheet")).toEqual([]);

@@ -1,34 +1,35 @@
 import "./issuePanel.css";
+import { useState } from "react";
 import { keyText } from "../../setup/types/keyPath.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
-import { isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
 import { useStation } from "../state/address.ts";
 import { shownDocument } from "../state/selectors.ts";
 import { shownIssues } from "../state/shownIssues.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { goToField } from "./fields/fieldAsked.ts";
 import { IssueItem } from "./IssueItem.tsx";
-import { ReadingsBar } from "./worksheet/ReadingsBar.tsx";
+import { awayKey, followsFromReadings, whichBar } from "./whichBar.ts";
+import { ReadingsBar, ToTheWorksheet } from "./worksheet/ReadingsBar.tsx";
+import { useContradicting } from "./worksheet/useContradicting.ts";
+import { useWorksheetView } from "./worksheet/worksheetView.ts";
 
 /** The first of a document's issues in one line; the fields in the setup say the rest. */
 function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
   const [first, ...others] = issues;
   const hasTruck = useWorkbench((s) => s.truck !== null);
   const document = useWorkbench(shownDocument);
+  const isOfDocument = useWorkbench((s) => s.issues.length > 0);
+  const ofReadings = isOfDocument && first && followsFromReadings(first, document);
   return (
     <section className="issue-bar" role="alert" aria-label="Problems">
       <ul>{first && <IssueItem issue={first} document={document} goToField={goToField} />}</ul>
       <p>
         {others.length > 0 && `And ${others.length} more, at their fields. `}
         {hasTruck && "Still showing the last setup that worked."}
+        {ofReadings && <ToTheWorksheet />}
       </p>
     </section>
   );
-}
-
-/** What follows from readings is told where they are, in their names. */
-function isOfReadings({ key }: SetupIssue, document: unknown): boolean {
-  return isOnAssumedLayout(document) && !key.startsWith("readings");
 }
 
 /** What stands in a field and does not read, told where the fields are not shown: the answer is without it. */
@@ -51,12 +52,21 @@ export function IssuePanel() {
   const document = useWorkbench((s) => (s.refusal ? s.refusal.document : shownDocument(s)));
   const dismiss = useWorkbench((s) => s.dismissRefusal);
   const unread = useUnread();
+  const found = useContradicting();
+  const isFields = useWorksheetView((s) => s.isFields);
+  const isAtWorksheet = useStation() === "measure" && !isFields;
+  const [away, setAway] = useState<string | null>(null);
   const issues = refusal?.issues ?? [...ofDocument, ...unread];
   if (issues.length === 0) return null;
   const file = issues[0]?.file ?? "";
   // While something is typed its field says what is wrong: here one line tells, off the page's flow.
-  if (refusal === null)
-    return isOfReadings(issues[0]!, document) ? <ReadingsBar /> : <IssueBar issues={issues} />;
+  if (refusal === null) {
+    const inTheWay = found?.inTheWay ?? null;
+    const bar = whichBar({ issues: ofDocument, unread, document, inTheWay, isAtWorksheet, away });
+    if (bar === null) return null;
+    if (bar === "issues") return <IssueBar issues={issues} />;
+    return <ReadingsBar inTheWay={inTheWay!} onDismiss={() => setAway(awayKey(ofDocument[0]!))} />;
+  }
   return (
     <section className="issues" role="alert" aria-labelledby="issues-title">
       <h2 id="issues-title">

@@ -119,10 +119,8 @@ export function faultAtReading(issue: Pick<SetupIssue, "key" | "mend">, document
     : `does not go with the other readings: ${faultWords(issue, document)}`;
 }
 
-/** The same in a line that leads to the readings in the way, which follow it. @param count of them */
-export function faultPointer(count: number): string {
-  return `The readings do not go together. ${count === 0 ? "Why:" : "Look again at:"}`;
-}
+/** The same in a line that leads to the readings in the way, which follow it. */
+export const FAULT_POINTER = "The readings do not go together. Look again at:";
 
 /**
  * That the readings put the truck in places in which it does not go together, which one is in the way, and the mend.

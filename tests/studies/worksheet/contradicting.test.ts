@@ -1,12 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
-import {
-  faultAtReading,
-  faultPointer,
-  faultWords,
-  noTruckSentence,
-} from "../../../src/studies/wording/readingsTold.ts";
+import { faultAtReading, faultWords, noTruckSentence } from "../../../src/studies/wording/readingsTold.ts";
 import { contradicting } from "../../../src/studies/worksheet/contradicting.ts";
 import { ownTruckDocument } from "../../../src/studies/worksheet/ownTruck.ts";
 import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
@@ -62,8 +57,6 @@ describe("readings that make no truck together", () => {
     expect(faultAtReading(other, high)).toBe(
       "does not go with the other readings: hub-face distance must be more than 0",
     );
-    expect(faultPointer(1)).toContain("Look again at:");
-    expect(faultPointer(0)).toContain("Why:");
   });
 
   it("get a sentence that says what and how to mend", () => {

@@ -1,29 +1,31 @@
-import { useState } from "react";
 import { keyText } from "../../../setup/types/keyPath.ts";
 import { worksheetOf } from "../../../setup/worksheet/worksheetState.ts";
 import { lower } from "../../../studies/wording/asBuiltWords.ts";
-import { faultPointer } from "../../../studies/wording/readingsTold.ts";
+import { FAULT_POINTER } from "../../../studies/wording/readingsTold.ts";
 import { readingName } from "../../../studies/wording/worksheetWords.ts";
+import { goOnFrom } from "../../parts/focusOn.ts";
+import { whenThere } from "../../parts/whenThere.ts";
 import { goToStation, useStation } from "../../state/address.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { type Contradiction, useContradicting } from "./useContradicting.ts";
 import { goToLine, useWorksheetView, worksheetView } from "./worksheetView.ts";
+
+export type ReadingsBarProps = {
+  /** Readings without any one of which the truck goes together, by their places; one at least. */
+  inTheWay: readonly number[];
+  onDismiss: () => void;
+};
 
 /**
  * That readings make no truck together, in a line that leads to the one to look at again: the worksheet says the rest, and while that
  * reading's card is open, or the note under it is in view, this is not there. It can be put away.
  */
-export function ReadingsBar() {
-  const found = useContradicting();
-  const [away, setAway] = useState<string | null>(null);
+export function ReadingsBar({ inTheWay, onDismiss }: ReadingsBarProps) {
   const at = useWorksheetView((s) => s.at);
   const isFields = useWorksheetView((s) => s.isFields);
   const isHere = useStation() === "measure" && !isFields;
-  if (found === null) return null;
-  const key = `${found.issue.key} ${found.issue.value}`;
-  const isOpen = found.inTheWay.some((one) => keyText(["readings", one, "is"]) === at);
-  if (away === key || (isHere && isOpen)) return null;
+  const isOpen = inTheWay.some((one) => keyText(["readings", one, "is"]) === at);
+  if (isHere && isOpen) return null;
   return (
     <section
       className="issue-bar readings-bar"
@@ -33,39 +35,40 @@ export function ReadingsBar() {
     >
       <p>
         <span aria-hidden="true">✕ </span>
-        <Pointer found={found} />
+        <Pointer inTheWay={inTheWay} />
       </p>
-      <button type="button" className="button" aria-label="Dismiss" onClick={() => setAway(key)}>
+      <button
+        type="button"
+        className="button"
+        aria-label="Dismiss"
+        onClick={(event) => {
+          goOnFrom(event);
+          onDismiss();
+        }}
+      >
         ✕
       </button>
     </section>
   );
 }
 
-/** One reading, or the worksheet where none is in the way by itself. */
-function Pointer({ found: { inTheWay } }: { found: Contradiction }) {
+/** The readings in the way, each a way to its card. */
+function Pointer({ inTheWay }: Pick<ReadingsBarProps, "inTheWay">) {
   const document = useWorkbench(shownDocument);
   const states = worksheetOf(document);
-  const go = (open: () => void) => {
-    worksheetView.setState({ isFields: false });
-    goToStation("measure");
-    open();
-  };
   return (
     <>
-      {faultPointer(inTheWay.length)}{" "}
-      {inTheWay.length === 0 && (
-        <button type="button" className="link-button" onClick={() => go(seeNote)}>
-          to the worksheet
-        </button>
-      )}
+      {FAULT_POINTER}{" "}
       {inTheWay.map((one, i) => (
         <span key={one}>
           {i > 0 && ", "}
           <button
             type="button"
             className="link-button"
-            onClick={() => go(() => goToLine(["readings", one, "is"]))}
+            onClick={() => {
+              showWorksheet();
+              goToLine(["readings", one, "is"]);
+            }}
           >
             {lower(readingName(states, one))}
           </button>
@@ -75,6 +78,28 @@ function Pointer({ found: { inTheWay } }: { found: Contradiction }) {
   );
 }
 
+/** The way to what the readings say, for what no single one of them is in the way of. */
+export function ToTheWorksheet() {
+  return (
+    <>
+      {" What the readings say: "}
+      <button type="button" className="link-button" onClick={seeNote}>
+        to the worksheet
+      </button>
+    </>
+  );
+}
+
+function showWorksheet(): void {
+  worksheetView.setState({ isFields: false });
+  goToStation("measure");
+}
+
+/** Its station may have to be drawn first. */
 function seeNote(): void {
-  document.querySelector(".readings-told")?.scrollIntoView({ block: "center" });
+  showWorksheet();
+  whenThere(
+    () => document.querySelector<HTMLElement>(".readings-told"),
+    (note) => note.scrollIntoView({ block: "center" }),
+  );
 }
