@@ -4,7 +4,7 @@ import type { Budget } from "../numeric/budget.ts";
 import { type GapEntry, gapsAt } from "../reports/gapsAt.ts";
 import { type LowestTravels, lowestTravels } from "./lowestTravels.ts";
 
-/** Shares of full lock looked at short of it, the nearest to it first. A lip is often met soonest between the two. */
+/** Shares of full lock looked at short of it, from half lock on, the nearest to it first: there a lip is often met soonest. */
 const SHORT_OF_LOCK = [0.9, 0.8, 0.7, 0.6, 0.5] as const;
 
 /** mm. Less is no difference to anybody. */
@@ -16,11 +16,13 @@ export interface BeforeLock {
   readonly full: LowestTravels;
   /** The steering input, of those looked at, at which it stays highest; null = at none of them higher than at the lock. */
   readonly higher: LowestTravels | null;
+  /** Whether every way looked at, the lock's own too, is proven to where it ends: without that none higher is no answer. */
+  readonly isWhole: boolean;
 }
 
 /**
- * At full left lock, then at full right: how low the truck comes there, and where short of it, by tenths of lock, it does not
- * come as low before something touches; where that is nowhere, before the allowance is no longer kept. Each way down is
+ * At full left lock, then at full right: how low the truck comes there, and where short of it, by tenths from half lock on, it
+ * does not come as low before something touches; where that is nowhere, before the allowance is no longer kept. Each way down is
  * proven as `lowestTravels` is; between the steering inputs looked at it may be worse still.
  * @returns null for a lock the truck cannot stand at. @param budget once it is spent, nothing is proven past where each has come
  */
@@ -35,8 +37,13 @@ export function beforeLocks(model: Model, budget: Budget): readonly (BeforeLock 
     const [full, ...short] = ways.map((way) => (way.ok ? way : null));
     if (!full) return null;
     const others = short.filter((way) => way !== null);
-    return { full, higher: highest(others, full, "touch") ?? highest(others, full, "allowance") };
+    const higher = highest(others, full, "touch") ?? highest(others, full, "allowance");
+    return { full, higher, isWhole: others.length === short.length && [full, ...others].every(isProven) };
   });
+}
+
+function isProven({ touch, allowance }: LowestTravels): boolean {
+  return touch.either.stop !== "unproven" && allowance.either.stop !== "unproven";
 }
 
 /** The way that ends first before a level, where that is before the full lock's own; one not proven tells nothing. */
@@ -64,7 +71,7 @@ export interface NearerBefore {
 }
 
 /**
- * The least gap at a height short of a full lock, by tenths of lock, where it is less than the least at the lock itself.
+ * The least gap at a height short of a full lock, by tenths from half lock on, where it is less than the least at the lock itself.
  * Exact at each of these poses. @param travel mm @param lock 1 or −1 @returns null = none is
  */
 export function nearerBefore(model: Model, travel: number, lock: 1 | -1): NearerBefore | null {

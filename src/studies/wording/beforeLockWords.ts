@@ -30,6 +30,17 @@ export function higherBeforeText({ full, higher }: BeforeLock, model: Model, for
   return text === lowestText(full, model, format) ? "" : `${lockText(higher.steer)} ${text}`;
 }
 
+/** In place of what a full lock has told of it, short of one. */
+export const TOLD_AT_LOCK =
+  "At a full lock it is told here where it is worse on the way there, from half lock on.";
+
+/** That the truck comes as low at every steering input looked at short of a full lock, as far as that is proven. */
+export function nowhereHigherSentence({ isWhole }: BeforeLock): string {
+  return isWhole
+    ? "At no tenth of lock from half lock on is it worse."
+    : "Not every tenth of lock from half lock on was looked at to its end.";
+}
+
 /**
  * What a full lock does not show: that it comes nearer on the way there at the same height, in a plain sentence; "" where that
  * is still as much as was asked for, or reads as at the lock.

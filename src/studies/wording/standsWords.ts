@@ -1,5 +1,6 @@
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { floorAt } from "../floor/floorAt.ts";
+import type { LowestTravels } from "../map/lowestTravels.ts";
 import type { Model } from "../model/model.ts";
 import { belowWords, clearanceText } from "./floorWords.ts";
 import { heightAgainst } from "./poseWords.ts";
@@ -26,4 +27,13 @@ export function standsText(travel: number, steer: number, model: Model, format: 
       : `${name} ${clearanceText(over, format)}`,
   );
   return told.length === 0 ? height : `${height}; off the floor: ${told.join(", ")}`;
+}
+
+/** The same where a way down ends; "" where it is not known where that is. */
+export function lowestStandsText(
+  { touch: { either }, steer }: LowestTravels,
+  model: Model,
+  format: LengthFormat,
+): string {
+  return either.stop === "unproven" ? "" : standsText(either.at, steer, model, format);
 }

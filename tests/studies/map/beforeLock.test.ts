@@ -3,7 +3,12 @@ import { beforeLocks, nearerBefore } from "../../../src/studies/map/beforeLock.t
 import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
-import { higherBeforeText, nearerBeforeSentence } from "../../../src/studies/wording/beforeLockWords.ts";
+import {
+  higherBeforeText,
+  nearerBeforeSentence,
+  nowhereHigherSentence,
+  TOLD_AT_LOCK,
+} from "../../../src/studies/wording/beforeLockWords.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { mmFromInches } from "../../../src/units/lengthUnits.ts";
 import { assembledModel, exampleSetup } from "../../reference/demoModel.ts";
@@ -23,6 +28,7 @@ describe("short of a full lock", () => {
       });
       const least = lows.reduce((a, b) => (b.at < a.at ? b : a));
       expect(full.steer).toBe(lock);
+      expect(told[i]!.isWhole).toBe(true);
       expect(higher?.steer).toBeCloseTo(least.steer, 12);
       expect(higher?.touch.either.at).toBe(least.at);
       expect(least.at).toBeLessThan(full.touch.either.at);
@@ -34,9 +40,25 @@ describe("short of a full lock", () => {
     }
   });
 
-  it("nothing is told where the lock itself is the worst", () => {
+  it("where the lock itself is the worst nothing is told, but that it is of what was looked at: from half lock on", () => {
     const touched = assembledModel(exampleSetup("flatbed-long-arms.json"));
-    expect(beforeLocks(touched, Budget.endless()).map((one) => one?.higher)).toEqual([null, null]);
+    const told = beforeLocks(touched, Budget.endless());
+    expect(told.map((one) => one?.higher)).toEqual([null, null]);
+    for (const one of told)
+      expect(nowhereHigherSentence(one!)).toBe("At no tenth of lock from half lock on is it worse.");
+    expect(TOLD_AT_LOCK).toContain("from half lock on");
+  });
+
+  it("a search cut short never says that it is nowhere worse", () => {
+    let now = 0;
+    const budget = Budget.of(1e-6, () => now++);
+    const told = beforeLocks(model, budget);
+    expect(budget.cut).toBe(true);
+    for (const one of told) {
+      expect(one!.isWhole).toBe(false);
+      expect(higherBeforeText(one!, model, INCHES)).toBe("");
+      expect(nowhereHigherSentence(one!)).toMatch(/^Not every tenth of lock from half lock on was looked at/);
+    }
   });
 
   it("the nearest at a height is the least of all gaps at that pose, nearer than at the lock, and told by the wheel it is on", () => {

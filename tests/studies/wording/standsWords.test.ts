@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { standsText } from "../../../src/studies/wording/standsWords.ts";
+import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
+import { lowestStandsText, standsText } from "../../../src/studies/wording/standsWords.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { mmFromInches } from "../../../src/units/lengthUnits.ts";
 import { assembledModel, exampleSetup } from "../../reference/demoModel.ts";
@@ -46,5 +47,13 @@ describe("how a truck stands at a pose", () => {
     );
     const bare = { ...model, setup: { ...model.setup, floor: null } };
     expect(standsText(mmFromInches(-1), 0, bare, INCHES)).toBe("wheel 1 in under driving");
+  });
+
+  it("is told of a way's end, and not where it is not known where that is", () => {
+    const [way] = lowestTravels(model, [1]);
+    if (!way?.ok) throw new Error("out of reach");
+    expect(lowestStandsText(way, model, INCHES)).toBe(standsText(way.touch.either.at, 1, model, INCHES));
+    const either = { stop: "unproven", at: way.touch.either.at } as const;
+    expect(lowestStandsText({ ...way, touch: { ...way.touch, either } }, model, INCHES)).toBe("");
   });
 });

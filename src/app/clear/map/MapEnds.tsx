@@ -51,7 +51,7 @@ function Ends({ truck }: { truck: Truck }) {
                       <GoTo travel={way.touch.either.at} steer={way.steer}>
                         {keepTogether(lowestText(way, model, format))}
                       </GoTo>
-                      <Stands travel={way.touch.either.at} steer={way.steer} model={model} format={format} />
+                      <Stands way={way} model={model} format={format} />
                       <WorseBefore before={locks?.answer?.[i] ?? null} model={model} format={format} />
                     </>
                   ) : (

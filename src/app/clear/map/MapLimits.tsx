@@ -1,4 +1,4 @@
-import { lowestText } from "../../../studies/wording/beforeLockWords.ts";
+import { lowestText, TOLD_AT_LOCK } from "../../../studies/wording/beforeLockWords.ts";
 import { steerStop } from "../../../studies/wording/stopFacts.ts";
 import { steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
@@ -58,19 +58,15 @@ export function MapLimits({ truck }: MapLimitsProps) {
         <dd className="map-low">{lowering ? low() : "…"}</dd>
       </dl>
       <div className="map-there">
-        {lowering?.ok && lowering.touch.either.stop !== "unproven" && (
-          <Stands travel={lowering.touch.either.at} steer={lowering.steer} model={model} format={format} />
-        )}
+        {lowering?.ok && <Stands way={lowering} model={model} format={format} />}
       </div>
       <div className="map-there">
-        {!isLock && (
-          <p className="map-stands">At a full lock it is told here where it is worse on the way there.</p>
-        )}
+        {!isLock && <p className="map-stands">{TOLD_AT_LOCK}</p>}
         {isLock && isCurrent && locks?.answer && (
           <WorseBefore before={locks.answer[steer > 0 ? 0 : 1] ?? null} model={model} format={format} />
         )}
       </div>
-      {limits && isCurrent && <CutShort study="ways" of={[limits]} />}
+      {limits && isCurrent && <CutShort study="ways" of={isLock && locks ? [limits, locks] : [limits]} />}
     </>
   );
 }

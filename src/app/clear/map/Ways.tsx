@@ -1,9 +1,10 @@
 import type { ReactNode } from "react";
 import type { BeforeLock } from "../../../studies/map/beforeLock.ts";
+import type { LowestTravels } from "../../../studies/map/lowestTravels.ts";
 import type { TurnLimits } from "../../../studies/map/steerLimits.ts";
 import type { Model } from "../../../studies/model/model.ts";
-import { higherBeforeText } from "../../../studies/wording/beforeLockWords.ts";
-import { standsText } from "../../../studies/wording/standsWords.ts";
+import { higherBeforeText, nowhereHigherSentence } from "../../../studies/wording/beforeLockWords.ts";
+import { lowestStandsText } from "../../../studies/wording/standsWords.ts";
 import { steerStop } from "../../../studies/wording/stopFacts.ts";
 import { steerWayText } from "../../../studies/wording/stopTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
@@ -35,20 +36,22 @@ export function Turn({ travel, turn: { touch, allowance }, model, format }: Turn
   );
 }
 
-type AtProps = { travel: number; steer: number; model: Model; format: LengthFormat };
+type AtProps = { way: LowestTravels; model: Model; format: LengthFormat };
 
-/** How the truck stands where a way ends, by what a shop measures. */
-export function Stands({ travel, steer, model, format }: AtProps) {
-  return <p className="map-stands">{keepTogether(`There: ${standsText(travel, steer, model, format)}`)}</p>;
+/** How the truck stands where a way down ends, by what a shop measures; nothing where it is not known where that is. */
+export function Stands({ way, model, format }: AtProps) {
+  const told = lowestStandsText(way, model, format);
+  return told === "" ? null : <p className="map-stands">{keepTogether(`There: ${told}`)}</p>;
 }
 
 type WorseProps = { before: BeforeLock | null; model: Model; format: LengthFormat };
 
 /** Where short of a full lock the truck does not come as low; that it is nowhere worse, of what was looked at, where it is not. */
 export function WorseBefore({ before, model, format }: WorseProps) {
-  const told = before?.higher ? higherBeforeText(before, model, format) : "";
-  if (!before?.higher || told === "")
-    return before && <p className="map-stands">At no tenth of lock on the way there is it worse.</p>;
+  if (before === null) return null;
+  const told = higherBeforeText(before, model, format);
+  if (before.higher === null || told === "")
+    return <p className="map-stands">{nowhereHigherSentence(before)}</p>;
   const { touch, steer } = before.higher;
   return (
     <div className="map-worse">
