@@ -193,6 +193,16 @@ describe("limits, air, floor and geometry beside the picture", () => {
       .toBe(told);
     await floor.getByRole("button", { name: "Level again" }).click();
     expect(await floor.getByRole("slider").inputValue()).toBe("0");
+    // At a lock the way to where it is nearer takes itself away: by key, the focus goes on with the steering.
+    await travelSlider(page).fill("82.55");
+    await steeringSlider(page).fill("1");
+    const before80 = page.locator(".pose-before");
+    await expect.poll(() => read(before80)).toMatch(/^On the way there it is worse: at 80% of left lock /);
+    await before80.getByRole("button", { name: "Go there" }).press("Enter");
+    await expect.poll(() => steeringSlider(page).inputValue()).toBe("0.8");
+    expect(await steeringSlider(page).evaluate((one) => one === document.activeElement)).toBe(true);
+    await steeringSlider(page).fill("0");
+    await travelSlider(page).fill("0");
     expect(problems()).toEqual([]);
   });
 

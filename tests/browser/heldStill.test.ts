@@ -105,11 +105,13 @@ async function labelsStill(page: Page): Promise<void> {
   });
 }
 
-/** Of a slide: to both its ends and back. */
+/** Of a slide: to both its very ends and back. */
 const ALONG = [
   [0.5, 0.4],
-  [0.98, 0.4],
-  [0.02, 0.4],
+  [0.9, 0.4],
+  [1.02, 0.4],
+  [0.9, 0.4],
+  [-0.02, 0.4],
   [0.6, 0.4],
 ] as const;
 
@@ -132,8 +134,8 @@ describe("nothing else moves while something is dragged", () => {
     const map = page.locator(".map-board > svg");
     const over = [
       [0.5, 0.5],
-      [0.9, 0.2],
-      [0.2, 0.8],
+      [0.99, 0.2],
+      [0.05, 0.8],
       [0.5, 0.5],
     ] as const;
     expect(await about(page, map, over), "map").toEqual([]);

@@ -117,6 +117,7 @@ export function Scale(props: ScaleProps) {
         {/* "any": the range need not be whole steps; a drag is snapped here, keys are stepped above. */}
         <input
           id={id}
+          data-scale={label}
           type="range"
           dir={isReversed ? "rtl" : "ltr"}
           min={min}

@@ -34,6 +34,14 @@ export function higherBeforeText({ full, higher }: BeforeLock, model: Model, for
 export const TOLD_AT_LOCK =
   "At a full lock it is told here where it is worse on the way there, from half lock on.";
 
+/** In place of what `nearerBeforeSentence` tells at a full lock, short of one. */
+export const NEARER_TOLD_AT_LOCK =
+  "At a full lock it is told here where it comes nearer at this height, from half lock on.";
+
+/** Of a full lock before which `nearerBeforeSentence` has nothing to tell. */
+export const NOWHERE_NEARER =
+  "At every tenth of lock from half lock on it keeps the allowance or comes no nearer than here.";
+
 /** That the truck comes as low at every steering input looked at short of a full lock, as far as that is proven. */
 export function nowhereHigherSentence({ isWhole }: BeforeLock): string {
   return isWhole

@@ -21,7 +21,7 @@ export async function verdict(page: Page): Promise<string> {
 /** The sentence for the pose on the stage. */
 export async function poseSentence(page: Page): Promise<string> {
   const region = page.getByRole("region", { name: "At this height and steering angle" });
-  return read(region.getByRole("paragraph"));
+  return read(region.getByRole("paragraph").first());
 }
 
 /** The stage is there, and a frame asked for by the last change has been drawn. */
