@@ -25,7 +25,11 @@ import { plain, read } from "./harness/reading.ts";
 import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const NAME = "half-ton-limits.json";
-const EXAMPLE = readFileSync(join(import.meta.dirname, "..", "..", "shared", NAME), "utf8");
+/** With a named pose that no height of the setup is halfway of. */
+const EXAMPLE = JSON.stringify({
+  ...JSON.parse(readFileSync(join(import.meta.dirname, "..", "..", "shared", NAME), "utf8")),
+  poses: [{ name: "past bump", leftTravel: 9, rightTravel: 3 }],
+});
 const DESK = { width: 1440, height: 900 };
 /** What the library says of the same file. */
 function exampleModel(text = EXAMPLE): Model {
@@ -191,8 +195,34 @@ describe("limits, air, floor and geometry beside the picture", () => {
     await expect
       .poll(async () => plain(await read(floor.locator(".floor-roll p[role='status']"))))
       .toBe(told);
+    // The pose gets a name, is gone to by it from level, and is taken off the list again.
+    const name = floor.getByLabel("Name of this pose");
+    await name.fill("left wheel on a curb");
+    await name.press("Enter");
+    const named = floor.getByRole("list", { name: "Named poses" });
+    const curb = named.getByRole("button", { name: "left wheel on a curb", exact: true });
+    await expect.poll(() => curb.getAttribute("aria-pressed")).toBe("true");
+    expect(plain(await read(named))).toContain(
+      "left wheel 3 1/4 in bump, right wheel 2 1/2 in droop, straight ahead",
+    );
+    expect(await name.inputValue()).toBe("");
     await floor.getByRole("button", { name: "Level again" }).click();
     expect(await floor.getByRole("slider").inputValue()).toBe("0");
+    await expect.poll(() => curb.getAttribute("aria-pressed")).toBe("false");
+    await curb.click();
+    await expect.poll(() => curb.getAttribute("aria-pressed")).toBe("true");
+    await expect
+      .poll(async () => plain(await read(floor.locator(".floor-roll p[role='status']"))))
+      .toBe(told);
+    await named.getByRole("button", { name: "Remove left wheel on a curb" }).click();
+    await curb.waitFor({ state: "detached" });
+    // What cannot be shown is refused, until something else is shown.
+    await named.getByRole("button", { name: "past bump", exact: true }).click();
+    const refused = floor.getByRole("alert").filter({ hasText: "Halfway between its wheels" });
+    expect(plain(await read(refused))).toMatch(/ at 6 in bump; the setup’s travel ends at .* bump\.$/);
+    await floor.getByRole("button", { name: "Level again" }).click();
+    expect(await floor.getByRole("slider").inputValue()).toBe("0");
+    await refused.waitFor({ state: "detached" });
     // At a lock the way to where it is nearer takes itself away: by key, the focus goes on with the steering.
     await travelSlider(page).fill("82.55");
     await steeringSlider(page).fill("1");

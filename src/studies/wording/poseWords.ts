@@ -181,6 +181,24 @@ export function namedPoseText({ travels, steer }: Omit<PoseSetup, "name">, forma
   return `${wheel("left")}, ${wheel("right")}, ${lockText(steer)}`;
 }
 
+/** mm. Rounding of a travel as typed. */
+const ROUNDING = 1e-6;
+
+/**
+ * Why a pose cannot be shown with each wheel at its own travel: the height halfway between the two is past the setup's own
+ * travel; "" where it is within.
+ */
+export function outsideTravelSentence(
+  { left, right }: PoseSetup["travels"],
+  { travel: { droop, bump } }: Setup,
+  format: LengthFormat,
+): string {
+  const middle = 0.5 * (left + right);
+  if (middle >= droop - ROUNDING && middle <= bump + ROUNDING) return "";
+  const end = middle > bump ? bump : droop;
+  return `Halfway between its wheels this pose is at ${travelText(middle, format)}; the setup’s travel ends at ${travelText(end, format)}.`;
+}
+
 /** `over all travel, lock to lock`; `at the “aired out” stance, wheels straight ahead`. */
 export function rangeWords(range: EnvelopeRange, model: Model, format: LengthFormat): string {
   const heights =

@@ -62,17 +62,18 @@ export function NamedPoses({ truck, format, travels, steer, onGo }: NamedPosesPr
           })}
         </ul>
       )}
-      {travels !== null && <NameIt travels={travels} steer={steer} count={count} />}
+      <NameIt travels={travels} steer={steer} count={count} />
     </>
   );
 }
 
-type NameItProps = { travels: WheelTravels; steer: number; count: number };
+type NameItProps = { travels: WheelTravels | null; steer: number; count: number };
 
-/** Gives the pose shown a name, in the setup. */
+/** Gives the pose shown a name, in the setup; out of reach it keeps what was typed. */
 function NameIt({ travels, steer, count }: NameItProps) {
   const [name, setName] = useState("");
   const add = () => {
+    if (travels === null) return;
     const state = workbench.getState();
     const units = fileUnitsOf(state.document);
     const known = valueAt(shownDocument(state), POSES);
@@ -106,7 +107,7 @@ function NameIt({ travels, steer, count }: NameItProps) {
           onChange={(event) => setName(event.target.value)}
         />
       </label>
-      <button type="submit" className="button">
+      <button type="submit" className="button" disabled={travels === null}>
         Name this pose
       </button>
     </form>

@@ -5,6 +5,7 @@ import { wheelTravelsInRoll } from "../../../studies/floor/wheelTravelsInRoll.ts
 import { gapsAt } from "../../../studies/reports/gapsAt.ts";
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { poseSentence } from "../../../studies/wording/poseSentence.ts";
+import { outsideTravelSentence } from "../../../studies/wording/poseWords.ts";
 import type { Side } from "../../../suspension/frontEnd.ts";
 import type { WheelTravels } from "../../../suspension/rollCenter.ts";
 import { type ApartPose, type OutOfReach, solveApart } from "../../../suspension/solvePose.ts";
@@ -40,7 +41,8 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
   const id = useId();
   const roll = useStage((s) => s.roll);
   const steer = useWorkbench((s) => s.steer);
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
+  if (refused !== null && !isStillAt(refused.from, { truck, travel, roll, steer })) setRefused(null);
   const asked = truck.setup.roll ? degFromRad(truck.setup.roll.most) : DEFAULT_MOST;
   const most = Math.max(asked, Math.abs(degFromRad(roll)));
   const found = useMemo(() => wheelTravelsInRoll(truck.model, travel, roll), [truck, travel, roll]);
@@ -55,6 +57,8 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
     return show({ ...found.travels, [side]: read.travel }, steer);
   };
   const show = (travels: WheelTravels, at: number): string | null => {
+    const outside = outsideTravelSentence(travels, truck.setup, format);
+    if (outside !== "") return outside;
     const pose = solveApart(truck.model.frontEnd, travels, at);
     if (!pose.ok) return poseSentence([], pose, truck.model, format);
     const isLevel = travels.left === travels.right;
@@ -99,11 +103,14 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
         format={format}
         travels={found.ok ? found.travels : null}
         steer={steer}
-        onGo={(travels, at) => setRefused(show(travels, at))}
+        onGo={(travels, at) => {
+          const why = show(travels, at);
+          setRefused(why === null ? null : { why, from: { truck, travel, roll, steer } });
+        }}
       />
       {refused !== null && (
         <p className="fold-passed" role="alert">
-          {refused}
+          {refused.why}
         </p>
       )}
       {floor ? (
@@ -136,6 +143,23 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
       {apart && <ApartAnswer truck={truck} pose={apart} format={format} />}
     </div>
   );
+}
+
+/** Why a pose was not gone to, and what was shown then: once something else is, it is told no more. */
+interface Refused {
+  readonly why: string;
+  readonly from: ShownThen;
+}
+
+interface ShownThen {
+  readonly truck: Truck;
+  readonly travel: number;
+  readonly roll: number;
+  readonly steer: number;
+}
+
+function isStillAt(then: ShownThen, now: ShownThen): boolean {
+  return (["truck", "travel", "roll", "steer"] as const).every((key) => Object.is(then[key], now[key]));
 }
 
 type ApartAnswerProps = { truck: Truck; pose: ApartPose | OutOfReach; format: LengthFormat };
