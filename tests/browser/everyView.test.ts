@@ -108,6 +108,9 @@ describe("every view", () => {
       await fold(page, FOLDS[3]).getByText("Wall to wall").waitFor();
       await fold(page, FOLDS[0]).locator(".limit-row:enabled").first().waitFor();
       expect(await faults(page, ".folds")).toEqual([]);
+      // What a word means is no part of a heading, nor inside a paragraph: neither may hold what opens.
+      expect(await page.locator(".meaning").count()).toBeGreaterThan(0);
+      expect(await page.locator(":is(p, h2, h3) .meaning").count()).toBe(0);
       expect(await over(page)).toBeLessThanOrEqual(0);
       await fold(page, FOLDS[2]).scrollIntoViewIfNeeded();
       await shot(page, `front-end-folds-${width}-${colorScheme}`);

@@ -176,6 +176,10 @@ describe("limits, air, floor and geometry beside the picture", () => {
     if (!rolled.ok) throw new Error("out of reach");
     const pose = floorAt(model, rolled.travels, 0)!;
     const row = await read(floor.getByRole("row").filter({ hasText: "Camber to the floor" }));
+    // What a name means is no part of it.
+    const exact = true;
+    await floor.getByRole("rowheader", { name: "Camber to the floor + out at top", exact }).waitFor();
+    await floor.getByRole("heading", { name: "Body roll, or one wheel on a bump", exact }).waitFor();
     for (const side of ["left", "right"] as const)
       expect(row).toContain(formatAngle(pose[side].camber, 2).replace("-", "−"));
     expect(await picture(page)).not.toBe(before);

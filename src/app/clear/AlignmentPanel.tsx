@@ -1,5 +1,5 @@
 import "./alignmentPanel.css";
-import { useMemo, useState } from "react";
+import { useId, useMemo, useState } from "react";
 import { angleText, lengthText } from "../../studies/wording/lengths.ts";
 import { isStraight } from "../../studies/wording/poseWords.ts";
 import { type SidePose, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
@@ -62,6 +62,7 @@ interface Column {
 
 /** Alignment of both wheels at this pose; on demand, of the left one at each named height, wheels straight ahead. */
 export function AlignmentPanel({ truck }: AlignmentPanelProps) {
+  const id = useId();
   const pose = useWorkbench(shownPose);
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
@@ -100,10 +101,12 @@ export function AlignmentPanel({ truck }: AlignmentPanelProps) {
           </tr>
         </thead>
         <tbody>
-          {numbers.map(({ name, plus, text }) => (
+          {numbers.map(({ name, plus, text }, i) => (
             <tr key={name}>
-              <th scope="row">
-                {name} <small>{plus}</small>
+              <th scope="row" aria-labelledby={`${id}-${i}`}>
+                <span id={`${id}-${i}`}>
+                  {name} <small>{plus}</small>
+                </span>
                 <Meaning of={name.toLowerCase()} />
               </th>
               {columns.map((column) => (

@@ -78,12 +78,15 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
         format={format}
       />
       {left && (
-        <p className="fold-fine">
-          Now: motion ratio {left.motionRatio.toFixed(2)}, spring rate {rateText(left.springRate, units)}, at
-          the wheel {rateText(left.wheelRate, units)}, air closed in
-          {left.volumeIsEstimate ? ", its volume estimated" : ""}. Ride is the body’s natural frequency on the
-          spring. <Meaning of="ride frequency" />
-        </p>
+        <div className="fold-said">
+          <p className="fold-fine">
+            Now: motion ratio {left.motionRatio.toFixed(2)}, spring rate {rateText(left.springRate, units)},
+            at the wheel {rateText(left.wheelRate, units)}, air closed in
+            {left.volumeIsEstimate ? ", its volume estimated" : ""}. Ride is the body’s natural frequency on
+            the spring.
+          </p>
+          <Meaning of="ride frequency" />
+        </div>
       )}
       {spring.curve?.kind === "loads" && (
         <p className="fold-fine">

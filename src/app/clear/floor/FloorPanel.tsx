@@ -113,9 +113,9 @@ function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) 
         </p>
       )}
       <Clearances truck={truck} travel={travel} clearances={clearances} format={format} />
-      <h3>
-        Body roll, or one wheel on a bump <Meaning of="roll" />
-      </h3>
+      <div className="fold-heading">
+        <h3>Body roll, or one wheel on a bump</h3> <Meaning of="roll" />
+      </div>
       <RollPart truck={truck} travel={travel} format={format} />
       <p className="fold-fine">
         Worked out on a flat floor with rigid tires. How low a truck may be, and what may hang below the scrub
@@ -136,9 +136,9 @@ function Clearances({ truck, travel, clearances, format }: FloorAnswersProps) {
   const lowest = [...clearances].sort((a, b) => a.clearance - b.clearance);
   return (
     <>
-      <h3>
-        Off the floor, the lowest first <Meaning of="ground clearance" />
-      </h3>
+      <div className="fold-heading">
+        <h3>Off the floor, the lowest first</h3> <Meaning of="ground clearance" />
+      </div>
       <ul className="floor-points">
         {lowest.map(({ name, side, clearance }) => {
           const drags = clearance < 0;
@@ -165,12 +165,14 @@ function Clearances({ truck, travel, clearances, format }: FloorAnswersProps) {
           );
         })}
       </ul>
-      <p className="fold-fine">
-        {scrub.every(({ dragging }) => dragging.length === 0)
-          ? "With either front tire flat, down on its rim, none of them reaches the scrub line."
-          : "Scrub line: from the flat tire’s rim to the other tire’s patch; what hangs to it drags."}{" "}
+      <div className="fold-said">
+        <p className="fold-fine">
+          {scrub.every(({ dragging }) => dragging.length === 0)
+            ? "With either front tire flat, down on its rim, none of them reaches the scrub line."
+            : "Scrub line: from the flat tire’s rim to the other tire’s patch; what hangs to it drags."}
+        </p>
         <Meaning of="scrub line" />
-      </p>
+      </div>
     </>
   );
 }

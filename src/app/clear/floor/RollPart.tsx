@@ -125,9 +125,11 @@ export function RollPart({ truck, travel, format }: RollPartProps) {
           </thead>
           <tbody>
             <tr>
-              <th scope="row">
-                Camber to the floor <Meaning of="camber to the floor" />
-                <small>+ out at top</small>
+              <th scope="row" aria-labelledby={`${id}-camber`}>
+                <span id={`${id}-camber`}>
+                  Camber to the floor <small>+ out at top</small>
+                </span>{" "}
+                <Meaning of="camber to the floor" />
               </th>
               <td>{angleText(floor.left.camber, 2)}</td>
               <td>{angleText(floor.right.camber, 2)}</td>

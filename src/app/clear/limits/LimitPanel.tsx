@@ -79,14 +79,14 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
       {report === null && failure !== null && (
         <p role="alert">The limits over the range could not be worked out: {failure}</p>
       )}
-      <p className="fold-fine">
+      <div className="fold-fine">
         <span role="status">
           {isFirst
             ? "Working out all travel and both locks…"
             : report && limitsStateSentence(limitsState(report))}
         </span>{" "}
         <Meaning of="in hand" />
-      </p>
+      </div>
       {limits && <CutShort study="limits" of={[limits]} />}
       <p className="limit-pose">Now: {keepTogether(standsText(travel, steer, truck.model, format))}.</p>
       <div className="limit-head" aria-hidden="true">
