@@ -152,6 +152,15 @@ describe.each([
     const left = turns.leftTurn.touch.either;
     const down = lowest.touch.either;
     expect([left.stop, down.stop]).toEqual(["touch", "touch"]);
+    // What the travel is called stands over its numbers at the side, not under the steering's.
+    const place = async (what: string) => (await page.locator(`.map-board ${what}`).first().boundingBox())!;
+    const [title, tick, edge] = [
+      await place(".map-travel-title"),
+      await place(".map-tick"),
+      await place(".map-edge"),
+    ];
+    expect(title.y + title.height).toBeLessThanOrEqual(edge.y);
+    expect(title.x).toBeLessThanOrEqual(tick.x + 2);
     const shown = await read(limitsShown(page).nth(0));
     expect(shown).toMatch(new RegExp(`^to ${Math.floor(100 * left.at)}% of lock .*then fender lip`));
     // A limit of bump is told no deeper than it is.

@@ -2,7 +2,7 @@ import { memo } from "react";
 import type { Setup } from "../../../setup/types/types.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { ticksOf, tickText } from "../../parts/plotNumbers.ts";
-import { MAP_BOX, type MapFrame } from "./mapFrame.ts";
+import { MAP_BOX, type MapFrame, TRAVEL_TITLE } from "./mapFrame.ts";
 
 export type MapScalesProps = {
   setup: Setup;
@@ -61,7 +61,7 @@ export const MapScales = memo(function MapScales({ setup, frame, format }: MapSc
           </text>
         </g>
       ))}
-      <text className="map-tick" x={left - 40} y={height - bottom + 30}>
+      <text className="map-tick map-travel-title" {...TRAVEL_TITLE}>
         travel, {format.units}: + bump (truck low), − droop
       </text>
     </g>

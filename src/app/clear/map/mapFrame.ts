@@ -20,7 +20,10 @@ export function snapped(
 }
 
 /** The map's drawing, in its own units; the page scales it. */
-export const MAP_BOX = { width: 400, height: 272, left: 50, right: 12, top: 12, bottom: 40 } as const;
+export const MAP_BOX = { width: 400, height: 272, left: 50, right: 12, top: 30, bottom: 22 } as const;
+
+/** Foot of what the travel up the side is called: over its numbers, where no other axis is. */
+export const TRAVEL_TITLE = { x: 10, y: 16 } as const;
 
 export interface MapFrame {
   /** Steer to the right: left lock stands at the left, the way the wheels go. */
