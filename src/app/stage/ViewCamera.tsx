@@ -8,7 +8,7 @@ import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { type Extent, extentOf, partExtent, wellExtent } from "./extents.ts";
 import { knuckleExtent } from "./knuckleExtent.ts";
-import { fitZoom, standAt, viewDirection } from "./viewFit.ts";
+import { fitZoom, isOutgrown, isUntouched, type SetView, standAt, viewDirection } from "./viewFit.ts";
 
 /** Pixels of the picture's width that dimensions take around the truck. */
 const DIMENSION_WIDTH = 120;
@@ -37,9 +37,22 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
   const room = hasDimensions ? Math.max(0.6, 1 - DIMENSION_WIDTH / size.width) : 1;
   const pressed = useScanPick(pressedPart);
   const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
-  const fitted = useRef<{ readonly extent: Extent; readonly zoom: number } | null>(null);
+  const fitted = useRef<SetView | null>(null);
   const shown = useRef(truck);
   shown.current = truck;
+  const isGesturing = useWorkbench((s) => s.isGesturing);
+
+  const lookAt = useRef((_extent: Extent, _distance: number) => {});
+  lookAt.current = (extent, distance) => {
+    const middle = standAt(camera, extent, viewDirection(view, side), distance);
+    camera.zoom = room * fitZoom(camera, extent, size.width, size.height);
+    camera.updateProjectionMatrix();
+    controls.current?.target.set(...middle);
+    controls.current?.update();
+    const { x, y, z } = camera.position;
+    fitted.current = { extent, zoom: camera.zoom, eye: [x, y, z] };
+    invalidate();
+  };
 
   // A variant is looked at from where the truck it varies was; another file is looked at afresh.
   // biome-ignore lint/correctness/useExhaustiveDependencies: asking again, or opening another file, sets the view anew
@@ -53,15 +66,8 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
         : isWell
           ? wellExtent(shown.current, side)
           : extentOf(shown.current);
-    const distance = isWell ? WELL_DISTANCE * shown.current.model.tire.freeRadius : DISTANCE;
-    const middle = standAt(camera, extent, viewDirection(view, side), distance);
-    camera.zoom = room * fitZoom(camera, extent, size.width, size.height);
-    camera.updateProjectionMatrix();
-    fitted.current = { extent, zoom: camera.zoom };
-    controls.current?.target.set(...middle);
-    controls.current?.update();
-    invalidate();
-  }, [camera, invalidate, view, viewsAsked, side, truck.file, isAlone, pressed]);
+    lookAt.current(extent, isWell ? WELL_DISTANCE * shown.current.model.tire.freeRadius : DISTANCE);
+  }, [camera, view, viewsAsked, side, truck.file, isAlone, pressed]);
 
   // A new size, or room for dimensions, keeps the direction and how far in a hand has zoomed.
   useLayoutEffect(() => {
@@ -71,9 +77,17 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
     const zoom = room * fitZoom(camera, before.extent, size.width, size.height);
     camera.zoom *= zoom / before.zoom;
     camera.updateProjectionMatrix();
-    fitted.current = { extent: before.extent, zoom };
+    fitted.current = { ...before, zoom };
     invalidate();
   }, [camera, invalidate, size, room]);
+
+  // A knuckle that has become another part is held whole again, once it rests; a view that a hand has set stays its own.
+  useLayoutEffect(() => {
+    const before = fitted.current;
+    if (!isAlone || isGesturing || pressed !== null || !before) return;
+    const extent = knuckleExtent(truck, side);
+    if (isOutgrown(before.extent, extent) && isUntouched(camera, before)) lookAt.current(extent, DISTANCE);
+  }, [camera, truck, side, isAlone, isGesturing, pressed]);
 
   return <OrbitControls ref={controls} makeDefault enableDamping={false} minZoom={0.05} maxZoom={20} />;
 }

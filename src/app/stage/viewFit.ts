@@ -39,6 +39,37 @@ export function standAt(
   return middle;
 }
 
+/** A view as it was set: what it holds, and how the camera stood for it. */
+export interface SetView {
+  readonly extent: Extent;
+  /** Pixels per mm. */
+  readonly zoom: number;
+  /** Vehicle axes, mm. */
+  readonly eye: Vec3;
+}
+
+/** mm that what is drawn may grow, shrink or move and its picture stays: well within what is left free around it. */
+const STAYS = 6;
+
+/** Whether a view that was set for one extent is to be set anew for another. */
+export function isOutgrown(held: Extent, now: Extent): boolean {
+  return (["min", "max"] as const).some((end) =>
+    now[end].some((at, axis) => Math.abs(at - held[end][axis]!) > STAYS),
+  );
+}
+
+/** mm off its place, and share of its zoom, up to which a camera is where it was put: rounding. */
+const ROUNDING = { place: 0.01, zoom: 1e-6 };
+
+/** Whether no hand has turned, moved or zoomed a view since it was set. */
+export function isUntouched({ position, zoom }: OrthographicCamera, set: SetView): boolean {
+  const [x, y, z] = set.eye;
+  return (
+    Math.hypot(position.x - x, position.y - y, position.z - z) < ROUNDING.place &&
+    Math.abs(zoom / set.zoom - 1) < ROUNDING.zoom
+  );
+}
+
 /** Share of the picture that is left free around what it must hold. */
 const MARGIN = 0.05;
 
