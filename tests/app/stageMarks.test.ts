@@ -39,6 +39,35 @@ describe("marks on the picture", () => {
     ]);
   });
 
+  it("say that a pose is past the limits, where the worst of all does not count it", () => {
+    const all = [gap("lip", "left", -8), gap("lip", "right", 3), gap("rail", "left", 5)];
+    const told = (...sides: readonly ("left" | "right")[]) =>
+      gapMarks(all, { ...worst, gap: 2, verdict: "close" }, false, null, 6.35, IN, false, sides).map(
+        ({ text, shorter }) => [text, ...shorter],
+      );
+    expect(told("left", "right")).toEqual([
+      [
+        "lip: rubs 5/16 in now, past the limits; close 1/16 in at worst",
+        "lip: close 1/16 in at worst",
+        "close 1/16 in at worst",
+      ],
+      ["", "lip: rubs 5/16 in, past the limits", "rubs 5/16 in, past the limits"],
+      [
+        "lip: close 1/8 in now, past the limits",
+        "lip: close 1/8 in, past the limits",
+        "close 1/8 in, past the limits",
+      ],
+      [
+        "rail: close 3/16 in now, past the limits",
+        "rail: close 3/16 in, past the limits",
+        "close 3/16 in, past the limits",
+      ],
+    ]);
+    // A wheel that is counted for itself.
+    expect(told("left")[2]).toEqual(["lip: close 1/8 in now", "lip: close 1/8 in", "close 1/8 in"]);
+    expect(told()[0]![0]).toBe("lip: rubs 5/16 in now, close 1/16 in at worst");
+  });
+
   it("name the side of a part that is on both, where one stands behind the other", () => {
     const all = [gap("lip", "left", -5), gap("lip", "right", 3), gap("hose bracket", "left", 2)];
     const told = (isWorstPose: boolean) =>

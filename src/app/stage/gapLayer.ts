@@ -9,7 +9,7 @@ import { fittingText, labelKeeper } from "./overlay/labelKeeper.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
 import { wheelsSeen } from "./wheelsSeen.ts";
-import { isAtEntry, isSoFar, worstOf } from "./worst.ts";
+import { isAtEntry, isSoFar, uncountedNow, worstOf } from "./worst.ts";
 
 /** Places of the truck that tell from where it is seen; mm. */
 const FIXED: readonly Vec3[] = [
@@ -51,6 +51,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
               allowance,
               format,
               isSoFar(truck),
+              uncountedNow(truck, state),
             ).filter(isSeen)
           : [];
       const sided = !isWell && isFromSide(view) ? withSides(marked, shownGaps(state)) : marked;

@@ -1,9 +1,13 @@
+import { uncountedSides } from "../../studies/limits/limitsPastAt.ts";
 import type { CheckEntry } from "../../studies/reports/check.ts";
 import { isSamePart } from "../../studies/reports/gapsAt.ts";
 import { gapWord } from "../../studies/wording/gapTexts.ts";
 import { amountText } from "../../studies/wording/lengths.ts";
+import type { Side } from "../../suspension/frontEnd.ts";
+import type { SolvedPose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
-import { shownGaps } from "../state/shown.ts";
+import { memoLast } from "../state/memoLast.ts";
+import { shownGaps, shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
 import { work } from "../work/work.ts";
@@ -21,6 +25,17 @@ export function worstOf(truck: Truck): CheckEntry | null {
 /** Whether it is the worst found so far: the check was cut short. */
 export function isSoFar(truck: Truck): boolean {
   return checkOf(truck).isCut;
+}
+
+const uncounted = memoLast((truck: Truck, pose: SolvedPose, limitedBy: readonly string[]) =>
+  uncountedSides(truck.model, pose, limitedBy),
+);
+
+/** Sides of which a truck's answer does not count the pose shown; none while there is no answer. */
+export function uncountedNow(truck: Truck, state: WorkbenchState): readonly Side[] {
+  const { limitedBy } = checkOf(truck).answer ?? {};
+  const pose = limitedBy && state.truck === truck ? shownPose(state) : null;
+  return pose?.ok && limitedBy ? uncounted(truck, pose, limitedBy) : [];
 }
 
 function checkOf(truck: Truck) {

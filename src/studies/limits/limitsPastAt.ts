@@ -1,3 +1,4 @@
+import type { Side } from "../../suspension/frontEnd.ts";
 import type { ApartPose, SolvedPose } from "../../suspension/solvePose.ts";
 import { INNER_ENDS_ROW } from "../../suspension/steering.ts";
 import type { Model } from "../model/model.ts";
@@ -13,6 +14,20 @@ export function limitsAtPose(model: Model, pose: SolvedPose | ApartPose): LimitP
 /** Those of a pose that are passed, the one past by the greatest share of its range first. */
 export function limitsPastAt(pose: LimitPose): readonly LimitMargin[] {
   return pose.ok ? pose.margins.filter(({ margin }) => margin < -KEPT) : [];
+}
+
+/**
+ * Sides of which a check does not count a pose, since it passes limits: both, or where the body rolls each wheel for itself.
+ * @param limitedBy as in the check's report: empty where no pose is left out
+ */
+export function uncountedSides(
+  model: Model,
+  pose: SolvedPose,
+  limitedBy: readonly string[] = [],
+): readonly Side[] {
+  const past = limitedBy.length === 0 ? [] : limitsPastAt(limitsAtPose(model, pose));
+  const isAlone = model.setup.roll !== null;
+  return (["left", "right"] as const).filter((side) => past.some((one) => !isAlone || one.side === side));
 }
 
 /** Every limit at a pose whose wheels stand at travels of their own, each by its own wheel's, ranked; `travel` is their mean. */

@@ -4,6 +4,7 @@ import type { CheckEntry, CheckReport } from "../reports/check.ts";
 import { type GapEntry, isSamePart, type PartOnSide } from "../reports/gapsAt.ts";
 import { type GapWord, gapWord, markText } from "./gapTexts.ts";
 import { isFoundAlike } from "./lengths.ts";
+import { PAST_LIMITS } from "./stageTexts.ts";
 import { compareEntries, isUnproven } from "./verdictFacts.ts";
 
 /** One part in the list of answers: its worst gap of all, and its gap at the pose shown. */
@@ -90,7 +91,8 @@ export interface MarkedGap {
 /**
  * What is marked: the worst place of all first, crossed (at another pose: where it will be), then what is too near at
  * the pose shown, nearest first, and the part pointed out. @param gaps at the pose shown; @param isWorstPose the pose is
- * the worst's own; @param isSoFar its search is not finished
+ * the worst's own; @param isSoFar its search is not finished; @param uncounted sides of which the pose shown passes limits,
+ * so that no answer counts it
  */
 export function gapMarks(
   gaps: readonly GapEntry[],
@@ -100,8 +102,11 @@ export function gapMarks(
   allowance: number,
   format: LengthFormat,
   isSoFar = false,
+  uncounted: readonly GapEntry["side"][] = [],
 ): MarkedGap[] {
   const isElsewhere = worst !== null && !isWorstPose;
+  const isPast = (side: GapEntry["side"]) => uncounted.includes(side);
+  const nowWords = (side: GapEntry["side"]) => (isPast(side) ? `now, ${PAST_LIMITS}` : "now");
   const now = gaps
     .filter(
       (entry) =>
@@ -115,7 +120,12 @@ export function gapMarks(
       const word = gapWord(gap, allowance);
       const amount = markText(gap, word, format);
       const isWorst = isSamePart(entry, worst);
-      const when = isElsewhere ? " now" : isWorst ? `, the worst${isSoFar ? " so far" : ""}` : "";
+      const when = isElsewhere
+        ? ` ${nowWords(side)}`
+        : isWorst
+          ? `, the worst${isSoFar ? " so far" : ""}`
+          : "";
+      const alone = isElsewhere && isPast(side) ? `${amount}, ${PAST_LIMITS}` : amount;
       const text = isElsewhere && isWorst ? "" : `${part}: ${amount}${when}`;
       return {
         kind: isWorst && isWorstPose ? "worst" : "now",
@@ -125,7 +135,7 @@ export function gapMarks(
         part,
         side,
         gap,
-        shorter: [`${part}: ${amount}`, amount],
+        shorter: [`${part}: ${alone}`, alone],
         onPart: point,
         onRing,
       };
@@ -135,10 +145,11 @@ export function gapMarks(
   const amount = markText(gap, word, format, isUnproven(worst, allowance));
   const here = now.find((mark) => isSamePart(mark, worst));
   const worstName = `at worst${isSoFar ? " so far" : ""}`;
+  const [when, and, or] = isPast(side) ? [nowWords(side), ", and", ";"] : ["now", " and", ","];
   const told =
     here?.amount === amount
-      ? `${amount} now and ${worstName}`
-      : `${here ? `${here.amount} now, ` : ""}${amount} ${worstName}`;
+      ? `${amount} ${when}${and} ${worstName}`
+      : `${here ? `${here.amount} ${when}${or} ` : ""}${amount} ${worstName}`;
   const text = `${part}: ${told}`;
   const shorter = [`${part}: ${amount} ${worstName}`, `${amount} ${worstName}`];
   const marked = { word, text, shorter, amount, part, side, gap, onPart: point, onRing: point };

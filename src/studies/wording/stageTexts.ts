@@ -11,6 +11,9 @@ export const ASSUMED_KNUCKLE = "knuckle: assumed";
 /** While the picture is not there yet. */
 export const STAGE_LOADING = "Drawing the truck…";
 
+/** Of a gap at a pose that is not counted, since it passes a limit: behind its amount. */
+export const PAST_LIMITS = "past the limits";
+
 /** The way the truck faces, at the arrow for it: as it is seen, or where the arrow is seen from its end. */
 export const FRONT = { seen: "front", toward: "front, toward you", away: "front, away from you" } as const;
 
