@@ -151,6 +151,7 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst, onDrawn }: Ove
       width: size.width,
       height: size.height,
       taken,
+      lines: [],
       settings,
       format: lengthFormatOf(state.preferences.lengths, truck.setup.units),
     };

@@ -96,12 +96,14 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
       lines.setAttribute("d", drawn.lines);
       axes.setAttribute("d", drawn.axes);
       marks.setAttribute("d", drawn.marks);
+      const { width, height, taken } = view;
+      const room = { width, height, taken };
       for (const [i, label] of labels.entries()) {
         const one = told[i];
         label.setAttribute("visibility", one ? "inherit" : "hidden");
         if (!one) continue;
         if (label.textContent !== one.text) label.textContent = one.text;
-        const at = standFree(one.at, label.getComputedTextLength(), LINE, view);
+        const at = standFree(one.at, label.getComputedTextLength(), LINE, room);
         label.setAttribute("x", at.x.toFixed(1));
         label.setAttribute("y", at.y.toFixed(1));
       }

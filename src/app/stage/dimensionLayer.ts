@@ -27,7 +27,8 @@ export function dimensionLayer(svg: SVGSVGElement, isAlone: boolean): OverlayLay
         : view.settings.hasDimensions && view.settings.roll === 0
           ? shownDimensions(view)
           : [];
-      const room = { ...view, marks: isAlone ? [] : marksOf(view) };
+      const { width: wide, height, taken } = view;
+      const room = { width: wide, height, taken, marks: isAlone ? [] : marksOf(view) };
       while (marks.length < dimensions.length) marks.push(dimensionMark(group));
       for (const [i, mark] of marks.entries()) {
         const dimension = dimensions[i];
@@ -35,6 +36,7 @@ export function dimensionLayer(svg: SVGSVGElement, isAlone: boolean): OverlayLay
         const layout = dimension ? layOutDimension(dimension, view, width) : null;
         if (layout) {
           mark.show({ ...layout, label: standFree(layout.label, width, LINE, room) });
+          view.lines.push(...layout.lines);
         } else mark.hide();
       }
     },

@@ -19,6 +19,8 @@ export interface OverlayView extends Projection {
   readonly height: number;
   /** Labels of the layers written before. */
   readonly taken: PlacedLabel[];
+  /** Lines of the dimensions written before, each of two or more points. */
+  readonly lines: (readonly ScreenPoint[])[];
 }
 
 /** One sort of thing that is written over the picture. It owns its elements. */

@@ -152,7 +152,7 @@ function layOutAngle(
 }
 
 /** From the middle of level text to its border along a way, pixels. */
-function textReach(way: ScreenPoint, width: number): number {
+export function textReach(way: ScreenPoint, width: number): number {
   return Math.min((0.5 * width) / Math.abs(way.x), HALF_LINE / Math.abs(way.y));
 }
 

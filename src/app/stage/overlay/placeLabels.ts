@@ -120,11 +120,17 @@ function isOn(point: ScreenPoint, label: ScreenPoint, half: number, off: number)
   return Math.abs(point.x - label.x) < half + off && Math.abs(point.y - label.y) < HALF + off;
 }
 
-/** Whether a label lies on a leader: one of its diagonals or the leader's foot. */
-function doesCover(label: ScreenPoint, half: number, from: ScreenPoint, to: ScreenPoint): boolean {
-  const [left, right, top, bottom] = [label.x - half, label.x + half, label.y - HALF, label.y + HALF];
+/** Whether a label lies on a line: one of its diagonals or the line's foot. @param tall half its height, pixels */
+export function doesCover(
+  label: ScreenPoint,
+  half: number,
+  from: ScreenPoint,
+  to: ScreenPoint,
+  tall = HALF,
+): boolean {
+  const [left, right, top, bottom] = [label.x - half, label.x + half, label.y - tall, label.y + tall];
   return (
-    isOn(from, label, half, 0) ||
+    (Math.abs(from.x - label.x) < half && Math.abs(from.y - label.y) < tall) ||
     doCross(from, to, { x: left, y: top }, { x: right, y: bottom }) ||
     doCross(from, to, { x: left, y: bottom }, { x: right, y: top })
   );
