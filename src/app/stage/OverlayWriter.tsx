@@ -78,8 +78,8 @@ export function OverlayWriter({ truck, isAlone, overlay, toWorst, onDrawn }: Ove
         : [
             sectionLayer(svg),
             overlapLayer(svg),
-            wipeLayer(svg),
             dimensionLayer(svg, false),
+            wipeLayer(svg),
             centerLayer(svg),
             jointLayer(svg),
             gapLayer(svg, button),

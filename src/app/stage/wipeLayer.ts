@@ -1,4 +1,5 @@
 import { otherTruck, variantLabel } from "./otherTruck.ts";
+import { freeRow } from "./overlay/freeRow.ts";
 import { svgElement } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 
@@ -9,10 +10,10 @@ const OFF = 8;
 export function wipeLayer(svg: SVGSVGElement): OverlayLayer {
   const group = svgElement(svg, "g", { class: "wipe", visibility: "hidden" });
   const line = svgElement(group, "line", { y1: "0" });
-  const left = svgElement(group, "text", { "text-anchor": "end" });
-  const right = svgElement(group, "text");
+  const left = svgElement(group, "text", { "text-anchor": "end", dy: "0.35em" });
+  const right = svgElement(group, "text", { dy: "0.35em" });
   return {
-    write({ truck, state, settings, width, height }) {
+    write({ truck, state, settings, width, height, taken, lines }) {
       const { ghost, wipe } = settings;
       const other = ghost && wipe !== null ? otherTruck(state, ghost.variant) : null;
       const isShown = wipe !== null && other !== null && other.setup.variant !== truck.setup.variant;
@@ -22,11 +23,16 @@ export function wipeLayer(svg: SVGSVGElement): OverlayLayer {
       line.setAttribute("x1", String(x));
       line.setAttribute("x2", String(x));
       line.setAttribute("y2", String(height));
-      left.textContent = variantLabel(other);
-      right.textContent = variantLabel(truck);
+      const names = [variantLabel(other), variantLabel(truck)];
+      for (const [i, text] of [left, right].entries())
+        if (text.textContent !== names[i]) text.textContent = names[i]!;
+      const widths = [left, right].map((text) => text.getComputedTextLength());
+      const middles = [x - OFF - 0.5 * widths[0]!, x + OFF + 0.5 * widths[1]!];
+      const y = freeRow(middles, widths, { height, taken, lines });
       left.setAttribute("x", String(x - OFF));
       right.setAttribute("x", String(x + OFF));
-      for (const text of [left, right]) text.setAttribute("y", String(height - 12));
+      for (const text of [left, right]) text.setAttribute("y", String(y));
+      // Not noted as taken: labels of gaps stand still while the wipe is dragged under them.
     },
   };
 }
