@@ -19,6 +19,9 @@ const FIXED: readonly Vec3[] = [
   [0, 0, 1000],
 ];
 
+/** Share of a picture's width that is left to labels among points to move: longer ones would be led far past them. */
+const AMONG_HANDLES = 0.5;
+
 /**
  * Marks of gaps, with their labels. @param toWorst a button laid over the worst place's label while it is at another
  * pose, so that it can be pressed and found by keys
@@ -60,7 +63,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
       for (const unused of marks.slice(shown.length)) unused.hide();
       const widths = shown.map((gap, i) => {
         const write = (text: string) => marks[i]!.write(text, gap.kind);
-        return write(fittingText(gap, write, width));
+        return write(fittingText(gap, write, settings.hasHandles ? AMONG_HANDLES * width : width));
       });
       const onPart = shown.map((gap) => toScreen(gap.onPart));
       const labelled = [...shown.keys()].filter((i) => shown[i]!.text !== "");

@@ -29,10 +29,13 @@ const LONGEST = 340;
 /** Places down the list at which one that covers nothing is as good as the first that lies wholly on what is better seen. */
 const COVERING = 120;
 
+/** Places down the list that a leader goes to lie over one handle less. */
+const OVER_HANDLE = 12;
+
 /**
  * Where the middles of labels go: up and away from the picture's middle if there is room, else another way; inside the
  * picture, on no other label, no handle, and with no leader across another or across a label; on no mark, and led over no
- * handle and under no label that stood before, while there is such a place; on little that is better seen. In the order given: the first gets the place it wants.
+ * handle, or few, and under no label that stood before, while there is such a place; on little that is better seen. In the order given: the first gets the place it wants.
  *
  * @param marks what they are led to; @param widths of the labels, pixels; @param before where each stood when the picture was
  * drawn last, kept while it still has room there and its leader is not overlong
@@ -58,13 +61,13 @@ export function placeLabels(
           !doesCover(other.at, other.half, mark, at),
       );
     /** The least covering of the free places, the first of those alike. */
-    const best = (isFit: (at: ScreenPoint) => boolean) => {
+    const best = (isFit: (at: ScreenPoint) => boolean, costOf = (_: ScreenPoint) => 0) => {
       let [found, cost]: [ScreenPoint | null, number] = [null, Number.POSITIVE_INFINITY];
       for (const [k, wanted] of placesFor(mark, room).entries()) {
         if (k >= cost) break;
         const to = fits(wanted);
         if (!to || !isFit(to)) continue;
-        const costs = k + COVERING * (room.covers?.(to, half) ?? 0);
+        const costs = k + COVERING * (room.covers?.(to, half) ?? 0) + costOf(to);
         if (costs < cost) [found, cost] = [to, costs];
       }
       return found;
@@ -78,17 +81,22 @@ export function placeLabels(
     const gripped = (room.handles ?? []).filter(
       (one) => Math.hypot(one.x - mark.x, one.y - mark.y) > OFF_MARK,
     );
+    const handlesUnder = (at: ScreenPoint) =>
+      gripped.filter((one) => offLeader(one, mark, at) <= OFF_HANDLE).length;
+    const crossing = (at: ScreenPoint) => OVER_HANDLE * handlesUnder(at);
     const isNeat = (at: ScreenPoint) =>
       isOffMarks(at) &&
       inWay.every((other) => !doesCover(other, 0.5 * other.width, mark, at)) &&
-      gripped.every((one) => offLeader(one, mark, at) > OFF_HANDLE);
+      handlesUnder(at) === 0;
     const fits = (wanted: ScreenPoint) => {
       const to = inside(wanted, half, room);
       return isOn(mark, to, half, OFF_HANDLE) || !isFree(to) ? null : to;
     };
     const stays = isKept ? fits(kept) : null;
     const at =
-      stays && isOffMarks(stays) ? stays : (best(isNeat) ?? best(isOffMarks) ?? stays ?? best(() => true));
+      stays && isOffMarks(stays)
+        ? stays
+        : (best(isNeat) ?? best(isOffMarks, crossing) ?? stays ?? best(() => true, crossing));
     if (!at) return null;
     placed.push({ mark, at, half });
     return at;

@@ -113,6 +113,22 @@ describe("labels on the picture", () => {
     expect(placeLabels([mark], [90], { ...room, handles: around })[0]).not.toBeNull();
   });
 
+  it("are led over as few handles as there is a way, not across all of them, where each way is over some", () => {
+    const mark = { x: 182, y: 130 };
+    // A ring of handles about the mark, close on one side, in a phone's picture.
+    const turned = (degrees: number) => (degrees * Math.PI) / 180;
+    const at = (degrees: number, far: number) => ({
+      x: mark.x + far * Math.cos(turned(degrees)),
+      y: mark.y + far * Math.sin(turned(degrees)),
+    });
+    const ring = Array.from({ length: 36 }, (_, i) => at(10 * i, 22));
+    const second = Array.from({ length: 30 }, (_, i) => at(30 + 10 * i, 36));
+    const [label] = placeLabels([mark], [60], { ...PHONE, handles: [...ring, ...second] });
+    const way = Math.atan2(label!.y - mark.y, label!.x - mark.x) * (180 / Math.PI);
+    // Out through the gap of the second ring.
+    expect(Math.abs(way)).toBeLessThan(30);
+  });
+
   it("have room for the first given before any other, and always for one alone", () => {
     fc.assert(
       fc.property(fc.array(place, { minLength: 1, maxLength: 6 }), (marks) => {
