@@ -152,12 +152,12 @@ export function curveText(value: number, measure: Measure, format: LengthFormat)
 /** Travel over which slopes are told, mm, and what that is called. */
 const PER = { in: { size: MM_PER_INCH, name: "in" }, mm: { size: 10, name: "10 mm" } } as const;
 
-/** A slope as it is read out: `−0.512° per in`, `0.031 in per °`. @param slope of a curve in its own units per x in its own */
-export function slopeText(slope: number, spec: PlotSpec, format: LengthFormat): string {
-  const { units } = format;
-  const isRoll = plotOver(spec) === "roll";
-  const per = isRoll ? { size: radFromDeg(1), name: "°" } : PER[units];
-  const step = slope * per.size;
+/**
+ * A slope as it is read out, without what it is over (`slopePer`): `−0.512°`, `0.031 in`.
+ * @param slope of a curve in its own units per x in its own
+ */
+export function slopeStep(slope: number, spec: PlotSpec, format: LengthFormat): string {
+  const step = slope * perOf(spec, format).size;
   const { measure } = spec.y;
   const value =
     measure === "angle"
@@ -165,5 +165,18 @@ export function slopeText(slope: number, spec: PlotSpec, format: LengthFormat): 
       : measure === "length"
         ? curveText(step, measure, format).replace("−", "-")
         : readText(step, measure, format).replace("−", "-");
-  return `${withMinus(value.replace(/^-(0(\.0+)?)(?![\d.])/, "$1"))} per ${per.name}`;
+  return withMinus(value.replace(/^-(0(\.0+)?)(?![\d.])/, "$1"));
+}
+
+/** Over what slopes are told: `per in`, `per °`. */
+export function slopePer(spec: PlotSpec, format: LengthFormat): string {
+  return `per ${perOf(spec, format).name}`;
+}
+
+/** The same as a size, mm or radians. */
+export function perOf(
+  spec: PlotSpec,
+  { units }: LengthFormat,
+): { readonly size: number; readonly name: string } {
+  return plotOver(spec) === "roll" ? { size: radFromDeg(1), name: "°" } : PER[units];
 }

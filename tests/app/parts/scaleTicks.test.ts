@@ -3,7 +3,7 @@ import { line } from "d3-shape";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { curvePath } from "../../../src/app/clear/plots/plotFrame.ts";
-import { curveText, type PlotSpec, slopeText } from "../../../src/app/parts/plotNumbers.ts";
+import { curveText, type PlotSpec, slopePer, slopeStep } from "../../../src/app/parts/plotNumbers.ts";
 import { linearScale, scaleTicks } from "../../../src/app/parts/scaleTicks.ts";
 
 const IN = 25.4;
@@ -77,6 +77,9 @@ describe("a curve's own numbers", () => {
     x: { label: "", measure: "length", over },
     y: { label: "", measure },
   });
+
+  const slopeText = (slope: number, of: PlotSpec, format: Parameters<typeof slopePer>[1]) =>
+    `${slopeStep(slope, of, format)} ${slopePer(of, format)}`;
 
   it("are lengths in decimals, and slopes per inch, per 10 mm or per degree of roll", () => {
     expect(curveText(-19.05, "length", INCHES)).toBe("−0.750 in");

@@ -1,15 +1,10 @@
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import {
-  curveText,
-  type PlotSpec,
-  plotOver,
-  readText,
-  type Series,
-  slopeText,
-} from "../../parts/plotNumbers.ts";
+import { curveText, type PlotSpec, type Series, slopePer, slopeStep } from "../../parts/plotNumbers.ts";
 import { CurveSample } from "./CurveMark.tsx";
 import { readAt, slopeAt } from "./curveSlope.ts";
+import { placeText } from "./placeText.ts";
 import type { Span } from "./plotRange.ts";
+import { BAND_WORDS, NO_VALUE, placeRoom, slopeRoom, valueRoom } from "./plotRoom.ts";
 
 export type PlotValuesProps = {
   id: string;
@@ -22,33 +17,46 @@ export type PlotValuesProps = {
   format: LengthFormat;
 };
 
-/** The numbers under a plot: every curve's value and slope, of the pose shown or of the place that is read. */
+/**
+ * The numbers under a plot: every curve's value and slope, of the pose shown or of the place that is read. Where there are several
+ * curves each has its line, and all numbers have room for what they may get to: nothing moves while they change.
+ */
 export function PlotValues({ id, spec, at, isPose, band, format }: PlotValuesProps) {
   const { measure } = spec.y;
+  const isMany = spec.series.length > 1;
+  const per = spec.slope === undefined ? "" : `${spec.slope} ${slopePer(spec, format)}`;
+  const now = isPose ? "now" : "at";
+  const ending = isMany && per !== "" ? `, and ${per}:` : ":";
   return (
-    <p id={id} className="plot-values">
-      <span className="plot-where">
-        {isPose ? "now" : "at"} {placeText(spec, at, format)}:
+    <p id={id} className={isMany ? "plot-values plot-values-many" : "plot-values"}>
+      <span className="plot-where plot-room" data-room={roomOf(placeRoom(spec, format), "now ", ending)}>
+        {now} {placeText(spec, at, format)}
+        {ending}
       </span>{" "}
       {spec.series.map((series, i) => {
         const value = readAt(series, at);
-        const slope = spec.slope === undefined || isFlat(series) ? null : slopeAt(spec, series, at);
+        const hasSlope = per !== "" && !isFlat(series);
+        const slope = hasSlope ? slopeAt(spec, series, at) : null;
+        const step = slope === null ? "" : slopeStep(slope, spec, format);
+        const [before, after] = isMany ? ["", ""] : [`${spec.slope} `, ` ${slopePer(spec, format)}`];
         return (
           <span key={series.name} className="plot-value">
-            {spec.series.length > 1 && (
+            {isMany && (
               <>
-                <CurveSample of={series.of ?? i} line={series.line} isMain={series.isMain} /> {
-                  series.name
-                }{" "}
+                <CurveSample of={series.of ?? i} line={series.line} isMain={series.isMain} />{" "}
+                <span className="plot-value-name">{series.name}</span>{" "}
               </>
             )}
-            <b>{value === null ? "none here" : curveText(value, measure, format)}</b>
-            {value !== null && <BandWord value={value} band={band} />}
-            {slope !== null && (
-              <span className="plot-slope">
-                {" "}
-                {spec.series.length > 1 ? "" : `${spec.slope} `}
-                {slopeText(slope, spec, format)}
+            <b className="plot-room" data-room={roomOf(valueRoom(spec, format))}>
+              {value === null ? NO_VALUE : curveText(value, measure, format)}
+            </b>{" "}
+            {value !== null && <BandWord value={value} band={band} />}{" "}
+            {(hasSlope || (isMany && per !== "")) && (
+              <span
+                className="plot-slope plot-room"
+                data-room={roomOf(slopeRoom(spec, format), before, after)}
+              >
+                {step === "" ? "" : `${before}${step}${after}`}
               </span>
             )}
           </span>
@@ -58,14 +66,9 @@ export function PlotValues({ id, spec, at, isPose, band, format }: PlotValuesPro
   );
 }
 
-/** Of the steering input. Nearer to the middle nobody holds a wheel. */
-const STRAIGHT = 1e-3;
-
-/** The place along a plot; a wheel that stands straight ahead is told so, whatever toe it has there. */
-function placeText(spec: PlotSpec, at: number, format: LengthFormat): string {
-  const input = spec.x.toInput?.(at) ?? at;
-  if (plotOver(spec) === "steer" && Math.abs(input) < STRAIGHT) return "straight ahead";
-  return readText(at, spec.x.measure, format);
+/** The texts, a line each, with what stands before and after them. */
+function roomOf(texts: readonly string[], before = "", after = ""): string {
+  return texts.map((text) => `${before}${text}${after}`).join("\n");
 }
 
 /** Whether a curve tells the same all along, as of what rides with the wheel: its slope is no news. */
@@ -75,7 +78,11 @@ function isFlat({ points }: Series): boolean {
 
 function BandWord({ value, band: { low, high } }: { value: number; band: Partial<Span> }) {
   if (low === undefined && high === undefined) return null;
-  const off =
-    low !== undefined && value < low ? "below" : high !== undefined && value > high ? "above" : null;
-  return <span className="plot-in-band"> {off === null ? "✓ in the band" : `✕ ${off} the band`}</span>;
+  const isBelow = low !== undefined && value < low;
+  const isAbove = high !== undefined && value > high;
+  return (
+    <span className="plot-in-band plot-room" data-room={roomOf(Object.values(BAND_WORDS))}>
+      {BAND_WORDS[isBelow ? "below" : isAbove ? "above" : "in"]}
+    </span>
+  );
 }
