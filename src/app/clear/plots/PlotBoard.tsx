@@ -8,10 +8,11 @@ import {
   useState,
 } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import { type PlotSpec, plotOver, readText } from "../../parts/plotNumbers.ts";
+import { type PlotSpec, plotOver } from "../../parts/plotNumbers.ts";
 import { useWidth } from "../../parts/useSize.ts";
 import { PlotPicture } from "./PlotPicture.tsx";
 import { PlotValues } from "./PlotValues.tsx";
+import { placeText } from "./placeText.ts";
 import { useBand } from "./plotBands.ts";
 import { setCursor, useCursor } from "./plotCursor.ts";
 import { isReversed, moved, plotBox, plotFrame, type Zoom, zoomed } from "./plotFrame.ts";
@@ -127,7 +128,7 @@ export function PlotBoard(props: PlotBoardProps) {
         aria-valuemin={low}
         aria-valuemax={high}
         aria-valuenow={Math.min(high, Math.max(low, shownAt))}
-        aria-valuetext={readText(shownAt, spec.x.measure, format)}
+        aria-valuetext={placeText(spec, shownAt, format)}
         onKeyDown={onKeyDown}
         onBlur={() => setCursor(null)}
       >

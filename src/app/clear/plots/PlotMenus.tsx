@@ -66,7 +66,7 @@ export function SteeringScale() {
   return (
     <select
       className="plot-scale"
-      aria-label="Steering in"
+      aria-label="Steering scale"
       value={scale}
       onChange={(event) => choosePlots({ scale: event.target.value === "lock" ? "lock" : "angle" })}
     >
