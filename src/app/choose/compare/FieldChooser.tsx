@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useId, useMemo, useState } from "react";
 import type { WindowField } from "../../../studies/window/windowField.ts";
 import { fieldGroup, fieldName, NOT_VARIED } from "../../../studies/wording/fieldName.ts";
+import { fieldGroups, type NamedField } from "./fieldGroups.ts";
 
 export type FieldChooserProps = {
   fields: readonly WindowField[];
@@ -10,25 +11,6 @@ export type FieldChooserProps = {
   onField: (key: string) => void;
 };
 
-/** What a builder of knuckles changes most; it stands above the blocks. */
-const OFTEN = [
-  "knuckle.hubFace",
-  "knuckle.pinHeight",
-  "knuckle.pinAngle",
-  "wheel.backspacing",
-  "tire.sectionWidth",
-  "tire.diameter",
-  "truck.steering.innerEnd[2]",
-  "knuckle.steeringArm[2]",
-  "limits.bumpStop.travel",
-];
-
-interface Named {
-  readonly key: string;
-  readonly group: string;
-  readonly name: string;
-}
-
 /** Any field of the setup that can be given other values, by its block; typing a part of its name leaves few. */
 export function FieldChooser({ fields, value, document, onField }: FieldChooserProps) {
   const id = useId();
@@ -36,7 +18,7 @@ export function FieldChooser({ fields, value, document, onField }: FieldChooserP
   const named = useMemo(
     () =>
       fields.map(
-        ({ key, path }): Named => ({
+        ({ key, path }): NamedField => ({
           key,
           group: fieldGroup(path, document),
           name: fieldName(path, document),
@@ -44,7 +26,7 @@ export function FieldChooser({ fields, value, document, onField }: FieldChooserP
       ),
     [fields, document],
   );
-  const groups = useMemo(() => groupsOf(named, sought), [named, sought]);
+  const groups = useMemo(() => fieldGroups(named, sought), [named, sought]);
   const first = groups[0]?.[1][0];
   const shown = groups.some(([, inIt]) => inIt.some(({ key }) => key === value));
   const onKeyDown = (event: KeyboardEvent) => {
@@ -110,19 +92,4 @@ export function FieldChooser({ fields, value, document, onField }: FieldChooserP
       </p>
     </>
   );
-}
-
-type Group = readonly [group: string, inIt: readonly Named[]];
-
-/** Fields by their blocks, those changed most often first; of what is sought only what holds every word of it. */
-function groupsOf(named: readonly Named[], sought: string): readonly Group[] {
-  const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
-  const blocks = new Map<string, Named[]>();
-  for (const one of named) {
-    const text = `${one.group} ${one.name}`.toLowerCase();
-    if (words.every((word) => text.includes(word)))
-      blocks.set(one.group, [...(blocks.get(one.group) ?? []), one]);
-  }
-  const often = OFTEN.flatMap((key) => named.find((one) => one.key === key) ?? []);
-  return words.length > 0 || often.length === 0 ? [...blocks] : [["Changed most often", often], ...blocks];
 }
