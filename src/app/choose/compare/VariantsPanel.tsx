@@ -1,9 +1,7 @@
 import "./compare.css";
 import { useMemo, useState } from "react";
-import { valueAt } from "../../../setup/types/keyPath.ts";
 import { comparedText, differenceText, differs, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
-import { VARIANT_FOLLOWS, variantSetsSentence } from "../../../studies/wording/variantWords.ts";
-import type { LengthFormat } from "../../../units/formatLength.ts";
+import { VARIANT_FOLLOWS } from "../../../studies/wording/variantWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
 import { standingText } from "../../parts/standing.tsx";
@@ -11,6 +9,7 @@ import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
 import type { NamedTruck } from "./useVariantTrucks.ts";
 import { VariantHead } from "./VariantHead.tsx";
+import { setsOf } from "./variantSets.ts";
 import { WorstCell } from "./WorstCell.tsx";
 
 export type VariantsPanelProps = {
@@ -31,7 +30,7 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
     number,
     values: columns.map(({ truck }) => truck && number.read(truck.model)),
   }));
-  const sets = useSets(columns, format);
+  const sets = setsOf(columns, format);
   const standings = columns.map(({ truck }) => truck && standingText(truck, isAligned));
   const shown = rows.filter(({ values }, i) => i === 0 || differs(values));
   return (
@@ -113,16 +112,4 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
       </form>
     </section>
   );
-}
-
-/** What each variant sets, and what that comes to beside the truck as it is now. */
-function useSets(columns: readonly NamedTruck[], format: LengthFormat): readonly string[] {
-  const variants = useWorkbench((s) => valueAt(s.document, ["variants"]));
-  const current = columns[0]?.truck ?? null;
-  if (current === null || !Array.isArray(variants)) return [];
-  return columns.flatMap(({ variant, truck }) => {
-    const own = (variants as readonly { name: string; patch: unknown }[]).find((one) => one.name === variant);
-    const sentence = own && truck ? variantSetsSentence(own, truck.model, current.model, format) : "";
-    return sentence === "" ? [] : [sentence];
-  });
 }
