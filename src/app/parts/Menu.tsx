@@ -9,6 +9,8 @@ export type MenuProps = {
   /** Its sheet stands under the left end of the button rather than the right one. */
   isLeft?: boolean;
   className?: string;
+  /** Why it cannot be opened now; its button stays where it is. Default it can. */
+  waits?: string | null;
   /** @param close shuts the menu: for what takes the person elsewhere */
   children: (close: () => void) => ReactNode;
 };
@@ -17,8 +19,9 @@ export type MenuProps = {
  * A button with a sheet under it, which is made only when it opens. Escape and a press anywhere else close it, and one
  * menu is open at a time.
  */
-export function Menu({ label, icon, isLeft = false, className = "", children }: MenuProps) {
+export function Menu({ label, icon, isLeft = false, className = "", waits = null, children }: MenuProps) {
   const [isOpen, setOpen] = useState(false);
+  if (waits !== null && isOpen) setOpen(false);
   const details = useRef<HTMLDetailsElement>(null);
   const close = () => setOpen(false);
   useEffect(() => {
@@ -49,12 +52,16 @@ export function Menu({ label, icon, isLeft = false, className = "", children }: 
       className={`menu ${className}`}
       ref={details}
       open={isOpen}
-      onToggle={(event) => setOpen(event.currentTarget.open)}
+      onToggle={({ currentTarget }) => {
+        if (waits !== null) currentTarget.open = false;
+        setOpen(currentTarget.open);
+      }}
     >
       <summary
         className={icon ? "button menu-icon" : "button"}
         aria-label={icon ? label : undefined}
-        title={icon ? label : undefined}
+        aria-disabled={waits === null ? undefined : true}
+        title={waits ?? (icon ? label : undefined)}
       >
         {icon ?? label}
       </summary>

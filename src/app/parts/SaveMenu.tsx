@@ -9,13 +9,15 @@ export type SaveMenuProps = {
   files: readonly SavedFile[];
   /** Its sheet stands under the left end of the button: where there is no room to the left of it. Default true. */
   isLeft?: boolean;
+  /** As of `Menu`. */
+  waits?: string | null;
 };
 
 /** ms for which it is told that a file is saved. */
 const TOLD_FOR = 8000;
 
 /** Everything of a panel that can be saved as a file. What is told of one stands where the menu stood: nothing moves for it. */
-export function SaveMenu({ of, files, isLeft = true }: SaveMenuProps) {
+export function SaveMenu({ of, files, isLeft = true, waits = null }: SaveMenuProps) {
   const { told, save, putAway } = useSaving();
   const isOver = told !== null && !told.isBusy;
   useEffect(() => {
@@ -25,7 +27,7 @@ export function SaveMenu({ of, files, isLeft = true }: SaveMenuProps) {
   });
   return (
     <span className="save-menu">
-      <Menu label={`Save ${of}…`} icon="Save…" isLeft={isLeft}>
+      <Menu label={`Save ${of}…`} icon="Save…" isLeft={isLeft} waits={waits}>
         {(close) =>
           files.map((one) => (
             <button

@@ -175,6 +175,9 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
   return hints;
 }
 
+/** Why changes cannot be saved for a moment. */
+export const CHANGES_WAIT = "Not yet: they are looked for again, for the truck as it is now.";
+
 /** What is said above the list. */
 export function changeSentence(
   { verdict, changes, without, isPaired, cutShort }: ChangeReport,

@@ -7,6 +7,7 @@ import type { FoundChange } from "../../../studies/change/changeTypes.ts";
 import { changeJson } from "../../../studies/documents/changeJson.ts";
 import type { LeftPart } from "../../../studies/trim/trimTypes.ts";
 import {
+  CHANGES_WAIT,
   changeSentence,
   changeTitle,
   effortName,
@@ -38,6 +39,7 @@ export function ChangeBody({ truck }: { truck: Truck }) {
   const { format, ...told } = speech;
   const { document } = told;
   const isBehind = useIsBehind(truck);
+  const isOld = answered.answer === null || isBehind;
   const report = useLastAnswer(answered);
   const failure = whyNone(answered);
   if (failure !== null) return <p role="alert">The changes could not be worked out: {failure}</p>;
@@ -96,7 +98,7 @@ export function ChangeBody({ truck }: { truck: Truck }) {
                   className="button"
                   aria-label={`Keep as a variant: ${title}`}
                   // Until it is found anew, the list is of the truck before.
-                  disabled={answered.answer === null || isBehind}
+                  disabled={isOld}
                   onClick={() => keep(change)}
                 >
                   Keep as a variant
@@ -107,17 +109,12 @@ export function ChangeBody({ truck }: { truck: Truck }) {
           );
         })}
       </ol>
-      {/* Until it is found anew, what could be saved is of the truck before. */}
-      {answered.answer === null || isBehind ? (
-        <p className="change-again" role="status">
-          Looking again for the truck as it is now…
-        </p>
-      ) : (
-        <SaveMenu
-          of="the changes"
-          files={[documentFile(truck, "change", "What to change", () => changeJson(report, setup.units))]}
-        />
-      )}
+      <SaveMenu
+        of="the changes"
+        files={[documentFile(truck, "change", "What to change", () => changeJson(report, setup.units))]}
+        // Until it is found anew, what could be saved is of the truck before.
+        waits={isOld ? CHANGES_WAIT : null}
+      />
       <CutShort study="change" of={[answered]} />
       <EffortOrder
         order={order}
