@@ -1,9 +1,8 @@
 import { UNBUILT_WAYS, usualBuildSentence } from "../../../studies/wording/drawingWords.ts";
 import { goToField } from "../../measure/fields/fieldAsked.ts";
-import { notFetched, tell } from "../../state/notice.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
-import { workbench } from "../../state/workbench.ts";
+import { fetchAndStart } from "./fetchAndStart.ts";
 
 /** The two ways to say what a knuckle is made of: a usual one at once, or field by field. */
 export function BuildWays() {
@@ -21,18 +20,6 @@ export function BuildWays() {
       <p className="fold-fine">{UNBUILT_WAYS.note}</p>
     </>
   );
-}
-
-/** Starts with a usual knuckle, unless another truck has been put on the board while that was fetched. */
-export async function fetchAndStart(): Promise<void> {
-  const { documentId, variant } = workbench.getState();
-  const usual = await import("./startUsual.ts").catch(() => null);
-  if (usual === null) {
-    tell(notFetched("A usual knuckle"));
-    return;
-  }
-  const now = workbench.getState();
-  if (now.documentId === documentId && now.variant === variant) usual.startUsual();
 }
 
 /** How much of what the truck's knuckle is made of is an example's. */

@@ -1,7 +1,6 @@
 import { UNBUILT_WAYS } from "../../../studies/wording/drawingWords.ts";
-import { jumpTo } from "../../parts/JumpBar.tsx";
 import { NextStep } from "../../parts/NextStep.tsx";
-import { fetchAndStart } from "./BuildWays.tsx";
+import { startAndDraw } from "./fetchAndStart.ts";
 
 export type NextDrawingProps = {
   /** The setup says what the knuckle is made of. */
@@ -13,12 +12,8 @@ export type NextDrawingProps = {
 /** The way on from an order: to its drawings; of a usual knuckle where nothing says yet what it is made of. */
 export function NextDrawing({ isBuilt, isBare = false }: NextDrawingProps) {
   if (isBuilt) return <NextStep to="drawings" isBare={isBare} />;
-  const draw = async () => {
-    await fetchAndStart();
-    jumpTo("build", "[data-fold='drawings'] > summary");
-  };
   const button = (
-    <button type="button" className="button" onClick={() => void draw()}>
+    <button type="button" className="button" onClick={() => void startAndDraw()}>
       {UNBUILT_WAYS.next} <span aria-hidden="true">›</span>
     </button>
   );
