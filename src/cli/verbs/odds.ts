@@ -30,8 +30,8 @@ interface AskedOdds extends AlignedOptions {
 }
 
 const EXAMPLES = `
-A number says how well it is known after ±, as one standard deviation: "5 5/8 ± 1/16". The odds block of the setup
-says it for tires, for the knuckle as built and for all points at once.
+A number says how well it is known after ±, what it is off by less than two times in three: "5 5/8 ± 1/16". The odds
+block of the setup says it for tires, for the knuckle as built and for all points at once.
 
 Examples:
   wellsweep odds truck.json                      how likely it clears, and what to measure again

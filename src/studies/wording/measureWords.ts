@@ -48,7 +48,12 @@ export function withinWords(mm: number, { units }: LengthFormat, decimals = unit
 
 /** How far a reading is off the others, or why that cannot be told. */
 export function sigmaText({ inSigmas }: ReadingResidual): string {
-  return inSigmas === null ? "no other reading checks it" : `${Math.abs(inSigmas).toFixed(1)} σ`;
+  return inSigmas === null ? "no other reading checks it" : errorsText(inSigmas);
+}
+
+/** How far a reading is off in its standard deviations, which two in three stay within: `2.3 times its usual error`. */
+export function errorsText(inSigmas: number): string {
+  return `${Math.abs(inSigmas).toFixed(1)} times its usual error`;
 }
 
 /** What the readings come to, in a sentence. */
@@ -87,11 +92,11 @@ export function suspectSentences(suspect: Suspect | null, format: LengthFormat):
         `${side === "right" ? "right " : ""}${pointWords(point)} by ${formatLength(Math.hypot(...by), format)}`,
     );
   return [
-    `Most likely wrong: reading ${reading.index + 1}, ${readingWords(reading)},${is}, ${Math.abs(inSigmas).toFixed(1)} standard deviations off the others${would}. Read it again.`,
+    `Most likely wrong: reading ${reading.index + 1}, ${readingWords(reading)},${is}, off the others by ${errorsText(inSigmas)}${would}. Read it again.`,
     ...(others.length === 0 ? [] : [`As likely: ${listWords(others)}; the readings do not tell them apart.`]),
     moves.length === 0
       ? "Without it no point moves by more than a millimeter."
-      : `Without it, what moves is ${listWords(moves)}; the worst reading left is then ${without.mostSigmas.toFixed(1)} standard deviations off.`,
+      : `Without it, what moves is ${listWords(moves)}; the worst reading left is then off by ${errorsText(without.mostSigmas)}.`,
   ];
 }
 

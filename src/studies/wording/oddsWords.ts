@@ -6,6 +6,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { OddsInput, WithinSource } from "../odds/oddsInputs.ts";
 import type { OddsReport } from "../odds/oddsOf.ts";
 import type { Matter } from "../odds/whatMatters.ts";
+import { bodyPointWords } from "./bodyPointWords.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, angleText } from "./lengths.ts";
 import { askName } from "./worksheetWords.ts";
@@ -21,8 +22,8 @@ export const LIKELY_CAUTION = "Odds are not proven, and say nothing about safety
 export interface OddsSpeech {
   readonly format: LengthFormat;
   readonly document: unknown;
-  /** The truck itself: which of its numbers nobody has measured. */
-  readonly setup: Pick<Setup, "fromExample">;
+  /** The truck itself: which of its numbers nobody has measured, and where points of its body stand. */
+  readonly setup: Pick<Setup, "fromExample" | "truck">;
 }
 
 /** Of so many hundred. */
@@ -35,7 +36,10 @@ const WORTH = 0.01;
  * The odds in one sentence for the counter: `Odds: clears in about 9 of 10 trucks measured like this (88 to 93 of 100).` It
  * tells how often it clears, however seldom that is, and what it takes for right.
  */
-export function oddsSentence(report: OddsReport, { setup }: Pick<OddsSpeech, "setup">): string {
+export function oddsSentence(
+  report: OddsReport,
+  { setup }: { readonly setup: Pick<Setup, "fromExample"> },
+): string {
   if (report.inputs.length === 0)
     return "No number of this truck says how well it is known, so there are no odds: type ± after a value.";
   if (report.draws === 0)
@@ -91,7 +95,7 @@ export function againSentence(report: OddsReport, speech: OddsSpeech): string | 
   const first = byShare.find(({ ifMeasuredAgain }) => ifMeasuredAgain - clears >= WORTH);
   const told = first ?? (clears < 0.5 ? most : undefined);
   if (most === undefined || told === undefined) return null;
-  const name = (matter: Matter) => lowered(nameOf(matter.field, speech.document));
+  const name = (matter: Matter) => lowered(nameOf(matter.field, speech));
   const again = `${AGAIN[sourceOf(told, inputs)]}: ${name(told)}. If it were known twice as well, ${shareWords(told.ifMeasuredAgain)} would clear`;
   if (first === undefined)
     return `${again}: that tells more surely which way it is, and raises no odds; a change does.`;
@@ -132,7 +136,8 @@ const MOST_ROWS = 12;
 const LEAST_SHARE = 0.005;
 
 /** What matters, most first. */
-export function matterRows(report: OddsReport, { format, document }: OddsSpeech): readonly MatterRow[] {
+export function matterRows(report: OddsReport, speech: OddsSpeech): readonly MatterRow[] {
+  const { format } = speech;
   const telling = report.matters.filter(({ share }) => share >= LEAST_SHARE);
   return telling.slice(0, MOST_ROWS).map((matter) => {
     const inputs = inputsOf(matter, report.inputs);
@@ -140,7 +145,7 @@ export function matterRows(report: OddsReport, { format, document }: OddsSpeech)
     const text = inputs[0]!.kind === "length" ? fineAmount(most, format) : angleText(most, 2);
     return {
       field: matter.field,
-      name: nameOf(matter.field, document),
+      name: nameOf(matter.field, speech),
       within: `± ${text}`,
       source: SOURCES[sourceOf(matter, report.inputs)],
       share: matter.share,
@@ -160,22 +165,25 @@ const SOURCES: Readonly<Record<WithinSource, string>> = {
 };
 
 /** What the figure is made of and what it leaves out, a sentence each. */
-export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonly string[] {
+export function oddsNotes(report: OddsReport, speech: OddsSpeech): readonly string[] {
+  const { document } = speech;
   const { draws, seed, open, apart, leftOut, inputs, confidence } = report;
   const notes = [
     `${draws} trucks drawn, each proven over all travel and both locks; seed ${seed}; the range holds in ${Math.round(WHOLE * confidence)} of 100 cases.`,
-    `${inputs.length} numbers were drawn, ± being one standard deviation; every other number counts as exact.`,
+    `${inputs.length} numbers were drawn, each off by less than its ± two times in three; every other number counts as exact.`,
   ];
   if (inputs.some(({ source }) => source === "tire"))
     notes.push(
-      "Tires of a size differ: half of what UN R30 (par. 6.1.4, 6.1.5, from memory) allows a new one over its design is taken for one standard deviation.",
+      "Tires of a size differ: two times in three, it is taken, by less than half of what UN R30 (par. 6.1.4, 6.1.5, from memory) allows a new one over its design.",
     );
   if (inputs.some(({ source }) => source === "reading"))
     notes.push(
       `Readings are drawn one by one, so points that hang on one tape move together${isOnAssumedLayout(document) ? ", and the knuckle that was worked out of them moves with them" : ""}; what no reading tells is held, and counts as exact.`,
     );
   if (inputs.some(({ source }) => source === "build"))
-    notes.push("Knuckles differ as built: half of the jig's tolerance is taken for one standard deviation.");
+    notes.push(
+      "Knuckles differ as built: two times in three, it is taken, by less than half of the jig's tolerance.",
+    );
   if (inputs.length > 0 && report.matters.every(({ share }) => share < LEAST_SHARE))
     notes.push("Too few of the trucks drawn come out otherwise to tell which number matters.");
   if (open > 0)
@@ -187,7 +195,7 @@ export function oddsNotes(report: OddsReport, { document }: OddsSpeech): readonl
     notes.push(
       `Not drawn, though a ± is typed: ${leftOut
         .slice(0, 5)
-        .map((key) => nameOf(key, document))
+        .map((key) => nameOf(key, speech))
         .join("; ")}${leftOut.length > 5 ? "; …" : ""}.`,
     );
   return notes;
@@ -231,14 +239,14 @@ function fineAmount(mm: number, format: LengthFormat): string {
       });
 }
 
-/** Of a part of the body its own name comes first: `fender lip, point 5`. */
-function nameOf(key: string, document: unknown): string {
+/** A point of the body is told by where it stands: `fender lip 5 3/8 in ahead of the axle`; a corner of a box by which it is. */
+function nameOf(key: string, speech: OddsSpeech): string {
+  const { document } = speech;
   const path = parseKeyText(key) ?? [];
   if (path[0] === "readings") return readingNameAt(path.slice(0, 2), document);
   const name = path[1] === "body" ? valueAt(document, [...path.slice(0, 3), "name"]) : undefined;
   if (typeof name !== "string") return fieldName(path, document);
   const [what, index] = path.slice(3);
-  const corner = { min: "lowest corner", max: "highest corner" }[String(what)];
-  const point = what === "points" && typeof index === "number" ? `point ${index + 1}` : String(what);
-  return `${name}, ${corner ?? point}`;
+  if (what === "points" && typeof index === "number") return bodyPointWords(name, index, speech);
+  return `${name}, ${{ min: "lowest corner", max: "highest corner" }[String(what)] ?? String(what)}`;
 }

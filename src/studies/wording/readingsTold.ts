@@ -7,7 +7,7 @@ import { lower } from "./asBuiltWords.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, angleText, lengthText, tellingFormat } from "./lengths.ts";
 import { pointWords } from "./measureNames.ts";
-import { gainSentence } from "./measureWords.ts";
+import { errorsText, gainSentence } from "./measureWords.ts";
 import { LINES, lipStationName } from "./worksheetWords.ts";
 
 /** What a reading of a length or an angle is, as a person reads it. @param value mm, or radians of an angle */
@@ -27,7 +27,7 @@ export function residualWords(
   const isNone = /^0(?:\.0+)?[ °]/.test(text);
   return {
     off: isNone ? text : `${off > 0 ? "+" : "−"}${text}`,
-    stands: `${Math.abs(inSigmas).toFixed(1)} σ off the others`,
+    stands: `off the others by ${errorsText(inSigmas)}`,
   };
 }
 
@@ -45,7 +45,7 @@ export function suspectSentence(
       ? ""
       : ` It may equally be ${alike.map(({ index }) => `“${lower(names(index))}”`).join(" or ")}: these cannot be told apart yet.`;
   const rest = without.mostSigmas < 2.5 ? " Without it the rest agrees." : "";
-  return `Most likely wrong: “${lower(names(reading.index))}”${read}${by} (${Math.abs(inSigmas).toFixed(1)} σ off). Read it again.${or}${rest}`;
+  return `Most likely wrong: “${lower(names(reading.index))}”${read}${by}; it is off by ${errorsText(inSigmas)}. Read it again.${or}${rest}`;
 }
 
 /**

@@ -3,7 +3,7 @@ import { exampleFields, withMine } from "../../../src/setup/exampleMarks.ts";
 import { type KeyPath, keyText } from "../../../src/setup/types/keyPath.ts";
 import type { NextReading } from "../../../src/studies/measure/measured.ts";
 import { assumedName, readInPart, stillAssumed } from "../../../src/studies/wording/assumedWords.ts";
-import { nextSentence } from "../../../src/studies/wording/readingsTold.ts";
+import { nextSentence, residualWords } from "../../../src/studies/wording/readingsTold.ts";
 import { ownTruckDocument } from "../../../src/studies/worksheet/ownTruck.ts";
 import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
 
@@ -75,6 +75,10 @@ describe("the reading asked for next", () => {
     const name = "Fender lip ahead of the axle, up from the floor";
     expect(nextSentence(next, name, { units: "mm" }, true)).toBe(
       "What would help most next: fender lip ahead of the axle, up from the floor. It tells how high the fender lip ahead of the axle is to about 1.6 mm; so far it is known to about 100.0 mm: two times in three the truth is nearer than that.",
+    );
+    const reading = { kind: "height", point: LIP, is: 700, index: 0, side: "left", within: 1 } as const;
+    expect(residualWords({ reading, off: 2, inSigmas: -2.34 } as never, { units: "mm" }).stands).toBe(
+      "off the others by 2.3 times its usual error",
     );
     // On a truck with points of its own, a number is all that is known of one.
     expect(nextSentence(next, name, { units: "mm" })).toContain("how high the fender lip, point 2, is");

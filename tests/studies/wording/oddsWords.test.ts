@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import type { OddsReport } from "../../../src/studies/odds/oddsOf.ts";
 import type { Matter } from "../../../src/studies/odds/whatMatters.ts";
 import {
@@ -11,7 +12,10 @@ import {
 } from "../../../src/studies/wording/oddsWords.ts";
 import { exampleDocument } from "../../setup/fixtures.ts";
 
-const MEASURED = { setup: { fromExample: null } };
+const example = resolveSetup(exampleDocument(), "truck.json");
+if (!example.ok) throw new Error(example.issues[0]!.mend);
+const { truck } = example.value;
+const MEASURED = { setup: { fromExample: null, truck } };
 const speech = {
   format: { units: "in", fraction: 16 } as const,
   document: exampleDocument(),
@@ -104,7 +108,7 @@ describe("odds in words", () => {
 
   it("say what to measure again by its name, and what that would do; nothing where nothing is worth it", () => {
     expect(againSentence(reportOf(), speech)).toBe(
-      "Measure again: fender lip, point 2. If it were known twice as well, about 97 of 100 would clear.",
+      "Measure again: fender lip over the axle. If it were known twice as well, about 97 of 100 would clear.",
     );
     const still = reportOf().matters.map((matter) => ({ ...matter, ifMeasuredAgain: 0.903 }));
     expect(againSentence(reportOf({ matters: still }), speech)).toBeNull();
@@ -116,11 +120,11 @@ describe("odds in words", () => {
     const [lip, tire] = reportOf().matters as [Matter, Matter];
     const second = [{ ...tire, share: 0.8, ifMeasuredAgain: 0.9 }, lip];
     expect(againSentence(reportOf({ matters: second }), speech)).toMatch(
-      /^Measure again: fender lip, point 2\. .* 97 of 100 would clear; tire diameter matters more, but known better it does not raise the odds\.$/,
+      /^Measure again: fender lip over the axle\. .* 97 of 100 would clear; tire diameter matters more, but known better it does not raise the odds\.$/,
     );
     const lower = [lip, tire].map((matter) => ({ ...matter, ifMeasuredAgain: 0.43 }));
     expect(againSentence(reportOf({ clears: 0.44, matters: lower }), speech)).toMatch(
-      /^Measure again: fender lip, point 2\. .* 43 of 100 would clear: that tells more surely which way it is, and raises no odds; a change does\.$/,
+      /^Measure again: fender lip over the axle\. .* 43 of 100 would clear: that tells more surely which way it is, and raises no odds; a change does\.$/,
     );
   });
 
@@ -133,7 +137,7 @@ describe("odds in words", () => {
     expect(matterRows(reportOf(), speech)).toEqual([
       {
         field: "truck.body[0].points[1]",
-        name: "fender lip, point 2",
+        name: "fender lip over the axle",
         within: "± 1/16 in",
         source: "typed",
         share: 0.7,
@@ -165,6 +169,8 @@ describe("odds in words", () => {
     const notes = oddsNotes(reportOf({ open: 1, apart: 2, leftOut: ["masses.corner"] }), speech).join(" ");
     expect(notes).toMatch(/2000 trucks drawn.*seed 1/);
     expect(notes).toMatch(/UN R30.*from memory/);
+    expect(notes).toMatch(/4 numbers were drawn, each off by less than its ± two times in three;/);
+    expect(notes).not.toMatch(/standard deviation/);
     expect(notes).toMatch(/1 truck is too near to tell/);
     expect(notes).toMatch(/2 did not go together/);
     expect(notes).toMatch(/Not drawn.*Corner weight, left/);
