@@ -33,7 +33,7 @@ Examples:
   wellsweep envelope truck.json --out swept.stl --stance driving  the space the tires sweep, as a surface
   wellsweep align truck.json                              shims and tie rods for the setup's alignment targets
   wellsweep geometry truck.json                           roll center, bump steer, Ackermann, turning circle
-  wellsweep limits truck.json                             joints, stops, shocks, air springs: what binds first
+  wellsweep limits truck.json                             joints, stops, shocks, air springs: what is met first
   wellsweep floor truck.json                              stances in shop measures, ground clearance, body roll
   wellsweep asbuilt truck.json --jig                      the jig sheet; without --jig what was read, and what it does
   wellsweep loads truck.json                              forces in the joints, shares of yield, weight: no verdict

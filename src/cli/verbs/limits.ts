@@ -11,7 +11,7 @@ import { limitsTable } from "../output/limitsTable.ts";
 
 const EXAMPLES = `
 Examples:
-  wellsweep limits truck.json          what binds first at each stance, and where each limit is passed
+  wellsweep limits truck.json          what is met first at each stance, and where each limit is passed
   wellsweep limits truck.json --json   for a program
 
 Exit codes: 0 every limit given is kept, 1 one is passed, 2 ${NO_ANSWER}.`;
@@ -20,7 +20,7 @@ Exit codes: 0 every limit given is kept, 1 one is passed, 2 ${NO_ANSWER}.`;
 export function addLimits(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   withAligned(program.command("limits"))
     .description(
-      "What joints, stops, shocks and air springs allow: what is in hand at each stance, what binds first, where each limit is passed, and what sets each border of what can be reached.",
+      "What joints, stops, shocks and air springs allow: what is in hand at each stance, what is met first, where each limit is passed, and what sets each border of what can be reached.",
     )
     .addHelpText("after", EXAMPLES)
     .action((file: string, options: AlignedOptions) => end(runLimits(file, options, terminal)));

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 
 /** Titles of what is folded beside the picture at Clear. */
 export const FOLDS = [
-  "Limits, what binds first",
+  "Limits, what is met first",
   "Stance and floor",
   "Air springs",
   "Steering and geometry",

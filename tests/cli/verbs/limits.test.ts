@@ -57,7 +57,7 @@ describe("limits", () => {
     expect(out).not.toMatch(/\bis safe\b|\bare safe\b/);
   });
 
-  it("passed are named with where they start, exit 1; what binds first when aired out is told", () => {
+  it("passed are named with where they start, exit 1; what is met first when aired out is told", () => {
     const { code, out } = captured(["limits", low]);
     expect(code).toBe(1);
     expect(out.split("\n")[1]).toMatch(

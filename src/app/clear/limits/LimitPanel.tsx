@@ -29,7 +29,7 @@ export type LimitPanelProps = {
 /** So many limits are listed before the rest has to be asked for. */
 const FIRST_ROWS = 5;
 
-/** What joints, stops, shocks and air springs allow: what is left at the pose shown, what binds first, what is not checked. */
+/** What joints, stops, shocks and air springs allow: what is left at the pose shown, what is met first, what is not checked. */
 export function LimitPanel({ truck, calm }: LimitPanelProps) {
   const { limits, airSpring } = truck.setup;
   const travel = useWorkbench((s) => s.travel);
@@ -40,7 +40,7 @@ export function LimitPanel({ truck, calm }: LimitPanelProps) {
   return (
     <Fold
       id="limits"
-      title="Limits, what binds first"
+      title="Limits, what is met first"
       isOpen={isGiven}
       note={isGiven ? firstText(pose, format) : "none given"}
     >

@@ -13,12 +13,12 @@ export type LimitStancesProps = {
   format: LengthFormat;
 };
 
-/** What binds first at each stance, straight ahead and at each lock, and what is met first from there. */
+/** What is met first at each stance, straight ahead and at each lock, and on the ways from there. */
 export function LimitStances({ stances, model, format }: LimitStancesProps) {
   const setPose = useWorkbench((s) => s.setPose);
   return (
     <>
-      <h3>What binds first at each stance</h3>
+      <h3>What is met first at each stance</h3>
       <ul className="limit-stances">
         {stances.map(({ name, travel, poses, first }) => (
           <li key={name}>

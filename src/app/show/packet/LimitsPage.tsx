@@ -16,7 +16,7 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
 
-/** Every limit with the least that is left of it over the whole range, and what binds first at each stance. */
+/** Every limit with the least that is left of it over the whole range, and what is met first at each stance. */
 export function LimitsPage({ truck, limits }: { truck: Truck; limits: Answered<"limits"> }) {
   const format = useFormat();
   const report = limits.answer;
@@ -46,7 +46,7 @@ export function LimitsPage({ truck, limits }: { truck: Truck; limits: Answered<"
           ))}
         </tbody>
       </table>
-      <h3>What binds first at each stance</h3>
+      <h3>What is met first at each stance</h3>
       {report.stances.map(({ name, travel, poses, first }) => (
         <p key={name}>
           <strong>{name}:</strong>{" "}
