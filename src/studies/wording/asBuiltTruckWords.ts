@@ -9,7 +9,7 @@ import type { Model } from "../model/model.ts";
 import { settingWords } from "./alignSentence.ts";
 import { answerSentence } from "./answerWords.ts";
 import { deviationText, listWords, lower, offRows } from "./asBuiltWords.ts";
-import { jigOffText, jigText } from "./jigWords.ts";
+import { gaugeFormat, jigOffText, jigText } from "./jigWords.ts";
 import { amountWords, lengthText, shimFormat, withMinus } from "./lengths.ts";
 import { verdictSentence } from "./verdictSentence.ts";
 
@@ -217,16 +217,17 @@ export function worstGapSentence({ asOrdered, asBuilt }: AsBuiltTruck, { units }
 /** What stands over the numbers of `truckCells`. */
 export const TRUCK_COLUMNS = ["As ordered", "As built", "Change", "Std. deviation"] as const;
 
-/** A row of the truck under `TRUCK_COLUMNS`; a dash = there is none, or the readings do not tell. */
+/** A row of the truck under `TRUCK_COLUMNS`, as fine as its ±; a dash = there is none, or the readings do not tell. */
 export function truckCells(
   { asOrdered, asBuilt, within, measure }: TruckRow,
   format: LengthFormat,
 ): readonly [asOrdered: string, asBuilt: string, change: string, within: string] {
-  const text = (value: number | null) => (value === null ? "–" : jigText(value, measure, format));
+  const fine = gaugeFormat(format);
+  const text = (value: number | null) => (value === null ? "–" : jigText(value, measure, fine));
   return [
     text(asOrdered),
     text(asBuilt),
-    asOrdered === null || asBuilt === null ? "–" : jigOffText(asBuilt - asOrdered, measure, format),
+    asOrdered === null || asBuilt === null ? "–" : jigOffText(asBuilt - asOrdered, measure, fine),
     within === null ? "–" : deviationText(within, measure, format),
   ];
 }

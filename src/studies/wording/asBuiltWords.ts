@@ -4,7 +4,7 @@ import type { AsBuiltSide, AsBuiltSides, ReadingPass } from "../jig/asBuiltRepor
 import type { FittedKnuckle, Residual, Unknown } from "../jig/fitKnuckle.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
-import { jigOffText, jigText, jigWay, readingWords } from "./jigWords.ts";
+import { gaugeFormat, jigOffText, jigText, jigWay, readingWords } from "./jigWords.ts";
 
 /** One dimension of a knuckle as ordered and as built. mm and radians. */
 export interface BuiltRow {
@@ -72,14 +72,8 @@ export function passOffText(row: ReadingPass, format: LengthFormat): string {
   const off = jigWay(row) * row.off;
   const text = (value: number, like: LengthFormat) => jigText(Math.abs(value), measure, like);
   const isHidden = !passes && measure === "length" && text(off, format) === text(tolerance, format);
-  return jigOffText(off, measure, isHidden ? FINER[format.units] : format);
+  return jigOffText(off, measure, isHidden ? gaugeFormat(format) : format);
 }
-
-/** Finer than a tape reads. */
-const FINER = {
-  in: { units: "in", fraction: "decimal", decimals: 3 },
-  mm: { units: "mm", decimals: 2 },
-} as const satisfies Record<LengthFormat["units"], LengthFormat>;
 
 /** How one knuckle did, in one sentence, and what its readings do not tell or contradict, a sentence each. */
 export function sideSentences(
@@ -127,16 +121,17 @@ export function unreadSentence({ left, right }: AsBuiltSides): string {
 /** What stands over the numbers of `builtCells`. */
 export const BUILT_COLUMNS = ["Ordered", "As built", "Off", "Std. deviation"] as const;
 
-/** A dimension of a knuckle under `BUILT_COLUMNS`; of what was not read, dashes. */
+/** A dimension of a knuckle under `BUILT_COLUMNS`, as fine as its ±; of what was not read, dashes. */
 export function builtCells(
   { ordered, built, within, measure }: BuiltRow,
   format: LengthFormat,
 ): readonly [ordered: string, built: string, off: string, within: string] {
-  if (within === null) return [jigText(ordered, measure, format), "–", "–", "not read"];
+  const fine = gaugeFormat(format);
+  if (within === null) return [jigText(ordered, measure, fine), "–", "–", "not read"];
   return [
-    jigText(ordered, measure, format),
-    jigText(built, measure, format),
-    jigOffText(built - ordered, measure, format),
+    jigText(ordered, measure, fine),
+    jigText(built, measure, fine),
+    jigOffText(built - ordered, measure, fine),
     deviationText(within, measure, format),
   ];
 }
@@ -152,10 +147,7 @@ export function deviationText(within: number, measure: BuiltRow["measure"], form
 const FINEST_DEVIATION = { angle: (0.01 / 180) * Math.PI, in: 0.0254, mm: 0.01 } as const;
 
 function gaugeText(within: number, measure: BuiltRow["measure"], format: LengthFormat): string {
-  if (measure === "angle") return formatAngle(within, 2);
-  const fine: LengthFormat =
-    format.units === "in" ? { units: "in", fraction: "decimal", decimals: 3 } : { units: "mm", decimals: 2 };
-  return formatLength(within, fine);
+  return measure === "angle" ? formatAngle(within, 2) : formatLength(within, gaugeFormat(format));
 }
 
 /** Printed beside every jig sheet and every as-built check. */

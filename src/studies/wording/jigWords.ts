@@ -124,7 +124,7 @@ export function jigAskedText(value: number, measure: JigRow["measure"], format: 
   if (measure === "angle" || units === "mm" || fraction === "decimal") return jigText(value, measure, format);
   const sixteenth = MM_PER_INCH / 16;
   const isExact = Math.abs(value - sixteenth * Math.round(value / sixteenth)) <= READ_EXACT;
-  return jigText(value, measure, isExact ? { units, fraction: 16 } : fine(format));
+  return jigText(value, measure, isExact ? { units, fraction: 16 } : gaugeFormat(format));
 }
 
 /** A number of the sheet with its unit: `6 1/8 in`, `8.40°`. */
@@ -174,13 +174,13 @@ function offHeightSentence({ offHeight, knuckle }: JigSheet, format: LengthForma
   const by = formatLength(offHeight.by, { units: format.units, decimals: 2 });
   if (knuckle.pinAngle === 0)
     return "The face stands square to the pin and this pin has no angle, so here the tape reads alike at any height.";
-  const costs = formatLength(Math.abs(offHeight.costs), fine(format));
+  const costs = formatLength(Math.abs(offHeight.costs), gaugeFormat(format));
   const [more, less] = offHeight.costs > 0 ? ["more", "less"] : ["less", "more"];
   return `Not above pin height and not below: the ball joint line leans ${formatAngle(Math.abs(knuckle.pinAngle), 2)} against the face, so a straightedge clamped ${by} too high reads ${costs} ${more}, as much too low as much ${less}, and the hub face comes out wrong by that.`;
 }
 
-/** A few thousandths of an inch do not show on a tape's fractions. */
-function fine({ units }: LengthFormat): LengthFormat {
+/** Decimals as fine as a gauge reads: a few thousandths of an inch do not show on a tape's fractions. */
+export function gaugeFormat({ units }: LengthFormat): LengthFormat {
   return units === "in" ? { units, fraction: "decimal", decimals: 3 } : { units, decimals: 2 };
 }
 
@@ -200,7 +200,7 @@ export function jigSketchWords(
   const { offHeight, jointHeight } = sheet;
   const [more, less] = offHeight.costs >= 0 ? ["more", "less"] : ["less", "more"];
   const by = formatLength(offHeight.by, { units: format.units, decimals: 2 });
-  const costs = formatLength(Math.abs(offHeight.costs), fine(format));
+  const costs = formatLength(Math.abs(offHeight.costs), gaugeFormat(format));
   return {
     fromFront: `${side === "left" ? "Left" : "Right"} knuckle, seen from the front`,
     fromAbove: "Seen from above, along the ball joint line",
