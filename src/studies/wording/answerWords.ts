@@ -180,17 +180,17 @@ function assumedText(setup: Setup): string {
   return `From ${count} reading${count === 1 ? "" : "s"}; ${rest}: an invented layout, not measured on this truck.${travelText(setup)}${builtOfText(setup.fromExample?.fields ?? [])}${left}`;
 }
 
-/** Why the count grows by many once a knuckle is begun with usual sizes. */
+/** How much of the count moves no gap. */
 function builtOfText(fields: readonly KeyPath[]): string {
   const count = fields.filter(([block]) => block === "build").length;
   if (count === 0) return "";
   const numbers = count === 1 ? "1 of them is a size" : `${count} of them are sizes`;
-  return ` ${numbers} of what the knuckle is built of, as a usual knuckle brings them: no gap moves with ${count === 1 ? "it" : "them"}.`;
+  return ` ${numbers} of what the knuckle is built of: no gap moves with ${count === 1 ? "it" : "them"}.`;
 }
 
 /** Over the numbers of a knuckle's build, in a list of all that is an example's. */
 export const BUILD_NUMBERS =
-  "Sizes of pin, posts, plates, welds and studs that a usual knuckle brings. No gap moves with them, but drawings, weight and loads do.";
+  "Sizes of pin, posts, plates, welds and studs. No gap moves with them, but drawings, weight and loads do.";
 
 /** How far the wheel travels decides most, and no short list reads it: while it is assumed it is named. */
 function travelText(setup: Setup): string {

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readMaterials } from "../../../src/setup/catalogs/readMaterials.ts";
 import { effectiveDocument } from "../../../src/setup/editing/effectiveDocument.ts";
-import { exampleFields, withExampleAt } from "../../../src/setup/exampleMarks.ts";
+import { asExample, exampleFields, withExampleAt, withMine } from "../../../src/setup/exampleMarks.ts";
 import { readSetup } from "../../../src/setup/readSetup.ts";
 import type { BuildSetup } from "../../../src/setup/types/buildTypes.ts";
 import { keyText } from "../../../src/setup/types/keyPath.ts";
@@ -14,7 +14,7 @@ import { strengthOf } from "../../../src/studies/loads/strengthOf.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { USUAL_KNUCKLE, usualBuild } from "../../../src/studies/order/usualBuild.ts";
-import { exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
+import { BUILD_NUMBERS, exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
 import { usualBuildSentence } from "../../../src/studies/wording/drawingWords.ts";
 import { knuckleStem } from "../../../src/studies/wording/fileStem.ts";
 import { sheetOf } from "./orderedTruck.ts";
@@ -143,6 +143,15 @@ describe("a usual knuckle", () => {
     });
   });
 
+  it("is named in no word where the build is an example's own", () => {
+    const document = JSON.parse(textOf("tubular-knuckle.json"));
+    const own = read(withMine(asExample(document, document.name), [["knuckle", "hubFace"]]) as object);
+    expect(exampleDoubts(own)[0]?.text).toMatch(
+      /not measured on this truck\. 65 of them are sizes of what the knuckle is built of: no gap moves with them\.$/,
+    );
+    expect(BUILD_NUMBERS).not.toMatch(/usual/);
+  });
+
   it("is told as the example's, number by number, and takes no verdict's green", () => {
     const own = unbuilt("half-ton-on-air.json");
     const setup = read(laidOn(own));
@@ -154,7 +163,7 @@ describe("a usual knuckle", () => {
     const more = { ...setup.fromExample!, fields: [["knuckle", "span"], ...fields], isAsItCame: false };
     expect(exampleDoubts({ ...setup, fromExample: more })[0]?.text).toMatch(
       new RegExp(
-        `^${fields.length + 1} numbers are still .* ${fields.length} of them are sizes of what the knuckle is built of.*no gap moves with them\\.$`,
+        `^${fields.length + 1} numbers are still .* ${fields.length} of them are sizes of what the knuckle is built of: no gap moves with them\\.$`,
       ),
     );
     expect(usualBuildSentence(setup)).toMatch(
