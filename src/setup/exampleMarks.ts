@@ -9,6 +9,9 @@ import { isWithin, type KeyPath, keyText, parseKeyText, valueAt } from "./types/
  */
 const KEY = "fromExample";
 
+/** Blocks that hold places to look at, and nothing of the truck: whatever is put there says of no number whose it is. */
+const NOTHING_OF_IT: ReadonlySet<unknown> = new Set(["poses"]);
+
 /** Keys whose values are no numbers of a truck: what things are called, and of which sort they are. */
 const NO_NUMBERS: ReadonlySet<string> = new Set([
   ...["$schema", "format", "version", "name", "units", "variants", KEY, "confirmed", "kind", "type", "side"],
@@ -17,6 +20,10 @@ const NO_NUMBERS: ReadonlySet<string> = new Set([
   ...["number", "customer", "item", "finish", "notes", "quantity"],
   ...["between", "plumb", "mark"],
 ]);
+
+function isNoNumber(key: string): boolean {
+  return NO_NUMBERS.has(key) || NOTHING_OF_IT.has(key);
+}
 
 /** What starts with a letter and is a measure all the same: a tire's size, a metric thread. */
 const LETTERED = /^(?:P|LT|ST|T)\s*\d{3}\s*\/|^M\s*\d+(?:[.,]\d+)?\s*[x×]/i;
@@ -87,7 +94,7 @@ function numberFields(document: unknown, at: KeyPath = []): readonly KeyPath[] {
   if (pairOf(document) !== null) return [at];
   if (isObject(document))
     return Object.entries(document).flatMap(([key, value]) =>
-      NO_NUMBERS.has(key) ? [] : numberFields(value, [...at, key]),
+      isNoNumber(key) ? [] : numberFields(value, [...at, key]),
     );
   const isMeasure = typeof document === "string" && /\d/.test(document) && !isName(document);
   return typeof document === "number" || isMeasure ? [at] : [];
@@ -105,7 +112,8 @@ export function asExample(document: unknown, name: string): unknown {
 }
 
 /** A document in which what stands at some places, and inside them, is the truck's own; the same one if it began as none. */
-export function withMine(document: unknown, paths: readonly KeyPath[]): unknown {
+export function withMine(document: unknown, places: readonly KeyPath[]): unknown {
+  const paths = places.filter(([block]) => !NOTHING_OF_IT.has(block));
   if (exampleOf(document) === null || paths.length === 0) return document;
   const kept = Object.entries(marksOf(document)).filter(
     ([key]) => !paths.some((path) => isWithin(parseKeyText(key) ?? [], path)),
@@ -124,7 +132,7 @@ export function withMine(document: unknown, paths: readonly KeyPath[]): unknown 
 export function withExampleAt(document: unknown, path: KeyPath, name: string): unknown {
   const patches = (valueAt(document, ["variants"]) ?? []) as readonly { readonly patch?: object }[];
   const keys = [document, ...patches.map(({ patch }) => patch)].flatMap((one) => Object.keys(one ?? {}));
-  const own = keys.filter((key) => !NO_NUMBERS.has(key)).map((key) => [key, true]);
+  const own = keys.filter((key) => !isNoNumber(key)).map((key) => [key, true]);
   const marks =
     exampleOf(document) !== null ? marksOf(document) : (Object.fromEntries(own) as Record<string, boolean>);
   const kept = Object.entries(marks).filter(([key]) => !isWithin(parseKeyText(key) ?? [], path));
@@ -199,7 +207,7 @@ function differing(before: unknown, after: unknown, at: KeyPath): readonly KeyPa
   if (is !== null) return was?.value === is.value && was.within === is.within ? [] : [at];
   if (isObject(after) && isObject(before))
     return Object.keys(after).flatMap((key) =>
-      NO_NUMBERS.has(key) ? [] : differing(before[key], after[key], [...at, key]),
+      isNoNumber(key) ? [] : differing(before[key], after[key], [...at, key]),
     );
   if (Array.isArray(after) && Array.isArray(before))
     return after.flatMap((entry, i) => differing(before[i], entry, [...at, i]));

@@ -1,6 +1,6 @@
 import type { Setup } from "../../setup/types/types.ts";
 
-/** What a setup is called and how it was written, which changes nothing of the truck. */
+/** What a setup and its poses are called and how it was written, which changes nothing of the truck. */
 const NAMES: ReadonlySet<string> = new Set([
   "name",
   "variant",
@@ -8,6 +8,7 @@ const NAMES: ReadonlySet<string> = new Set([
   "fromExample",
   "within",
   "confirmed",
+  "poses",
 ]);
 
 /** What is written down beside a truck: nothing of it turns, nor is anything of it touched. */
@@ -20,6 +21,7 @@ const NOTES: ReadonlySet<string> = new Set([
   "order",
   "jig",
   "asBuilt",
+  "poses",
 ]);
 
 /** Whether two trucks are one in every number, whatever their variants are called. */
@@ -29,7 +31,7 @@ export function isSameTruck({ setup: a }: { setup: Setup }, { setup: b }: { setu
 
 /**
  * Whether two setups stand, move and touch alike: they may differ in an order that is not in the truck yet, in what was
- * read off the jig, and in what they are called.
+ * read off the jig, in the poses that have a name, and in what they are called.
  */
 export function isMovedAlike(a: Setup, b: Setup): boolean {
   return isSameBut(NOTES, a, b);
