@@ -1,6 +1,6 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
-import { answerState, type Doubt } from "../doubts/doubt.ts";
+import { answerState, type Doubt, ofTheTruck } from "../doubts/doubt.ts";
 import type { AsBuiltSide } from "../jig/asBuiltReport.ts";
 import type { AsBuiltTruck, TruckNumbers } from "../jig/asBuiltTruck.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
@@ -189,7 +189,7 @@ function otherNearest({ other }: NonNullable<AsBuiltTruck["within"]["worstGap"]>
 
 /**
  * What the tires come nearest to on the knuckles as ordered and as built, a sentence each. @param models of the two
- * @param doubts of the inputs
+ * @param doubts of the inputs, of what was read off the jig too, which the truck as ordered does not rest on
  */
 export function gapSentences(
   { asOrdered, asBuilt }: AsBuiltTruck,
@@ -197,9 +197,12 @@ export function gapSentences(
   doubts: readonly Doubt[],
   format: LengthFormat,
 ): readonly string[] {
-  const words = ({ check }: TruckNumbers, model: Model) =>
-    answerSentence(verdictSentence(check, model, format), answerState(check, doubts), doubts);
-  return [`As ordered: ${words(asOrdered, models.ordered)}`, `As built: ${words(asBuilt, models.built)}`];
+  const words = ({ check }: TruckNumbers, model: Model, of: readonly Doubt[]) =>
+    answerSentence(verdictSentence(check, model, format), answerState(check, of), of);
+  return [
+    `As ordered: ${words(asOrdered, models.ordered, ofTheTruck(doubts))}`,
+    `As built: ${words(asBuilt, models.built, doubts)}`,
+  ];
 }
 
 /** What the knuckles as built did to the worst gap, as fine as a gauge reads: fractions of a tape hide it. "" = nothing comes near. */

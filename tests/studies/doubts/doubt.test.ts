@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { answerState, type Doubt, ofTheTruck } from "../../../src/studies/doubts/doubt.ts";
+import type { AsBuiltTruck } from "../../../src/studies/jig/asBuiltTruck.ts";
 import type { CheckEntry } from "../../../src/studies/reports/check.ts";
 import {
   answerHeadline,
@@ -7,7 +8,9 @@ import {
   answerWord,
   conditionLines,
 } from "../../../src/studies/wording/answerWords.ts";
+import { gapSentences } from "../../../src/studies/wording/asBuiltTruckWords.ts";
 import { type WorstFacts, worstFactsText } from "../../../src/studies/wording/gapTexts.ts";
+import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 
 const unusual: Doubt = {
   kind: "unusual",
@@ -42,6 +45,20 @@ describe("an answer with inputs in doubt", () => {
     const jig: Doubt = { ...unusual, path: ["asBuilt", "left", "faceFront"] };
     expect(ofTheTruck([jig, unusual, example])).toEqual([unusual, example]);
     expect(answerState({ verdict: "clear" }, ofTheTruck([jig]))).toBe("clear");
+  });
+
+  it("so it puts a condition on what the truck does on the knuckles as built alone", () => {
+    const jig: Doubt = { ...unusual, path: ["asBuilt", "left", "front"] };
+    const model = assembledModel(demoSetup());
+    const check = { verdict: "clear", parts: [entry], worst: entry, limits: [] };
+    const truck = { asOrdered: { check }, asBuilt: { check } } as unknown as AsBuiltTruck;
+    const told = (...doubts: Doubt[]) =>
+      gapSentences(truck, { ordered: model, built: model }, doubts, { units: "in" });
+    const [asOrdered, asBuilt] = told(jig);
+    expect(asOrdered).toMatch(/^As ordered: Everything clears/);
+    expect(asBuilt).toMatch(/^As built: If what is unusual is right, everything clears/);
+    for (const sentence of told(jig, example))
+      expect(sentence).toMatch(/^As (ordered|built): If .*the example's numbers are this truck's, /);
   });
 
   it("and of a check that was cut short only what rubs is told as finished", () => {
