@@ -81,7 +81,9 @@ export function resolveDocument(
   const { stances, measuredStances } = Array.isArray(typed.stances)
     ? resolveStances(typed.stances, reading.inside("stances"))
     : { stances: [], measuredStances: [] };
-  const poses = Array.isArray(typed.poses) ? resolvePoses(typed.poses, reading.inside("poses")) : [];
+  const poses = Array.isArray(typed.poses)
+    ? resolvePoses(typed.poses, typed.stances, reading.inside("poses"))
+    : [];
   const targets = reading.isSound("stances") ? alignment?.targets : null;
   if (targets) {
     const names = [...stances, ...measuredStances].map(({ name }) => name);

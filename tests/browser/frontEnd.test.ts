@@ -199,8 +199,13 @@ describe("limits, air, floor and geometry beside the picture", () => {
     await expect
       .poll(async () => plain(await read(floor.locator(".floor-roll p[role='status']"))))
       .toBe(told);
-    // The pose gets a name, is gone to by it from level, and is taken off the list again.
+    // A name that a stance has is refused at its field; one of its own is taken.
     const name = floor.getByLabel("Name of this pose");
+    await name.fill("driving");
+    await name.press("Enter");
+    await floor.getByRole("alert").filter({ hasText: "is the name of a stance already" }).waitFor();
+    expect(await name.getAttribute("aria-invalid")).toBe("true");
+    // The pose gets a name, is gone to by it from level, and is taken off the list again.
     await name.fill("left wheel on a curb");
     await name.press("Enter");
     const named = floor.getByRole("list", { name: "Named poses" });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { poseNameMend } from "../../src/setup/blocks/poses.ts";
 import { exampleDocument } from "./fixtures.ts";
 import { issuesOf, setupOf } from "./patched.ts";
 
@@ -42,6 +43,17 @@ describe("named poses", () => {
     expect(issuesOf({ poses: [pose, pose] })).toEqual([
       "poses[1].name: is the name of entry 0 already; each needs its own",
     ]);
+    // A pose and a stance are asked for alike: which of them was meant nobody could tell.
+    const stances = [{ name: "low", travel: 1 }, { name: "curb", lowerArmAngle: 2 }, null];
+    expect(issuesOf({ poses: [{ ...pose, name: "high" }, pose], stances: stances.slice(0, 2) })).toEqual([
+      "poses[1].name: is the name of a stance already; a pose needs a name of its own",
+    ]);
+    expect(issuesOf({ poses: [null, pose], stances })).toContain(
+      "poses[1].name: is the name of a stance already; a pose needs a name of its own",
+    );
+    expect(poseNameMend("curb", { stances })).toMatch(/^is the name of a stance already/);
+    expect(poseNameMend("curb", { poses: [pose], stances })).toMatch(/^is the name of a pose already/);
+    expect(poseNameMend("high", { poses: [pose], stances })).toBeNull();
     expect(issuesOf({ poses: [{ name: "curb", leftTravel: 1 }] })[0]).toMatch(/rightTravel: required/);
     expect(issuesOf({ poses: [{ ...pose, steer: 1.2 }] })[0]).toMatch(
       /steer: must be a number from -1 to 1$/,

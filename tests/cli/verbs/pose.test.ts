@@ -187,6 +187,16 @@ describe("pose --named", () => {
     );
   });
 
+  it("is never one of two: a pose called as a stance is refused, with its place and the mend", () => {
+    const twice = [poses[0], { ...poses[1], name: "driving" }];
+    const both = folder.write("twice.json", demoDocument({ ...lipAlone(), poses: twice }));
+    const { code, error } = captured(["pose", both, "--named", "driving"]);
+    expect(code).toBe(2);
+    expect(error).toMatch(
+      /poses\[1\]\.name: "driving": is the name of a stance already; a pose needs a name/,
+    );
+  });
+
   it("names the poses and stances there are where there is none of that name", () => {
     const { code, error } = captured(["pose", file, "--named", "on its roof"]);
     expect(code).toBe(2);

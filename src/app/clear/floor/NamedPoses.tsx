@@ -1,4 +1,5 @@
-import { useState } from "react";
+import { useId, useState } from "react";
+import { poseNameMend } from "../../../setup/blocks/poses.ts";
 import { type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { namedPoseText } from "../../../studies/wording/poseWords.ts";
 import type { WheelTravels } from "../../../suspension/rollCenter.ts";
@@ -71,16 +72,22 @@ type NameItProps = { travels: WheelTravels | null; steer: number; count: number 
 
 /** Gives the pose shown a name, in the setup; out of reach it keeps what was typed. */
 function NameIt({ travels, steer, count }: NameItProps) {
+  const id = useId();
   const [name, setName] = useState("");
+  const [mend, setMend] = useState<string | null>(null);
   const add = () => {
     if (travels === null) return;
     const state = workbench.getState();
     const units = fileUnitsOf(state.document);
-    const known = valueAt(shownDocument(state), POSES);
-    const names = (Array.isArray(known) ? known : []).map((one) => String(valueAt(one, ["name"])));
+    const document = shownDocument(state);
+    const own = name.trim();
+    const wrong = own === "" ? null : poseNameMend(own, document);
+    setMend(wrong && `“${own}” ${wrong}.`);
+    if (wrong !== null) return;
     const length = (mm: number) => plainLengthText(Math.round(mm * 1e4) / 1e4, units);
     state.insertItem(POSES, count, {
-      name: freeName(name.trim() === "" ? "pose" : name.trim(), names),
+      name:
+        own === "" ? freeName("pose", [...namesOf(document, "poses"), ...namesOf(document, "stances")]) : own,
       leftTravel: length(travels.left),
       rightTravel: length(travels.right),
       ...(steer === 0 ? {} : { steer }),
@@ -103,15 +110,31 @@ function NameIt({ travels, steer, count }: NameItProps) {
           autoComplete="off"
           maxLength={60}
           placeholder={NO_NAME}
+          aria-invalid={mend !== null || undefined}
+          aria-describedby={mend === null ? undefined : id}
           value={name}
-          onChange={(event) => setName(event.target.value)}
+          onChange={(event) => {
+            setName(event.target.value);
+            setMend(null);
+          }}
         />
       </label>
       <button type="submit" className="button" disabled={travels === null}>
         Name this pose
       </button>
+      {mend !== null && (
+        <p id={id} className="fold-passed" role="alert">
+          <span aria-hidden="true">✕ </span>
+          {mend}
+        </p>
+      )}
     </form>
   );
+}
+
+function namesOf(document: unknown, list: "poses" | "stances"): readonly string[] {
+  const known = valueAt(document, [list]);
+  return (Array.isArray(known) ? known : []).map((one) => String(valueAt(one, ["name"])));
 }
 
 /** mm, and share of full lock: rounding. */
