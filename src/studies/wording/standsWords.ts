@@ -8,7 +8,7 @@ import { heightAgainst } from "./poseWords.ts";
 /**
  * How a truck stands at a pose, by what a shop measures: `wheel 3 3/16 in over driving; off the floor: fender lip 26 1/2 in,
  * frame 11 3/4 in, engine crossmember (lowest) 2 1/2 in`. The lip and the frame where the setup says where they are measured, and the
- * lowest of the points that may drag; of two sides the lower one.
+ * lowest of the points that may drag, called the lowest where it is below lip and frame too; of two sides the lower one.
  * @param travel mm @param steer −1 … +1
  */
 export function standsText(travel: number, steer: number, model: Model, format: LengthFormat): string {
@@ -17,10 +17,14 @@ export function standsText(travel: number, steer: number, model: Model, format: 
   if (floor === null) return height;
   const { lip, frame, clearances } = floor;
   const [lowest] = [...clearances].sort((a, b) => a.clearance - b.clearance);
-  const told = [
+  const measured = [
     ...(lip ? [["fender lip", Math.min(lip.left, lip.right)] as const] : []),
     ...(frame ? [["frame", Math.min(frame.left, frame.right)] as const] : []),
-    ...(lowest ? [[`${lowest.name} (lowest)`, lowest.clearance] as const] : []),
+  ];
+  const isLowest = lowest !== undefined && measured.every(([, over]) => lowest.clearance < over);
+  const told = [
+    ...measured,
+    ...(lowest ? [[isLowest ? `${lowest.name} (lowest)` : lowest.name, lowest.clearance] as const] : []),
   ].map(([name, over]) =>
     over < 0
       ? `${name} in the floor by ${belowWords(over, format)}`

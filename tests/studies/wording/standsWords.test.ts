@@ -37,6 +37,23 @@ describe("how a truck stands at a pose", () => {
     near(low, points[0]!.z);
   });
 
+  it("calls the lowest of what may drag the lowest only where lip and frame are over it too", () => {
+    const told = (z: number) => {
+      const points = [
+        { name: "cab step", at: [-900, 750, z] as const, side: "both" as const },
+        { name: "tailpipe", at: [-900, 300, 1500] as const, side: "both" as const },
+      ];
+      const floor = { ...model.setup.floor!, points };
+      return standsText(0, 0, { ...model, setup: { ...model.setup, floor } }, INCHES);
+    };
+    const { lip, frame } = model.setup.floor!;
+    const under = Math.min(lip![2], frame![2]) - 30;
+    const between = (lip![2] + frame![2]) / 2;
+    expect(told(under)).toMatch(/, cab step \(lowest\) [\d /]+ in$/);
+    expect(told(between)).toMatch(/, frame [\d /]+ in, cab step [\d /]+ in$/);
+    expect(told(lip![2] + 30)).toMatch(/, cab step [\d /]+ in$/);
+  });
+
   it("says by how much a point is in the floor, and no more than the height where nothing is measured to the floor", () => {
     const floor = {
       ...model.setup.floor!,
