@@ -8,28 +8,47 @@ const AXES = ["how far ahead", "how far out", "its height"] as const;
 
 /**
  * What of a field is read while the rest is assumed, in words: `its height is read; how far ahead and how far out are assumed`, `1
- * of 7 points is read; the others follow it`. Null where all of it is assumed.
+ * of 7 points is read, another in part; the others follow`. Null where all of it is assumed.
  * @param document the setup, a variant's patch applied
  */
 export function readInPart(path: KeyPath, document: unknown): string | null {
-  const own = ownEntries(path, document);
-  if (own === null || !own.some(Boolean)) return null;
-  if (Array.isArray(valueAt(document, [...path, 0]))) {
-    const count = own.filter(Boolean).length;
-    return `${count} of ${own.length} points ${count === 1 ? "is" : "are"} read; the others follow`;
+  const told = ownEntries(path, document);
+  if (told === null || told.every((one) => one === "none")) return null;
+  if (isPoints(path, document)) {
+    const [whole, part, none] = countsOf(told);
+    const count = whole === 0 ? part : whole;
+    const read = `${count} of ${told.length} points ${count === 1 ? "is" : "are"} read`;
+    const another = part === 1 ? "another" : `another ${part}`;
+    const inPart = part === 0 ? "" : whole === 0 ? " in part" : `, ${another} in part`;
+    return `${read}${inPart}${none === 0 ? "" : "; the others follow"}`;
   }
-  const axes = (isOwn: boolean) => AXES.filter((_, axis) => own[axis] === isOwn);
+  const axes = (isOwn: boolean) => AXES.filter((_, axis) => (told[axis] === "all") === isOwn);
   return `${clause(axes(true), "read")}; ${clause(axes(false), "assumed")}`;
 }
 
-/** What is still assumed of a field, inside a list: `upper ball joint`, `lower ball joint, only how far ahead`. */
+/**
+ * What is still assumed of a field, inside a list: `upper ball joint`, `lower ball joint, only how far ahead`, `points, 7 of 7, 1 of
+ * them only in part`.
+ */
 export function assumedName(path: KeyPath, document: unknown): string {
   const name = lower(fieldName(path, document));
-  const own = ownEntries(path, document);
-  if (own === null || !own.some(Boolean)) return name;
-  if (Array.isArray(valueAt(document, [...path, 0])))
-    return `${name}, ${own.filter((one) => !one).length} of ${own.length}`;
-  return `${name}, only ${listWords(AXES.filter((_, axis) => !own[axis]))}`;
+  const told = ownEntries(path, document);
+  if (told === null || told.every((one) => one === "none")) return name;
+  if (isPoints(path, document)) {
+    const [whole, part] = countsOf(told);
+    const inPart = part === 0 ? "" : `, ${part} of them only in part`;
+    return `${name}, ${told.length - whole} of ${told.length}${inPart}`;
+  }
+  return `${name}, only ${listWords(AXES.filter((_, axis) => told[axis] !== "all"))}`;
+}
+
+function isPoints(path: KeyPath, document: unknown): boolean {
+  return Array.isArray(valueAt(document, [...path, 0]));
+}
+
+function countsOf(told: readonly Told[]): readonly [all: number, part: number, none: number] {
+  const count = (how: Told) => told.filter((one) => one === how).length;
+  return [count("all"), count("part"), count("none")];
 }
 
 /** What is not measured yet, as a line: `Still assumed: …`. */
@@ -42,13 +61,18 @@ function clause(words: readonly string[], done: string): string {
   return `${listWords(words)} ${words.length === 1 ? "is" : "are"} ${done}`;
 }
 
-/** Of each coordinate of a point, or each point of a list, whether all of it is read or typed; null = it is a single number. */
-function ownEntries(path: KeyPath, document: unknown): readonly boolean[] | null {
+/** How much of a number, or of a point, is read or typed. */
+type Told = "all" | "part" | "none";
+
+/** Of each coordinate of a point, or each point of a list, how much of it is read or typed; null = it is a single number. */
+function ownEntries(path: KeyPath, document: unknown): readonly Told[] | null {
   const value = valueAt(document, path);
   if (!Array.isArray(value)) return null;
-  const isOwn = (at: KeyPath, one: unknown): boolean =>
-    Array.isArray(one)
-      ? one.every((entry, i) => isOwn([...at, i], entry))
-      : isRead(document, at) || isSaidMine(document, at);
-  return value.map((one, i) => isOwn([...path, i], one));
+  const toldOf = (at: KeyPath, one: unknown): Told => {
+    if (!Array.isArray(one)) return isRead(document, at) || isSaidMine(document, at) ? "all" : "none";
+    const told = one.map((entry, i) => toldOf([...at, i], entry));
+    const [first = "none"] = told;
+    return told.every((entry) => entry === first) ? first : "part";
+  };
+  return value.map((one, i) => toldOf([...path, i], one));
 }

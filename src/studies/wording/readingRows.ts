@@ -26,7 +26,7 @@ export const WITHIN_NOTE =
 
 /** Over the list of what is assumed, on paper. */
 export const ASSUMED_ON_PAPER =
-  "No reading tells these. They are an invented layout, moved to go with what was read, and not this truck: measure them before anything is cut or welded.";
+  "No reading tells these in full. What is not read is an invented layout, moved to go with what was read, and not this truck: measure it before anything is cut or welded.";
 
 /**
  * Everything that was read of a truck, in the order of the worksheet, fields of the setup that stand on it too.

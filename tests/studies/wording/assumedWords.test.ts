@@ -57,6 +57,28 @@ describe("what is still assumed after twelve readings", () => {
     );
   });
 
+  it("tells points of which a coordinate alone is read, alone and beside others", () => {
+    const points: KeyPath = ["truck", "body", 0, "points"];
+    const words = (readings: readonly object[]) => {
+      const some = read(readings);
+      return [readInPart(points, some), assumedName(points, some)];
+    };
+    expect(words([])).toEqual([null, "body parts “fender lip”: points"]);
+    expect(words([{ height: LIP, is: 29.5 }])).toEqual([
+      "1 of 7 points is read in part; the others follow",
+      "body parts “fender lip”: points, 7 of 7, 1 of them only in part",
+    ]);
+    const other = (at: number) => ({ height: `body["fender lip"].points[${at}]`, is: 28 });
+    const lip = TWELVE.slice(1, 3);
+    expect(words([...lip, other(2)])).toEqual([
+      "1 of 7 points is read, another in part; the others follow",
+      "body parts “fender lip”: points, 6 of 7, 1 of them only in part",
+    ]);
+    expect(words([...lip, other(2), other(4)])[0]).toBe(
+      "1 of 7 points is read, another 2 in part; the others follow",
+    );
+  });
+
   it("has the ball joint span among it again where that was not taped", () => {
     const without = read(TWELVE.filter((one) => !("between" in one)));
     expect(exampleFields(without).map(keyText)).toContain("knuckle.span");
