@@ -40,14 +40,15 @@ interface KnuckleForFiles extends NamedForFiles {
 }
 
 /**
- * What files of a truck's knuckle begin with: its order's number and customer, `TS-014-tamarack-street`; as all files of the truck
- * where there is no number that a name can hold. @param file with or without its ending
+ * What files of a truck's knuckle begin with: its order's number and customer, and its variant's name where it is one,
+ * `TS-014-tamarack-street-deeper-wheels`; as all files of the truck where there is no number that a name can hold.
+ * @param file with or without its ending
  */
 export function knuckleStem(setup: KnuckleForFiles, file: string): string {
   const number = fileWords(setup.order?.number ?? "", MOST_ORDER.number);
   if (number === "") return fileStem(setup, file);
   const customer = fileWords(setup.order?.customer ?? "", MOST_ORDER.customer).toLowerCase();
-  return customer === "" ? number : `${number}-${customer}`;
+  return [number, customer, variantWords(setup)].filter((words) => words !== "").join("-");
 }
 
 /** A truck that files are named for. */
@@ -60,9 +61,14 @@ interface NamedForFiles {
  * What files of a truck begin with: its name and its variant's, `fern-street-half-ton-deeper-wheels`, or the name of the file it is
  * from where it has none of its own. @param file with or without its ending
  */
-export function fileStem({ name, variant }: NamedForFiles, file: string): string {
+export function fileStem(setup: NamedForFiles, file: string): string {
+  const { name } = setup;
   const own = name === DEFAULT_NAME ? "" : fileWords(name, MOST.truck);
   const truck = own || firstOf(file.replace(/\.[^.]*$/, "").replace(/\p{Cs}/gu, ""), MOST.truck) || "truck";
-  const shown = fileWords(variant ?? "", MOST.variant);
+  const shown = variantWords(setup);
   return (shown === "" ? truck : `${truck}-${shown}`).toLowerCase().replace(DEVICE, "$1_");
+}
+
+function variantWords({ variant }: Pick<NamedForFiles, "variant">): string {
+  return fileWords(variant ?? "", MOST.variant).toLowerCase();
 }

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { shapeFile } from "../../../src/app/parts/reportFiles.ts";
+import { knuckleFile, shapeFile } from "../../../src/app/parts/reportFiles.ts";
 import { reportSaves } from "../../../src/app/shell/saves/reportSaves.ts";
 import { truckOf } from "../../../src/app/state/truck.ts";
 import { workbench } from "../../../src/app/state/workbench.ts";
-import { fileStem, fileWords } from "../../../src/studies/wording/fileStem.ts";
+import { fileStem, fileWords, knuckleStem } from "../../../src/studies/wording/fileStem.ts";
 
 /** A shipped setup on the board, and the truck it is. */
 function onBoard(file: string, without: readonly string[] = []) {
@@ -85,6 +85,23 @@ describe("the name of a file", () => {
     expect(fileStem({ name: "Untitled setup", variant: null }, `${"車".repeat(80)}.json`)).toBe(
       "車".repeat(30),
     );
+  });
+
+  it("of a knuckle on order is its order's, and its variant's where it is one: no two overwrite each other", () => {
+    const knuckle = { hubFace: "5 1/4" };
+    const typed = JSON.parse(readFileSync("shared/ordered-knuckle.json", "utf8"));
+    const variants = [{ name: "Closer in, 1/4", patch: { knuckle } }];
+    const fileOf = (variant: string | null) => {
+      const made = truckOf(JSON.stringify({ ...typed, variants }), "t.json", variant);
+      if (!made.ok) throw new TypeError(made.issues[0]!.mend);
+      return knuckleFile(made.value, "jig", "The jig sheet", () => ({})).file;
+    };
+    expect(fileOf(null)).toBe("TS-014-tamarack-street-short-bed-jig.json");
+    expect(fileOf("Closer in, 1/4")).toBe("TS-014-tamarack-street-short-bed-closer-in-1-4-jig.json");
+    const plain = { name: "t", variant: "B", order: { number: "7", customer: null } };
+    expect(knuckleStem(plain, "t.json")).toBe("7-b");
+    expect(knuckleStem({ ...plain, variant: null }, "t.json")).toBe("7");
+    expect(knuckleStem({ ...plain, order: null }, "t.json")).toBe("t-b");
   });
 
   it("is none that a system keeps for a device", () => {
