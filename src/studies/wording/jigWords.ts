@@ -98,7 +98,10 @@ export function jigCells(
   format: LengthFormat,
 ): readonly [mustRead: string, tolerance: string] {
   const { measure, mustRead, tolerance } = row;
-  return [jigAskedText(jigWay(row) * mustRead, measure, format), `±${jigText(tolerance, measure, format)}`];
+  return [
+    askedText(jigWay(row) * mustRead, measure, format, tolerance),
+    `±${jigText(tolerance, measure, format)}`,
+  ];
 }
 
 /** What was read in a line of the sheet, mm or rad, as the line's own word has it. */
@@ -112,19 +115,42 @@ export function jigFormat({ units, fraction }: LengthFormat): LengthFormat {
   return fraction === "decimal" ? { units, fraction, decimals: 3 } : { units, fraction: 64 };
 }
 
-/** mm. A fraction that is off by less than this says what a tape must read. */
+/** mm. A fraction that is off by no more than this says what a tape must read, */
 const READ_EXACT = 0.1;
+
+/** unless it takes more than this share of what the reading may be off. */
+const SHARE_EXACT = 1 / 4;
 
 /**
  * A number that is asked of the jig: as a tape has it where a sixteenth says it, else in decimals. Finer fractions would read as
- * sharper than the tolerance beside them.
+ * sharper than the tolerance beside them. @param tolerance mm, of the reading, either way
  */
-export function jigAskedText(value: number, measure: JigRow["measure"], format: LengthFormat): string {
+function askedText(
+  value: number,
+  measure: JigRow["measure"],
+  format: LengthFormat,
+  tolerance: number,
+): string {
   const { units, fraction } = format;
   if (measure === "angle" || units === "mm" || fraction === "decimal") return jigText(value, measure, format);
   const sixteenth = MM_PER_INCH / 16;
-  const isExact = Math.abs(value - sixteenth * Math.round(value / sixteenth)) <= READ_EXACT;
+  const off = Math.abs(value - sixteenth * Math.round(value / sixteenth));
+  const isExact = off <= Math.min(READ_EXACT, SHARE_EXACT * tolerance);
   return jigText(value, measure, isExact ? { units, fraction: 16 } : gaugeFormat(format));
+}
+
+/** mm: rounding. */
+const SAME = 1e-6;
+
+/**
+ * A length of a sheet outside its table: as the line has it that asks for it, or fine enough for any line where none does.
+ * @param mm of a reading as its line has it, or without its sign
+ */
+export function jigAskedLength(mm: number, { rows }: JigSheet, format: LengthFormat): string {
+  const lengths = rows.filter(({ measure }) => measure === "length");
+  const asked = lengths.filter(({ mustRead }) => Math.abs(Math.abs(mustRead) - Math.abs(mm)) < SAME);
+  const tolerances = (asked.length > 0 ? asked : lengths).map(({ tolerance }) => tolerance);
+  return askedText(mm, "length", format, Math.min(...tolerances));
 }
 
 /** A number of the sheet with its unit: `6 1/8 in`, `8.40°`. */
@@ -141,7 +167,7 @@ export function jigOffText(value: number, measure: JigRow["measure"], format: Le
 /** What a shop has to know before it clamps anything, a sentence a line. */
 export function jigSetupSentences(sheet: JigSheet, format: LengthFormat): readonly string[] {
   const { jointHeight, clampAt, faceAt, halfLength, knuckle } = sheet;
-  const length = (mm: number) => jigAskedText(mm, "length", format);
+  const length = (mm: number) => jigAskedLength(mm, sheet, format);
   const from =
     jointHeight === 0
       ? "above the lower ball joint center"
@@ -161,11 +187,12 @@ export function jigSetupSentences(sheet: JigSheet, format: LengthFormat): readon
 }
 
 /** The drop, from the same datum; none where no base knuckle is known. */
-function dropSentence({ drop, clampAt }: JigSheet, format: LengthFormat): readonly string[] {
+function dropSentence(sheet: JigSheet, format: LengthFormat): readonly string[] {
+  const { drop, clampAt } = sheet;
   if (drop === null) return [];
-  const height = jigAskedText(clampAt - drop, "length", format);
+  const height = jigAskedLength(clampAt - drop, sheet, format);
   return [
-    `Drop: the pin stands ${jigAskedText(Math.abs(drop), "length", format)} ${drop < 0 ? "lower" : "higher"} along the ball joint line than on the base knuckle, whose pin height there is ${height}.`,
+    `Drop: the pin stands ${jigAskedLength(Math.abs(drop), sheet, format)} ${drop < 0 ? "lower" : "higher"} along the ball joint line than on the base knuckle, whose pin height there is ${height}.`,
   ];
 }
 
@@ -210,10 +237,10 @@ export function jigSketchWords(
     onFace: "on the face",
     angleFinder: "angle finder",
     tieRodEnd: "tie rod end",
-    armOut: (mm) => `${jigAskedText(Math.abs(mm), "length", format)} ${mm < 0 ? "inboard" : "outboard"}`,
+    armOut: (mm) => `${jigAskedLength(Math.abs(mm), sheet, format)} ${mm < 0 ? "inboard" : "outboard"}`,
     mark: "mark",
     offHeight: `Dashed: clamped ${by} too high reads ${costs} ${more}, too low ${less}`,
-    length: (mm) => jigAskedText(mm, "length", format),
+    length: (mm) => jigAskedLength(mm, sheet, format),
     angle: (rad) => jigText(rad, "angle", format),
   };
 }

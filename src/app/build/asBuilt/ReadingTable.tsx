@@ -1,6 +1,6 @@
 import type { AsBuiltSides } from "../../../studies/jig/asBuiltReport.ts";
 import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
-import { jigAskedText, jigCells, jigWay, readingWords } from "../../../studies/wording/jigWords.ts";
+import { jigAskedLength, jigCells, jigWay, readingWords } from "../../../studies/wording/jigWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { PassMark, ReadingCell } from "./ReadingCell.tsx";
@@ -66,7 +66,7 @@ export function ReadingTable({ sheet, sides, format }: ReadingTableProps) {
           <th scope="row" title="where the straightedge stood when the tapes were read, if not at pin height">
             Straightedge clamped at
           </th>
-          <td>{keepTogether(jigAskedText(sheet.clampAt, "length", format))}</td>
+          <td>{keepTogether(jigAskedLength(sheet.clampAt, sheet, format))}</td>
           {SIDES.map((side) => (
             <td key={side}>
               <ReadingCell
