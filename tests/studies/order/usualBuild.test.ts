@@ -16,7 +16,6 @@ import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { USUAL_KNUCKLE, usualBuild } from "../../../src/studies/order/usualBuild.ts";
 import { BUILD_NUMBERS, exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
 import { usualBuildSentence } from "../../../src/studies/wording/drawingWords.ts";
-import { knuckleStem } from "../../../src/studies/wording/fileStem.ts";
 import { sheetOf } from "./orderedTruck.ts";
 
 const SHARED = new URL("../../../shared/", import.meta.url);
@@ -26,6 +25,24 @@ const trucks = ["", "worked/"].flatMap((folder) =>
     .filter((file) => file.endsWith(".json") && file !== "tire-sizes.json")
     .map((file) => `${folder}${file}`),
 );
+/** What files of each truck's knuckle begin with. */
+const FILES: Readonly<Record<string, string>> = {
+  "compact-front-steer.json": "orchard-row-compact-front-steer-short-arms",
+  "flatbed-long-arms.json": "canal-street-flatbed-front-steer-long-arms",
+  "half-ton-limits.json": "fern-street-shop-half-ton-aligned-and-on-bags",
+  "half-ton-on-air.json": "fern-street-shop-half-ton-on-air",
+  "long-bed-steering-box.json": "mill-lane-long-bed-with-a-steering-box",
+  "ordered-knuckle.json": "TS-014-tamarack-street-short-bed",
+  "scanned-fender.json": "fern-street-shop-half-ton-front-arch-scanned",
+  "tape-measured.json": "quarry-lane-half-ton-measured-with-a-tape",
+  "tubular-knuckle.json": "half-ton-on-a-tubular-knuckle",
+  "worked/barrel-meets-rod-end.json": "larkin-court-compact-wheels",
+  "worked/bent-fender.json": "alder-street-half-ton-left-fender-bent-and-scanned",
+  "worked/between-the-locks.json": "dogwood-lane-short-bed-flare-bolts-left-long",
+  "worked/droop-binds-rod-end.json": "cooper-street-half-ton-let-down-too-far",
+  "worked/narrow-meets-frame.json": "juniper-road-half-ton-on-a-wide-frame",
+  "worked/thin-margin.json": "sorrel-avenue-half-ton-measured-in-a-hurry",
+};
 const ORDERED = JSON.parse(textOf("ordered-knuckle.json"));
 const MATERIALS = readMaterials(JSON.parse(textOf("catalogs/materials.json")), "materials.json");
 
@@ -109,7 +126,7 @@ describe("a usual knuckle", () => {
     expect(drawn.value.cutList.pieces.map((one) => one.name)).toEqual([
       ...["lower post", "upper post", "lower boss", "upper boss"],
     ]);
-    const prefix = `${knuckleStem(setup, "truck")}-`;
+    const prefix = `${FILES[name]}-`;
     expect(drawn.value.files.map(({ file }) => file)).toEqual(
       expect.arrayContaining(
         ["drawing.pdf", "cut-list.pdf", "plate-steering-arm-plate.dxf"].map((file) => `${prefix}${file}`),
