@@ -48,7 +48,8 @@ function entry(gap: number, verdict: Verdict, part = "lip"): CheckEntry {
 }
 
 function report(verdict: Verdict, parts: readonly CheckEntry[]): CheckReport {
-  return { verdict, parts, worst: parts[0] ?? null, limits: [] };
+  const [worst = null] = [...parts].sort((a, b) => a.gap - b.gap);
+  return { verdict, parts, worst, limits: [] };
 }
 
 describe("what is said at the counter", () => {
