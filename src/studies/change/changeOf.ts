@@ -71,16 +71,17 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
   if (singles.size === 0 && trimmed === null)
     return { verdict: check.verdict, changes: search.pairs(candidates), without, ...cut() };
   const isKnuckleAlone = trimmed === null && [...singles.keys()].every((key) => key.startsWith("knuckle."));
+  const others = candidates.filter(({ field }) => !field.key.startsWith("knuckle."));
+  const isPaired = isKnuckleAlone && others.length > 1;
   // What pairs may take stands apart from the proofs of singles.
-  let open = singles.size + (isKnuckleAlone ? 1 : 0);
+  let open = singles.size + (isPaired ? 1 : 0);
   const changes = order.flatMap((key): FoundChange[] => {
     if (key === TRIM) return trimmed === null ? [] : [trimmed];
     const single = singles.get(key);
     return single === undefined ? [] : [search.provenSmallest(single, open--)];
   });
-  const others = candidates.filter(({ field }) => !field.key.startsWith("knuckle."));
-  const pairs = isKnuckleAlone ? search.pairs(others) : [];
-  const paired = isKnuckleAlone ? { isPaired: true as const } : {};
+  const pairs = isPaired ? search.pairs(others) : [];
+  const paired = isPaired ? { isPaired: true as const } : {};
   return { verdict: check.verdict, changes: [...pairs, ...changes], without, ...paired, ...cut() };
 }
 

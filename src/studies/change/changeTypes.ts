@@ -65,7 +65,7 @@ export interface ChangeReport {
   readonly changes: readonly FoundChange[];
   /** Fields tried of which no single change does it. */
   readonly without: readonly string[];
-  /** Only a new knuckle does it alone, so pairs of all else were tried too. */
+  /** Of the fields tried only the knuckle's do it alone, so pairs of the others, two at least, were tried too. */
   readonly isPaired?: true;
   readonly cutShort?: true;
 }

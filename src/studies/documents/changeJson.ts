@@ -4,13 +4,17 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { AlsoMoves, ChangeReport, FoundChange, Smaller, TrimmedPart } from "../change/changeTypes.ts";
 
 /** Changes as `change --json` prints them: values in the file's units or degrees, least effort first. */
-export function changeJson({ verdict, changes, without, cutShort }: ChangeReport, units: LengthUnit) {
+export function changeJson(
+  { verdict, changes, without, isPaired, cutShort }: ChangeReport,
+  units: LengthUnit,
+) {
   return {
     units,
     verdict,
     ...(cutShort ? { cutShort: true } : {}),
     changes: changes.map((change) => oneJson(change, units)),
     without,
+    ...(isPaired ? { paired: true } : {}),
   };
 }
 

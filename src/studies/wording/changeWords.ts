@@ -190,20 +190,28 @@ export function changeSentence(
   const none = fields.length === 0 ? "" : ` Not enough alone, at any value tried: ${fields.join("; ")}.`;
   if (changes.length === 0)
     return `${cutShort ? "No change was found in the time allowed that keeps" : "No change that was tried keeps"} ${least}.${none}`;
-  const pairs = changes.every(({ set }) => set.length > 1)
-    ? " No single change is enough; these are pairs."
-    : "";
-  if (pairs !== "") return `Any one of these keeps a gap of ${least}, least effort first.${pairs}`;
-  const rest = isPaired ? pairedWords(changes, cutShort === true) : "";
-  return `Any one of these keeps a gap of ${least}, least effort first.${none}${rest}`;
+  const isCut = cutShort === true;
+  const rest = changes.every(({ set }) => set.length > 1)
+    ? onlyPairsWords(none, isCut)
+    : `${none}${isPaired ? pairedWords(changes, isCut) : ""}`;
+  return `Any one of these keeps a gap of ${least}, least effort first.${rest}`;
 }
 
-/** What is known of pairs where only a new knuckle does it alone. */
-function pairedWords(changes: ChangeReport["changes"], isCut: boolean): string {
-  if (changes.some(({ set }) => set.length > 1)) return " Two together are; they stand before a new knuckle.";
+/** What is known of single changes where all that was found are pairs. @param none which are not enough */
+function onlyPairsWords(none: string, isCut: boolean): string {
   return isCut
-    ? " No two of them together were found that are, in the time allowed."
-    : " Nor are any two of them together that were tried: it takes another knuckle.";
+    ? `${none} No single change that is enough was found in the time allowed; these are pairs, perhaps not all there are.`
+    : " No single change is enough; these are pairs.";
+}
+
+/** What is known of pairs where only the knuckle's fields do it alone. */
+function pairedWords(changes: ChangeReport["changes"], isCut: boolean): string {
+  const only = "Of the fields tried, only the knuckle's are enough alone";
+  if (changes.some(({ set }) => set.length > 1))
+    return ` ${only}; pairs of the others that are enough stand first${isCut ? ", perhaps not all there are" : ""}.`;
+  return isCut
+    ? ` ${only}; no pair of the others that is enough was found in the time allowed.`
+    : ` ${only}; no pair of the others that was tried is enough.`;
 }
 
 function listed(words: readonly string[]): string {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { alsoMoves } from "../../../src/studies/change/alsoMoves.ts";
 import { EFFORT, SPACER, TRIM } from "../../../src/studies/change/changeField.ts";
 import { changeOf } from "../../../src/studies/change/changeOf.ts";
+import { changeJson } from "../../../src/studies/documents/changeJson.ts";
 import { modelOf } from "../../../src/studies/model/model.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
@@ -200,7 +201,8 @@ describe("what to change otherwise", () => {
     const order = { base: knuckle, drop: "3 in", hubFace: "6 5/16 in" };
     const dropped = { ...lip, knuckle: { ...knuckle, pinHeight: "8 3/8" }, order };
     const on = subjectOf(dropped, "dropped");
-    const report = changeOf(on.subject, on.model, { order: ["travel.droop", "knuckle.pinHeight"] });
+    const fields = ["travel.droop", "alignment.toe", "knuckle.pinHeight"];
+    const report = changeOf(on.subject, on.model, { order: fields });
     const speech = { format: { units: "in" }, document: dropped, allowance: 6.35 } as const;
     expect(report.isPaired).toBe(true);
     const [only] = report.changes as [(typeof report.changes)[number]];
@@ -208,7 +210,47 @@ describe("what to change otherwise", () => {
     expect(drop.from).toBeCloseTo(3 * 25.4, 6);
     expect(drop.from - drop.to).toBeCloseTo(only.set[0]!.from - only.set[0]!.to, 6);
     expect(movesSentences(only, speech).join(" ")).toMatch(/It takes away (all the )?drop that is ordered/);
-    expect(changeSentence(report, speech)).toMatch(/Nor are any two of them together that were tried/);
+    expect(changeSentence(report, speech)).toMatch(
+      / Of the fields tried, only the knuckle's are enough alone; no pair of the others that was tried is enough\.$/,
+    );
+    expect(changeJson(report, "in")).toHaveProperty("paired", true);
+  });
+
+  it.each([[["knuckle.pinHeight"]], [["travel.droop", "knuckle.pinHeight"]]])(
+    "says nothing of pairs where there is none to try: %j",
+    (order) => {
+      const report = changeOf(subject, model, { order });
+      expect(report.changes.map(({ set }) => set.map(({ key }) => key))).toEqual([["knuckle.pinHeight"]]);
+      expect(report).not.toHaveProperty("isPaired");
+      expect(changeJson(report, "in")).not.toHaveProperty("paired");
+      const speech = { format: { units: "in" }, document: subject.document, allowance: 6.35 } as const;
+      expect(changeSentence(report, speech)).not.toMatch(/pair|two|knuckle/i);
+    },
+  );
+
+  it("tells of pairs in words of their own, and where the time ended before all were tried", () => {
+    const speech = { format: { units: "in" }, document: subject.document, allowance: 6.35 } as const;
+    const one = { trim: null, gap: 7, bound: 7, smaller: { rank: "searched" }, alsoMoves: [] } as const;
+    const of = (...keys: string[]) => ({
+      ...one,
+      set: keys.map((key) => ({ key, kind: "length", from: 10, to: 20 }) as const),
+    });
+    const [single, pair] = [of("knuckle.hubFace"), of("travel.bump", "tire.diameter")];
+    const said = (changes: readonly (typeof single)[], more: object) =>
+      changeSentence({ verdict: "rubs", changes, without: [], ...more }, speech).replace(/^.*?first\./, "");
+    const only = " Of the fields tried, only the knuckle's are enough alone";
+    const [isPaired, cutShort] = [true, true] as const;
+    expect(said([pair, single], { isPaired })).toBe(
+      `${only}; pairs of the others that are enough stand first.`,
+    );
+    expect(said([pair, single], { isPaired, cutShort })).toMatch(/stand first, perhaps not all there are\.$/);
+    expect(said([single], { isPaired, cutShort })).toBe(
+      `${only}; no pair of the others that is enough was found in the time allowed.`,
+    );
+    expect(said([pair], {})).toBe(" No single change is enough; these are pairs.");
+    expect(said([pair], { cutShort })).toBe(
+      " No single change that is enough was found in the time allowed; these are pairs, perhaps not all there are.",
+    );
   });
 
   it("tries pairs of all fields, least effort first, until there are some", () => {
