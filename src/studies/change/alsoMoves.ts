@@ -46,7 +46,7 @@ export function alsoMoves(before: Model, after: Model, budget: Budget): readonly
   return moved;
 }
 
-/** Drop that is ordered and taken away; null = none is. */
+/** Drop of the truck as it stands that is taken away, beside what is ordered; null = none is. */
 function dropOf(before: Model, after: Model): AlsoMoves | null {
   const { order } = before.setup;
   if (order === null || order.base.pinHeight === null || (order.drop ?? 0) <= 0) return null;
@@ -54,7 +54,7 @@ function dropOf(before: Model, after: Model): AlsoMoves | null {
     number,
     number,
   ];
-  return from > 0 && from - to >= LEAST_LENGTH ? { what: "drop", from, to } : null;
+  return from > 0 && from - to >= LEAST_LENGTH ? { what: "drop", from, to, ordered: order.drop! } : null;
 }
 
 /** mm. How far the tire stands out of its center plane. */

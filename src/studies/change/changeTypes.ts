@@ -14,11 +14,12 @@ export interface SetField {
 export type AlsoMoves =
   | {
       /** `rideHeight`: of the body over the tire's patch at the measured height of the arms. */
-      /** `drop`: of the pin over the base knuckle's, as the order has it. */
-      readonly what: "rideHeight" | "drop" | "scrubRadius" | "halfTrack" | "bumpSteer";
+      readonly what: "rideHeight" | "scrubRadius" | "halfTrack" | "bumpSteer";
       readonly from: number;
       readonly to: number;
     }
+  /** Of the pin over the order's base knuckle; `ordered` may differ from `from`: the truck is then not as ordered yet. */
+  | { readonly what: "drop"; readonly from: number; readonly to: number; readonly ordered: number }
   /** A limit that some pose passes now, and passed none before. */
   | { readonly what: "limit"; readonly name: string; readonly side: Side }
   /** The tire stands farther out, or a panel covers less: rules on that may hold where the truck is driven. */

@@ -69,5 +69,6 @@ function movesJson(moves: AlsoMoves, units: LengthUnit) {
   if (moves.what === "fenderCover" || moves.what === "limit") return moves;
   const told = (value: number) =>
     moves.what === "bumpSteer" ? degFromRad(value) : unitsFromMm(value, units);
-  return { what: moves.what, from: told(moves.from), to: told(moves.to) };
+  const ordered = moves.what === "drop" ? { ordered: told(moves.ordered) } : {};
+  return { what: moves.what, from: told(moves.from), to: told(moves.to), ...ordered };
 }

@@ -139,14 +139,25 @@ function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
     case "bumpSteer":
       return `Bump steer from ${angleText(moves.from, 2)} to ${angleText(moves.to, 2)} (root mean square over the travel).`;
     case "drop":
-      return moves.to > 0
-        ? `It takes away drop that is ordered: of ${lengthText(moves.from, format)} it leaves ${lengthText(moves.to, format)}.`
-        : `It takes away all the drop that is ordered, ${lengthText(moves.from, format)}: the pin then stands ${moves.to > -0.5 ? "as high as" : `${amountText(moves.to, format)} lower than`} on the base knuckle.`;
+      return dropSentence(moves, format);
     case "limit":
       return `The ${moves.side} ${moves.name} is then past its limit somewhere.`;
     case "fenderCover":
       return "Look up the local rules on how much of the tire the fender must cover.";
   }
+}
+
+/** Drop that goes: the order's where the truck has just that, else what the truck has, beside what is ordered. */
+function dropSentence(
+  { from, to, ordered }: Extract<AlsoMoves, { readonly what: "drop" }>,
+  format: LengthFormat,
+): string {
+  const [has, asked] = [lengthText(from, format), lengthText(ordered, format)];
+  const [whose, more] =
+    has === asked ? ["drop that is ordered", ""] : ["drop the truck has", `; ${asked} is ordered`];
+  if (to > 0) return `It takes away ${whose}: of ${has} it leaves ${lengthText(to, format)}${more}.`;
+  const stands = to > -0.5 ? "as high as" : `${amountText(to, format)} lower than`;
+  return `It takes away all the ${whose}, ${has}: the pin then stands ${stands} on the base knuckle${more}.`;
 }
 
 function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readonly string[] {

@@ -216,6 +216,38 @@ describe("what to change otherwise", () => {
     expect(changeJson(report, "in")).toHaveProperty("paired", true);
   });
 
+  it("of a truck that is not as ordered yet tells the drop it has, and what is ordered beside it", () => {
+    const { knuckle } = demoDocument() as { readonly knuckle: object };
+    const pinned = (pinHeight: string, drop: string) => {
+      const order = { base: { ...knuckle, pinHeight: "4 in" }, drop };
+      return subjectOf(demoDocument({ ...lipAlone(), knuckle: { pinHeight }, order }), "pinned").model;
+    };
+    const speech = { format: { units: "in" }, document: subject.document, allowance: 0 } as const;
+    const said = (from: string, to: string, drop: string) => {
+      const moved = alsoMoves(pinned(from, drop), pinned(to, drop), Budget.endless());
+      const smaller = { rank: "searched" } as const;
+      const change = { set: [], trim: null, gap: null, bound: null, smaller, alsoMoves: moved };
+      const { alsoMoves: json } = changeJson(
+        { verdict: "rubs", changes: [change], without: [] },
+        "in",
+      ).changes[0]!;
+      expect(json.find(({ what }) => what === "drop")).toHaveProperty(
+        "ordered",
+        expect.closeTo(drop === "2 1/2" ? 2.5 : 1.5, 9),
+      );
+      return movesSentences(change, speech).filter((sentence) => /drop/.test(sentence));
+    };
+    expect(said("5 1/2", "5", "1 1/2")).toEqual([
+      "It takes away drop that is ordered: of 1 1/2 in it leaves 1 in.",
+    ]);
+    expect(said("5 1/2", "5", "2 1/2")).toEqual([
+      "It takes away drop the truck has: of 1 1/2 in it leaves 1 in; 2 1/2 in is ordered.",
+    ]);
+    expect(said("5 1/2", "4", "2 1/2")).toEqual([
+      "It takes away all the drop the truck has, 1 1/2 in: the pin then stands as high as on the base knuckle; 2 1/2 in is ordered.",
+    ]);
+  });
+
   it.each([[["knuckle.pinHeight"]], [["travel.droop", "knuckle.pinHeight"]]])(
     "says nothing of pairs where there is none to try: %j",
     (order) => {
