@@ -13,6 +13,7 @@ import { DEFAULT_REACH, WINDOW_TOLERANCE } from "../window/windowField.ts";
 import { alsoMoves } from "./alsoMoves.ts";
 import { type Candidate, candidatesOf, EFFORT, TRIM } from "./changeField.ts";
 import type { ChangeReport, FoundChange, SetField, Smaller } from "./changeTypes.ts";
+import { lockReached } from "./lockReached.ts";
 import { isSmallestPair, pairSlack, provenSmallest } from "./provenSmallest.ts";
 import { trimChange } from "./trimChange.ts";
 
@@ -217,11 +218,16 @@ class ChangeSearch {
       const cell = made.ok ? this.look(made.value) : null;
       if (!made.ok || cell?.verdict !== "clear") continue;
       const { gap, bound } = cell;
-      const set = all.map(([{ key, kind, now }, value]): SetField => ({ key, kind, from: now, to: value }));
+      const set = all.map((setting) => this.setField(setting));
       const told = { set, trim: null, gap, bound, alsoMoves: alsoMoves(this.model, made.value, this.budget) };
       return { settings: all, told: { ...told, smaller: farther === 0 ? smaller : { rank: "searched" } } };
     }
     return null;
+  }
+
+  private setField([{ key, kind, now }, to]: Setting): SetField {
+    const reached = key === "limits.steeringStop.angle" ? lockReached(this.model) : null;
+    return { key, kind, from: now, to, ...(reached !== null && reached < now ? { reached } : {}) };
   }
 
   /** Whether it is proven that the truck keeps its allowance. */

@@ -8,6 +8,8 @@ export interface SetField {
   readonly kind: "length" | "angle";
   readonly from: number;
   readonly to: number;
+  /** Of a steering stop that no wheel is steered to: how far one is, rad. */
+  readonly reached?: number;
 }
 
 /** What a change moves besides, or breaks. mm and radians. */

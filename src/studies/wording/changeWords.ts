@@ -164,7 +164,7 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
   const hints: string[] = [];
   if (trim !== null)
     hints.push("Fold or reinforce what is cut: an edge that is cut loses strength and can cut a tire.");
-  for (const { key, from, to } of set) {
+  for (const { key, from, to, reached = from } of set) {
     const out = key === "wheel.backspacing" || key === "wheel.offset" ? from - to : 0;
     if (key === SPACER)
       hints.push(
@@ -178,7 +178,7 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
       hints.push("A stop that is met sooner leaves less travel for the road: ask what the springs need.");
     if (/^(limits\.steeringStop|truck\.steering)/.test(key))
       hints.push(
-        `It takes away ${Math.ceil(100 * (1 - to / from))} % of the steering each way: a wider turning circle at every corner and parking place.`,
+        `It takes away ${wholePercent(1 - to / reached)} % of the steering each way: a wider turning circle at every corner and parking place.`,
       );
     if (key === "tire.sectionWidth" || key === "tire.diameter")
       hints.push("A smaller tire carries less: check that its load index is enough for the axle.");
@@ -188,6 +188,11 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
 
 /** Why changes cannot be saved for a moment. */
 export const CHANGES_WAIT = "Not yet: they are looked for again, for the truck as it is now.";
+
+/** A share in whole percent, never told as less than it is, nor as none. */
+function wholePercent(share: number): number {
+  return Math.max(1, Math.ceil(100 * share - 1e-9));
+}
 
 /** What is said above the list. */
 export function changeSentence(

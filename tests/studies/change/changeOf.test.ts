@@ -12,6 +12,7 @@ import { truckWith } from "../../../src/studies/window/truckOverField.ts";
 import { windowField } from "../../../src/studies/window/windowField.ts";
 import { windowOf } from "../../../src/studies/window/windowOf.ts";
 import { changeSentence, movesSentences } from "../../../src/studies/wording/changeWords.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { demoDocument, lipAlone } from "../demoModel.ts";
 import { subjectOf, windowSubject } from "../window/windowSubject.ts";
 
@@ -195,6 +196,43 @@ describe("what to change otherwise", () => {
     );
   });
 
+  it("tells less steering as a share of what there is, whole where it is whole: of a stop, of the lock that is reached", () => {
+    const speech = { format: { units: "in" }, document: subject.document, allowance: 6.35 } as const;
+    const lost = (key: string, from: number, to: number, reached?: number) => {
+      const set = [{ key, kind: "angle", from, to, ...(reached === undefined ? {} : { reached }) }] as const;
+      const rest = { trim: null, gap: 7, bound: 7, smaller: { rank: "searched" }, alsoMoves: [] } as const;
+      return movesSentences({ set, ...rest }, speech)
+        .join(" ")
+        .match(/takes away (\d+) %/)?.[1];
+    };
+    // In binary 1 − 0.86 is a hair more than 0.14.
+    expect(100 * (1 - 0.86)).toBeGreaterThan(14);
+    expect(lost("truck.steering.swing", 1, 0.86)).toBe("14");
+    expect(lost("truck.steering.swing", 1, 0.8599)).toBe("15");
+    expect(lost("limits.steeringStop.angle", 0.8, 0.4)).toBe("50");
+    expect(lost("limits.steeringStop.angle", 0.8, 0.4, 0.5)).toBe("20");
+  });
+
+  it("knows how far a stop that no wheel meets is beyond the lock", () => {
+    const set = (angle: number) => {
+      const limits = { steeringStop: { angle } };
+      const stopped = subjectOf(
+        demoDocument({ ...lipAlone(), knuckle: { hubFace: 5.59 }, limits }),
+        "stopped",
+      );
+      const { changes } = changeOf(stopped.subject, stopped.model, { order: ["limits.steeringStop.angle"] });
+      return { stopped, one: changes[0]!.set[0]! };
+    };
+    const { stopped, one } = set(38);
+    const locks = [-1, 1].flatMap((steer) => {
+      const pose = solvePose(stopped.model.frontEnd, 0, steer);
+      return pose.ok ? [Math.abs(pose.left.steerAngle), Math.abs(pose.right.steerAngle)] : [];
+    });
+    expect(one.reached!).toBeGreaterThanOrEqual(Math.max(...locks));
+    expect(one.reached!).toBeLessThan(Math.max(...locks) + 0.05);
+    expect(set(33).one).not.toHaveProperty("reached");
+  });
+
   it("says that an answer takes away the drop ordered, and tries two changes together before a new knuckle alone", () => {
     const lip = demoDocument(lipAlone()) as { readonly knuckle: object };
     const { knuckle } = lip;
@@ -227,10 +265,8 @@ describe("what to change otherwise", () => {
       const moved = alsoMoves(pinned(from, drop), pinned(to, drop), Budget.endless());
       const smaller = { rank: "searched" } as const;
       const change = { set: [], trim: null, gap: null, bound: null, smaller, alsoMoves: moved };
-      const { alsoMoves: json } = changeJson(
-        { verdict: "rubs", changes: [change], without: [] },
-        "in",
-      ).changes[0]!;
+      const { alsoMoves: json } = changeJson({ verdict: "rubs", changes: [change], without: [] }, "in")
+        .changes[0]!;
       expect(json.find(({ what }) => what === "drop")).toHaveProperty(
         "ordered",
         expect.closeTo(drop === "2 1/2" ? 2.5 : 1.5, 9),
