@@ -50,8 +50,9 @@ export function steerWayText(
   if (end.isNowhere || end.isAlways || kept.stop !== "touch" || (isTouch && kept.percent === end.percent))
     return told;
   const part = isTouch && kept.name === end.name ? "" : ` (${kept.name}, ${kept.side} side)`;
-  if (kept.isAlways || kept.isNowhere)
-    return `${told}; never keeps ${formatLength(safeLength(allowance, "up", format), format)}${part}`;
+  const asked = formatLength(safeLength(allowance, "up", format), format);
+  if (kept.isAlways) return `${told}; never keeps ${asked}${part}`;
+  if (kept.isNowhere) return `${told}; not even straight ahead keeps ${asked}${part}`;
   const least = amountWords(safeLength(allowance, "down", format), format);
   return `${told}; keeps ${least} up to ${kept.percent}% of lock${part}`;
 }

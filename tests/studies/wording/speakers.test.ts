@@ -91,6 +91,11 @@ describe("a way of steering at whose end less than the allowance is left", () =>
     [
       { ...kept, at: 0 },
       { stop: "end", at: 1 },
+      /^to full lock; not even straight ahead keeps 1\/4 in \(fender lip, left side\)$/,
+    ],
+    [
+      { ...kept, at: 0, together: true },
+      { stop: "end", at: 1 },
       /^to full lock; never keeps 1\/4 in \(fender lip, left side\)$/,
     ],
     [
