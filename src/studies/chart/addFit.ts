@@ -38,7 +38,7 @@ export type FitNaming = (fit: {
 /**
  * A shop's list with one wheel and tire more. The rim's diameter is the tire's. Each is checked as the setup's own field is.
  * @param list as `readFits` takes it; "" = there is none yet
- * @param bareUnits of lengths typed without a unit; in the list each has its own
+ * @param bareUnits of lengths typed without a unit, but a rim typed as `15 x 8` is in inches; in the list each has its own
  */
 export function addFit(
   list: string,
@@ -49,17 +49,18 @@ export function addFit(
 ): AddedFit {
   const { units } = subject.setup;
   const faults: Partial<Record<keyof FitFaults, string>> = {};
-  const read = (path: KeyPath, text: string, as: keyof FitFaults): string => {
+  const read = (path: KeyPath, text: string, as: keyof FitFaults, bare = bareUnits): string => {
     const got = hasWithin(text)
       ? ({ ok: false, mend: "must be the value alone, without ±" } as const)
-      : readTyped(fieldAt(path, subject.document)!, text.trim(), units, bareUnits);
+      : readTyped(fieldAt(path, subject.document)!, text.trim(), units, bare);
     if (got.ok && text.trim() !== "") return unitCell(path, got.value, subject.document);
     faults[as] = got.ok || text.trim() === "" ? "required" : got.mend;
     return "";
   };
   const size = read(["tire", "size"], typed.size, "size");
   const rim = rimOf(typed.rimWidth);
-  const rimWidth = read(["wheel", "rimWidth"], rim.width, "rimWidth");
+  // Rims are sold in inches everywhere: 15 x 8 is both.
+  const rimWidth = read(["wheel", "rimWidth"], rim.width, "rimWidth", rim.code === null ? bareUnits : "in");
   const at = read(["wheel", typed.by], typed.at, "at");
   const tire = parseTireSize(size);
   if (tire === null) faults.size ??= describeTireSizeForms;

@@ -20,7 +20,7 @@ export interface AddedFits {
  * backspacing or offset and perhaps a name, as a table or a message has them, with tabs, semicolons, commas or spaces between.
  * @param list as `readFits` takes it; "" = there is none yet
  * @param by what the lines tell the mounting face by
- * @param bareUnits of lengths without a unit
+ * @param bareUnits of lengths without a unit, but a rim typed as `15 x 8` is in inches
  */
 export function addFits(
   list: string,

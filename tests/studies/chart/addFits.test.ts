@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { addFits } from "../../../src/studies/chart/addFits.ts";
-import { readFits } from "../../../src/studies/chart/readFits.ts";
+import { fitBlocks, readFits } from "../../../src/studies/chart/readFits.ts";
 import { pastedText } from "../../../src/studies/wording/shopWords.ts";
-import { windowSubject } from "../window/windowSubject.ts";
+import { documentInMm } from "../../cli/documentInMm.ts";
+import { demoModel, lipAlone } from "../demoModel.ts";
+import { subjectOf, windowSubject } from "../window/windowSubject.ts";
 
 const { subject } = windowSubject("half-ton-on-air.json");
 let unnamed = 0;
@@ -42,6 +44,25 @@ describe("lines pasted into a shop's list", () => {
       { rimDiameter: "15 in", rimWidth: "8 in", offset: "12 mm" },
     ]);
     expect(faults.map(({ mend }) => mend)).toEqual([expect.stringMatching(/^offset /)]);
+  });
+
+  it("of a shop in millimeters have rims as they are sold in inches, and all else without a unit in millimeters", () => {
+    const inMm = subjectOf(documentInMm(demoModel(lipAlone()).setup) as object, "mm");
+    for (const { subject: of } of [{ subject }, inMm]) {
+      const { list, added } = addFits(
+        "",
+        "P235/70R15; 15 x 8; 100 mm; Sold\nP235/70R15; 15 x 203.2 mm; 100; Metric\nP235/70R15; 203.2; 100; Bare",
+        "backspacing",
+        "mm",
+        of,
+        () => "unnamed",
+      );
+      expect(added).toBe(3);
+      const fits = readFits(list, of);
+      if (!fits.ok) throw new Error(fits.issues[0]!.mend);
+      const widths = fits.value.map((fit) => fitBlocks(fit, of.setup).wheel.rimWidth);
+      for (const width of widths) expect(width).toBeCloseTo(8 * 25.4, 9);
+    }
   });
 
   it("are taken one by one: what is wrong of a line is told, and keeps no other back", () => {
