@@ -1,12 +1,12 @@
 import type { OrderSetup } from "../../setup/types/orderTypes.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { knuckleFields } from "../order/orderedFields.ts";
+import { knuckleFields, type OrderedField } from "../order/orderedFields.ts";
 import { upper } from "./asBuiltWords.ts";
 import { madeWords } from "./orderTexts.ts";
 
 /** What every paper of a knuckle says of it before all else, on the page and from the command line alike. */
 export interface PaperHead {
-  /** What the part is: `drop knuckle as ordered`. */
+  /** What the part is: `drop knuckle as ordered`, `not yet as ordered`, `order not complete`. */
   readonly part: string;
   /** Whose it is and how many: `Order TS-014, Tamarack Street, 1 pair, left and right`; "" = there is no order. */
   readonly order: string;
@@ -28,8 +28,18 @@ function partWords(setup: Setup): string {
   const { order } = setup;
   if (order === null) return "knuckle";
   const part = (order.drop ?? 0) > 0 ? "drop knuckle" : "knuckle";
-  const isOrdered = knuckleFields(setup, order).every(({ agrees }) => agrees);
-  return isOrdered ? `${part} as ordered` : `${part}, not yet as ordered`;
+  const fields = knuckleFields(setup, order);
+  if (fields.some(({ agrees }) => !agrees)) return `${part}, not yet as ordered`;
+  return isWhole(fields, setup) ? `${part} as ordered` : `${part}, order not complete`;
+}
+
+/** What makes a knuckle: an order that leaves one of these open orders none. */
+const MAKES = ["span", "pinHeight", "pinAngle", "hubFace", "steeringArm"];
+
+/** Whether an order tells all that makes the knuckle; a lead of the pin only where there is one. */
+function isWhole(fields: readonly OrderedField[], { knuckle }: Setup): boolean {
+  const needed = knuckle.pinLead === 0 ? MAKES : [...MAKES, "pinLead"];
+  return needed.every((key) => fields.some(({ path }) => path[1] === key));
 }
 
 function orderWords({ number, customer, side, quantity }: OrderSetup): string {

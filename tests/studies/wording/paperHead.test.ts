@@ -30,6 +30,23 @@ describe("what papers of a knuckle say of it", () => {
     expect(headOf({ drop: 0 }, { knuckle: { pinHeight: "2 7/8" } }).part).toBe("knuckle as ordered");
   });
 
+  it("is as ordered only where the order tells all that makes the knuckle", () => {
+    const open = "order not complete";
+    for (const key of ["span", "pinHeight", "pinAngle", "steeringArm"])
+      expect(headOf({ base: { [key]: null } }).part, key).toBe(`drop knuckle, ${open}`);
+    expect(headOf({ base: null }).part).toBe(`drop knuckle, ${open}`);
+    expect(headOf({ hubFace: null }).part).toBe(`drop knuckle, ${open}`);
+    expect(headOf({ base: null, drop: null, hubFace: null }).part).toBe(`knuckle, ${open}`);
+    // What is ordered and not so weighs more than what is left open.
+    expect(headOf({ base: { span: null } }, { knuckle: { hubFace: 6 } }).part).toBe(
+      "drop knuckle, not yet as ordered",
+    );
+    const leads = { knuckle: { pinLead: "1/2" } };
+    expect(headOf({}, leads).part).toBe(`drop knuckle, ${open}`);
+    expect(headOf({ pinLead: "1/2" }, leads).part).toBe("drop knuckle as ordered");
+    expect(headOf({ pinLead: 0 }, leads).part).toBe("drop knuckle, not yet as ordered");
+  });
+
   it("names no order where there is none", () => {
     const setup = resolveSetup(example("tubular-knuckle.json"), "t");
     if (!setup.ok) throw new Error("example");
