@@ -85,7 +85,7 @@ function intervalWords(low: number, high: number): string {
 
 /**
  * What to measure or hold better first, and what that would do to the odds: what matters most of that which raises them. Of a truck
- * that is not likely to clear and that nothing known better helps, what decides most, and that it raises nothing. null =
+ * that is not likely to clear and that nothing known better helps, what decides most, and what little that does. null =
  * nothing is worth it.
  */
 export function againSentence(report: OddsReport, speech: OddsSpeech): string | null {
@@ -98,10 +98,17 @@ export function againSentence(report: OddsReport, speech: OddsSpeech): string | 
   const name = (matter: Matter) => lowered(nameOf(matter.field, speech));
   const again = `${AGAIN[sourceOf(told, inputs)]}: ${name(told)}. If it were known twice as well, ${shareWords(told.ifMeasuredAgain)} would clear`;
   if (first === undefined)
-    return `${again}: that tells more surely which way it is, and raises no odds; a change does.`;
+    return `${again}: that tells more surely which way it is, and ${littleWords(told, clears)}; see what to change.`;
   return told === most
     ? `${again}.`
-    : `${again}; ${name(most)} matters more, but known better it does not raise the odds.`;
+    : `${again}; ${name(most)} matters more, but known better it ${littleWords(most, clears)}.`;
+}
+
+/** What a number known twice as well does to the odds, where that is not worth another look. @param clears the odds as they are */
+function littleWords({ ifMeasuredAgain }: Matter, clears: number): string {
+  const gain = ifMeasuredAgain - clears;
+  if (gain <= -WORTH) return "lowers the odds";
+  return `${gain < 0 ? "lowers" : "raises"} the odds by less than 1 of ${WHOLE}`;
 }
 
 /** What is done to know a number better. */

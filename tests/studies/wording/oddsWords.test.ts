@@ -120,11 +120,24 @@ describe("odds in words", () => {
     const [lip, tire] = reportOf().matters as [Matter, Matter];
     const second = [{ ...tire, share: 0.8, ifMeasuredAgain: 0.9 }, lip];
     expect(againSentence(reportOf({ matters: second }), speech)).toMatch(
-      /^Measure again: fender lip over the axle\. .* 97 of 100 would clear; tire diameter matters more, but known better it does not raise the odds\.$/,
+      /^Measure again: fender lip over the axle\. .* 97 of 100 would clear; tire diameter matters more, but known better it raises the odds by less than 1 of 100\.$/,
     );
     const lower = [lip, tire].map((matter) => ({ ...matter, ifMeasuredAgain: 0.43 }));
     expect(againSentence(reportOf({ clears: 0.44, matters: lower }), speech)).toMatch(
-      /^Measure again: fender lip over the axle\. .* 43 of 100 would clear: that tells more surely which way it is, and raises no odds; a change does\.$/,
+      /^Measure again: fender lip over the axle\. .* 43 of 100 would clear: that tells more surely which way it is, and lowers the odds; see what to change\.$/,
+    );
+  });
+
+  it.each([
+    [0.309, "about 31 of 100", "raises the odds by less than 1 of 100"],
+    [0.3, "about 3 of 10", "raises the odds by less than 1 of 100"],
+    [0.293, "about 29 of 100", "lowers the odds by less than 1 of 100"],
+    [0.2, "about 2 of 10", "lowers the odds"],
+  ])("of 0.3 that would be %d say which way they go, and promise no change", (again, share, way) => {
+    const [, tire] = reportOf().matters as [Matter, Matter];
+    const matters = [{ ...tire, ifMeasuredAgain: again }];
+    expect(againSentence(reportOf({ clears: 0.3, matters }), speech)).toBe(
+      `Measure the tire itself: tire diameter. If it were known twice as well, ${share} would clear: that tells more surely which way it is, and ${way}; see what to change.`,
     );
   });
 
