@@ -187,7 +187,15 @@ export type { LeftPart, Trim, TrimRegion } from "../studies/trim/trimTypes.ts";
 export type { TruckToVary } from "../studies/window/truckOverField.ts";
 export { type WindowField, windowField } from "../studies/window/windowField.ts";
 export { type WindowOptions, windowOf } from "../studies/window/windowOf.ts";
-export type { Closer, FieldWindow, Fit, Opening, SetBy, TooNear } from "../studies/window/windowTypes.ts";
+export type {
+  Closer,
+  FieldWindow,
+  Fit,
+  Opening,
+  RangeEnd,
+  SetBy,
+  TooNear,
+} from "../studies/window/windowTypes.ts";
 export { applyReadings } from "../studies/worksheet/applyReadings.ts";
 export type { Alignment } from "../suspension/alignment.ts";
 export { armAngleFor, travelStatus } from "../suspension/armAngle.ts";

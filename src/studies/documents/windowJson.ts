@@ -5,8 +5,8 @@ import type { FieldWindow, SetBy } from "../window/windowTypes.ts";
 
 /**
  * A window as `window --json` prints it: values in the file's units or degrees. A `…SetBy` has a part with its pose, or `limit`, or
- * `range` where the range asked for ends first, or `unfinished` where the budget did. `sampledEvery` only where nothing is proven
- * between; `closedBy` and `opens` only of an empty window.
+ * `range` where the range asked for ends first, `setup` where a setup may hold nothing beyond, or `unfinished` where the budget
+ * did. `sampledEvery` only where nothing is proven between; `closedBy` and `opens` only of an empty window.
  */
 export function windowJson(window: FieldWindow, units: LengthUnit) {
   const { field, kind, now, from, to, fits, tolerance, between, closedBy, opens, cutShort } = window;
@@ -58,6 +58,8 @@ export function setByJson(by: SetBy, units: LengthUnit) {
       return { limit: by.name };
     case "range":
       return { range: true };
+    case "setup":
+      return { setup: true };
     case "unfinished":
       return { unfinished: true };
   }

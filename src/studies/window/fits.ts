@@ -1,6 +1,12 @@
 import type { FieldSearch } from "./fieldSearch.ts";
 import type { Piece } from "./pieces.ts";
-import type { Fit, SetBy } from "./windowTypes.ts";
+import type { Fit, RangeEnd, SetBy } from "./windowTypes.ts";
+
+/** What ends the range looked at, below and above. */
+export interface RangeEnds {
+  readonly from: RangeEnd;
+  readonly to: RangeEnd;
+}
 
 /** What is known at one value. */
 interface Look {
@@ -15,8 +21,14 @@ const LOOK_WORK = 20_000;
 /**
  * The values that fit, out of pieces that cover the range in rising order. What pieces leave open is looked at value by value:
  * an end lies between a value that fits and one that does not, no farther apart than the tolerance.
+ * @param ends of the range that the pieces cover
  */
-export function fitsOf(search: FieldSearch, pieces: readonly Piece[], tolerance: number): readonly Fit[] {
+export function fitsOf(
+  search: FieldSearch,
+  pieces: readonly Piece[],
+  tolerance: number,
+  ends: RangeEnds,
+): readonly Fit[] {
   const looks: Look[] = [];
   const runs = runsOf(pieces);
   for (const [i, run] of runs.entries()) {
@@ -28,7 +40,7 @@ export function fitsOf(search: FieldSearch, pieces: readonly Piece[], tolerance:
     const after = i + 1 < runs.length ? lookAtEnd(runs[i + 1]!, run.high) : null;
     looks.push(...looksInto(search, run, before, after, tolerance));
   }
-  return fitsBetween(looks);
+  return fitsBetween(looks, ends);
 }
 
 interface Run extends Piece {
@@ -100,7 +112,7 @@ function narrowed(first: Look, last: Look, look: (value: number) => Look, tolera
   ];
 }
 
-function fitsBetween(looks: readonly Look[]): readonly Fit[] {
+function fitsBetween(looks: readonly Look[], ends: RangeEnds): readonly Fit[] {
   const fits: Fit[] = [];
   let from: { readonly value: number; readonly by: SetBy } | null = null;
   let last: Look | null = null;
@@ -109,10 +121,10 @@ function fitsBetween(looks: readonly Look[]): readonly Fit[] {
     from = null;
   };
   for (const look of looks) {
-    if (look.by === null) from ??= { value: look.value, by: last?.by ?? { kind: "range" } };
+    if (look.by === null) from ??= { value: look.value, by: last?.by ?? ends.from };
     else if (from !== null) close(last!.value, look.by);
     last = look;
   }
-  if (last !== null) close(last.value, { kind: "range" });
+  if (last !== null) close(last.value, ends.to);
   return fits;
 }

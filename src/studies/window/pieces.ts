@@ -1,6 +1,6 @@
 import { divided, type Part } from "./division.ts";
 import type { FieldSearch } from "./fieldSearch.ts";
-import type { SetBy } from "./windowTypes.ts";
+import type { Closer, Unfinished } from "./windowTypes.ts";
 
 /** A stretch of the field with what everything looked at so far does all over it; neighbors share their ends. */
 export interface Piece extends Part {
@@ -90,7 +90,7 @@ export function sampledPieces(
   values: readonly number[],
 ): readonly Piece[] {
   let order = pairs;
-  const looks = values.map((value): SetBy | null => {
+  const looks = values.map((value): Closer | Unfinished | null => {
     if (search.budget.isSpent(SEARCH_WORK)) return { kind: "unfinished" };
     const by = search.closerAt(value, order);
     if (by?.kind === "part") order = search.withFirst(order, value, by);
@@ -101,7 +101,7 @@ export function sampledPieces(
     const at = { low: values[i]!, high, pairs };
     const isKnown = a?.kind !== "unfinished" && b?.kind !== "unfinished";
     if (isKnown && a === null && b === null) return { ...at, state: "keeps", by: null };
-    if (isKnown && a !== null && b !== null && a.kind !== "range") return { ...at, state: "misses", by: a };
+    if (isKnown && a !== null && b !== null) return { ...at, state: "misses", by: a };
     return { ...at, state: "open", by: null };
   });
 }

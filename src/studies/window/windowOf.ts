@@ -8,7 +8,7 @@ import { ownPairs } from "../reports/check.ts";
 import { gapsAt } from "../reports/gapsAt.ts";
 import { fieldEffect } from "./fieldEffect.ts";
 import { FieldSearch } from "./fieldSearch.ts";
-import { fitsOf } from "./fits.ts";
+import { fitsOf, type RangeEnds } from "./fits.ts";
 import { closingOf } from "./opening.ts";
 import { type Piece, provenPieces, sampledPieces } from "./pieces.ts";
 import { type TogetherStretch, togetherOver } from "./together.ts";
@@ -84,7 +84,7 @@ export function windowOfField(
     if (isProven) return provenPieces(search, pairs, points([low, high]), tolerance);
     return sampledPieces(search, pairs, points([...evenly(low, high, 1 + Math.ceil((high - low) / step))]));
   });
-  const fits = fitsOf(search, pieces, tolerance);
+  const fits = fitsOf(search, pieces, tolerance, rangeEnds(field, range));
   const isOpened = fits.length === 0 && (options.isOpened ?? true);
   const opened = isOpened ? closingOf(search, pairs, together, tolerance) : NOT_OPENED;
   const between = isProven ? { rank: "proven" as const } : { rank: "sampled" as const, step };
@@ -117,6 +117,20 @@ export function rangeOf(
   return {
     from: from ?? Math.max(now - reach, least + slack),
     to: to ?? Math.min(now + reach, most - slack),
+  };
+}
+
+/** What ends a range: that nothing past it was looked at, or that a setup may hold nothing past it. */
+function rangeEnds(
+  { kind, key, least, most }: WindowField,
+  { from, to }: ReturnType<typeof rangeOf>,
+): RangeEnds {
+  const slack = 2 * INSIDE * DEFAULT_REACH[kind];
+  // A tire as narrow as the rim is where the search ends, not what a setup may hold.
+  const isLeast = from - least <= slack && key !== "tire.sectionWidth";
+  return {
+    from: { kind: isLeast ? "setup" : "range" },
+    to: { kind: most - to <= slack ? "setup" : "range" },
   };
 }
 

@@ -18,8 +18,16 @@ export type Closer =
   /** A limit that every pose passes, or a rule by which the truck does not go together. */
   | { readonly kind: "limit"; readonly name: string };
 
-/** What sets an end: what is in the way beyond it; the asked range; the budget that let nothing be proven beyond. */
-export type SetBy = Closer | Unfinished | { readonly kind: "range" };
+/**
+ * What sets an end: what is in the way beyond it; the budget that let nothing be proven beyond; the asked range; that a setup may hold
+ * nothing beyond.
+ */
+export type SetBy = Closer | Unfinished | RangeEnd;
+
+/** An end of the range looked at. */
+export interface RangeEnd {
+  readonly kind: "range" | "setup";
+}
 
 /** The budget was spent before it was known. */
 export interface Unfinished {

@@ -92,6 +92,8 @@ function nearestClause({ window, isLooking }: HubFaceReach, where: string, speec
   switch (fit.fromSetBy.kind) {
     case "range":
       return `it may come as near as ${text(fit.from, "up")}${where}, the nearest that was looked at`;
+    case "setup":
+      return `it may come as near as ${text(fit.from, "up")}${where}, the nearest that the setup allows`;
     case "unfinished":
       return `it may come as near as ${text(fit.from, "up")}${where}; past that ${isLooking ? "it is still being looked for" : "nothing was found in the time allowed"}`;
     case "part":

@@ -122,6 +122,7 @@ function endSentence(way: "less" | "more", end: string, by: SetBy, speech: Windo
   if (by.kind === "range") return `Looked at no farther than ${end}: ${way} may fit too.`;
   if (by.kind === "unfinished")
     return `Proven no farther than ${end} in the time allowed: ${way} may fit too.`;
+  if (by.kind === "setup") return `Not ${way} than ${end}: the setup allows no ${way}.`;
   return `Not ${way} than ${end}: ${setByWords(by, speech)}.`;
 }
 
@@ -158,6 +159,8 @@ export function setByWords(by: SetBy, speech: WindowSpeech): string {
       return limitWords(by);
     case "range":
       return "nothing past that was looked at";
+    case "setup":
+      return "the setup allows nothing past that";
     case "unfinished":
       return "the time allowed ended before more was proven";
   }
@@ -248,12 +251,15 @@ function provenSentences(
   ];
 }
 
-/** What is known beyond the ends: nothing of one where the range or the time ended first. */
+/** What is known beyond the ends: nothing of one where the range, the setup's own or the time ended first. */
 function beyondWords(fits: readonly Fit[], tolerance: string): string {
   const kinds = fits.flatMap(({ fromSetBy, toSetBy }) => [fromSetBy.kind, toSetBy.kind]);
   const closed = kinds.filter((kind) => kind === "part" || kind === "limit");
   if (closed.length === 0) return "";
-  const which = closed.length === kinds.length ? "each" : "an end that is set by something";
+  const which =
+    closed.length === kinds.length
+      ? "each"
+      : `an end that is set by ${kinds.includes("setup") ? "a part or a limit" : "something"}`;
   const what = closed.includes("limit") ? "the value does not fit" : "something is too near";
   return `; ${tolerance} beyond ${which}, ${what}`;
 }

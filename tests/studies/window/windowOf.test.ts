@@ -8,6 +8,7 @@ import type { FieldWindow } from "../../../src/studies/window/windowTypes.ts";
 import { narrowestHubFace } from "../../reference/narrowestHubFace.ts";
 import { stepBudget } from "../../reference/stepBudget.ts";
 import { runs } from "../../runs.ts";
+import { demoDocument, lipAlone } from "../demoModel.ts";
 import { checkedMargin, subjectOf, windowSubject } from "./windowSubject.ts";
 
 /** mm. What searches for gaps leave open. */
@@ -160,6 +161,34 @@ describe("a window with a hole", () => {
     expect(narrow!.fromSetBy).toEqual({ kind: "range" });
     expect(wide!.toSetBy).toEqual({ kind: "range" });
     expectAsChecked(subject, window, 25);
+  });
+});
+
+describe("a window that goes on to what a setup may hold", () => {
+  const bare = { ...lipAlone(), stances: null };
+  const { subject } = subjectOf(demoDocument(bare));
+  const clear = subjectOf(demoDocument({ ...bare, knuckle: { hubFace: "5 5/16" } })).subject;
+
+  it("says so of its lower end, and of one that was asked for that nothing past it was looked at", () => {
+    const { fits } = found(subject, "travel.bump");
+    expect(fits[0]!.from).toBeLessThan(0.001);
+    expect(fits[0]!.fromSetBy).toEqual({ kind: "setup" });
+    expect(fits.at(-1)!.toSetBy).toMatchObject({ kind: "part", part: "fender lip" });
+    const asked = found(subject, "travel.bump", { from: 1, to: 20 }).fits;
+    expect(asked).toEqual([{ from: 1, to: 20, fromSetBy: { kind: "range" }, toSetBy: { kind: "range" } }]);
+  });
+
+  it("says so of its upper end", () => {
+    const { fits } = found(clear, "travel.droop", { from: -50 });
+    expect(fits).toHaveLength(1);
+    expect(fits[0]).toMatchObject({ from: -50, fromSetBy: { kind: "range" }, toSetBy: { kind: "setup" } });
+    expect(fits[0]!.to).toBeGreaterThan(-0.001);
+  });
+
+  it("but not of a tire as narrow as its rim: there the search ends", () => {
+    const { fits } = found(clear, "tire.sectionWidth", { to: 205 });
+    expect(fits[0]!.from).toBeLessThan(203.21);
+    expect(fits[0]!.fromSetBy).toEqual({ kind: "range" });
   });
 });
 

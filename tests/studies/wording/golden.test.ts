@@ -124,11 +124,12 @@ function everywhere(): string {
   ].join("\n");
 }
 
-/** What is said of windows: an open one, one of an angle that is sampled, an empty one with what opens it. */
+/** What is said of windows: an open one, one of an angle that is sampled, one down to what a setup may hold, an empty one with what opens it. */
 function windows(): string {
   const asked = [
     ["half-ton-on-air.json", "narrow hub face", "knuckle.hubFace", {}],
     ["half-ton-on-air.json", "narrow hub face", "knuckle.pinAngle", { from: 0.13, to: 0.17 }],
+    ["half-ton-on-air.json", "narrow hub face", "truck.body[0].radius", {}],
     ["half-ton-limits.json", null, "knuckle.hubFace", { from: 150, to: 158 }],
     ["flatbed-long-arms.json", null, "knuckle.steeringArm[2]", { from: 25, to: 60 }],
   ] as const;

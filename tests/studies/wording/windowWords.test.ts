@@ -7,6 +7,7 @@ import { windowSubject } from "../window/windowSubject.ts";
 const { subject, model } = windowSubject("half-ton-on-air.json");
 
 const RANGE: SetBy = { kind: "range" };
+const SETUP: SetBy = { kind: "setup" };
 const LIMIT: SetBy = { kind: "limit", name: "bump stop" };
 const PART: SetBy = { kind: "part", part: "fender lip", side: "left", travel: 80, steer: 0.5, gap: 6 };
 
@@ -58,7 +59,22 @@ describe("the sentences of a window", () => {
     expect(proven(PART, PART)).toBe(`${by} each, something is too near.`);
     expect(proven(RANGE, { kind: "unfinished" })).toBe(`${start}.`);
     expect(proven(RANGE, PART)).toBe(`${by} an end that is set by something, something is too near.`);
+    expect(proven(SETUP, RANGE)).toBe(`${start}.`);
+    expect(proven(SETUP, PART)).toBe(`${by} an end that is set by a part or a limit, something is too near.`);
     expect(proven(LIMIT, PART)).toBe(`${by} each, the value does not fit.`);
+  });
+
+  it("tell an end of what a setup may hold as that, and not as room beyond", () => {
+    const [fits, least, most] = told({ from: 120, to: 170, fromSetBy: SETUP, toSetBy: PART });
+    expect(fits).toMatch(/^Hub-face distance fits from 4 3\/4 in to 6 11\/16 in; /);
+    expect(least).toBe("Not less than 4 3/4 in: the setup allows no less.");
+    expect(most).toMatch(/^Not more than /);
+    const both = told({ from: 120, to: 170, fromSetBy: RANGE, toSetBy: SETUP });
+    expect(both[0]).toMatch(/ fits at least from /);
+    expect(both.slice(1, 3)).toEqual([
+      "Looked at no farther than 4 3/4 in: less may fit too.",
+      "Not more than 6 11/16 in: the setup allows no more.",
+    ]);
   });
 
   it("call no value one that does not fit before anything is known, and the own one fitting where a check proves it", () => {
