@@ -4,15 +4,22 @@ import type { LowestTravels } from "../map/lowestTravels.ts";
 import type { Model } from "../model/model.ts";
 import { belowWords, clearanceText } from "./floorWords.ts";
 import { heightAgainst } from "./poseWords.ts";
+import { safeLength } from "./safeSide.ts";
 
 /**
  * How a truck stands at a pose, by what a shop measures: `wheel 3 3/16 in over driving; off the floor: fender lip 26 1/2 in,
  * frame 11 3/4 in, engine crossmember (lowest) 2 1/2 in`. The lip and the frame where the setup says where they are measured, and the
  * lowest of the points that may drag, called the lowest where it is below lip and frame too; of two sides the lower one.
- * @param travel mm @param steer −1 … +1
+ * @param travel mm @param steer −1 … +1 @param told mm, the travel as it is told beside this, where that is rounded to one side
  */
-export function standsText(travel: number, steer: number, model: Model, format: LengthFormat): string {
-  const height = heightAgainst(travel, model.setup, format);
+export function standsText(
+  travel: number,
+  steer: number,
+  model: Model,
+  format: LengthFormat,
+  told = travel,
+): string {
+  const height = heightAgainst(told, model.setup, format);
   const floor = floorAt(model, { left: travel, right: travel }, steer);
   if (floor === null) return height;
   const { lip, frame, clearances } = floor;
@@ -22,22 +29,22 @@ export function standsText(travel: number, steer: number, model: Model, format: 
     ...(frame ? [["frame", Math.min(frame.left, frame.right)] as const] : []),
   ];
   const isLowest = lowest !== undefined && measured.every(([, over]) => lowest.clearance < over);
-  const told = [
+  const over = [
     ...measured,
     ...(lowest ? [[isLowest ? `${lowest.name} (lowest)` : lowest.name, lowest.clearance] as const] : []),
-  ].map(([name, over]) =>
-    over < 0
-      ? `${name} in the floor by ${belowWords(over, format)}`
-      : `${name} ${clearanceText(over, format)}`,
+  ].map(([name, by]) =>
+    by < 0 ? `${name} in the floor by ${belowWords(by, format)}` : `${name} ${clearanceText(by, format)}`,
   );
-  return told.length === 0 ? height : `${height}; off the floor: ${told.join(", ")}`;
+  return over.length === 0 ? height : `${height}; off the floor: ${over.join(", ")}`;
 }
 
-/** The same where a way down ends; "" where it is not known where that is. */
+/** The same where a way down ends, its travel told as the way tells it; "" where it is not known where that is. */
 export function lowestStandsText(
   { touch: { either }, steer }: LowestTravels,
   model: Model,
   format: LengthFormat,
 ): string {
-  return either.stop === "unproven" ? "" : standsText(either.at, steer, model, format);
+  return either.stop === "unproven"
+    ? ""
+    : standsText(either.at, steer, model, format, safeLength(either.at, "down", format));
 }

@@ -69,7 +69,7 @@ import { aboveTitle, frontTitle, gapNote, pictureWords } from "../../../src/stud
 import { poseSentence } from "../../../src/studies/wording/poseSentence.ts";
 import { rollSentences } from "../../../src/studies/wording/rollWords.ts";
 import { sheetRows } from "../../../src/studies/wording/sheetRows.ts";
-import { standsText } from "../../../src/studies/wording/standsWords.ts";
+import { lowestStandsText } from "../../../src/studies/wording/standsWords.ts";
 import { lowStop, steerStop } from "../../../src/studies/wording/stopFacts.ts";
 import { lowWayText, steerWayText } from "../../../src/studies/wording/stopTexts.ts";
 import { sweepSentence } from "../../../src/studies/wording/sweepSentence.ts";
@@ -209,7 +209,8 @@ function told(title: string, model: Model, looks: number | null): string {
     if (way.ok) {
       const [kept, end] = [way.allowance, way.touch].map((one) => lowStop(one, way.steer, model, format));
       say(`down ${lowWayText(kept!, end!, allowance, format)}`);
-      say(`there ${standsText(way.touch.either.at, way.steer, model, format)}`);
+      const there = lowestStandsText(way, model, format);
+      if (there !== "") say(`there ${there}`);
     }
   for (const travel of travels) {
     const nearer = nearerBefore(model, travel, 1);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
+import { heightAgainst } from "../../../src/studies/wording/poseWords.ts";
 import { lowestStandsText, standsText } from "../../../src/studies/wording/standsWords.ts";
+import { lowStop } from "../../../src/studies/wording/stopFacts.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { mmFromInches } from "../../../src/units/lengthUnits.ts";
 import { assembledModel, exampleSetup } from "../../reference/demoModel.ts";
@@ -66,11 +68,19 @@ describe("how a truck stands at a pose", () => {
     expect(standsText(mmFromInches(-1), 0, bare, INCHES)).toBe("wheel 1 in under driving");
   });
 
-  it("is told of a way's end, and not where it is not known where that is", () => {
+  it("is told of a way's end at the travel the way itself tells, and not where it is not known where that is", () => {
     const [way] = lowestTravels(model, [1]);
     if (!way?.ok) throw new Error("out of reach");
-    expect(lowestStandsText(way, model, INCHES)).toBe(standsText(way.touch.either.at, 1, model, INCHES));
-    const either = { stop: "unproven", at: way.touch.either.at } as const;
-    expect(lowestStandsText({ ...way, touch: { ...way.touch, either } }, model, INCHES)).toBe("");
+    const told = lowStop(way.touch, 1, model, INCHES).travel;
+    const exact = standsText(way.touch.either.at, 1, model, INCHES);
+    expect(lowestStandsText(way, model, INCHES)).toBe(
+      exact.replace(/^[^;]*/, heightAgainst(told, model.setup, INCHES)),
+    );
+    // Where the nearest sixteenth is the next one: it must not read as past the end told.
+    const either = { ...way.touch.either, at: mmFromInches(1 + 15.8 / 16) };
+    const near = lowestStandsText({ ...way, touch: { ...way.touch, either } }, model, INCHES);
+    expect(near).toMatch(/^wheel 1 15\/16 in over driving; /);
+    const open = { stop: "unproven", at: way.touch.either.at } as const;
+    expect(lowestStandsText({ ...way, touch: { ...way.touch, either: open } }, model, INCHES)).toBe("");
   });
 });
