@@ -33,6 +33,7 @@ function measuresTable(stances: readonly FloorStance[], format: LengthFormat): s
   const { units } = format;
   const cell = (mm: number | null | undefined) =>
     mm === null || mm === undefined ? "-" : lengthCell(mm, format);
+  const heightCell = (mm: number | null | undefined) => cell(mm == null ? mm : clearanceTold(mm, format));
   const columns = [
     { header: "Stance", align: "left" } as const,
     ...right([
@@ -52,8 +53,8 @@ function measuresTable(stances: readonly FloorStance[], format: LengthFormat): s
       lengthCell(travel, format),
       measures ? degreesCell(measures.lowerArmAngle) : "-",
       cell(measures?.airSpringHeight),
-      cell(measures?.lipHeight),
-      cell(measures?.frameHeight),
+      heightCell(measures?.lipHeight),
+      heightCell(measures?.frameHeight),
       floor ? degreesCell(floor.pitch) : "-",
       cell(floor?.track),
     ]),

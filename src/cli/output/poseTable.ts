@@ -115,17 +115,18 @@ function floorPoseTable(floor: FloorPose, format: LengthFormat): string {
   const { roll, pitch, track, clearances, lip, frame, rollCenter } = floor;
   const { units } = format;
   const length = (mm: number) => lengthCell(mm, format);
+  const height = (mm: number) => length(clearanceTold(mm, format));
   const row = (name: string, cell: (side: Side) => string) => [name, cell("left"), cell("right")];
   const names = [...new Set(clearances.map(({ name }) => name))];
   const clearanceOf = (name: string, side: Side) => {
     const found = clearances.find((one) => one.name === name && one.side === side);
-    return found ? length(clearanceTold(found.clearance, format)) : "-";
+    return found ? height(found.clearance) : "-";
   };
   const rows = [
     row("Camber to the floor (deg)", (side) => degreesCell(floor[side].camber)),
     row(`Contact patch X, Y, Z (${units})`, (side) => pointCell(floor[side].contactPatch, format)),
-    ...(lip ? [row(`Floor to lip (${units})`, (side) => length(lip[side]))] : []),
-    ...(frame ? [row(`Floor to frame (${units})`, (side) => length(frame[side]))] : []),
+    ...(lip ? [row(`Floor to lip (${units})`, (side) => height(lip[side]))] : []),
+    ...(frame ? [row(`Floor to frame (${units})`, (side) => height(frame[side]))] : []),
     ...names.map((name) => row(`Floor to ${name} (${units})`, (side) => clearanceOf(name, side))),
   ];
   const columns = [

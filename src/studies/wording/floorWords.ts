@@ -59,7 +59,7 @@ function stanceSentences({ name, floor, scrub }: FloorStance, format: LengthForm
   return lines;
 }
 
-/** Height over the floor as it is told, mm: no more than there is. */
+/** Height over the floor as it is told wherever it is, of lip, frame and what may drag, mm: no more than there is. */
 export function clearanceTold(clearance: number, format: LengthFormat): number {
   return safeLength(clearance, "down", format);
 }

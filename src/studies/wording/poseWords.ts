@@ -215,13 +215,22 @@ export function rangeWords(range: EnvelopeRange, model: Model, format: LengthFor
 /** mm. Nearer to the axle line than this is at the axle line. */
 const AT_AXLE = TAPE_MARK.in;
 
+/** Whether a point so far ahead of the axle line is read as on it. mm. */
+function isAtAxle(x: number): boolean {
+  return Math.abs(x) < AT_AXLE;
+}
+
+/** The place of the fender lip that is measured to the floor: over the axle, as shops do, or wherever the setup says. */
+export function lipName({ floor }: Setup): string {
+  return floor?.lip && isAtAxle(floor.lip[0]) ? "fender lip over the axle" : "fender lip where measured";
+}
+
 /** Where a point is, the way someone under the truck would find it. @param floor height of the floor now, mm */
 export function placeWords(point: Vec3, floor: number, format: LengthFormat): string {
   const [x, , z] = point;
-  const along =
-    Math.abs(x) < AT_AXLE
-      ? "at the axle line"
-      : `${amountText(x, format)} ${x > 0 ? "ahead of" : "behind"} the axle line`;
+  const along = isAtAxle(x)
+    ? "at the axle line"
+    : `${amountText(x, format)} ${x > 0 ? "ahead of" : "behind"} the axle line`;
   return `${along}, ${amountText(z - floor, format)} ${z < floor ? "below" : "above"} the floor`;
 }
 

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
+import { stanceMeasures } from "../../../src/studies/stances/stanceMeasures.ts";
+import { clearanceText } from "../../../src/studies/wording/floorWords.ts";
 import { heightAgainst } from "../../../src/studies/wording/poseWords.ts";
 import { lowestStandsText, standsText } from "../../../src/studies/wording/standsWords.ts";
 import { lowStop } from "../../../src/studies/wording/stopFacts.ts";
@@ -20,7 +22,7 @@ describe("how a truck stands at a pose", () => {
     const ground = pose.left.contactPatch[2];
     const text = standsText(travel, steer, model, INCHES);
     const [, lip, frame, name, low] =
-      /^wheel 3 in over driving; off the floor: fender lip (.*) in, frame (.*) in, (.*) \(lowest\) ([\d /]+) in$/.exec(
+      /^wheel 3 in over driving, straight ahead; off the floor: fender lip over the axle (.*) in, frame (.*) in, (.*) \(lowest\) ([\d /]+) in$/.exec(
         text,
       ) ?? [];
     const near = (told: string | undefined, z: number) => {
@@ -56,6 +58,29 @@ describe("how a truck stands at a pose", () => {
     expect(told(lip![2] + 30)).toMatch(/, cab step [\d /]+ in$/);
   });
 
+  it("says the steering it is told at: the heights differ with it", () => {
+    const [ahead, steered] = [0, -0.9].map((steer) => standsText(mmFromInches(3), steer, model, INCHES));
+    expect(ahead).toContain(", straight ahead; ");
+    expect(steered).toContain(", at 90% of right lock; ");
+    expect(steered!.split("; ")[1]).not.toBe(ahead!.split("; ")[1]);
+  });
+
+  it("tells lip and frame by the rule of every stance: the same text as its measures have", () => {
+    for (const travel of [-1, 0.37, 2, 3].map(mmFromInches)) {
+      const { lipHeight, frameHeight } = stanceMeasures(model, travel)!;
+      const text = standsText(travel, 0, model, INCHES);
+      expect(text).toContain(`fender lip over the axle ${clearanceText(lipHeight!, INCHES)}, `);
+      expect(text).toContain(`frame ${clearanceText(frameHeight!, INCHES)}, `);
+    }
+  });
+
+  it("says that the lip is told over the axle only where it is measured there", () => {
+    const [, y, z] = model.setup.floor!.lip!;
+    const floor = { ...model.setup.floor!, lip: [120, y, z] as const };
+    const text = standsText(0, 0, { ...model, setup: { ...model.setup, floor } }, INCHES);
+    expect(text).toContain("off the floor: fender lip where measured ");
+  });
+
   it("says by how much a point is in the floor, and no more than the height where nothing is measured to the floor", () => {
     const floor = {
       ...model.setup.floor!,
@@ -65,7 +90,7 @@ describe("how a truck stands at a pose", () => {
       /, exhaust \(lowest\) in the floor by [\d /]+ in$/,
     );
     const bare = { ...model, setup: { ...model.setup, floor: null } };
-    expect(standsText(mmFromInches(-1), 0, bare, INCHES)).toBe("wheel 1 in under driving");
+    expect(standsText(mmFromInches(-1), 0, bare, INCHES)).toBe("wheel 1 in under driving, straight ahead");
   });
 
   it("is told of a way's end at the travel the way itself tells, and not where it is not known where that is", () => {
@@ -74,12 +99,12 @@ describe("how a truck stands at a pose", () => {
     const told = lowStop(way.touch, 1, model, INCHES).travel;
     const exact = standsText(way.touch.either.at, 1, model, INCHES);
     expect(lowestStandsText(way, model, INCHES)).toBe(
-      exact.replace(/^[^;]*/, heightAgainst(told, model.setup, INCHES)),
+      exact.replace(/^[^,]*/, heightAgainst(told, model.setup, INCHES)),
     );
     // Where the nearest sixteenth is the next one: it must not read as past the end told.
     const either = { ...way.touch.either, at: mmFromInches(1 + 15.8 / 16) };
     const near = lowestStandsText({ ...way, touch: { ...way.touch, either } }, model, INCHES);
-    expect(near).toMatch(/^wheel 1 15\/16 in over driving; /);
+    expect(near).toMatch(/^wheel 1 15\/16 in over driving, at full left lock; /);
     const open = { stop: "unproven", at: way.touch.either.at } as const;
     expect(lowestStandsText({ ...way, touch: { ...way.touch, either: open } }, model, INCHES)).toBe("");
   });

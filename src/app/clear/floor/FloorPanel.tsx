@@ -7,7 +7,8 @@ import type { FloorClearance } from "../../../studies/stances/floorPose.ts";
 import { stanceMeasures } from "../../../studies/stances/stanceMeasures.ts";
 import { belowWords, clearanceText } from "../../../studies/wording/floorWords.ts";
 import { barredAt, heightSentence } from "../../../studies/wording/heightWords.ts";
-import { lengthText } from "../../../studies/wording/lengths.ts";
+import { lipName } from "../../../studies/wording/poseWords.ts";
+import { standsText } from "../../../studies/wording/standsWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
 import { Fold } from "../../parts/Fold.tsx";
@@ -54,9 +55,9 @@ export function FloorPanel({ truck }: FloorPanelProps) {
   const frame = floor?.frame ?? null;
   const note =
     lip !== null
-      ? `lip ${lengthText(lip.left, format)}`
+      ? `lip ${clearanceText(lip.left, format)}`
       : frame !== null
-        ? `frame ${lengthText(frame.left, format)}`
+        ? `frame ${clearanceText(frame.left, format)}`
         : undefined;
   return (
     <Fold id="floor" title="Stance and floor" note={note}>
@@ -76,6 +77,7 @@ type FloorAnswersProps = {
 function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) {
   const measures = useMemo(() => stanceMeasures(truck.model, travel), [truck, travel]);
   const given = MEASURES.filter(({ isGiven }) => isGiven(truck));
+  const steer = useDeferredValue(useWorkbench((s) => s.steer));
   const missing = given.length < MEASURES.length;
   const barred = useMemo(
     () =>
@@ -94,14 +96,17 @@ function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) 
           <StateMark word="close" /> {keepTogether(heightSentence(barred, truck.model, format))}
         </p>
       )}
-      <p className="fold-fine">Type any of these to put the truck there.</p>
+      <p className="fold-fine">Now: {keepTogether(standsText(travel, steer, truck.model, format))}.</p>
+      <p className="fold-fine">
+        All below is told straight ahead, as a stance is measured. Type any of these to put the truck there.
+      </p>
       <div className="floor-measures">
         {given.map(({ measure, label }) => (
           <MeasureField
             key={measure}
             truck={truck}
             measure={measure}
-            label={label}
+            label={measure === "lipHeight" ? `Floor to ${lipName(truck.setup)}` : label}
             value={measures?.[measure] ?? null}
             format={format}
           />

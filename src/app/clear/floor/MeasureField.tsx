@@ -1,6 +1,7 @@
 import { useId, useState } from "react";
 import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
 import { travelForMeasure } from "../../../studies/stances/travelForMeasure.ts";
+import { clearanceText } from "../../../studies/wording/floorWords.ts";
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { parseAngle } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
@@ -134,7 +135,9 @@ function rangeMend(
   return `The truck reads ${measureText(measure, least, format)} to ${measureText(measure, most, format)} here, over all the travel its wheels can reach.`;
 }
 
-/** A stance's measure with its unit. @param value mm, or radians of the lower arm's angle */
+/** A stance's measure with its unit, what is over the floor no higher than it is. @param value mm, or radians of the lower arm's angle */
 function measureText(measure: StanceMeasure, value: number, format: LengthFormat): string {
-  return measure === "lowerArmAngle" ? angleText(value, 1) : lengthText(value, format);
+  if (measure === "lowerArmAngle") return angleText(value, 1);
+  const isOverFloor = measure === "lipHeight" || measure === "frameHeight";
+  return isOverFloor ? clearanceText(value, format) : lengthText(value, format);
 }

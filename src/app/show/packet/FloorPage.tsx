@@ -2,8 +2,8 @@ import { floorAt } from "../../../studies/floor/floorAt.ts";
 import { stanceMeasures } from "../../../studies/stances/stanceMeasures.ts";
 import { FLOOR_CAUTIONS } from "../../../studies/wording/cautions.ts";
 import { belowWords, clearanceText } from "../../../studies/wording/floorWords.ts";
-import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
-import { travelText } from "../../../studies/wording/poseWords.ts";
+import { angleText } from "../../../studies/wording/lengths.ts";
+import { lipName, travelText } from "../../../studies/wording/poseWords.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
@@ -12,7 +12,8 @@ import { keepTogether } from "../../words/keyWords.ts";
 export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
   const format = useFormat();
   const heights = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
-  const length = (mm: number | null | undefined) => (mm == null ? "–" : keepTogether(lengthText(mm, format)));
+  const height = (mm: number | null | undefined) =>
+    mm == null ? "–" : keepTogether(clearanceText(mm, format));
   const rows = heights.map(({ name, travel }) => {
     const clearances = floorAt(model, { left: travel, right: travel }, 0)?.clearances ?? [];
     const [lowest] = [...clearances].sort((a, b) => a.clearance - b.clearance);
@@ -30,7 +31,7 @@ export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
             <th scope="col">Stance</th>
             <th scope="col">Wheel travel</th>
             <th scope="col">Lower arm, + joint below pivots</th>
-            {hasLip && <th scope="col">Floor to fender lip</th>}
+            {hasLip && <th scope="col">Floor to {lipName(setup)}</th>}
             {hasFrame && <th scope="col">Floor to frame</th>}
             {hasLowest && <th scope="col">Lowest above the floor</th>}
           </tr>
@@ -42,8 +43,8 @@ export function FloorPage({ truck: { setup, model } }: { truck: Truck }) {
                 <th scope="row">{name}</th>
                 <td>{keepTogether(travelText(travel, format))}</td>
                 <td>{found ? angleText(found.lowerArmAngle) : "out of reach"}</td>
-                {hasLip && <td>{length(found?.lipHeight)}</td>}
-                {hasFrame && <td>{length(found?.frameHeight)}</td>}
+                {hasLip && <td>{height(found?.lipHeight)}</td>}
+                {hasFrame && <td>{height(found?.frameHeight)}</td>}
                 {hasLowest && (
                   <td>
                     {lowest === undefined
