@@ -204,7 +204,7 @@ describe.each(ofThisRun(["the stage"], 1))("%s", () => {
     for (const of of [
       "(STL, in mm)",
       "(DXF, 1:1 in inches)",
-      "The whole sweep: alignment and gaps",
+      "The sweep: alignment and gaps",
       "The air springs (JSON)",
     ])
       expect(await saves.getByRole("button", { name: of }).count()).toBe(1);

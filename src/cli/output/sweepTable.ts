@@ -1,6 +1,6 @@
 import type { RollRow } from "../../studies/curves/rollCurve.ts";
 import type { SuspensionRow } from "../../studies/curves/suspensionRow.ts";
-import type { WholeSweep } from "../../studies/curves/wholeSweep.ts";
+import type { WholeSweep, WorstRow } from "../../studies/curves/wholeSweep.ts";
 import type { Model } from "../../studies/model/model.ts";
 import type { ReachedRow, SweepRow } from "../../studies/reports/sweep.ts";
 import { rateText } from "../../studies/wording/airWords.ts";
@@ -32,6 +32,7 @@ export function sweepTable(sweep: WholeSweep, model: Model): string {
       sideTable(sweep.bySteer, "steer", side, model),
     ),
     ...rollTable(sweep.byRoll, model),
+    ...worstTable(sweep.worst, model),
   ];
   return [
     `${heading(model.setup)}\n${sweepSentence(sweep, model)}\n${cutShortLine("sweep", sweep)}`,
@@ -93,6 +94,27 @@ function rollTable(rows: readonly RollRow[], { setup }: Model): string[] {
   return [
     `By body roll at travel 0, + = left side up; the roll center off the truck's center plane\n${textTable(rightOf(headers), lines)}`,
   ];
+}
+
+/** Where each part comes nearest, travel and steering together; nothing where there is no part. */
+function worstTable(rows: readonly WorstRow[], { setup }: Model): string[] {
+  if (rows.length === 0) return [];
+  const { units } = setup;
+  const format = formatOf(setup);
+  const lines = rows.map(({ part, side, row }) => {
+    const gap = row.ok ? row.gaps.find((entry) => entry.part === part && entry.side === side) : undefined;
+    return [
+      ...[part, side, lengthCell(row.travel, format), steerCell(row.steer)],
+      gap === undefined ? "-" : gapCell(gap.gap, format),
+    ];
+  });
+  const columns = [
+    { header: "Part", align: "left" },
+    { header: "Side", align: "left" },
+    ...rightOf([`Travel (${units})`, "Steer (lock)", `Gap (${units})`]),
+  ] as const;
+  const soFar = rows.some(({ isSoFar }) => isSoFar) ? ", so far as it was searched" : "";
+  return [`Where each part comes nearest of all poses${soFar}\n${textTable(columns, lines)}`];
 }
 
 function rightOf(headers: readonly string[]) {

@@ -31,7 +31,7 @@ Exit codes: 0 fine, 1 something rubs, or a row passes a limit or is out of reach
 export function addSweep(program: Command, terminal: Terminal, end: (code: ExitCode) => void): void {
   withAligned(program.command("sweep"))
     .description(
-      "Tables of alignment, suspension and gaps: over all travel straight ahead, lock to lock, and over body roll.",
+      "Tables of alignment, suspension and gaps: over all travel straight ahead, lock to lock, and over body roll; then where each part comes nearest of all poses, as a check finds it.",
     )
     .option("--steps <N>", "rows of each table, both ends included", String(DEFAULT_SWEEP_ROWS))
     .option("--csv", "print one table of comma-separated values, units in its header")
@@ -59,7 +59,7 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
 }
 
 function exitCodeOf(sweep: WholeSweep): ExitCode {
-  const rows = [...sweep.byTravel, ...sweep.bySteer];
+  const rows = [...sweep.byTravel, ...sweep.bySteer, ...sweep.worst.map(({ row }) => row)];
   const isBad = rows.some((row) => !row.ok || row.past.length > 0 || row.gaps.some((entry) => entry.gap < 0));
   return isBad ? ExitCode.Rubs : ExitCode.Fine;
 }

@@ -61,7 +61,8 @@ const ROLL_CENTER: readonly Column<SuspensionRow["rollCenter"]>[] = [
 
 /**
  * A sweep as one table in comma-separated values (RFC 4180, but lines end with a line feed alone): rows by travel, then by
- * steer, then by body roll at travel 0, where the wheels travel apart. The header says every column in words with its unit.
+ * steer, then by body roll at travel 0, where the wheels travel apart; then where each part comes nearest of all poses, as a check
+ * finds it (`worst of left fender lip`). The header says every column in words with its unit.
  * `status` names the limits a row passes. An unreachable row has its joint there and no numbers but its own travel and steer;
  * what a row does not tell is left empty. An aligned truck says so in a last column.
  */
@@ -84,7 +85,7 @@ export function sweepCsv(sweep: WholeSweep, model: Model): string {
     ...headsOf(ROLL_CENTER, units, ""),
     ...gapHeads,
   ];
-  const poseRow = (along: "travel" | "steer", row: SweepRow, at: SuspensionRow | null): string[] => {
+  const poseRow = (along: string, row: SweepRow, at: SuspensionRow | null): string[] => {
     const travel = told(row.travel, "length");
     const place = [along, travel, csvNumber(row.steer)];
     if (!row.ok) return padded([...place, `${row.side} ${row.joint} out of reach`], head.length);
@@ -111,6 +112,9 @@ export function sweepCsv(sweep: WholeSweep, model: Model): string {
       ...ROLL_CENTER.map(({ read, measure }) => told(read(rollCenter), measure)),
       ...gapHeads.map(() => ""),
     ]),
+    ...sweep.worst.map(({ part, side, row, isSoFar }) =>
+      poseRow(`worst ${isSoFar ? "so far " : ""}of ${side} ${part}`, row, null),
+    ),
   ];
   return `${withStandingColumn(lines, setup)
     .map((cells) => cells.map(quoted).join(","))

@@ -23,6 +23,7 @@ export function sweepJson(sweep: WholeSweep, units: LengthUnit) {
     ),
     bySteer: sweep.bySteer.map((row) => rowJson(row, units)),
     byRoll: sweep.byRoll.map((row) => rollJson(row, units)),
+    worst: sweep.worst.map(({ part, side, row }) => ({ of: { part, side }, ...rowJson(row, units) })),
   };
 }
 

@@ -34,8 +34,9 @@ describe("sweep --json", () => {
   const { code, document } = capturedJson(["sweep", lip, "--steps", "5"]);
 
   it("has three tables of as many rows as steps, both ends included, in the file's units", () => {
-    expect(code).toBe(0);
-    expect(Object.keys(document)).toEqual(["units", "byTravel", "bySteer", "byRoll"]);
+    // Of the rows of a table none rubs: the truck does, steered in bump.
+    expect(code).toBe(1);
+    expect(Object.keys(document)).toEqual(["units", "byTravel", "bySteer", "byRoll", "worst"]);
     expect(document.byTravel.map((row: { travel: number }) => row.travel)).toEqual([
       expect.closeTo(-3.75, 12),
       expect.closeTo(-1.9375, 12),
@@ -58,6 +59,8 @@ describe("sweep --json", () => {
       }
     }
     for (const row of document.byRoll) expect(Object.keys(row)).toEqual(["roll", "travel", "rollCenter"]);
+    for (const row of document.worst)
+      expect(Object.keys(row)).toEqual(["of", "travel", "steer", "status", "left", "right", "gaps"]);
     for (const row of [...document.byTravel, ...document.bySteer]) {
       expect(row.status).toBe("ok");
       expect(row.gaps.map((gap: object) => Object.keys(gap))).toEqual(
@@ -73,6 +76,23 @@ describe("sweep --json", () => {
     expect(pose.right).toMatchObject(same);
     expect(halfTrack).toBe(-pose.right.contactPatch[1]);
     expect(row.gaps.map((g: { gap: number }) => g.gap)).toEqual(pose.gaps.map((g: { gap: number }) => g.gap));
+  });
+
+  it("has each part's worst of all poses, where and as near as `check` finds it", () => {
+    const { document: check } = capturedJson(["check", lip]);
+    type Entry = { part: string; side: string; gap: number; travel: number; steer: number };
+    expect(document.worst.map(({ of }: { of: object }) => of)).toEqual(
+      check.parts.map(({ part, side }: Entry) => ({ part, side })),
+    );
+    for (const [i, { part, side, gap, travel, steer }] of check.parts.entries()) {
+      const row = document.worst[i];
+      expect(row).toMatchObject({ travel, steer });
+      const own = row.gaps.find((one: Entry) => one.part === part && one.side === side);
+      expect(own.gap).toBeCloseTo(gap, 6);
+      for (const other of [...document.byTravel, ...document.bySteer])
+        for (const one of other.gaps)
+          if (one.part === part && one.side === side) expect(one.gap).toBeGreaterThanOrEqual(gap - 1e-9);
+    }
   });
 
   it("has what `geometry` and `air` say of the same heights, and the shock where there is one", () => {
@@ -138,7 +158,7 @@ describe("sweep --csv", () => {
 
   it("names units in its header and has every number of the tables", () => {
     const { code, out } = captured(["sweep", lip, "--steps", "3", "--csv"]);
-    expect(code).toBe(0);
+    expect(code).toBe(1);
     const [header, ...rows] = cellsOf(out);
     if (!header) throw new Error("no header");
     expect(header.slice(0, 4)).toEqual(["along", "travel (in)", "steer (share of lock)", "status"]);
@@ -153,7 +173,17 @@ describe("sweep --csv", () => {
     ]) {
       expect(header).toContain(name);
     }
-    expect(rows).toHaveLength(9);
+    expect(rows.map(([along]) => along).slice(9)).toEqual([
+      "worst of left fender lip",
+      "worst of right fender lip",
+    ]);
+    expect(rows).toHaveLength(11);
+    // Whoever files the table files the worst gap there is.
+    const own = header.indexOf("left gap to fender lip (in)");
+    const least = Math.min(...rows.filter((row) => row[own] !== "").map((row) => Number(row[own])));
+    expect(least).toBeLessThan(0);
+    expect(least).toBeCloseTo(capturedJson(["check", lip]).document.worst.gap, 3);
+    expect(rows[9]?.[own]).toBe(String(least));
     for (const row of rows) expect(row).toHaveLength(header.length);
     const { document } = capturedJson(["sweep", lip, "--steps", "3"]);
     const last = rows[5] ?? [];
@@ -205,7 +235,9 @@ describe("sweep --csv", () => {
 describe("sweep for a person", () => {
   it("shows both tables with units, one by travel for both sides of a mirrored truck", () => {
     const { code, out } = captured(["sweep", lip, "--steps", "3"]);
-    expect(code).toBe(0);
+    expect(code).toBe(1);
+    expect(out).toMatch(/^Where each part comes nearest of all poses\n *Part +Side +Travel/m);
+    expect(out).toMatch(/^ *fender lip +left +\S.*-\d/m);
     expect(out).toMatch(/^By travel, steering straight ahead, either side\n *Travel \(in\) +Camber \(deg\)/m);
     expect(out).toMatch(
       /^By steering at travel 0, \+ = left turn, left side\n *Steer \(lock\) +Camber \(deg\)/m,
@@ -245,8 +277,10 @@ describe("sweep past a limit", () => {
       /^1 of 10 rows, marked !, is past the air spring compression limit: the truck cannot come there\.$/m,
     );
     expect(out).toMatch(/^ *!3 1\/2 /m);
-    expect(captured(args).code).toBe(0);
     expect(captured(args).out).not.toContain("!");
+    // It rubs, though in no row of the tables: steered in bump. Narrower it does not.
+    expect(captured(args).code).toBe(1);
+    expect(captured([...args, "--variant", "narrow hub face"]).code).toBe(0);
   });
 
   it("names the limits in its document and its table for a spreadsheet", () => {

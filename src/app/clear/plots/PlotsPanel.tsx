@@ -49,8 +49,8 @@ export const PlotsPanel = memo(function PlotsPanel({ truck }: { truck: Truck }) 
                 type: "text/csv",
                 make: curves,
               },
-              reportFile(truck, { of: "sweep csv" }, "The whole sweep, a table"),
-              reportFile(truck, { of: "sweep" }, "The whole sweep"),
+              reportFile(truck, { of: "sweep csv" }, "The sweep and each part’s worst pose, a table"),
+              reportFile(truck, { of: "sweep" }, "The sweep and each part’s worst pose"),
             ]}
           />
           <button type="button" className="button" onClick={() => printAlone("plots")}>

@@ -133,7 +133,11 @@ function SetupSave({ onTold }: { onTold: (text: string) => void }) {
 
 function tables(truck: Truck): readonly SavedFile[] {
   return [
-    reportFile(truck, { of: "sweep csv" }, "The whole sweep: alignment and gaps over height and steering"),
+    reportFile(
+      truck,
+      { of: "sweep csv" },
+      "The sweep: alignment and gaps over height straight ahead, over steering at travel 0, over roll, and at each part’s worst pose",
+    ),
     reportFile(truck, { of: "map csv" }, "The map: the gap at each height and steering angle"),
     {
       name: "Every plot’s curves, at the pose shown (CSV)",

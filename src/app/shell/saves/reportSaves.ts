@@ -23,7 +23,7 @@ export function reportSaves(truck: Truck): readonly SavedFile[] {
     reportFile(truck, { of: "check" }, "The check of every pose"),
     reportFile(truck, { of: "pose", travel, steer }, "The pose shown: alignment, points, gaps"),
     reportFile(truck, { of: "map" }, "The map"),
-    reportFile(truck, { of: "sweep" }, "The whole sweep"),
+    reportFile(truck, { of: "sweep" }, "The sweep and each part’s worst pose"),
     reportFile(truck, { of: "geometry" }, "Steering and geometry"),
     reportFile(truck, { of: "floor" }, "Stance and floor"),
     ...(limits !== null || airSpring !== null ? [reportFile(truck, { of: "limits" }, "The limits")] : []),
