@@ -27,6 +27,7 @@ import {
   type CheckShare,
   checkClearance,
   checkShare,
+  type KnownPose,
   type ShareOfPairs,
 } from "../../studies/reports/check.ts";
 import { solveOf } from "../../studies/solve/solveOf.ts";
@@ -56,9 +57,14 @@ export interface SavedContent {
 
 /** What each job is asked and answers: plain data. `given` is handed to a worker once, however often it is asked about. */
 export interface Jobs {
-  readonly check: { question: null; given: null; answer: CheckReport };
+  /** Asked with poses known to be bad before, or shown, that a search cut short looks at; null = none. */
+  readonly check: { question: readonly KnownPose[] | null; given: null; answer: CheckReport };
   /** Of some of its pairs: a check may be shared out. */
-  readonly checkShare: { question: ShareOfPairs; given: null; answer: CheckShare };
+  readonly checkShare: {
+    question: ShareOfPairs & { readonly known: readonly KnownPose[] };
+    given: null;
+    answer: CheckShare;
+  };
   readonly map: { question: null; given: null; answer: DrawnMap };
   readonly limits: { question: null; given: null; answer: LimitsReport };
   readonly geometry: { question: null; given: null; answer: GeometryReport };
@@ -143,12 +149,12 @@ const ROWS = 33;
 
 /** Every long job of the page, as a worker does it. */
 export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
-  check({ model, budget }) {
-    const answer = checkClearance(model(), { budget });
+  check({ model, question, budget }) {
+    const answer = checkClearance(model(), { budget, known: question ?? [] });
     return { answer, isCut: answer.cutShort === true };
   },
   checkShare({ model, question, budget }) {
-    const answer = checkShare(model(), question, { budget });
+    const answer = checkShare(model(), question, { budget, known: question.known });
     return { answer, isCut: answer.isCut };
   },
   map({ model, budget }) {

@@ -1,3 +1,4 @@
+import { workbench } from "../state/workbench.ts";
 import type { WorkerLike } from "./workClient.ts";
 import { WorkRoom } from "./workRoom.ts";
 
@@ -27,4 +28,8 @@ export const work = new WorkRoom({
   // Two searches at least go on beside each other, so that none waits for a long one.
   workers: Math.max(2, sharers),
   seconds: globalThis.wellsweepSeconds ?? PAGE_SECONDS,
+  poseShown() {
+    const { travel, steer } = workbench.getState();
+    return { travel, steer };
+  },
 });

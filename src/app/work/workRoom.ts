@@ -1,4 +1,4 @@
-import { checkOf } from "../../studies/reports/check.ts";
+import { type CheckReport, checkOf, type KnownPose } from "../../studies/reports/check.ts";
 import { AnswerCache, type Answered, type Entry, followsPose, LONGER, type Wish } from "./answerCache.ts";
 import type { Answer, JobName, Question } from "./jobs.ts";
 import { type Ended, WorkClient, type WorkerLike } from "./workClient.ts";
@@ -11,7 +11,12 @@ export interface WorkRoomOptions {
   readonly sharers: number;
   /** Given to a search unless somebody asks for a longer one. */
   readonly seconds: number;
+  /** The pose somebody sees; default none. */
+  readonly poseShown?: () => KnownPose | null;
 }
+
+/** Bad poses found last that a check begins with: those of a truck's parts, and of a few like it. */
+const MOST_KNOWN = 32;
 
 /** ms that a search may go on once nobody wants it any more: what is nearly done is kept for later. */
 const GRACE = 500;
@@ -37,6 +42,9 @@ interface Running {
 export class WorkRoom {
   readonly #cache: AnswerCache;
   readonly #sharers: number;
+  readonly #poseShown: () => KnownPose | null;
+  /** Where parts came nearest on the trucks checked last, the newest first. */
+  #bad: readonly KnownPose[] = [];
   /** For what follows the pose; for the rest. */
   readonly #quick: readonly WorkClient[];
   readonly #long: readonly WorkClient[];
@@ -47,8 +55,9 @@ export class WorkRoom {
   #hasAnswered = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor({ startWorker, workers, sharers, seconds }: WorkRoomOptions) {
+  constructor({ startWorker, workers, sharers, seconds, poseShown = () => null }: WorkRoomOptions) {
     this.#sharers = sharers;
+    this.#poseShown = poseShown;
     this.#cache = new AnswerCache(seconds);
     this.#quick = [new WorkClient(startWorker)];
     this.#long = Array.from({ length: workers }, () => new WorkClient(startWorker));
@@ -167,7 +176,23 @@ export class WorkRoom {
     show(null);
     if (clients.length > 1 && wish.job === "odds") this.#shareOutDraws(one, clients);
     else if (clients.length > 1) this.#shareOut(one, clients);
-    else clients[0]!.run({ ...wish, seconds, onProgress: show, onEnd: (ended) => this.#end(one, ended) });
+    else {
+      const asked = wish.job === "check" ? { ...wish, question: this.#known() } : wish;
+      clients[0]!.run({ ...asked, seconds, onProgress: show, onEnd: (ended) => this.#end(one, ended) });
+    }
+  }
+
+  /** What a check that is cut short must not deny: the pose that is seen, and the bad ones found before. */
+  #known(): readonly KnownPose[] {
+    const shown = this.#poseShown();
+    return shown === null ? this.#bad : [shown, ...this.#bad];
+  }
+
+  #learn({ parts }: CheckReport): void {
+    const found = parts.map(({ travel, steer }) => ({ travel, steer }));
+    const isNew = (pose: KnownPose) =>
+      !found.some(({ travel, steer }) => travel === pose.travel && steer === pose.steer);
+    this.#bad = [...found, ...this.#bad.filter(isNew)].slice(0, MOST_KNOWN);
   }
 
   /** A check's pairs to several workers; the answer does not depend on how many. */
@@ -178,8 +203,14 @@ export class WorkRoom {
       const answer = checkOf(wish.truck.model, shares);
       this.#end(one, { ok: true, answer, isCut: answer.cutShort === true });
     });
+    const known = this.#known();
     for (const [at, client] of clients.entries()) {
-      const task = { job: "checkShare", truck: wish.truck, question: { at, of }, given: null } as const;
+      const task = {
+        job: "checkShare",
+        truck: wish.truck,
+        question: { at, of, known },
+        given: null,
+      } as const;
       client.run({ ...task, seconds, onProgress() {}, onEnd: (ended) => gather(client, ended) });
     }
   }
@@ -232,6 +263,7 @@ export class WorkRoom {
     entry.answeredKey = key;
     if (ended.ok) {
       const { answer, isCut } = ended;
+      if (wish.job === "check") this.#learn(answer as CheckReport);
       const came = { answer, question: wish.question, isCut, seconds };
       const next = isCut && entry.key === key ? this.#cache.goesOnFor(wish.job, seconds) : null;
       if (next !== null && entry.goesOn !== "stopped") {

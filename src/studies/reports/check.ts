@@ -15,13 +15,15 @@ import {
   better,
   type CheckEntry,
   DEFAULT_TOLERANCE,
+  type KnownPose,
   mirrorEntry,
   searchPair,
   type Verdict,
+  withKnown,
 } from "./pairSearch.ts";
 import { type ReachLimit, reachLimits } from "./reachLimits.ts";
 
-export { type CheckEntry, DEFAULT_TOLERANCE, type Verdict, verdictOf } from "./pairSearch.ts";
+export { type CheckEntry, DEFAULT_TOLERANCE, type KnownPose, type Verdict, verdictOf } from "./pairSearch.ts";
 
 export interface CheckReport {
   readonly verdict: Verdict;
@@ -54,6 +56,11 @@ export interface CheckOptions {
   readonly aloneSides?: boolean;
   /** The heights and the share of lock looked at; default all of both. */
   readonly poses?: AskedPoses;
+  /**
+   * Poses somebody looks at, or that were bad before: an answer that was cut short is no better than it is at them. A finished one
+   * does not depend on them.
+   */
+  readonly known?: readonly KnownPose[];
 }
 
 /** Which of the pairs one of several searchers looks into: every `of`-th, from the `at`-th on. */
@@ -103,14 +110,19 @@ export function checkShare(whole: Model, { at, of }: ShareOfPairs, options: Chec
   const { ranges, searched } = rangesToCheck(model, poses, forLimits, options.aloneSides);
   const passed = searched?.filter(isPassed) ?? null;
   const own = ownPairs(model).filter((_, i) => i % of === at);
-  const { found, isCut } = searchPairs(model, own, ranges, tolerance, budget);
+  const { found, open } = searchPairs(model, own, ranges, tolerance, budget);
+  const known = knownOf(model, options.known ?? []);
+  for (const pair of open) {
+    const entry = found.get(pair) ?? null;
+    if (entry !== null) found.set(pair, withKnown(model, pair, ranges[pair.side], entry, known, tolerance));
+  }
   return {
     found: model.pairs.map((pair) => found.get(pair)),
     range: {
       limits,
       ...(passed === null ? {} : { limitsPassed: passed, limitedBy: limitedBy(passed, ranges) }),
     },
-    isCut: isCut || forLimits.cut,
+    isCut: open.length > 0 || forLimits.cut,
   };
 }
 
@@ -161,14 +173,19 @@ export function checkOf(model: Model, shares: readonly CheckShare[]): CheckRepor
   };
 }
 
-/** Every pair of a list; those that a share of the budget ended once more with what is left of it. */
+/** Of a mirrored truck with the mirror images: what is searched on its left side alone is of both. */
+function knownOf({ mirrored }: Model, known: readonly KnownPose[]): readonly KnownPose[] {
+  return mirrored ? known.flatMap((pose) => [pose, { ...pose, steer: -pose.steer }]) : known;
+}
+
+/** Every pair of a list; those that a share of the budget ended once more with what is left of it. @returns `open`: still ended first */
 function searchPairs(
   model: Model,
   pairs: readonly Pair[],
   ranges: Readonly<Record<Side, SideRange>>,
   tolerance: number,
   budget: Budget,
-): { readonly found: ReadonlyMap<Pair, CheckEntry | null>; readonly isCut: boolean } {
+): { readonly found: Map<Pair, CheckEntry | null>; readonly open: readonly Pair[] } {
   const found = new Map<Pair, CheckEntry | null>();
   let open = pairs;
   for (let round = 0; round < ROUNDS && open.length > 0; round++) {
@@ -181,7 +198,7 @@ function searchPairs(
     }
     open = cut;
   }
-  return { found, isCut: open.length > 0 };
+  return { found, open };
 }
 
 /** The pairs that are searched: of two mirror images the left one. */

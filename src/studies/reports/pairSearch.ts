@@ -1,6 +1,7 @@
 import { gapSlack } from "../../gaps/cells/tolerances.ts";
 import { GAP, GAP_ROW } from "../../gaps/partGap.ts";
 import type { Vec3 } from "../../geometry/vec.ts";
+import { armAngleFor } from "../../suspension/armAngle.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
 import { POSE, POSE_ROW, poseRowTo } from "../../suspension/poseRow.ts";
 import { PoseStatus } from "../../suspension/poseStatus.ts";
@@ -11,7 +12,7 @@ import type { Budget } from "../numeric/budget.ts";
 import { toleranceAt } from "../search/deepTolerance.ts";
 import type { Tolerances } from "../search/search.ts";
 import type { SideRange } from "../search/sideRange.ts";
-import type { PoseToStart } from "../search/triedPose.ts";
+import { type PoseToStart, TriedPose } from "../search/triedPose.ts";
 import { floorOf, type MovingPair, worstGap } from "../search/worstGap.ts";
 import { onTruck } from "./gapsAt.ts";
 
@@ -119,6 +120,36 @@ function worstOf(
   // Each look at a spring or shock is dear.
   const finer = pair.kind === "springOrShock" ? tolerances.asked : tolerances.finer;
   return worstGap({ ...wheel, pair }, range, { ...tolerances, finer }, start, budget);
+}
+
+/** A pose to be looked at; travel in mm, steer −1 … +1. */
+export interface KnownPose {
+  readonly travel: number;
+  readonly steer: number;
+}
+
+/** What was reached of a pair whose search was ended first, or the worse of it at one of some poses that count. */
+export function withKnown(
+  model: Model,
+  pair: Pair,
+  range: SideRange,
+  entry: CheckEntry,
+  poses: readonly KnownPose[],
+  tolerance: number,
+): CheckEntry {
+  if (pair.kind === "together") return entry;
+  const tried = new TriedPose(range.wheel, range);
+  const row = new Float64Array(GAP_ROW);
+  let worst = entry;
+  for (const { travel, steer } of poses) {
+    if (travel < range.low || travel > range.high || steer < range.steerLow || steer > range.steerHigh)
+      continue;
+    const arm = armAngleFor(range.wheel.side, travel);
+    if (!tried.stands(arm, steer) || !tried.keeps(arm, steer)) continue;
+    if (pairGapTo(row, 0, pair, tried.row, 0) >= worst.gap) continue;
+    worst = entryOf(model, pair, range, { bound: entry.bound, armAngle: arm, steer }, tolerance);
+  }
+  return worst;
 }
 
 /** Of a pair whose turn did not come: the pose it would have begun with, and the depth that no gap can pass. */

@@ -54,6 +54,27 @@ describe("the work room", () => {
     expect(workers[0]!.requests).toHaveLength(1);
   });
 
+  it("has a check look at the pose that is seen, and where the truck before came nearest, however it is shared out", () => {
+    for (const sharers of [1, 2]) {
+      const { startWorker, workers } = fakeWorkers();
+      const seen = { travel: 88.9, steer: -0.9 };
+      const room = new WorkRoom({ startWorker, workers: 2, sharers, seconds: 2, poseShown: () => seen });
+      room.want(me, [check()]);
+      const questions = () =>
+        workers.flatMap(({ requests }) => requests.slice(-1).map(({ question }) => question));
+      if (sharers === 1) expect(questions()).toEqual([[seen]]);
+      else expect(questions()).toMatchObject([{ known: [seen] }, { known: [seen] }]);
+      for (const worker of workers)
+        answererOf((reply) => worker.say(reply))({ ...worker.requests.at(-1)!, seconds: null });
+      const { parts } = checkClearance(one.model);
+      const bad = parts.map(({ travel, steer }) => ({ travel, steer }));
+      room.want(me, [check(two)]);
+      const [asked] = questions();
+      const known = sharers === 1 ? asked : (asked as unknown as { known: unknown }).known;
+      expect(known).toEqual([seen, ...bad]);
+    }
+  });
+
   it("tells of each change, and keeps what it told the same object until one comes", () => {
     const { room, workers } = opened();
     const heard = vi.fn();
@@ -161,7 +182,7 @@ describe("a check shared out to several workers", () => {
     const { room, workers } = opened(3);
     room.want(me, [check()]);
     expect(workers.map(({ requests }) => requests[0]!.question)).toEqual(
-      [0, 1, 2].map((at) => ({ at, of: 3 })),
+      [0, 1, 2].map((at) => ({ at, of: 3, known: [] })),
     );
     for (const worker of [...workers].reverse()) answerBy(worker);
     expect(room.of(check()).answer).toEqual(checkClearance(one.model));
