@@ -13,6 +13,7 @@ import { DEFAULT_REACH, WINDOW_TOLERANCE } from "../window/windowField.ts";
 import { alsoMoves } from "./alsoMoves.ts";
 import { type Candidate, candidatesOf, EFFORT, TRIM } from "./changeField.ts";
 import type { ChangeReport, FoundChange, SetField, Smaller } from "./changeTypes.ts";
+import { comesAndGoes, fitsBetween } from "./fitsBetween.ts";
 import { lockReached } from "./lockReached.ts";
 import { isSmallestPair, pairSlack, provenSmallest } from "./provenSmallest.ts";
 import { trimChange } from "./trimChange.ts";
@@ -61,14 +62,22 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
   const candidates = candidatesOf(truck, order);
   const without: string[] = [];
   const singles = new Map<string, Told>();
-  for (const key of order) {
-    const candidate = candidates.find(({ field }) => field.key === key);
-    if (candidate === undefined) continue;
+  const asked = order.flatMap((key) => candidates.find(({ field }) => field.key === key) ?? []);
+  const missed = asked.filter((candidate) => {
     const single = search.single(candidate);
-    if (single !== null) singles.set(key, single);
-    else if (!search.isSpent()) without.push(key);
-  }
+    if (single !== null) singles.set(candidate.field.key, single);
+    return single === null;
+  });
+  const isSettled = !search.isSpent();
   const trimmed = order.includes(TRIM) ? trimChange(check, model, truck, budget.share(TRIM_PART)) : null;
+  const between = missed.filter(comesAndGoes);
+  for (const candidate of missed) {
+    const { key } = candidate.field;
+    const at = between.indexOf(candidate);
+    const single = at < 0 ? null : search.anywhere(candidate, between.length - at);
+    if (single === null && isSettled) without.push(key);
+    else if (single !== null && single !== "open") singles.set(key, single);
+  }
   if (singles.size === 0 && trimmed === null)
     return { verdict: check.verdict, changes: search.pairs(candidates), without, ...cut() };
   const isKnuckleAlone = trimmed === null && [...singles.keys()].every((key) => key.startsWith("knuckle."));
@@ -112,6 +121,20 @@ class ChangeSearch {
   single(candidate: Candidate): Told | null {
     const setting = this.smallest(candidate, []);
     return setting === null ? null : this.toldOf([setting]);
+  }
+
+  /**
+   * The same of a field whose steps all failed, by its window over the whole range that is looked at; null = no value of it fits.
+   * @param open windows that still share the budget
+   */
+  anywhere(candidate: Candidate, open: number): Told | "open" | null {
+    if (this.isSpent()) return "open";
+    const { values, isOpen } = fitsBetween(this.truck, candidate, this.budget.share(open + 1));
+    for (const value of values) {
+      const told = this.toldOf([[candidate.field, value]]);
+      if (told !== null) return told;
+    }
+    return isOpen || values.length > 0 || this.isSpent() ? "open" : null;
   }
 
   /** The same, or a smaller one where the window of its field knows of one. @param open proofs that still share the budget */

@@ -173,6 +173,34 @@ describe("what to change otherwise", () => {
     }
   });
 
+  it("is found where all that fits lies between two steps that do not: as its window has it", () => {
+    // Out of the lip the wheel is soon in the rail; from 9 in steps of 3 and of 6 in pass over what fits between.
+    const rail = { name: "rail", kind: "box", min: [-32, 12, 15.5], max: [32, 17, 22] };
+    const wide = demoDocument({ truck: { body: [...lipAlone().truck.body, rail] } }) as { knuckle: object };
+    const between = subjectOf({ ...wide, knuckle: { ...wide.knuckle, hubFace: 9 } }, "between");
+    const { changes, without } = changeOf(between.subject, between.model, { order: ["knuckle.hubFace"] });
+    expect(without).toEqual([]);
+    const [{ set, gap }] = changes as [(typeof changes)[number]];
+    const window = windowOf(between.subject, "knuckle.hubFace");
+    if (!window.ok) throw new TypeError("no window");
+    const [fit] = window.value.fits as [(typeof window.value.fits)[number]];
+    expect(window.value.between.rank).toBe("proven");
+    expect(window.value.fits).toHaveLength(1);
+    expect(set[0]!.to).toBeLessThanOrEqual(fit.to + 0.1);
+    expect(set[0]!.to).toBeGreaterThan(fit.to - 0.4);
+    expect(gap!).toBeGreaterThanOrEqual(between.subject.setup.allowance);
+  });
+
+  it("says that no value of a field is enough where its window has none", () => {
+    const { without } = changeOf(subject, model, { order: ["knuckle.pinAngle", SPACER] });
+    for (const key of without) {
+      if (key === SPACER) continue;
+      const window = windowOf(subject, key, { isOpened: false });
+      expect(window.ok && window.value.fits).toEqual([]);
+    }
+    expect(without).toContain("knuckle.pinAngle");
+  });
+
   it("is a spacer where the wheel must come out: as thick as backspacing would have to be less", () => {
     const rail = { name: "rail", kind: "box", min: [-32, 12, 15.5], max: [32, 19.6, 22] };
     const inner = subjectOf(demoDocument({ truck: { body: [rail] } }) as object, "rail");
