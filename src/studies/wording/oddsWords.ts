@@ -29,6 +29,9 @@ export interface OddsSpeech {
 /** Of so many hundred. */
 const WHOLE = 100;
 
+/** Less than this is told as fewer than 1 of 100, what lacks less of all as more than 99. */
+const NEVER = 0.5 / WHOLE;
+
 /** Less than this raises nothing worth another hour under the truck. */
 const WORTH = 0.01;
 
@@ -49,11 +52,26 @@ export function oddsSentence(
   // Of few trucks all, or none, may do so by chance.
   const isAll = clears === 1 && low < 1 - 1 / WHOLE;
   const isNone = clears === 0 && high > 1 / WHOLE;
+  // Hardly ever and nearly always are told by what that comes to: a share alone is misread.
+  const surely = isAll || isNone ? null : surelyWords(clears, report.gap > 0);
+  if (surely !== null)
+    return `${LIKELY_WORD}: ${surely} (${intervalWords(low, high)})${ifRightWords(setup)}.`;
   const trucks =
     isAll || isNone
       ? `${isAll ? "all" : "none of the"} ${report.draws} trucks drawn that are measured like this`
       : `${shareWords(clears)} trucks measured like this`;
   return `${LIKELY_WORD}: ${does} in ${trucks} (${intervalWords(low, high)})${ifRightWords(setup)}.`;
+}
+
+/** Of odds less than 1 of 100 or more than 99: `almost surely rubs: fewer than 1 of 100 trucks measured like this clear`; null = between. */
+function surelyWords(clears: number, isGap: boolean): string | null {
+  const share = shareWords(clears);
+  const does = isGap ? "keep the gap" : "clear";
+  const of = `${share} trucks measured like this ${does}`;
+  if (clears < NEVER) return `almost surely ${isGap ? "does not keep its gap" : "rubs"}: ${of}`;
+  return clears > 1 - NEVER
+    ? `almost surely ${isGap ? "keeps its gap" : "clears"}, which is not proven: ${of}`
+    : null;
 }
 
 /** What odds take for right: numbers that nobody has measured; "" = there are none, or no truck but the example is meant. */
@@ -70,8 +88,8 @@ function ifRightWords({ fromExample }: Pick<Setup, "fromExample">): string {
 
 /** `about 9 of 10`, `about 97 of 100`, `more than 99 of 100`, `fewer than 1 of 100`. */
 export function shareWords(share: number): string {
-  if (share > 1 - 0.5 / WHOLE) return "more than 99 of 100";
-  if (share < 0.5 / WHOLE) return "fewer than 1 of 100";
+  if (share > 1 - NEVER) return "more than 99 of 100";
+  if (share < NEVER) return "fewer than 1 of 100";
   const hundredths = Math.round(WHOLE * share);
   return hundredths % 10 === 0 && hundredths > 0
     ? `about ${hundredths / 10} of 10`

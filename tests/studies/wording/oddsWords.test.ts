@@ -66,13 +66,19 @@ describe("odds in words", () => {
       "Odds: clears in about 8 of 100 trucks measured like this (6 to 10 of 100).",
     );
     expect(said({ clears: 0.001, low: 0, high: 0.004 })).toBe(
-      "Odds: clears in fewer than 1 of 100 trucks measured like this (0 to 1 of 100).",
+      "Odds: almost surely rubs: fewer than 1 of 100 trucks measured like this clear (0 to 1 of 100).",
     );
     expect(said({ clears: 0, low: 0, high: 0.114, draws: 30 })).toBe(
       "Odds: clears in none of the 30 trucks drawn that are measured like this (0 to 12 of 100).",
     );
     expect(said({ clears: 1, low: 0.998, high: 1, gap: 6 })).toBe(
-      "Odds: keeps its gap in more than 99 of 100 trucks measured like this (99 to 100 of 100).",
+      "Odds: almost surely keeps its gap, which is not proven: more than 99 of 100 trucks measured like this keep the gap (99 to 100 of 100).",
+    );
+    expect(said({ clears: 0.999, low: 0.996, high: 1 })).toBe(
+      "Odds: almost surely clears, which is not proven: more than 99 of 100 trucks measured like this clear (99 to 100 of 100).",
+    );
+    expect(said({ clears: 0.001, low: 0, high: 0.004, gap: 6 })).toMatch(
+      /almost surely does not keep its gap: fewer/,
     );
     expect(said({ clears: 1, low: 0.886, high: 1, draws: 30 })).toBe(
       "Odds: clears in all 30 trucks drawn that are measured like this (88 to 100 of 100).",
