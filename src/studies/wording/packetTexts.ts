@@ -34,8 +34,10 @@ export const PACKET_PAGES = {
   choose: "odds and what to change",
 } as const;
 
-/** What a packet has in it, in the order of its pages. */
-export const PACKET_CONTENTS = Object.values(PACKET_PAGES).join(", ");
+/** What a packet has in it, in the order of its pages. @param titles of the pages there are */
+export function packetContents(titles: readonly string[]): string {
+  return titles.join(", ");
+}
 
 export type PacketPageName = keyof typeof PACKET_PAGES;
 
@@ -48,9 +50,14 @@ export function pageTitle(
   return chosen.hasOdds ? "odds" : "what to change";
 }
 
+/** What stands at the head of a page: all of them begin alike. @param title as `pageTitle` has it */
+export function pageHeading(title: string): string {
+  return `${title.charAt(0).toUpperCase()}${title.slice(1)}`;
+}
+
 /** A packet's first line: whose it is, of which truck, from when, and what is in it. @param shop "" = not told */
 export function coverLine(shop: string, truck: string, date: string, titles: readonly string[]): string {
-  const inIt = `In this packet: ${titles.join(", ")}.`;
+  const inIt = `In this packet: ${packetContents(titles)}.`;
   return [shop, truck, date, inIt].filter((part) => part !== "").join(" · ");
 }
 

@@ -1,11 +1,11 @@
 import "./saves.css";
 import { useEffect, useRef } from "react";
 import { useStore } from "zustand";
-import { PACKET_CONTENTS } from "../../../studies/wording/packetTexts.ts";
 import { plotNames, plotSpec } from "../../clear/plots/plotSpecs.ts";
 import { plotsCsv } from "../../clear/plots/plotsCsv.ts";
 import { jumpTo } from "../../parts/JumpBar.tsx";
 import { openLayer } from "../../parts/layer.ts";
+import { contentsOf } from "../../parts/packetPages.ts";
 import { reportFile, stemOf, unitWords } from "../../parts/reportFiles.ts";
 import { type SavedFile, useSaving } from "../../parts/useSaving.ts";
 import { takePicture } from "../../stage/takePicture.ts";
@@ -79,7 +79,7 @@ export default function SavesDialog() {
             <section className="saves-group" aria-label="To print, and what needs a choice first">
               <h3>To print (or as a PDF), and what needs a choice first</h3>
               <ul>
-                {ELSEWHERE.map(({ name, way, go }) => (
+                {elsewhere(truck).map(({ name, way, go }) => (
                   <li key={name}>
                     <span>{name}</span>
                     <button
@@ -169,12 +169,16 @@ function pictureFile(truck: Truck): SavedFile {
 }
 
 /** What is made at a place of its own. */
-const ELSEWHERE = [
-  {
-    name: `Print packet: ${PACKET_CONTENTS}`,
+function elsewhere(truck: Truck) {
+  const packet = {
+    name: `Print packet: ${contentsOf(truck)}`,
     way: "Open",
     go: () => openLayer("packet"),
-  },
+  };
+  return [packet, ...ELSEWHERE];
+}
+
+const ELSEWHERE = [
   { name: "Customer sheet, one page", way: "Open", go: () => openLayer("sheet") },
   {
     name: "One plot as a drawing (SVG) or table: enlarge it",

@@ -1,7 +1,8 @@
 import "../../parts/layerDialog.css";
-import { PACKET_CONTENTS } from "../../../studies/wording/packetTexts.ts";
 import { openLayer } from "../../parts/layer.ts";
+import { contentsOf } from "../../parts/packetPages.ts";
 import { useLayer } from "../../state/address.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
 import { CounterBoard } from "./CounterBoard.tsx";
 import { ShareComparison } from "./ShareComparison.tsx";
 import { nameWords, useComparison } from "./useComparison.ts";
@@ -38,8 +39,9 @@ function CounterButton() {
 
 /** Opens everything of a truck that is handed over on paper. */
 function PacketButton() {
+  const contents = useWorkbench((s) => (s.truck ? contentsOf(s.truck) : undefined));
   return (
-    <button type="button" className="button" title={PACKET_CONTENTS} onClick={() => openLayer("packet")}>
+    <button type="button" className="button" title={contents} onClick={() => openLayer("packet")}>
       Print packet
     </button>
   );

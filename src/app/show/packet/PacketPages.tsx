@@ -10,6 +10,7 @@ import {
   coverLine,
   PACKET_PAGES,
   type PacketPageName,
+  pageHeading,
   pageTitle,
   STILL_WORKING,
 } from "../../../studies/wording/packetTexts.ts";
@@ -22,6 +23,7 @@ import { MapScales } from "../../clear/map/MapScales.tsx";
 import { MapHatches, MapWorst } from "../../clear/map/MapWorst.tsx";
 import { MAP_BOX, mapFrameOf } from "../../clear/map/mapFrame.ts";
 import { tellsWithin, useOdds } from "../../parts/odds/OddsLine.tsx";
+import { hasReadings, isLimited, pagesOf } from "../../parts/packetPages.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import type { Answered } from "../../work/answerCache.ts";
@@ -33,7 +35,7 @@ import { useSheetFields } from "../shop/useSheetFields.ts";
 import { ChoosePage } from "./ChoosePage.tsx";
 import { FloorPage } from "./FloorPage.tsx";
 import { LimitsPage } from "./LimitsPage.tsx";
-import { hasReadings, ReadingsPage } from "./ReadingsPage.tsx";
+import { ReadingsPage } from "./ReadingsPage.tsx";
 
 export type PacketPagesProps = {
   truck: Truck;
@@ -129,26 +131,6 @@ export function PacketPages({ truck, onReady, isWhole = false }: PacketPagesProp
   );
 }
 
-function isLimited({ setup }: Truck): boolean {
-  return setup.limits !== null || setup.airSpring !== null;
-}
-
-/** The pages there are of a truck: what its setup says nothing of has none. */
-function pagesOf(truck: Truck, isChosen: boolean): readonly PacketPageName[] {
-  const { setup, bolted } = truck;
-  const has: Readonly<Record<PacketPageName, boolean>> = {
-    sheet: true,
-    aligning: bolted.setup.alignment.targets !== null,
-    limits: isLimited(truck),
-    air: setup.airSpring !== null,
-    floor: true,
-    map: true,
-    readings: hasReadings(truck),
-    choose: isChosen,
-  };
-  return (Object.keys(has) as PacketPageName[]).filter((page) => has[page]);
-}
-
 function truckTitle({ setup }: Truck, comparison: Comparison | null): string {
   const name = comparison ? nameWords(comparison) : setup.name;
   return setup.variant === null ? name : `${name}, ${setup.variant}`;
@@ -215,10 +197,11 @@ type PacketPageProps = {
 
 /** One page of the packet, with what it is and of which truck at its head. */
 function PacketPage({ page, title = PACKET_PAGES[page], truck, children }: PacketPageProps) {
+  const heading = pageHeading(title);
   return (
-    <section className={`packet-page packet-${page}`} aria-label={title}>
+    <section className={`packet-page packet-${page}`} aria-label={heading}>
       <header className="packet-head">
-        <h2>{title}</h2>
+        <h2>{heading}</h2>
         <p>{truck}</p>
       </header>
       {children}

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { PACKET_CONTENTS } from "../../../studies/wording/packetTexts.ts";
 import { CloseButton, LayerDialog } from "../../parts/LayerDialog.tsx";
+import { contentsOf } from "../../parts/packetPages.ts";
 import type { Truck } from "../../state/truck.ts";
 import { PacketPages } from "./PacketPages.tsx";
 import { takePrintWish } from "./printWish.ts";
@@ -27,7 +27,7 @@ export function PacketView({ truck }: { truck: Truck }) {
     <LayerDialog name="packet" labelledBy="packet-title">
       <header className="layer-head">
         <h2 id="packet-title" className="layer-title">
-          Print packet <small>{PACKET_CONTENTS}; Letter or A4</small>
+          Print packet <small>{contentsOf(truck)}; Letter or A4</small>
         </h2>
         <span role="status">{isReady ? "" : "Working out every page…"}</span>
         <button type="button" className="button sheet-print" onClick={() => window.print()}>

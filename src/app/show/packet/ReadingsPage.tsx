@@ -11,11 +11,6 @@ import { shownOf } from "../../state/madeOf.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 
-/** Whether a truck has readings, or numbers that stand for readings not taken yet. */
-export function hasReadings({ setup }: Truck): boolean {
-  return setup.readings.length > 0 || setup.fromExample?.of === ASSUMED_LAYOUT;
-}
-
 /** What was read of the truck, each with how well it is known, and what is assumed where no reading tells. */
 export function ReadingsPage({ truck }: { truck: Truck }) {
   const format = useFormat();
