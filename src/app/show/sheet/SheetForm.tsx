@@ -22,7 +22,6 @@ export function SheetForm({ comparison }: SheetFormProps) {
   const fields = useSheetFields();
   return (
     <section className="sheet-form" aria-label="On the sheet">
-      <VariantChoices comparison={comparison} isListOpen />
       {FIELDS.map(({ key, label }) => (
         <label key={key}>
           <span className="label">{label}</span>
@@ -37,6 +36,8 @@ export function SheetForm({ comparison }: SheetFormProps) {
       ))}
       <LogoPicker />
       <p className="sheet-note">All optional. It is kept in this browser and sent nowhere.</p>
+      {/* Long with the shop's list: what is typed for every customer stands over it. */}
+      <VariantChoices comparison={comparison} isListOpen />
     </section>
   );
 }
