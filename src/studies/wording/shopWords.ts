@@ -2,7 +2,7 @@ import type { AddedFits } from "../chart/addFits.ts";
 
 /** What may be pasted where one wheel is typed. @param by what the mounting face is told by there */
 export function pasteHint(by: "backspacing" | "offset"): string {
-  return `Several at once: paste a line each of tire size, rim width, ${by} and name.`;
+  return `Several at once: paste them into any of these fields, a line each of tire size, rim width, ${by} and name.`;
 }
 
 /** Faults of this many lines are told; the rest are counted. */

@@ -5,7 +5,7 @@ import { barredNote, cutSentence, frontTitle } from "../../../studies/wording/pi
 import { type FieldWindowAsked, useFieldWindow } from "../../parts/window/useFieldWindow.ts";
 import { counter } from "../../state/counterStore.ts";
 import { CounterFigure } from "./CounterFigure.tsx";
-import { CounterLead, type CounterLeadProps } from "./CounterLead.tsx";
+import { CounterLead } from "./CounterLead.tsx";
 import { CounterWords } from "./CounterWords.tsx";
 import { toldOf } from "./comparisonSentences.ts";
 import { HubFaceSlider } from "./HubFaceSlider.tsx";
@@ -34,13 +34,12 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
   const last = useFieldWindow(secondOwn, "knuckle.hubFace");
   // What was answered of another truck tells nothing of this one.
   const asked = last && { ...last, window: last.answered.answer };
-  const [called, setCalled] = useState<CounterLeadProps["called"]>(null);
   const window = held ? held.window : asked;
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   return (
     <div className="counter-board" data-doubted={isDoubted ? "" : undefined}>
       <div className="counter-bar">
-        <VariantChoices comparison={comparison} onPut={(letter) => setCalled({ letter })} />
+        <VariantChoices comparison={comparison} />
         <fieldset className="counter-stances">
           <legend className="sr-only">Height</legend>
           {stances.map((stance) => (
@@ -72,7 +71,7 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
         onHold={(isHeld) => setGrip(isHeld ? { comparison, window: asked } : null)}
       />
       <div className="counter-side">
-        <CounterLead comparison={worded} window={window} called={called} />
+        <CounterLead comparison={worded} window={window} />
         <CounterWords comparison={worded} window={window} barred={barredNote(still.above.pictured)} />
       </div>
     </div>

@@ -1,5 +1,4 @@
 import "./variantChoices.css";
-import { useEffect, useRef } from "react";
 import { conditionLines } from "../../../studies/wording/answerWords.ts";
 import { cardComesTo, cardPlace } from "../../../studies/wording/cardPlace.ts";
 import { cardFacts, cardText } from "../../../studies/wording/counterFacts.ts";
@@ -16,12 +15,10 @@ export type CounterLeadProps = {
   comparison: Comparison;
   /** Of the second truck's hub face; null = there is none to ask of. */
   window: FieldWindowAsked | null;
-  /** Whose answer is brought in view, another each time; null = nobody's. */
-  called: { readonly letter: "A" | "B" } | null;
 };
 
 /** The two answers, and why they differ. */
-export function CounterLead({ comparison, window, called }: CounterLeadProps) {
+export function CounterLead({ comparison, window }: CounterLeadProps) {
   const { stances, travel, format, isSame } = comparison;
   const told = toldOf(comparison);
   const at = stances.findIndex((stance) => stance.travel === travel);
@@ -29,25 +26,11 @@ export function CounterLead({ comparison, window, called }: CounterLeadProps) {
   const alike = alikeDoubts(told);
   const trucks = told.map(({ letter, truck }) => ({ letter, model: truck.model }));
   const words = window && whyWords(trucks, { ...window, isLooking: isLooking(window) }, window.speech);
-  const tags = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    if (called === null) return;
-    const tag = tags.current?.querySelector<HTMLElement>(`[data-letter="${called.letter}"]`);
-    const shown = tag ?? tags.current?.querySelector<HTMLElement>("[data-letter]");
-    shown?.focus({ preventScroll: true });
-    shown?.scrollIntoView({ block: "center" });
-  }, [called]);
   return (
     <div className="counter-lead">
-      <div className="counter-tags" ref={tags}>
+      <div className="counter-tags">
         {told.map((contender) => (
-          <div
-            key={contender.letter}
-            className="counter-told"
-            data-letter={contender.letter}
-            // Focus comes here when a wheel was put on.
-            tabIndex={-1}
-          >
+          <div key={contender.letter} className="counter-told" data-letter={contender.letter}>
             <VerdictTag contender={contender} at={at} travel={travel} format={format} />
             {alike === null && <DoubtNotes doubts={contender.doubts} />}
           </div>

@@ -13,8 +13,6 @@ export type VariantChoicesProps = {
   comparison: Comparison;
   /** The shop's list stands open below. Default it opens where it is asked for. */
   isListOpen?: boolean;
-  /** Told when a wheel was put on one of the two from the list below. */
-  onPut?: (letter: Letter) => void;
 };
 
 type Letter = "A" | "B";
@@ -23,7 +21,7 @@ type Letter = "A" | "B";
 type Asked = { readonly letter: Letter; readonly isToAdd: boolean };
 
 /** The two trucks compared, chosen: the setup or a variant of it, on its own wheel and tire or on one the shop has. */
-export function VariantChoices({ comparison, isListOpen = false, onPut }: VariantChoicesProps) {
+export function VariantChoices({ comparison, isListOpen = false }: VariantChoicesProps) {
   const { names, chosen, first, second } = comparison;
   const truck = (first ?? second)?.truck ?? null;
   const { text, read } = useShopWheels(truck);
@@ -43,9 +41,8 @@ export function VariantChoices({ comparison, isListOpen = false, onPut }: Varian
     if (variant !== null) choose(letter, variant);
   };
   const letter = asked?.letter ?? "B";
-  const focusOnSelect = () => selects.current?.querySelectorAll("select")[letter === "A" ? 0 : 1]?.focus();
   const close = () => {
-    focusOnSelect();
+    selects.current?.querySelectorAll("select")[letter === "A" ? 0 : 1]?.focus();
     setAsked(null);
   };
   return (
@@ -90,12 +87,8 @@ export function VariantChoices({ comparison, isListOpen = false, onPut }: Varian
           letter={letter}
           chosen={chosenOf(letter)}
           asked={asked?.isToAdd ? asked : null}
-          onPut={(base, fit) => {
-            put(letter, base, fit);
-            setAsked(null);
-            if (onPut) onPut(letter);
-            else focusOnSelect();
-          }}
+          // The list stays where it is: often several are put on, one after the other.
+          onPut={(base, fit) => put(letter, base, fit)}
           onClose={isListOpen ? undefined : close}
         />
       )}

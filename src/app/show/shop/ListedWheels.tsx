@@ -35,14 +35,18 @@ export function ListedWheels({ fits, setup, base, letter, isOn, onPut, onRemove 
             </span>
             <ListedAnswer fit={fit} base={base} />
             <span className="listed-wheel-tools">
-              {isOn(fit) ? (
-                <span className="listed-wheel-on">On {letter}</span>
-              ) : (
-                <button type="button" className="button" onClick={() => onPut(fit)}>
-                  Put on {letter}
-                  <span className="sr-only">: {fit.name}</span>
-                </button>
-              )}
+              {/* One button, which keeps the focus and its place when the wheel is on. */}
+              <button
+                type="button"
+                className="button"
+                aria-disabled={isOn(fit)}
+                onClick={() => {
+                  if (!isOn(fit)) onPut(fit);
+                }}
+              >
+                {isOn(fit) ? "On" : "Put on"} {letter}
+                <span className="sr-only">: {fit.name}</span>
+              </button>
               <button type="button" className="button" onClick={() => onRemove(at)}>
                 Remove<span className="sr-only"> {fit.name} from the list</span>
               </button>
