@@ -2,7 +2,13 @@ import type { TireRing } from "../../../gaps/tire/tireOf.ts";
 import type { SteeringSetup } from "../../../setup/types/truckTypes.ts";
 import type { Setup, WheelSetup } from "../../../setup/types/types.ts";
 import { degFromRad } from "../../../units/angle.ts";
-import { type FileUnits, MM_PER_INCH, mmFromInches } from "../../../units/lengthUnits.ts";
+import {
+  type FileUnits,
+  MM_PER_INCH,
+  mmFromInches,
+  mmFromUnits,
+  unitsFromMm,
+} from "../../../units/lengthUnits.ts";
 import { plainLengthText, tapeText } from "../../../units/plainLengthText.ts";
 import { backspacingFromOffset } from "../../../units/wheelOffset.ts";
 
@@ -75,8 +81,8 @@ export function tireGivenBy(
   units: FileUnits,
 ): object {
   const kept = Object.fromEntries(Object.entries(typed ?? {}).filter(([key]) => !SHAPE.includes(key)));
-  // On a tape's marks the tire would be another by up to half a mark.
-  const text = (mm: number) => plainLengthText(Math.round(mm * 1e4) / 1e4, units);
+  // On a tape's marks the tire would be another by up to half a mark. Half of each is to a side.
+  const text = (mm: number) => outwardText(mm, units, 2 * KEPT);
   switch (way) {
     case "size":
       return { size: nearestSize(ring, wheel), ...kept };
@@ -95,13 +101,33 @@ function nearestSize(ring: TireRing, wheel: WheelSetup): string {
   return `P${width}/${aspect}R${Number((wheel.rimDiameter / MM_PER_INCH).toFixed(1))}`;
 }
 
-/** To the thousandth of a millimeter, outward: the made outline holds the tire, and so must what is written of it. */
+/** Decimals of a file's units, the fewer first: as many as keep a length within `KEPT`. */
+const DECIMALS = { in: [0, 1, 2, 3, 4, 5], mm: [0, 1, 2, 3] } as const;
+
+/** mm. What is written is outside of what it stands for by less. */
+const KEPT = 1e-3;
+
+/**
+ * A length in the file's own units with no unit named, as short as it can be to within `kept`, outward: the made outline holds
+ * the tire, and so must what is written of it.
+ */
+function outwardText(mm: number, units: FileUnits, kept = KEPT): string {
+  const [size, sign] = [unitsFromMm(Math.abs(mm), units), Math.sign(mm)];
+  const off = (value: number) => Math.abs(mmFromUnits(value, units) - Math.abs(mm));
+  const outward = (decimals: number) => {
+    const shift = 10 ** decimals;
+    return Math.ceil(size * shift - 1e-6) / shift;
+  };
+  const decimals = DECIMALS[units].find((one) => off(outward(one)) <= kept) ?? DECIMALS[units].at(-1)!;
+  return String(sign * outward(decimals) + 0);
+}
+
+/** Points of an outline as they are typed, in the file's own units. */
 function profilePoints({ profile, freeRadius }: TireRing, units: FileUnits): readonly (readonly string[])[] {
   const rows: string[][] = [];
-  const outward = (mm: number) => (Math.sign(mm) * Math.ceil(Math.abs(mm) * 1000 - 1e-6)) / 1000;
   for (let i = 0; i < profile.length; i += 2) {
     const r = Math.min(profile[i + 1]!, freeRadius);
-    rows.push([plainLengthText(outward(profile[i]!), units, "mm"), plainLengthText(outward(r), units, "mm")]);
+    rows.push([outwardText(profile[i]!, units), outwardText(r, units)]);
   }
   return rows;
 }

@@ -47,4 +47,20 @@ describe("a tire given in another way", () => {
       }
     }
   });
+
+  it("is written in the truck's own unit, outward, and names none", () => {
+    for (const units of ["in", "mm"] as const) {
+      const before = truckOn({ size: "P235/70R15", loadedRadius: "13 in" }, units);
+      const give = (way: "diameter" | "profile") =>
+        tireGivenBy(way, {}, before.model.tire, before.setup.wheel, units) as Record<string, unknown>;
+      const written = [...Object.values(give("diameter")), ...(give("profile").profile as string[][]).flat()];
+      expect(written.filter((text) => !/^-?\d+(?:\.\d{1,5})?$/.test(String(text)))).toEqual([]);
+      const diameter = Number(give("diameter").diameter) * (units === "in" ? 25.4 : 1);
+      expect(diameter - 2 * before.model.tire.freeRadius).toBeGreaterThanOrEqual(-1e-6);
+      expect(diameter - 2 * before.model.tire.freeRadius).toBeLessThanOrEqual(2e-3);
+    }
+    // 711 mm, which a tape in inches reads as just below 28.
+    const { model, setup } = truckOn({ size: "P235/70R15", loadedRadius: "13 in" }, "in");
+    expect(tireGivenBy("diameter", {}, model.tire, setup.wheel, "in")).toMatchObject({ diameter: "27.9922" });
+  });
 });
