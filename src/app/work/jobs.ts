@@ -204,7 +204,8 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     return { answer: found.value, isCut: found.value.cutShort === true };
   },
   solve({ model, question: { document, field, target, from, to }, budget, onProgress }) {
-    const found = solveOf(truckToVary(model(), document), field, target, { from, to, budget, onProgress });
+    const options = { from, to, budget, onProgress, looksOn: true, tellsAlso: true };
+    const found = solveOf(truckToVary(model(), document), field, target, options);
     if (!found.ok) throw new Error(found.issues[0]!.mend);
     return { answer: found.value, isCut: found.value.cutShort === true };
   },

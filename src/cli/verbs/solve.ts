@@ -52,7 +52,13 @@ function runSolve(file: string, options: AskedSolve, terminal: Terminal): ExitCo
   if (target.of === "gap" && field.key === "allowance")
     throw InputError.ofOption(truck.file, "--field", field.key, "moves no metal; name a field that does");
   const budget = askedBudget(truck.file, options, terminal);
-  const report = solveField(subject, field, target, { ...range, budget });
+  const report = solveField(subject, field, target, {
+    ...range,
+    budget,
+    // A range that was written is the one that is meant.
+    looksOn: options.from === undefined && options.to === undefined,
+    tellsAlso: true,
+  });
   const speech = { model, format: formatOf(setup), document: subject.document };
   terminal.writeOut(
     options.json ? documentText(solveJson(report, setup.units), truck) : solveTable(report, speech),

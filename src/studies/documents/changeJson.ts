@@ -65,7 +65,7 @@ function trimJson({ part, depth, regions, left }: TrimmedPart, units: LengthUnit
   };
 }
 
-function movesJson(moves: AlsoMoves, units: LengthUnit) {
+export function movesJson(moves: AlsoMoves, units: LengthUnit) {
   if (moves.what === "fenderCover" || moves.what === "limit") return moves;
   const told = (value: number) =>
     moves.what === "bumpSteer" ? degFromRad(value) : unitsFromMm(value, units);

@@ -6,14 +6,23 @@ import { type Looked, lowestBetween, rootsOver } from "../numeric/rootsOver.ts";
 import { type TruckToVary, truckWith } from "../window/truckOverField.ts";
 import { type WindowField, windowField } from "../window/windowField.ts";
 import { rangeOf } from "../window/windowOf.ts";
+import { alsoSolved } from "./alsoSolved.ts";
 import { solveGap } from "./solveGap.ts";
 import type { PoseTarget, Solved, SolveReport, SolveTarget } from "./solveTypes.ts";
 import { bothBumpSteer, poseNumber } from "./targetOf.ts";
+import { widerRange } from "./widerRange.ts";
 
 export interface SolveOptions {
   /** The range to look at, mm or radians; default that of a window. */
   readonly from?: number;
   readonly to?: number;
+  /**
+   * Where none gives it and the nearest stands at an end of the range, it is looked on there, as far as the file may hold
+   * and the linkage goes, up to some times as far. A number at a pose alone. Default false.
+   */
+  readonly looksOn?: boolean;
+  /** Each value tells what it moves besides, which takes checks. Default false. */
+  readonly tellsAlso?: boolean;
   readonly budget?: Budget;
   /** Hears the share done, 0 … 1. */
   readonly onProgress?: (share: number) => void;
@@ -59,17 +68,56 @@ export function solveField(
   options: SolveOptions = {},
 ): SolveReport {
   const budget = options.budget ?? Budget.endless();
-  const range = rangeOf(field, options);
-  const told = { field: field.key, kind: field.kind, now: field.now, ...range, target };
+  const asked = rangeOf(field, options);
+  const told = { field: field.key, kind: field.kind, now: field.now, ...asked, target };
+  const also = options.tellsAlso === true ? target : null;
   const cut = () => (budget.cut ? { cutShort: true as const } : {});
   if (target.of === "gap") {
-    const answer = solveGap(truck, field, target.value, range, budget);
-    return { ...told, ...answer, ...cut() };
+    const answer = solveGap(truck, field, target.value, asked, budget);
+    return { ...told, ...withAlso(truck, field, answer, also, budget), ...cut() };
   }
-  const march = new FieldMarch(truck, field, range, budget, options.onProgress ?? (() => {}));
-  const answer = target.of === "bumpSteer" ? march.least() : march.equal(target.of, target.value);
+  const wanted = target.of === "bumpSteer" ? target : { of: target.of, value: target.value };
+  let range = asked;
+  const march = (over: typeof range): Answer => {
+    const made = new FieldMarch(truck, field, over, budget, options.onProgress ?? (() => {}));
+    return wanted.of === "bumpSteer" ? made.least() : made.equal(wanted.of, wanted.value);
+  };
+  let answer = march(range);
+  for (let on = 0; options.looksOn === true && on < MOST_ON; on++) {
+    const wider = widerRange(field, range, answer);
+    if (wider === null || budget.isSpent(LOOKS * LOOK_WORK)) break;
+    range = wider;
+    answer = march(range);
+  }
   const between = { rank: "sampled" as const, step: (range.to - range.from) / (LOOKS - 1) };
-  return { ...told, ...answer, between, ...cut() };
+  return {
+    ...told,
+    ...withAlso(truck, field, answer, also, budget),
+    ...range,
+    ...(range === asked ? {} : { asked }),
+    between,
+    ...cut(),
+  };
+}
+
+/** Times it is looked on past an end, twice as far each time. */
+const MOST_ON = 5;
+
+/** An answer whose values tell what they move besides. @param also null = they are not to */
+function withAlso<A extends Pick<SolveReport, "found" | "nearest">>(
+  truck: TruckToVary,
+  field: WindowField,
+  answer: A,
+  also: SolveTarget | null,
+  budget: Budget,
+): A {
+  const before = also && truckWith(truck, [[field, field.now]]);
+  if (also === null || !before?.ok) return answer;
+  const told = (one: Solved): Solved => {
+    const after = truckWith(truck, [[field, one.value]]);
+    return after.ok ? { ...one, also: alsoSolved(before.value, after.value, also, budget.share(2)) } : one;
+  };
+  return { ...answer, found: answer.found.map(told), nearest: answer.nearest && told(answer.nearest) };
 }
 
 type Answer = Pick<SolveReport, "reachedNow" | "found" | "nearest" | "isUnmoved">;

@@ -1,3 +1,4 @@
+import type { AlsoMoves } from "../change/changeTypes.ts";
 import type { TooNear } from "../window/windowTypes.ts";
 
 /** Numbers of a truck standing as measured, wheels straight ahead, that a field can be solved for; of the left wheel. */
@@ -34,6 +35,23 @@ export interface Solved {
   readonly reached: number;
   /** Of a gap: how a check proves it. */
   readonly bracket?: GapBracket;
+  /** What the value moves besides; only where it was asked for. */
+  readonly also?: AlsoSolved;
+}
+
+/** A number that a value moves besides the one wanted, of the left wheel as measured or the worst gap of all; mm or radians. */
+export interface AlsoOf {
+  readonly what: "camber" | "mechanicalTrail" | "gap";
+  readonly from: number;
+  readonly to: number;
+  /** It is plausibly no truck's. */
+  readonly isUnusual: boolean;
+}
+
+/** All that a value moves besides what is wanted: numbers, and what a change moves. */
+export interface AlsoSolved {
+  readonly numbers: readonly AlsoOf[];
+  readonly moves: readonly AlsoMoves[];
 }
 
 /**
@@ -61,6 +79,8 @@ export interface SolveReport {
   readonly found: readonly Solved[];
   /** Where none was found: the value looked at that comes nearest. */
   readonly nearest: Solved | null;
+  /** The range asked for, where it was looked on past it, since what comes nearest stood at its end. */
+  readonly asked?: { readonly from: number; readonly to: number };
   /** The field does not change what is wanted. */
   readonly isUnmoved: boolean;
   /** What is known of the other values: a gap is proven over stretches, or all was looked at every `step`. */

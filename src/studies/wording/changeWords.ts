@@ -128,7 +128,8 @@ function stepText(value: number, { kind }: SetField, format: LengthFormat): stri
   return kind === "angle" ? angleText(value, 2) : fineLength(value, format);
 }
 
-function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
+/** What a change moves besides, in a sentence. */
+export function movesSentence(moves: AlsoMoves, format: LengthFormat): string {
   switch (moves.what) {
     case "rideHeight":
       return `It ${moves.to > moves.from ? "raises" : "lowers"} the truck ${amountText(moves.to - moves.from, format)} with the arms at the same angles.`;

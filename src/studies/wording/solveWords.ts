@@ -7,6 +7,7 @@ import {
   type SolveTarget,
   targetMeasure,
 } from "../solve/solveTypes.ts";
+import { movesSentence } from "./changeWords.ts";
 import { fieldName } from "./fieldName.ts";
 import { angleText, lengthText } from "./lengths.ts";
 import { safeLength } from "./safeSide.ts";
@@ -43,7 +44,10 @@ export function solvedText(value: number, measure: "length" | "angle", format: L
 /** What is found, then how sure it is; a sentence each. */
 export function solveSentences(report: SolveReport, speech: WindowSpeech): readonly string[] {
   const { found } = report;
-  const told = found.map((one) => foundSentence(one, report, speech));
+  const told = found.flatMap((one) => [
+    foundSentence(one, report, speech),
+    ...alsoSentences(one, report, speech),
+  ]);
   return [...(found.length === 0 ? noneSentences(report, speech) : told), ...sureSentences(report, speech)];
 }
 
@@ -70,8 +74,28 @@ function foundSentence(one: Solved, report: SolveReport, speech: WindowSpeech): 
   if (report.target.of === "bumpSteer")
     return `Least bump steer: ${name.toLowerCase()} ${field(one.value)} (${now}); the toe change farthest from 0 is then ${reach(one.reached)}${was}.`;
   const tape = report.kind === "length" ? tapeWords(one, speech.format) : "";
-  const gives = `${name} ${field(one.value)}${tape} (${now}) gives ${amountOf(report, reach(one.reached))}${was}.`;
+  const past = report.asked && (one.value < report.asked.from || one.value > report.asked.to);
+  const gives = `${past ? "Past the range asked for: " : ""}${past ? lowered(name) : name} ${field(one.value)}${tape} (${now}) gives ${amountOf(report, reach(one.reached))}${was}.`;
   return one.bracket === undefined ? gives : `${gives} ${beyondSentence(one.bracket, report, speech)}`;
+}
+
+/** What a value moves besides: `With 22.44° camber would become −14.02°, unusual (now −0.08°); the worst gap …`. */
+function alsoSentences(
+  { value, also }: Solved,
+  report: SolveReport,
+  speech: WindowSpeech,
+): readonly string[] {
+  if (also === undefined) return [];
+  const { field } = words(report, speech);
+  const numbers = also.numbers.map(({ what, from, to, isUnusual }) => {
+    const text = (one: number) => solvedText(one, targetMeasure({ of: what }), speech.format);
+    const name = what === "gap" ? "the worst gap" : targetName(what).toLowerCase();
+    return `${name} would become ${text(to)}${isUnusual ? ", unusual" : ""} (now ${text(from)})`;
+  });
+  return [
+    ...(numbers.length === 0 ? [] : [`With ${field(value)} ${numbers.join("; ")}.`]),
+    ...also.moves.map((moves) => movesSentence(moves, speech.format)),
+  ];
 }
 
 /** What is too near a tolerance beyond, for the gap wanted instead of the one the setup keeps. */
@@ -89,7 +113,7 @@ function beyondSentence({ beyond, by }: GapBracket, report: SolveReport, speech:
 /** Why no value is told. */
 function noneSentences(report: SolveReport, speech: WindowSpeech): readonly string[] {
   const { name, field, reach, of } = words(report, speech);
-  const { from, to, nearest, reachedNow, isUnmoved, target } = report;
+  const { from, to, nearest, reachedNow, isUnmoved, target, asked } = report;
   const range = `from ${field(from)} to ${field(to)}`;
   if (isUnmoved && reachedNow !== null)
     return [`${name} does not change ${of}: it is ${reach(reachedNow)} at every value looked at ${range}.`];
@@ -99,7 +123,27 @@ function noneSentences(report: SolveReport, speech: WindowSpeech): readonly stri
       : " lets both wheels follow the travel";
   const none = `${name}: no value ${range} ${report.cutShort ? "is known so far that" : "was found that"}${wanted}.`;
   if (nearest === null) return [none];
-  return [none, `Nearest of those looked at: ${field(nearest.value)}, with ${reach(nearest.reached)}.`];
+  const on = asked
+    ? [`Asked for was ${field(asked.from)} to ${field(asked.to)}; it was looked on past the end.`]
+    : [];
+  return [
+    none,
+    ...on,
+    `Nearest of those looked at: ${field(nearest.value)}, with ${reach(nearest.reached)}.`,
+    ...alsoSentences(nearest, report, speech),
+  ];
+}
+
+/** That there is more to look at past the end of the range, where what comes nearest stands. */
+export const NEAREST_AT_END = "The nearest stands at the end of the range looked at: look on past it.";
+
+/** The button that looks on. @param range mm or radians */
+export function lookOnText(
+  { from, to }: { readonly from: number; readonly to: number },
+  kind: "length" | "angle",
+  format: LengthFormat,
+): string {
+  return `Look from ${solvedText(from, kind, format)} to ${solvedText(to, kind, format)}`;
 }
 
 /** How far the answer holds: exact at a pose, or proven on both sides; and what is known of other values. */
@@ -121,6 +165,10 @@ function sureSentences(
   if (target.of === "bumpSteer")
     return [`Least by the root mean square of both wheels' toe change over the travel; ${looked}.`];
   return [`${many}Exact as measured, wheels straight ahead; ${looked}.`];
+}
+
+function lowered(name: string): string {
+  return `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 }
 
 /** `, about 6 3/16 in`, where a tape reads fractions; of a gap on the side that keeps it. */

@@ -5,6 +5,7 @@ import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { type SolveOptions, solveOf } from "../../../src/studies/solve/solveOf.ts";
 import { POSE_TARGETS, type SolveReport, type SolveTarget } from "../../../src/studies/solve/solveTypes.ts";
 import { poseNumber } from "../../../src/studies/solve/targetOf.ts";
+import { widerRange } from "../../../src/studies/solve/widerRange.ts";
 import { type TruckToVary, truckWith } from "../../../src/studies/window/truckOverField.ts";
 import { windowField } from "../../../src/studies/window/windowField.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
@@ -218,5 +219,66 @@ describe("a wanted gap", () => {
     expect(none.nearest!.value).toBe(140);
     const still = solved(lip.subject, "truck.wheelbase", { of: "gap", value: 900 }, { from: 2900, to: 3000 });
     expect(still).toMatchObject({ found: [], isUnmoved: true });
+  });
+});
+
+describe("where what comes nearest stands at the end of the range", () => {
+  const range = { from: 0.5 * DEG, to: 10 * DEG };
+  const wanted = { of: "camber", value: -9 * DEG } as const;
+
+  it("it is looked on past it, and said over which range", () => {
+    const short = solved(subject, "knuckle.pinAngle", wanted, range);
+    expect(short.found).toEqual([]);
+    // One to one with the pin angle: the nearest stands at an end.
+    const end = short.nearest!.value;
+    expect([range.from, range.to].some((one) => Math.abs(one - end) < 1e-9)).toBe(true);
+    const on = solved(
+      subject,
+      "knuckle.pinAngle",
+      { ...wanted, value: 9 * DEG },
+      { ...range, looksOn: true },
+    );
+    expect(on.asked).toEqual(range);
+    expect(on.to).toBeGreaterThan(range.to);
+    expect(on.found[0]!.reached).toBeCloseTo(9 * DEG, 7);
+    expect(on.found[0]!.value).toBeGreaterThan(range.to);
+    const made = trucks(subject, "knuckle.pinAngle")(on.found[0]!.value)!;
+    expect(poseNumber(made, "camber")).toBeCloseTo(9 * DEG, 7);
+  });
+
+  it("a value tells what else it moves, as the truck with it has it, and that a camber no truck has is unusual", () => {
+    const report = solved(
+      subject,
+      "knuckle.pinAngle",
+      { of: "scrubRadius", value: poseNumber(model, "scrubRadius") - 60 },
+      { ...range, looksOn: true, tellsAlso: true },
+    );
+    const one = report.found[0] ?? report.nearest!;
+    const after = trucks(subject, "knuckle.pinAngle")(one.value)!;
+    const camber = one.also!.numbers.find(({ what }) => what === "camber")!;
+    expect(camber.from).toBeCloseTo(poseNumber(model, "camber"), 9);
+    expect(camber.to).toBeCloseTo(poseNumber(after, "camber"), 9);
+    // Past 9 degrees either way.
+    expect(camber.isUnusual).toBe(Math.abs(camber.to) > 9 * DEG);
+    expect(Math.abs(camber.to)).toBeGreaterThan(9 * DEG);
+    expect(one.also!.moves.every(({ what }) => what !== "scrubRadius")).toBe(true);
+  });
+
+  it("there is no more to look at past what the file may hold, nor where it stands inside", () => {
+    const at = (nearest: number, least: number, most: number) =>
+      widerRange(
+        { least, most, now: 5 },
+        { from: 1, to: 8 },
+        {
+          found: [],
+          nearest: { value: nearest, reached: 0 },
+          isUnmoved: false,
+        },
+      );
+    expect(at(8, 0, 100)).toEqual({ from: 1, to: 15 });
+    expect(at(1, -100, 100)).toEqual({ from: -6, to: 8 });
+    expect(at(4, -100, 100)).toBeNull();
+    expect(at(8, 0, 8)).toBeNull();
+    expect(at(8, 0, 10)!.to).toBeCloseTo(10, 6);
   });
 });

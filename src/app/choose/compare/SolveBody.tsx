@@ -9,11 +9,20 @@ import {
   targetMeasure,
 } from "../../../studies/solve/solveTypes.ts";
 import { poseNumber } from "../../../studies/solve/targetOf.ts";
+import { widerRange } from "../../../studies/solve/widerRange.ts";
 import { fieldsToVary } from "../../../studies/window/fieldsToVary.ts";
 import { type WindowField, writtenField } from "../../../studies/window/windowField.ts";
 import { fieldName } from "../../../studies/wording/fieldName.ts";
-import { solvedText, solveSentences, targetName } from "../../../studies/wording/solveWords.ts";
+import {
+  lookOnText,
+  NEAREST_AT_END,
+  solvedText,
+  solveSentences,
+  targetName,
+} from "../../../studies/wording/solveWords.ts";
+import { degFromRad } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
+import { plainLengthText } from "../../../units/plainLengthText.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -149,6 +158,15 @@ export function SolveBody({ truck }: { truck: Truck }) {
           field={field}
           document={shown}
           onCancel={() => setAsked(false)}
+          onLookOn={({ from, to }) => {
+            const now: Typed = {
+              ...typed,
+              ends: [exactText(field, from, format), exactText(field, to, format)],
+            };
+            setTyped(now);
+            setAsked(true);
+            last = { documentId, typed: now };
+          }}
         />
       )}
     </div>
@@ -161,9 +179,11 @@ type SolveAnswerProps = {
   field: WindowField;
   document: unknown;
   onCancel: () => void;
+  /** Asks again over a wider range, mm or radians. */
+  onLookOn: (range: { readonly from: number; readonly to: number }) => void;
 };
 
-function SolveAnswer({ truck, answered, field, document, onCancel }: SolveAnswerProps) {
+function SolveAnswer({ truck, answered, field, document, onCancel, onLookOn }: SolveAnswerProps) {
   const format = useFormat();
   const isBehind = useIsBehind(truck);
   const { answer, underWay } = answered;
@@ -184,13 +204,21 @@ function SolveAnswer({ truck, answered, field, document, onCancel }: SolveAnswer
       </p>
     );
   const speech = { model: truck.model, format, document };
+  const wider = widerRange(field, answer, answer);
+  const kept = answer.found.length === 0 && answer.nearest !== null ? [answer.nearest] : answer.found;
   return (
     <div className="solve-answer" role="status">
       {solveSentences(answer, speech).map((sentence) => (
         <p key={sentence}>{keepTogether(sentence)}</p>
       ))}
+      {wider && <p>{NEAREST_AT_END}</p>}
       <div className="solve-acts">
-        {answer.found.map((one) => (
+        {wider && (
+          <button type="button" className="button" onClick={() => onLookOn(wider)}>
+            {keepTogether(lookOnText(wider, answer.kind, format))}
+          </button>
+        )}
+        {kept.map((one) => (
           <KeepSolved
             key={one.value}
             one={one}
@@ -241,6 +269,13 @@ function KeepSolved({ one, report, field, document, isBehind }: KeepSolvedProps)
       Keep {keepTogether(solvedText(one.value, report.kind, format))} as a variant
     </button>
   );
+}
+
+/** A value of the range as it is typed, finer than one would. */
+function exactText(field: WindowField, value: number, { units }: LengthFormat): string {
+  return field.kind === "angle"
+    ? String(Number(degFromRad(value).toFixed(4)))
+    : plainLengthText(Number(value.toFixed(3)), units);
 }
 
 /** What is wanted to begin with: what is there now, or the gap the setup keeps. */
