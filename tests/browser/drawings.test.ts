@@ -35,6 +35,10 @@ describe("drawings at Build", () => {
     const shape = () =>
       fold.getByRole("img").evaluate((img: HTMLImageElement) => img.naturalWidth / img.naturalHeight);
     expect(await shape()).toBeCloseTo(215.9 / 279.4, 2);
+    // What is made is told to rub before anybody cuts.
+    await fold
+      .getByText(/This knuckle rubs on this truck \(see Clear\): the tire rubs the fender lip/)
+      .waitFor();
     await fold.getByText(/^Sheet 1 of \d+: Knuckle$/).waitFor();
     await fold.getByRole("button", { name: "Next sheet" }).click();
     await fold.getByText(/^Sheet 2 of \d+: Cut list/).waitFor();

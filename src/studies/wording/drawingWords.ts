@@ -1,6 +1,9 @@
 import type { Setup } from "../../setup/types/types.ts";
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
+import type { Model } from "../model/model.ts";
+import type { CheckReport } from "../reports/check.ts";
+import { verdictSentence } from "./verdictSentence.ts";
 
 /**
  * Printed on every drawing of a part. @param scale paper to part: only what is 1:1 has a bar to measure; null = a list or a solid
@@ -222,4 +225,10 @@ export function fileWords(
   paper: Parameters<typeof paperWords>[0] | null,
 ): string {
   return [kind, scale, paper === null ? null : paperWords(paper)].filter((part) => part !== null).join("; ");
+}
+
+/** Beside what a knuckle is made by: `This knuckle rubs on this truck (see Clear): the tire rubs …`. @param report one that rubs */
+export function checkOnPaperSentence(report: CheckReport, model: Model, format: LengthFormat): string {
+  const told = verdictSentence(report, model, format);
+  return `This knuckle rubs on this truck (see Clear): ${told.charAt(0).toLowerCase()}${told.slice(1)}`;
 }

@@ -17,6 +17,7 @@ import { FileList } from "../../parts/sheets/FileList.tsx";
 import { PrintSheets } from "../../parts/sheets/PrintSheets.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
+import { KnuckleRubs } from "../order/KnuckleRubs.tsx";
 import { OrderAhead } from "../order/orderStands.tsx";
 import { BuildWays, UsualBuildNote } from "../unbuilt/BuildWays.tsx";
 import { DrawingChoices } from "./DrawingChoices.tsx";
@@ -33,6 +34,7 @@ export function DrawingsPanel({ truck }: { truck: Truck }) {
       isOpen={build !== null}
     >
       <OrderAhead truck={truck} />
+      {build !== null && <KnuckleRubs truck={truck} />}
       {build === null ? <NoDrawings /> : <Drawings truck={truck} />}
       <NextStep to="jig" />
     </Fold>

@@ -19,6 +19,7 @@ import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
 import { NextDrawing } from "../unbuilt/NextDrawing.tsx";
+import { KnuckleRubs } from "./KnuckleRubs.tsx";
 import { OrderForm } from "./OrderForm.tsx";
 import { OrderSheetPage } from "./OrderSheetPage.tsx";
 import { useOrderSheet } from "./orderStands.tsx";
@@ -56,6 +57,7 @@ export function OrderBody({ truck }: { truck: Truck }) {
       >
         Remove the order
       </button>
+      <KnuckleRubs truck={truck} />
       <NextDrawing isBuilt={truck.bolted.setup.build !== null} />
     </div>
   );
