@@ -365,6 +365,14 @@ describe.each(ofThisRun(["the first view of an example"], 0))("%s", () => {
     await stageUp(page);
     await page.locator(".gap-mark-worst:visible").waitFor();
     expect(Number(await travel(page).inputValue())).toBeCloseTo(88.9, 1);
+    // Nobody dragged it: that it stands at its worst is said in the foot, which is as high without.
+    const told = page.locator(".stage-foot .stage-told:not([data-hidden])");
+    expect(await told.textContent()).toBe("This is where it is worst");
+    const high = () => page.locator(".stage-foot").evaluate((foot) => foot.getBoundingClientRect().height);
+    const before = await high();
+    await travel(page).fill("0");
+    await told.waitFor({ state: "detached" });
+    expect(await high()).toBe(before);
     // Another example is seen for the first time too; a key stops it on its way.
     await page.getByText("Trucks", { exact: true }).click();
     await page.getByRole("button", { name: /^Long bed with a steering box/ }).click();
@@ -372,6 +380,7 @@ describe.each(ofThisRun(["the first view of an example"], 0))("%s", () => {
       .locator(".heading-setup")
       .getByText(/Long bed|steering box/i)
       .waitFor();
+    await told.filter({ hasText: "Shown once: from driving to where it is worst" }).waitFor();
     await expect
       .poll(async () => Math.abs(Number(await travel(page).inputValue())), { timeout: 30_000 })
       .toBeGreaterThan(0);

@@ -1,7 +1,7 @@
 import "./stagePanel.css";
 import "./stagePanelNarrow.css";
 import { Component, memo, type ReactNode, useDeferredValue, useState } from "react";
-import { STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
+import { DRAG_HINT, STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
 import { whenKeysRest } from "../parts/keysAtRest.ts";
 import { Late, LateBody } from "../parts/late.tsx";
 import { drawing } from "../stage/drawing.ts";
@@ -17,6 +17,7 @@ import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { firstAnswer } from "./firstAnswer.ts";
+import { StageHint } from "./StageHint.tsx";
 import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
 
 // Its own chunk: three.js is most of the page's weight, and the answers in words need none of it. Its first picture holds
@@ -63,7 +64,7 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
           </div>
           <p className="stage-foot">
             {!isAlone && <StageLegend truck={truck} />}
-            <span className="stage-hint">drag to turn, scroll to zoom</span>
+            {isAlone ? <span className="stage-hint">{DRAG_HINT}</span> : <StageHint truck={truck} />}
           </p>
           {isAlone ? (
             <KnuckleHandleStrip />

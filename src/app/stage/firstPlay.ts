@@ -1,5 +1,6 @@
 import { useEffect } from "react";
 import { useStation } from "../state/address.ts";
+import { setStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { firstDocumentId, workbench } from "../state/workbench.ts";
 import type { WorkbenchState } from "../state/workbenchState.ts";
@@ -79,6 +80,7 @@ export function useFirstPlay(truck: Truck, isDrawn: boolean): void {
     const stop = () => {
       settled.add(documentId);
       cancelAnimationFrame(frame);
+      setStage({ isShownOnce: false });
       leave();
     };
     let going: { readonly travel: number; readonly steer: number } | null = null;
@@ -93,6 +95,7 @@ export function useFirstPlay(truck: Truck, isDrawn: boolean): void {
       settled.add(documentId);
       if (worst.together === true) return stop();
       going = worst;
+      setStage({ isShownOnce: true });
       frame = requestAnimationFrame(function next(now) {
         start ??= now;
         const share = (now - start) / TAKES;
@@ -116,6 +119,7 @@ export function useFirstPlay(truck: Truck, isDrawn: boolean): void {
     begin();
     return () => {
       cancelAnimationFrame(frame);
+      setStage({ isShownOnce: false });
       leave();
     };
   }, [truck, isSeen, isDrawn]);

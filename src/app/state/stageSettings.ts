@@ -40,6 +40,8 @@ export interface StageSettings {
   /** The knuckle drawn alone is cut along its pin and steering axis. */
   readonly isCutOpen: boolean;
   readonly play: Play | null;
+  /** An example that is seen for the first time moves by itself to its worst pose. */
+  readonly isShownOnce: boolean;
   /** The picture and what moves it fill the window. */
   readonly isFilled: boolean;
 }
@@ -59,6 +61,7 @@ export const stageSettings = createStore<StageSettings>()(() => ({
   section: null,
   isCutOpen: false,
   play: null,
+  isShownOnce: false,
   isFilled: false,
 }));
 

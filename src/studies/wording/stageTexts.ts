@@ -8,6 +8,18 @@ export const FENDER_SIDE_LEGEND = "Fender side: drawn only, not measured";
 /** At a knuckle that is drawn dashed. */
 export const ASSUMED_KNUCKLE = "knuckle: assumed";
 
+/** Under the picture, how it is turned. */
+export const DRAG_HINT = "drag to turn, scroll to zoom";
+
+/** Under the picture while an example that is seen for the first time moves by itself. */
+export const SHOWN_ONCE = "Shown once: from driving to where it is worst";
+
+/** Under the picture while the truck stands where its answer is met. @param rubs it touches there @param isSoFar the check was cut short */
+export function worstHereText(rubs: boolean, isSoFar: boolean): string {
+  const so = isSoFar ? " so far" : "";
+  return rubs ? `This is where it is worst${so}` : `This is where it comes nearest${so}`;
+}
+
 /** While the picture is not there yet. */
 export const STAGE_LOADING = "Drawing the truck…";
 
