@@ -2,8 +2,10 @@ import { useCallback, useEffect } from "react";
 import { isWithin, type KeyPath } from "../../setup/types/keyPath.ts";
 import { type Doubt, ofTheTruck, type UnusualDoubt } from "../../studies/doubts/doubt.ts";
 import { exampleDoubts } from "../../studies/wording/answerWords.ts";
+import { standingDoubts } from "../../studies/wording/standingDoubts.ts";
 import { unusualDoubts } from "../../studies/wording/unusualReport.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import { shownOf } from "./madeOf.ts";
 import { memoLast } from "./memoLast.ts";
 import { lengthFormat } from "./selectors.ts";
 import type { Truck } from "./truck.ts";
@@ -47,19 +49,21 @@ function unusualOf(truck: Truck, format: LengthFormat): readonly UnusualDoubt[] 
 /** The same of the truck with its knuckles as built: what is unusual of the readings off the jig too. */
 export function useDoubtsAsBuilt(): (truck: Truck) => readonly Doubt[] {
   const format = useFormat();
-  return useCallback((truck) => allOf(truck, unusualOf(truck, format)), [format]);
+  return useCallback((truck) => allOf(truck, unusualOf(truck, format), format), [format]);
 }
 
 /** What is in doubt of a truck, of every kind: the one place that says so, for every screen. */
 export function doubtsOf(truck: Truck, format: LengthFormat): readonly Doubt[] {
   const tell =
-    doubts.get(truck) ?? memoLast((as: LengthFormat) => allOf(truck, ofTheTruck(unusualOf(truck, as))));
+    doubts.get(truck) ?? memoLast((as: LengthFormat) => allOf(truck, ofTheTruck(unusualOf(truck, as)), as));
   doubts.set(truck, tell);
   return tell(format);
 }
 
-function allOf(truck: Truck, unusual: readonly UnusualDoubt[]): readonly Doubt[] {
-  return [...unusual, ...exampleDoubts(truck.setup)];
+function allOf(truck: Truck, unusual: readonly UnusualDoubt[], format: LengthFormat): readonly Doubt[] {
+  // As it was measured: what aligns it moves what stood there.
+  const standing = standingDoubts(truck.bolted, shownOf(truck), format);
+  return [...unusual, ...standing, ...exampleDoubts(truck.setup)];
 }
 
 /** What is unusual of the truck shown at a field, inside it, or with it having part in it. A new list each time. */

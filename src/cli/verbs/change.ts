@@ -6,6 +6,7 @@ import { changeJson } from "../../studies/documents/changeJson.ts";
 import { documentText } from "../../studies/documents/documentText.ts";
 import { writtenJson } from "../../studies/documents/sheetJson.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
+import { assumedTrimSentence } from "../../studies/wording/standingDoubts.ts";
 import { nearestWord } from "../../units/words.ts";
 import { ExitCode, InputError, NO_ANSWER } from "../asked/inputError.ts";
 import { askedBudget } from "../asked/readNumbers.ts";
@@ -73,6 +74,7 @@ function runChange(file: string, options: AskedChange, terminal: Terminal): Exit
     format: formatOf(setup),
     document: shown,
     allowance: setup.allowance,
+    isAssumed: (part: string) => assumedTrimSentence(part, setup, shown),
   };
   const trimmed = options.trim === undefined ? null : trimTemplates(truck, report, options, budget);
   const told = options.json

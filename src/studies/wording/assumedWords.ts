@@ -51,6 +51,15 @@ function countsOf(told: readonly Told[]): readonly [all: number, part: number, n
   return [count("all"), count("part"), count("none")];
 }
 
+/** Of a list of points how many are not read all over; null = it is none. */
+export function assumedCount(
+  path: KeyPath,
+  document: unknown,
+): { readonly assumed: number; readonly all: number } | null {
+  const own = ownEntries(path, document);
+  return own && { assumed: own.filter((one) => !one).length, all: own.length };
+}
+
 /** What is not measured yet, as a line: `Still assumed: …`. */
 export function stillAssumed(fields: readonly KeyPath[], document: unknown): string {
   if (fields.length === 0) return "Nothing is assumed any more.";

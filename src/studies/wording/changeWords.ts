@@ -22,6 +22,8 @@ export interface ChangeSpeech {
   readonly document: unknown;
   /** mm. */
   readonly allowance: number;
+  /** That a part to be trimmed stands where nobody has read it, in a sentence; null = it is read. Default it is not asked. */
+  readonly isAssumed?: (part: string) => string | null;
 }
 
 /** Which steering a field of it is of. */
@@ -63,8 +65,10 @@ export function writtenTo({ kind, from, to }: SetField, format: LengthFormat): n
 }
 
 /** What else it moves or breaks, a sentence each. */
-export function movesSentences(change: FoundChange, { format }: ChangeSpeech): readonly string[] {
+export function movesSentences(change: FoundChange, { format, isAssumed }: ChangeSpeech): readonly string[] {
+  const assumed = change.trim && isAssumed?.(change.trim.part);
   return [
+    ...(assumed ? [assumed] : []),
     ...smallerSentences(change, format),
     ...change.alsoMoves.map((moves) => movesSentence(moves, format)),
     ...hintSentences(change, format),

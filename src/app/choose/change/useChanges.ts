@@ -3,7 +3,8 @@ import { useStore } from "zustand";
 import { EFFORT } from "../../../studies/change/changeField.ts";
 import type { ChangeReport } from "../../../studies/change/changeTypes.ts";
 import type { ChangeSpeech } from "../../../studies/wording/changeWords.ts";
-import { askedOf } from "../../state/madeOf.ts";
+import { assumedTrimSentence } from "../../../studies/wording/standingDoubts.ts";
+import { askedOf, shownOf } from "../../state/madeOf.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
@@ -28,7 +29,8 @@ export function useChanges(truck: Truck, isWanted: boolean): Changes {
   // The order is a matter of reading: what is found does not depend on it.
   const questions = useMemo(() => [{ document, order: EFFORT }], [document]);
   const answered = useManyAnswers("change", truck, questions, isWanted)[0]!;
-  return { answered, speech: { format, document, allowance: truck.bolted.setup.allowance } };
+  const isAssumed = (part: string) => assumedTrimSentence(part, truck.bolted.setup, shownOf(truck));
+  return { answered, speech: { format, document, allowance: truck.bolted.setup.allowance, isAssumed } };
 }
 
 /** What the variant shown was picked from; null = it was made otherwise, or changed since. */

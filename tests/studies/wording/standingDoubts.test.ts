@@ -1,0 +1,68 @@
+import { describe, expect, it } from "vitest";
+import { newTruckDocument } from "../../../src/setup/newTruck.ts";
+import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
+import { measureAskOf } from "../../../src/studies/measure/measureAskOf.ts";
+import { measureTruck } from "../../../src/studies/measure/measureTruck.ts";
+import { modelOf } from "../../../src/studies/model/model.ts";
+import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
+import { formatOf } from "../../../src/studies/wording/lengths.ts";
+import { assumedTrimSentence, standingDoubts } from "../../../src/studies/wording/standingDoubts.ts";
+import { applyReadings } from "../../../src/studies/worksheet/applyReadings.ts";
+import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { demoDocument, demoModel } from "../demoModel.ts";
+
+const LIP = 'body["fender lip"].points[3]';
+
+/** A truck of the short list, its lip read at a height. */
+function truckRead(lip: string) {
+  const readings = [
+    { size: "tire.diameter", is: "27 7/8" },
+    { size: "wheel.backspacing", is: "4 1/4" },
+    { height: "wheelCenter", is: "13 1/4" },
+    { size: "track", is: "65 1/2" },
+    { height: LIP, is: lip },
+    { offset: LIP, is: "34 1/8" },
+    { height: "lowerArm.ballJoint", is: "8 1/2" },
+    { between: ["lowerArm.ballJoint", "lowerArm.ballJoint"], side: "across", is: "52 3/4" },
+    { height: "lowerArm.frontPivot", is: "9 3/8" },
+    { between: ["lowerArm.ballJoint", "upperArm.ballJoint"], is: "10 3/8" },
+    { height: "upperArm.frontPivot", is: "17 3/4" },
+    { between: ["upperArm.frontPivot", "upperArm.ballJoint"], is: "10 1/8" },
+  ];
+  const document = { ...newTruckDocument("in"), readings };
+  const { ask } = measureAskOf(document, "truck.json");
+  const applied = applyReadings(document, measureTruck(ask!), "in");
+  const read = resolveSetup(applied, "truck.json");
+  if (!read.ok) throw new Error(read.issues.map(({ key, mend }) => `${key}: ${mend}`).join("; "));
+  const made = modelOf(read.value, "truck.json");
+  if (!made.ok) throw new Error(made.issues.map(({ key, mend }) => `${key}: ${mend}`).join("; "));
+  return { document: applied, model: made.value, format: formatOf(read.value) };
+}
+
+describe("a truck of readings that would touch where it stood", () => {
+  it("is doubted, with what to read next; one that stands free is not", () => {
+    const low = truckRead("26 1/2");
+    const pose = solvePose(low.model.frontEnd, 0, 0);
+    if (!pose.ok) throw new Error("it stands");
+    expect(Math.min(...gapsAt(low.model, pose).map(({ gap }) => gap))).toBeLessThan(0);
+    const [doubt, ...more] = standingDoubts(low.model, low.document, low.format);
+    expect(more).toEqual([]);
+    expect(doubt!.kind).toBe("assumed");
+    expect(doubt!.text).toMatch(
+      /^As measured, standing straight ahead, this truck would already touch the fender lip by [\d /]+ in\. Look: if it does not, a number is wrong\. Read these next: fender lip: points, 6 of 7; .*\.$/,
+    );
+    const free = truckRead("32 1/4");
+    expect(standingDoubts(free.model, free.document, free.format)).toEqual([]);
+  });
+
+  it("says at a trim of how many points nobody has read; a truck with nothing assumed says nothing", () => {
+    const { model, document } = truckRead("30 1/4");
+    expect(assumedTrimSentence("fender lip", model.setup, document)).toMatch(
+      /^The fender lip is assumed at \d of \d points: read it before you cut\.$/,
+    );
+    expect(assumedTrimSentence("no such part", model.setup, document)).toBeNull();
+    const own = demoModel();
+    expect(assumedTrimSentence("fender lip", own.setup, demoDocument())).toBeNull();
+    expect(standingDoubts(own, demoDocument(), formatOf(own.setup))).toEqual([]);
+  });
+});
