@@ -27,9 +27,9 @@ const SOON = 400;
 /** A link's setup is put on the board once; then the hash goes, or a reload would put it over what was done to it. */
 async function openLink(): Promise<void> {
   const { hash } = location;
-  const address = await openSharedLink(workbench, hash);
   // Somebody may have gone elsewhere meanwhile.
-  if (address === null || location.hash !== hash) return;
+  const address = await openSharedLink(workbench, hash, undefined, () => location.hash === hash);
+  if (address === null) return;
   history.replaceState(history.state, "", hashOf(address));
   tellAddress();
 }

@@ -64,7 +64,13 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
           </div>
           <p className="stage-foot">
             {!isAlone && <StageLegend truck={truck} />}
-            {isAlone ? <span className="stage-hint">{DRAG_HINT}</span> : <StageHint truck={truck} />}
+            {isAlone ? (
+              <span className="stage-hint">
+                <span>{DRAG_HINT}</span>
+              </span>
+            ) : (
+              <StageHint truck={truck} />
+            )}
           </p>
           {isAlone ? (
             <KnuckleHandleStrip />

@@ -98,6 +98,10 @@ function truckMaker(): TruckMaker {
         }
         one = { file, meshes, result, aligned: null };
         ofDocument.set(variant, one);
+      } else {
+        // What is asked for again is not the oldest: the truck on the board stays beside a long list of wheels.
+        const kept = last.get(variant);
+        if (kept && last.delete(variant)) last.set(variant, kept);
       }
       if (!isAligned || !one.result.ok) return one.result;
       one.aligned ??= alignedTruck(one.result.value);

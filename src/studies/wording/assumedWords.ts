@@ -57,7 +57,7 @@ export function assumedCount(
   document: unknown,
 ): { readonly assumed: number; readonly all: number } | null {
   const own = ownEntries(path, document);
-  return own && { assumed: own.filter((one) => !one).length, all: own.length };
+  return own && { assumed: own.filter((one) => one !== "all").length, all: own.length };
 }
 
 /** What is not measured yet, as a line: `Still assumed: …`. */

@@ -15,13 +15,14 @@ const MOST_TOLD = 3;
 
 /**
  * What a truck of readings tells against itself: it stood as it was measured, and by its numbers it would touch something there. None
- * where no number is assumed, or nothing touches.
+ * where no number is assumed, or nothing touches, and none of a variant: no truck was measured as that.
  * @param document what the setup was made of, its variant's patch applied: it names the numbers to read
  */
 export function standingDoubts(model: Model, document: unknown, format: LengthFormat): readonly Doubt[] {
   const { setup, frontEnd } = model;
-  const fields = assumedFields(setup);
-  if (setup.readings.length === 0 || fields.length === 0) return [];
+  // Sizes of what the knuckle is built of move no gap.
+  const fields = assumedFields(setup).filter(([block]) => block !== "build");
+  if (setup.variant !== null || setup.readings.length === 0 || fields.length === 0) return [];
   const pose = solvePose(frontEnd, 0, 0);
   if (!pose.ok) return [];
   // What rides together touches at every pose, and tells of the parts and not of how the truck stood.

@@ -23,3 +23,18 @@ it("what was found of a truck stands for the next under its name, until many oth
   for (let i = 0; i < 80; i++) motionOf(`a fourth ${i}`);
   expect(motionOf("one of many")).not.toBe(first);
 });
+
+it("a truck that is asked for again and again stays beside a long list of others", () => {
+  const made = () => {
+    const truck = trucks.make(exampleDocument, "test.json", null, meshes);
+    if (!truck.ok) throw new Error(truck.issues[0]!.mend);
+    return truck.value.motion;
+  };
+  const first = made();
+  for (let i = 0; i < 80; i++) {
+    motionOf(`of a long list ${i}`);
+    expect(made()).toBe(first);
+  }
+  const renamed = trucks.make({ ...exampleDocument, name: "the same, renamed" }, "test.json", null, meshes);
+  expect(renamed.ok && renamed.value.motion).toBe(first);
+});

@@ -51,6 +51,9 @@ describe("a truck of readings that would touch where it stood", () => {
     expect(doubt!.text).toMatch(
       /^As measured, standing straight ahead, this truck would already touch the fender lip by [\d /]+ in\. Look: if it does not, a number is wrong\. Read these next: fender lip: points, 6 of 7; .*\.$/,
     );
+    // A variant was never measured: it accuses no reading.
+    const tried = { ...low.model, setup: { ...low.model.setup, variant: "another wheel" } };
+    expect(standingDoubts(tried, low.document, low.format)).toEqual([]);
     const free = truckRead("32 1/4");
     expect(standingDoubts(free.model, free.document, free.format)).toEqual([]);
   });
@@ -58,7 +61,7 @@ describe("a truck of readings that would touch where it stood", () => {
   it("says at a trim of how many points nobody has read; a truck with nothing assumed says nothing", () => {
     const { model, document } = truckRead("30 1/4");
     expect(assumedTrimSentence("fender lip", model.setup, document)).toMatch(
-      /^The fender lip is assumed at \d of \d points: read it before you cut\.$/,
+      /^The fender lip is assumed at [1-9] of \d points: read it before you cut\.$/,
     );
     expect(assumedTrimSentence("no such part", model.setup, document)).toBeNull();
     const own = demoModel();

@@ -24,6 +24,7 @@ import { degFromRad } from "../../../units/angle.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { plainLengthText } from "../../../units/plainLengthText.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
+import { focusOn } from "../../parts/focusOn.ts";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { useIsBehind } from "../../parts/useSettled.ts";
@@ -214,7 +215,16 @@ function SolveAnswer({ truck, answered, field, document, onCancel, onLookOn }: S
       {wider && <p>{NEAREST_AT_END}</p>}
       <div className="solve-acts">
         {wider && (
-          <button type="button" className="button" onClick={() => onLookOn(wider)}>
+          <button
+            type="button"
+            className="button"
+            onClick={({ detail, currentTarget }) => {
+              // The press takes its own button away: the keyboard goes on with the one that solves.
+              const solve = currentTarget.closest(".solve")?.querySelector<HTMLElement>('[type="submit"]');
+              if (detail === 0) focusOn(solve);
+              onLookOn(wider);
+            }}
+          >
             {keepTogether(lookOnText(wider, answer.kind, format))}
           </button>
         )}

@@ -26,6 +26,10 @@ describe("a link whose reader the network keeps back", () => {
     expect(store.getState().document).toBe(before);
     expect(store.getState().refusal?.issues[0]?.mend).toMatch(/could not be fetched; the link stays/);
 
+    // One that was left meanwhile takes nobody's work off the board.
+    expect(await openSharedLink(store, hash, undefined, () => false)).toBeNull();
+    expect(store.getState().document).toBe(before);
+
     expect(await openSharedLink(store, hash)).toEqual({ station: "measure", layer: null });
     expect(store.getState().truck?.setup.name).toBe("Truck from a link");
     expect(store.getState().refusal).toBeNull();
