@@ -59,7 +59,7 @@ function runSweep(file: string, options: SweepOptions, terminal: Terminal): Exit
 }
 
 function exitCodeOf(sweep: WholeSweep): ExitCode {
-  const rows = [...sweep.byTravel, ...sweep.bySteer, ...sweep.worst.map(({ row }) => row)];
+  const rows = [...sweep.byTravel, ...sweep.bySteer];
   const isBad = rows.some((row) => !row.ok || row.past.length > 0 || row.gaps.some((entry) => entry.gap < 0));
-  return isBad ? ExitCode.Rubs : ExitCode.Fine;
+  return isBad || sweep.worst.some(({ gap }) => gap < 0) ? ExitCode.Rubs : ExitCode.Fine;
 }

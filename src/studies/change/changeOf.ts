@@ -71,10 +71,12 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
   const isSettled = !search.isSpent();
   const trimmed = order.includes(TRIM) ? trimChange(check, model, truck, budget.share(TRIM_PART)) : null;
   const between = missed.filter(comesAndGoes);
+  // Half of what is left: pairs and proofs are to have theirs.
+  const forWindows = budget.share(2);
   for (const candidate of missed) {
     const { key } = candidate.field;
     const at = between.indexOf(candidate);
-    const single = at < 0 ? null : search.anywhere(candidate, between.length - at);
+    const single = at < 0 ? null : search.anywhere(candidate, forWindows.share(between.length - at));
     if (single === null && isSettled) without.push(key);
     else if (single !== null && single !== "open") singles.set(key, single);
   }
@@ -125,11 +127,11 @@ class ChangeSearch {
 
   /**
    * The same of a field whose steps all failed, by its window over the whole range that is looked at; null = no value of it fits.
-   * @param open windows that still share the budget
+   * @param budget of that window
    */
-  anywhere(candidate: Candidate, open: number): Told | "open" | null {
+  anywhere(candidate: Candidate, budget: Budget): Told | "open" | null {
     if (this.isSpent()) return "open";
-    const { values, isOpen } = fitsBetween(this.truck, candidate, this.budget.share(open + 1));
+    const { values, isOpen } = fitsBetween(this.truck, candidate, budget);
     for (const value of values) {
       const told = this.toldOf([[candidate.field, value]]);
       if (told !== null) return told;

@@ -17,7 +17,8 @@ export interface WholeSweep extends Sweep {
 }
 
 /** The pose of a part's worst gap. */
-export interface WorstRow extends Pick<CheckEntry, "part" | "side"> {
+export interface WorstRow extends Pick<CheckEntry, "part" | "side" | "gap"> {
+  /** Of a truck whose wheels go up and down by themselves only this side counts: the other need not stand so. */
   readonly row: SweepRow;
   /** The search was ended first: it may come nearer elsewhere. */
   readonly isSoFar: boolean;
@@ -46,9 +47,13 @@ export function wholeSweep(
 function worstRows(model: Model, budget: Budget): readonly WorstRow[] {
   const { parts, cutShort = false } = checkClearance(model, { budget });
   const limitsAt = limitReader(model);
-  return parts.map(({ part, side, travel, steer }) => {
+  return parts.map(({ part, side, gap, travel, steer }) => {
     const row = sweepRow(model, travel, steer, limitsAt);
     const inside = row.ok ? row : sweepRow(model, travel * INSIDE, steer * INSIDE, limitsAt);
-    return { part, side, row: inside, isSoFar: cutShort };
+    const own =
+      inside.ok && model.setup.roll !== null
+        ? { ...inside, past: inside.past.filter((one) => one.side === side) }
+        : inside;
+    return { part, side, gap, row: own, isSoFar: cutShort };
   });
 }

@@ -32,7 +32,11 @@ export function alsoSolved(
     tell("mechanicalTrail", a.left.mechanicalTrail, b.left.mechanicalTrail);
   }
   if (of !== "gap") {
-    const worst = (model: Model) => checkClearance(model, { budget: budget.share(2) }).worst?.gap ?? null;
+    // A check that was cut short knows no worst gap.
+    const worst = (model: Model) => {
+      const { cutShort, worst: found } = checkClearance(model, { budget: budget.share(2) });
+      return cutShort === true ? null : (found?.gap ?? null);
+    };
     const [from, to] = [worst(before), worst(after)];
     if (from !== null && to !== null) tell("gap", from, to);
   }

@@ -74,7 +74,8 @@ export function solveField(
   const cut = () => (budget.cut ? { cutShort: true as const } : {});
   if (target.of === "gap") {
     const answer = solveGap(truck, field, target.value, asked, budget);
-    return { ...told, ...withAlso(truck, field, answer, also, budget), ...cut() };
+    const ended = cut();
+    return { ...told, ...withAlso(truck, field, answer, also, budget), ...ended };
   }
   const wanted = target.of === "bumpSteer" ? target : { of: target.of, value: target.value };
   let range = asked;
@@ -90,13 +91,15 @@ export function solveField(
     answer = march(range);
   }
   const between = { rank: "sampled" as const, step: (range.to - range.from) / (LOOKS - 1) };
+  // Of the values alone: what they move besides is left out where its time ended.
+  const ended = cut();
   return {
     ...told,
     ...withAlso(truck, field, answer, also, budget),
     ...range,
     ...(range === asked ? {} : { asked }),
     between,
-    ...cut(),
+    ...ended,
   };
 }
 

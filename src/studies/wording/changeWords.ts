@@ -227,11 +227,12 @@ function onlyPairsWords(none: string, isCut: boolean): string {
 
 /** What is known of pairs where only the knuckle's fields do it alone. */
 function pairedWords(changes: ChangeReport["changes"], isCut: boolean): string {
-  const only = "Of the fields tried, only the knuckle's are enough alone";
+  const found = isCut ? "were found to be enough alone in the time allowed" : "are enough alone";
+  const only = `Of the fields tried, only the knuckle's ${found}`;
   if (changes.some(({ set }) => set.length > 1))
     return ` ${only}; pairs of the others that are enough stand first${isCut ? ", perhaps not all there are" : ""}.`;
   return isCut
-    ? ` ${only}; no pair of the others that is enough was found in the time allowed.`
+    ? ` ${only}, and no pair of the others.`
     : ` ${only}; no pair of the others that was tried is enough.`;
 }
 

@@ -75,7 +75,7 @@ function foundSentence(one: Solved, report: SolveReport, speech: WindowSpeech): 
     return `Least bump steer: ${name.toLowerCase()} ${field(one.value)} (${now}); the toe change farthest from 0 is then ${reach(one.reached)}${was}.`;
   const tape = report.kind === "length" ? tapeWords(one, speech.format) : "";
   const past = report.asked && (one.value < report.asked.from || one.value > report.asked.to);
-  const gives = `${past ? "Past the range asked for: " : ""}${past ? lowered(name) : name} ${field(one.value)}${tape} (${now}) gives ${amountOf(report, reach(one.reached))}${was}.`;
+  const gives = `${past ? "Past the range looked at first: " : ""}${past ? lowered(name) : name} ${field(one.value)}${tape} (${now}) gives ${amountOf(report, reach(one.reached))}${was}.`;
   return one.bracket === undefined ? gives : `${gives} ${beyondSentence(one.bracket, report, speech)}`;
 }
 
@@ -124,7 +124,7 @@ function noneSentences(report: SolveReport, speech: WindowSpeech): readonly stri
   const none = `${name}: no value ${range} ${report.cutShort ? "is known so far that" : "was found that"}${wanted}.`;
   if (nearest === null) return [none];
   const on = asked
-    ? [`Asked for was ${field(asked.from)} to ${field(asked.to)}; it was looked on past the end.`]
+    ? [`Looked at first was ${field(asked.from)} to ${field(asked.to)}; it was looked on past the end.`]
     : [];
   return [
     none,

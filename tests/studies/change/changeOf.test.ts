@@ -341,7 +341,7 @@ describe("what to change otherwise", () => {
     );
     expect(said([pair, single], { isPaired, cutShort })).toMatch(/stand first, perhaps not all there are\.$/);
     expect(said([single], { isPaired, cutShort })).toBe(
-      `${only}; no pair of the others that is enough was found in the time allowed.`,
+      " Of the fields tried, only the knuckle's were found to be enough alone in the time allowed, and no pair of the others.",
     );
     expect(said([pair], {})).toBe(" No single change is enough; these are pairs.");
     expect(said([pair], { cutShort })).toBe(
