@@ -96,7 +96,9 @@ function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) 
           <StateMark word="close" /> {keepTogether(heightSentence(barred, truck.model, format))}
         </p>
       )}
-      <p className="fold-fine">Now: {keepTogether(standsText(travel, steer, truck.model, format))}.</p>
+      <p className="fold-fine floor-now">
+        Now: {keepTogether(standsText(travel, steer, truck.model, format))}.
+      </p>
       <p className="fold-fine">
         All below is told straight ahead, as a stance is measured. Type any of these to put the truck there.
       </p>
