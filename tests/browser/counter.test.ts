@@ -289,6 +289,8 @@ describe("the counter view", () => {
     // Of the list it goes on another truck too.
     await other.click();
     const rows = counterView(page).locator(".listed-wheels li");
+    // The list was away: what each comes to is asked for again.
+    await comesTo(1);
     expect(await read(rows.nth(1))).toMatch(
       /^P235\/70R15 on 15 × 8 in, backspacing 4 in, offset −1\/2 in tire rubs .* On B/,
     );
