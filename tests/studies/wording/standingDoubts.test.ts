@@ -9,26 +9,14 @@ import { formatOf } from "../../../src/studies/wording/lengths.ts";
 import { assumedTrimSentence, standingDoubts } from "../../../src/studies/wording/standingDoubts.ts";
 import { applyReadings } from "../../../src/studies/worksheet/applyReadings.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { LIP, TWELVE } from "../../reference/shortReadings.ts";
 import { demoDocument, demoModel } from "../demoModel.ts";
-
-const LIP = 'body["fender lip"].points[3]';
 
 /** A truck of the short list, its lip read at a height. */
 function truckRead(lip: string) {
-  const readings = [
-    { size: "tire.diameter", is: "27 7/8" },
-    { size: "wheel.backspacing", is: "4 1/4" },
-    { height: "wheelCenter", is: "13 1/4" },
-    { size: "track", is: "65 1/2" },
-    { height: LIP, is: lip },
-    { offset: LIP, is: "34 1/8" },
-    { height: "lowerArm.ballJoint", is: "8 1/2" },
-    { between: ["lowerArm.ballJoint", "lowerArm.ballJoint"], side: "across", is: "52 3/4" },
-    { height: "lowerArm.frontPivot", is: "9 3/8" },
-    { between: ["lowerArm.ballJoint", "upperArm.ballJoint"], is: "10 3/8" },
-    { height: "upperArm.frontPivot", is: "17 3/4" },
-    { between: ["upperArm.frontPivot", "upperArm.ballJoint"], is: "10 1/8" },
-  ];
+  const told = (reading: (typeof TWELVE)[number]) =>
+    reading.height === LIP ? lip : reading.offset === LIP ? "34 1/8" : reading.is;
+  const readings = TWELVE.map((reading) => ({ ...reading, is: told(reading) }));
   const document = { ...newTruckDocument("in"), readings };
   const { ask } = measureAskOf(document, "truck.json");
   const applied = applyReadings(document, measureTruck(ask!), "in");

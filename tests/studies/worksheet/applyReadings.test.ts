@@ -12,6 +12,7 @@ import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { exampleDoubts } from "../../../src/studies/wording/answerWords.ts";
 import { applyReadings } from "../../../src/studies/worksheet/applyReadings.ts";
 import { withReadings } from "../../../src/studies/worksheet/withReadings.ts";
+import { TWELVE } from "../../reference/shortReadings.ts";
 
 type Json = { readonly [key: string]: unknown };
 
@@ -29,24 +30,6 @@ function applied(document: unknown, units: "in" | "mm" = "in"): unknown {
   expect(issues).toEqual([]);
   return applyReadings(document, measureTruck(ask!), units);
 }
-
-const LIP = 'body["fender lip"].points[3]';
-
-/** The short list as it could be read, in inches. */
-const TWELVE: readonly Json[] = [
-  { size: "tire.diameter", is: "27 7/8" },
-  { size: "wheel.backspacing", is: "4 1/4" },
-  { height: "wheelCenter", is: "13 1/4" },
-  { size: "track", is: "65 1/2" },
-  { height: LIP, is: "30 1/4" },
-  { offset: LIP, is: "36 1/8" },
-  { height: "lowerArm.ballJoint", is: "8 1/2" },
-  { between: ["lowerArm.ballJoint", "lowerArm.ballJoint"], side: "across", is: "52 3/4" },
-  { height: "lowerArm.frontPivot", is: "9 3/8" },
-  { between: ["lowerArm.ballJoint", "upperArm.ballJoint"], is: "10 3/8" },
-  { height: "upperArm.frontPivot", is: "17 3/4" },
-  { between: ["upperArm.frontPivot", "upperArm.ballJoint"], is: "10 1/8" },
-];
 
 describe("readings written into a setup", () => {
   it("give the points of the example back, which was made of its readings but for the one that is wrong", () => {
