@@ -88,6 +88,6 @@ async function madeOne(
     if (!signal.aborted) saveAs(file, type, made);
     return `${SAVED} ${file}.`;
   } catch (fault) {
-    return `Not saved: ${fault instanceof Error ? fault.message : String(fault)}`;
+    return `${file} is not saved: ${fault instanceof Error ? fault.message : String(fault)}.`;
   }
 }

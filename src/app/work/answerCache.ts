@@ -69,9 +69,6 @@ const LARGE_KEPT = 4;
 const MORE: ReadonlySet<JobName> = new Set<JobName>(["envelope", "change", "chart", "odds", "solve"]);
 const MORE_TIMES = 5;
 
-/** A document or a file is saved once, and given up by a press: it may take its time, on a slow machine too. */
-const SAVED_TIMES = 60;
-
 /** How many times the seconds before a longer search is given. */
 export const LONGER = 5;
 
@@ -123,9 +120,12 @@ export class AnswerCache {
     return made;
   }
 
-  /** Seconds that a search is given unless somebody asks for a longer one. */
+  /**
+   * Seconds that a search is given unless somebody asks for a longer one. What is saved is given up by a press alone: half of a
+   * file is none, and a slow machine is no reason for it.
+   */
   secondsFor(job: JobName): number {
-    if (job === "report") return SAVED_TIMES * this.seconds;
+    if (job === "report") return Number.POSITIVE_INFINITY;
     return MORE.has(job) ? MORE_TIMES * this.seconds : this.seconds;
   }
 

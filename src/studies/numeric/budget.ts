@@ -20,7 +20,7 @@ export class Budget {
     private readonly whole: Budget | null = null,
   ) {}
 
-  /** @param seconds from now on; finite and above 0 */
+  /** @param seconds from now on; above 0, Infinity = never spent */
   static of(seconds: number, clock: Clock): Budget {
     return new Budget(clock, clock() + 1000 * seconds);
   }
