@@ -167,7 +167,10 @@ describe("clear, at 1440 by 900", () => {
           .filter((one) => {
             const { top, bottom } = one.getBoundingClientRect();
             const box = one.closest(".answers")?.getBoundingClientRect();
-            return top >= (box?.top ?? 0) - 1 && bottom <= Math.min(innerHeight, box?.bottom ?? innerHeight);
+            // What undoes stays over all of it.
+            const over = document.querySelector(".heading")!.getBoundingClientRect();
+            const isUnder = over.top === 0 && top >= Math.max(over.bottom, box?.top ?? 0) - 1;
+            return isUnder && bottom <= Math.min(innerHeight, box?.bottom ?? innerHeight);
           })
           .map((one) => one.textContent),
       );

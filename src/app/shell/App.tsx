@@ -35,7 +35,7 @@ export function App() {
   useDoubtedRoot(truck);
   return (
     <DropTarget>
-      <div inert={isFilled}>
+      <div className="page-top" inert={isFilled}>
         <SkipLinks />
         <HelpKey />
         <Heading truck={truck} />
