@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { goTo } from "./harness/stations.ts";
+import { goTo, openTrucks } from "./harness/stations.ts";
 import { sharedWorkbench, shot } from "./harness/workbench.ts";
 
 /** The page works in bursts on a busy machine. */
@@ -72,7 +72,7 @@ describe("a new truck on the page", () => {
       const { page, problems } = await shared();
       await page.setViewportSize(look.viewport);
       await page.emulateMedia({ colorScheme: look.colorScheme });
-      await page.getByText("Trucks", { exact: true }).click();
+      await openTrucks(page);
       await page.getByRole("button", { name: /New truck.*inches/ }).click();
       const needs = page.getByRole("region", { name: "No answer yet, and none is guessed" });
       await needs.getByText("It needs 19 things", { exact: false }).waitFor(SOON);

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { read, stageDrawn, verdict } from "./harness/reading.ts";
-import { goTo, isAt, room, STATIONS, stationLink } from "./harness/stations.ts";
+import { goTo, isAt, openTrucks, room, STATIONS, stationLink } from "./harness/stations.ts";
 import { openWorkbench, sharedWorkbench, shot } from "./harness/workbench.ts";
 
 const DESK = { width: 1440, height: 900 };
@@ -56,6 +56,23 @@ describe("the five stations", () => {
       expect(await page.evaluate(() => scrollY)).toBe(0);
       expect(await truckAndAnswer(page), station).toEqual(there);
     }
+    // The heading is low; what it does with a truck comes over the page, one menu inside the other.
+    const heading = page.locator(".heading");
+    expect((await heading.boundingBox())!.height).toBeLessThan(130);
+    const [menu, save] = ["Menu", "Save"].map((name) => heading.getByRole("button", { name, exact: true }));
+    expect(await save!.isVisible()).toBe(false);
+    await openTrucks(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(PHONE.width);
+    await page.keyboard.press("Escape");
+    expect(await heading.locator(".menu[open]").count()).toBe(0);
+    expect(await save!.isVisible()).toBe(true);
+    await page.keyboard.press("Escape");
+    expect(await save!.isVisible()).toBe(false);
+    expect(await menu!.evaluate((one) => one === document.activeElement)).toBe(true);
+    await goTo(page, "Measure");
+    await page.getByRole("navigation", { name: "On this page" }).getByText("Nearest").tap();
+    const nearest = page.getByRole("heading", { name: /^What comes nearest/ });
+    await expect.poll(async () => (await nearest.boundingBox())!.y, SOON).toBeLessThan(PHONE.height / 2);
     expect(problems()).toEqual([]);
   });
 

@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { faults } from "./harness/faults.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { read, verdict } from "./harness/reading.ts";
+import { openTrucks } from "./harness/stations.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
 
 const SOON = { timeout: 60_000 };
@@ -34,7 +35,7 @@ it("a truck of one's own goes from the first screen through twelve readings to a
   const go = (name: RegExp) => page.locator(".reading-go").getByRole("button", { name }).click();
   const axe = () => faults(page);
 
-  await page.getByText("Trucks", { exact: true }).click();
+  await openTrucks(page);
   await page.getByRole("button", { name: /^Start your own truck by worksheet/ }).click();
   expect(await axe()).toEqual([]);
   await page.getByRole("button", { name: /^12 readings/ }).click();

@@ -8,7 +8,7 @@ import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
 import { serveFolder } from "../../src/serve/staticServer.ts";
 import { findBrowser } from "../browser/harness/findBrowser.ts";
 import { mapDrawn, stageDrawn, verdict } from "../browser/harness/reading.ts";
-import { goTo } from "../browser/harness/stations.ts";
+import { goTo, openTrucks } from "../browser/harness/stations.ts";
 
 /** Takes the guides' pictures from the built page: `npm run pictures`, or those named after `--`. */
 
@@ -212,7 +212,7 @@ async function worksheetOnPhone(by: Browser): Promise<void> {
 }
 
 async function startOwn(page: Page): Promise<void> {
-  await page.getByText("Trucks", { exact: true }).click();
+  await openTrucks(page);
   await page.getByRole("button", { name: /^Start your own truck by worksheet/ }).click();
   await page.getByRole("button", { name: /^12 readings/ }).click();
   await page.locator(".reading-input").waitFor();

@@ -36,7 +36,12 @@ export function FieldGroup({ title, of, isFirst = false, alsoToMend = 0, childre
     if (hasFault || isAsked > 0) setIsOpen(true);
   }, [hasFault, isAsked]);
   return (
-    <details className="group" open={isOpen} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+    <details
+      className="group"
+      data-group={title}
+      open={isOpen}
+      onToggle={(event) => setIsOpen(event.currentTarget.open)}
+    >
       <summary>
         <h3>{title}</h3>
         {examples > 0 && (

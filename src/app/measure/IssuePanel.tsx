@@ -13,15 +13,21 @@ import { ReadingsBar, ToTheWorksheet } from "./worksheet/ReadingsBar.tsx";
 import { useContradicting } from "./worksheet/useContradicting.ts";
 import { useWorksheetView } from "./worksheet/worksheetView.ts";
 
+type IssueBarProps = {
+  issues: readonly SetupIssue[];
+  /** Another line may come in its place, which is announced then: one problem is not told twice. */
+  isLookedInto: boolean;
+};
+
 /** The first of a document's issues in one line; the fields in the setup say the rest. */
-function IssueBar({ issues }: { issues: readonly SetupIssue[] }) {
+function IssueBar({ issues, isLookedInto }: IssueBarProps) {
   const [first, ...others] = issues;
   const hasTruck = useWorkbench((s) => s.truck !== null);
   const document = useWorkbench(shownDocument);
   const isOfDocument = useWorkbench((s) => s.issues.length > 0);
   const ofReadings = isOfDocument && first && followsFromReadings(first, document);
   return (
-    <section className="issue-bar" role="alert" aria-label="Problems">
+    <section className="issue-bar" role={isLookedInto ? undefined : "alert"} aria-label="Problems">
       <ul>{first && <IssueItem issue={first} document={document} goToField={goToField} />}</ul>
       <p>
         {others.length > 0 && `And ${others.length} more, at their fields. `}
@@ -64,7 +70,11 @@ export function IssuePanel() {
     const inTheWay = found?.inTheWay ?? null;
     const bar = whichBar({ issues: ofDocument, unread, document, inTheWay, isAtWorksheet, away });
     if (bar === null) return null;
-    if (bar === "issues") return <IssueBar issues={issues} />;
+    const [first] = ofDocument;
+    const isLookedInto = found === null && first !== undefined && followsFromReadings(first, document);
+    // Looked into and found to stay, it is a new one: it is announced then.
+    if (bar === "issues")
+      return <IssueBar key={String(isLookedInto)} issues={issues} isLookedInto={isLookedInto} />;
     return <ReadingsBar inTheWay={inTheWay!} onDismiss={() => setAway(awayKey(ofDocument[0]!))} />;
   }
   return (

@@ -1,6 +1,7 @@
 import "./editing.css";
 import "./editingPoints.css";
 import "./editingNarrow.css";
+import type { ReactNode } from "react";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import { truckName } from "../../studies/wording/truckName.ts";
@@ -29,6 +30,8 @@ export type SetupPanelProps = {
   truck: Truck | null;
   /** The setup has readings: there is a way to their worksheet. */
   hasWorksheet: boolean;
+  /** Ways to what else stands on the page. Default none. */
+  jumps?: ReactNode;
 };
 
 /** Where the fields of each group lie. */
@@ -64,7 +67,7 @@ const OTHERS: readonly string[] = keysOf([], null).filter(
 );
 
 /** Everything that the setup holds, to be changed: the knuckle first, since it is what is being designed. */
-export function SetupPanel({ truck, hasWorksheet }: SetupPanelProps) {
+export function SetupPanel({ truck, hasWorksheet, jumps }: SetupPanelProps) {
   const variant = useWorkbench((s) => s.variant);
   return (
     <section data-board-undo="" className="setup" aria-labelledby="setup-title">
@@ -74,6 +77,7 @@ export function SetupPanel({ truck, hasWorksheet }: SetupPanelProps) {
         </h2>
         {hasWorksheet && <WorksheetSwitch />}
         {truck && <StartButton truck={truck} />}
+        {jumps}
         <p className="setup-scope">
           {variant === null
             ? `Changes go to the ${truckName(null)}.`

@@ -4,6 +4,7 @@ import { spanSentence } from "../../studies/wording/unusualWords.ts";
 import type { Truck } from "../state/truck.ts";
 import { unusualAt } from "../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
+import { keepTogether } from "../words/keyWords.ts";
 
 export type SpanNoteProps = { truck: Truck };
 
@@ -15,12 +16,12 @@ export function SpanNote({ truck: { bolted } }: SpanNoteProps) {
   );
   const effect = spanEffect(bolted.setup, bolted.frontEnd);
   const text = effect && !isTold ? spanSentence(effect, format) : "";
-  return text === "" ? null : <p className="part-note">{text}</p>;
+  return text === "" ? null : <p className="part-note">{keepTogether(text)}</p>;
 }
 
 /** What follows from the knuckle, over its fields: it goes with every key. */
 export function KnuckleNote() {
   const format = useFormat();
   const text = useWorkbench((s) => (s.truck ? knuckleSentence(s.truck.model, format) : ""));
-  return text === "" ? null : <p className="part-note">{text}</p>;
+  return text === "" ? null : <p className="part-note">{keepTogether(text)}</p>;
 }

@@ -1,5 +1,5 @@
 import "./menu.css";
-import { type ReactNode, useEffect, useRef, useState } from "react";
+import { type ReactNode, type RefObject, useEffect, useRef, useState } from "react";
 
 export type MenuProps = {
   /** What its button says; with `icon`, what it is called. */
@@ -21,46 +21,36 @@ export type MenuProps = {
  */
 export function Menu({ label, icon, isLeft = false, className = "", waits = null, children }: MenuProps) {
   const [isOpen, setOpen] = useState(false);
-  if (waits !== null && isOpen) setOpen(false);
   const details = useRef<HTMLDetailsElement>(null);
-  const close = () => setOpen(false);
+  const button = () => details.current?.querySelector("summary");
+  const isWaiting = waits !== null;
+  // What had the focus in the sheet goes with it: the keyboard goes on from the button.
+  const close = () => {
+    if (details.current?.contains(document.activeElement)) button()?.focus();
+    setOpen(false);
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: closed as it begins to wait, not at each drawing
   useEffect(() => {
-    if (!isOpen) return;
-    const closeElsewhere = (event: Event) => {
-      const [at, menu] = [event.target as Node, details.current];
-      // Words in the sheet take no focus: pressed, they leave it to what stands around the menu.
-      const isAround = event.type === "focusin" && at.contains(menu);
-      if (!menu?.contains(at) && !isAround) setOpen(false);
-    };
-    const closeByKey = (event: KeyboardEvent) => {
-      if (event.key !== "Escape") return;
-      event.stopPropagation();
-      setOpen(false);
-      details.current?.querySelector("summary")?.focus();
-    };
-    document.addEventListener("pointerdown", closeElsewhere, true);
-    document.addEventListener("focusin", closeElsewhere);
-    document.addEventListener("keydown", closeByKey, true);
-    return () => {
-      document.removeEventListener("pointerdown", closeElsewhere, true);
-      document.removeEventListener("focusin", closeElsewhere);
-      document.removeEventListener("keydown", closeByKey, true);
-    };
-  }, [isOpen]);
+    if (isWaiting && isOpen) close();
+  }, [isWaiting, isOpen]);
+  useCloses(isOpen, details, () => {
+    setOpen(false);
+    return button();
+  });
   return (
     <details
       className={`menu ${className}`}
       ref={details}
       open={isOpen}
       onToggle={({ currentTarget }) => {
-        if (waits !== null) currentTarget.open = false;
+        if (isWaiting) currentTarget.open = false;
         setOpen(currentTarget.open);
       }}
     >
       <summary
         className={icon ? "button menu-icon" : "button"}
         aria-label={icon ? label : undefined}
-        aria-disabled={waits === null ? undefined : true}
+        aria-disabled={isWaiting || undefined}
         title={waits ?? (icon ? label : undefined)}
       >
         {icon ?? label}
@@ -70,4 +60,39 @@ export function Menu({ label, icon, isLeft = false, className = "", waits = null
       )}
     </details>
   );
+}
+
+/**
+ * Closes what is open by Escape, which gives the focus back, and by a press or the focus anywhere else; of one menu inside another
+ * Escape closes the inner one. @param close closes it; what it gives back takes the focus after Escape
+ */
+export function useCloses(
+  isOpen: boolean,
+  box: RefObject<HTMLElement | null>,
+  close: () => HTMLElement | null | undefined,
+): void {
+  const shut = useRef(close);
+  shut.current = close;
+  useEffect(() => {
+    if (!isOpen) return;
+    const closeElsewhere = (event: Event) => {
+      const [at, menu] = [event.target as Node, box.current];
+      // Words in the sheet take no focus: pressed, they leave it to what stands around the menu.
+      const isAround = event.type === "focusin" && at.contains(menu);
+      if (!menu?.contains(at) && !isAround) shut.current();
+    };
+    const closeByKey = (event: KeyboardEvent) => {
+      if (event.key !== "Escape" || box.current?.querySelector("details[open]")) return;
+      event.stopPropagation();
+      shut.current()?.focus();
+    };
+    document.addEventListener("pointerdown", closeElsewhere, true);
+    document.addEventListener("focusin", closeElsewhere);
+    document.addEventListener("keydown", closeByKey, true);
+    return () => {
+      document.removeEventListener("pointerdown", closeElsewhere, true);
+      document.removeEventListener("focusin", closeElsewhere);
+      document.removeEventListener("keydown", closeByKey, true);
+    };
+  }, [isOpen, box]);
 }

@@ -10,7 +10,7 @@ export function focusOn(element: HTMLElement | null | undefined): void {
 
 /**
  * To be called where a press takes its own button away: the keyboard goes on with the next such button of the list, after the last
- * one with the one before, or, where there is no other, with the field or the answer that the list stood at. Such a button says the
+ * one with the one before, or, where there is no other, with the field, the menu or the answer that the list stood at. Such a button says the
  * same: a second Enter does nothing else than the first. Nothing by mouse or finger: those need no focus.
  */
 export function goOnFrom({ currentTarget: button, detail }: MouseEvent<HTMLElement>): void {
@@ -19,7 +19,10 @@ export function goOnFrom({ currentTarget: button, detail }: MouseEvent<HTMLEleme
   const all = [...(own?.parentElement?.querySelectorAll<HTMLElement>("button") ?? [])];
   const next = goingOn(all, button, (one) => !own!.contains(one) && one.textContent === button.textContent);
   const field = button.closest("[data-field]")?.querySelector<HTMLElement>("input, select");
-  focusOn(next ?? field ?? button.closest<HTMLElement>(".verdict") ?? document.querySelector(".verdict"));
+  const menu = button.closest(".menu")?.querySelector<HTMLElement>("summary");
+  focusOn(
+    next ?? field ?? menu ?? button.closest<HTMLElement>(".verdict") ?? document.querySelector(".verdict"),
+  );
 }
 
 /** Of a list the next such one after `from`, else the nearest before it; null = there is none. */

@@ -6,6 +6,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Doubt } from "../doubts/doubt.ts";
 import type { Model } from "../model/model.ts";
 import { gapsAt } from "../reports/gapsAt.ts";
+import { isTypedOver } from "../worksheet/withReadings.ts";
 import { assumedCount, assumedName } from "./assumedWords.ts";
 import { amountWords } from "./lengths.ts";
 import { partWords } from "./nearestSurface.ts";
@@ -15,7 +16,8 @@ const MOST_TOLD = 3;
 
 /**
  * What a truck of readings tells against itself: it stood as it was measured, and by its numbers it would touch something there. None
- * where no number is assumed, or nothing touches, and none of a variant: no truck was measured as that.
+ * where no number is assumed, or nothing touches, and none of a variant or where something else was typed over what was read: no
+ * truck was measured as that.
  * @param document what the setup was made of, its variant's patch applied: it names the numbers to read
  */
 export function standingDoubts(model: Model, document: unknown, format: LengthFormat): readonly Doubt[] {
@@ -28,7 +30,7 @@ export function standingDoubts(model: Model, document: unknown, format: LengthFo
   // What rides together touches at every pose, and tells of the parts and not of how the truck stood.
   const touching = gapsAt(model, pose).filter(({ gap, together }) => gap < 0 && together !== true);
   const [first, ...others] = touching;
-  if (first === undefined) return [];
+  if (first === undefined || isTypedOver(document)) return [];
   const worst = others.reduce((deepest, one) => (one.gap < deepest.gap ? one : deepest), first);
   const next = readNext(worst.part, setup, fields);
   const names = next.map((path) => ofPart(assumedName(path, document))).join("; ");

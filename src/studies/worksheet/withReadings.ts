@@ -47,6 +47,18 @@ export function withReadings(document: unknown): unknown {
   return withMeasured(document, measureTruck(ask), units, (path) => isSaidMine(document, path));
 }
 
+/**
+ * Whether somebody typed another number where readings tell one, as a wheel that is tried on: such a truck is not the one that stood
+ * there to be measured.
+ */
+export function isTypedOver(document: unknown): boolean {
+  if (!isOnAssumedLayout(document)) return false;
+  const { ask, units } = worksheetAskOf(document, []);
+  if (ask === null || units === null) return false;
+  const { gauged, told } = toldBy(document, measureTruck(ask), units, () => false);
+  return [...gauged, ...told].some(({ path, isRead }) => isRead && isSaidMine(document, path));
+}
+
 /** A setup with the numbers that its readings make, but for those it keeps; what readings alone tell is marked as read, where it has marks. */
 export function withMeasured(
   document: unknown,

@@ -39,3 +39,11 @@ export async function isAt(page: Page, station: StationName): Promise<void> {
     if (one !== station) expect(await room(page, one).count(), one).toBe(0);
   }
 }
+
+/** Opens the list of trucks; on a phone it stands behind a button. */
+export async function openTrucks(page: Page): Promise<void> {
+  const menu = page.getByRole("button", { name: "Menu", exact: true });
+  await page.locator(".heading").waitFor();
+  if (await menu.isVisible()) await menu.click();
+  await page.getByText("Trucks", { exact: true }).click();
+}

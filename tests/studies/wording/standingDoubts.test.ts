@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { withMine } from "../../../src/setup/exampleMarks.ts";
 import { newTruckDocument } from "../../../src/setup/newTruck.ts";
 import { resolveSetup } from "../../../src/setup/resolveSetup.ts";
 import { measureAskOf } from "../../../src/studies/measure/measureAskOf.ts";
@@ -8,9 +9,12 @@ import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { formatOf } from "../../../src/studies/wording/lengths.ts";
 import { assumedTrimSentence, standingDoubts } from "../../../src/studies/wording/standingDoubts.ts";
 import { applyReadings } from "../../../src/studies/worksheet/applyReadings.ts";
+import { isTypedOver } from "../../../src/studies/worksheet/withReadings.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { LIP, TWELVE } from "../../reference/shortReadings.ts";
 import { demoDocument, demoModel } from "../demoModel.ts";
+
+const WHEEL = ["wheel", "backspacing"];
 
 /** A truck of the short list, its lip read at a height. */
 function truckRead(lip: string) {
@@ -42,6 +46,12 @@ describe("a truck of readings that would touch where it stood", () => {
     // A variant was never measured: it accuses no reading.
     const tried = { ...low.model, setup: { ...low.model.setup, variant: "another wheel" } };
     expect(standingDoubts(tried, low.document, low.format)).toEqual([]);
+    // Neither was one whose wheel is another than was read: it is tried on. A number that no reading tells is the truck's own.
+    const shown = (change: object) => withMine({ ...(low.document as object), ...change }, [WHEEL]);
+    const wheel = { ...(low.document as { wheel: object }).wheel, backspacing: "3" };
+    expect(isTypedOver(low.document)).toBe(false);
+    expect(standingDoubts(low.model, shown({ wheel }), low.format)).toEqual([]);
+    expect(standingDoubts(low.model, withMine(low.document, [["travel"]]), low.format)).toEqual([doubt]);
     const free = truckRead("32 1/4");
     expect(standingDoubts(free.model, free.document, free.format)).toEqual([]);
   });

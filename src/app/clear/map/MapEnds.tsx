@@ -1,5 +1,6 @@
-import { useState } from "react";
-import { endsTravels } from "../../../studies/map/wayEnds.ts";
+import { Fragment, useState } from "react";
+import { endsTravels, type WayEnds } from "../../../studies/map/wayEnds.ts";
+import type { Model } from "../../../studies/model/model.ts";
 import { lowestText } from "../../../studies/wording/beforeLockWords.ts";
 import { nameOfHeight } from "../../../studies/wording/poseWords.ts";
 import { standsText } from "../../../studies/wording/standsWords.ts";
@@ -10,33 +11,66 @@ import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { GoTo, Stands, Turn, UNREACHED, WorseBefore } from "./Ways.tsx";
 
-/** How far it steers at each stance and at both ends of travel, how low it goes at each full lock; each can be gone to. */
+/** How low it goes at each full lock; folded, how far it steers at each stance and at both ends of travel. Each can be gone to. */
 export function MapEnds({ truck }: { truck: Truck }) {
   const [isOpen, setOpen] = useState(false);
+  const ends = useAnswer("wayEnds", truck);
+  const answer = ends?.answer ?? null;
   return (
-    <details className="map-ends" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>How low and how far it steers, at each height and full lock</summary>
-      {isOpen && <Ends truck={truck} />}
-    </details>
+    <>
+      <h3 className="label map-from">How low at full lock</h3>
+      {ends?.failure ? (
+        <p role="alert">These could not be worked out: {ends.failure}</p>
+      ) : (
+        <>
+          <dl className="map-locks" aria-busy={answer === null}>
+            {LOCKS.map((lock, i) => (
+              <Fragment key={lock}>
+                <dt>full {lock} lock</dt>
+                <dd>
+                  <Low way={answer?.lowering[i]} model={truck.model} />
+                </dd>
+              </Fragment>
+            ))}
+          </dl>
+          {ends && <CutShort study="ways" of={[ends]} />}
+          <details className="map-ends" onToggle={(event) => setOpen(event.currentTarget.open)}>
+            <summary>How low and how far it steers, at each height and full lock</summary>
+            {isOpen && <Ends truck={truck} answer={answer} />}
+          </details>
+        </>
+      )}
+    </>
   );
 }
+
+/** How low it goes at a full lock. @param way undefined = not known yet */
+function Low({ way, model }: { way: WayEnds["lowering"][number] | undefined; model: Model }) {
+  const format = useFormat();
+  if (way === undefined) return "…";
+  if (!way.ok) return UNREACHED;
+  return (
+    <GoTo travel={way.touch.either.at} steer={way.steer}>
+      {keepTogether(lowestText(way, model, format))}
+    </GoTo>
+  );
+}
+
+const LOCKS = ["left", "right"] as const;
 
 const TURNS = [
   ["left", "leftTurn"],
   ["right", "rightTurn"],
 ] as const;
 
-function Ends({ truck }: { truck: Truck }) {
-  const ends = useAnswer("wayEnds", truck);
+function Ends({ truck, answer }: { truck: Truck; answer: WayEnds | null }) {
   const locks = useAnswer("beforeLocks", truck);
   const format = useFormat();
   const { model } = truck;
-  const answer = ends?.answer ?? null;
-  if (ends?.failure) return <p role="alert">These could not be worked out: {ends.failure}</p>;
   return (
     <>
       <ul className="map-end-list" aria-busy={answer === null}>
-        {(["left", "right"] as const).map((lock, i) => {
+        {LOCKS.map((lock, i) => {
           const way = answer?.lowering[i];
           return (
             <li key={lock} className="map-end">
@@ -44,18 +78,12 @@ function Ends({ truck }: { truck: Truck }) {
               <dl>
                 <dt>goes down</dt>
                 <dd>
-                  {way === undefined ? (
-                    "…"
-                  ) : way.ok ? (
+                  <Low way={way} model={model} />
+                  {way?.ok && (
                     <>
-                      <GoTo travel={way.touch.either.at} steer={way.steer}>
-                        {keepTogether(lowestText(way, model, format))}
-                      </GoTo>
                       <Stands way={way} model={model} format={format} />
                       <WorseBefore before={locks?.answer?.[i] ?? null} model={model} format={format} />
                     </>
-                  ) : (
-                    UNREACHED
                   )}
                 </dd>
               </dl>
@@ -88,7 +116,7 @@ function Ends({ truck }: { truck: Truck }) {
           );
         })}
       </ul>
-      {ends && <CutShort study="ways" of={locks ? [ends, locks] : [ends]} />}
+      {locks && <CutShort study="ways" of={[locks]} />}
     </>
   );
 }

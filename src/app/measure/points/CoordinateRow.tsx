@@ -6,19 +6,22 @@ import { useWorkbench } from "../../state/useWorkbench.ts";
 import { EntryInput } from "../fields/EntryInput.tsx";
 import { FieldDoubts } from "../fields/FieldDoubts.tsx";
 import { FieldFault } from "../fields/FieldFault.tsx";
-import { useIsFromExample } from "../fields/useIsFromExample.ts";
+import { useExampleWord, useIsFromExample } from "../fields/useIsFromExample.ts";
 
 export type CoordinateRowProps = {
   label: string;
   path: KeyPath;
   columns: readonly string[];
+  /** Its label is a number: what else is told of it stands in a sign, which the table explains. */
+  isNumbered: boolean;
   isCurrent: boolean;
   onFocus: () => void;
   onPaste: (event: ClipboardEvent<HTMLInputElement>, column: number) => void;
 };
 
 /** One point: its name and a cell for each coordinate, with what is wrong with it below. */
-export function CoordinateRow({ label, path, columns, isCurrent, onFocus, onPaste }: CoordinateRowProps) {
+export function CoordinateRow(props: CoordinateRowProps) {
+  const { label, path, columns, isNumbered, isCurrent, onFocus, onPaste } = props;
   const id = useId();
   // One text for all cells, so that a change elsewhere draws nothing here anew.
   const texts = useWorkbench((s) => columns.map((_, i) => fieldText(s, [...path, i])).join("\n")).split("\n");
@@ -34,6 +37,7 @@ export function CoordinateRow({ label, path, columns, isCurrent, onFocus, onPast
     return null;
   });
   const isExample = useIsFromExample(path);
+  const word = useExampleWord();
   const isUnusual = useWorkbench((s) => unusualAt(s, path).length > 0);
   const isOwn = useWorkbench((s) => isOfVariant(s, path));
   const [kind, column, mend] = /^(draft|issue) (\S+) ([\s\S]*)$/.exec(fault ?? "")?.slice(1) ?? [];
@@ -47,7 +51,11 @@ export function CoordinateRow({ label, path, columns, isCurrent, onFocus, onPast
       <tr>
         <th scope="row">
           {label}
-          {isExample && <span className="points-from">⋯ from the example</span>}
+          {isExample && (
+            <span className="points-from">
+              ⋯<span className={isNumbered ? "sr-only" : undefined}> {word}</span>
+            </span>
+          )}
           {isOwn && <span className="points-own">◆ variant</span>}
         </th>
         {columns.map((name, i) => (

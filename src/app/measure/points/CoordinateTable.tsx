@@ -5,6 +5,7 @@ import { lengthFormat, shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
+import { useExampleWord, useIsFromExample } from "../fields/useIsFromExample.ts";
 import { CoordinateRow } from "./CoordinateRow.tsx";
 import { type Pasted, pastedBlock, pasteInto, pasteNote } from "./pasteInto.ts";
 import { WhereZero } from "./WhereZero.tsx";
@@ -70,6 +71,7 @@ export function CoordinateTable(props: CoordinateTableProps) {
             label={row.label}
             path={row.path}
             columns={columns}
+            isNumbered={list !== undefined}
             isCurrent={i === current}
             onFocus={() => onRow?.(i)}
             onPaste={(event, column) => onPaste(event, i, column)}
@@ -80,10 +82,21 @@ export function CoordinateTable(props: CoordinateTableProps) {
         {note?.isFault && <span aria-hidden="true">✕ </span>}
         {note?.text}
       </p>
+      {list && <SignNote list={list} />}
       {props.children}
       {rows[0] && <WhereZero path={rows[0].path} />}
     </div>
   );
+}
+
+/** What the sign beside the number of a row says, where one has it. */
+function SignNote({ list }: { list: KeyPath }) {
+  const word = useExampleWord();
+  return useIsFromExample(list) ? (
+    <p className="points-from" aria-hidden="true">
+      ⋯ {word}
+    </p>
+  ) : null;
 }
 
 /** Pastes rows as one step; text that could not be read stays at its cell, to be mended there. */

@@ -1,7 +1,7 @@
 import "./worksheet.css";
 import "./worksheetList.css";
 import "./printedWorksheet.css";
-import { useEffect, useMemo, useState } from "react";
+import { type ReactNode, useEffect, useMemo, useState } from "react";
 import { DEFAULT_NAME } from "../../../setup/types/defaults.ts";
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import { WORKSHEET_LINES } from "../../../setup/worksheet/worksheetLines.ts";
@@ -35,8 +35,13 @@ import { StickCard } from "./StickCard.tsx";
 import { WorksheetSwitch } from "./WorksheetSwitch.tsx";
 import { goToLine, nextLine, seeCard, shownLine, useWorksheetView, worksheetView } from "./worksheetView.ts";
 
+export type WorksheetPanelProps = {
+  /** Ways to the answers, once there are some. */
+  jumps: ReactNode;
+};
+
 /** The worksheet: a card for the reading at hand, how far it is, and all of them in a list. */
-export function WorksheetPanel() {
+export function WorksheetPanel({ jumps }: WorksheetPanelProps) {
   const document = useWorkbench(shownDocument);
   const states = useMemo(() => worksheetOf(document), [document]);
   const at = useWorksheetView((s) => s.at);
@@ -123,6 +128,7 @@ export function WorksheetPanel() {
           ))}
         </p>
       )}
+      {!isWaiting && jumps}
       <ReadingsTold states={states} nameOf={nameOf} />
       <LineList states={states} shown={index} left={backTo >= 0 ? backTo : index} />
       <GaugeWays />

@@ -1,6 +1,8 @@
 import "./heading.css";
+import { useId, useRef, useState } from "react";
 import { FIRST_PAGE, openDocs } from "../../docs/reader.ts";
 import { LateBody, LateExtra } from "../../parts/late.tsx";
+import { useCloses } from "../../parts/Menu.tsx";
 import { useLayer } from "../../state/address.ts";
 import { useCanRedo, useCanUndo } from "../../state/documentUse.ts";
 import { isDirty } from "../../state/selectors.ts";
@@ -44,10 +46,7 @@ export function Heading({ truck }: { truck: Truck | null }) {
         </p>
         {truck && <VariantPicker />}
         <StepButtons />
-        <div className="heading-acts">
-          <FileButtons />
-          <Preferences />
-        </div>
+        <Acts />
         <button
           type="button"
           className="button heading-help"
@@ -59,6 +58,45 @@ export function Heading({ truck }: { truck: Truck | null }) {
       </header>
       <Notices />
     </>
+  );
+}
+
+/** What is done with a setup as a whole. In a narrow window it stands behind a button of its own. */
+function Acts() {
+  const [isOpen, setOpen] = useState(false);
+  const id = useId();
+  const box = useRef<HTMLDivElement>(null);
+  const more = useRef<HTMLButtonElement>(null);
+  const close = () => {
+    setOpen(false);
+    return more.current;
+  };
+  useCloses(isOpen, box, close);
+  return (
+    <div ref={box} className="heading-menu">
+      <button
+        ref={more}
+        type="button"
+        className="button heading-more"
+        aria-expanded={isOpen}
+        aria-controls={id}
+        onClick={() => setOpen(!isOpen)}
+      >
+        Menu
+      </button>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions lint/a11y/useKeyWithClickEvents: the buttons in it are pressed, by keys too */}
+      <div
+        id={id}
+        className="heading-acts"
+        data-open={isOpen || undefined}
+        onClick={({ target }) => {
+          if (isOpen && (target as Element).closest("button:not(.menu-drop)")) close()?.focus();
+        }}
+      >
+        <FileButtons />
+        <Preferences />
+      </div>
+    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { useStore } from "zustand";
+import { goOnFrom } from "../../parts/focusOn.ts";
 import { Menu } from "../../parts/Menu.tsx";
 import { dropPoint, keepPoint, keptPoints, pointsOf } from "../../state/keptPoints.ts";
 import type { DocumentSlice } from "../../state/typedDocument.ts";
@@ -75,7 +76,10 @@ function NamedPoints() {
                   type="button"
                   className="menu-drop"
                   aria-label={`Forget ${point.name}`}
-                  onClick={() => dropPoint(point.name)}
+                  onClick={(event) => {
+                    goOnFrom(event);
+                    dropPoint(point.name);
+                  }}
                 >
                   ✕
                 </button>

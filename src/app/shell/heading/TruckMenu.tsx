@@ -1,5 +1,6 @@
 import { Fragment } from "react";
 import { startOwnTruck } from "../../measure/worksheet/StartTruck.tsx";
+import { goOnFrom } from "../../parts/focusOn.ts";
 import { Menu } from "../../parts/Menu.tsx";
 import { goToStation } from "../../state/address.ts";
 import { notFetched, tell } from "../../state/notice.ts";
@@ -87,7 +88,10 @@ export function TruckMenu() {
                       type="button"
                       className="menu-drop"
                       aria-label={`Forget ${name}`}
-                      onClick={() => void forgetRecent(documentId)}
+                      onClick={(event) => {
+                        goOnFrom(event);
+                        void forgetRecent(documentId);
+                      }}
                     >
                       ✕
                     </button>
