@@ -1,6 +1,7 @@
 import { useId, useState } from "react";
 import type { StanceMeasure } from "../../../setup/types/floorTypes.ts";
 import { travelForMeasure } from "../../../studies/stances/travelForMeasure.ts";
+import { airHeightText } from "../../../studies/wording/airWords.ts";
 import { clearanceText } from "../../../studies/wording/floorWords.ts";
 import { angleText, lengthText } from "../../../studies/wording/lengths.ts";
 import { parseAngle } from "../../../units/angle.ts";
@@ -25,7 +26,7 @@ export function MeasureField({ truck, measure, label, value, format }: MeasureFi
   return (
     <TypedMeasure
       label={label}
-      shown={value === null ? "–" : measureText(measure, value, format)}
+      shown={value === null ? "–" : measureText(measure, value, truck, format)}
       onGo={(typed) => {
         const found = travelOf(truck, measure, typed, format);
         if (!found.ok) return found.mend;
@@ -94,7 +95,7 @@ function travelOf(truck: Truck, measure: StanceMeasure, typed: string, format: L
   const read = readMeasure(measure, typed, format);
   if (!read.ok) return { ok: false, mend: `This cannot be read: ${read.mend}.` };
   const found = travelForMeasure(truck.model, measure, read.value);
-  if (!found.ok) return { ok: false, mend: rangeMend(measure, found, format) };
+  if (!found.ok) return { ok: false, mend: rangeMend(measure, found, truck, format) };
   return inTravel(truck, found.travel, format);
 }
 
@@ -105,7 +106,7 @@ function inTravel(truck: Truck, travel: number, format: LengthFormat): Found {
   const { droop, bump } = truck.setup.travel;
   return {
     ok: false,
-    mend: `That is ${measureText("travel", travel, format)} of travel; the setup’s travel ends at ${measureText("travel", travel > 0 ? bump : droop, format)}.`,
+    mend: `That is ${lengthText(travel, format)} of travel; the setup’s travel ends at ${lengthText(travel > 0 ? bump : droop, format)}.`,
   };
 }
 
@@ -129,15 +130,25 @@ function readMeasure(measure: StanceMeasure, typed: string, { units }: LengthFor
 function rangeMend(
   measure: StanceMeasure,
   { least, most }: { readonly least: number | null; readonly most: number | null },
+  truck: Truck,
   format: LengthFormat,
 ): string {
   if (least === null || most === null) return "This cannot be measured on this truck.";
-  return `The truck reads ${measureText(measure, least, format)} to ${measureText(measure, most, format)} here, over all the travel its wheels can reach.`;
+  return `The truck reads ${measureText(measure, least, truck, format)} to ${measureText(measure, most, truck, format)} here, over all the travel its wheels can reach.`;
 }
 
-/** A stance's measure with its unit, what is over the floor no higher than it is. @param value mm, or radians of the lower arm's angle */
-function measureText(measure: StanceMeasure, value: number, format: LengthFormat): string {
+/**
+ * A stance's measure with its unit: what is over the floor no higher than it is, an air spring as its own panel tells it.
+ * @param value mm, or radians of the lower arm's angle
+ */
+function measureText(
+  measure: StanceMeasure,
+  value: number,
+  { setup: { airSpring } }: Truck,
+  format: LengthFormat,
+): string {
   if (measure === "lowerArmAngle") return angleText(value, 1);
+  if (measure === "airSpringHeight" && airSpring) return airHeightText(value, airSpring, format);
   const isOverFloor = measure === "lipHeight" || measure === "frameHeight";
   return isOverFloor ? clearanceText(value, format) : lengthText(value, format);
 }

@@ -90,7 +90,7 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
       {limits && <CutShort study="limits" of={[limits]} />}
       <p className="limit-pose">Now: {keepTogether(standsText(travel, steer, truck.model, format))}.</p>
       <div className="limit-head" aria-hidden="true">
-        <span className="label">limit, the least in hand first</span>
+        <span className="label">limit, the least share in hand first</span>
         <span className="label">least</span>
         <span className="label">now</span>
       </div>

@@ -28,7 +28,7 @@ export function LimitsPage({ truck, limits }: { truck: Truck; limits: Answered<"
       <table>
         <thead>
           <tr>
-            <th scope="col">Limit, the least in hand first</th>
+            <th scope="col">Limit, the least share in hand first</th>
             <th scope="col">Least over the range</th>
             <th scope="col">Where</th>
           </tr>
