@@ -42,7 +42,7 @@ export async function isAt(page: Page, station: StationName): Promise<void> {
 
 /** Opens the list of trucks; on a phone it stands behind a button. */
 export async function openTrucks(page: Page): Promise<void> {
-  const menu = page.getByRole("button", { name: "Menu", exact: true });
+  const menu = page.getByRole("button", { name: /^Menu/ });
   await page.locator(".heading").waitFor();
   if (await menu.isVisible()) await menu.click();
   await page.getByText("Trucks", { exact: true }).click();
