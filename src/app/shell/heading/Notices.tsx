@@ -1,7 +1,8 @@
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { useStore } from "zustand";
 import { goOnFrom } from "../../parts/focusOn.ts";
 import { notice, putAway } from "../../state/notice.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
 import { meshReadings } from "../../work/readMeshFile.ts";
 import { applyUpdate, useOffline } from "../offline/offline.ts";
 import { useStorage } from "../storage/pageStorage.ts";
@@ -30,6 +31,14 @@ export function Notices() {
   const updateReady = useOffline((s) => s.updateReady);
   const isOff = useStorage((s) => s.status === "off");
   const [isOffSeen, setOffSeen] = useState(false);
+  // A link is of the truck that was open as it was made.
+  const documentId = useWorkbench((s) => s.documentId);
+  const shared = useRef(documentId);
+  useEffect(() => {
+    if (shared.current === documentId) return;
+    shared.current = documentId;
+    if (notice.getState().shown?.link) putAway();
+  }, [documentId]);
   return (
     <div className="notices" role="status">
       {shown && (
