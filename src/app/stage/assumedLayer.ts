@@ -7,7 +7,7 @@ import type { WorkbenchState } from "../state/workbenchState.ts";
 import { isGuess, MADE_OF } from "./guess.ts";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
 import { placeLabels } from "./overlay/placeLabels.ts";
-import { svgElement } from "./overlay/svgElement.ts";
+import { svgElement, writeAttribute } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 
 /** Half a label's height, pixels: a leader ends there. */
@@ -51,7 +51,7 @@ export function assumedLayer(svg: SVGSVGElement): OverlayLayer {
       stood = new Map();
       for (const [i, [line, text]] of labels.entries()) {
         const at = found[i] ?? null;
-        for (const one of [line, text]) one.setAttribute("visibility", at ? "visible" : "hidden");
+        for (const one of [line, text]) writeAttribute(one, "visibility", at ? "visible" : "hidden");
         if (!at) continue;
         const mark = marks[i]!;
         place(text, { x: at.x, y: at.y });
@@ -69,5 +69,5 @@ export function assumedLayer(svg: SVGSVGElement): OverlayLayer {
 }
 
 function place(element: SVGElement, numbers: Readonly<Record<string, number>>): void {
-  for (const [key, value] of Object.entries(numbers)) element.setAttribute(key, value.toFixed(1));
+  for (const [key, value] of Object.entries(numbers)) writeAttribute(element, key, value.toFixed(1));
 }

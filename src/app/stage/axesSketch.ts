@@ -1,6 +1,6 @@
 import { type Camera, Quaternion, Vector3 } from "three";
 import { FRONT } from "../../studies/wording/stageTexts.ts";
-import { svgElement } from "./overlay/svgElement.ts";
+import { svgElement, writeAttribute } from "./overlay/svgElement.ts";
 import type { PlacedLabel } from "./overlayLayer.ts";
 
 /** Pixels: length of an axis that lies in the picture, and how much of one must be seen to be worth a label. */
@@ -49,13 +49,15 @@ export function axesSketch(parent: SVGElement): AxesSketch {
   const writeFront = (tip: { readonly x: number; readonly y: number }, camera: Camera) => {
     const isOnEnd = Math.hypot(tip.x, tip.y) < LEAST_SEEN;
     const toEye = seen.set(1, 0, 0).applyQuaternion(turn.copy(camera.quaternion).conjugate()).z > 0;
-    head.setAttribute("visibility", isOnEnd ? "hidden" : "inherit");
-    head.setAttribute(
+    writeAttribute(head, "visibility", isOnEnd ? "hidden" : "inherit");
+    writeAttribute(
+      head,
       "transform",
       `translate(${tip.x} ${tip.y}) rotate(${(Math.atan2(tip.y, tip.x) * 180) / Math.PI})`,
     );
-    for (const one of [ring, end]) one.setAttribute("visibility", isOnEnd ? "inherit" : "hidden");
-    end.setAttribute(
+    for (const one of [ring, end]) writeAttribute(one, "visibility", isOnEnd ? "inherit" : "hidden");
+    writeAttribute(
+      end,
       "d",
       toEye ? "M-2.5 0 a2.5 2.5 0 1 0 5 0 a2.5 2.5 0 1 0 -5 0" : "M-4 -4 L4 4 M4 -4 L-4 4",
     );
@@ -66,13 +68,13 @@ export function axesSketch(parent: SVGElement): AxesSketch {
   return {
     group,
     write(camera, x, y, isCrowded) {
-      group.setAttribute("transform", `translate(${x} ${y})`);
+      writeAttribute(group, "transform", `translate(${x} ${y})`);
       turn.copy(camera.quaternion).conjugate();
       const tips = drawn.map(({ way, line }) => {
         seen.set(way[0], way[1], way[2]).applyQuaternion(turn);
         const tip = { x: LENGTH * seen.x, y: -LENGTH * seen.y };
-        line.setAttribute("x2", String(tip.x));
-        line.setAttribute("y2", String(tip.y));
+        writeAttribute(line, "x2", String(tip.x));
+        writeAttribute(line, "y2", String(tip.y));
         return tip;
       });
       writeFront(tips[0]!, camera);
@@ -81,9 +83,9 @@ export function axesSketch(parent: SVGElement): AxesSketch {
         const { line, label } = drawn[i]!;
         const isFront = i === 0;
         const isLeftOut = isCrowded && !isFront;
-        line.setAttribute("visibility", isLeftOut ? "hidden" : "inherit");
+        writeAttribute(line, "visibility", isLeftOut ? "hidden" : "inherit");
         const place = found ?? (isFront ? END_LABEL : null);
-        label.setAttribute("visibility", place && !isLeftOut ? "inherit" : "hidden");
+        writeAttribute(label, "visibility", place && !isLeftOut ? "inherit" : "hidden");
         if (!isLeftOut)
           for (const share of [0, 0.5, 1])
             taken.push({ x: x + share * tips[i]!.x, y: y + share * tips[i]!.y, width: 2 * RING });
@@ -91,9 +93,9 @@ export function axesSketch(parent: SVGElement): AxesSketch {
         const width = WIDTH * label.textContent!.length;
         const toMiddle = { start: 0.5, middle: 0, end: -0.5 }[place.anchor] * width;
         taken.push({ x: x + place.x + toMiddle, y: y + place.y, width });
-        label.setAttribute("text-anchor", place.anchor);
-        label.setAttribute("x", String(place.x));
-        label.setAttribute("y", String(place.y));
+        writeAttribute(label, "text-anchor", place.anchor);
+        writeAttribute(label, "x", String(place.x));
+        writeAttribute(label, "y", String(place.y));
       });
       return taken;
     },

@@ -13,7 +13,7 @@ import { shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
 import { standFree } from "./overlay/standFree.ts";
-import { svgElement } from "./overlay/svgElement.ts";
+import { svgElement, writeAttribute } from "./overlay/svgElement.ts";
 import type { OverlayLayer, OverlayView } from "./overlayLayer.ts";
 
 /** Pixels that a label is high, with what it keeps free. */
@@ -54,7 +54,7 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
     write(view) {
       const { state, settings, truck, format, toScreen } = view;
       const isShown = settings.hasCenters && settings.roll === 0 && isFromFront(view);
-      group.setAttribute("visibility", isShown ? "visible" : "hidden");
+      writeAttribute(group, "visibility", isShown ? "visible" : "hidden");
       if (!isShown) return;
       const told: { readonly text: string; readonly at: ScreenPoint }[] = [];
       const drawn = { lines: "", axes: "", marks: "" };
@@ -93,19 +93,19 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
           drawn.axes += `M${foot.x} ${foot.y}L${top.x} ${top.y}`;
           told.push({ text: steeringAxisLabel(kingpinInclination), at: { x: top.x, y: top.y - 10 } });
         }
-      lines.setAttribute("d", drawn.lines);
-      axes.setAttribute("d", drawn.axes);
-      marks.setAttribute("d", drawn.marks);
+      writeAttribute(lines, "d", drawn.lines);
+      writeAttribute(axes, "d", drawn.axes);
+      writeAttribute(marks, "d", drawn.marks);
       const { width, height, taken } = view;
       const room = { width, height, taken };
       for (const [i, label] of labels.entries()) {
         const one = told[i];
-        label.setAttribute("visibility", one ? "inherit" : "hidden");
+        writeAttribute(label, "visibility", one ? "inherit" : "hidden");
         if (!one) continue;
         if (label.textContent !== one.text) label.textContent = one.text;
         const at = standFree(one.at, label.getComputedTextLength(), LINE, room);
-        label.setAttribute("x", at.x.toFixed(1));
-        label.setAttribute("y", at.y.toFixed(1));
+        writeAttribute(label, "x", at.x.toFixed(1));
+        writeAttribute(label, "y", at.y.toFixed(1));
       }
     },
   };

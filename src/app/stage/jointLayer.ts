@@ -4,7 +4,7 @@ import { angleText } from "../../studies/wording/lengths.ts";
 import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";
-import { svgElement } from "./overlay/svgElement.ts";
+import { svgElement, writeAttribute } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 import { stagePose } from "./stagePose.ts";
 
@@ -27,7 +27,7 @@ export function jointLayer(svg: SVGSVGElement): OverlayLayer {
         labels.push(svgElement(group, "text", { "text-anchor": "middle", dy: "0.35em" }));
       for (const [i, label] of labels.entries()) {
         const joint = shown[i];
-        label.setAttribute("visibility", joint ? "visible" : "hidden");
+        writeAttribute(label, "visibility", joint ? "visible" : "hidden");
         if (!joint) continue;
         const text = `✕ ${joint.name} ${angleText(overOf(joint))} past its cone`;
         if (label.textContent !== text) label.textContent = text;
@@ -41,8 +41,8 @@ export function jointLayer(svg: SVGSVGElement): OverlayLayer {
             (other) => Math.abs(other.x - x) < half + 0.5 * other.width && Math.abs(other.y - y) < LINE,
           );
         for (let k = 0; k < 8 && isTaken(); k++) y += LINE;
-        label.setAttribute("x", x.toFixed(1));
-        label.setAttribute("y", y.toFixed(1));
+        writeAttribute(label, "x", x.toFixed(1));
+        writeAttribute(label, "y", y.toFixed(1));
         view.taken.push({ x, y, width });
       }
     },

@@ -5,7 +5,7 @@ import { ARROW_HEAD } from "./LoadArrows.tsx";
 import type { ScreenPoint } from "./overlay/gapMark.ts";
 import { textReach } from "./overlay/layOutDimension.ts";
 import { standFree } from "./overlay/standFree.ts";
-import { svgElement } from "./overlay/svgElement.ts";
+import { svgElement, writeAttribute } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 
 /** Pixels that a label is high, with what it keeps free. */
@@ -39,7 +39,7 @@ export function loadNamesLayer(svg: SVGSVGElement): OverlayLayer {
         const arrow = shown[i];
         // Of an arrow that ends outside the picture nothing is named.
         const isSeen = arrow !== undefined && isInside(arrow.tip, wide, high);
-        label.setAttribute("visibility", isSeen ? "visible" : "hidden");
+        writeAttribute(label, "visibility", isSeen ? "visible" : "hidden");
         if (!arrow || !isSeen) continue;
         const { text, tip, tail } = arrow;
         if (label.textContent !== text) label.textContent = text;
@@ -49,8 +49,8 @@ export function loadNamesLayer(svg: SVGSVGElement): OverlayLayer {
         const reach = OFF + textReach(way, width);
         const wanted = { x: tail.x + reach * way.x, y: tail.y + reach * way.y };
         const { x, y } = standFree(wanted, width, LINE, room);
-        label.setAttribute("x", x.toFixed(1));
-        label.setAttribute("y", y.toFixed(1));
+        writeAttribute(label, "x", x.toFixed(1));
+        writeAttribute(label, "y", y.toFixed(1));
       }
     },
   };

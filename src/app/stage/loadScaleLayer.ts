@@ -1,6 +1,6 @@
 import { loadsView, mmPerNewton } from "../state/loadsView.ts";
 import { loadScale } from "./overlay/loadScale.ts";
-import { svgElement } from "./overlay/svgElement.ts";
+import { svgElement, writeAttribute } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 
 /** Pixels from the lower right corner; height of the bar's ends. */
@@ -16,12 +16,12 @@ export function loadScaleLayer(svg: SVGSVGElement): OverlayLayer {
     write({ zoom, width, height, format, taken }) {
       const { arrows } = loadsView.getState();
       const scale = arrows.length === 0 ? null : loadScale(zoom * mmPerNewton(arrows), format.units);
-      group.setAttribute("visibility", scale ? "visible" : "hidden");
+      writeAttribute(group, "visibility", scale ? "visible" : "hidden");
       if (!scale) return;
       const [x, y] = [width - AT.x, height - AT.y];
-      group.setAttribute("transform", `translate(${x} ${y})`);
+      writeAttribute(group, "transform", `translate(${x} ${y})`);
       const from = -scale.pixels;
-      bar.setAttribute("d", `M${from.toFixed(1)} ${-END}V${END}M${from.toFixed(1)} 0H0M0 ${-END}V${END}`);
+      writeAttribute(bar, "d", `M${from.toFixed(1)} ${-END}V${END}M${from.toFixed(1)} 0H0M0 ${-END}V${END}`);
       if (label.textContent !== scale.text) label.textContent = scale.text;
       const labelWidth = label.getComputedTextLength();
       taken.push({ x: x - 0.5 * labelWidth, y: y - 9, width: labelWidth });

@@ -4,7 +4,7 @@ import type { SolvedPose } from "../../suspension/solvePose.ts";
 import { memoLast } from "../state/memoLast.ts";
 import { shownGaps, shownPose } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
-import { svgElement } from "./overlay/svgElement.ts";
+import { svgElement, writeAttribute } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 
 const overlaps = memoLast((truck: Truck, pose: SolvedPose) => overlapsAt(truck.model, pose));
@@ -37,9 +37,9 @@ export function overlapLayer(svg: SVGSVGElement): OverlayLayer {
         .flatMap((one) => one.fill.map((corners) => `M${corners.map(at).join("L")}Z`))
         .join("");
       const around = seen.flatMap((one) => one.border.map(([a, b]) => `M${at(a)}L${at(b)}`)).join("");
-      fill.setAttribute("d", inside);
-      hatch.setAttribute("d", inside);
-      border.setAttribute("d", around);
+      writeAttribute(fill, "d", inside);
+      writeAttribute(hatch, "d", inside);
+      writeAttribute(border, "d", around);
     },
   };
 }

@@ -4,7 +4,7 @@ import type { StageSettings } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import type { DrawnSection } from "../work/drawnSection.ts";
 import { work } from "../work/work.ts";
-import { svgElement } from "./overlay/svgElement.ts";
+import { svgElement, writeAttribute } from "./overlay/svgElement.ts";
 import type { OverlayLayer } from "./overlayLayer.ts";
 
 /** mm. Long enough that rounding on the picture does not turn the sheet. */
@@ -34,7 +34,7 @@ export function sectionLayer(svg: SVGSVGElement): OverlayLayer {
       const u = toScreen(onSheet(drawn.plane, UNIT, 0));
       const v = toScreen(onSheet(drawn.plane, 0, UNIT));
       const matrix = [u.x - o.x, u.y - o.y, v.x - o.x, v.y - o.y].map((value) => value / UNIT);
-      group.setAttribute("transform", `matrix(${matrix.join(" ")} ${o.x} ${o.y})`);
+      writeAttribute(group, "transform", `matrix(${matrix.join(" ")} ${o.x} ${o.y})`);
     },
   };
 }

@@ -1,6 +1,6 @@
 import type { ScreenPoint } from "./gapMark.ts";
 import type { DimensionLayout } from "./layOutDimension.ts";
-import { svgElement } from "./svgElement.ts";
+import { svgElement, writeAttribute } from "./svgElement.ts";
 
 /** One dimension on the picture. */
 export interface DimensionMark {
@@ -22,23 +22,23 @@ export function dimensionMark(parent: SVGElement): DimensionMark {
   let written = "";
   let width = 0;
   return {
-    hide: () => group.setAttribute("visibility", "hidden"),
+    hide: () => writeAttribute(group, "visibility", "hidden"),
     write(text) {
       if (text === written) return width;
       label.textContent = text;
       width = label.getComputedTextLength() + 8;
-      plate.setAttribute("width", String(width));
+      writeAttribute(plate, "width", String(width));
       written = text;
       return width;
     },
     show(layout) {
-      group.setAttribute("visibility", "visible");
-      lines.setAttribute("d", layout.lines.map(pathOf).join(""));
-      arrows.setAttribute("d", layout.arrows.map(({ at, way }) => arrowPath(at, way)).join(""));
-      plate.setAttribute("x", String(layout.label.x - 0.5 * width));
-      plate.setAttribute("y", String(layout.label.y - 0.5 * HEIGHT));
-      label.setAttribute("x", String(layout.label.x));
-      label.setAttribute("y", String(layout.label.y));
+      writeAttribute(group, "visibility", "visible");
+      writeAttribute(lines, "d", layout.lines.map(pathOf).join(""));
+      writeAttribute(arrows, "d", layout.arrows.map(({ at, way }) => arrowPath(at, way)).join(""));
+      writeAttribute(plate, "x", String(layout.label.x - 0.5 * width));
+      writeAttribute(plate, "y", String(layout.label.y - 0.5 * HEIGHT));
+      writeAttribute(label, "x", String(layout.label.x));
+      writeAttribute(label, "y", String(layout.label.y));
     },
   };
 }

@@ -1,5 +1,5 @@
 import type { GapWord } from "../../../studies/wording/gapTexts.ts";
-import { svgElement } from "./svgElement.ts";
+import { svgElement, writeAttribute } from "./svgElement.ts";
 
 /** A point on the picture, CSS pixels from its top left. */
 export interface ScreenPoint {
@@ -55,43 +55,44 @@ export function gapMark(parent: SVGElement): GapMark {
   let width = 0;
   return {
     group,
-    hide: () => group.setAttribute("visibility", "hidden"),
+    hide: () => writeAttribute(group, "visibility", "hidden"),
     write(text, kind) {
       if (text === written && kind === sort) return width;
       // Of another sort it is written in another weight, and is as wide as that.
-      group.setAttribute("class", `gap-mark gap-mark-${kind}`);
+      writeAttribute(group, "class", `gap-mark gap-mark-${kind}`);
       sort = kind;
       label.textContent = text;
       width = label.getComputedTextLength() + 14;
-      plate.setAttribute("width", String(width));
+      writeAttribute(plate, "width", String(width));
       written = text;
       return width;
     },
     show(word, onPart, onRing, at, kind) {
-      group.setAttribute("visibility", "visible");
-      group.setAttribute("class", `gap-mark gap-mark-${word} gap-mark-${kind}`);
+      writeAttribute(group, "visibility", "visible");
+      writeAttribute(group, "class", `gap-mark gap-mark-${word} gap-mark-${kind}`);
       const isOverlap = word === "rubs" && kind !== "elsewhere";
-      part.setAttribute("d", kind === "now" || isOverlap ? ON_PART[word] : WORST);
+      writeAttribute(part, "d", kind === "now" || isOverlap ? ON_PART[word] : WORST);
       for (const one of [ring, between])
-        one.setAttribute("visibility", kind === "elsewhere" || isOverlap ? "hidden" : "inherit");
-      part.setAttribute("transform", `translate(${onPart.x} ${onPart.y})`);
-      ring.setAttribute("transform", `translate(${onRing.x} ${onRing.y})`);
+        writeAttribute(one, "visibility", kind === "elsewhere" || isOverlap ? "hidden" : "inherit");
+      writeAttribute(part, "transform", `translate(${onPart.x} ${onPart.y})`);
+      writeAttribute(ring, "transform", `translate(${onRing.x} ${onRing.y})`);
       setLine(between, onPart, onRing);
       for (const one of [rim, leader, plate, label])
-        one.setAttribute("visibility", at ? "inherit" : "hidden");
+        writeAttribute(one, "visibility", at ? "inherit" : "hidden");
       if (at === null) return;
-      for (const one of [rim, leader]) one.setAttribute("points", `${onPart.x},${onPart.y} ${at.x},${at.y}`);
-      plate.setAttribute("x", String(at.x - 0.5 * width));
-      plate.setAttribute("y", String(at.y - 0.5 * LABEL_HEIGHT));
-      label.setAttribute("x", String(at.x));
-      label.setAttribute("y", String(at.y));
+      for (const one of [rim, leader])
+        writeAttribute(one, "points", `${onPart.x},${onPart.y} ${at.x},${at.y}`);
+      writeAttribute(plate, "x", String(at.x - 0.5 * width));
+      writeAttribute(plate, "y", String(at.y - 0.5 * LABEL_HEIGHT));
+      writeAttribute(label, "x", String(at.x));
+      writeAttribute(label, "y", String(at.y));
     },
   };
 }
 
 function setLine(line: SVGLineElement, from: ScreenPoint, to: ScreenPoint): void {
-  line.setAttribute("x1", String(from.x));
-  line.setAttribute("y1", String(from.y));
-  line.setAttribute("x2", String(to.x));
-  line.setAttribute("y2", String(to.y));
+  writeAttribute(line, "x1", String(from.x));
+  writeAttribute(line, "y1", String(from.y));
+  writeAttribute(line, "x2", String(to.x));
+  writeAttribute(line, "y2", String(to.y));
 }

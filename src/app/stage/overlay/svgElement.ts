@@ -9,3 +9,8 @@ export function svgElement<K extends keyof SVGElementTagNameMap>(
   parent.append(element);
   return element;
 }
+
+/** Writes an attribute where it says something else: one written anew as it was is laid out and painted anew. */
+export function writeAttribute(element: Element, name: string, value: string): void {
+  if (element.getAttribute(name) !== value) element.setAttribute(name, value);
+}
