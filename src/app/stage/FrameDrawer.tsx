@@ -24,7 +24,10 @@ export function FrameDrawer({ rims }: FrameDrawerProps) {
     callOff.current();
     const timer = setTimeout(() => {
       callOff.current = whenKeysRest(() => {
-        const frame = requestAnimationFrame(() => drawSmooth(get()));
+        const frame = requestAnimationFrame(() => {
+          // A frame asked for is drawn next, and something moves still: frames can be farther apart than a moment.
+          if (get().internal.frames === 0) drawSmooth(get());
+        });
         callOff.current = () => cancelAnimationFrame(frame);
       });
     }, REST);

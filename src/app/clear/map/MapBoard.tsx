@@ -1,4 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from "react";
+import { limitMargins } from "../../../studies/limits/limitsOf.ts";
+import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
+import { heightText, lockText } from "../../../studies/wording/poseWords.ts";
 import { mmFromUnits } from "../../../units/lengthUnits.ts";
 import { stepTo } from "../../../units/stepLength.ts";
 import { lengthFormatOf, lengthStepOf } from "../../state/preferences.ts";
@@ -19,10 +22,6 @@ export type MapBoardProps = {
   /** What is drawn is another truck's: this one's is on the way. */
   isStale: boolean;
   side: MapSideName;
-  /** The pose in words, for whoever cannot see the dot. */
-  spoken: string;
-  /** The limit that the pose shown passes most, named; "" when all are kept. */
-  past: string;
 };
 
 /** One step of an arrow key across the map: a hundredth of full lock. */
@@ -46,7 +45,7 @@ const ENDS: Readonly<Record<string, { readonly steer?: number; readonly height?:
 };
 
 /** The map as a control: press or drag to put the truck there, or use the arrow keys. */
-export function MapBoard({ truck, drawn, isStale, side, spoken, past }: MapBoardProps) {
+export function MapBoard({ truck, drawn, isStale, side }: MapBoardProps) {
   const svg = useRef<SVGSVGElement>(null);
   const [pointed, setPointed] = useState<PointedPose | null>(null);
   const lengths = useWorkbench((s) => s.preferences.lengths);
@@ -57,6 +56,14 @@ export function MapBoard({ truck, drawn, isStale, side, spoken, past }: MapBoard
   const format = lengthFormatOf(lengths, setup.units);
   const step = lengthStepOf(lengths, setup.units);
   const travelStep = mmFromUnits(step.size, step.units);
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
+  const margins = useMemo(() => limitMargins(truck.model, travel, steer), [truck, travel, steer]);
+  const [most] = limitsPastAt(margins);
+  // The limit that the pose passes most, and the pose in words, for whoever cannot see the dot.
+  const past = most === undefined ? "" : `past ${most.side} ${most.name}`;
+  const at = `${heightText(travel, setup, format)}, ${lockText(steer)}`;
+  const spoken = past === "" ? at : `${at}, ${past}`;
 
   const pointedAt = (event: PointerEvent<SVGSVGElement>): PointedPose => {
     const box = svg.current!.getBoundingClientRect();

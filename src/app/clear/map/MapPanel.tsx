@@ -1,13 +1,9 @@
 import "./mapPanel.css";
-import { useMemo, useState } from "react";
-import { limitMargins } from "../../../studies/limits/limitsOf.ts";
-import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
-import { heightText, lockText } from "../../../studies/wording/poseWords.ts";
+import { useState } from "react";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import type { Truck } from "../../state/truck.ts";
-import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import type { MapSideName } from "../../work/drawnMap.ts";
 import { useAnswer, useLastAnswer } from "../../work/useAnswer.ts";
 import { MapBoard } from "./MapBoard.tsx";
@@ -26,15 +22,8 @@ const SIDES: readonly { readonly name: MapSideName; readonly label: string }[] =
 /** Every height against every steering angle: where it clears, where it rubs, and the pose shown as a dot to drag. */
 export function MapPanel({ truck }: MapPanelProps) {
   const [side, setSide] = useState<MapSideName>("both");
-  const travel = useWorkbench((s) => s.travel);
-  const steer = useWorkbench((s) => s.steer);
   const map = useAnswer("map", truck);
   const drawn = useLastAnswer(map);
-  const pose = useMemo(() => limitMargins(truck.model, travel, steer), [truck, travel, steer]);
-  const [worst] = limitsPastAt(pose);
-  const past = worst === undefined ? "" : `past ${worst.side} ${worst.name}`;
-  const at = `${heightText(travel, truck.setup, useFormat())}, ${lockText(steer)}`;
-  const spoken = past === "" ? at : `${at}, ${past}`;
   return (
     <section className="map" aria-labelledby="map-title">
       <header className="map-head">
@@ -59,14 +48,7 @@ export function MapPanel({ truck }: MapPanelProps) {
       {map?.failure ? (
         <p role="alert">The map could not be worked out: {map.failure}</p>
       ) : (
-        <MapBoard
-          truck={truck}
-          drawn={drawn}
-          isStale={map?.answer === null}
-          side={side}
-          spoken={spoken}
-          past={past}
-        />
+        <MapBoard truck={truck} drawn={drawn} isStale={map?.answer === null} side={side} />
       )}
       {map && <CutShort study="picture" of={[map]} />}
       <SaveMenu
