@@ -128,7 +128,7 @@ type MapDotProps = {
   frame: MapFrame;
 };
 
-/** The pose shown, with a hair each way to read it off the edges. */
+/** The pose shown, with a hair each way to read it off the edges. Moved only: none of it is drawn anew. */
 function MapDot({ frame }: MapDotProps) {
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
@@ -137,10 +137,12 @@ function MapDot({ frame }: MapDotProps) {
   const { left, right, top, bottom, width, height } = MAP_BOX;
   return (
     <g className="map-pose">
-      <line x1={x} x2={x} y1={top} y2={height - bottom} />
-      <line x1={left} x2={width - right} y1={y} y2={y} />
-      <circle cx={x} cy={y} r={9} />
-      <circle className="map-pose-core" cx={x} cy={y} r={2.5} />
+      <line y1={top} y2={height - bottom} style={{ transform: `translate(${x}px)` }} />
+      <line x1={left} x2={width - right} style={{ transform: `translate(0, ${y}px)` }} />
+      <g style={{ transform: `translate(${x}px, ${y}px)` }}>
+        <circle r={9} />
+        <circle className="map-pose-core" r={2.5} />
+      </g>
     </g>
   );
 }
