@@ -40,6 +40,13 @@ async function watch(page: Page): Promise<void> {
     };
     const first = new Map(all.filter(seen).map((one) => [one, places(one, isWords(one))]));
     const moved = new Map<Element, string>();
+    // What stays as it is is not even written anew: it would be laid out and painted anew, in every frame.
+    const written = new MutationObserver((records) => {
+      for (const { target, attributeName } of records)
+        moved.set(target as Element, `.axes-sketch: ${attributeName} written anew`);
+    });
+    for (const axes of document.querySelectorAll(".axes-sketch"))
+      written.observe(axes, { subtree: true, attributes: true });
     let frame = requestAnimationFrame(function look() {
       for (const [one, before] of first) {
         if (moved.has(one) || !one.isConnected || !seen(one)) continue;
@@ -55,6 +62,7 @@ async function watch(page: Page): Promise<void> {
     });
     globalThis.movedSince = () => {
       cancelAnimationFrame(frame);
+      written.disconnect();
       return [...moved.values()];
     };
   }, SAME);
