@@ -6,6 +6,7 @@ import { Late, LateBody } from "../parts/late.tsx";
 import { FieldWindowView } from "../parts/window/FieldWindowView.tsx";
 import type { Truck } from "../state/truck.ts";
 import { AsBuiltPanel } from "./asBuilt/AsBuiltPanel.tsx";
+import { BuildSteps } from "./BuildSteps.tsx";
 import { DrawingsPanel } from "./drawings/DrawingsPanel.tsx";
 import { JigPanel } from "./jig/JigPanel.tsx";
 import { KnucklePanel } from "./KnucklePanel.tsx";
@@ -29,6 +30,7 @@ export function BuildRooms({ truck }: { truck: Truck }) {
           ["As built", "[data-fold='asBuilt'] > summary"],
         ]}
       />
+      <BuildSteps truck={truck} />
       <KnucklePanel truck={truck} />
       <OrderPanel truck={truck} />
       <WindowPanel truck={later} />

@@ -22,6 +22,7 @@ import {
   sideSentences,
   unreadSentence,
 } from "../../studies/wording/asBuiltWords.ts";
+import { correctionSentences } from "../../studies/wording/correctionWords.ts";
 import {
   JIG_COLUMNS,
   jigCells,
@@ -70,8 +71,12 @@ export function asBuiltTable(
   const format = jigFormat(formatOf(setup));
   const { sides, onTheTruck } = report;
   const read = SIDES.flatMap((side) => sides[side] ?? []);
+  const told = [
+    ...read.flatMap((side) => sideSentences(side, sheet, format)),
+    ...correctionSentences(read, sheet, format),
+  ];
   const blocks = [
-    `${heading(setup)}: as built\n${read.flatMap((side) => sideSentences(side, sheet, format)).join("\n")}\n${line(unreadSentence(sides))}${cutShortLine("check", report)}`,
+    `${heading(setup)}: as built\n${told.join("\n")}\n${line(unreadSentence(sides))}${cutShortLine("check", report)}`,
     ...read.map((side) => sideTables(side, sheet, format)),
     ...(onTheTruck.ok ? [truckTables(onTheTruck, read, sheet, { model, built, doubts }, format)] : []),
     JIG_CAUTIONS,

@@ -4,6 +4,7 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { CutPiece } from "../drawings/cutPieces.ts";
 import type { DrawingAsk, ShopDrawings } from "../drawings/shopDrawings.ts";
 import type { ShopFile } from "../drawings/shopFile.ts";
+import { quantityOf } from "../wording/pieceWords.ts";
 
 /** A file as it was written. */
 export interface WrittenSheet extends ShopFile {
@@ -23,6 +24,7 @@ export function sheetJson(
     angle,
     kerf: unitsFromMm(kerf, units),
     files: writtenJson(written),
+    quantity: quantityOf(cutList.made),
     pieces: cutList.pieces.map((piece) => pieceJson(piece, units)),
     pin: {
       material: cutList.pin.material,

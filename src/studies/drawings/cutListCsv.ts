@@ -3,14 +3,14 @@ import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { cutFormat } from "../wording/drawingWords.ts";
 import { bareJointWords } from "../wording/loadsWords.ts";
-import { pinLength, pinWords, plateWords } from "../wording/pieceWords.ts";
+import { pinLength, pinWords, plateWords, quantityOf } from "../wording/pieceWords.ts";
 import type { CutList } from "./cutPieces.ts";
 
 /**
  * The cut list for a spreadsheet: a first line of what it is, then comma-separated values (RFC 4180, but lines end with a line
  * feed alone), full precision; the header names every unit. Text that a spreadsheet would take for a formula begins with '.
  */
-export function cutListCsv({ pieces, pin, plates }: CutList, units: LengthUnit): string {
+export function cutListCsv({ made, pieces, pin, plates }: CutList, units: LengthUnit): string {
   const length = (mm: number) => String(unitsFromMm(mm, units) + 0);
   const angle = (rad: number) => String(degFromRad(rad) + 0);
   const ends = ["first", "second"].flatMap((which) => [
@@ -18,8 +18,10 @@ export function cutListCsv({ pieces, pin, plates }: CutList, units: LengthUnit):
     `${which} end fitted to`,
     `${which} angle (deg)`,
   ]);
+  const quantity = String(quantityOf(made));
   const header = [
     "piece",
+    "quantity",
     "kind",
     "material",
     `diameter (${units})`,
@@ -40,15 +42,16 @@ export function cutListCsv({ pieces, pin, plates }: CutList, units: LengthUnit):
   const thickest = steps === null ? "" : length(Math.max(...steps.map(({ diameter }) => diameter)));
   const whole = steps === null ? "" : length(pinLength(steps));
   const others = [
-    ["pin", "pin", pin.material, thickest, ...none(2), whole, ...none(11), pinWords(pin, format)],
+    ["pin", quantity, "pin", pin.material, thickest, ...none(2), whole, ...none(11), pinWords(pin, format)],
     ...plates.map((plate) => [
-      ...[plate.name, "plate", plate.material, ...none(12)],
+      ...[plate.name, quantity, "plate", plate.material, ...none(12)],
       ...[plate.thickness, ...plate.size].map(length),
       plateWords(plate, format),
     ]),
   ];
   const rows = pieces.map((piece) => [
     piece.name,
+    quantity,
     piece.kind,
     piece.material,
     length(piece.diameter),

@@ -39,7 +39,9 @@ export function cutListOf(
 ): CutList {
   const { pin, plates, material } = build;
   const extent = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+  const isPaired = order?.side === "pair";
   return {
+    made: order && { knuckles: order.quantity * (isPaired ? 2 : 1), isPaired },
     pieces: roundMembers(build, knuckle).map(cutPiece),
     pin: {
       material: pin?.material ?? material,

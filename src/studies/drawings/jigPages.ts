@@ -1,10 +1,10 @@
 import type { Page, PageText, Pen } from "../../geometry/page.ts";
 import type { Sketch, SketchLook } from "../../geometry/sketch.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { asBuiltRead } from "../jig/asBuiltReport.ts";
+import { asBuiltRead, asBuiltSides } from "../jig/asBuiltReport.ts";
 import { type JigSheet, jigSheetOf } from "../jig/jigSheet.ts";
 import { jigSketches } from "../jig/jigSketch.ts";
-import { JIG_CAUTIONS } from "../wording/asBuiltWords.ts";
+import { failText, JIG_CAUTIONS } from "../wording/asBuiltWords.ts";
 import {
   JIG_COLUMNS,
   jigCells,
@@ -106,10 +106,11 @@ function tablePage(sheet: JigSheet, setup: Setup, head: PaperHead, paper: PaperN
   y -= steps.length * SIZE * LEADING + 5;
   const lines = [];
   const top = y;
-  const numbers = (cells: readonly string[], bold: boolean): PageText[] =>
+  const sides = asBuiltSides(setup);
+  const numbers = (cells: readonly string[], bold: boolean, under = 0, size = SIZE): PageText[] =>
     cells.map((text, i) => ({
-      at: [right - COLUMNS[i]! + 20, y - SIZE],
-      size: SIZE,
+      at: [right - COLUMNS[i]! + 20, y - SIZE - under],
+      size,
       text,
       anchor: "end",
       bold,
@@ -126,10 +127,17 @@ function tablePage(sheet: JigSheet, setup: Setup, head: PaperHead, paper: PaperN
       const is = asBuiltRead(setup, side, key);
       return is === null ? "" : jigReadText(row, is, format);
     });
+    const failing = SIDES.map((side) =>
+      failText(
+        sides?.[side]?.passes.find((one) => one.key === key),
+        format,
+      ),
+    );
     texts.push(
       { at: [MARGIN, y - SIZE], size: SIZE, text: name, bold: true },
       ...paragraph(told, MARGIN, y - SIZE * LEADING, SMALL),
       ...numbers([...jigCells(row, format), ...read], true),
+      ...numbers(["", "", ...failing], true, SIZE * LEADING, SMALL).filter(({ text }) => text !== ""),
     );
     y -= SIZE * LEADING + told.length * SMALL * LEADING + 1;
   }

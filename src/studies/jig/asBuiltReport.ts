@@ -4,6 +4,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import type { Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { type AsBuiltTruckResult, asBuiltTruck } from "./asBuiltTruck.ts";
+import { type Corrections, correctionsOf } from "./corrections.ts";
 import { type FittedKnuckle, fitKnuckle } from "./fitKnuckle.ts";
 import { clampHeight, jigReadingsOf } from "./jigReadings.ts";
 import { type JigRow, jigRows, orderedKnuckle } from "./jigSheet.ts";
@@ -23,6 +24,7 @@ export interface AsBuiltSide {
   readonly passes: readonly ReadingPass[];
   /** Every reading passes. */
   readonly allPass: boolean;
+  readonly corrections: Corrections;
 }
 
 /** Both knuckles; null = nothing was read on that side. */
@@ -56,11 +58,13 @@ function sideOf(
       return [{ ...row, is: value, off, passes: Math.abs(off) <= row.tolerance + ON_TOLERANCE }];
     },
   );
+  const fit = fitKnuckle(readings, clamped, jig, asBuilt!.within, ordered);
   return {
     side,
-    fit: fitKnuckle(readings, clamped, jig, asBuilt!.within, ordered),
+    fit,
     passes,
     allPass: passes.every((row) => row.passes),
+    corrections: correctionsOf(passes, fit, ordered, clamped, jig),
   };
 }
 

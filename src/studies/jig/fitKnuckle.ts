@@ -182,11 +182,21 @@ function rankOf({ redundancy }: LeastSquares): number {
   return Math.round(redundancy.reduce((sum, share) => sum + (1 - share), 0));
 }
 
-function valuesOf({ span, pinHeight, pinLead, pinAngle, hubFace, toe, steeringArm }: BuiltKnuckle): number[] {
+/** A knuckle's numbers in the order of `UNKNOWNS`. */
+export function valuesOf({
+  span,
+  pinHeight,
+  pinLead,
+  pinAngle,
+  hubFace,
+  toe,
+  steeringArm,
+}: BuiltKnuckle): number[] {
   return [span, pinHeight, pinLead, pinAngle, hubFace, toe, ...steeringArm];
 }
 
-function knuckleOf(values: readonly number[]): BuiltKnuckle {
+/** The knuckle of numbers in the order of `UNKNOWNS`. */
+export function knuckleOf(values: readonly number[]): BuiltKnuckle {
   const [span, pinHeight, pinLead, pinAngle, hubFace, toe, x, y, z] = values as Numbers<9>;
   return { span, pinHeight, pinLead, pinAngle, hubFace, toe, steeringArm: [x, y, z] };
 }

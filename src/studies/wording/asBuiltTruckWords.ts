@@ -8,7 +8,8 @@ import type { ShimAnswer } from "../jig/shimsFor.ts";
 import type { Model } from "../model/model.ts";
 import { settingWords } from "./alignSentence.ts";
 import { answerSentence } from "./answerWords.ts";
-import { deviationText, listWords, lower, offRows } from "./asBuiltWords.ts";
+import { deviationText, offRows } from "./asBuiltWords.ts";
+import { correctionWords } from "./correctionWords.ts";
 import { gaugeFormat, jigOffText, jigText } from "./jigWords.ts";
 import { amountWords, lengthText, shimFormat, withMinus } from "./lengths.ts";
 import { verdictSentence } from "./verdictSentence.ts";
@@ -108,29 +109,27 @@ function sideMends(
   model: Model,
   format: LengthFormat,
 ): readonly string[] {
-  const off = offRows(fit, ordered).map(
-    ({ name, measure, built, ordered: wanted }) =>
-      `${lower(name)} by ${jigOffText(wanted - built, measure, format)}`,
-  );
-  const cut = `cut and re-weld it to change ${listWords(off)}, where a qualified welder and reviewer allow that at all`;
+  const off = offRows(fit, ordered).map(({ key, built, ordered: wanted }) => ({ key, by: wanted - built }));
+  const words = correctionWords(off, format);
+  const cut = `cut and re-weld it, where a qualified welder and reviewer allow that at all: ${words}`;
   const only = off.length === 0 ? "the readings do not tell what to change" : cut;
   switch (shims.kind) {
     case "none":
       return [
         `The ${side} knuckle stands at the camber and caster as ordered: no shims.`,
-        ...(off.length === 0 ? [] : [`The rest stays off: to match the order, change ${listWords(off)}.`]),
+        ...(off.length === 0 ? [] : [`The rest stays off: to match the order, ${words}.`]),
       ];
     case "withinReadings":
       return [
         `The ${side} wheel’s camber and caster are as ordered within what the readings can tell: no shims.`,
-        ...(off.length === 0 ? [] : [`The rest stays off: to match the order, change ${listWords(off)}.`]),
+        ...(off.length === 0 ? [] : [`The rest stays off: to match the order, ${words}.`]),
       ];
     case "noAdjusters":
       return [
         `No adjusters are in the setup, so nothing can be shimmed: use the ${side} knuckle as it came out, or ${only}.`,
       ];
     case "outOfReach":
-      return [`No shims bring the ${side} wheel back: ${only}.`];
+      return [`No shims bring the ${side} wheel back; ${only}.`];
     case "set": {
       const settings = shims.settings.map((one) => settingWords(one, model, shimFormat(model.setup)));
       const { camber, caster } = shims.leftOver;

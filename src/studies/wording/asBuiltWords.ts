@@ -1,6 +1,7 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { AsBuiltSide, AsBuiltSides, ReadingPass } from "../jig/asBuiltReport.ts";
+import { isOff } from "../jig/corrections.ts";
 import type { FittedKnuckle, Residual, Unknown } from "../jig/fitKnuckle.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
@@ -59,11 +60,19 @@ export function passWord(passes: boolean): string {
   return passes ? "passes" : "FAILS";
 }
 
+/** Where no knuckle was read yet. */
+export const NOTHING_READ = "nothing read yet";
+
 /** What a closed list of readings says of them: how many knuckles were read, and how many readings fail. */
 export function readingsNote(taken: number, failing: number): string {
-  if (taken === 0) return "nothing read yet";
+  if (taken === 0) return NOTHING_READ;
   if (failing === 0) return taken === 2 ? "both knuckles pass" : "the one knuckle read passes";
   return failing === 1 ? "1 reading FAILS" : `${failing} readings FAIL`;
+}
+
+/** Beside what was read, where it fails: the word, and how far it is off; "" where it passes. */
+export function failText(row: ReadingPass | undefined, format: LengthFormat): string {
+  return row === undefined || row.passes ? "" : `${passWord(false)} ${passOffText(row, format)}`;
 }
 
 /** How far a reading is off, with its sign; one that fails by less than a tape shows is told finer than its tolerance. */
@@ -105,10 +114,10 @@ export function sideSentences(
   return [verdict, ...contradiction, ...missing];
 }
 
-/** Dimensions that differ from the order by more than two standard deviations of what was read. */
+/** Dimensions that are off for certain. */
 export function offRows(fit: FittedKnuckle, ordered: BuiltKnuckle): readonly BuiltRow[] {
-  return builtRows(fit, ordered).filter(
-    ({ built, ordered: wanted, within }) => within !== null && Math.abs(built - wanted) > 2 * within,
+  return builtRows(fit, ordered).filter(({ built, ordered: wanted, within }) =>
+    isOff(built - wanted, within),
   );
 }
 

@@ -15,6 +15,14 @@ export function orderStandsSentence({ fields }: OrderSheet): string {
   return `The order is not in the truck yet: ${differ} ${differ === 1 ? "number differs" : "numbers differ"}, and every answer goes by the truck.`;
 }
 
+/** An order where it is folded away: its number, and whether it is in the truck. */
+export function orderStandsBriefly({ order, fields }: OrderSheet): string {
+  const differ = fields.filter(({ agrees }) => !agrees).length;
+  const number = order.number ?? "begun";
+  if (fields.length === 0) return number;
+  return differ === 0 ? `${number}, in the truck` : `${number}, not in the truck yet`;
+}
+
 /** Sentences under the sheet on the page, in the words of its fields: as `orderRemarks`, but each number that differs a short line. */
 export function orderPageRemarks(sheet: OrderSheet, format: LengthFormat): readonly string[] {
   const { fields, open, misfits } = sheet;

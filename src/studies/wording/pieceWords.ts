@@ -72,6 +72,8 @@ export interface PlateFacts {
 
 /** All that is cut for a knuckle. */
 export interface CutListFacts {
+  /** How many knuckles are made, and whether half of them are of the other side; null = there is no order. */
+  readonly made: { readonly knuckles: number; readonly isPaired: boolean } | null;
   readonly pieces: readonly PieceFacts[];
   readonly pin: PinFacts;
   readonly plates: readonly PlateFacts[];
@@ -131,14 +133,24 @@ export function templateNotes(piece: PieceFacts, which: 0 | 1, format: LengthFor
 }
 
 /** Under the cut list: what does not go into its columns. */
-export function cutRemarks({ pieces, pin, plates }: CutListFacts, format: LengthFormat): string[] {
+export function cutRemarks({ made, pieces, pin, plates }: CutListFacts, format: LengthFormat): string[] {
   return [
+    quantitySentence(made),
     ...(pin.steps === null ? [] : [`pin: ${pinWords(pin, format)}.`]),
     ...plates.map((plate) => `${plate.name}: ${plateWords(plate, format)}`),
     ...pieces.flatMap((piece) =>
       piece.ends.flatMap((end) => endRemarks(end, format).map((text) => `${piece.name}: ${text}`)),
     ),
   ];
+}
+
+/** What the numbers of pieces are for. */
+function quantitySentence(made: CutListFacts["made"]): string {
+  if (made === null) return "Quantity: for one knuckle.";
+  const { knuckles, isPaired } = made;
+  if (isPaired)
+    return `Quantity: for all ${knuckles} knuckles of the order; half of them right ones, whose pieces are mirror images.`;
+  return `Quantity: for ${knuckles === 1 ? "the one knuckle" : `all ${knuckles} knuckles`} of the order.`;
 }
 
 /** What the fitter must know of an end besides its angle. */
@@ -166,18 +178,20 @@ export const CUT_LIST_NOTES = [
 
 /** The cut list as a table. */
 export function cutRows(
-  { pieces, pin, plates }: CutListFacts,
+  { made, pieces, pin, plates }: CutListFacts,
   format: LengthFormat,
 ): { readonly header: readonly string[]; readonly rows: readonly (readonly string[])[] } {
   const length = (mm: number) => formatLength(mm, format);
+  const quantity = String(quantityOf(made));
   const uncut = (name: string, stock: string, material: string, blank: string) => [
-    ...[name, stock, material, "–", blank],
+    ...[name, quantity, stock, material, "–", blank],
     ...["–", "–", "–", "–"],
   ];
   const { steps } = pin;
   return {
     header: [
       "Piece",
+      "Quantity",
       "Stock",
       "Material",
       "Centers",
@@ -201,6 +215,7 @@ export function cutRows(
       ),
       ...pieces.map((piece) => [
         piece.name,
+        quantity,
         stockWords(piece, format),
         piece.material,
         length(piece.centers),
@@ -211,6 +226,11 @@ export function cutRows(
       ]),
     ],
   };
+}
+
+/** How many of each piece are cut: a knuckle has one of each. */
+export function quantityOf(made: CutListFacts["made"]): number {
+  return made?.knuckles ?? 1;
 }
 
 /** Root to end, mm. */

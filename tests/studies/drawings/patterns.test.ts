@@ -13,6 +13,7 @@ import { notchPattern } from "../../../src/studies/drawings/notchPattern.ts";
 import { platePattern } from "../../../src/studies/drawings/platePattern.ts";
 import { PAPER_NAMES } from "../../../src/studies/drawings/shopFile.ts";
 import { cutFormat, drawnCautions } from "../../../src/studies/wording/drawingWords.ts";
+import { example, truckOf } from "../loads/loadTruck.ts";
 import { cutRemarks, cutRows } from "../../../src/studies/wording/pieceWords.ts";
 import { BUILD, KNUCKLE } from "../knuckleSolid/buildCase.ts";
 
@@ -54,11 +55,12 @@ describe("the cut list", () => {
   it("has the pin and the plates too, by the build's own sizes", () => {
     const { header, rows } = cutRows(list, MM);
     expect(rows.every((row) => row.length === header.length)).toBe(true);
-    expect(rows.slice(0, 2).map((row) => row.slice(0, 5))).toEqual([
-      ["pin", "Ø 50.80 mm at its thickest", BUILD.material, "–", "205.0 mm"],
-      ["caliper bracket", "plate 9.53 mm", BUILD.material, "–", "70.0 mm × 80.0 mm"],
+    expect(rows.slice(0, 2).map((row) => row.slice(0, 6))).toEqual([
+      ["pin", "1", "Ø 50.80 mm at its thickest", BUILD.material, "–", "205.0 mm"],
+      ["caliper bracket", "1", "plate 9.53 mm", BUILD.material, "–", "70.0 mm × 80.0 mm"],
     ]);
-    expect(cutRemarks(list, MM).slice(0, 2)).toEqual([
+    expect(cutRemarks(list, MM).slice(0, 3)).toEqual([
+      "Quantity: for one knuckle.",
       "pin: from its root out Ø 50.80 mm, fillet size not given, 90.0 mm long; Ø 38.10 mm, R 3.00 mm, 50.0 mm long; Ø 25.40 mm, R 2.00 mm, 65.0 mm long; thread: not part of the build, and there is no order that gives it.",
       "caliper bracket: Holes: 2 × Ø 12.70 mm. Outline and hole pattern: sheet “Plate: caliper bracket”.",
     ]);
@@ -74,10 +76,23 @@ describe("the cut list", () => {
     expect(post).toMatchObject({ piece: "lower post", "first end": "middle", "steps or holes": "" });
   });
 
+  it("has as many of each piece as the order has knuckles, of a pair for both sides", () => {
+    const { order } = truckOf(example("ordered-knuckle.json")).model.setup;
+    const quantities = (of: typeof list) => [
+      ...new Set([...cutRows(of, MM).rows.map((row) => row[1]), ...csv(of).map((row) => row.quantity)]),
+    ];
+    const pairs = cutListOf(BUILD, KNUCKLE, { ...order!, side: "pair", quantity: 3 });
+    expect(quantities(pairs)).toEqual(["6"]);
+    expect(cutRemarks(pairs, MM)[0]).toContain("for all 6 knuckles of the order; half of them right ones");
+    const one = cutListOf(BUILD, KNUCKLE, { ...order!, side: "right", quantity: 1 });
+    expect(quantities(one)).toEqual(["1"]);
+    expect(cutRemarks(one, MM)[0]).toBe("Quantity: for the one knuckle of the order.");
+  });
+
   it("says of a pin that the build does not have that its size is not given", () => {
     const bare = cutListOf({ ...BUILD, pin: null }, KNUCKLE);
-    expect(cutRows(bare, MM).rows[0]!.slice(0, 5)).toEqual([
-      ...["pin", "size not given", BUILD.material, "–", "size not given"],
+    expect(cutRows(bare, MM).rows[0]!.slice(0, 6)).toEqual([
+      ...["pin", "1", "size not given", BUILD.material, "–", "size not given"],
     ]);
     expect(csv(bare)[0]).toMatchObject({ "blank (mm)": "", "steps or holes": "size not given" });
   });

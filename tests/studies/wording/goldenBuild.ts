@@ -28,6 +28,7 @@ import {
   unreadSentence,
 } from "../../../src/studies/wording/asBuiltWords.ts";
 import { LOADS_CAUTIONS } from "../../../src/studies/wording/cautions.ts";
+import { correctionSentences } from "../../../src/studies/wording/correctionWords.ts";
 import { DRAWING_CAUTIONS, drawnCautions } from "../../../src/studies/wording/drawingWords.ts";
 import {
   JIG_COLUMNS,
@@ -156,6 +157,7 @@ function asBuilt(title: string, document: object): string[] {
       ),
       ...residualLines(side.fit, sheet, format),
     ]),
+    ...correctionSentences(both, sheet, format),
     unreadSentence(sides),
     ...truck,
   ]);

@@ -41,7 +41,7 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
       <section data-board-undo="" className="as-built" aria-label="As built">
         <div className="as-built-answer" role="status">
           {sides && bolted ? (
-            <BuiltAnswer truck={bolted} sides={sides} isAligned={isAligned} />
+            <BuiltAnswer {...{ truck: bolted, sides, sheet, format, isAligned }} />
           ) : (
             <p>
               Type what was read off the jig, as the tape reads it: 6 1/8, 155.6 mm, 8.4; Enter goes on to the

@@ -16,6 +16,7 @@ import {
   worstGapSentence,
 } from "../../../studies/wording/asBuiltTruckWords.ts";
 import { knucklesSentence } from "../../../studies/wording/asBuiltWords.ts";
+import { correctionSentences } from "../../../studies/wording/correctionWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { knuckleFile } from "../../parts/reportFiles.ts";
@@ -26,6 +27,7 @@ import { StandingChoice } from "../../parts/standing.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useDoubtsAsBuilt } from "../../state/useDoubts.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 
 export type OnTheTruckProps = {
@@ -51,8 +53,8 @@ export function OnTheTruck({
   );
 }
 
-/** The answer, before all that it is made of: whether the knuckles pass, and whether the truck still clears on them. */
-export function BuiltAnswer({ truck, sides, isAligned }: Omit<OnTheTruckProps, "sheet" | "format">) {
+/** The answer, before all that it is made of: whether the knuckles pass, what to correct, and whether the truck still clears on them. */
+export function BuiltAnswer({ truck, sides, sheet, format, isAligned }: OnTheTruckProps) {
   const shown = useFormat();
   const doubtsOf = useDoubtsAsBuilt();
   const { onTruck, built, ordered, failure } = useOnTruck(truck, sides, isAligned);
@@ -65,6 +67,9 @@ export function BuiltAnswer({ truck, sides, isAligned }: Omit<OnTheTruckProps, "
       <p>
         <StateMark word={passes ? "clear" : "rubs"} /> <b>{knucklesSentence(read)}</b>
       </p>
+      {correctionSentences(read, sheet, format).map((sentence) => (
+        <p key={sentence}>{keepTogether(sentence)}</p>
+      ))}
       {isThere ? (
         <>
           <p>

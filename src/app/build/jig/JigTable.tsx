@@ -1,6 +1,8 @@
+import { useMemo } from "react";
 import type { Setup } from "../../../setup/types/types.ts";
-import { asBuiltRead } from "../../../studies/jig/asBuiltReport.ts";
+import { asBuiltRead, asBuiltSides } from "../../../studies/jig/asBuiltReport.ts";
 import type { JigRow, JigSheet } from "../../../studies/jig/jigSheet.ts";
+import { failText } from "../../../studies/wording/asBuiltWords.ts";
 import { JIG_COLUMNS, jigCells, jigReadText, readingWords } from "../../../studies/wording/jigWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { ColumnHeads } from "../../parts/ScrollTable.tsx";
@@ -10,12 +12,15 @@ export type JigTableProps = {
   /** Whose the part is: on paper the table has a page of its own. */
   of: string;
   /** Has the readings there are already. */
-  setup: Pick<Setup, "asBuilt">;
+  setup: Pick<Setup, "knuckle" | "jig" | "asBuilt">;
   format: LengthFormat;
 };
 
+const SIDES = ["left", "right"] as const;
+
 /** What must be read, with its tolerance and, a column a knuckle, what was read or room to write it. */
 export function JigTable({ sheet, of, setup, format }: JigTableProps) {
+  const sides = useMemo(() => asBuiltSides(setup), [setup]);
   return (
     <table className="jig-table">
       <caption>
@@ -44,8 +49,17 @@ export function JigTable({ sheet, of, setup, format }: JigTableProps) {
               {jigCells(row, format).map((cell, i) => (
                 <td key={JIG_COLUMNS[i]}>{cell}</td>
               ))}
-              <td className="jig-written">{readText(setup, "left", row, format)}</td>
-              <td className="jig-written">{readText(setup, "right", row, format)}</td>
+              {SIDES.map((side) => (
+                <td key={side} className="jig-written">
+                  {readText(setup, side, row, format)}{" "}
+                  <small>
+                    {failText(
+                      sides?.[side]?.passes.find((one) => one.key === row.key),
+                      format,
+                    )}
+                  </small>
+                </td>
+              ))}
             </tr>
           );
         })}
