@@ -23,8 +23,8 @@ export function isOff(off: number, within: number | null): boolean {
   return within !== null && Math.abs(off) > 2 * within;
 }
 
-/** A share of a tolerance: rounding. */
-const ON_TOLERANCE = 1e-6;
+/** A share of a tolerance that nobody reads: a check that passed on its tolerance asks for nothing by it. */
+const ON_TOLERANCE = 0.01;
 
 /**
  * The dimensions that brought back to the order make a knuckle's checks pass: of those that are off for certain the one that
