@@ -1,7 +1,7 @@
 import { type KeyPath, parseKeyText, valueAt } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { ASSUMED_LAYOUT, isOnAssumedLayout } from "../../setup/worksheet/assumedLayout.ts";
-import type { ReadingAsk } from "../../setup/worksheet/worksheetLines.ts";
+import { LIP, type ReadingAsk } from "../../setup/worksheet/worksheetLines.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { OddsInput, WithinSource } from "../odds/oddsInputs.ts";
 import type { OddsReport } from "../odds/oddsOf.ts";
@@ -239,7 +239,9 @@ function readingNameAt(path: KeyPath, document: unknown): string {
     "angle" in ask ||
     "size" in ask;
   if (isNamed) return askName(ask as ReadingAsk);
-  return "stations" in ask ? `Stations along the ${ask.part}` : `Plumb bob, reading ${Number(path[1]) + 1}`;
+  return "stations" in ask
+    ? `Stations along the ${ask.part ?? LIP}`
+    : `Plumb bob, reading ${Number(path[1]) + 1}`;
 }
 
 function inputsOf({ field }: Matter, inputs: readonly OddsInput[]): readonly OddsInput[] {

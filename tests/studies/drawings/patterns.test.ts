@@ -13,9 +13,9 @@ import { notchPattern } from "../../../src/studies/drawings/notchPattern.ts";
 import { platePattern } from "../../../src/studies/drawings/platePattern.ts";
 import { PAPER_NAMES } from "../../../src/studies/drawings/shopFile.ts";
 import { cutFormat, drawnCautions } from "../../../src/studies/wording/drawingWords.ts";
-import { example, truckOf } from "../loads/loadTruck.ts";
 import { cutRemarks, cutRows } from "../../../src/studies/wording/pieceWords.ts";
 import { BUILD, KNUCKLE } from "../knuckleSolid/buildCase.ts";
+import { example, truckOf } from "../loads/loadTruck.ts";
 
 const MM = cutFormat("mm");
 const [PLATE] = BUILD.plates as [PlateSetup];

@@ -122,6 +122,21 @@ describe("odds in words", () => {
     expect(againSentence(reportOf({ matters: less }), speech)).toBeNull();
   });
 
+  it("name the part that stations are read along, where the file leaves it to be the fender lip", () => {
+    const nameOf = (reading: object) => {
+      const document = { ...exampleDocument(), readings: [{ stations: [], ...reading }] };
+      const { matters, inputs } = reportOf();
+      const [path, key] = [["readings", 0, "stations"], "readings[0].stations"];
+      const read = {
+        matters: [{ ...matters[0]!, field: key }],
+        inputs: [{ ...inputs[0]!, path, key, source: "reading" as const }],
+      };
+      return againSentence(reportOf(read), { ...speech, document });
+    };
+    expect(nameOf({})).toContain("stations along the fender lip.");
+    expect(nameOf({ part: "inner fender" })).toContain("stations along the inner fender.");
+  });
+
   it("say what to know better by what matters most, and where that raises nothing, say so", () => {
     const [lip, tire] = reportOf().matters as [Matter, Matter];
     const second = [{ ...tire, share: 0.8, ifMeasuredAgain: 0.9 }, lip];

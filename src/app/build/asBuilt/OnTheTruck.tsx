@@ -74,9 +74,9 @@ export function BuiltAnswer({ truck, sides, sheet, format, isAligned }: OnTheTru
         <>
           <p>
             <StateMark word={answerState(onTruck.asBuilt.check, doubts)} />{" "}
-            {gapSentences(onTruck, { ordered, built: built.model }, doubts, shown)[1]}
+            {keepTogether(gapSentences(onTruck, { ordered, built: built.model }, doubts, shown)[1]!)}
           </p>
-          <p>{worstGapSentence(onTruck, shown)}</p>
+          <p>{keepTogether(worstGapSentence(onTruck, shown))}</p>
         </>
       ) : (
         <p>
@@ -167,7 +167,7 @@ function OrderedAndBuilt({ truck, sides, sheet, format, isAligned }: OnTheTruckP
         ]
           .filter((sentence) => sentence !== "")
           .map((sentence) => (
-            <li key={sentence}>{sentence}</li>
+            <li key={sentence}>{keepTogether(sentence)}</li>
           ))}
       </ul>
     </>

@@ -36,7 +36,7 @@ export function DrawingsPanel({ truck }: { truck: Truck }) {
       <OrderAhead truck={truck} />
       {build !== null && <KnuckleRubs truck={truck} />}
       {build === null ? <NoDrawings /> : <Drawings truck={truck} />}
-      <NextStep to="jig" />
+      {build === null && <NextStep to="jig" />}
     </Fold>
   );
 }
@@ -83,6 +83,8 @@ function Drawn({ drawings, truck, ask }: DrawnProps) {
     <>
       <SheetPreview pages={drawings.pages} />
       <PrintSheets pages={drawings.pages} />
+      {/* Before the files, which are many: whoever prints goes on from here. */}
+      <NextStep to="jig" />
       <FileList files={drawings.files} />
       <SaveMenu
         of="the list of drawings"

@@ -40,6 +40,7 @@ export function JigPanel({ truck }: JigPanelProps) {
             {jigTitle(head.part)} <small>{paperLine(head)}</small>
           </p>
           <PrintJig />
+          <NextStep to="asBuilt" isBare />
           <SaveMenu
             of="the jig sheet"
             files={[knuckleFile(truck, "jig", "The jig sheet", () => jigJson(sheet, setup.units))]}
