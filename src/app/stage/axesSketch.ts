@@ -24,6 +24,9 @@ const turn = new Quaternion();
 const HEAD = "M0 0 L-11 -5.5 L-8 0 L-11 5.5 Z";
 const RING = 7;
 
+/** A number to a hundredth: what a camera set anew is off by in its last digit is not written anew. */
+const written = (n: number) => String(Math.round(100 * n) / 100);
+
 /** The three vehicle axes in a corner of the picture; the one forward is an arrow, in every view. */
 export interface AxesSketch {
   readonly group: SVGGElement;
@@ -53,7 +56,7 @@ export function axesSketch(parent: SVGElement): AxesSketch {
     writeAttribute(
       head,
       "transform",
-      `translate(${tip.x} ${tip.y}) rotate(${(Math.atan2(tip.y, tip.x) * 180) / Math.PI})`,
+      `translate(${written(tip.x)} ${written(tip.y)}) rotate(${written((Math.atan2(tip.y, tip.x) * 180) / Math.PI)})`,
     );
     for (const one of [ring, end]) writeAttribute(one, "visibility", isOnEnd ? "inherit" : "hidden");
     writeAttribute(
@@ -68,13 +71,13 @@ export function axesSketch(parent: SVGElement): AxesSketch {
   return {
     group,
     write(camera, x, y, isCrowded) {
-      writeAttribute(group, "transform", `translate(${x} ${y})`);
+      writeAttribute(group, "transform", `translate(${written(x)} ${written(y)})`);
       turn.copy(camera.quaternion).conjugate();
       const tips = drawn.map(({ way, line }) => {
         seen.set(way[0], way[1], way[2]).applyQuaternion(turn);
         const tip = { x: LENGTH * seen.x, y: -LENGTH * seen.y };
-        writeAttribute(line, "x2", String(tip.x));
-        writeAttribute(line, "y2", String(tip.y));
+        writeAttribute(line, "x2", written(tip.x));
+        writeAttribute(line, "y2", written(tip.y));
         return tip;
       });
       writeFront(tips[0]!, camera);
@@ -94,8 +97,8 @@ export function axesSketch(parent: SVGElement): AxesSketch {
         const toMiddle = { start: 0.5, middle: 0, end: -0.5 }[place.anchor] * width;
         taken.push({ x: x + place.x + toMiddle, y: y + place.y, width });
         writeAttribute(label, "text-anchor", place.anchor);
-        writeAttribute(label, "x", String(place.x));
-        writeAttribute(label, "y", String(place.y));
+        writeAttribute(label, "x", written(place.x));
+        writeAttribute(label, "y", written(place.y));
       });
       return taken;
     },
