@@ -9,7 +9,7 @@ import { OpeningLink } from "./shell/share/OpeningLink.tsx";
 import { openSharedLink } from "./shell/share/openSharedLink.ts";
 import { isPackingReady } from "./shell/share/packedText.ts";
 import { saveFile } from "./shell/share/saveFile.ts";
-import { isShareLink } from "./shell/share/shareLink.ts";
+import { isShareLink, readShareLink } from "./shell/share/shareLink.ts";
 import { shortcutKeys } from "./shell/shortcutKeys.ts";
 import { startStorage } from "./shell/storage/pageStorage.ts";
 import { hashOf, tellAddress } from "./state/address.ts";
@@ -24,14 +24,25 @@ const page = createRoot(root);
 /** ms. What comes sooner is not announced. */
 const SOON = 400;
 
-/** A link's setup is put on the board once; then the hash goes, or a reload would put it over what was done to it. */
-async function openLink(): Promise<void> {
+/**
+ * A link's setup is put on the board once; then the hash goes, or a reload would put it over what was done to it. One that cannot be
+ * read yet stays in its place of the history, marked: who goes back there is told so again, and keeps what is on the board.
+ */
+async function openLink(isLeft = false): Promise<void> {
   const { hash } = location;
   // Somebody may have gone elsewhere meanwhile.
-  const address = await openSharedLink(workbench, hash, undefined, () => location.hash === hash);
-  if (address === null) return;
-  history.replaceState(history.state, "", hashOf(address));
-  tellAddress();
+  const isAsked = () => location.hash === hash;
+  const read = isLeft ? (text: string) => readShareLink(text, async () => false) : readShareLink;
+  const address = await openSharedLink(workbench, hash, read, isAsked);
+  if (address !== null) {
+    history.replaceState(null, "", hashOf(address));
+    tellAddress();
+  } else if (isShareLink(hash) && isAsked()) history.replaceState({ isUnreadLink: true }, "");
+}
+
+/** Whether the place in the history that somebody came back to is that of a link which could not be read. */
+function isAtUnread(): boolean {
+  return typeof history.state === "object" && history.state !== null && "isUnreadLink" in history.state;
 }
 
 work.start();
@@ -42,7 +53,7 @@ if (isLinked) void isPackingReady();
 // Until the link is open no other truck is shown in its place, nor a page left blank.
 const announced = isLinked ? setTimeout(() => page.render(<OpeningLink />), SOON) : undefined;
 await startStorage();
-addEventListener("hashchange", () => void openLink());
+addEventListener("hashchange", () => void openLink(isAtUnread()));
 await openLink();
 clearTimeout(announced);
 shortcutKeys(workbench, window, () => void saveFile(workbench));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { hubFaceRange, withHubFace } from "../../src/app/show/counter/whatIf.ts";
 import { fittedTruck } from "../../src/app/show/shop/fittedTruck.ts";
-import { fitName, putFitOn, trucksToPutOn, withoutFit } from "../../src/app/show/shop/shopWheels.ts";
+import { fitName, putFitOn, trucksToTry, withoutFit } from "../../src/app/show/shop/shopWheels.ts";
 import { chosenPair } from "../../src/app/state/counterStore.ts";
 import { isSameTruck } from "../../src/app/state/sameTruck.ts";
 import { type Truck, truckOf, trucks } from "../../src/app/state/truck.ts";
@@ -106,15 +106,20 @@ describe("a wheel of the shop's list on either of the two", () => {
     expect(made.value.motion).toBe(told.value.motion);
   });
 
-  it("goes on every truck but those that the list made, whichever it is on already", () => {
+  it("is tried on both trucks compared, without the wheel they have of the list; on one where that is the same", () => {
     const { store, fits, names } = board();
-    const before = trucksToPutOn(fits, names());
-    expect(before[0]).toBeNull();
-    expect(before).toContain("narrow");
-    for (const base of [null, "narrow"]) {
-      putFitOn(store, base, fits[0]!);
-      expect(trucksToPutOn(fits, names())).toEqual(before);
-    }
+    const tried = (a: string | null, b: string | null) =>
+      trucksToTry([a, b], "B", fits, names()).map(({ letter, base, chosen }) => [letter, base, chosen]);
+    expect(tried(null, "narrow")).toEqual([
+      ["A", null, null],
+      ["B", "narrow", "narrow"],
+    ]);
+    const [wide, narrow] = [putFitOn(store, null, fits[0]!), putFitOn(store, "narrow", fits[0]!)];
+    expect(tried(wide, narrow)).toEqual([
+      ["A", null, wide],
+      ["B", "narrow", narrow],
+    ]);
+    expect(tried(null, wide)).toEqual([["B", null, wide]]);
     // On one truck it is made, on the others it is still to be had.
     expect(names()).toContain(fitName("narrow", fits[0]!));
     expect(names()).not.toContain(fitName("narrow", fits[1]!));

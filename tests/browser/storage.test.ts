@@ -152,7 +152,20 @@ describe("a share link", () => {
       .getByText(/the link stays in the address/)
       .waitFor();
     expect(new URL(page.url()).hash).toBe(link.url);
+    // Who goes on and comes back by the browser's Back keeps what was done meanwhile, reader or not.
+    await open(page, "Truck begun meanwhile");
+    await page
+      .getByRole("navigation", { name: "Steps of the job" })
+      .getByRole("link", { name: "Build" })
+      .click();
     await page.unroute(reader);
+    await page.goBack();
+    await page
+      .getByRole("alert")
+      .getByText(/the link stays in the address/)
+      .waitFor();
+    await shows(page, "Truck begun meanwhile");
+    expect(new URL(page.url()).hash).toBe(link.url);
     await page.reload();
     await shows(page, "Truck from a link");
     expect(new URL(page.url()).hash).toBe("#clear");

@@ -26,6 +26,7 @@ import type { Truck } from "../state/truck.ts";
 import { useDoubts } from "../state/useDoubts.ts";
 import { useWaitingFor } from "../state/useWaitingFor.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
+import { askForWheels } from "../state/wheelsAsked.ts";
 import { keepTogether } from "../words/keyWords.ts";
 
 // What is told after a change is not needed before there is one.
@@ -89,6 +90,11 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         <ExampleFields truck={calm.current} />
         <HowSure truck={calm.current} />
         <StartButton truck={calm.current} />
+        {station !== "show" && (
+          <button type="button" className="link-button" onClick={askForWheels}>
+            Would other wheels clear?
+          </button>
+        )}
       </div>
       {report && (
         <ReachLimits

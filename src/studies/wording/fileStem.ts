@@ -55,6 +55,8 @@ export function knuckleStem(setup: KnuckleForFiles, file: string): string {
 interface NamedForFiles {
   readonly name: string;
   readonly variant: string | null;
+  /** Of all variants of its file, in order. Default it is the only one. */
+  readonly variantNames?: readonly string[];
 }
 
 /**
@@ -69,6 +71,16 @@ export function fileStem(setup: NamedForFiles, file: string): string {
   return (shown === "" ? truck : `${truck}-${shown}`).toLowerCase().replace(DEVICE, "$1_");
 }
 
-function variantWords({ variant }: Pick<NamedForFiles, "variant">): string {
-  return fileWords(variant ?? "", MOST.variant).toLowerCase();
+/** What a variant is called in a file's name; of several that come to the same words each after the first has a number of its own. */
+function variantWords({ variant, variantNames = [] }: Omit<NamedForFiles, "name">): string {
+  if (variant === null) return "";
+  const taken = new Set([""]);
+  for (const name of new Set([...variantNames, variant])) {
+    const words = fileWords(name, MOST.variant).toLowerCase();
+    let own = words;
+    for (let number = 2; taken.has(own); number++) own = `${words || "variant"}-${number}`;
+    if (name === variant) return own;
+    taken.add(own);
+  }
+  return "";
 }

@@ -104,6 +104,17 @@ describe("the name of a file", () => {
     expect(knuckleStem({ ...plain, order: null }, "t.json")).toBe("t-b");
   });
 
+  it("of several variants that come to the same words is another for each: none overwrites another", () => {
+    const wheel = "current truck, P235/70R15 on 15 × 8 in, backspacing";
+    const variantNames = ["hub face 5 1/4", "hub face 5-1/4", "★", "hub face 5 1/4 2", `${wheel} 4 in`];
+    variantNames.push(`${wheel} 4 1/2 in`, "☆");
+    const stems = variantNames.map((variant) => fileStem({ name: "t", variant, variantNames }, "a.json"));
+    expect(stems.slice(0, 4)).toEqual([
+      ...["t-hub-face-5-1-4", "t-hub-face-5-1-4-2", "t-variant-2", "t-hub-face-5-1-4-2-2"],
+    ]);
+    expect(new Set([...stems, fileStem({ name: "t", variant: null, variantNames }, "a.json")]).size).toBe(8);
+  });
+
   it("is none that a system keeps for a device", () => {
     const stems = ["CON", "Lpt1", "con.json", "Contour", "Com 1"].map((name) =>
       fileStem({ name, variant: null }, "a.json"),

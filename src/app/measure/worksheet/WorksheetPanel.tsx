@@ -2,6 +2,7 @@ import "./worksheet.css";
 import "./worksheetList.css";
 import "./printedWorksheet.css";
 import { type ReactNode, useEffect, useMemo, useState } from "react";
+import { variantNames } from "../../../setup/editing/resolveShown.ts";
 import { DEFAULT_NAME } from "../../../setup/types/defaults.ts";
 import { keyText, valueAt } from "../../../setup/types/keyPath.ts";
 import { WORKSHEET_LINES } from "../../../setup/worksheet/worksheetLines.ts";
@@ -151,7 +152,7 @@ export function measuredFile(): SavedFile {
   const name = String(valueAt(document, ["name"]) ?? DEFAULT_NAME);
   return {
     name: "Points, residuals, what is left open (JSON)",
-    file: `${fileStem({ name, variant }, file)}-measure.json`,
+    file: `${fileStem({ name, variant, variantNames: variantNames(document) }, file)}-measure.json`,
     type: "application/json",
     make: () => {
       const text = measureText(document, variant);

@@ -1,12 +1,13 @@
 import "./variantChoices.css";
-import { type KeyboardEvent, useRef, useState } from "react";
+import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import type { Fit } from "../../../studies/chart/readFits.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
 import { counter } from "../../state/counterStore.ts";
+import { areWheelsAsked, wheelsShown } from "../../state/wheelsAsked.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { ShopWheels } from "../shop/ShopWheels.tsx";
-import { fitName, putFitOn, useShopWheels, withoutFit } from "../shop/shopWheels.ts";
+import { fitName, putFitOn, trucksToTry, useShopWheels, withoutFit } from "../shop/shopWheels.ts";
 import type { Comparison } from "./useComparison.ts";
 
 export type VariantChoicesProps = {
@@ -25,7 +26,10 @@ export function VariantChoices({ comparison, isListOpen = false }: VariantChoice
   const { names, chosen, first, second } = comparison;
   const truck = (first ?? second)?.truck ?? null;
   const { text, read } = useShopWheels(truck);
-  const [asked, setAsked] = useState<Asked | null>(null);
+  const [asked, setAsked] = useState<Asked | null>(() =>
+    areWheelsAsked() ? { letter: "B", isToAdd: true } : null,
+  );
+  useEffect(wheelsShown, []);
   const selects = useRef<HTMLDivElement>(null);
   const fits = read?.ok ? read.value : [];
   const [a, b] = chosen;
@@ -83,12 +87,10 @@ export function VariantChoices({ comparison, isListOpen = false }: VariantChoice
       {(asked !== null || isListOpen) && (
         <ShopWheels
           truck={truck}
-          names={names}
-          letter={letter}
-          chosen={chosenOf(letter)}
+          triedOn={trucksToTry(chosen, letter, fits, names)}
           asked={asked?.isToAdd ? asked : null}
           // The list stays where it is: often several are put on, one after the other.
-          onPut={(base, fit) => put(letter, base, fit)}
+          onPut={({ letter: one, base }, fit) => put(one, base, fit)}
           onClose={isListOpen ? undefined : close}
         />
       )}

@@ -46,7 +46,9 @@ export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
     setFaults(found);
     if (Object.keys(found).length > 0) return;
     change(nextFit(typed, own));
-    typeOver(first.current);
+    // On glass the keys to type with would lie over what it comes to.
+    if (isOnGlass()) blurWithin(form.current);
+    else typeOver(first.current);
   };
   const takeLines = (event: ClipboardEvent) => {
     const text = event.clipboardData.getData("text");
@@ -82,7 +84,7 @@ export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
       </Field>
       <Field label="Name (optional)" {...input("name")} />
       <button type="submit" className="button">
-        Add to the list
+        See if it clears
       </button>
       <p className="add-wheel-hint">{pasteHint(typed.by)}</p>
       {faults.list !== undefined && (
@@ -92,6 +94,15 @@ export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
       )}
     </form>
   );
+}
+
+/** Whether keys are drawn on the screen where somebody types. */
+function isOnGlass(): boolean {
+  return matchMedia("(hover: none) and (pointer: coarse)").matches;
+}
+
+function blurWithin(form: HTMLElement | null): void {
+  form?.querySelector<HTMLElement>(":focus")?.blur();
 }
 
 /** What is typed next goes in the place of all that stands there. Choosing it gives the cursor in some browsers alone. */

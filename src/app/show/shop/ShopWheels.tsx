@@ -6,27 +6,21 @@ import { addFits } from "../../../studies/chart/addFits.ts";
 import { type Fit, fitsList, readFits, withoutLine } from "../../../studies/chart/readFits.ts";
 import { wheelText } from "../../../studies/wording/sheetRows.ts";
 import { pastedText } from "../../../studies/wording/shopWords.ts";
-import { truckName } from "../../../studies/wording/truckName.ts";
 import { plainLengthText } from "../../../units/plainLengthText.ts";
 import { saveAs } from "../../parts/saveAs.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { AddWheel } from "./AddWheel.tsx";
 import { ListedWheels } from "./ListedWheels.tsx";
-import { fitName, trucksToPutOn, useShopWheels } from "./shopWheels.ts";
+import { type TriedOn, useShopWheels } from "./shopWheels.ts";
 import { changeSheetFields } from "./useSheetFields.ts";
 
 export type ShopWheelsProps = {
   truck: Truck | null;
-  /** The setup's variants. */
-  names: readonly string[];
-  /** Which of the two becomes the truck with the wheel, and what that is now. */
-  letter: "A" | "B";
-  chosen: string | null;
+  triedOn: readonly TriedOn[];
   /** Another each time one is to be added: then the first field has the cursor. null = it stands here by itself. */
   asked: object | null;
-  /** @param base the truck it goes on: a variant, null = the setup as it stands */
-  onPut: (base: string | null, fit: Fit) => void;
+  onPut: (on: TriedOn, fit: Fit) => void;
   /** Closes it. Default it stays. */
   onClose?: (() => void) | undefined;
 };
@@ -38,17 +32,16 @@ const LONGEST = 500_000;
  * Wheels and tires the shop has, to be put on a truck: those of the list, one more typed, a list opened, saved or forgotten. The list
  * stays in this browser.
  */
-export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose }: ShopWheelsProps) {
+export function ShopWheels({ truck, triedOn, asked, onPut, onClose }: ShopWheelsProps) {
   const [told, setTold] = useState<{ readonly text: string; readonly isTrouble: boolean } | null>(null);
   // The list as it was before something was taken off.
   const [before, setBefore] = useState<string | null>(null);
-  // A customer asks about the truck as it is, whatever is looked at.
-  const [wanted, setBase] = useState<string | null>(null);
+  const [last, setLast] = useState<{ readonly name: string } | null>(null);
   // With a list that is long enough it is chosen from; a first line is typed.
   const [isAdding, setAdding] = useState(false);
   const { text: wheels, subject, read } = useShopWheels(truck);
   const format = useFormat();
-  const goesOn = useRef<HTMLSelectElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
   const back = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     // The button that was pressed is gone.
@@ -56,8 +49,6 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
   }, [before]);
   if (!subject) return null;
   const fits = read?.ok ? read.value : [];
-  const bases = trucksToPutOn(fits, names);
-  const base = bases.includes(wanted) ? wanted : null;
   const takeOff = (list: string, said: string) => {
     changeSheetFields({ wheels: list });
     setBefore(wheels);
@@ -67,7 +58,7 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
     changeSheetFields({ wheels: before! });
     setBefore(null);
     setTold({ text: "The list is as it was.", isTrouble: false });
-    goesOn.current?.focus();
+    title.current?.focus();
   };
   const take = async (file: File) => {
     const text = file.size > LONGEST ? null : await file.text().catch(() => null);
@@ -92,6 +83,7 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
     const longer = addFit(wheels, typed, format.units, subject, naming);
     if (!longer.ok) return longer.faults;
     added(longer.list, `${longer.name}: in the list.`);
+    setLast({ name: longer.name });
     return {};
   };
   const paste = (text: string, by: TypedFit["by"]) => {
@@ -99,25 +91,10 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
     added(longer.list, pastedText(longer), longer.faults.length > 0);
   };
   return (
-    <section className="shop-wheels" aria-label="Wheels the shop has">
-      <div className="shop-wheels-head">
-        <h3>Wheels the shop has{read?.ok ? `: ${fits.length}` : ""}</h3>
-        <label className="shop-wheels-base">
-          Tried on
-          {/* A position as value: a variant may be called anything. */}
-          <select
-            ref={goesOn}
-            value={bases.indexOf(base)}
-            onChange={(event) => setBase(bases[Number(event.target.value)] ?? null)}
-          >
-            {bases.map((name, i) => (
-              <option key={name ?? ""} value={i}>
-                {truckName(name)}
-              </option>
-            ))}
-          </select>
-        </label>
-      </div>
+    <section className="shop-wheels" aria-label="Other wheels">
+      <h3 ref={title} tabIndex={-1}>
+        Other wheels{read?.ok ? `: ${fits.length} in the shop’s list` : ""}
+      </h3>
       {read && !read.ok && (
         <p className="shop-wheels-trouble">The list cannot be read for this truck: {read.issues[0]!.mend}.</p>
       )}
@@ -145,10 +122,9 @@ export function ShopWheels({ truck, names, letter, chosen, asked, onPut, onClose
         <ListedWheels
           fits={fits}
           setup={subject.setup}
-          base={base}
-          letter={letter}
-          isOn={(fit) => chosen === fitName(base, fit)}
-          onPut={(fit) => onPut(base, fit)}
+          triedOn={triedOn}
+          added={last}
+          onPut={onPut}
           onRemove={(at) => takeOff(withoutLine(wheels, at), `${fits[at]!.name}: off the list.`)}
         />
       )}

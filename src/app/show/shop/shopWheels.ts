@@ -58,9 +58,34 @@ export function withoutFit(
   return variant;
 }
 
-/** The trucks that a wheel of the list may be put on: the setup as it stands, and its variants but for those made by the list. */
-export function trucksToPutOn(fits: readonly Fit[], names: readonly string[]): readonly (string | null)[] {
-  return [...new Set([null, ...names.map((name) => withoutFit(name, fits, names))])];
+/** A truck that the list is tried on. */
+export interface TriedOn {
+  /** On which of the two compared a wheel is put. */
+  readonly letter: "A" | "B";
+  /** A variant without any wheel of the list, null = the setup as it stands. */
+  readonly base: string | null;
+  /** What stands there now. */
+  readonly chosen: string | null;
+}
+
+/**
+ * What the list is tried on: both trucks compared, each without a wheel of the list; or one, where that is the same truck.
+ * @param letter which of the two that one becomes
+ */
+export function trucksToTry(
+  chosen: readonly [string | null, string | null],
+  letter: "A" | "B",
+  fits: readonly Fit[],
+  names: readonly string[],
+): readonly TriedOn[] {
+  const both = (["A", "B"] as const).map(
+    (one, i): TriedOn => ({
+      letter: one,
+      base: withoutFit(chosen[i]!, fits, names),
+      chosen: chosen[i]!,
+    }),
+  );
+  return both[0]!.base === both[1]!.base ? both.filter((one) => one.letter === letter) : both;
 }
 
 /**
