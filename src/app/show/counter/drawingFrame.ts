@@ -35,6 +35,8 @@ export interface Box {
 
 /** Pixels. */
 const NAME_ROOM = 78;
+/** What names take besides where it is left over: each of the wheel's own stands in one line then. */
+const MORE_NAME_ROOM = 24;
 const LABEL_ROOM = 140;
 const DIMENSION_ROOM = 66;
 export const FOOT_ROOM = 30;
@@ -113,6 +115,7 @@ export function drawingFrame(
   const spare = width * perPx - (right - left) - (NAME_ROOM + LABEL_ROOM) * perPx;
   const over = height * perPx - (foot - top) - (below + MARGIN) * perPx;
   const start = left - NAME_ROOM * perPx - 0.5 * spare;
+  const nameRoom = NAME_ROOM + Math.min(MORE_NAME_ROOM, (0.5 * spare) / perPx);
   return {
     perPx,
     size: { width, height },
@@ -120,10 +123,10 @@ export function drawingFrame(
     top: top - MARGIN * perPx - 0.5 * over,
     width: width * perPx,
     height: height * perPx,
-    names: NAME_ROOM - 8,
+    names: nameRoom - 8,
     labels: width - LABEL_ROOM + 6,
     inner: {
-      left: NAME_ROOM - 4,
+      left: nameRoom - 4,
       top: 0,
       right: width - LABEL_ROOM + 2,
       foot: hasDimensions ? height : height - FOOT_ROOM,
