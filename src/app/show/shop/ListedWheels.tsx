@@ -24,11 +24,11 @@ export type ListedWheelsProps = {
 export function ListedWheels({ fits, setup, triedOn, added, onPut, onRemove }: ListedWheelsProps) {
   const format = useFormat();
   const list = useRef<HTMLUListElement>(null);
-  const at = added === null ? -1 : fits.findLastIndex(({ name }) => name === added.name);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: each time one is added, if it is the same again
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once each time one is added, not as others go
   useEffect(() => {
+    const at = added === null ? -1 : fits.findLastIndex(({ name }) => name === added.name);
     list.current?.children[at]?.scrollIntoView({ block: "nearest" });
-  }, [added, at]);
+  }, [added]);
   return (
     <ul ref={list} className="listed-wheels">
       {fits.map((fit, place) => {
