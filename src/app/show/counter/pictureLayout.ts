@@ -90,8 +90,8 @@ function namesOf(
   const add = (text: string, to: SheetPoint) => own.push({ text, to: page(to) });
   if (cut[0]) add(PICTURE_NAMES.tire, leftmostBeside(cut[0], gap?.onPart ?? null, MARK * frame.perPx));
   if (view === "front") {
-    // Below the ball joints, which a line to its upper end would pass over.
-    add(PICTURE_NAMES.wheel, between(wheel[0]!, wheel[3]!, 0.88));
+    // Its foot: a line to its middle would pass over the ball joints.
+    add(PICTURE_NAMES.wheel, between(wheel[0]!, wheel[3]!, 0.98));
     add(PICTURE_NAMES.hubFace, hubFaceLine[0]);
     add(PICTURE_NAMES.ballJointLine, between(upperBallJoint, lowerBallJoint, 0.7));
     const [, floor] = page(contactPatch);

@@ -31,10 +31,12 @@ export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
   const typed = filledFit(held, own);
   const [faults, setFaults] = useState<FitFaults>({});
   const first = useRef<HTMLInputElement>(null);
-  useEffect(() => {
-    if (asked !== null) typeOver(first.current);
-  }, [asked]);
   const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (asked === null) return;
+    typeOver(first.current);
+    form.current?.scrollIntoView({ block: "nearest" });
+  }, [asked]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is wrong stands on the page once it is known
   useEffect(() => {
     form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
