@@ -110,6 +110,12 @@ describe("the workbench on a desk", () => {
     expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/^full right lock/);
     await page.locator(".map-limits dd").first().getByRole("button").click();
     await expect.poll(async () => Number(await steering(page).inputValue())).toBeGreaterThan(0.1);
+    // So is how low it goes at a lock.
+    const height = await travel(page).inputValue();
+    await page.locator(".map-locks dd").last().getByRole("button").click();
+    expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/^full right lock/);
+    expect(Number(await travel(page).inputValue())).toBeGreaterThan(Number(height));
+    await page.locator(".stances").getByRole("button", { name: "driving", exact: true }).click();
     await page.getByRole("button", { name: "Straight", exact: true }).click();
     expect(await poseSentence(page)).toBe(atRest.sentence);
     await expect.poll(() => picture(page)).toBe(atRest.picture);
@@ -276,7 +282,7 @@ describe("a graphics card that is taken away", () => {
     await page.getByRole("button", { name: "Go there" }).click();
     expect(await poseSentence(page)).toContain(" rubs the ");
     expect(await verdict(page)).toBe(answer);
-    await page.getByRole("button", { name: "driving", exact: true }).click();
+    await page.locator(".stances").getByRole("button", { name: "driving", exact: true }).click();
     await page.getByRole("button", { name: "Straight", exact: true }).click();
     await page.evaluate(() => {
       const { switched } = globalThis as unknown as { switched: WEBGL_lose_context };
