@@ -1,5 +1,8 @@
-import { setStage, useStage } from "../state/stageSettings.ts";
+import { shownGaps } from "../state/shown.ts";
+import { setStage, stageSettings, useStage } from "../state/stageSettings.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { workbench } from "../state/workbench.ts";
+
 import type { ViewName } from "../state/workbenchState.ts";
 
 const VIEWS: readonly { readonly name: ViewName; readonly label: string; readonly short?: string }[] = [
@@ -28,7 +31,10 @@ export function ViewButtons({ isAlone }: ViewButtonsProps) {
           type="button"
           className="view-button"
           aria-pressed={view === name}
-          onClick={() => setView(name)}
+          onClick={() => {
+            if (name === "well" && view !== "well") lookAtTheNearest();
+            setView(name);
+          }}
         >
           <span className={short ? "view-long" : undefined}>{label}</span>
           {short && <span className="view-short"> {short}</span>}
@@ -36,6 +42,18 @@ export function ViewButtons({ isAlone }: ViewButtonsProps) {
       ))}
     </fieldset>
   );
+}
+
+/** mm. Both wheels straight ahead stand alike, but for rounding. */
+const ALIKE = 0.01;
+
+/** Whoever looks into a wheel well at a pose looks for what comes nearest there; where both wheels are as near, at the one before. */
+function lookAtTheNearest(): void {
+  const { side } = stageSettings.getState();
+  const gaps = shownGaps(workbench.getState());
+  const least = (own: boolean) =>
+    gaps.find((one) => (one.side === side) === own)?.gap ?? Number.POSITIVE_INFINITY;
+  if (least(false) < least(true) - ALIKE) setStage({ side: side === "left" ? "right" : "left" });
 }
 
 /** Which wheel the view from the wheel well, and the dimensions, are about. */

@@ -6,28 +6,25 @@ import type { Model } from "../model/model.ts";
 import { gapWord } from "./gapTexts.ts";
 import { amountWords } from "./lengths.ts";
 import { nearestSurface, partWords } from "./nearestSurface.ts";
-import { inputWords, lockText } from "./poseWords.ts";
+import { inputWords } from "./poseWords.ts";
 import { lowStop } from "./stopFacts.ts";
-import { lowWayText } from "./stopTexts.ts";
+import { type LowWayParts, lowWayParts } from "./stopTexts.ts";
 
 /** How low the truck goes at one steering angle: keeping the allowance, and before something touches. */
-export function lowestText(
+export function lowestParts(
   { steer, touch, allowance }: LowestTravels,
   model: Model,
   format: LengthFormat,
-): string {
+): LowWayParts {
   const [kept, end] = [allowance, touch].map((way) => lowStop(way, steer, model, format));
-  return lowWayText(kept!, end!, model.setup.allowance, format);
+  return lowWayParts(kept!, end!, model.setup.allowance, format);
 }
 
-/**
- * That a truck does not come as low short of a full lock as it does there: `80% left lock keeps 1/4 in down to 2 5/8 in bump;
- * touches past 3 1/8 in bump: fender lip, right side`; "" where both read alike.
- */
-export function higherBeforeText({ full, higher }: BeforeLock, model: Model, format: LengthFormat): string {
-  if (higher === null) return "";
-  const text = lowestText(higher, model, format);
-  return text === lowestText(full, model, format) ? "" : `${lockText(higher.steer)} ${text}`;
+/** Whether a truck comes less low short of a full lock than there, as it is told. */
+export function isHigherBefore({ full, higher }: BeforeLock, model: Model, format: LengthFormat): boolean {
+  if (higher === null) return false;
+  const [there, before] = [full, higher].map((way) => JSON.stringify(lowestParts(way, model, format)));
+  return there !== before;
 }
 
 /** In place of what a full lock has told of it, short of one. */

@@ -39,12 +39,17 @@ export function standsText(
   return over.length === 0 ? height : `${height}; off the floor: ${over.join(", ")}`;
 }
 
-/** The same where a way down ends, its travel told as the way tells it; "" where it is not known where that is. */
+/**
+ * The same where a way down ends, its travel told as the way tells it: where the allowance ends, as far down as a shop would set it;
+ * where it ends nothing before something touches, there. "" where it is not known where that is. @param isKept the first of the two
+ */
 export function lowestStandsText(
-  { touch: { either }, steer }: LowestTravels,
+  { touch, allowance, steer }: LowestTravels,
+  isKept: boolean,
   model: Model,
   format: LengthFormat,
 ): string {
+  const { either } = isKept ? allowance : touch;
   return either.stop === "unproven"
     ? ""
     : standsText(either.at, steer, model, format, safeLength(either.at, "down", format));

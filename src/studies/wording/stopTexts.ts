@@ -78,28 +78,52 @@ export function lowPanelText(stop: LowStop, format: LengthFormat): string {
   }
 }
 
+/** The two ends of a way down, in words. */
+export interface LowWayParts {
+  /** How low the allowance is kept; null where it ends nothing before. */
+  readonly kept: {
+    readonly text: string;
+    /** Whether there is a pose down to which it is. */
+    readonly isPlace: boolean;
+  } | null;
+  readonly end: string;
+}
+
 /**
- * The way down as far as the verdict calls it clear, and to where it ends: `keeps 1/4 in down to 2 11/16 in bump; touches past
+ * The way down as far as the verdict calls it clear, and to where it ends: `keeps 1/4 in down to 2 11/16 in bump` and `touches past
  * 3 3/16 in bump: fender lip, left side`; the end alone where the allowance ends nothing before.
  * @param kept ends where the allowance, mm, is no longer kept
  */
-export function lowWayText(kept: LowStop, end: LowStop, allowance: number, format: LengthFormat): string {
+export function lowWayParts(
+  kept: LowStop,
+  end: LowStop,
+  allowance: number,
+  format: LengthFormat,
+): LowWayParts {
   const isTouch = end.stop === "touch";
   const isStuck = end.isAlways || (isTouch && end.isNowhere && end.from < 0);
   if (isStuck || kept.stop !== "touch" || (isTouch && kept.travel === end.travel))
-    return lowPanelText(end, format);
+    return { kept: null, end: lowPanelText(end, format) };
   // What is kept is told as no more than is proven; what is not kept, as no less.
   const least = amountWords(safeLength(allowance, "down", format), format);
   const asked = formatLength(safeLength(allowance, "up", format), format);
   const part = isTouch && kept.name === end.name ? "" : ` (${kept.name}, ${kept.side} side)`;
+  const isPlace = !kept.isAlways && !(kept.isNowhere && kept.from < 0);
   const keeps = kept.isAlways
     ? `never keeps ${asked}${part}`
-    : kept.isNowhere && kept.from < 0
-      ? `not even full droop keeps ${asked}${part}`
-      : `keeps ${least} down to ${travelText(kept.travel, format)}${part}`;
-  return isTouch
-    ? `${keeps}; touches past ${travelText(end.travel, format)}: ${end.name}, ${end.side} side`
-    : `${keeps}; ${lowPanelText(end, format)}`;
+    : isPlace
+      ? `keeps ${least} down to ${travelText(kept.travel, format)}${part}`
+      : `not even full droop keeps ${asked}${part}`;
+  const told = isTouch
+    ? `touches past ${travelText(end.travel, format)}: ${end.name}, ${end.side} side`
+    : lowPanelText(end, format);
+  return { kept: { text: keeps, isPlace }, end: told };
+}
+
+/** Both in one line: `keeps 1/4 in down to 2 11/16 in bump; touches past 3 3/16 in bump: fender lip, left side`. */
+export function lowWayText(...ways: Parameters<typeof lowWayParts>): string {
+  const { kept, end } = lowWayParts(...ways);
+  return kept === null ? end : `${kept.text}; ${end}`;
 }
 
 /** On the sheet: `to 31°, where the fender lip touches`. @param isBoth both ways alike: `to 31° either way, where …` */

@@ -4,7 +4,8 @@ import { lowestTravels } from "../../../src/studies/map/lowestTravels.ts";
 import { Budget } from "../../../src/studies/numeric/budget.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import {
-  higherBeforeText,
+  isHigherBefore,
+  lowestParts,
   nearerBeforeSentence,
   nowhereHigherSentence,
   TOLD_AT_LOCK,
@@ -32,11 +33,11 @@ describe("short of a full lock", () => {
       expect(higher?.steer).toBeCloseTo(least.steer, 12);
       expect(higher?.touch.either.at).toBe(least.at);
       expect(least.at).toBeLessThan(full.touch.either.at);
-      expect(higherBeforeText(told[i]!, model, INCHES)).toMatch(
-        new RegExp(
-          `^80% ${lock > 0 ? "left" : "right"} lock keeps .*; touches past 3 1/8 in bump: fender lip, `,
-        ),
-      );
+      expect(higher?.steer).toBeCloseTo(0.8 * lock, 12);
+      expect(isHigherBefore(told[i]!, model, INCHES)).toBe(true);
+      const { kept, end } = lowestParts(higher!, model, INCHES);
+      expect(kept).toEqual({ text: expect.stringMatching(/^keeps 1\/4 in down to /), isPlace: true });
+      expect(end).toMatch(/^touches past 3 1\/8 in bump: fender lip, /);
     }
   });
 
@@ -56,7 +57,7 @@ describe("short of a full lock", () => {
     expect(budget.cut).toBe(true);
     for (const one of told) {
       expect(one!.isWhole).toBe(false);
-      expect(higherBeforeText(one!, model, INCHES)).toBe("");
+      expect(isHigherBefore(one!, model, INCHES)).toBe(false);
       expect(nowhereHigherSentence(one!)).toMatch(/^Not every tenth of lock from half lock on was looked at/);
     }
   });

@@ -27,7 +27,7 @@ import {
   cutShortSentence,
   needCount,
 } from "../../../src/studies/wording/answerWords.ts";
-import { nearerBeforeSentence } from "../../../src/studies/wording/beforeLockWords.ts";
+import { lowestParts, nearerBeforeSentence } from "../../../src/studies/wording/beforeLockWords.ts";
 import {
   AIR_CAUTIONS,
   CAUTIONS,
@@ -209,7 +209,8 @@ function told(title: string, model: Model, looks: number | null): string {
     if (way.ok) {
       const [kept, end] = [way.allowance, way.touch].map((one) => lowStop(one, way.steer, model, format));
       say(`down ${lowWayText(kept!, end!, allowance, format)}`);
-      const there = lowestStandsText(way, model, format);
+      const isKept = lowestParts(way, model, format).kept?.isPlace === true;
+      const there = lowestStandsText(way, isKept, model, format);
       if (there !== "") say(`there ${there}`);
     }
   for (const travel of travels) {

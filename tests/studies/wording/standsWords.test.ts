@@ -98,14 +98,21 @@ describe("how a truck stands at a pose", () => {
     if (!way?.ok) throw new Error("out of reach");
     const told = lowStop(way.touch, 1, model, INCHES).travel;
     const exact = standsText(way.touch.either.at, 1, model, INCHES);
-    expect(lowestStandsText(way, model, INCHES)).toBe(
+    expect(lowestStandsText(way, false, model, INCHES)).toBe(
       exact.replace(/^[^,]*/, heightAgainst(told, model.setup, INCHES)),
+    );
+    const kept = standsText(way.allowance.either.at, 1, model, INCHES);
+    const down = lowStop(way.allowance, 1, model, INCHES).travel;
+    expect(lowestStandsText(way, true, model, INCHES)).toBe(
+      kept.replace(/^[^,]*/, heightAgainst(down, model.setup, INCHES)),
     );
     // Where the nearest sixteenth is the next one: it must not read as past the end told.
     const either = { ...way.touch.either, at: mmFromInches(1 + 15.8 / 16) };
-    const near = lowestStandsText({ ...way, touch: { ...way.touch, either } }, model, INCHES);
+    const near = lowestStandsText({ ...way, touch: { ...way.touch, either } }, false, model, INCHES);
     expect(near).toMatch(/^wheel 1 15\/16 in over driving, at full left lock; /);
     const open = { stop: "unproven", at: way.touch.either.at } as const;
-    expect(lowestStandsText({ ...way, touch: { ...way.touch, either: open } }, model, INCHES)).toBe("");
+    expect(lowestStandsText({ ...way, touch: { ...way.touch, either: open } }, false, model, INCHES)).toBe(
+      "",
+    );
   });
 });

@@ -1,7 +1,6 @@
 import { Fragment, useState } from "react";
 import { endsTravels, type WayEnds } from "../../../studies/map/wayEnds.ts";
 import type { Model } from "../../../studies/model/model.ts";
-import { lowestText } from "../../../studies/wording/beforeLockWords.ts";
 import { nameOfHeight } from "../../../studies/wording/poseWords.ts";
 import { standsText } from "../../../studies/wording/standsWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
@@ -9,7 +8,7 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { GoTo, Stands, Turn, UNREACHED, WorseBefore } from "./Ways.tsx";
+import { Lowest, Stands, Turn, UNREACHED, WorseBefore } from "./Ways.tsx";
 
 /** How low it goes at each full lock; folded, how far it steers at each stance and at both ends of travel. Each can be gone to. */
 export function MapEnds({ truck }: { truck: Truck }) {
@@ -49,11 +48,7 @@ function Low({ way, model }: { way: WayEnds["lowering"][number] | undefined; mod
   const format = useFormat();
   if (way === undefined) return "…";
   if (!way.ok) return UNREACHED;
-  return (
-    <GoTo travel={way.touch.either.at} steer={way.steer}>
-      {keepTogether(lowestText(way, model, format))}
-    </GoTo>
-  );
+  return <Lowest way={way} model={model} format={format} />;
 }
 
 const LOCKS = ["left", "right"] as const;

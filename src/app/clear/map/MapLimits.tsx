@@ -1,4 +1,4 @@
-import { lowestText, TOLD_AT_LOCK } from "../../../studies/wording/beforeLockWords.ts";
+import { TOLD_AT_LOCK } from "../../../studies/wording/beforeLockWords.ts";
 import { steerStop } from "../../../studies/wording/stopFacts.ts";
 import { steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
@@ -7,7 +7,7 @@ import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { GoTo, Stands, UNREACHED, WorseBefore } from "./Ways.tsx";
+import { GoTo, Lowest, Stands, UNREACHED, WorseBefore } from "./Ways.tsx";
 
 export type MapLimitsProps = {
   truck: Truck;
@@ -35,11 +35,7 @@ export function MapLimits({ truck }: MapLimitsProps) {
   };
   const low = () => {
     if (!lowering?.ok) return UNREACHED;
-    return (
-      <GoTo travel={lowering.touch.either.at} steer={lowering.steer}>
-        {keepTogether(lowestText(lowering, model, format))}
-      </GoTo>
-    );
+    return <Lowest way={lowering} model={model} format={format} />;
   };
   const isLock = Math.abs(steer) === 1;
   return (

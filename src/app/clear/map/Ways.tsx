@@ -3,7 +3,14 @@ import type { BeforeLock } from "../../../studies/map/beforeLock.ts";
 import type { LowestTravels } from "../../../studies/map/lowestTravels.ts";
 import type { TurnLimits } from "../../../studies/map/steerLimits.ts";
 import type { Model } from "../../../studies/model/model.ts";
-import { higherBeforeText, nowhereHigherSentence } from "../../../studies/wording/beforeLockWords.ts";
+import {
+  isHigherBefore,
+  lowestParts,
+  nowhereHigherSentence,
+} from "../../../studies/wording/beforeLockWords.ts";
+import { amountWords } from "../../../studies/wording/lengths.ts";
+import { lockText } from "../../../studies/wording/poseWords.ts";
+import { safeLength } from "../../../studies/wording/safeSide.ts";
 import { lowestStandsText } from "../../../studies/wording/standsWords.ts";
 import { steerStop } from "../../../studies/wording/stopFacts.ts";
 import { steerWayText } from "../../../studies/wording/stopTexts.ts";
@@ -38,10 +45,37 @@ export function Turn({ travel, turn: { touch, allowance }, model, format }: Turn
 
 type AtProps = { way: LowestTravels; model: Model; format: LengthFormat };
 
-/** How the truck stands where a way down ends, by what a shop measures; nothing where it is not known where that is. */
+/**
+ * How low it goes at a steering angle: two places to go to, down to where the allowance is kept and to where it ends; each as it is
+ * told, so that the truck stands where the words say.
+ */
+export function Lowest({ way, model, format }: AtProps) {
+  const { kept, end } = lowestParts(way, model, format);
+  const { stop, at } = way.touch.either;
+  return (
+    <div className="map-lowest">
+      {kept?.isPlace && (
+        <GoTo travel={safeLength(way.allowance.either.at, "down", format)} steer={way.steer}>
+          {keepTogether(kept.text)}
+        </GoTo>
+      )}
+      {kept?.isPlace === false && <p>{keepTogether(kept.text)}</p>}
+      <GoTo travel={stop === "touch" ? safeLength(at, "down", format) : at} steer={way.steer}>
+        {keepTogether(end)}
+      </GoTo>
+    </div>
+  );
+}
+
+/** How the truck stands as low as it goes, by what a shop measures; nothing where it is not known where that is. */
 export function Stands({ way, model, format }: AtProps) {
-  const told = lowestStandsText(way, model, format);
-  return told === "" ? null : <p className="map-stands">{keepTogether(`There: ${told}`)}</p>;
+  const isKept = lowestParts(way, model, format).kept?.isPlace === true;
+  const told = lowestStandsText(way, isKept, model, format);
+  if (told === "") return null;
+  const least = amountWords(safeLength(model.setup.allowance, "down", format), format);
+  return (
+    <p className="map-stands">{keepTogether(`${isKept ? `Keeping ${least}` : "Where it ends"}: ${told}`)}</p>
+  );
 }
 
 type WorseProps = { before: BeforeLock | null; model: Model; format: LengthFormat };
@@ -49,15 +83,12 @@ type WorseProps = { before: BeforeLock | null; model: Model; format: LengthForma
 /** Where short of a full lock the truck does not come as low; that it is nowhere worse, of what was looked at, where it is not. */
 export function WorseBefore({ before, model, format }: WorseProps) {
   if (before === null) return null;
-  const told = higherBeforeText(before, model, format);
-  if (before.higher === null || told === "")
+  if (before.higher === null || !isHigherBefore(before, model, format))
     return <p className="map-stands">{nowhereHigherSentence(before)}</p>;
-  const { touch, steer } = before.higher;
   return (
     <div className="map-worse">
-      <GoTo travel={touch.either.at} steer={steer}>
-        {keepTogether(`Worse on the way there: ${told}`)}
-      </GoTo>
+      <p>Worse on the way there, at {lockText(before.higher.steer)}:</p>
+      <Lowest way={before.higher} model={model} format={format} />
     </div>
   );
 }
