@@ -28,6 +28,17 @@ describe("marks on the picture", () => {
     expect(marks[0]!.onPart).toEqual(worst.point);
   });
 
+  it("show the part that is worst somewhere where it is nearly so, on either side, and no other that is far enough", () => {
+    const near = [gap("lip", "left", 60), gap("lip", "right", 7), gap("rail", "left", 7)];
+    const marks = gapMarks(near, worst, false, null, 6.35, IN);
+    expect(marks.map(({ kind, side, word, text }) => [kind, side, word, text])).toEqual([
+      ["elsewhere", "left", "rubs", "lip: rubs 3/16 in at worst"],
+      ["now", "right", "clear", "lip: 1/4 in now"],
+    ]);
+    const together = { ...gap("lip", "right", 7), together: true } as const;
+    expect(gapMarks([together], worst, false, null, 6.35, IN)).toHaveLength(1);
+  });
+
   it("say that they are assumed while too little is read for a verdict", () => {
     const marks = asAssumed(gapMarks([gap("lip", "left", -5)], null, false, null, 6.35, IN));
     expect(marks.map(({ text, shorter }) => [text, ...shorter])).toEqual([

@@ -88,9 +88,12 @@ export interface MarkedGap {
   readonly onRing: Vec3;
 }
 
+/** Allowances within which what is worst somewhere is marked though it is far enough here: how much is left is looked for there. */
+const NEARLY = 2;
+
 /**
  * What is marked: the worst place of all first, crossed (at another pose: where it will be), then what is too near at
- * the pose shown, nearest first, and the part pointed out. @param gaps at the pose shown; @param isWorstPose the pose is
+ * the pose shown, nearest first, the part that is worst somewhere where it is nearly so, and the part pointed out. @param gaps at the pose shown; @param isWorstPose the pose is
  * the worst's own; @param isSoFar its search is not finished; @param uncounted sides of which the pose shown passes limits,
  * so that no answer counts it
  */
@@ -111,6 +114,7 @@ export function gapMarks(
     .filter(
       (entry) =>
         gapWord(entry.gap, allowance) !== "clear" ||
+        (entry.part === worst?.part && !entry.together && entry.gap < NEARLY * allowance) ||
         isSamePart(entry, selection) ||
         (isWorstPose && isSamePart(entry, worst)),
     )

@@ -44,6 +44,14 @@ export function MapPanel({ truck }: MapPanelProps) {
             </button>
           ))}
         </fieldset>
+        <SaveMenu
+          of="the map"
+          files={[
+            reportFile(truck, { of: "map" }, "The map"),
+            reportFile(truck, { of: "map csv" }, "The map"),
+            reportFile(truck, { of: "check" }, "The check of every pose"),
+          ]}
+        />
       </header>
       {map?.failure ? (
         <p role="alert">The map could not be worked out: {map.failure}</p>
@@ -51,14 +59,6 @@ export function MapPanel({ truck }: MapPanelProps) {
         <MapBoard truck={truck} drawn={drawn} isStale={map?.answer === null} side={side} />
       )}
       {map && <CutShort study="picture" of={[map]} />}
-      <SaveMenu
-        of="the map"
-        files={[
-          reportFile(truck, { of: "map" }, "The map"),
-          reportFile(truck, { of: "map csv" }, "The map"),
-          reportFile(truck, { of: "check" }, "The check of every pose"),
-        ]}
-      />
       <MapKey truck={truck} drawn={drawn} />
     </section>
   );
