@@ -324,6 +324,11 @@ describe("the designer", () => {
     await solve.getByLabel("of", { exact: true }).fill("-0.5");
     await solve.getByRole("button", { name: "Solve" }).click();
     await solve.getByText("gives camber −0.50°").waitFor();
+    // Put in, it is what the truck has, until it is taken back.
+    await solve.getByRole("button", { name: /^Put Pin angle .*° in current truck$/ }).click();
+    await solve.getByText("gives camber −0.50°, now −0.50°").waitFor();
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    await solve.getByText("(now 8.50°) gives camber −0.50°").waitFor();
     // Camber moves one to one with the pin angle.
     const found = await solve.getByRole("button", { name: /^Keep Pin angle/ }).textContent();
     const solved = Number(/[\d.]+(?=°)/.exec(found ?? "")?.[0]);

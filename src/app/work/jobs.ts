@@ -132,12 +132,14 @@ interface OddsQuestion {
   readonly shares?: readonly OddsShare[];
 }
 
+/** `looksOn` as of `SolveOptions`. */
 interface SolveQuestion {
   readonly document: unknown;
   readonly field: string;
   readonly target: SolveTarget;
   readonly from: number;
   readonly to: number;
+  readonly looksOn: boolean;
 }
 
 function truckToVary({ setup }: Model, document: unknown) {
@@ -203,8 +205,8 @@ export const JOBS: { readonly [J in JobName]: (job: Job<J>) => Outcome<J> } = {
     if (!found.ok) throw new Error(found.issues[0]!.mend);
     return { answer: found.value, isCut: found.value.cutShort === true };
   },
-  solve({ model, question: { document, field, target, from, to }, budget, onProgress }) {
-    const options = { from, to, budget, onProgress, looksOn: true, tellsAlso: true };
+  solve({ model, question: { document, field, target, from, to, looksOn }, budget, onProgress }) {
+    const options = { from, to, budget, onProgress, looksOn, tellsAlso: true };
     const found = solveOf(truckToVary(model(), document), field, target, options);
     if (!found.ok) throw new Error(found.issues[0]!.mend);
     return { answer: found.value, isCut: found.value.cutShort === true };

@@ -2,9 +2,9 @@ import { extname } from "node:path";
 import type { EnvelopeRange } from "../../studies/envelope/envelopeRange.ts";
 import type { SectionPlane } from "../../studies/section/outline.ts";
 import type { Side } from "../../suspension/frontEnd.ts";
-import { nearestWord } from "../../units/words.ts";
 import type { OutRules } from "../disk/outTarget.ts";
 import { checkOutFiles, writeFiles } from "../disk/writeFiles.ts";
+import { askedHeight } from "./askedHeight.ts";
 import { InputError } from "./inputError.ts";
 import { readLength, readSteer } from "./readNumbers.ts";
 import type { Truck } from "./readTruck.ts";
@@ -107,18 +107,10 @@ function askedSides(truck: Truck, side: string): readonly Side[] {
 function askedRange(truck: Truck, options: EnvelopeOptions): EnvelopeRange {
   const { stance, straight, travel, steer } = options;
   const { droop, bump } = truck.model.setup.travel;
-  if (stance !== undefined && travel !== undefined) {
-    throw refused(truck, "--travel", travel, "cannot be used with --stance; choose one of them");
-  }
   if (straight && steer !== undefined) {
     throw refused(truck, "--steer", steer, "cannot be used with --straight; choose one of them");
   }
-  const height =
-    stance !== undefined
-      ? stanceTravel(truck, stance)
-      : travel === undefined
-        ? null
-        : askedTravel(truck, travel);
+  const height = askedHeight(truck, { stance, travel });
   const turn =
     steer === undefined
       ? straight
@@ -131,25 +123,6 @@ function askedRange(truck: Truck, options: EnvelopeOptions): EnvelopeRange {
     steerLow: turn ?? -1,
     steerHigh: turn ?? 1,
   };
-}
-
-function askedTravel(truck: Truck, travel: string): number {
-  return readLength(travel, truck.model.setup.units, { file: truck.file, option: "--travel", value: travel });
-}
-
-function stanceTravel(truck: Truck, name: string): number {
-  const { stances } = truck.model.setup;
-  const found = stances.find((stance) => stance.name === name);
-  if (found) return found.travel;
-  const names = stances.map((stance) => stance.name);
-  const near = nearestWord(name, names);
-  const hint =
-    near !== null
-      ? `did you mean "${near}"?`
-      : names.length > 0
-        ? `the file's stances are ${names.map((one) => `"${one}"`).join(", ")}`
-        : "the file has no stances; give --travel";
-  throw refused(truck, "--stance", name, `no such stance; ${hint}`);
 }
 
 function askedPlane(truck: Truck, text: string): SectionPlane {

@@ -12,8 +12,8 @@ import { type Setting, type TruckToVary, truckWith } from "../window/truckOverFi
 import { DEFAULT_REACH, WINDOW_TOLERANCE } from "../window/windowField.ts";
 import { alsoMoves } from "./alsoMoves.ts";
 import { type Candidate, candidatesOf, EFFORT, TRIM } from "./changeField.ts";
-import type { ChangeReport, FoundChange, SetField, Smaller } from "./changeTypes.ts";
-import { comesAndGoes, fitsBetween } from "./fitsBetween.ts";
+import type { ChangeReport, FoundChange, SetField, Smaller, TriedField } from "./changeTypes.ts";
+import { comesAndGoes, fitsBetween, triedRange } from "./fitsBetween.ts";
 import { lockReached } from "./lockReached.ts";
 import { isSmallestPair, pairSlack, provenSmallest } from "./provenSmallest.ts";
 import { trimChange } from "./trimChange.ts";
@@ -60,7 +60,7 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
   if (check.verdict === "clear") return { verdict: "clear", changes: [], without: [], ...cut() };
   const search = new ChangeSearch(truck, model, budget);
   const candidates = candidatesOf(truck, order);
-  const without: string[] = [];
+  const without: TriedField[] = [];
   const singles = new Map<string, Told>();
   const asked = order.flatMap((key) => candidates.find(({ field }) => field.key === key) ?? []);
   const missed = asked.filter((candidate) => {
@@ -74,10 +74,13 @@ export function changeOf(truck: TruckToVary, model: Model, options: ChangeOption
   // Half of what is left: pairs and proofs are to have theirs.
   const forWindows = budget.share(2);
   for (const candidate of missed) {
-    const { key } = candidate.field;
+    const { key, kind } = candidate.field;
     const at = between.indexOf(candidate);
-    const single = at < 0 ? null : search.anywhere(candidate, forWindows.share(between.length - at));
-    if (single === null && isSettled) without.push(key);
+    const { single, step } =
+      at < 0
+        ? { single: null, step: null }
+        : search.anywhere(candidate, forWindows.share(between.length - at));
+    if (single === null && isSettled) without.push({ key, kind, ...triedRange(candidate), step });
     else if (single !== null && single !== "open") singles.set(key, single);
   }
   if (singles.size === 0 && trimmed === null)
@@ -126,17 +129,21 @@ class ChangeSearch {
   }
 
   /**
-   * The same of a field whose steps all failed, by its window over the whole range that is looked at; null = no value of it fits.
+   * The same of a field whose steps all failed, by its window over the whole range that is looked at; null = no value of it fits,
+   * of those looked at every `step`, or of all.
    * @param budget of that window
    */
-  anywhere(candidate: Candidate, budget: Budget): Told | "open" | null {
-    if (this.isSpent()) return "open";
-    const { values, isOpen } = fitsBetween(this.truck, candidate, budget);
+  anywhere(
+    candidate: Candidate,
+    budget: Budget,
+  ): { readonly single: Told | "open" | null; readonly step: number | null } {
+    if (this.isSpent()) return { single: "open", step: null };
+    const { values, isOpen, step } = fitsBetween(this.truck, candidate, budget);
     for (const value of values) {
       const told = this.toldOf([[candidate.field, value]]);
-      if (told !== null) return told;
+      if (told !== null) return { single: told, step };
     }
-    return isOpen || values.length > 0 || this.isSpent() ? "open" : null;
+    return { single: isOpen || values.length > 0 || this.isSpent() ? "open" : null, step };
   }
 
   /** The same, or a smaller one where the window of its field knows of one. @param open proofs that still share the budget */

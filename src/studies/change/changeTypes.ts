@@ -62,12 +62,21 @@ export type Smaller =
   | { readonly rank: "stepped"; readonly steps: readonly number[] }
   | { readonly rank: "searched" };
 
+/** The values of a field that were tried; `step`: every so much and not between, mm or radians, null = none was passed over. */
+export interface TriedField {
+  readonly key: string;
+  readonly kind: "length" | "angle";
+  readonly from: number;
+  readonly to: number;
+  readonly step: number | null;
+}
+
 /** What would make a truck clear, least effort first. */
 export interface ChangeReport {
   readonly verdict: Verdict;
   readonly changes: readonly FoundChange[];
   /** Fields tried of which no single change does it. */
-  readonly without: readonly string[];
+  readonly without: readonly TriedField[];
   /** Of the fields tried only the knuckle's do it alone, so pairs of the others, two at least, were tried too. */
   readonly isPaired?: true;
   readonly cutShort?: true;

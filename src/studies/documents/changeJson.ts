@@ -13,7 +13,11 @@ export function changeJson(
     verdict,
     ...(cutShort ? { cutShort: true } : {}),
     changes: changes.map((change) => oneJson(change, units)),
-    without,
+    without: without.map(({ key }) => key),
+    tried: without.map(({ key, kind, from, to, step }) => {
+      const told = (value: number) => (kind === "angle" ? degFromRad(value) : unitsFromMm(value, units));
+      return { field: key, from: told(from), to: told(to), ...(step === null ? {} : { step: told(step) }) };
+    }),
     ...(isPaired ? { paired: true } : {}),
   };
 }

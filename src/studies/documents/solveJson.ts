@@ -1,7 +1,7 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
-import { type Solved, type SolveReport, targetMeasure } from "../solve/solveTypes.ts";
+import { type Solved, type SolveReport, targetMeasure, targetTravel } from "../solve/solveTypes.ts";
 import { movesJson } from "./changeJson.ts";
 import { setByJson } from "./windowJson.ts";
 
@@ -53,6 +53,7 @@ export function solveJson(report: SolveReport, units: LengthUnit) {
     ...(cutShort ? { cutShort: true } : {}),
     for: target.of,
     ...("value" in target ? { wanted: reach(target.value) } : {}),
+    ...("at" in target ? { travel: unitsFromMm(targetTravel(target), units) } : {}),
     reachedNow: reachedNow === null ? null : reach(reachedNow),
     from: told(from),
     to: told(to),

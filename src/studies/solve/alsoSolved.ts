@@ -4,22 +4,19 @@ import type { Model } from "../model/model.ts";
 import type { Budget } from "../numeric/budget.ts";
 import { leaningWheel } from "../plausibility/standing.ts";
 import { checkClearance } from "../reports/check.ts";
-import type { AlsoOf, AlsoSolved, SolveTarget } from "./solveTypes.ts";
+import { type AlsoOf, type AlsoSolved, type SolveTarget, targetTravel } from "./solveTypes.ts";
 
 /** What a smaller change of is not told: half a millimeter, as of changes; a twentieth of a degree, finer than a gauge reads. */
 const LEAST = { angle: (0.05 * Math.PI) / 180, length: 0.5 } as const;
 
 /**
- * What a value of a field moves besides what is wanted: of the left wheel as measured, straight ahead, and the worst gap of all.
+ * What a value of a field moves besides what is wanted: of the left wheel at the height wanted, straight ahead, and the worst gap of all.
  * @param before the truck as it is @param after the same with the value
  */
-export function alsoSolved(
-  before: Model,
-  after: Model,
-  { of }: Pick<SolveTarget, "of">,
-  budget: Budget,
-): AlsoSolved {
-  const [a, b] = [solvePose(before.frontEnd, 0, 0), solvePose(after.frontEnd, 0, 0)];
+export function alsoSolved(before: Model, after: Model, target: SolveTarget, budget: Budget): AlsoSolved {
+  const { of } = target;
+  const at = targetTravel(target);
+  const [a, b] = [solvePose(before.frontEnd, at, 0), solvePose(after.frontEnd, at, 0)];
   const moves = alsoMoves(before, after, budget).filter(({ what }) => what !== of);
   const numbers: AlsoOf[] = [];
   const tell = (what: AlsoOf["what"], from: number, to: number) => {

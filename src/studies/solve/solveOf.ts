@@ -8,7 +8,7 @@ import { type WindowField, windowField } from "../window/windowField.ts";
 import { rangeOf } from "../window/windowOf.ts";
 import { alsoSolved } from "./alsoSolved.ts";
 import { solveGap } from "./solveGap.ts";
-import type { PoseTarget, Solved, SolveReport, SolveTarget } from "./solveTypes.ts";
+import { type Solved, type SolveReport, type SolveTarget, targetTravel } from "./solveTypes.ts";
 import { bothBumpSteer, poseNumber } from "./targetOf.ts";
 import { widerRange } from "./widerRange.ts";
 
@@ -77,11 +77,10 @@ export function solveField(
     const ended = cut();
     return { ...told, ...withAlso(truck, field, answer, also, budget), ...ended };
   }
-  const wanted = target.of === "bumpSteer" ? target : { of: target.of, value: target.value };
   let range = asked;
   const march = (over: typeof range): Answer => {
     const made = new FieldMarch(truck, field, over, budget, options.onProgress ?? (() => {}));
-    return wanted.of === "bumpSteer" ? made.least() : made.equal(wanted.of, wanted.value);
+    return target.of === "bumpSteer" ? made.least() : made.equal(target);
   };
   let answer = march(range);
   for (let on = 0; options.looksOn === true && on < MOST_ON; on++) {
@@ -136,8 +135,10 @@ class FieldMarch {
   ) {}
 
   /** Values at which a number of the pose is what is wanted. */
-  equal(of: PoseTarget, wanted: number): Answer {
-    const off = (value: number) => this.read(value, (model) => poseNumber(model, of) - wanted);
+  equal(target: Exclude<SolveTarget, { readonly of: "gap" | "bumpSteer" }>): Answer {
+    const { of, value: wanted } = target;
+    const at = targetTravel(target);
+    const off = (value: number) => this.read(value, (model) => poseNumber(model, of, at) - wanted);
     const looked = this.look(off);
     const known = looked.filter(({ y }) => !Number.isNaN(y));
     const now = off(this.field.now);

@@ -1,7 +1,7 @@
 import type { AlsoMoves } from "../change/changeTypes.ts";
 import type { TooNear } from "../window/windowTypes.ts";
 
-/** Numbers of a truck standing as measured, wheels straight ahead, that a field can be solved for; of the left wheel. */
+/** Numbers of a truck standing at a height, wheels straight ahead, that a field can be solved for; of the left wheel. */
 export const POSE_TARGETS = [
   "camber",
   "caster",
@@ -15,11 +15,22 @@ export type PoseTarget = (typeof POSE_TARGETS)[number];
 
 /** What is wanted: a number at a pose, the worst gap of all, or as little bump steer as there is. mm or radians. */
 export type SolveTarget =
-  | { readonly of: PoseTarget | "gap"; readonly value: number }
+  | {
+      readonly of: PoseTarget;
+      readonly value: number;
+      /** The wheel travel it is wanted at, mm, + = bump. Default 0: as measured. */
+      readonly at?: number;
+    }
+  | { readonly of: "gap"; readonly value: number }
   | { readonly of: "bumpSteer" };
 
 /** All of them by name, those with a number wanted first. */
 export const SOLVE_TARGETS = [...POSE_TARGETS, "gap", "bumpSteer"] as const;
+
+/** The wheel travel a target is wanted at, mm; what is over all travel is told as measured. */
+export function targetTravel(target: SolveTarget): number {
+  return ("at" in target ? target.at : undefined) ?? 0;
+}
 
 /** What a target is told in. */
 export function targetMeasure({ of }: { readonly of: SolveTarget["of"] }): "length" | "angle" {
@@ -39,7 +50,7 @@ export interface Solved {
   readonly also?: AlsoSolved;
 }
 
-/** A number that a value moves besides the one wanted, of the left wheel as measured or the worst gap of all; mm or radians. */
+/** A number that a value moves besides the one wanted, of the left wheel at the height wanted or the worst gap of all; mm or radians. */
 export interface AlsoOf {
   readonly what: "camber" | "mechanicalTrail" | "gap";
   readonly from: number;

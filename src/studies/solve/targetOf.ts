@@ -14,9 +14,9 @@ const READ: Readonly<Record<PoseTarget, (side: SidePose) => number>> = {
   halfTrack: ({ contactPatch }) => Math.abs(contactPatch[1]),
 };
 
-/** A number of the left wheel as measured, straight ahead; mm or radians, NaN where it cannot stand so. */
-export function poseNumber({ frontEnd }: Model, of: PoseTarget): number {
-  const pose = solvePose(frontEnd, 0, 0);
+/** A number of the left wheel at a travel, straight ahead; mm or radians, NaN where it cannot stand so. */
+export function poseNumber({ frontEnd }: Model, of: PoseTarget, travel = 0): number {
+  const pose = solvePose(frontEnd, travel, 0);
   return pose.ok ? READ[of](pose.left) : Number.NaN;
 }
 

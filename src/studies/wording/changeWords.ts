@@ -8,6 +8,7 @@ import type {
   FoundChange,
   SetField,
   Smaller,
+  TriedField,
   TrimmedPart,
 } from "../change/changeTypes.ts";
 import { fieldName } from "./fieldName.ts";
@@ -207,8 +208,8 @@ export function changeSentence(
   const { allowance, format, document } = speech;
   const least = formatLength(allowance, format);
   if (verdict === "clear") return `It already keeps a gap of ${least}: nothing needs to change.`;
-  const fields = without.map((key) => effortName(key, document).toLowerCase());
-  const none = fields.length === 0 ? "" : ` Not enough alone, at any value tried: ${fields.join("; ")}.`;
+  const fields = without.map((field) => triedWords(field, format, document));
+  const none = fields.length === 0 ? "" : ` Not enough alone: ${fields.join("; ")}.`;
   if (changes.length === 0)
     return `${cutShort ? "No change was found in the time allowed that keeps" : "No change that was tried keeps"} ${least}.${none}`;
   const isCut = cutShort === true;
@@ -216,6 +217,18 @@ export function changeSentence(
     ? onlyPairsWords(none, isCut)
     : `${none}${isPaired ? pairedWords(changes, isCut) : ""}`;
   return `Any one of these keeps a gap of ${least}, least effort first.${rest}`;
+}
+
+/** `pin angle, tried from −1.5° to 18.5°`; `…, tried every 0.83° from −1.5° to 18.5°`. */
+function triedWords(
+  { key, kind, from, to, step }: TriedField,
+  format: LengthFormat,
+  document: unknown,
+): string {
+  const name = effortName(key, document).toLowerCase();
+  const every =
+    step === null ? "" : ` every ${kind === "angle" ? angleText(step, 2) : fineLength(step, format)}`;
+  return `${name}, tried${every} from ${valueText(from, kind, format)} to ${valueText(to, kind, format)}`;
 }
 
 /** What is known of single changes where all that was found are pairs. @param none which are not enough */

@@ -8,7 +8,8 @@ import { lengthText, readsAlike, withMinus } from "./lengths.ts";
 export interface ComparedNumber {
   readonly name: string;
   readonly measure: "length" | "angle";
-  readonly read: (model: Model) => number | null;
+  /** @param travel mm; default 0, as measured. What a part is by itself is the same at every height. */
+  readonly read: (model: Model, travel?: number) => number | null;
 }
 
 const knuckle = (
@@ -17,20 +18,20 @@ const knuckle = (
   key: "hubFace" | "span" | "pinHeight" | "pinLead" | "pinAngle",
 ): ComparedNumber => ({ name, measure, read: ({ setup }) => setup.knuckle[key] });
 
-const atRest = (
+const straightAhead = (
   name: string,
   measure: ComparedNumber["measure"],
   read: (side: SidePose) => number,
 ): ComparedNumber => ({
   name,
   measure,
-  read: ({ frontEnd }) => {
-    const pose = solvePose(frontEnd, 0, 0);
+  read: ({ frontEnd }, travel = 0) => {
+    const pose = solvePose(frontEnd, travel, 0);
     return pose.ok ? read(pose.left) : null;
   },
 });
 
-/** What is compared: what was chosen, then what follows from it at the height as measured, wheels straight ahead. */
+/** What is compared: what was chosen, then what follows from it at a height, wheels straight ahead. */
 export const NUMBERS: readonly ComparedNumber[] = [
   knuckle("Hub-face distance", "length", "hubFace"),
   knuckle("Pin height", "length", "pinHeight"),
@@ -40,14 +41,14 @@ export const NUMBERS: readonly ComparedNumber[] = [
   { name: "Wheel offset", measure: "length", read: ({ setup }) => setup.wheel.offset },
   { name: "Rim width", measure: "length", read: ({ setup }) => setup.wheel.rimWidth },
   { name: "Tire radius", measure: "length", read: ({ ring }) => ring.freeRadius },
-  atRest("Half track", "length", (side) => Math.abs(side.contactPatch[1])),
-  atRest("Wheel center above the floor as measured", "length", (side) => side.wheelCenter[2]),
-  atRest("Camber", "angle", (side) => side.camber),
-  atRest("Caster", "angle", (side) => side.caster),
-  atRest("Kingpin inclination", "angle", (side) => side.kingpinInclination),
-  atRest("Toe", "angle", (side) => side.toe),
-  atRest("Scrub radius", "length", (side) => side.scrubRadius),
-  atRest("Mechanical trail", "length", (side) => side.mechanicalTrail),
+  straightAhead("Half track", "length", (side) => Math.abs(side.contactPatch[1])),
+  straightAhead("Wheel center above the floor as measured", "length", (side) => side.wheelCenter[2]),
+  straightAhead("Camber", "angle", (side) => side.camber),
+  straightAhead("Caster", "angle", (side) => side.caster),
+  straightAhead("Kingpin inclination", "angle", (side) => side.kingpinInclination),
+  straightAhead("Toe", "angle", (side) => side.toe),
+  straightAhead("Scrub radius", "length", (side) => side.scrubRadius),
+  straightAhead("Mechanical trail", "length", (side) => side.mechanicalTrail),
 ];
 
 /** Whether any of the values differs from the first. */

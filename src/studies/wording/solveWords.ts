@@ -6,10 +6,12 @@ import {
   type SolveReport,
   type SolveTarget,
   targetMeasure,
+  targetTravel,
 } from "../solve/solveTypes.ts";
 import { movesSentence } from "./changeWords.ts";
 import { fieldName } from "./fieldName.ts";
 import { angleText, lengthText } from "./lengths.ts";
+import { heightWords, stanceAt } from "./poseWords.ts";
 import { safeLength } from "./safeSide.ts";
 import { setByWords, type WindowSpeech } from "./windowWords.ts";
 
@@ -62,8 +64,11 @@ function words(report: SolveReport, { format, document }: WindowSpeech) {
 }
 
 /** `camber −0.50°`, `a worst gap of 0.316 in`. */
-function amountOf({ target: { of } }: SolveReport, amount: string): string {
-  return of === "gap" ? `a worst gap of ${amount}` : `${targetName(of).toLowerCase()} ${amount}`;
+function amountOf({ target }: SolveReport, amount: string, { model, format }: WindowSpeech): string {
+  if (target.of === "gap") return `a worst gap of ${amount}`;
+  const told = `${targetName(target.of).toLowerCase()} ${amount}`;
+  const at = targetTravel(target);
+  return at === 0 ? told : `${told} ${heightWords(at, model, format)}`;
 }
 
 /** `Pin angle 9.10° (now 8.50°) gives camber −0.50°.` */
@@ -75,7 +80,7 @@ function foundSentence(one: Solved, report: SolveReport, speech: WindowSpeech): 
     return `Least bump steer: ${name.toLowerCase()} ${field(one.value)} (${now}); the toe change farthest from 0 is then ${reach(one.reached)}${was}.`;
   const tape = report.kind === "length" ? tapeWords(one, speech.format) : "";
   const past = report.asked && (one.value < report.asked.from || one.value > report.asked.to);
-  const gives = `${past ? "Past the range looked at first: " : ""}${past ? lowered(name) : name} ${field(one.value)}${tape} (${now}) gives ${amountOf(report, reach(one.reached))}${was}.`;
+  const gives = `${past ? "Past the range looked at first: " : ""}${past ? lowered(name) : name} ${field(one.value)}${tape} (${now}) gives ${amountOf(report, reach(one.reached), speech)}${was}.`;
   return one.bracket === undefined ? gives : `${gives} ${beyondSentence(one.bracket, report, speech)}`;
 }
 
@@ -119,7 +124,7 @@ function noneSentences(report: SolveReport, speech: WindowSpeech): readonly stri
     return [`${name} does not change ${of}: it is ${reach(reachedNow)} at every value looked at ${range}.`];
   const wanted =
     "value" in target
-      ? ` gives ${amountOf(report, reach(target.value))}`
+      ? ` gives ${amountOf(report, reach(target.value), speech)}`
       : " lets both wheels follow the travel";
   const none = `${name}: no value ${range} ${report.cutShort ? "is known so far that" : "was found that"}${wanted}.`;
   if (nearest === null) return [none];
@@ -146,10 +151,16 @@ export function lookOnText(
   return `Look from ${solvedText(from, kind, format)} to ${solvedText(to, kind, format)}`;
 }
 
+/** `as measured (“driving”)`: the height as measured, and what the setup calls it. */
+function standingWords({ setup }: WindowSpeech["model"]): string {
+  const stance = stanceAt(0, setup);
+  return stance === null ? "as measured" : `as measured (“${stance}”)`;
+}
+
 /** How far the answer holds: exact at a pose, or proven on both sides; and what is known of other values. */
 function sureSentences(
   { target, between, kind, found }: SolveReport,
-  { format }: WindowSpeech,
+  { model, format }: WindowSpeech,
 ): readonly string[] {
   const every = between.rank === "sampled" ? solvedText(between.step, kind, format) : "";
   const looked = `the range was looked at every ${every}, and what happens between is not proven`;
@@ -164,7 +175,9 @@ function sureSentences(
     found.length > 1 ? "Several values give it: all that were found by stepping over the range. " : "";
   if (target.of === "bumpSteer")
     return [`Least by the root mean square of both wheels' toe change over the travel; ${looked}.`];
-  return [`${many}Exact as measured, wheels straight ahead; ${looked}.`];
+  const at = targetTravel(target);
+  const where = at === 0 ? standingWords(model) : heightWords(at, model, format);
+  return [`${many}Exact ${where}, wheels straight ahead; ${looked}.`];
 }
 
 function lowered(name: string): string {

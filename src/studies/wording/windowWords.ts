@@ -111,11 +111,22 @@ function nowWords(window: FieldWindow, format: LengthFormat): string {
 }
 
 /** What sets each end, and each side of every hole. */
-function endSentences({ fits, kind }: FieldWindow, speech: WindowSpeech): readonly string[] {
+function endSentences({ field, fits, kind }: FieldWindow, speech: WindowSpeech): readonly string[] {
   return fits.flatMap((fit: Fit) => {
     const [from, to] = endTexts(fit, kind, speech.format);
-    return [endSentence("less", from, fit.fromSetBy, speech), endSentence("more", to, fit.toSetBy, speech)];
+    return [
+      endSentence("less", from, fit.fromSetBy, keeping(field, fit.from, speech)),
+      endSentence("more", to, fit.toSetBy, keeping(field, fit.to, speech)),
+    ];
   });
+}
+
+/** Speech of a truck at a value of a field: of the gap to keep it keeps that gap, no longer the setup's. @param value mm */
+function keeping(field: string, value: number, speech: WindowSpeech): WindowSpeech {
+  if (field !== "allowance") return speech;
+  const { model } = speech;
+  const allowance = safeLength(value, "down", speech.format);
+  return { ...speech, model: { ...model, setup: { ...model.setup, allowance } } };
 }
 
 function endSentence(way: "less" | "more", end: string, by: SetBy, speech: WindowSpeech): string {
@@ -189,9 +200,11 @@ function isOnBoth({ part }: TooNear, { mirrored, pairs }: Model): boolean {
 
 /** What closes an empty window, and what opens it. */
 function closedSentences(
-  { field, closedBy, opens, kind, cutShort }: FieldWindow,
-  speech: WindowSpeech,
+  { field, from, closedBy, opens, kind, cutShort }: FieldWindow,
+  spoken: WindowSpeech,
 ): readonly string[] {
+  // The least there is to keep is too much.
+  const speech = keeping(field, from, spoken);
   const { format, document } = speech;
   const name = nameOf(field, document).toLowerCase();
   const closers = closedBy.map(({ by, isUnmoved }: ClosedBy) => {

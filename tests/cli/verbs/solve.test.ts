@@ -35,6 +35,15 @@ describe("solve", () => {
     expect(scrub.found[0].reached).toBeCloseTo(1, 6);
   });
 
+  it("of a stance is what the wheel travel of it gives, which is told", () => {
+    const asked = ["solve", truck, ...pin, "--for", "camber=-0.5"];
+    const named = capturedJson([...asked, "--stance", "aired out"]).document;
+    expect(named.travel).toBe(3.25);
+    expect(named).toEqual(capturedJson([...asked, "--travel", "3 1/4"]).document);
+    expect(named.found[0].value - capturedJson(asked).document.found[0].value).toBeGreaterThan(1);
+    expect(captured([...asked, "--stance", "aired out"]).out).toContain("Exact at the “aired out” stance");
+  });
+
   it("of a gap tells the bracket: at the value a check clears with it, beyond it does not", () => {
     const asked = [
       "solve",
@@ -87,6 +96,9 @@ describe("solve", () => {
     [[...pin, "--for", "camber"], "camber=-0.5"],
     [[...pin, "--for", "camber=wide"], "--for"],
     [[...pin, "--for", "gap=-1/4"], "at least 0"],
+    [[...pin, "--for", "gap=1/4", "--stance", "driving"], "is over all travel"],
+    [[...pin, "--for", "camber=0", "--stance", "drivin"], 'did you mean "driving"?'],
+    [[...pin, "--for", "camber=0", "--stance", "driving", "--travel", "1"], "choose one of them"],
     [[...pin, "--for", "bumpSteer=0"], "without a value"],
     [["--field", "allowance", "--for", "gap=1/4"], "moves no metal"],
     [["--field", "knuckle.pinAngel", "--for", "camber=0"], 'did you mean "knuckle.pinAngle"?'],

@@ -12,9 +12,12 @@ import { truckWith } from "../../../src/studies/window/truckOverField.ts";
 import { windowField } from "../../../src/studies/window/windowField.ts";
 import { windowOf } from "../../../src/studies/window/windowOf.ts";
 import { changeSentence, movesSentences } from "../../../src/studies/wording/changeWords.ts";
+import { formatOf } from "../../../src/studies/wording/lengths.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { demoDocument, lipAlone } from "../demoModel.ts";
 import { subjectOf, windowSubject } from "../window/windowSubject.ts";
+
+const DEG = Math.PI / 180;
 
 const { subject, model } = subjectOf(demoDocument(lipAlone()) as object, "lip");
 
@@ -166,7 +169,16 @@ describe("what to change otherwise", () => {
     const order = ["travel.droop", "knuckle.pinAngle", "wheel.backspacing"];
     const narrow = { ...subject, document: subject.document };
     const alone = changeOf(narrow, model, { order: order.slice(0, 2) });
-    expect(alone.without).toEqual(order.slice(0, 2));
+    expect(alone.without.map(({ key }) => key)).toEqual(order.slice(0, 2));
+    // Less droop takes away poses alone; of the pin, which turns the wheel, values are looked at with steps between.
+    const [droop, pin] = alone.without;
+    expect(droop).toMatchObject({ from: model.setup.travel.droop, step: null });
+    expect(pin!.from).toBeCloseTo(model.setup.knuckle.pinAngle - 10 * DEG, 5);
+    expect(pin!.to - pin!.from).toBeCloseTo(20 * DEG, 5);
+    const speech = { format: formatOf(model.setup), document: subject.document, allowance: 0 };
+    expect(changeSentence({ ...alone, changes: [] }, speech)).toMatch(
+      / Not enough alone: [^;]+, tried from −3 3\/4 in to 0 in; pin angle, tried every [\d.]+° from −1\.50?° to 18\.50?°\.$/,
+    );
     for (const { set } of alone.changes) {
       expect(set).toHaveLength(2);
       expect(verdictWith(set)).toBe("clear");
@@ -403,7 +415,7 @@ describe("what to change otherwise", () => {
     const cut = changeOf(subject, model, { budget: Budget.of(0.3, () => now++) });
     expect(cut.cutShort).toBe(true);
     const all = changeOf(subject, model);
-    for (const key of cut.without) expect(all.without).toContain(key);
+    for (const { key } of cut.without) expect(all.without.map((one) => one.key)).toContain(key);
   });
 
   it("is cut short by a budget, and says so", () => {

@@ -57,6 +57,17 @@ describe("a number at a pose", () => {
     expect(one!.value).toBeCloseTo(poseNumber(model, "kingpinInclination") - 0.5 * DEG, 3);
   });
 
+  it("at a height is what the truck made with the value reads there", () => {
+    const at = 50.8;
+    const report = solved(subject, "knuckle.pinAngle", { of: "camber", value: -0.5 * DEG, at });
+    expect(report.reachedNow).toBeCloseTo(poseNumber(model, "camber", at), 12);
+    expect(report.reachedNow).not.toBeCloseTo(poseNumber(model, "camber"), 2);
+    const field = windowField(subject.document, subject.setup, "knuckle.pinAngle", subject.file);
+    const made = field.ok && truckWith(subject, [[field.value, report.found[0]!.value]]);
+    if (!made || !made.ok) throw new TypeError("does not go together");
+    expect(poseNumber(made.value, "camber", at)).toBeCloseTo(-0.5 * DEG, 7);
+  });
+
   it("scrub radius moves with the hub face by the cosine of camber, half track with it", () => {
     const [scrub, half] = [poseNumber(model, "scrubRadius"), poseNumber(model, "halfTrack")];
     const report = solved(subject, "knuckle.hubFace", { of: "scrubRadius", value: scrub - 12 });

@@ -13,6 +13,7 @@ const DEG = Math.PI / 180;
 /** One value, least, two of a gap, one out of reach, a gap that cannot be, a field that does nothing. */
 const ASKED: readonly (readonly [string, SolveTarget, SolveOptions?])[] = [
   ["knuckle.pinAngle", { of: "camber", value: -0.5 * DEG }],
+  ["knuckle.pinAngle", { of: "camber", value: -0.5 * DEG, at: 50.8 }],
   ["knuckle.hubFace", { of: "scrubRadius", value: 25.4 }],
   ["truck.steering.innerEnd[2]", { of: "bumpSteer" }],
   ["knuckle.hubFace", { of: "gap", value: 8 }, { from: 120, to: 150 }],
@@ -29,7 +30,8 @@ it("what was solved for reads as it did", async () => {
     if (!found.ok) throw new TypeError(found.issues[0]!.mend);
     const value = "value" in target ? ` ${target.value.toFixed(4)}` : "";
     const said = solveSentences(found.value, speech).map((line) => `  ${line}`);
-    return [`${key} for ${target.of}${value}:`, ...said, ""];
+    const at = "at" in target ? ` at ${target.at?.toFixed(4)}` : "";
+    return [`${key} for ${target.of}${value}${at}:`, ...said, ""];
   });
   const page = [...lines, cutShortSentence("solve"), ""].join("\n");
   expect(page).not.toMatch(/NaN|undefined|Infinity/);

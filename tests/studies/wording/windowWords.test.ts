@@ -64,6 +64,12 @@ describe("the sentences of a window", () => {
     expect(proven(LIMIT, PART)).toBe(`${by} each, the value does not fit.`);
   });
 
+  it("name at an end of the gap to keep that gap, not the setup's", () => {
+    const of = { ...window({ from: 1, to: 4.8, fromSetBy: RANGE, toSetBy: PART }), field: "allowance" };
+    const said = windowSentences(of, { model, format: { units: "mm" }, document: subject.document });
+    expect(said[2]).toMatch(/^Not more than 4\.8 mm: the tire comes nearer than 4\.8 mm to the /);
+  });
+
   it("tell an end of what a setup may hold as that, and not as room beyond", () => {
     const [fits, least, most] = told({ from: 120, to: 170, fromSetBy: SETUP, toSetBy: PART });
     expect(fits).toMatch(/^Hub-face distance fits from 4 3\/4 in to 6 11\/16 in; /);

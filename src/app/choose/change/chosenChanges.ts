@@ -21,7 +21,7 @@ export interface ChosenChange {
 }
 
 /** Where they are kept; another number for lists that are built otherwise. */
-const KEY = "chosen-changes.1";
+const KEY = "chosen-changes.2";
 /** The oldest go first. */
 const MOST = 40;
 

@@ -1,28 +1,15 @@
 import { useMemo, useState } from "react";
-import { writtenValues } from "../../../setup/editing/writtenValues.ts";
 import { solveJson } from "../../../studies/documents/solveJson.ts";
-import {
-  SOLVE_TARGETS,
-  type Solved,
-  type SolveReport,
-  type SolveTarget,
-  targetMeasure,
-} from "../../../studies/solve/solveTypes.ts";
-import { poseNumber } from "../../../studies/solve/targetOf.ts";
+import { SOLVE_TARGETS, type SolveTarget, targetMeasure } from "../../../studies/solve/solveTypes.ts";
 import { widerRange } from "../../../studies/solve/widerRange.ts";
 import { fieldsToVary } from "../../../studies/window/fieldsToVary.ts";
-import { type WindowField, writtenField } from "../../../studies/window/windowField.ts";
-import { fieldName } from "../../../studies/wording/fieldName.ts";
+import type { WindowField } from "../../../studies/window/windowField.ts";
 import {
   lookOnText,
   NEAREST_AT_END,
-  solvedText,
   solveSentences,
   targetName,
 } from "../../../studies/wording/solveWords.ts";
-import { degFromRad } from "../../../units/angle.ts";
-import type { LengthFormat } from "../../../units/formatLength.ts";
-import { plainLengthText } from "../../../units/plainLengthText.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { focusOn } from "../../parts/focusOn.ts";
 import { documentFile } from "../../parts/reportFiles.ts";
@@ -35,7 +22,9 @@ import { keepTogether } from "../../words/keyWords.ts";
 import { type Answered, whyNone } from "../../work/answerCache.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
 import { FieldChooser } from "./FieldChooser.tsx";
-import { fieldEnd, fieldStart, typedText } from "./fieldEnds.ts";
+import { fieldEnd, fieldStart } from "./fieldEnds.ts";
+import { SolvedActs } from "./SolvedActs.tsx";
+import { exactText, heightChoices, isOfPose, startText, targetOf } from "./solveAsked.ts";
 
 type Of = SolveTarget["of"];
 
@@ -43,12 +32,14 @@ type Of = SolveTarget["of"];
 interface Typed {
   readonly key: string;
   readonly of: Of;
+  /** The stance at which a number of a pose is wanted; null = as measured. */
+  readonly at: string | null;
   readonly wanted: string | null;
   readonly ends: readonly [from: string, to: string] | null;
 }
 
 /** What a truck is mostly asked: how far out its hub face may be for the gap it is to keep. */
-const START: Typed = { key: "knuckle.hubFace", of: "gap", wanted: null, ends: null };
+const START: Typed = { key: "knuckle.hubFace", of: "gap", at: null, wanted: null, ends: null };
 
 /** What was asked last, and of which setup: a panel that is opened again goes on from there. */
 let last: { readonly documentId: string; readonly typed: Typed } | null = null;
@@ -56,7 +47,7 @@ let last: { readonly documentId: string; readonly typed: Typed } | null = null;
 function startOf(documentId: string): Typed {
   if (last === null) return START;
   // Its amounts are another truck's.
-  return last.documentId === documentId ? last.typed : { ...last.typed, wanted: null, ends: null };
+  return last.documentId === documentId ? last.typed : { ...last.typed, at: null, wanted: null, ends: null };
 }
 
 /** The value of a field that gives what is wanted; found while it is asked. */
@@ -71,7 +62,8 @@ export function SolveBody({ truck }: { truck: Truck }) {
   const field = fields.find(({ key }) => key === typed.key) ?? fields[0]!;
   const { of } = typed;
   const [from, to] = typed.ends ?? fieldStart(field, format, 4);
-  const wanted = typed.wanted ?? startText(truck, of, format);
+  const at = setup.stances.find(({ name }) => name === typed.at)?.travel ?? 0;
+  const wanted = typed.wanted ?? startText(truck, of, at, format);
   const measure = targetMeasure({ of });
   const [low, high] = [from, to].map((text) => fieldEnd(field, text, format.units)) as [
     number | null,
@@ -84,9 +76,10 @@ export function SolveBody({ truck }: { truck: Truck }) {
   const document = field.key.startsWith("truck.body") ? shown : askedOf(truck);
   const question = useMemo(() => {
     if (!isReady) return null;
-    const target: SolveTarget = of === "bumpSteer" ? { of } : { of, value };
-    return { document, field: field.key, target, from: low, to: high };
-  }, [isReady, document, field.key, of, value, low, high]);
+    const target = targetOf(of, value, at);
+    // A range that was typed is the one that is meant.
+    return { document, field: field.key, target, from: low, to: high, looksOn: typed.ends === null };
+  }, [isReady, document, field.key, of, value, at, low, high, typed.ends]);
   const answered = useAnswer("solve", isAsked && question ? truck : null, { question: question! });
   const type = (change: Partial<Typed>) => {
     setTyped({ ...typed, ...change });
@@ -129,6 +122,18 @@ export function SolveBody({ truck }: { truck: Truck }) {
             />
           </label>
         )}
+        {isOfPose(of) && setup.stances.length > 0 && (
+          <label>
+            at{" "}
+            <select value={typed.at ?? ""} onChange={(event) => type({ at: event.target.value || null })}>
+              {heightChoices(truck, format).map(({ name, text }) => (
+                <option key={text} value={name ?? ""}>
+                  {text}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
         {(["from", "to"] as const).map((name, i) => (
           <label key={name}>
             {name}{" "}
@@ -162,7 +167,7 @@ export function SolveBody({ truck }: { truck: Truck }) {
           onLookOn={({ from, to }) => {
             const now: Typed = {
               ...typed,
-              ends: [exactText(field, from, format), exactText(field, to, format)],
+              ends: [exactText(field, from, format, "up"), exactText(field, to, format, "down")],
             };
             setTyped(now);
             setAsked(true);
@@ -229,7 +234,7 @@ function SolveAnswer({ truck, answered, field, document, onCancel, onLookOn }: S
           </button>
         )}
         {kept.map((one) => (
-          <KeepSolved
+          <SolvedActs
             key={one.value}
             one={one}
             report={answer}
@@ -248,50 +253,4 @@ function SolveAnswer({ truck, answered, field, document, onCancel, onLookOn }: S
       <CutShort study="solve" of={[answered]} />
     </div>
   );
-}
-
-type KeepSolvedProps = {
-  one: Solved;
-  report: SolveReport;
-  field: WindowField;
-  document: unknown;
-  /** What is on the board is another truck by now. */
-  isBehind: boolean;
-};
-
-function KeepSolved({ one, report, field, document, isBehind }: KeepSolvedProps) {
-  const duplicate = useWorkbench((s) => s.duplicateAsVariant);
-  const format = useFormat();
-  const name = `${fieldName(field.path, document)} ${solvedText(one.value, report.kind, format)}`;
-  const keep = () => {
-    const after = writtenField(document, field, one.value);
-    const lower = name.charAt(0).toLowerCase() + name.slice(1);
-    duplicate(lower, writtenValues(document, after, [String(field.path[0])]));
-  };
-  return (
-    <button
-      type="button"
-      className="button"
-      aria-label={`Keep ${name} as a variant`}
-      disabled={isBehind}
-      onClick={keep}
-    >
-      Keep {keepTogether(solvedText(one.value, report.kind, format))} as a variant
-    </button>
-  );
-}
-
-/** A value of the range as it is typed, finer than one would. */
-function exactText(field: WindowField, value: number, { units }: LengthFormat): string {
-  return field.kind === "angle"
-    ? String(Number(degFromRad(value).toFixed(4)))
-    : plainLengthText(Number(value.toFixed(3)), units);
-}
-
-/** What is wanted to begin with: what is there now, or the gap the setup keeps. */
-function startText({ model }: Truck, of: Of, format: LengthFormat): string {
-  if (of === "bumpSteer") return "";
-  const now = of === "gap" ? model.setup.allowance : poseNumber(model, of);
-  if (Number.isNaN(now)) return "0";
-  return typedText({ kind: targetMeasure({ of }) }, now, format);
 }

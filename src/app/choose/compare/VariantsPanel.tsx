@@ -1,6 +1,7 @@
 import "./compare.css";
-import { useMemo, useState } from "react";
+import { useDeferredValue, useMemo, useState } from "react";
 import { comparedText, differenceText, differs, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
+import { heightText } from "../../../studies/wording/poseWords.ts";
 import { VARIANT_FOLLOWS } from "../../../studies/wording/variantWords.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
@@ -24,20 +25,35 @@ export function VariantsPanel({ columns }: VariantsPanelProps) {
   const isAligned = useWorkbench((s) => s.isAligned);
   const format = useFormat();
   const [name, setName] = useState("");
+  const [isAtPose, setAtPose] = useState(false);
+  // A drag comes first: the table follows when there is time.
+  const travel = useDeferredValue(useWorkbench((s) => (isAtPose ? s.travel : 0)));
   const trucks = useMemo(() => columns.flatMap(({ truck }) => (truck ? [truck] : [])), [columns]);
   const checks = useAnswers("check", trucks);
   const rows = NUMBERS.map((number) => ({
     number,
-    values: columns.map(({ truck }) => truck && number.read(truck.model)),
+    values: columns.map(({ truck }) => truck && number.read(truck.model, travel)),
   }));
   const sets = setsOf(columns, format);
   const standings = columns.map(({ truck }) => truck && standingText(truck, isAligned));
+  const setup = trucks[0]?.setup;
   const shown = rows.filter(({ values }, i) => i === 0 || differs(values));
   return (
     <section className="variants" aria-labelledby="variants-title">
       <h2 id="variants-title" className="label">
         Variants side by side: what differs
       </h2>
+      <label className="variants-at">
+        Camber, scrub radius … are told{" "}
+        <select
+          value={isAtPose ? "pose" : "measured"}
+          onChange={(event) => setAtPose(event.target.value === "pose")}
+        >
+          <option value="measured">as measured</option>
+          <option value="pose">at the height shown</option>
+        </select>
+        {isAtPose && setup && <b>{heightText(travel, setup, format)}</b>}
+      </label>
       <ScrollTable label="Table of variants">
         <thead>
           <tr>

@@ -24,6 +24,17 @@ function goOn(box: HTMLElement): void {
   box.scrollTo({ left: isAtEnd ? 0 : box.scrollLeft + box.clientWidth });
 }
 
+/** Names of the plots of which less than half is seen. */
+function outOfSight(box: HTMLElement, titles: readonly string[]): readonly string[] {
+  const seen = box.getBoundingClientRect();
+  const tiles = [...box.querySelectorAll(".plot-tile")];
+  return titles.filter((_, i) => {
+    const tile = tiles[i]?.getBoundingClientRect();
+    if (tile === undefined) return false;
+    return Math.min(tile.right, seen.right) - Math.max(tile.left, seen.left) < 0.5 * tile.width;
+  });
+}
+
 /** Any plots, along the foot of the window: they stay in view while fields change, and follow. */
 export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, children }: CurveDockProps) {
   const format = useFormat();
@@ -31,10 +42,12 @@ export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, childr
   const laidRested = useLaid(rested);
   const docked = usePlotChoice((s) => s.docked);
   const scale = usePlotChoice((s) => s.scale);
-  const ids = plotNames(truck).flatMap(({ id }) => (docked.includes(id) ? [id] : []));
+  const names = plotNames(truck);
+  const shown = docked.flatMap((id) => names.find((one) => one.id === id) ?? []);
   const plots = useRef<HTMLDivElement>(null);
   const [hasMore, setMore] = useState(false);
-  const count = isOpen ? ids.length : 0;
+  const [next, setNext] = useState("");
+  const count = isOpen ? shown.length : 0;
   useEffect(() => {
     followKeys(isOpen);
     return () => followKeys(false);
@@ -46,6 +59,21 @@ export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, childr
     observer.observe(box);
     return () => observer.disconnect();
   }, [count]);
+  const last = useRef(shown.length);
+  useLayoutEffect(() => {
+    // What is chosen is seen: it stands last.
+    if (count > last.current) plots.current?.scrollTo({ left: plots.current.scrollWidth });
+    last.current = count;
+  }, [count]);
+  const titles = shown.map(({ title }) => title).join("\n");
+  useLayoutEffect(() => {
+    const box = plots.current;
+    if (box === null || !hasMore) return;
+    const tell = () => setNext(outOfSight(box, titles.split("\n")).join(", "));
+    tell();
+    box.addEventListener("scroll", tell, { passive: true });
+    return () => box.removeEventListener("scroll", tell);
+  }, [hasMore, titles]);
   return (
     <section className="curve-dock" aria-label="Curves beside the fields">
       <div className="curve-dock-bar">
@@ -68,8 +96,8 @@ export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, childr
       </div>
       {isOpen && (
         <div ref={plots} className="curve-dock-plots" data-more={hasMore || undefined}>
-          {ids.length === 0 && <p>No curve is chosen: choose some under “Which curves”.</p>}
-          {ids.map((id) => (
+          {shown.length === 0 && <p>No curve is chosen: choose some under “Which curves”.</p>}
+          {shown.map(({ id }) => (
             <PlotTile key={id} id={id} laid={laid} rested={laidRested} scale={scale} format={format} isLow />
           ))}
         </div>
@@ -78,8 +106,8 @@ export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, childr
         <button
           type="button"
           className="button curve-dock-more"
-          aria-label="More curves"
-          title="More curves"
+          aria-label={`More curves: ${next}`}
+          title={`More curves: ${next}`}
           onClick={() => goOn(plots.current!)}
         >
           ▸

@@ -40,22 +40,39 @@ export function LayOver({ laid: { truck, others } }: { laid: Laid }) {
   const names = useLaidNames();
   const making = useMaking();
   if (!hasVariants(truck)) return null;
+  const layAll = (beside: readonly { readonly name: string }[], isOn: boolean) => {
+    for (const { name } of beside) layOver(name, isOn);
+  };
   return (
     <Menu label={`Lay over${others.length > 0 ? `: ${others.length}` : ""}`} isLeft className="plot-menu">
-      {() => (
-        <>
-          {variantsBeside(truck, making).map(({ name }) => (
-            <label key={name}>
-              <input
-                type="checkbox"
-                checked={names.includes(name)}
-                onChange={(event) => layOver(name, event.target.checked)}
-              />{" "}
-              {name}
-            </label>
-          ))}
-        </>
-      )}
+      {() => {
+        const beside = variantsBeside(truck, making);
+        const isAll = beside.length > 0 && beside.every(({ name }) => names.includes(name));
+        return (
+          <>
+            {beside.length > 1 && (
+              <label>
+                <input
+                  type="checkbox"
+                  checked={isAll}
+                  onChange={(event) => layAll(beside, event.target.checked)}
+                />{" "}
+                All of them
+              </label>
+            )}
+            {beside.map(({ name }) => (
+              <label key={name}>
+                <input
+                  type="checkbox"
+                  checked={names.includes(name)}
+                  onChange={(event) => layOver(name, event.target.checked)}
+                />{" "}
+                {name}
+              </label>
+            ))}
+          </>
+        );
+      }}
     </Menu>
   );
 }

@@ -72,7 +72,7 @@ export const gapOverTravel = memoLast(
 
 function noteOf(others: readonly NamedTruck[]): string {
   return others.length === 0
-    ? "nearest parts, the nearer side of each"
+    ? "nearest parts that move, and the nearest that does not; the nearer side of each"
     : "for each truck, its nearest part that moves against the wheel";
 }
 
@@ -152,15 +152,29 @@ function newCurves({ model, setup }: Truck, { over, at, isFine }: Cut, isWhole: 
   }
   const riding = isWhole && moving.length > 0 ? NO_GAPS : ridingGaps(model.pairs, least, isFine ? 0 : COARSE);
   const parts = [...least, ...riding].sort((a, b) => a[1] - b[1]);
-  return parts.slice(0, isWhole ? parts.length : MOST_PARTS).map(([part], i) => ({
-    name: part,
-    line: LINES[i % LINES.length]!,
-    isMain: i === 0,
-    points: xs.map((x, k) => ({
-      x,
-      y: gaps[k] === null ? null : (riding.get(part) ?? nearerOf(gaps[k]!, part)),
-    })),
-  }));
+  const curves = parts.map(
+    ([part], i): Series => ({
+      name: part,
+      line: LINES[i % LINES.length]!,
+      isMain: i === 0,
+      points: xs.map((x, k) => ({
+        x,
+        y: gaps[k] === null ? null : (riding.get(part) ?? nearerOf(gaps[k]!, part)),
+      })),
+    }),
+  );
+  return isWhole ? curves : nearestOf(curves);
+}
+
+/**
+ * The curves to draw, the nearest first: of those that tell the same all along the nearest alone, since the others would take the
+ * place of what the poses move.
+ */
+function nearestOf(curves: readonly Series[]): Series[] {
+  const moves = curves.map(({ points }) => isMoved(points.map(({ y }) => y)));
+  const still = moves.indexOf(false);
+  const shown = curves.filter((_, i) => moves[i] || i === still).slice(0, MOST_PARTS);
+  return shown.map((curve, i) => ({ ...curve, line: LINES[i % LINES.length]!, isMain: i === 0 }));
 }
 
 /** Of what rides together, the same at every pose and on both sides, the gaps that are among the nearest. */

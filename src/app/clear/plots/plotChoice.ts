@@ -6,7 +6,7 @@ import type { SteerScale } from "./plotAxes.ts";
 export interface PlotChoice {
   /** Ids of the plots that are left out below the map. */
   readonly hidden: readonly string[];
-  /** Ids of the plots that stand in the dock beside the fields. */
+  /** Ids of the plots that stand in the dock beside the fields, in that order. */
   readonly docked: readonly string[];
   readonly scale: SteerScale;
   /** Whether the dock is open; null = nobody said. */
@@ -15,7 +15,7 @@ export interface PlotChoice {
 
 const FIRST: PlotChoice = {
   hidden: [],
-  docked: ["camber", "toe", "gap-steer", "scrub"],
+  docked: ["camber", "gap-steer", "toe", "scrub"],
   scale: "angle",
   isDockOpen: null,
 };

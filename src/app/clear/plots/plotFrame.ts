@@ -19,7 +19,7 @@ export function plotBox(width: number, height: number): PlotBox {
 }
 
 /** px that a letter of a scale's name takes at the most, over a whole name. */
-const LETTER = 5.6;
+const LETTER = 6;
 
 /** What stands at a scale: its name, in short where that is too long for `room`, px; and the unit. */
 export function scaleName(
