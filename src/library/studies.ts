@@ -20,7 +20,13 @@ export type { BothSides, BothSidesResult } from "../studies/alignment/bothSides.
 export { type ModelAsk, modelAsked } from "../studies/alignment/modelAsked.ts";
 export { EFFORT, TRIM } from "../studies/change/changeField.ts";
 export { type ChangeOptions, changeOf } from "../studies/change/changeOf.ts";
-export type { AlsoMoves, ChangeReport, FoundChange, SetField } from "../studies/change/changeTypes.ts";
+export type {
+  AlsoMoves,
+  ChangeReport,
+  FoundChange,
+  SetField,
+  TriedField,
+} from "../studies/change/changeTypes.ts";
 export {
   type ChartDocument,
   type ChartHead,
