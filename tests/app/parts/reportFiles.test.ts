@@ -50,7 +50,14 @@ describe("a document saved of an answer on the page is what the command line pri
     const { truck, bodiless, ask } = page(LIP);
     const { units } = truck.setup;
     const target = { of: "gap", value: 8 } as const;
-    const question = { document: bodiless, field: "knuckle.hubFace", target, from: 130, to: 150 };
+    const question = {
+      document: bodiless,
+      field: "knuckle.hubFace",
+      target,
+      from: 130,
+      to: 150,
+      looksOn: false,
+    };
     const line = ["--field", "knuckle.hubFace", "--for", "gap=8 mm", "--from", "130 mm", "--to", "150 mm"];
     expect(await saved(truck, solveJson(ask("solve", question), units))).toBe(
       captured(["solve", LIP, ...line, "--json"]).out,
