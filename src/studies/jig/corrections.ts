@@ -1,8 +1,7 @@
 import type { JigSetup } from "../../setup/types/asBuiltTypes.ts";
-import type { ReadingPass } from "./asBuiltReport.ts";
 import { type FittedKnuckle, knuckleOf, UNKNOWNS, type Unknown, valuesOf } from "./fitKnuckle.ts";
 import { type BuiltKnuckle, jigReadingsOf } from "./jigReadings.ts";
-import { jigRows } from "./jigSheet.ts";
+import { type JigRow, jigRows } from "./jigSheet.ts";
 
 /** One dimension of a knuckle to change, by ordered − built, mm or rad. */
 export interface Correction {
@@ -15,7 +14,12 @@ export interface Corrections {
   /** The fewest found, the one that helps most first; empty = the readings do not tell what is off, or nothing fails. */
   readonly changes: readonly Correction[];
   /** Checks that would fail still. */
-  readonly failing: readonly ReadingPass["key"][];
+  readonly failing: readonly JigRow["key"][];
+}
+
+/** A reading beside its tolerance, and how far it is off. mm and radians. */
+export interface CheckedReading extends Pick<JigRow, "key" | "tolerance"> {
+  readonly off: number;
 }
 
 /** Whether a dimension is off by more than its readings can be wrong. @param within one standard deviation; null = left open */
@@ -32,7 +36,7 @@ const ON_TOLERANCE = 0.01;
  * @param clampedAt mm up from the lower ball joint center, where the straightedge stood
  */
 export function correctionsOf(
-  passes: readonly ReadingPass[],
+  checks: readonly CheckedReading[],
   fit: FittedKnuckle,
   ordered: BuiltKnuckle,
   clampedAt: number,
@@ -49,7 +53,7 @@ export function correctionsOf(
   /** How far each check would be past its tolerance, in tolerances; 0 = it passes. */
   const past = (changed: ReadonlySet<number>) => {
     const reads = readsAt(changed);
-    return passes.map(({ key, off, tolerance }) => {
+    return checks.map(({ key, off, tolerance }) => {
       const share = Math.abs(off + reads.get(key)! - before.get(key)!) / tolerance - 1;
       return share > ON_TOLERANCE ? share : 0;
     });
@@ -74,6 +78,6 @@ export function correctionsOf(
   const left = past(changed);
   return {
     changes: [...changed].map((i) => ({ key: UNKNOWNS[i]!, by: wanted[i]! - built[i]! })),
-    failing: passes.flatMap(({ key }, i) => (left[i]! > 0 ? [key] : [])),
+    failing: checks.flatMap(({ key }, i) => (left[i]! > 0 ? [key] : [])),
   };
 }
