@@ -336,7 +336,7 @@ describe("the counter view", () => {
     // From the answer it is one step.
     const stations = page.getByRole("navigation", { name: "Steps of the job" });
     await stations.getByRole("link", { name: "Clear" }).click();
-    await page.getByRole("button", { name: "Would other wheels clear?" }).click();
+    await page.getByRole("button", { name: "Will other wheels clear?" }).click();
     await page.getByRole("form", { name: "Add a wheel" }).waitFor();
     await page.getByRole("button", { name: "Done" }).click();
     expect(problems()).toEqual([]);

@@ -16,7 +16,7 @@ const left = async (page: Page) =>
 describe("an example's numbers on the page", () => {
   it("are marked at their fields, counted at the verdict, listed with a way to each, and become mine", async () => {
     const { page, problems } = await shared();
-    await page.getByText(/This is the example “.*”, an invented truck/).waitFor(SOON);
+    await page.getByText(/Invented example, “.*”/).waitFor(SOON);
     const all = await left(page);
     await goTo(page, "Measure");
     const hubFace = page.locator('[data-field="knuckle.hubFace"]');

@@ -92,7 +92,7 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         <StartButton truck={calm.current} />
         {station !== "show" && (
           <button type="button" className="link-button" onClick={askForWheels}>
-            Would other wheels clear?
+            Will other wheels clear?
           </button>
         )}
       </div>

@@ -132,7 +132,7 @@ export function exampleDoubts(setup: Setup): readonly Doubt[] {
   if (!fromExample || !first) return [];
   if (fromExample.of === ASSUMED_LAYOUT) return [{ kind: "assumed", path: first, text: assumedText(setup) }];
   const text = fromExample.isAsItCame
-    ? `This is the example “${fromExample.of}”, an invented truck: the answer is about that truck alone.`
+    ? `Invented example, “${fromExample.of}”: the answer is about it alone.`
     : `${countWords(fromExample.fields.length)} still the example's (“${fromExample.of}”), not measured on this truck.${builtOfText(fromExample.fields)}`;
   return [{ kind: "fromExample", path: first, text }];
 }
