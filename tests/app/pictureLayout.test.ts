@@ -132,6 +132,16 @@ describe("what is written on a picture", () => {
     }
   });
 
+  it("ends, and leaves names their room, on a picture that has none, as one that is not shown", () => {
+    expect(brokenLines("fender lip", -9, 14, 2).length).toBe(2);
+    const [{ name, text }] = setups as [(typeof setups)[0]];
+    const { front } = picturesOf(comparisonOf(text, name, 0));
+    const points = front.pictured.flatMap(({ drawing }) => framePoints(drawing, true));
+    const frame = drawingFrame(points, true, { width: 0, height: 0 });
+    expect(frame.names).toBe(drawingFrame(points, true, { width: 280, height: 2000 }).names);
+    expect(() => pictureLayout("front", front.pictured, front.body, frame, { units: "in" })).not.toThrow();
+  });
+
   it("names tire, wheel, hub face, ball joint line and floor on every front picture", () => {
     for (const { name, text } of setups) {
       const { front } = picturesOf(comparisonOf(text, name, 0));

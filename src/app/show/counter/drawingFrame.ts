@@ -115,7 +115,7 @@ export function drawingFrame(
   const spare = width * perPx - (right - left) - (NAME_ROOM + LABEL_ROOM) * perPx;
   const over = height * perPx - (foot - top) - (below + MARGIN) * perPx;
   const start = left - NAME_ROOM * perPx - 0.5 * spare;
-  const nameRoom = NAME_ROOM + Math.min(MORE_NAME_ROOM, (0.5 * spare) / perPx);
+  const nameRoom = NAME_ROOM + Math.min(MORE_NAME_ROOM, Math.max(0, (0.5 * spare) / perPx));
   return {
     perPx,
     size: { width, height },

@@ -47,7 +47,7 @@ export function brokenLines(
       continue;
     }
     let rest = [...word];
-    while (!fits(rest.join(""))) {
+    while (rest.length > 1 && !fits(rest.join(""))) {
       let end = rest.length;
       while (end > 1 && !fits(`${rest.slice(0, end).join("")}-`)) end--;
       written.push(`${rest.slice(0, end).join("")}-`);
