@@ -63,8 +63,9 @@ describe("a number at a pose", () => {
     expect(report.reachedNow).toBeCloseTo(poseNumber(model, "camber", at), 12);
     expect(report.reachedNow).not.toBeCloseTo(poseNumber(model, "camber"), 2);
     const field = windowField(subject.document, subject.setup, "knuckle.pinAngle", subject.file);
-    const made = field.ok && truckWith(subject, [[field.value, report.found[0]!.value]]);
-    if (!made?.ok) throw new TypeError("does not go together");
+    if (!field.ok) throw new TypeError("no such field");
+    const made = truckWith(subject, [[field.value, report.found[0]!.value]]);
+    if (!made.ok) throw new TypeError("does not go together");
     expect(poseNumber(made.value, "camber", at)).toBeCloseTo(-0.5 * DEG, 7);
   });
 
