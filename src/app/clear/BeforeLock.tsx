@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo } from "react";
 import { nearerBefore } from "../../studies/map/beforeLock.ts";
 import {
+  longestNearerSentence,
   NEARER_TOLD_AT_LOCK,
   NOWHERE_NEARER,
   nearerBeforeSentence,
@@ -11,6 +12,8 @@ import type { Truck } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
 
+const GO_THERE = "Go there";
+
 export type BeforeLockProps = {
   truck: Truck;
 };
@@ -18,8 +21,11 @@ export type BeforeLockProps = {
 /** At a full lock: that it comes nearer on the way there, and the way to that pose. Its room stands at every pose. */
 export function BeforeLock({ truck }: BeforeLockProps) {
   const steer = useWorkbench((s) => s.steer);
+  const format = useFormat();
+  const { model } = truck;
+  const longest = useMemo(() => longestNearerSentence(model, format), [model, format]);
   return (
-    <div className="pose-before">
+    <div className="pose-before" data-longest={`${keepTogether(longest)} ${GO_THERE}`}>
       {Math.abs(steer) === 1 ? (
         <Nearer truck={truck} lock={steer > 0 ? 1 : -1} />
       ) : (
@@ -39,8 +45,8 @@ function Nearer({ truck, lock }: BeforeLockProps & { lock: 1 | -1 }) {
   if (!nearer || !told)
     return solvePose(model.frontEnd, travel, lock).ok && <p>{keepTogether(NOWHERE_NEARER)}</p>;
   return (
-    <>
-      <p>{keepTogether(told)}</p>
+    <p>
+      {keepTogether(told)}{" "}
       <button
         type="button"
         className="fold-link"
@@ -50,8 +56,8 @@ function Nearer({ truck, lock }: BeforeLockProps & { lock: 1 | -1 }) {
           if (detail === 0) focusOn(document.querySelector<HTMLElement>('[data-scale="Steering"]'));
         }}
       >
-        Go there
+        {GO_THERE}
       </button>
-    </>
+    </p>
   );
 }

@@ -48,8 +48,10 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
         <>
           <div className="stage-bar">
             <ViewButtons isAlone={isAlone} />
-            {!isAlone && <ShowMenu truck={truck} />}
-            <StageTools truck={truck} isAlone={isAlone} />
+            <div className="stage-acts">
+              {!isAlone && <ShowMenu truck={truck} />}
+              <StageTools truck={truck} isAlone={isAlone} />
+            </div>
           </div>
           <div className="stage-frame">
             <StageBoundary>

@@ -22,9 +22,13 @@ export function ShowMenu({ truck }: ShowMenuProps) {
   useLayoutEffect(() => {
     const [sheet, panel] = [list.current, frame.current?.closest(".stage-panel")];
     if (!isOpen || !sheet || !panel) return;
-    sheet.dataset.at = isFilled ? "over" : besideOf(panel, sheet.offsetWidth);
+    delete sheet.dataset.at;
+    sheet.dataset.at = isFilled ? "below" : besideOf(panel, sheet.offsetWidth);
     const bar = sheet.offsetParent?.getBoundingClientRect().bottom ?? 0;
-    sheet.style.setProperty("--below", `${panel.getBoundingClientRect().bottom - bar}px`);
+    const under = panel.getBoundingClientRect().bottom - bar;
+    // Where the picture fills the window there is nothing to scroll: over its foot rather than cut off.
+    const most = innerHeight - OFF - sheet.offsetHeight - bar;
+    sheet.style.setProperty("--below", `${isFilled ? Math.min(under, most) : under}px`);
     if (sheet.dataset.at === "below") sheet.scrollIntoView({ block: "nearest" });
   }, [isOpen, isFilled]);
   useEffect(() => {

@@ -81,10 +81,17 @@ export function StageTools({ truck, isAlone }: StageToolsProps) {
         type="button"
         className="stage-tool"
         aria-pressed={isFilled}
+        aria-label={isFilled ? "Back to the page" : "Fill window"}
         title={isFilled ? "Escape gives the page back" : "F, while the picture has the focus"}
         onClick={() => setStage({ isFilled: !isFilled })}
       >
-        {isFilled ? "Back to the page" : "Fill window"}
+        {isFilled ? (
+          <>
+            Back<span className="tool-rest"> to the page</span>
+          </>
+        ) : (
+          "Fill window"
+        )}
       </button>
       {failure && <p role="alert">The picture could not be saved: {failure}</p>}
     </div>

@@ -83,6 +83,7 @@ export function gapLayer(svg: SVGSVGElement, toWorst: HTMLButtonElement): Overla
           handles: settings.hasHandles ? handleStore.getState().marks : [],
         },
         FIXED.map(toScreen),
+        `${state.view} ${settings.side} ${state.viewsAsked}`,
       );
       const labels = new Map(labelled.map((i, k) => [i, found[k]!]));
       for (const [i, gap] of shown.entries()) {

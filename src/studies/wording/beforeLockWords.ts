@@ -5,7 +5,7 @@ import type { LowestTravels } from "../map/lowestTravels.ts";
 import type { Model } from "../model/model.ts";
 import { gapWord } from "./gapTexts.ts";
 import { amountWords } from "./lengths.ts";
-import { nearestSurface, partWords } from "./nearestSurface.ts";
+import { nearestSurface, partWords, type Surface } from "./nearestSurface.ts";
 import { inputWords } from "./poseWords.ts";
 import { lowStop } from "./stopFacts.ts";
 import { type LowWayParts, lowWayParts } from "./stopTexts.ts";
@@ -65,5 +65,21 @@ export function nearerBeforeSentence(
   const part = partWords(model, entry.side, entry.part);
   const near =
     word === "rubs" ? `${what} rubs the ${part} by ${amount}` : `${what} is ${amount} from the ${part}`;
+  return nearerWords(steer, near);
+}
+
+/** As long as `nearerBeforeSentence` may get of a truck: what its room is kept by. */
+export function longestNearerSentence(model: Model, format: LengthFormat): string {
+  const whats = model.pairs.map(({ solid, partName }) => {
+    const surface: Surface = solid === "ring" ? "wheel" : solid;
+    return `the right ${surface} is ${amountWords(0, format)} from the ${partName}`;
+  });
+  return nearerWords(
+    0.9,
+    whats.reduce((longest, one) => (one.length > longest.length ? one : longest), ""),
+  );
+}
+
+function nearerWords(steer: number, near: string): string {
   return `On the way there it is worse: ${inputWords(steer)} ${near}.`;
 }

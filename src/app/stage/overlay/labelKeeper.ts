@@ -34,17 +34,23 @@ const SAME = 0.01;
 
 /**
  * Places labels frame after frame: seen from where it was seen before, a label stays where it stands and only its leader
- * follows what moves; seen from elsewhere it goes with its mark.
- * @returns their middles, null where there is no room; `eye` = where fixed points of the truck fall on the picture
+ * follows what moves; turned or zoomed by a hand it goes with its mark; in another view it finds a place anew.
+ * @returns their middles, null where there is no room; `eye` = where fixed points of the truck fall on the picture; `view` =
+ * which view was asked for
  */
 export function labelKeeper(): (
   wanted: readonly WantedLabel[],
   room: LabelRoom,
   eye: readonly ScreenPoint[],
+  view?: string,
 ) => (ScreenPoint | null)[] {
   let stood = new Map<string, Stood>();
   let seen: readonly ScreenPoint[] = [];
-  return (wanted, room, eye) => {
+  let viewed: string | undefined;
+  return (wanted, room, eye, view) => {
+    // Beside its mark another view has other things to cover.
+    if (view !== viewed) stood = new Map();
+    viewed = view;
     const isSameEye = eye.every((point, i) => {
       const before = seen[i];
       return before && Math.hypot(point.x - before.x, point.y - before.y) < SAME;

@@ -170,4 +170,20 @@ describe("labels on the picture", () => {
     place([], room, [{ x: 5, y: 0 }]);
     expect(place([moved], room, [{ x: 5, y: 0 }])).not.toEqual([first]);
   });
+
+  it("goes with its mark as a hand turns the picture, and finds a place anew in another view", () => {
+    const place = labelKeeper();
+    const room = { width: 1000, height: 400 };
+    const eye = (x: number) => [{ x, y: 0 }];
+    const lip = { key: "left fender lip", mark: { x: 520, y: 30 }, width: 90 };
+    // Under the picture's edge there is no room above its mark.
+    const [low] = place([lip], room, eye(0), "side");
+    expect(low!.y).toBeGreaterThanOrEqual(14);
+    const turned = { ...lip, mark: { x: 560, y: 200 } };
+    const [kept] = place([turned], room, eye(5), "side");
+    expect(kept).toEqual({ x: 560 + low!.x - 520, y: 200 + low!.y - 30 });
+    const [anew] = place([turned], room, eye(5), "front");
+    expect(anew).not.toEqual(kept);
+    expect(anew).toEqual(labelKeeper()([turned], room, eye(5), "front")[0]);
+  });
 });
