@@ -75,7 +75,7 @@ export function longestNearerSentence(model: Model, format: LengthFormat): strin
     return `the right ${surface} is ${amountWords(0, format)} from the ${partName}`;
   });
   return nearerWords(
-    0.9,
+    -0.9,
     whats.reduce((longest, one) => (one.length > longest.length ? one : longest), ""),
   );
 }

@@ -27,7 +27,11 @@ import {
   cutShortSentence,
   needCount,
 } from "../../../src/studies/wording/answerWords.ts";
-import { lowestParts, nearerBeforeSentence } from "../../../src/studies/wording/beforeLockWords.ts";
+import {
+  longestNearerSentence,
+  lowestParts,
+  nearerBeforeSentence,
+} from "../../../src/studies/wording/beforeLockWords.ts";
 import {
   AIR_CAUTIONS,
   CAUTIONS,
@@ -217,6 +221,8 @@ function told(title: string, model: Model, looks: number | null): string {
     const nearer = nearerBefore(model, travel, 1);
     const told = nearer && nearerBeforeSentence(nearer, travel, model, format);
     if (told) say(`at full left lock: ${told}`);
+    // Its room is kept by that.
+    expect((told || "").length).toBeLessThanOrEqual(longestNearerSentence(model, format).length);
   }
   say(mapSentence(mapReportOf(model, { rows: 5, cols: 5, budget: counted(looks) }), model));
 
