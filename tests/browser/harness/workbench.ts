@@ -111,7 +111,9 @@ export async function shot(page: Page, name: string): Promise<string> {
 function watch(page: Page, address: string): string[] {
   const found: string[] = [];
   page.on("console", (message) => {
-    if (message.type() === "error") found.push(`console: ${message.text()}`);
+    // Of what could not be loaded the text does not say what it was.
+    const of = message.text().includes("status of") ? ` (${message.location().url})` : "";
+    if (message.type() === "error") found.push(`console: ${message.text()}${of}`);
   });
   page.on("pageerror", (error) => found.push(`thrown: ${error.message}`));
   page.on("request", (request) => {
