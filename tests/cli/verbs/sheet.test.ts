@@ -37,6 +37,7 @@ describe("sheet --json", () => {
       "angle",
       "kerf",
       "files",
+      "quantity",
       "pieces",
       "pin",
       "plates",
