@@ -36,9 +36,16 @@ export function judgePose(truth: Truth, travel: number, steer: number, report: C
   const worst = report?.worst ?? null;
   const marks = gapMarks(gaps, worst, false, null, model.setup.allowance, truth.format);
   const now = marks.filter(({ kind }) => kind === "now");
+  const near = now.filter(({ word }) => word !== "clear");
   truth.claim(
-    now.length === tooNear.length && now.every(({ gap, word }) => word === truth.stateOf(gap)),
-    `${what} the stage marks ${now.length} of ${tooNear.length} that are too near, or calls one otherwise`,
+    near.length === tooNear.length && now.every(({ gap, word }) => word === truth.stateOf(gap)),
+    `${what} the stage marks ${near.length} of ${tooNear.length} that are too near, or calls one otherwise`,
+  );
+  // What is far enough is marked where it is the part that is worst somewhere, and nearly too near here.
+  const nearly = now.filter(({ word }) => word === "clear");
+  truth.claim(
+    nearly.every(({ part, gap }) => part === worst?.part && gap < 2 * model.setup.allowance),
+    `${what} the stage marks what is far enough`,
   );
   const elsewhere = marks.find(({ kind }) => kind === "elsewhere");
   truth.claim(
