@@ -1,3 +1,4 @@
+import { truckName } from "../../../studies/wording/truckName.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
 import { type CurveKind, PLOT_KINDS, type PlotKind } from "./curveKinds.ts";
@@ -31,7 +32,7 @@ export function alignmentPlots(
 
 /**
  * One plot; null where there is none of that name, or the truck does not say enough for it.
- * @param others trucks laid over the first, each with its name; the first is then called `shown`
+ * @param others trucks laid over the first, each with its name; the first is then called by its own name
  */
 export function alignmentPlot(
   id: string,
@@ -46,7 +47,8 @@ export function alignmentPlot(
 function plotOf(kind: PlotKind, truck: Truck, others: readonly NamedTruck[], scale: SteerScale): PlotSpec {
   const { id, title, note, of, over, measure, isWild = false, curves } = kind;
   const isOver = others.length > 0;
-  const named = (own: string) => (isOver ? (curves.length === 1 ? "shown" : `shown, ${own}`) : own);
+  const shown = truckName(truck.setup.variant);
+  const named = (own: string) => (isOver ? (curves.length === 1 ? shown : `${shown}, ${own}`) : own);
   const series: Series[] = curves.map((curve, i) => ({
     ...curveOf(truck, kind, curve, scale),
     name: named(curve.name),

@@ -1,5 +1,6 @@
 import type { Pair } from "../../../studies/model/pairs.ts";
 import { type GapEntry, gapsAt } from "../../../studies/reports/gapsAt.ts";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import { solvePose } from "../../../suspension/solvePose.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { memoLast } from "../../state/memoLast.ts";
@@ -78,20 +79,22 @@ function noteOf(others: readonly NamedTruck[]): string {
 
 function laidOver(truck: Truck, others: readonly NamedTruck[], curves: (of: Truck) => readonly Series[]) {
   if (others.length === 0) return curves(truck);
-  return [{ name: "shown", truck }, ...others].flatMap(({ name, truck: of }, i): Series[] => {
-    const all = curves(of);
-    // What rides together is as near at every pose: it would hide what the poses do.
-    const moving = all.filter(({ points }) => isMoved(points.map(({ y }) => y)));
-    const parts = moving.length > 0 ? moving : all;
-    const [first] = parts;
-    if (first === undefined) return [];
-    const least = first.points.map(({ x }, k) => ({
-      x,
-      y: leastOf(parts.map(({ points }) => points[k]!.y)),
-    }));
-    const line = i === 0 ? "solid" : i % 2 === 1 ? "dotted" : "dashed";
-    return [{ name, points: least, line, isMain: i === 0, of: i }];
-  });
+  return [{ name: truckName(truck.setup.variant), truck }, ...others].flatMap(
+    ({ name, truck: of }, i): Series[] => {
+      const all = curves(of);
+      // What rides together is as near at every pose: it would hide what the poses do.
+      const moving = all.filter(({ points }) => isMoved(points.map(({ y }) => y)));
+      const parts = moving.length > 0 ? moving : all;
+      const [first] = parts;
+      if (first === undefined) return [];
+      const least = first.points.map(({ x }, k) => ({
+        x,
+        y: leastOf(parts.map(({ points }) => points[k]!.y)),
+      }));
+      const line = i === 0 ? "solid" : i % 2 === 1 ? "dotted" : "dashed";
+      return [{ name, points: least, line, isMain: i === 0, of: i }];
+    },
+  );
 }
 
 function isMoved(gaps: readonly (number | null)[]): boolean {

@@ -1,4 +1,5 @@
 import { type RollRow, rollCurve } from "../../../studies/curves/rollCurve.ts";
+import { truckName } from "../../../studies/wording/truckName.ts";
 import type { PlotAxis, PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { memoLast } from "../../state/memoLast.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -33,7 +34,7 @@ export const ROLL_KINDS = [
 /** What the roll center does as the body rolls at a height, mm; empty where no wheel has travel left. */
 export const rollPlots = memoLast(
   (truck: Truck, travel: number, others: readonly NamedTruck[]): PlotSpec[] => {
-    const rows = [{ name: "shown", truck }, ...others].map(({ name, truck: of }) => ({
+    const rows = [{ name: truckName(truck.setup.variant), truck }, ...others].map(({ name, truck: of }) => ({
       name: others.length === 0 ? "both wheels" : name,
       rows: rollCurve(of.model, travel, POINTS),
     }));

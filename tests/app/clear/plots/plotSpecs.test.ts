@@ -115,7 +115,7 @@ describe("curves of several trucks over each other", () => {
     }
     const gaps = gapOverTravel(demo, 0, others);
     expect(gaps.series.map(({ name, of }) => [name, of])).toEqual([
-      ["shown", 0],
+      ["current truck", 0],
       ["narrow hub face", 1],
       ["again", 2],
     ]);
