@@ -118,7 +118,7 @@ export function SetupPanel({ truck, hasWorksheet, jumps }: SetupPanelProps) {
         <AnyFields path={["alignment"]} except={["toe"]} />
         {truck && <StanceList truck={truck} />}
       </FieldGroup>
-      <FieldGroup title="Arms" of={IN.arms}>
+      <FieldGroup title="Arms and ball joints" of={IN.arms}>
         <ArmFields />
         {truck && <SpanNote truck={truck} />}
         <AnyFields path={["truck"]} except={["upperArm", "lowerArm", "wheelbase", "steering", "body"]} />

@@ -15,6 +15,7 @@ import {
   writtenTo,
 } from "../../../studies/wording/changeWords.ts";
 import { unitsFromMm } from "../../../units/lengthUnits.ts";
+import { goToField } from "../../measure/fields/fieldAsked.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { documentFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
@@ -83,6 +84,13 @@ export function ChangeBody({ truck }: { truck: Truck }) {
   return (
     <div className="change" aria-busy={answered.answer === null}>
       <p>{keepTogether(changeSentence(report, speech))}</p>
+      {report.verdict === "clear" && (
+        <p>
+          <button type="button" className="link-button" onClick={() => goToField(["allowance"])}>
+            Ask for a larger gap to keep
+          </button>
+        </p>
+      )}
       <ol className="change-list">
         {byEffort(report, order).map((change) => {
           const title = changeTitle(change, speech);

@@ -10,6 +10,7 @@ import {
   holdingText,
   rateText,
 } from "../../../studies/wording/airWords.ts";
+import { travelText } from "../../../studies/wording/poseWords.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
@@ -93,7 +94,10 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
           The load curve is read straight between its points, so rates and ride step where a point is passed.
         </p>
       )}
-      <p className="fold-fine">{allowedSentence(spring, units, format)}</p>
+      <p className="fold-fine">
+        A pressure is what it takes to hold the truck there. With the bags empty it sits on its stops,{" "}
+        {travelText(setup.travel.bump, format)}. {allowedSentence(spring, units, format)}
+      </p>
       {masses === null || spring.curve === null ? (
         <p className="fold-fine">
           No pressures: the setup has no {masses === null ? "weights (masses)" : "load curve of the spring"}.
