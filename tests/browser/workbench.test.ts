@@ -112,7 +112,7 @@ describe("the workbench on a desk", () => {
     await expect.poll(async () => Number(await steering(page).inputValue())).toBeGreaterThan(0.1);
     // So is how low it goes at a lock.
     const height = await travel(page).inputValue();
-    await page.locator(".map-locks dd").last().getByRole("button").last().click();
+    await page.locator(".map-locks dd").last().getByRole("button").first().click();
     expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/^full right lock/);
     expect(Number(await travel(page).inputValue())).toBeGreaterThan(Number(height));
     await page.locator(".stances").getByRole("button", { name: "driving", exact: true }).click();

@@ -46,7 +46,7 @@ export function Turn({ travel, turn: { touch, allowance }, model, format }: Turn
 type AtProps = { way: LowestTravels; model: Model; format: LengthFormat };
 
 /**
- * How low it goes at a steering angle: two places to go to, down to where the allowance is kept and to where it ends; each as it is
+ * How low it goes at a steering angle: two places to go to, down to where it ends and to where the allowance is kept; each as it is
  * told, so that the truck stands where the words say.
  */
 export function Lowest({ way, model, format }: AtProps) {
@@ -54,15 +54,15 @@ export function Lowest({ way, model, format }: AtProps) {
   const { stop, at } = way.touch.either;
   return (
     <div className="map-lowest">
+      <GoTo travel={stop === "touch" ? safeLength(at, "down", format) : at} steer={way.steer}>
+        {keepTogether(end)}
+      </GoTo>
       {kept?.isPlace && (
         <GoTo travel={safeLength(way.allowance.either.at, "down", format)} steer={way.steer}>
           {keepTogether(kept.text)}
         </GoTo>
       )}
       {kept?.isPlace === false && <p>{keepTogether(kept.text)}</p>}
-      <GoTo travel={stop === "touch" ? safeLength(at, "down", format) : at} steer={way.steer}>
-        {keepTogether(end)}
-      </GoTo>
     </div>
   );
 }
