@@ -6,6 +6,7 @@ import type { FittedKnuckle, Residual, Unknown } from "../jig/fitKnuckle.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
 import { gaugeFormat, jigOffText, jigText, jigWay, readingWords } from "./jigWords.ts";
+import { listWords, lower } from "./nameWords.ts";
 
 /** One dimension of a knuckle as ordered and as built. mm and radians. */
 export interface BuiltRow {
@@ -164,22 +165,6 @@ export const JIG_CAUTIONS =
   "These are distances and angles worked out from the readings and the numbers in the setup. A knuckle that reads right\n" +
   "says nothing about its welds, its steel or its strength. Steering parts must be built, welded and inspected by licensed,\n" +
   "qualified people, under the codes that apply where the truck is driven; that goes double for cutting and re-welding one.\n";
-
-/** A name inside a sentence. */
-export function lower(name: string): string {
-  return name.charAt(0).toLowerCase() + name.slice(1);
-}
-
-/** A name at the head of a line. */
-export function upper(name: string): string {
-  return name.charAt(0).toUpperCase() + name.slice(1);
-}
-
-/** `a, b and c`. */
-export function listWords(words: readonly string[]): string {
-  if (words.length < 2) return words.join("");
-  return `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
-}
 
 /** How a reading stands to what the others tell, or that none checks it. */
 export function residualText({ key, off, inSigmas, isSuspect }: Residual, format: LengthFormat): string {

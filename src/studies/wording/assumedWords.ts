@@ -1,7 +1,7 @@
 import { isRead, isSaidMine } from "../../setup/exampleMarks.ts";
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
-import { listWords, lower } from "./asBuiltWords.ts";
 import { fieldName } from "./fieldName.ts";
+import { listWords, lower } from "./nameWords.ts";
 
 /** What the three coordinates of a point say. */
 const AXES = ["how far ahead", "how far out", "its height"] as const;

@@ -3,8 +3,8 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { AsBuiltSide } from "../jig/asBuiltReport.ts";
 import type { Correction } from "../jig/corrections.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
-import { listWords, lower } from "./asBuiltWords.ts";
 import { gaugeFormat, readingWords } from "./jigWords.ts";
+import { listWords, lower } from "./nameWords.ts";
 
 /** What to do about dimensions that are off: `move the hub face 0.097 in inward along the pin`. */
 export function correctionWords(changes: readonly Correction[], format: LengthFormat): string {

@@ -3,8 +3,8 @@ import type { MeshUnit } from "../../setup/types/truckTypes.ts";
 import type { Gauge } from "../../setup/worksheet/worksheetState.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { UnitGuess } from "../worksheet/scanMove.ts";
-import { listWords } from "./asBuiltWords.ts";
 import { amountText, lengthText } from "./lengths.ts";
+import { listWords } from "./nameWords.ts";
 
 /** What is said of a line of the worksheet. */
 export interface LineWords {

@@ -10,8 +10,8 @@ import type {
   Standing,
   Suspect,
 } from "../measure/measured.ts";
-import { listWords } from "./asBuiltWords.ts";
 import { pointWords, readingWords, readText } from "./measureNames.ts";
+import { listWords } from "./nameWords.ts";
 
 /** Words for the three coordinates of a point. */
 const AXIS_WORDS = ["how far ahead", "how far out", "how high"] as const;

@@ -9,8 +9,8 @@ import { visibleText } from "../../units/words.ts";
 import { housingRadius } from "../order/orderedFields.ts";
 import type { JointAsOrdered } from "../order/orderedParts.ts";
 import type { OrderSheet } from "../order/orderSheet.ts";
-import { listWords, lower } from "./asBuiltWords.ts";
 import { amountWords } from "./lengths.ts";
+import { listWords, lower } from "./nameWords.ts";
 import { orderMisfitSentence } from "./orderMends.ts";
 import {
   differenceSentence,

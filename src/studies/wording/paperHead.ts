@@ -1,7 +1,7 @@
 import type { OrderSetup } from "../../setup/types/orderTypes.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { knuckleFields, type OrderedField } from "../order/orderedFields.ts";
-import { upper } from "./asBuiltWords.ts";
+import { upper } from "./nameWords.ts";
 import { madeWords } from "./orderTexts.ts";
 
 /** What every paper of a knuckle says of it before all else, on the page and from the command line alike. */

@@ -3,11 +3,11 @@ import type { Reading } from "../../setup/types/readingTypes.ts";
 import type { SetupIssue } from "../../setup/types/types.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { NextReading, ReadingResidual, Suspect } from "../measure/measured.ts";
-import { lower } from "./asBuiltWords.ts";
 import { fieldName } from "./fieldName.ts";
 import { amountText, angleText, lengthText, tellingFormat } from "./lengths.ts";
 import { pointWords } from "./measureNames.ts";
 import { errorsText, gainSentence } from "./measureWords.ts";
+import { lower } from "./nameWords.ts";
 import { LINES, lipStationName } from "./worksheetWords.ts";
 
 /** What a reading of a length or an angle is, as a person reads it. @param value mm, or radians of an angle */

@@ -9,9 +9,9 @@ import { type SpanEffect, spanEffect } from "../plausibility/spanEffect.ts";
 import type { Meant, Unusual } from "../plausibility/unusual.ts";
 import { lineFrom } from "../worksheet/candidates.ts";
 import { readingsBehind } from "../worksheet/readingsBehind.ts";
-import { listWords } from "./asBuiltWords.ts";
 import { amountWords, angleText, finestLength, lengthText, withMinus } from "./lengths.ts";
 import { readingWords } from "./measureNames.ts";
+import { listWords } from "./nameWords.ts";
 import { askName } from "./worksheetWords.ts";
 
 /**

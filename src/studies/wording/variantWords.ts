@@ -1,8 +1,8 @@
 import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Model } from "../model/model.ts";
-import { listWords } from "./asBuiltWords.ts";
 import { comparedText, differs, NUMBERS } from "./comparedNumbers.ts";
+import { listWords } from "./nameWords.ts";
 
 /** How a variant hangs on what it was made from. */
 export const VARIANT_FOLLOWS =

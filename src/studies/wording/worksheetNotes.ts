@@ -1,5 +1,5 @@
 import type { Progress } from "../../setup/worksheet/worksheetState.ts";
-import { listWords, lower } from "./asBuiltWords.ts";
+import { listWords, lower } from "./nameWords.ts";
 import { LINES } from "./worksheetWords.ts";
 
 /** How far a worksheet is: `7 of 12 read; 5 more needed for a first verdict`, or which ones where others are many. @param isWaiting there is no verdict before */

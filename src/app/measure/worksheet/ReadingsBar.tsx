@@ -1,6 +1,6 @@
 import { keyText } from "../../../setup/types/keyPath.ts";
 import { worksheetOf } from "../../../setup/worksheet/worksheetState.ts";
-import { lower } from "../../../studies/wording/asBuiltWords.ts";
+import { lower } from "../../../studies/wording/nameWords.ts";
 import { FAULT_POINTER } from "../../../studies/wording/readingsTold.ts";
 import { readingName } from "../../../studies/wording/worksheetWords.ts";
 import { goOnFrom } from "../../parts/focusOn.ts";
