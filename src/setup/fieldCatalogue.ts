@@ -167,3 +167,16 @@ function wordAt(option: z.ZodObject, key: string): string {
   if (!(literal instanceof z.ZodLiteral)) throw new TypeError(`fieldCatalogue: ${key} must be a fixed word`);
   return String([...literal.values][0]);
 }
+
+/** A pattern's paths in a document: for each `*` the entries that the list there has. */
+export function pathsIn(pattern: readonly string[], document: unknown): readonly KeyPath[] {
+  return pattern.reduce<readonly KeyPath[]>(
+    (paths, step) =>
+      paths.flatMap((path) => {
+        if (step !== "*") return [[...path, step]];
+        const list = valueAt(document, path);
+        return Array.isArray(list) ? list.map((_, i) => [...path, i]) : [];
+      }),
+    [[]],
+  );
+}

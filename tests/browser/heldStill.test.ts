@@ -2,7 +2,7 @@
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { ofThisRun } from "../runs.ts";
-import { atRest } from "./harness/atRest.ts";
+import { atRest, comeToRest } from "./harness/atRest.ts";
 import { FOLDS, unfold } from "./harness/folds.ts";
 import { mapDrawn, stageDrawn, verdict } from "./harness/reading.ts";
 import { goTo } from "./harness/stations.ts";
@@ -99,20 +99,6 @@ async function about(
   return dragged(page, from!, over);
 }
 
-/** Labels on the picture have found their places beside handles that have just come: they stand for some frames. */
-async function labelsStill(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    let last = "";
-    for (let same = 0; same < 10; same++) {
-      await new Promise(requestAnimationFrame);
-      const plates = [...document.querySelectorAll(".gap-mark .plate")];
-      const now = plates.map((one) => JSON.stringify(one.getBoundingClientRect())).join();
-      if (now !== last) same = 0;
-      last = now;
-    }
-  });
-}
-
 /** Of a slide: to both its very ends and back. */
 const ALONG = [
   [0.5, 0.4],
@@ -136,6 +122,7 @@ describe("nothing else moves while something is dragged", () => {
     await stageDrawn(page);
     await mapDrawn(page);
     await atRest(page);
+    await comeToRest(page);
     const slide = (name: string) => page.getByRole("slider", { name, exact: true });
     expect(await about(page, slide("Travel"), ALONG), "height").toEqual([]);
     expect(await about(page, slide("Steering"), ALONG), "steering").toEqual([]);
@@ -192,7 +179,7 @@ describe("nothing else moves while something is dragged", () => {
         (heights) => new Set(heights.map((one) => document.querySelector(one)?.clientHeight)).size === 1,
         [".stage-frame", ".stage canvas"],
       );
-      await labelsStill(page);
+      await comeToRest(page);
       const { x, y, width, height } = (await point.boundingBox())!;
       const from: [number, number] = [x + 0.5 * width, y + 0.5 * height];
       const over = (
@@ -224,6 +211,8 @@ describe("nothing else moves while something is dragged", () => {
       await page.getByText(/^Bump steer over travel/).waitFor();
       for (const name of ["Travel", "Steering"]) {
         const slide = page.getByRole("slider", { name, exact: true });
+        await slide.scrollIntoViewIfNeeded();
+        await comeToRest(page);
         expect(await about(page, slide, ALONG), name).toEqual([]);
       }
       expect(problems()).toEqual([]);
@@ -237,6 +226,7 @@ describe("nothing else moves while something is dragged", () => {
     const words = page.locator(".counter-sentences");
     await words.waitFor();
     await expect.poll(() => words.textContent(), { timeout: 30_000 }).not.toContain("…");
+    await comeToRest(page);
     const slide = page.getByRole("slider", { name: /^What if B had another hub face/ });
     expect(await about(page, slide, ALONG)).toEqual([]);
     await page.getByRole("button", { name: /^Back to / }).click();

@@ -10,7 +10,7 @@ import { steerLimits } from "../../src/studies/map/steerLimits.ts";
 import { type Model, modelOf } from "../../src/studies/model/model.ts";
 import { checkClearance } from "../../src/studies/reports/check.ts";
 import { MM_PER_INCH } from "../../src/units/lengthUnits.ts";
-import { atRest } from "./harness/atRest.ts";
+import { atRest, comeToRest } from "./harness/atRest.ts";
 import { readPdf } from "./harness/pdfText.ts";
 import { mapDrawn, poseSentence, read, stageDrawn, verdict } from "./harness/reading.ts";
 import { goTo } from "./harness/stations.ts";
@@ -230,6 +230,7 @@ describe("the designer", () => {
   it("turns the pin angle by keys and sees the curves follow, fans it, keeps one of the five, and undoes it all", async () => {
     const { page, problems } = await openWorkbench({ isBare: true, viewport: DESK, colorScheme: "light" });
     await verdict(page);
+    await comeToRest(page);
     const before = await camberCurve(page);
     const scrub = () => read(page.getByRole("row", { name: /^Scrub radius \+/ }).first());
     const scrubBefore = await scrub();

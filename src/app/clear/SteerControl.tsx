@@ -2,6 +2,7 @@ import { bothWheelAngles, lockText } from "../../studies/wording/poseWords.ts";
 import { Scale, type ScaleMark } from "../parts/Scale.tsx";
 import { shownPose } from "../state/shown.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { readSteer } from "./typedPose.ts";
 
 const MARKS: readonly ScaleMark[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1].map((at) => ({
   at,
@@ -25,6 +26,8 @@ export function SteerControl() {
       pageSteps={10}
       isReversed
       readout={lockText(steer)}
+      read={readSteer}
+      example="50 left, 30 right"
       note={wheels}
       spoken={wheels === "" ? lockText(steer) : `${lockText(steer)}, ${wheels}`}
       marks={MARKS}

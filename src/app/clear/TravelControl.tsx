@@ -4,6 +4,7 @@ import { MM_PER_INCH, mmFromUnits } from "../../units/lengthUnits.ts";
 import { Scale, type ScaleMark } from "../parts/Scale.tsx";
 import { lengthFormatOf, lengthStepOf } from "../state/preferences.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { readTravel } from "./typedPose.ts";
 
 export type TravelControlProps = {
   /** Its units decide the steps: sixteenths of an inch, or millimeters. */
@@ -33,6 +34,8 @@ export function TravelControl({ setup }: TravelControlProps) {
       step={mmFromUnits(size, units)}
       pageSteps={format.units === "in" ? 8 : 10}
       readout={travelText(travel, format)}
+      read={(text) => readTravel(text, setup.travel, units, format)}
+      example={format.units === "in" ? "2 bump, 1 1/2 droop" : "50 bump, 40 droop"}
       note={stanceAt(travel, setup) ?? heightAgainst(travel, setup, format)}
       spoken={heightText(travel, setup, format)}
       marks={marks}

@@ -9,6 +9,7 @@ import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { BodyParts } from "./body/BodyParts.tsx";
 import { FieldGroup } from "./FieldGroup.tsx";
+import { FindField } from "./FindField.tsx";
 import { FieldRow } from "./fields/FieldRow.tsx";
 import { AnyField, AnyFields, keysOf } from "./groups/AnyFields.tsx";
 import { ArmFields } from "./groups/ArmFields.tsx";
@@ -78,6 +79,7 @@ export function SetupPanel({ truck, hasWorksheet, jumps }: SetupPanelProps) {
         {hasWorksheet && <WorksheetSwitch />}
         {truck && <StartButton truck={truck} />}
         {jumps}
+        <FindField />
         <p className="setup-scope">
           {variant === null
             ? `Changes go to the ${truckName(null)}.`

@@ -1,6 +1,7 @@
 import "./scale.css";
 import { type KeyboardEvent, useId } from "react";
 import { stepTo } from "../../units/stepLength.ts";
+import { type ReadValue, ScaleReadout } from "./ScaleReadout.tsx";
 
 export type ScaleMark = {
   /** Value it stands at. */
@@ -31,6 +32,10 @@ export type ScaleProps = {
   isReversed?: boolean;
   /** The value as a person reads it, large. */
   readout: string;
+  /** Reads a value that is typed. */
+  read: (text: string) => ReadValue;
+  /** What may be typed. */
+  example: string;
   /** What else goes with it, small, between the ends. */
   note: string;
   /** The value as a screen reader says it. */
@@ -43,7 +48,7 @@ export type ScaleProps = {
   onChange: (value: number) => void;
 };
 
-/** A drafting scale with a slide on it: drag it, or step it with the keys. */
+/** A drafting scale with a slide on it: drag it, step it with the keys, or type its value. */
 export function Scale(props: ScaleProps) {
   const {
     label,
@@ -93,9 +98,13 @@ export function Scale(props: ScaleProps) {
           </label>
           <small>{hint}</small>
         </span>
-        <output htmlFor={id} className="scale-readout">
-          {readout}
-        </output>
+        <ScaleReadout
+          label={label}
+          readout={readout}
+          example={props.example}
+          read={props.read}
+          onChange={onChange}
+        />
         {home && (
           <button
             type="button"

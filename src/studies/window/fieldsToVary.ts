@@ -1,6 +1,6 @@
-import { setupFields } from "../../setup/fieldCatalogue.ts";
+import { pathsIn, setupFields } from "../../setup/fieldCatalogue.ts";
 import type { FieldKind } from "../../setup/fields/setupField.ts";
-import { type KeyPath, keyText, valueAt } from "../../setup/types/keyPath.ts";
+import { type KeyPath, keyText } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
 import { type WindowField, windowField } from "./windowField.ts";
 
@@ -49,16 +49,7 @@ const KINDS: readonly FieldKind[] = ["length", "signedLength", "angle", "point"]
 /** What an air spring carries and holds moves nothing. */
 const STILL = ["curve", "volume"];
 
-/** A pattern's paths in a document, an entry of each list; none inside a mesh, which may be long and is not moved about. */
+/** A pattern's paths in a document; none inside a mesh, which may be long and is not moved about. */
 function pathsOf(pattern: readonly string[], document: unknown): readonly KeyPath[] {
-  if (pattern.includes("vertices") || STILL.includes(pattern[1]!)) return [];
-  return pattern.reduce<readonly KeyPath[]>(
-    (paths, step) =>
-      paths.flatMap((path) => {
-        if (step !== "*") return [[...path, step]];
-        const list = valueAt(document, path);
-        return Array.isArray(list) ? list.map((_, i) => [...path, i]) : [];
-      }),
-    [[]],
-  );
+  return pattern.includes("vertices") || STILL.includes(pattern[1]!) ? [] : pathsIn(pattern, document);
 }

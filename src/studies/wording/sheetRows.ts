@@ -67,6 +67,7 @@ export function sheetRows(
     row("Tire and wheel", "", () => ({ kind: "wheel" })),
     row("Hub-face distance", "", ({ truck }) => ({ kind: "length", mm: truck.model.setup.knuckle.hubFace })),
     row("Half track, as measured", "", ({ truck }) => ({ kind: "length", mm: halfTrack(truck.model) })),
+    row("Scrub radius, as measured", "+ patch outboard", ({ truck }) => scrubFact(truck.model)),
     row("Nearest over every height and steering angle", "", nearestFact),
     ...stances.map(({ name }, at) => row(`Steers, ${name}`, "", (one) => steersFact(one, at, format))),
     row("Camber, as measured", "+ out at top", ({ truck }) => anglesFact(truck.model, "camber")),
@@ -104,6 +105,11 @@ function steersFact({ truck, answer }: SheetTruck, at: number, format: LengthFor
 function anglesFact({ frontEnd }: Model, what: "camber" | "caster" | "toe"): SheetFact {
   const pose = solvePose(frontEnd, 0, 0);
   return { kind: "angles", both: pose.ok ? { left: pose.left[what], right: pose.right[what] } : null };
+}
+
+function scrubFact({ frontEnd }: Model): SheetFact {
+  const pose = solvePose(frontEnd, 0, 0);
+  return { kind: "length", mm: pose.ok ? pose.left.scrubRadius : null };
 }
 
 function factText(fact: SheetFact, model: Model, format: LengthFormat): string {

@@ -28,7 +28,23 @@ export interface HubFaceReach {
  * @param reach of the hub face of the last of them
  */
 export function whyWords(trucks: readonly WhyTruck[], reach: HubFaceReach, speech: WindowSpeech): WhyWords {
-  const { format } = speech;
+  return why(
+    trucks,
+    speech.format,
+    (where, second) => `, and ${nearestClause(reach, where, speech)}${brakeClause(reach, second)}`,
+  );
+}
+
+/** The same in brief, for what is taken along: without what sets how near the hub face may come. */
+export function whyInBrief(trucks: readonly WhyTruck[], format: LengthFormat): WhyWords {
+  return why(trucks, format, () => "");
+}
+
+function why(
+  trucks: readonly WhyTruck[],
+  format: LengthFormat,
+  reachClause: (where: string, second: WhyTruck) => string,
+): WhyWords {
   const [first, second = first] = trucks;
   if (!first || !second) return { why: "", downsides: [] };
   const [a, b] = [first, second].map(({ model }) => model.setup.knuckle.hubFace) as [number, number];
@@ -40,11 +56,11 @@ export function whyWords(trucks: readonly WhyTruck[], reach: HubFaceReach, speec
     ? `stands ${lengthText(a, format)} from the ball joint line${both}`
     : `stands ${lengthText(a, format)} from the ball joint line on ${first.letter} and ${lengthText(b, format)} on ${second.letter}`;
   const where = trucks.length < 2 ? "" : ` on ${second.letter}`;
-  const why = `The hub face, which the wheel bolts to, ${stands}; nearer draws the whole wheel in under the fender, and ${nearestClause(reach, where, speech)}${brakeClause(reach, second)}.`;
-  if (isAlike) return { why, downsides: [] };
+  const told = `The hub face, which the wheel bolts to, ${stands}; nearer draws the whole wheel in under the fender${reachClause(where, second)}.`;
+  if (isAlike) return { why: told, downsides: [] };
   const [near, far] = a < b ? [first, second] : [second, first];
   return {
-    why,
+    why: told,
     downsides: [nearerLine(near, far, HUB_FACE, format), fartherLine(near, far, HUB_FACE, format)],
   };
 }

@@ -14,7 +14,7 @@ import { formatOf } from "../../../src/studies/wording/lengths.ts";
 import { codeText, coverLine, pageTitle, plottedLine } from "../../../src/studies/wording/packetTexts.ts";
 import { barredNote, cutSentence } from "../../../src/studies/wording/pictureTexts.ts";
 import { truckName } from "../../../src/studies/wording/truckName.ts";
-import { SAME_TRUCK, whyWords } from "../../../src/studies/wording/whyWords.ts";
+import { SAME_TRUCK, whyInBrief, whyWords } from "../../../src/studies/wording/whyWords.ts";
 import { exampleTruck } from "./referee/cases.ts";
 
 const IN = 25.4;
@@ -88,6 +88,8 @@ it("the counter's own sentences read as they did", async () => {
     why(windowOf(PART), [A, onWheel({ rimWidth: 10, backspacing: 5.25 })]),
     why(windowOf(PART), [A, onWheel({ rimWidth: 10, backspacing: 4.25 })]),
     why(windowOf(PART), [A, onWheel({}, "B", { size: "P255/60R15" })]),
+    [whyInBrief([A, B], format).why, ...whyInBrief([A, B], format).downsides].join("\n"),
+    whyInBrief([A, onWheel({ backspacing: 5 })], format).why,
     SAME_TRUCK,
     truckName(null),
     cutSentence("front", -66, format, true),

@@ -94,7 +94,7 @@ function Ends({ truck, answer }: { truck: Truck; answer: WayEnds | null }) {
               <dl>
                 {TURNS.map(([word, turn]) => (
                   <div key={word}>
-                    <dt>steers {word}</dt>
+                    <dt>from straight, steers {word}</dt>
                     <dd>
                       {way === undefined ? (
                         "…"

@@ -40,13 +40,13 @@ export function MapLimits({ truck }: MapLimitsProps) {
   const isLock = Math.abs(steer) === 1;
   return (
     <>
-      <h2 className="label map-from">From the pose shown</h2>
+      <h2 className="label map-from">At the height and steering shown</h2>
       <dl className="map-limits" aria-busy={!isCurrent}>
         <dt>
-          steers left <Meaning of="how far it steers" />
+          from straight, steers left <Meaning of="how far it steers" />
         </dt>
         <dd>{steering ? steers("leftTurn") : "…"}</dd>
-        <dt>steers right</dt>
+        <dt>from straight, steers right</dt>
         <dd>{steering ? steers("rightTurn") : "…"}</dd>
         <dt>
           goes down <Meaning of="how low it goes" />

@@ -6,9 +6,10 @@ import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { useExampleWord, useIsFromExample } from "../fields/useIsFromExample.ts";
+import { ZERO_WAYS } from "../sketches/zeroSketches.tsx";
 import { CoordinateRow } from "./CoordinateRow.tsx";
 import { type Pasted, pastedBlock, pasteInto, pasteNote } from "./pasteInto.ts";
-import { WhereZero } from "./WhereZero.tsx";
+import { useZero, WhereZero } from "./WhereZero.tsx";
 
 export interface TableRow {
   readonly label: string;
@@ -41,6 +42,8 @@ export function CoordinateTable(props: CoordinateTableProps) {
   const isLengths = ["length", "signedLength"].includes(
     (rows[0] && fieldAt([...rows[0].path, 0], shownDocument(workbench.getState()))?.kind) ?? "",
   );
+  const zero = useZero(rows[0]?.path ?? []);
+  const ways = zero === null ? {} : ZERO_WAYS[zero];
 
   const onPaste = (event: ClipboardEvent<HTMLInputElement>, row: number, column: number) => {
     const block = pastedBlock(event.clipboardData.getData("text/plain"), columns.length - column);
@@ -61,6 +64,7 @@ export function CoordinateTable(props: CoordinateTableProps) {
               <th key={column} scope="col">
                 {column}
                 {isLengths && <small> {units}</small>}
+                {ways[column] !== undefined && <small className="points-way">{ways[column]}</small>}
               </th>
             ))}
           </tr>
@@ -84,7 +88,7 @@ export function CoordinateTable(props: CoordinateTableProps) {
       </p>
       {list && <SignNote list={list} />}
       {props.children}
-      {rows[0] && <WhereZero path={rows[0].path} />}
+      {zero && <WhereZero zero={zero} />}
     </div>
   );
 }

@@ -1,26 +1,28 @@
 import { useId, useState } from "react";
 import { fieldAt } from "../../../setup/fieldCatalogue.ts";
-import { zeroOf } from "../../../setup/fields/zeroOf.ts";
+import { type Zero, zeroOf } from "../../../setup/fields/zeroOf.ts";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { ZERO_WORDS, ZeroSketch } from "../sketches/zeroSketches.tsx";
 
-export type WhereZeroProps = {
-  /** Of a point of the table. */
-  path: KeyPath;
-};
-
-/** Where a point's numbers are counted from, on demand; nothing for what is no point. */
-export function WhereZero({ path }: WhereZeroProps) {
-  const id = useId();
-  const [isOpen, setOpen] = useState(false);
-  const zero = useWorkbench((s) => {
+/** What a point is counted from; null = it is none. */
+export function useZero(path: KeyPath): Zero | null {
+  return useWorkbench((s) => {
     const document = shownDocument(s);
-    const field = fieldAt(path, document);
+    const field = path.length === 0 ? null : fieldAt(path, document);
     return field && zeroOf(field, path, document);
   });
-  if (zero === null) return null;
+}
+
+export type WhereZeroProps = {
+  zero: Zero;
+};
+
+/** Where a point's numbers are counted from, on demand. */
+export function WhereZero({ zero }: WhereZeroProps) {
+  const id = useId();
+  const [isOpen, setOpen] = useState(false);
   return (
     <>
       <button

@@ -12,6 +12,15 @@ export const ZERO_WORDS: Readonly<Record<Zero, string>> = {
   mesh: "Zero is wherever the mesh file has it: read these numbers off in the program that shows the scan.",
 };
 
+/** Which way each number of a point runs, in a word over its column. */
+export const ZERO_WAYS: Readonly<Record<Zero, Readonly<Record<string, string>>>> = {
+  truck: { x: "forward", y: "left", z: "up" },
+  knuckle: { x: "forward", y: "out", z: "up the axis" },
+  hub: { x: "forward", y: "out", z: "up" },
+  seat: { x: "forward", y: "out", z: "up" },
+  mesh: {},
+};
+
 const DRAWINGS: Readonly<Record<Zero, (() => ReactNode) | null>> = {
   truck: TruckZero,
   knuckle: KnuckleZero,

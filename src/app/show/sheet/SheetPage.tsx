@@ -4,6 +4,7 @@ import { answerHeadline, conditionLines } from "../../../studies/wording/answerW
 import { codeText, sheetKey } from "../../../studies/wording/packetTexts.ts";
 import { aboveTitle, frontTitle, gapNote } from "../../../studies/wording/pictureTexts.ts";
 import { verdictSentence } from "../../../studies/wording/verdictSentence.ts";
+import { whyInBrief } from "../../../studies/wording/whyWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Cautions } from "../../parts/ConfirmedNotes.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
@@ -81,6 +82,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
   const alike = alikeDoubts(told);
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
   const { out, steer } = comparisonSentences(comparison);
+  const { why, downsides } = whyInBrief(told.length < 2 ? [] : told.map(lettered), format);
   const link = useComparisonLink(comparison, true);
   const code = useCode(link?.ok ? link.url : null);
   const characters = link?.ok ? link.url.length : 0;
@@ -124,7 +126,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
           )}
           <CutShort study="nearest" of={told.map(({ check }) => check)} />
           <CutShort study="ways" of={told.map(({ heights }) => heights)} />
-          {[out, steer, ...conditionLines(told)].map(
+          {[out, steer, why, ...downsides, ...conditionLines(told)].map(
             (text) => text && <p key={text}>{keepTogether(text)}</p>,
           )}
         </section>
@@ -170,6 +172,8 @@ export function SheetPage({ comparison }: SheetPageProps) {
     </article>
   );
 }
+
+const lettered = ({ letter, truck }: Contender) => ({ letter, model: truck.model });
 
 type SheetAnswerProps = {
   contender: Contender;
