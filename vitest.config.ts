@@ -60,6 +60,8 @@ const browser = {
   server: { deps: { external: [/\/src\/(?!app\/|serve\/)/] } },
   globalSetup: ["tests/browser/harness/globalSetup.ts"],
   maxWorkers: 2,
+  // What is waited for comes late on a busy machine; the second that is usual is no part of what is asserted.
+  expect: { poll: { timeout: 20_000 } },
 } as const;
 
 /**

@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { MAP_BOX, mapFrameOf } from "../../src/app/clear/map/mapFrame.ts";
@@ -345,36 +344,6 @@ describe("the designer", () => {
 });
 
 describe("the built page", () => {
-  it("asks for at most 450 kB of JavaScript, compressed, before its first view, and for none of the stage", () => {
-    const folder = join(ROOT, "dist", "app");
-    const html = readFileSync(join(folder, "index.html"), "utf8");
-    const found = new Set<string>();
-    const follow = (path: string) => {
-      if (found.has(path)) return;
-      found.add(path);
-      const code = readFileSync(join(folder, path), "utf8");
-      // Static imports alone: what is imported by a call comes later.
-      for (const [, name] of code.matchAll(
-        /(?:^|[;}])import\s*(?:[\w${},*\s]+from)?\s*["']\.\/([\w.-]+\.js)["']/g,
-      )) {
-        follow(`assets/${name}`);
-      }
-    };
-    for (const [, path] of html.matchAll(/(?:src|href)="\.\/(assets\/[\w.-]+\.js)"/g)) follow(path!);
-    const bytes = [...found].reduce(
-      (sum, path) => sum + gzipSync(readFileSync(join(folder, path))).length,
-      0,
-    );
-    console.log(`initial JavaScript: ${found.size} files, ${(bytes / 1000).toFixed(0)} kB compressed`);
-    expect(found.size).toBeGreaterThan(1);
-    expect(bytes).toBeGreaterThan(50_000);
-    expect(bytes).toBeLessThanOrEqual(450_000);
-    expect([...found].filter((path) => path.includes("Stage"))).toEqual([]);
-    // By the name that three.js leaves in the page.
-    const draws = (path: string) => readFileSync(join(folder, path), "utf8").includes("__THREE__");
-    expect([...found].filter(draws)).toEqual([]);
-  });
-
   it("follows a drag of the dot on the map, and tells what a pose of it costs the main thread", async () => {
     const { page } = await desk();
     await verdict(page);

@@ -53,7 +53,7 @@ export function ScaleReadout({ label, readout, example, read, onChange }: ScaleR
         title={`Type it: ${example}`}
         onClick={() => setTyped("")}
       >
-        {readout}
+        <span>{readout}</span>
       </button>
       {typed !== null && (
         <input

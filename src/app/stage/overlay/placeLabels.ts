@@ -18,6 +18,8 @@ export interface LabelRoom {
 export const HALF = 10;
 const OFF = 3;
 const EDGE = 4;
+/** Pixels that a label newly placed keeps off the edges besides: it stays where it stands when it comes to say more. */
+const SPARE = 20;
 const OFF_HANDLE = 9;
 const OFF_MARK = 13;
 
@@ -65,7 +67,7 @@ export function placeLabels(
       let [found, cost]: [ScreenPoint | null, number] = [null, Number.POSITIVE_INFINITY];
       for (const [k, wanted] of placesFor(mark, room).entries()) {
         if (k >= cost) break;
-        const to = fits(wanted);
+        const to = fits(wanted, SPARE);
         if (!to || !isFit(to)) continue;
         const costs = k + COVERING * (room.covers?.(to, half) ?? 0) + costOf(to);
         if (costs < cost) [found, cost] = [to, costs];
@@ -88,11 +90,11 @@ export function placeLabels(
       isOffMarks(at) &&
       inWay.every((other) => !doesCover(other, 0.5 * other.width, mark, at)) &&
       handlesUnder(at) === 0;
-    const fits = (wanted: ScreenPoint) => {
-      const to = inside(wanted, half, room);
+    const fits = (wanted: ScreenPoint, spare: number) => {
+      const to = inside(wanted, half, room, spare);
       return isOn(mark, to, half, OFF_HANDLE) || !isFree(to) ? null : to;
     };
-    const stays = isKept ? fits(kept) : null;
+    const stays = isKept ? fits(kept, 0) : null;
     const at =
       stays && isOffMarks(stays)
         ? stays
@@ -113,9 +115,11 @@ function placesFor(mark: ScreenPoint, { width }: LabelRoom): ScreenPoint[] {
   );
 }
 
-function inside({ x, y }: ScreenPoint, half: number, { width, height }: LabelRoom): ScreenPoint {
+function inside({ x, y }: ScreenPoint, half: number, room: LabelRoom, spare: number): ScreenPoint {
+  const { width, height } = room;
+  const beside = EDGE + half + Math.max(0, Math.min(spare, 0.5 * width - half - EDGE));
   return {
-    x: Math.min(width - EDGE - half, Math.max(EDGE + half, x)),
+    x: Math.min(width - beside, Math.max(beside, x)),
     y: Math.min(height - EDGE - HALF, Math.max(EDGE + HALF, y)),
   };
 }
