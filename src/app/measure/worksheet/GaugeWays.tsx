@@ -10,13 +10,16 @@ import {
   stickPath,
   stickReading,
 } from "../../../studies/worksheet/gaugeReadings.ts";
+import { Late, LateBody } from "../../parts/late.tsx";
 import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { workbench } from "../../state/workbench.ts";
 import { goToField } from "../fields/fieldAsked.ts";
-import { PhotoPanel } from "../photo/PhotoPanel.tsx";
 import { addReadings } from "./addReadings.ts";
 import { openLine, worksheetView } from "./worksheetView.ts";
+
+// Few trace a photo: it is fetched where one is.
+const PHOTO = new LateBody(async () => (await import("../photo/PhotoPanel.tsx")).PhotoPanel);
 
 type Way = keyof typeof GAUGE_WAYS;
 
@@ -39,7 +42,9 @@ export function GaugeWays() {
             >
               {GAUGE_WAYS[way].name} <small>{GAUGE_WAYS[way].about}</small>
             </button>
-            {way === "photo" && hasPhoto && <PhotoPanel onPut={putArch} />}
+            {way === "photo" && hasPhoto && (
+              <Late of={PHOTO} props={{ onPut: putArch }} words="Bringing the photo’s board…" />
+            )}
           </li>
         ))}
       </ul>
