@@ -140,6 +140,33 @@ describe("the workbench on a desk", () => {
     expect(await poseSentence(page)).toMatch(/^At the “aired out” stance/);
   });
 
+  it("goes to a height and a steering angle that are typed, and says of what cannot be taken how to mend it", async () => {
+    const { page, problems } = await onDesk();
+    const readout = (name: string) =>
+      page.getByRole("button", { name: new RegExp(`^${name}: .* Type a value$`) });
+    await readout("Travel").click();
+    const typed = page.getByRole("textbox", { name: /^Travel, such as / });
+    await typed.fill("9 bump");
+    await typed.press("Enter");
+    expect(await read(page.getByRole("alert").filter({ hasText: "travel" }))).toMatch(
+      /^✕ the setup’s travel is from .* in droop to .* in bump\.$/,
+    );
+    await typed.fill("2 bump");
+    await typed.press("Enter");
+    expect(await travel(page).getAttribute("aria-valuetext")).toBe("2 in bump");
+    expect(await typed.count()).toBe(0);
+    await readout("Steering").click();
+    await page.keyboard.type("50 left");
+    await page.keyboard.press("Enter");
+    expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/^50% left lock, /);
+    // Escape leaves all as it was; its keys go on from the readout.
+    await page.keyboard.press("Enter");
+    await page.keyboard.type("20 right");
+    await page.keyboard.press("Escape");
+    expect(await steering(page).getAttribute("aria-valuetext")).toMatch(/^50% left lock, /);
+    expect(problems()).toEqual([]);
+  });
+
   it("turns and zooms the picture by keys, and a view button sets it straight again", async () => {
     const { page } = await onDesk();
     const straight = await picture(page);
@@ -379,6 +406,12 @@ describe("the page around the truck", () => {
     expect(await place()).toBe(true);
     await page.keyboard.press("Tab");
     expect(await place()).toBe(true);
+    const find = page.getByRole("searchbox", { name: "Find a field" });
+    await find.fill("backsp");
+    await find.press("Enter");
+    const focused = () =>
+      page.evaluate(() => document.activeElement?.closest("[data-field]")?.getAttribute("data-field"));
+    await expect.poll(focused).toBe("wheel.backspacing");
     const box = await bar.boundingBox();
     expect(box!.y + box!.height).toBeCloseTo(PHONE.height, 0);
     const targets = await bar.getByRole("link").evaluateAll((all) => all.map((one) => one.clientHeight));

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useId, useState } from "react";
+import { type KeyboardEvent, useId, useRef, useState } from "react";
 
 /** What was typed as a value, or how to mend it: a sentence without a full stop. */
 export type ReadValue =
@@ -22,6 +22,8 @@ export function ScaleReadout({ label, readout, example, read, onChange }: ScaleR
   /** null = nothing is typed. */
   const [typed, setTyped] = useState<string | null>(null);
   const [mend, setMend] = useState("");
+  /** A key has ended it: that the field then loses the focus takes nothing more. */
+  const isEnded = useRef(false);
   const close = () => {
     setTyped(null);
     setMend("");
@@ -39,6 +41,7 @@ export function ScaleReadout({ label, readout, example, read, onChange }: ScaleR
     event.preventDefault();
     event.stopPropagation();
     if (event.key === "Enter" && !take()) return;
+    isEnded.current = true;
     close();
     // Its keys go on from there.
     document.getElementById(`${id}-readout`)?.focus();
@@ -51,7 +54,10 @@ export function ScaleReadout({ label, readout, example, read, onChange }: ScaleR
         className="scale-typed"
         aria-label={`${label}: ${readout}. Type a value`}
         title={`Type it: ${example}`}
-        onClick={() => setTyped("")}
+        onClick={() => {
+          isEnded.current = false;
+          setTyped("");
+        }}
       >
         <span>{readout}</span>
       </button>
@@ -75,7 +81,7 @@ export function ScaleReadout({ label, readout, example, read, onChange }: ScaleR
           }}
           onKeyDown={onKeyDown}
           onBlur={() => {
-            if (take()) close();
+            if (!isEnded.current && take()) close();
           }}
         />
       )}
