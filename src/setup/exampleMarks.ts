@@ -48,6 +48,13 @@ export function exampleFields(document: unknown): readonly KeyPath[] {
   return numberFields(document).filter((path) => !isMine(marks, path, valueAt(document, path)));
 }
 
+/** Whether what stands at a place, such as one coordinate of a point, is still the example's. */
+export function isExampleAt(document: unknown, path: KeyPath): boolean {
+  if (exampleOf(document) === null) return false;
+  const marks = { ...readMarks(document), ...marksOf(document) };
+  return !isMine(marks, path, valueAt(document, path));
+}
+
 /** Whether nobody has said of any number that it is the truck's own, and no reading tells one. */
 export function isExampleAsItCame(document: unknown): boolean {
   const marks = { ...readMarks(document), ...marksOf(document) };

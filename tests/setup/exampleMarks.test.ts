@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { startUsual } from "../../src/app/build/unbuilt/startUsual.ts";
+import { shownDocument } from "../../src/app/state/selectors.ts";
 import { workbench } from "../../src/app/state/workbench.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { effectiveDocument } from "../../src/setup/editing/effectiveDocument.ts";
-import { asExample, exampleFields } from "../../src/setup/exampleMarks.ts";
+import { asExample, exampleFields, isExampleAt } from "../../src/setup/exampleMarks.ts";
 import { fieldAt } from "../../src/setup/fieldCatalogue.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
 import { keyText } from "../../src/setup/types/keyPath.ts";
@@ -64,11 +65,14 @@ describe("an example's numbers", () => {
       .ballJoint;
     state().editField([...point, 0], value[0]! + 0.125);
     expect(left()).toContain("truck.lowerArm.ballJoint");
+    const theirs = () => [0, 1, 2].filter((axis) => isExampleAt(shownDocument(state()), [...point, axis]));
+    expect(theirs()).toEqual([1, 2]);
     state().claimFields([
       [...point, 1],
       [...point, 2],
     ]);
     expect(left()).not.toContain("truck.lowerArm.ballJoint");
+    expect(theirs()).toEqual([]);
   });
 
   it("may be said to be right one by one and by the block", () => {

@@ -1,6 +1,7 @@
 import { type ClipboardEvent, useId } from "react";
+import { isExampleAt } from "../../../setup/exampleMarks.ts";
 import { isWithin, type KeyPath, parseKeyText } from "../../../setup/types/keyPath.ts";
-import { fieldDraft, fieldText, isOfVariant } from "../../state/selectors.ts";
+import { fieldDraft, fieldText, isOfVariant, shownDocument } from "../../state/selectors.ts";
 import { unusualAt } from "../../state/useDoubts.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { EntryInput } from "../fields/EntryInput.tsx";
@@ -37,29 +38,37 @@ export function CoordinateRow(props: CoordinateRowProps) {
     return null;
   });
   const isExample = useIsFromExample(path);
+  // Of a point some of whose numbers are the truck's own by now, those that are not are named.
+  const theirs = useWorkbench((s) =>
+    isExample ? columns.filter((_, i) => isExampleAt(shownDocument(s), [...path, i])).join(", ") : "",
+  ).split(", ");
+  const which = theirs.length < columns.length ? ` ${theirs.join(", ")}` : "";
   const word = useExampleWord();
   const isUnusual = useWorkbench((s) => unusualAt(s, path).length > 0);
   const isOwn = useWorkbench((s) => isOfVariant(s, path));
   const [kind, column, mend] = /^(draft|issue) (\S+) ([\s\S]*)$/.exec(fault ?? "")?.slice(1) ?? [];
   const describedBy = fault === null ? undefined : `${id}-fault`;
   return (
-    <tbody
-      className={
-        [isCurrent && "points-current", isExample && "points-example"].filter(Boolean).join(" ") || undefined
-      }
-    >
+    <tbody className={isCurrent ? "points-current" : undefined}>
       <tr>
         <th scope="row">
           {label}
           {isExample && (
             <span className="points-from">
-              ⋯<span className={isNumbered ? "sr-only" : undefined}> {word}</span>
+              ⋯
+              <span className={isNumbered ? "sr-only" : undefined}>
+                {which} {word}
+              </span>
             </span>
           )}
           {isOwn && <span className="points-own">◆ variant</span>}
         </th>
         {columns.map((name, i) => (
-          <td key={name} data-field={[...path, i].join(".")}>
+          <td
+            key={name}
+            data-field={[...path, i].join(".")}
+            className={isExample && theirs.includes(name) ? "points-example" : undefined}
+          >
             <EntryInput
               path={[...path, i]}
               text={texts[i] ?? ""}
