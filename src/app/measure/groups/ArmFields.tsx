@@ -13,7 +13,10 @@ export function ArmFields() {
     <>
       {(["upperArm", "lowerArm"] as const).map((arm) => (
         <section key={arm} className="part-block">
-          <h4>{arm === "upperArm" ? "Upper arm, left side" : "Lower arm, left side"}</h4>
+          <h4>
+            {arm === "upperArm" ? "Upper arm, left side" : "Lower arm, left side"}{" "}
+            <small>the right one is its mirror image</small>
+          </h4>
           <PointFields
             caption={arm === "upperArm" ? "Upper arm" : "Lower arm"}
             rows={POINTS.map(([key, label]) => ({ label, path: ["truck", arm, key] }))}
