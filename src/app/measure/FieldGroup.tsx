@@ -17,11 +17,20 @@ export type FieldGroupProps = {
   isFirst?: boolean;
   /** Further places to mend that its fields tell of themselves. Default 0. */
   alsoToMend?: number;
+  /** What stands in it, said beside its title. Default "": nothing. */
+  note?: string;
   children: ReactNode;
 };
 
 /** A group of fields that opens and closes. Closed, it draws nothing. */
-export function FieldGroup({ title, of, isFirst = false, alsoToMend = 0, children }: FieldGroupProps) {
+export function FieldGroup({
+  title,
+  of,
+  isFirst = false,
+  alsoToMend = 0,
+  note = "",
+  children,
+}: FieldGroupProps) {
   const [isOpen, setIsOpen] = useState(isFirst);
   const faults = useWorkbench((s) => faultsIn(s, of)) + alsoToMend;
   const isOwn = useWorkbench((s) => of.some((path) => isOfVariant(s, path)));
@@ -52,6 +61,7 @@ export function FieldGroup({ title, of, isFirst = false, alsoToMend = 0, childre
         {isOwn && <span className="group-own">◆ of the variant</span>}
         {hasFault && <span className="group-fault">✕ {faults} to fix</span>}
         {isUnusual && <UnusualTag />}
+        {note !== "" && <span className="group-note">{note}</span>}
       </summary>
       {isOpen && <div className="group-fields">{children}</div>}
     </details>

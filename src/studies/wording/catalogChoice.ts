@@ -5,11 +5,15 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import { taperText } from "../../units/taper.ts";
 import { sizeText } from "./orderTexts.ts";
 
+type Orderable = CatalogItem<OrderedJoint | OrderedBrake | OrderedHub>;
+
 /** A part of a catalog by name and what tells it from the others: `Plover 41 · taper 1.5 in/ft · stud 1 3/4 in`. */
-export function catalogChoice(
-  { name, part }: CatalogItem<OrderedJoint | OrderedBrake | OrderedHub>,
-  format: LengthFormat,
-): string {
+export function catalogChoice(item: Orderable, format: LengthFormat): string {
+  return [item.name, catalogFacts(item, format)].filter((words) => words !== "").join(" · ");
+}
+
+/** What tells a part of a catalog from the others: `taper 1.5 in/ft · stud 1 3/4 in`; "" = the catalog says nothing of it. */
+export function catalogFacts({ part }: Orderable, format: LengthFormat): string {
   const told = (word: string, mm: number | null) => (mm === null ? null : `${word} ${sizeText(mm, format)}`);
   const pattern = "boltPattern" in part && part.boltPattern ? boltPatternText(part.boltPattern) : null;
   const facts =
@@ -26,5 +30,5 @@ export function catalogChoice(
             told("inner bearing", part.innerBearing.bore),
             told("outer bearing", part.outerBearing.bore),
           ];
-  return [name, ...facts.filter((fact) => fact !== null)].join(" · ");
+  return facts.filter((fact) => fact !== null).join(" · ");
 }

@@ -2,7 +2,7 @@ import type { LengthFormat } from "../../units/formatLength.ts";
 import type { OrderSheet } from "../order/orderSheet.ts";
 import { fieldName } from "./fieldName.ts";
 import { orderMisfitSentence, orderPlaceWords } from "./orderMends.ts";
-import { orderedText } from "./orderTexts.ts";
+import { comesOf, orderedText } from "./orderTexts.ts";
 
 /** The button that shows what putting an order into its truck changes. */
 export const PUT_ORDER = "Put the order into the truck…";
@@ -38,7 +38,10 @@ export function orderPageRemarks(sheet: OrderSheet, format: LengthFormat): reado
         ]
       : [
           `${differ}: “${PUT_ORDER}” changes ${changes.length === 1 ? "it" : "them"}.`,
-          ...changes.map(({ label, from, to }) => `${label}: ${to} ordered, ${from} on the truck`),
+          ...changes.map(
+            ({ label, from, to, why }) =>
+              `${label}: ${to} ordered, ${from} on the truck${why === "" ? "" : ` (${why})`}`,
+          ),
         ];
   return [
     ...misfits.map((misfit) => `Does not go together: ${orderMisfitSentence(misfit, format, true)}`),
@@ -52,16 +55,20 @@ export interface OrderChange {
   readonly label: string;
   readonly from: string;
   readonly to: string;
+  /** What the number that will stand there comes of; "" = the order says it itself. */
+  readonly why: string;
 }
 
 /** What will change when the order is written into the blocks. */
-export function orderChanges({ fields }: OrderSheet, format: LengthFormat): readonly OrderChange[] {
-  return fields.flatMap(({ path, agrees, ordered, block }) => {
+export function orderChanges({ fields, parts }: OrderSheet, format: LengthFormat): readonly OrderChange[] {
+  return fields.flatMap((field) => {
+    const { path, agrees, ordered, block } = field;
     if (agrees) return [];
     const name = fieldName(path, {});
     const part = path[1] === "rotor" || path[1] === "caliper" ? String(path[1]) : "";
     const isSaid = part === "" || name.toLowerCase().startsWith(part);
     const label = isSaid ? name : `${part.charAt(0).toUpperCase()}${part.slice(1)}: ${name.toLowerCase()}`;
-    return [{ label, from: orderedText(block, format), to: orderedText(ordered, format) }];
+    const why = comesOf(field, parts, format);
+    return [{ label, from: orderedText(block, format), to: orderedText(ordered, format), why }];
   });
 }

@@ -263,9 +263,12 @@ function finishRows({ order }: OrderSheet): readonly Line[] {
 }
 
 /** Sentences under the sheet: what does not go together, where blocks disagree with the order, and what it leaves open. */
-export function orderRemarks({ fields, open, misfits }: OrderSheet, format: LengthFormat): readonly string[] {
+export function orderRemarks(
+  { fields, parts, open, misfits }: OrderSheet,
+  format: LengthFormat,
+): readonly string[] {
   const apart = fields.filter(({ agrees }) => !agrees);
-  const differences = apart.map((field) => differenceSentence(keyText(field.path), field, format));
+  const differences = apart.map((field) => differenceSentence(keyText(field.path), field, parts, format));
   const agreed = `The knuckle, wheel and hardware blocks say what the order says, in all ${fields.length} fields it fixes.`;
   return [
     ...misfits.map((misfit) => `Does not go together: ${orderMisfitSentence(misfit, format, true)}`),

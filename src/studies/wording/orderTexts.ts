@@ -18,6 +18,7 @@ import {
   threadText,
 } from "../../units/threadCallout.ts";
 import type { OrderedField, OrderedValue } from "../order/orderedFields.ts";
+import type { OrderedParts } from "../order/orderedParts.ts";
 import { withMinus } from "./lengths.ts";
 
 /** mm. A fraction that is off by less than this says the size. */
@@ -59,13 +60,30 @@ export function orderedText(value: OrderedValue | null, format: LengthFormat): s
   }
 }
 
+/**
+ * What an ordered number is, where the order and its catalogs say others that it comes of: `the ball that holds its whole housing,
+ * 2 in across and 1 1/2 in high: …`. "" = they say it themselves.
+ */
+export function comesOf({ path }: OrderedField, parts: OrderedParts, format: LengthFormat): string {
+  const [block, joint, key] = path;
+  if (block !== "hardware" || key !== "radius") return "";
+  if (joint !== "upperBallJoint" && joint !== "lowerBallJoint") return "";
+  const { housingDiameter, housingHeight } = parts[joint];
+  if (housingDiameter === null || housingHeight === null) return "";
+  const [across, high] = [housingDiameter, housingHeight].map((mm) => sizeText(mm, format));
+  return `the ball that holds its whole housing, ${across} across and ${high} high: from the middle to the housing’s corner, which is farther than half its width`;
+}
+
 /** Where the order and a block disagree, in a sentence: what each says, and which one counts. */
 export function differenceSentence(
   key: string,
-  { ordered, block }: OrderedField,
+  field: OrderedField,
+  parts: OrderedParts,
   format: LengthFormat,
 ): string {
-  return `${key}: the order says ${orderedText(ordered, format)}, the block ${orderedText(block, format)}; answers go by the block until the order is written.`;
+  const why = comesOf(field, parts, format);
+  const ordered = `${orderedText(field.ordered, format)}${why === "" ? "" : ` (${why})`}`;
+  return `${key}: the order says ${ordered}, the block ${orderedText(field.block, format)}; answers go by the block until the order is written.`;
 }
 
 /** A bolt pattern with what a tape reads on it: `5x5: 2.939 in between neighbors, 4.755 in across`. */

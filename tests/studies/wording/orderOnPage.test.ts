@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { readCatalog } from "../../../src/setup/catalogs/readCatalog.ts";
 import { catalogChoice } from "../../../src/studies/wording/catalogChoice.ts";
 import { formatOf } from "../../../src/studies/wording/lengths.ts";
-import { orderPageRemarks } from "../../../src/studies/wording/orderOnPage.ts";
+import { orderChanges, orderPageRemarks } from "../../../src/studies/wording/orderOnPage.ts";
+import { picksNote } from "../../../src/studies/wording/orderPicks.ts";
 import { orderedDocument, sheetOf } from "../order/orderedTruck.ts";
 
 const remarks = (order: object, patch: object = {}) => {
@@ -26,6 +27,29 @@ describe("an order on the page", () => {
     expect(remarks({}, { knuckle: { hubFace: 6 } })[0]).toBe(
       "1 number differs from the truck’s, which answers go by: “Put the order into the truck…” changes it.",
     );
+  });
+
+  it("tells what a ball joint's radius comes of: half the diagonal of its housing, not half its width", () => {
+    const sheet = sheetOf(orderedDocument({}, { hardware: { upperBallJoint: { radius: 1 } } }));
+    // Plover 41: 2 in across and 1 1/2 in high; a 3-4-5 triangle of half sizes.
+    const { label, from, to, why } = orderChanges(sheet, formatOf(sheet.setup))[0]!;
+    expect([label, from, to]).toEqual(["Upper ball joint housing radius", "1 in", "1 1/4 in"]);
+    expect(why).toMatch(
+      /whole housing, 2 in across and 1 1\/2 in high: from the middle to the housing’s corner/,
+    );
+    expect(orderPageRemarks(sheet, formatOf(sheet.setup))[1]).toBe(
+      `${label}: ${to} ordered, ${from} on the truck (${why})`,
+    );
+    const other = sheetOf(orderedDocument({}, { knuckle: { hubFace: 6 } }));
+    expect(orderChanges(other, formatOf(other.setup)).map((change) => change.why)).toEqual([""]);
+  });
+
+  it("says on a closed group what of its parts is chosen, by its numbers, or not", () => {
+    const upper = { of: "upper", item: "Plover 41", isTyped: true };
+    const lower = { of: "lower", item: null, isTyped: false };
+    expect(picksNote([upper, lower])).toBe("upper Plover 41, lower not chosen");
+    expect(picksNote([{ of: undefined, item: null, isTyped: true }])).toBe("by its numbers");
+    expect(picksNote([{ of: undefined, item: undefined, isTyped: false }])).toBe("not given");
   });
 
   it("uses no word of the setup file, whatever is open, misfits or differs", () => {

@@ -1,11 +1,13 @@
+import { Fragment } from "react";
 import type { CatalogKind } from "../../../setup/catalogs/catalogDocument.ts";
 import type { Catalogs } from "../../../setup/catalogs/readCatalog.ts";
 import { DEFAULT_PIN_LEAD } from "../../../setup/types/defaults.ts";
 import { isWithin, type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import type { Misfit } from "../../../studies/order/misfit.ts";
 import type { OrderSheet } from "../../../studies/order/orderSheet.ts";
-import { catalogChoice } from "../../../studies/wording/catalogChoice.ts";
+import { catalogChoice, catalogFacts } from "../../../studies/wording/catalogChoice.ts";
 import { orderMisfitSentence } from "../../../studies/wording/orderMends.ts";
+import { CHOOSE_PARTS, NONE_CHOSEN, picksNote } from "../../../studies/wording/orderPicks.ts";
 import { BASE_NAME_HINT, partText, WRITTEN_SO } from "../../../studies/wording/orderTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { FieldGroup } from "../../measure/FieldGroup.tsx";
@@ -13,10 +15,11 @@ import { FieldRow } from "../../measure/fields/FieldRow.tsx";
 import { AnyField } from "../../measure/groups/AnyFields.tsx";
 import { useCatalogs } from "../../parts/catalogs/shippedCatalogs.ts";
 import { shownDocument } from "../../state/selectors.ts";
+import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { keyWords } from "../../words/keyWords.ts";
 import { CaliperBox } from "./CaliperBox.tsx";
-import { ORDER_FORM, type OrderLine } from "./orderFields.ts";
+import { ORDER_FORM, type OrderFormGroup, type OrderLine } from "./orderFields.ts";
 import { PickRow } from "./PickRow.tsx";
 
 export type OrderFormProps = {
@@ -27,22 +30,48 @@ export type OrderFormProps = {
 
 /** All fields of the order, grouped as a shop fills them in; what does not go together stands beside its field. */
 export function OrderForm({ sheet, format }: OrderFormProps) {
-  return ORDER_FORM.map(({ title, of, lines }, i) => {
+  const order = useWorkbench((s) => valueAt(shownDocument(s), ["order"]));
+  const firstParts = ORDER_FORM.findIndex(({ parts }) => parts !== undefined);
+  return ORDER_FORM.map(({ title, of, lines, parts }, i) => {
     const misfits = sheet?.misfits.filter(({ at }) => of.some((path) => isWithin(at, path))) ?? [];
     return (
-      <FieldGroup key={title} title={title} of={of} isFirst={i <= 1} alsoToMend={misfits.length}>
-        {lines.map((line) => (
-          <Line
-            key={line.kind === "heading" ? line.text : line.path.join(".")}
-            line={line}
-            sheet={sheet}
-            misfits={misfits}
-            format={format}
-          />
-        ))}
-      </FieldGroup>
+      <Fragment key={title}>
+        {i === firstParts && <p className="order-parts">{CHOOSE_PARTS}</p>}
+        <FieldGroup
+          title={title}
+          of={of}
+          isFirst={i <= 1}
+          alsoToMend={misfits.length}
+          note={parts ? noteOf(parts, order) : ""}
+        >
+          {lines.map((line) => (
+            <Line
+              key={line.kind === "heading" ? line.text : line.path.join(".")}
+              line={line}
+              sheet={sheet}
+              misfits={misfits}
+              format={format}
+            />
+          ))}
+        </FieldGroup>
+      </Fragment>
     );
   });
+}
+
+/** What of a group's parts is ordered, as the order is typed. */
+function noteOf(parts: NonNullable<OrderFormGroup["parts"]>, order: unknown): string {
+  return picksNote(
+    parts.map(({ block, of, isInCatalog }) => {
+      const typed = valueAt(order, [block]);
+      const item = valueAt(typed, ["item"]);
+      return {
+        of,
+        item: isInCatalog ? (typeof item === "string" ? item : null) : undefined,
+        isTyped: Object.keys((typed as object | undefined) ?? {}).length > 0,
+      };
+    }),
+  );
 }
 
 type LineProps = {
@@ -63,9 +92,11 @@ function Line({ line, sheet, misfits, format }: LineProps) {
         <PickRow
           path={path}
           label="From the catalog"
-          none="numbers below"
+          isWide
+          none={NONE_CHOSEN}
           choices={catalogs[line.of].map(({ name }) => name)}
-          texts={choiceTexts(catalogs, line.of, format)}
+          texts={partTexts(catalogs, line.of, (item) => catalogChoice(item, format))}
+          told={partTexts(catalogs, line.of, (item) => catalogFacts(item, format))}
           onPick={(name) => pickItem(path.slice(0, -1), name)}
         />
       )}
@@ -85,14 +116,14 @@ function Line({ line, sheet, misfits, format }: LineProps) {
   );
 }
 
-/** What each part of a catalog is shown as; of stock and materials nothing is ordered. */
-function choiceTexts(
+/** What is told of each part of a catalog; of stock and materials nothing is ordered. */
+function partTexts(
   catalogs: Catalogs,
   of: CatalogKind,
-  format: LengthFormat,
+  textOf: (item: Parameters<typeof catalogChoice>[0]) => string,
 ): Readonly<Record<string, string>> {
   if (of === "tubes" || of === "materials") return {};
-  return Object.fromEntries(catalogs[of].map((item) => [item.name, catalogChoice(item, format)]));
+  return Object.fromEntries(catalogs[of].map((item) => [item.name, textOf(item)]));
 }
 
 function stanceNames({ setup }: OrderSheet): readonly string[] {

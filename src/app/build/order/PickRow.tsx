@@ -12,18 +12,31 @@ export type PickRowProps = {
   choices: readonly string[];
   /** What a choice is shown as. Default: itself. */
   texts?: Readonly<Record<string, string>>;
+  /** What is told of a choice under it, once it is made: the box then shows its name alone. Default nothing. */
+  told?: Readonly<Record<string, string>>;
+  /** The list takes a line of its own. Default false. */
+  isWide?: boolean;
   /** What choosing one does. Default: it is put into the field. */
   onPick?: (name: string) => void;
 };
 
 /** A name out of a list; one that is not in it stays, and says so. */
-export function PickRow({ path, label, none, choices, texts = {}, onPick }: PickRowProps) {
+export function PickRow({
+  path,
+  label,
+  none,
+  choices,
+  texts = {},
+  told = {},
+  isWide = false,
+  onPick,
+}: PickRowProps) {
   const id = useId();
   const { field, text } = useField(path);
   const { editField, removeField } = workbench.getState();
   return (
     <div className="field" data-field={path.join(".")}>
-      <div className="field-line order-pick">
+      <div className="field-line order-pick" data-wide={isWide || undefined}>
         <label htmlFor={id} className="field-label">
           {label ?? field?.label}
         </label>
@@ -41,11 +54,12 @@ export function PickRow({ path, label, none, choices, texts = {}, onPick }: Pick
           {text !== "" && !choices.includes(text) && <option value={text}>{text}, not in the list</option>}
           {choices.map((name) => (
             <option key={name} value={name}>
-              {texts[name] ?? name}
+              {(name === text && told[name] ? name : texts[name]) ?? name}
             </option>
           ))}
         </select>
       </div>
+      {told[text] && <p className="order-told">{told[text]}</p>}
     </div>
   );
 }

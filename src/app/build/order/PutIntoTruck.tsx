@@ -8,6 +8,7 @@ import { shownDocument } from "../../state/selectors.ts";
 import { fileUnitsOf } from "../../state/typedDocument.ts";
 import { commitTyped } from "../../state/typing.ts";
 import { workbench } from "../../state/workbench.ts";
+import { keyWords } from "../../words/keyWords.ts";
 import { NextDrawing } from "../unbuilt/NextDrawing.tsx";
 
 export type PutIntoTruckProps = {
@@ -74,9 +75,12 @@ export function PutIntoTruck({ sheet, format, isBlocked }: PutIntoTruckProps) {
                 </tr>
               </thead>
               <tbody>
-                {changes.map(({ label, from, to }) => (
+                {changes.map(({ label, from, to, why }) => (
                   <tr key={label}>
-                    <th scope="row">{label}</th>
+                    <th scope="row">
+                      {label}
+                      {why !== "" && <small className="order-why">{keyWords(why)}</small>}
+                    </th>
                     <td>{from}</td>
                     <td>
                       <span aria-hidden="true">→ </span>

@@ -8,11 +8,23 @@ export type OrderLine =
   | { readonly kind: "stance"; readonly path: KeyPath }
   | { readonly kind: "heading"; readonly text: string };
 
+/** A part that a group is about. */
+export interface OrderFormPart {
+  /** Of the order. */
+  readonly block: string;
+  /** What it is called where its group has several. */
+  readonly of?: string;
+  /** It can be chosen from a catalog. */
+  readonly isInCatalog: boolean;
+}
+
 /** Fields that a shop fills in together. */
 export interface OrderFormGroup {
   readonly title: string;
   readonly of: readonly KeyPath[];
   readonly lines: readonly OrderLine[];
+  /** The parts it is about. Default none. */
+  readonly parts?: readonly OrderFormPart[];
 }
 
 const at = (...keys: readonly string[]): KeyPath => ["order", ...keys];
@@ -47,11 +59,16 @@ export const ORDER_FORM: readonly OrderFormGroup[] = [
   {
     title: "Ball joints",
     of: [at("upperBallJoint"), at("lowerBallJoint")],
+    parts: [
+      { block: "upperBallJoint", of: "upper", isInCatalog: true },
+      { block: "lowerBallJoint", of: "lower", isInCatalog: true },
+    ],
     lines: [heading("Upper"), ...joint("upperBallJoint"), heading("Lower"), ...joint("lowerBallJoint")],
   },
   {
     title: "Brake",
     of: [at("brake")],
+    parts: [{ block: "brake", isInCatalog: true }],
     lines: [
       { kind: "item", path: at("brake", "item"), of: "brakes" },
       ...fields(["brake"], "rotorDiameter", "rotorThickness", "hatOffset", "hatRegister", "boltPattern"),
@@ -63,6 +80,10 @@ export const ORDER_FORM: readonly OrderFormGroup[] = [
   {
     title: "Hub and wheel",
     of: [at("hub"), at("wheel")],
+    parts: [
+      { block: "hub", of: "hub", isInCatalog: true },
+      { block: "wheel", of: "wheel", isInCatalog: false },
+    ],
     lines: [
       { kind: "item", path: at("hub", "item"), of: "hubs" },
       ...fields(["hub"], "boltPattern", "pilot", "register", "rotorSeat"),
@@ -78,6 +99,7 @@ export const ORDER_FORM: readonly OrderFormGroup[] = [
   {
     title: "Steering arm",
     of: [at("steeringArm")],
+    parts: [{ block: "steeringArm", isInCatalog: false }],
     lines: [
       ...fields(["steeringArm"], "thread", "rodEndThread", "engagement", "jamNut", "shank"),
       { kind: "point", path: at("steeringArm", "tieRodEnd") },
