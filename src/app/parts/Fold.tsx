@@ -1,5 +1,6 @@
 import "./fold.css";
 import { type ReactNode, useState } from "react";
+import { bringInSight } from "./bringInSight.ts";
 
 export type FoldProps = {
   /** Names the fold in the browser's memory; not shown. */
@@ -27,6 +28,7 @@ export function Fold({ id, title, note, isOpen = false, children }: FoldProps) {
         if (now === open) return;
         setOpen(now);
         remember(id, now);
+        if (now) bringInSight(event.currentTarget);
       }}
     >
       <summary>

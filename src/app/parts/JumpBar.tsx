@@ -1,5 +1,6 @@
 import "./jumpBar.css";
 import { goToStation, type Station } from "../state/address.ts";
+import { bringInSight } from "./bringInSight.ts";
 import { whenThere } from "./whenThere.ts";
 
 export type JumpBarProps = {
@@ -36,26 +37,7 @@ function goTo(selector: string): void {
   if (!place) return;
   const block = place.closest<HTMLElement>("section, details") ?? place;
   if (block instanceof HTMLDetailsElement) block.open = true;
-  bringToTop(block);
+  bringInSight(block, "start");
   if (place.tabIndex < 0) place.tabIndex = -1;
   place.focus({ preventScroll: true });
-}
-
-/** ms in which what was folded is there. */
-const FILLS_WITHIN = 1500;
-const HANDS = ["wheel", "pointerdown", "keydown"] as const;
-
-/** Scrolls a block to the top, and again while it fills: before, the page may be too short to get there. A hand ends it. */
-function bringToTop(block: HTMLElement): void {
-  const bring = () => block.scrollIntoView({ block: "start" });
-  const fills = new ResizeObserver(bring);
-  const end = () => {
-    fills.disconnect();
-    clearTimeout(timer);
-    for (const hand of HANDS) removeEventListener(hand, end);
-  };
-  const timer = setTimeout(end, FILLS_WITHIN);
-  fills.observe(block);
-  for (const hand of HANDS) addEventListener(hand, end);
-  bring();
 }
