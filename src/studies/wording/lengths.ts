@@ -88,12 +88,17 @@ export function tellingFormat(
   format: LengthFormat,
 ): LengthFormat {
   const sorted = [...values].sort((a, b) => a - b);
-  const hides = sorted.some((value, i) => {
-    const next = sorted[i + 1];
-    return (
-      next !== undefined && !isFoundAlike(value, next, "length") && text(value, format) === text(next, format)
-    );
+  // The first of those that read alike: many small steps hide as much as a large one.
+  let [first, read] = [Number.NaN, ""];
+  const hides = sorted.some((value) => {
+    const reads = text(value, format);
+    if (reads !== read) [first, read] = [value, reads];
+    return !isFoundAlike(value, first, "length");
   });
-  const { units } = format;
-  return hides ? { units, fraction: "decimal", decimals: DECIMALS[units] } : format;
+  return hides ? decimalFormat(format) : format;
+}
+
+/** Decimals as fine as a search is, in the units shown. */
+export function decimalFormat({ units }: LengthFormat): LengthFormat {
+  return { units, fraction: "decimal", decimals: DECIMALS[units] };
 }

@@ -4,6 +4,7 @@ import { fieldsToVary } from "../../../studies/window/fieldsToVary.ts";
 import { fieldName } from "../../../studies/wording/fieldName.ts";
 import { kindsOf } from "../../clear/plots/alignmentPlots.ts";
 import { Plot } from "../../clear/plots/Plot.tsx";
+import { bringInSight } from "../../parts/bringInSight.ts";
 import { CutShort } from "../../parts/CutShort.tsx";
 import { standingText } from "../../parts/standing.tsx";
 import { useIsBehind } from "../../parts/useSettled.ts";
@@ -14,15 +15,23 @@ import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { useAnswers } from "../../work/useAnswer.ts";
 import { FanForm } from "./FanForm.tsx";
 import { FanTable } from "./FanTable.tsx";
-import { type FanStep, fanPlot, fanSteps } from "./fan.ts";
+import { apartText, type FanStep, fanCount, fanPlot, fanSteps } from "./fan.ts";
 import { fieldEnd, fieldStart } from "./fieldEnds.ts";
 import { truckOfDocument } from "./useVariantTrucks.ts";
+import { workOn } from "./workedOn.ts";
 
 /** One field over a range: a curve and a worst gap for each value, and any of them kept as a variant. */
 export function FanPanel({ truck }: { truck: Truck }) {
   const [isOpen, setOpen] = useState(false);
   return (
-    <details className="fan fold" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details
+      className="fan fold"
+      open={isOpen}
+      onToggle={({ currentTarget }) => {
+        if (currentTarget.open && !isOpen) bringInSight(currentTarget);
+        setOpen(currentTarget.open);
+      }}
+    >
       <summary>
         <h2 className="label">Fan a field</h2>
         <span className="fold-note">one field over a range: a curve and a worst gap for each value</span>
@@ -46,7 +55,7 @@ function Fan({ truck }: { truck: Truck }) {
   const format = useFormat();
   const [key, setKey] = useState("knuckle.pinAngle");
   const [ends, setEnds] = useState<readonly [from: string, to: string] | null>(null);
-  const [count, setCount] = useState(5);
+  const [count, setCount] = useState("5");
   const [plotId, setPlotId] = useState("camber");
 
   const { setup } = truck.bolted;
@@ -56,13 +65,15 @@ function Fan({ truck }: { truck: Truck }) {
   const [from, to] = ends ?? fieldStart(field, format);
   const low = fieldEnd(field, from, format.units);
   const high = fieldEnd(field, to, format.units);
-  const isReady = low !== null && high !== null && low !== high;
+  const values = fanCount(count);
+  const isSpan = low !== null && high !== null && low !== high;
+  const isReady = isSpan && values !== null;
   const steps = useMemo(() => {
     if (!isReady) return NO_STEPS;
-    return fanSteps(document, field, [low, high], count, format, (made) =>
+    return fanSteps(document, field, [low, high], values, format, (made) =>
       truckOfDocument(made as TypedDocument, file, meshes, isAligned),
     );
-  }, [isReady, document, field, low, high, count, format, file, meshes, isAligned]);
+  }, [isReady, document, field, low, high, values, format, file, meshes, isAligned]);
   const trucks = useMemo(() => steps.flatMap((step) => (step.truck ? [step.truck] : [])), [steps]);
   const checks = useAnswers("check", trucks);
   const plot = useMemo(() => fanPlot(steps, plotId), [steps, plotId]);
@@ -78,14 +89,22 @@ function Fan({ truck }: { truck: Truck }) {
         to={to}
         isRead={[low !== null, high !== null]}
         count={count}
+        apart={isReady ? apartText(field, [low, high], values, format) : null}
         plots={kindsOf(truck)}
         plotId={plotId}
         onField={(next) => {
           setKey(next);
           setEnds(null);
+          workOn(next);
         }}
-        onEnds={setEnds}
-        onCount={setCount}
+        onEnds={(typed) => {
+          setEnds(typed);
+          workOn(field.key);
+        }}
+        onCount={(typed) => {
+          setCount(typed);
+          workOn(field.key);
+        }}
         onPlot={setPlotId}
       />
       {isReady && (

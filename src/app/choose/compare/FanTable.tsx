@@ -1,4 +1,5 @@
 import { comparedText, NUMBERS } from "../../../studies/wording/comparedNumbers.ts";
+import { sameGapSentence } from "../../../studies/wording/fanWords.ts";
 import { amountText, lengthText, tellingFormat } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { ScrollTable } from "../../parts/ScrollTable.tsx";
@@ -30,44 +31,56 @@ export function FanTable({ label, steps, checks, format, isBehind, onKeep }: Fan
   });
   const gaps = checks.flatMap((check) => check?.answer?.worst?.gap ?? []);
   const gapFormat = tellingFormat(gaps, (gap, as) => `${gap < 0 ? "−" : ""}${amountText(gap, as)}`, format);
+  const reports = checks.flatMap((check) => check?.answer ?? []);
+  const asked = checks.filter((check) => check !== null).length;
+  const same = reports.length < asked ? null : sameGapSentence(reports, format);
   return (
-    <ScrollTable label="Table of the fan">
-      <thead>
-        <tr>
-          <th scope="col">{label}</th>
-          <th scope="col">Worst gap of all</th>
-          {columns.map(({ number: { name } }) => (
-            <th key={name} scope="col">
-              {name}
-            </th>
-          ))}
-          <td />
-        </tr>
-      </thead>
-      <tbody>
-        {steps.map((step, i) => (
-          <tr key={step.text}>
-            <th scope="row">{step.text}</th>
-            <td>{checks[i] ? <WorstCell check={checks[i]} format={gapFormat} /> : "does not go together"}</td>
-            {columns.map(({ number, values, format: as }) => (
-              <td key={number.name}>{comparedText(values[i] ?? null, number, as)}</td>
+    <div>
+      <ScrollTable label="Table of the fan">
+        <thead>
+          <tr>
+            <th scope="col">{label}</th>
+            <th scope="col">Worst gap of all</th>
+            {columns.map(({ number: { name } }) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
             ))}
-            <td>
-              {step.truck && (
-                <button
-                  type="button"
-                  className="button"
-                  aria-label={`Keep ${label} ${step.text} as a variant`}
-                  disabled={isBehind}
-                  onClick={() => onKeep(step)}
-                >
-                  Keep
-                </button>
-              )}
-            </td>
+            <td />
           </tr>
-        ))}
-      </tbody>
-    </ScrollTable>
+        </thead>
+        <tbody>
+          {steps.map((step, i) => (
+            <tr key={step.text}>
+              <th scope="row">{step.text}</th>
+              <td>
+                {checks[i] ? <WorstCell check={checks[i]} format={gapFormat} /> : "does not go together"}
+              </td>
+              {columns.map(({ number, values, format: as }) => (
+                <td key={number.name}>{comparedText(values[i] ?? null, number, as)}</td>
+              ))}
+              <td>
+                {step.truck && (
+                  <button
+                    type="button"
+                    className="button"
+                    aria-label={`Keep ${label} ${step.text} as a variant`}
+                    disabled={isBehind}
+                    onClick={() => onKeep(step)}
+                  >
+                    Keep
+                  </button>
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </ScrollTable>
+      {same !== null && (
+        <p className="fan-same" role="status">
+          {same}
+        </p>
+      )}
+    </div>
   );
 }

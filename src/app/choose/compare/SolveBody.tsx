@@ -1,4 +1,5 @@
 import { useMemo, useState } from "react";
+import { useStore } from "zustand";
 import { solveJson } from "../../../studies/documents/solveJson.ts";
 import { SOLVE_TARGETS, type SolveTarget, targetMeasure } from "../../../studies/solve/solveTypes.ts";
 import { widerRange } from "../../../studies/solve/widerRange.ts";
@@ -25,12 +26,14 @@ import { FieldChooser } from "./FieldChooser.tsx";
 import { fieldEnd, fieldStart } from "./fieldEnds.ts";
 import { SolvedActs } from "./SolvedActs.tsx";
 import { exactText, heightChoices, isOfPose, startText, targetOf } from "./solveAsked.ts";
+import { workedOn, workOn } from "./workedOn.ts";
 
 type Of = SolveTarget["of"];
 
 /** What is typed: null = not typed yet, so that something about the truck's own is shown. */
 interface Typed {
-  readonly key: string;
+  /** null = the field that was worked on last. */
+  readonly key: string | null;
   readonly of: Of;
   /** The stance at which a number of a pose is wanted; null = as measured. */
   readonly at: string | null;
@@ -39,7 +42,8 @@ interface Typed {
 }
 
 /** What a truck is mostly asked: how far out its hub face may be for the gap it is to keep. */
-const START: Typed = { key: "knuckle.hubFace", of: "gap", at: null, wanted: null, ends: null };
+const MOSTLY = "knuckle.hubFace";
+const START: Typed = { key: null, of: "gap", at: null, wanted: null, ends: null };
 
 /** What was asked last, and of which setup: a panel that is opened again goes on from there. */
 let last: { readonly documentId: string; readonly typed: Typed } | null = null;
@@ -47,7 +51,9 @@ let last: { readonly documentId: string; readonly typed: Typed } | null = null;
 function startOf(documentId: string): Typed {
   if (last === null) return START;
   // Its amounts are another truck's.
-  return last.documentId === documentId ? last.typed : { ...last.typed, at: null, wanted: null, ends: null };
+  const typed =
+    last.documentId === documentId ? last.typed : { ...last.typed, at: null, wanted: null, ends: null };
+  return workedOn.getState().key === typed.key ? typed : { ...typed, key: null, ends: null };
 }
 
 /** The value of a field that gives what is wanted; found while it is asked. */
@@ -59,7 +65,10 @@ export function SolveBody({ truck }: { truck: Truck }) {
   const [isAsked, setAsked] = useState(false);
   const { setup } = truck.bolted;
   const fields = useMemo(() => fieldsToVary(shown, setup, truck.file), [shown, setup, truck.file]);
-  const field = fields.find(({ key }) => key === typed.key) ?? fields[0]!;
+  const worked = useStore(workedOn, (s) => s.key);
+  const fieldOf = (wanted: string | null) => fields.find(({ key }) => key === wanted);
+  // What was worked on may be no field that is varied.
+  const field = fieldOf(typed.key ?? worked) ?? fieldOf(MOSTLY) ?? fields[0]!;
   const { of } = typed;
   const [from, to] = typed.ends ?? fieldStart(field, format, 4);
   const at = setup.stances.find(({ name }) => name === typed.at)?.travel ?? 0;
@@ -82,8 +91,18 @@ export function SolveBody({ truck }: { truck: Truck }) {
   }, [isReady, document, field.key, of, value, at, low, high, typed.ends]);
   const answered = useAnswer("solve", isAsked && question ? truck : null, { question: question! });
   const type = (change: Partial<Typed>) => {
-    setTyped({ ...typed, ...change });
+    const now = { ...typed, key: field.key, ...change };
+    setTyped(now);
     setAsked(false);
+    workOn(now.key ?? field.key);
+  };
+  const ask = (asked: Typed) => {
+    // From now on it is about this field, whatever else is worked on.
+    const now = { ...asked, key: field.key };
+    setTyped(now);
+    setAsked(true);
+    last = { documentId, typed: now };
+    workOn(field.key);
   };
   return (
     <div className="solve">
@@ -91,8 +110,7 @@ export function SolveBody({ truck }: { truck: Truck }) {
         className="fan-form"
         onSubmit={(event) => {
           event.preventDefault();
-          setAsked(isReady);
-          if (isReady) last = { documentId, typed };
+          if (isReady) ask(typed);
         }}
       >
         <FieldChooser
@@ -165,13 +183,10 @@ export function SolveBody({ truck }: { truck: Truck }) {
           document={shown}
           onCancel={() => setAsked(false)}
           onLookOn={({ from, to }) => {
-            const now: Typed = {
+            ask({
               ...typed,
               ends: [exactText(field, from, format, "up"), exactText(field, to, format, "down")],
-            };
-            setTyped(now);
-            setAsked(true);
-            last = { documentId, typed: now };
+            });
           }}
         />
       )}

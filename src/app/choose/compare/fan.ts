@@ -1,6 +1,6 @@
 import { evenly } from "../../../studies/numeric/evenly.ts";
 import { type WindowField, writtenField } from "../../../studies/window/windowField.ts";
-import { lengthText, tellingFormat } from "../../../studies/wording/lengths.ts";
+import { decimalFormat, finestLength, lengthText, tellingFormat } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { alignmentPlot } from "../../clear/plots/alignmentPlots.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
@@ -15,6 +15,28 @@ export interface FanStep {
   readonly document: unknown;
   /** null = it does not go together. */
   readonly truck: Truck | null;
+}
+
+/** How many values a fan may have: more curves nobody tells apart. */
+export const FAN_COUNTS = { least: 2, most: 15 } as const;
+
+/** How many values are asked for, as typed; null = no whole number that a fan may have. */
+export function fanCount(text: string): number | null {
+  const count = /^\s*\d+\s*$/.test(text) ? Number(text) : Number.NaN;
+  return count >= FAN_COUNTS.least && count <= FAN_COUNTS.most ? count : null;
+}
+
+/** How far a fan's values are apart: `1° apart`, in decimals where that is no fraction of a tape. */
+export function apartText(
+  field: Pick<WindowField, "kind">,
+  [from, to]: readonly [from: number, to: number],
+  count: number,
+  format: LengthFormat,
+): string {
+  const step = Math.abs(to - from) / (count - 1);
+  const marks = step / finestLength(format);
+  const isMarked = Math.abs(marks - Math.round(marks)) < 1e-6;
+  return `${fieldEndText(field, step, isMarked ? format : decimalFormat(format))} apart`;
 }
 
 /** A field at evenly spaced values, ends included, in decimals where a tape's fractions would read alike. */

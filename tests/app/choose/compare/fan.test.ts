@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fanPlot, fanSteps } from "../../../../src/app/choose/compare/fan.ts";
+import { apartText, fanCount, fanPlot, fanSteps } from "../../../../src/app/choose/compare/fan.ts";
 import { fieldEnd, fieldEndText, fieldStart } from "../../../../src/app/choose/compare/fieldEnds.ts";
 import { truckOf } from "../../../../src/app/state/truck.ts";
 import { effectiveDocument } from "../../../../src/setup/editing/effectiveDocument.ts";
@@ -100,6 +100,36 @@ describe("a fan's steps", () => {
     const [low, high] = fan("knuckle.span", [IN, 10.5 * IN], 2);
     expect(low!.truck).toBeNull();
     expect(high!.truck).not.toBeNull();
+  });
+});
+
+describe("how many values a fan has", () => {
+  it.each([
+    ["2", 2],
+    [" 6 ", 6],
+    ["15", 15],
+    ["1", null],
+    ["16", null],
+    ["6.5", null],
+    ["-6", null],
+    ["", null],
+    ["six", null],
+  ])("typed as %j is %j", (text, count) => expect(fanCount(text)).toBe(count));
+
+  it("gives the step between two, as near as a tape has it or in decimals", () => {
+    expect(apartText({ kind: "angle" }, [6 * DEG, 11 * DEG], 6, INCHES)).toBe("1° apart");
+    expect(apartText({ kind: "angle" }, [11 * DEG, 6 * DEG], 8, INCHES)).toBe("0.71° apart");
+    expect(apartText({ kind: "length" }, [5 * IN, 6 * IN], 5, INCHES)).toBe("1/4 in apart");
+    expect(apartText({ kind: "length" }, [5 * IN, 6 * IN], 6, INCHES)).toBe("0.200 in apart");
+    expect(apartText({ kind: "length" }, [120, 130], 4, { units: "mm" })).toBe("3.33 mm apart");
+    expect(fan("knuckle.pinAngle", [6 * DEG, 11 * DEG], 6).map(({ text }) => text)).toEqual([
+      "6°",
+      "7°",
+      "8°",
+      "9°",
+      "10°",
+      "11°",
+    ]);
   });
 });
 
