@@ -2,6 +2,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { limitTravel } from "../limits/limitsPassed.ts";
 import type { Model } from "../model/model.ts";
 import { airLoad } from "./airCurve.ts";
+import { type AirSeat, airSeat } from "./airSeat.ts";
 import { motionOf, springLoad } from "./airState.ts";
 
 /** A height at which the spring, held at one pressure, carries just its corner. mm. */
@@ -20,12 +21,14 @@ export interface AirEquilibrium {
   /** From full bump up; see `SAMPLES`. */
   readonly balances: readonly AirBalance[];
   /**
-   * Where it comes to rest raised from full bump: at a balance; or `bump` where it does not lift off, `droop` where it
-   * lifts to the end of travel; `unknown` where the curve ends on the way.
+   * Where it comes to rest raised from full bump: at a balance; or `bump` where it does not lift off its seat, `droop` where
+   * it lifts to the end of travel; `unknown` where the curve ends on the way.
    */
   readonly rest: "balance" | "bump" | "droop" | "unknown";
   /** mm; null when unknown. */
   readonly travel: number | null;
+  /** What it sits on until it is lifted. */
+  readonly seat: AirSeat;
 }
 
 /**
@@ -38,11 +41,15 @@ const SAMPLES = 513;
 export function airEquilibrium(model: Model, side: Side, pressure: number): AirEquilibrium | null {
   const { airSpring: spring, masses } = model.setup;
   if (spring === null || spring.curve === null || masses === null) return null;
-  const { low, high } = airTravel(model);
+  const seat = airSeat(model, side);
+  const low = leastTravel(model);
+  const high = seat.travel;
   /** Load the spring carries more than it must, N: more than 0 lifts the truck. NaN outside the curve. */
   const excess = (travel: number): number => {
     const motion = motionOf(model, spring, side, travel);
     if (motion === null) return Number.NaN;
+    // An empty bag carries nothing, wherever its curve begins.
+    if (pressure === 0) return -springLoad(masses, side, motion);
     return airLoad(spring, motion.height, pressure) - springLoad(masses, side, motion);
   };
   const balances: AirBalance[] = [];
@@ -71,17 +78,13 @@ export function airEquilibrium(model: Model, side: Side, pressure: number): AirE
     before = at;
     was = now;
   }
-  return { side, pressure, balances, rest: rest ?? "droop", travel: rest === null ? low : travel };
+  return { side, pressure, balances, rest: rest ?? "droop", travel: rest === null ? low : travel, seat };
 }
 
-/** The travel the truck can stand at: the setup's, as far as its stops and both wheels let it. */
-function airTravel(model: Model): { readonly low: number; readonly high: number } {
-  const { low, high } = limitTravel(model);
-  const { limits } = model.setup;
-  return {
-    low: Math.max(low, limits?.droopStrap ?? low),
-    high: Math.min(high, limits?.bumpStop ?? high),
-  };
+/** As far as the truck can be lifted: the setup's travel, as far as its strap and both wheels let it. */
+function leastTravel(model: Model): number {
+  const { low } = limitTravel(model);
+  return Math.max(low, model.setup.limits?.droopStrap ?? low);
 }
 
 function bisected(excess: (travel: number) => number, from: number, to: number, positive: boolean): number {

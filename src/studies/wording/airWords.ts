@@ -5,8 +5,9 @@ import { unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit, type Quantity, quantityInUnits } from "../../units/quantity.ts";
 import type { AirEquilibrium } from "../air/airEquilibrium.ts";
 import type { AirReport } from "../air/airOf.ts";
-import type { AirState, NoPressure, Within } from "../air/airState.ts";
+import { type AirState, type NoPressure, type Within, within } from "../air/airState.ts";
 import type { Model } from "../model/model.ts";
+import { seatClause } from "./airSeatWords.ts";
 import { lengthText, withMinus } from "./lengths.ts";
 import { travelText } from "./poseWords.ts";
 import { onSafeSide, type SafeWay, safeLength } from "./safeSide.ts";
@@ -57,7 +58,7 @@ export function quantityText(
 ): string {
   if (value === null) return "–";
   const number = quantityInUnits(value, quantity, units);
-  const decimals = Math.abs(number) < 10 ? 1 : 0;
+  const decimals = number !== 0 && Math.abs(number) < 10 ? 1 : 0;
   const told = way === null ? number : onSafeSide(number, 10 ** -decimals, way);
   return `${withMinus(told.toFixed(decimals))} ${bareUnit(quantity, units)}`;
 }
@@ -107,7 +108,7 @@ export function airSentences({ stances }: AirReport, { setup }: Model, format: L
 }
 
 const NO_PRESSURE: Readonly<Record<NoPressure, string>> = {
-  lower: "sits on its stops, bag empty: lower than the load curve starts",
+  lower: "is lower than the load curve starts: no pressure is known",
   higher: "is higher than the load curve goes: no pressure is known",
   less: "is carried by less than the load curve’s least pressure: no pressure is known",
   more: "is heavier than the load curve’s greatest pressure carries: no pressure is known",
@@ -123,7 +124,7 @@ export function holdingText(
     case null:
       return airPressureText(pressure, spring, units);
     case "lower":
-      return "on its stops, bag empty";
+      return "below its load curve";
     case "higher":
       return "above its load curve";
     case "less":
@@ -163,9 +164,9 @@ function beyondWords(within: "below" | "above", what: "height" | "pressure"): st
 
 /** Where one side stands with a pressure held in its spring. @param who begins the sentence: `The left side` @param setup has its stops */
 export function equilibriumSentence(
-  { rest, travel, balances, pressure }: AirEquilibrium,
+  { rest, travel, balances, pressure, seat }: AirEquilibrium,
   who: string,
-  { limits }: Pick<Setup, "limits">,
+  { limits, airSpring }: Pick<Setup, "limits" | "airSpring">,
   format: LengthFormat,
 ): string {
   const at = travel === null ? "" : travelText(travel, format);
@@ -177,11 +178,37 @@ export function equilibriumSentence(
     case "balance":
       return `${who}, raised from full bump, stands at ${at}.${more}`;
     case "bump":
-      return `${who} sits on ${limits?.bumpStop != null ? "its bump stop" : "its stops"} at ${at}${pressure > 0 ? ": this pressure does not lift it" : ", bag empty"}.${more}`;
+      return `${who}, ${pressure > 0 ? "not lifted by this pressure" : "its bag empty"}, ${seatClause(seat, { limits }, format)}.${more}`;
     case "droop":
       return `${who} is lifted all the way to ${at}, where ${limits?.droopStrap != null ? "its droop strap holds it" : "its travel ends"}.`;
     case "unknown":
-      return `${who} comes to rest at a height its load curve does not cover.`;
+      return isOffCurve(pressure, airSpring)
+        ? `${who} stands at a height that is not known: its load curve does not cover this pressure.`
+        : `${who} comes to rest at a height its load curve does not cover.`;
+  }
+}
+
+/** Whether a chart of loads has no such pressure; one of areas holds every one. */
+function isOffCurve(pressure: number, spring: AirSpringSetup | null): boolean {
+  const curve = spring?.curve;
+  if (curve?.kind !== "loads") return false;
+  return pressure < curve.pressures[0]! || pressure > curve.pressures.at(-1)!;
+}
+
+/**
+ * A pressure that somebody asks about, as what begins a sentence of the truck: `At 5 psi, below the least pressure the setup
+ * allows (20 psi), the truck`. @param pressure MPa, gauge @param who `the truck`
+ */
+export function heldAt(pressure: number, who: string, spring: AirSpringSetup, units: LengthUnit): string {
+  const { leastPressure: least, greatestPressure: most } = spring;
+  const held = airPressureText(pressure, spring, units);
+  switch (within(pressure, least, most)) {
+    case "within":
+      return `At ${held} ${who}`;
+    case "below":
+      return `At ${held}, below the least pressure the setup allows (${quantityText(least, "pressure", units, "up")}), ${who}`;
+    case "above":
+      return `At ${held}, above the greatest pressure the setup allows (${quantityText(most, "pressure", units, "down")}), ${who}`;
   }
 }
 

@@ -28,12 +28,11 @@ export function isHigherBefore({ full, higher }: BeforeLock, model: Model, forma
 }
 
 /** In place of what a full lock has told of it, short of one. */
-export const TOLD_AT_LOCK =
-  "At a full lock it is told here where it is worse on the way there, from half lock on.";
+export const TOLD_AT_LOCK = "Turn to a full lock to see whether it is worse on the way there.";
 
 /** In place of what `nearerBeforeSentence` tells at a full lock, short of one. */
 export const NEARER_TOLD_AT_LOCK =
-  "At a full lock it is told here where it comes nearer at this height, from half lock on.";
+  "Turn to a full lock to see whether it comes nearer on the way there, at this height.";
 
 /** Of a full lock before which `nearerBeforeSentence` has nothing to tell. */
 export const NOWHERE_NEARER =

@@ -6,7 +6,7 @@ import { airRate, airVolume, closedPressure } from "../../../src/studies/air/air
 import { airOf } from "../../../src/studies/air/airOf.ts";
 import { airStateAt } from "../../../src/studies/air/airState.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
-import { equilibriumSentence } from "../../../src/studies/wording/airWords.ts";
+import { equilibriumSentence, heldAt } from "../../../src/studies/wording/airWords.ts";
 import { airMotion } from "../../../src/suspension/airMotion.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { GRAVITY, MPA_PER_PSI, NEWTONS_PER_POUND } from "../../../src/units/quantity.ts";
@@ -263,15 +263,50 @@ describe("a corner on its spring", () => {
     ).toBeNull();
   });
 
-  it("sits on its stops with an empty bag, and is named the stop it sits on", () => {
-    const model = airModel(level, {});
-    const told = (limits: Model["setup"]["limits"], pressure: number) =>
-      equilibriumSentence(airEquilibrium(model, "left", pressure)!, "It", { limits }, { units: "mm" });
-    expect(told(null, 0)).toMatch(/^It sits on its stops at 90.0 mm bump, bag empty\.$/);
-    expect(told({ ...NO_LIMITS, bumpStop: 90 }, 0.05)).toMatch(
-      /^It sits on its bump stop at 90.0 mm bump: this pressure does not lift it\.$/,
+  it("with an empty bag is named what it sits on, the first met on the way down", () => {
+    const told = (limits: Partial<typeof NO_LIMITS> | null, rest: Partial<AirSpringSetup>, pressure = 0) => {
+      const model = airModel(level, rest);
+      const setup = { ...model.setup, limits: limits && { ...NO_LIMITS, ...limits } };
+      const found = airEquilibrium({ ...model, setup }, "left", pressure)!;
+      return equilibriumSentence(found, "It", setup, { units: "mm" });
+    };
+    const end = "It, its bag empty, comes down at least to 90.0 mm bump, where the setup’s travel ends: ";
+    expect(told(null, {})).toBe(`${end}the setup gives no bump stop.`);
+    expect(told({ bumpStop: 96 }, {})).toBe(`${end}its bump stop is 6.0 mm farther down.`);
+    expect(told({ bumpStop: 90 }, {}, 0.05)).toBe(
+      "It, not lifted by this pressure, sits on its bump stop at 90.0 mm bump.",
     );
-    expect(told({ ...NO_LIMITS, droopStrap: -80 }, 3)).toMatch(/where its droop strap holds it\.$/);
+    // By hand: on level arms of 400 its mount at 250 rises 30 mm, to its least height, where the wheel rises 48.
+    expect(told({ bumpStop: 60 }, { leastHeight: 220 })).toMatch(
+      /^It, its bag empty, sits on the air spring’s own compression limit at 4[78]\.\d mm bump\.$/,
+    );
+    expect(told({ bumpStop: 40 }, { leastHeight: 220 })).toMatch(
+      /^It, its bag empty, sits on its bump stop at 40\.0 mm bump/,
+    );
+    expect(told({ droopStrap: -80 }, {}, 3)).toMatch(/where its droop strap holds it\.$/);
+  });
+
+  it("sits as low with an empty bag wherever its chart begins; less pressure than it has is told as not known", () => {
+    const curve = {
+      kind: "loads",
+      heights: [100, 400],
+      pressures: [0.1, 0.9],
+      loads: [2000, 20_000, 1500, 15_000],
+    } as const;
+    const model = airModel(level, { curve, leastPressure: 0.1 });
+    expect(airEquilibrium(model, "left", 0)).toMatchObject({ rest: "bump", travel: 90, balances: [] });
+    const said = (pressure: number) =>
+      equilibriumSentence(
+        airEquilibrium(model, "left", pressure)!,
+        heldAt(pressure, "it", model.setup.airSpring!, "mm"),
+        model.setup,
+        { units: "mm" },
+      );
+    expect(said(0)).toMatch(
+      /^At 0 \w+, below the least pressure the setup allows \([^)]+\), it, its bag empty, comes down/,
+    );
+    expect(said(0.05)).toMatch(/it stands at a height that is not known: its load curve does not cover/);
+    expect(said(0.5)).toMatch(/^At \d+(\.\d)? \w+ it/);
   });
 
   it("says where heights and pressures are outside their limits", () => {

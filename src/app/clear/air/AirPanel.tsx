@@ -2,6 +2,7 @@ import "./airPanel.css";
 import { useDeferredValue, useMemo } from "react";
 import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
+import { airSeat } from "../../../studies/air/airSeat.ts";
 import { type AirState, airStateAt } from "../../../studies/air/airState.ts";
 import {
   airPressureText,
@@ -10,7 +11,6 @@ import {
   holdingText,
   rateText,
 } from "../../../studies/wording/airWords.ts";
-import { travelText } from "../../../studies/wording/poseWords.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
 import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
@@ -62,6 +62,10 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
       ),
     [model, setup],
   );
+  const empty = useMemo((): AirRow => {
+    const seat = airSeat(model, "left");
+    return { name: "Bags empty", travel: seat.travel, state: airStateAt(model, "left", seat.travel), seat };
+  }, [model]);
   const isAlike = left !== null && right !== null && sameAir(left, right);
   const now: AirRow[] = isAlike
     ? [{ name: "Now", travel: null, state: left }]
@@ -73,8 +77,9 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
     <>
       <AirTable
         caption="Air spring now and at each stance, left side"
-        rows={[...now, ...stances]}
+        rows={[...now, ...stances, empty]}
         spring={spring}
+        setup={setup}
         units={units}
         format={format}
       />
@@ -95,15 +100,14 @@ function AirAnswers({ truck, spring, travel, left }: AirAnswersProps) {
         </p>
       )}
       <p className="fold-fine">
-        A pressure is what it takes to hold the truck there. With the bags empty it sits on its stops,{" "}
-        {travelText(setup.travel.bump, format)}. {allowedSentence(spring, units, format)}
+        A pressure is what it takes to hold the truck there. {allowedSentence(spring, units, format)}
       </p>
       {masses === null || spring.curve === null ? (
         <p className="fold-fine">
           No pressures: the setup has no {masses === null ? "weights (masses)" : "load curve of the spring"}.
         </p>
       ) : (
-        <AtPressure truck={truck} format={format} />
+        <AtPressure truck={truck} spring={spring} format={format} />
       )}
       <p className="fold-fine air-caution">
         <strong>Air under pressure can kill.</strong> Never go past the limits the makers give for spring,

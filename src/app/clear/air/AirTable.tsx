@@ -1,6 +1,8 @@
 import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
+import type { AirSeat } from "../../../studies/air/airSeat.ts";
 import type { AirState } from "../../../studies/air/airState.ts";
+import { type SeatLimits, seatClause } from "../../../studies/wording/airSeatWords.ts";
 import {
   airHeightText,
   beyondText,
@@ -11,6 +13,7 @@ import {
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { StateMark } from "../../parts/StateMark.tsx";
 import { useWorkbench } from "../../state/useWorkbench.ts";
+import { keepTogether } from "../../words/keyWords.ts";
 
 /** The spring at one height. */
 export interface AirRow {
@@ -19,18 +22,21 @@ export interface AirRow {
   readonly travel: number | null;
   /** null = the wheel cannot stand there. */
   readonly state: AirState | null;
+  /** What it sits on there, nothing in the bag: told in place of load, pressure and ride. */
+  readonly seat?: AirSeat;
 }
 
 export type AirTableProps = {
   caption: string;
   rows: readonly AirRow[];
   spring: AirSpringSetup;
+  setup: SeatLimits;
   units: LengthUnit;
   format: LengthFormat;
 };
 
-/** Height, load, pressure and ride of the spring, a row a height; each name goes there. */
-export function AirTable({ caption, rows, spring, units, format }: AirTableProps) {
+/** Height, load, pressure and ride of the spring, a row a height, one of the empty bag; each name goes there. */
+export function AirTable({ caption, rows, spring, setup, units, format }: AirTableProps) {
   const setTravel = useWorkbench((s) => s.setTravel);
   return (
     <table className="air-table">
@@ -45,7 +51,7 @@ export function AirTable({ caption, rows, spring, units, format }: AirTableProps
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ name, travel, state }) => (
+        {rows.map(({ name, travel, state, seat }) => (
           <tr key={name}>
             <th scope="row">
               {travel === null ? (
@@ -64,12 +70,20 @@ export function AirTable({ caption, rows, spring, units, format }: AirTableProps
                   {airHeightText(state.height, spring, format)}
                   <Beyond text={beyondText(state.heightWithin, "height")} />
                 </td>
-                <td>{quantityText(state.load, "load", units)}</td>
-                <td>
-                  {holdingText(state, spring, units)}
-                  <Beyond text={beyondText(state.pressureWithin, "pressure")} />
-                </td>
-                <td>{frequencyText(state)}</td>
+                {seat ? (
+                  <td colSpan={3} className="air-seat">
+                    {keepTogether(seatClause(seat, setup, format))}
+                  </td>
+                ) : (
+                  <>
+                    <td>{quantityText(state.load, "load", units)}</td>
+                    <td>
+                      {holdingText(state, spring, units)}
+                      <Beyond text={beyondText(state.pressureWithin, "pressure")} />
+                    </td>
+                    <td>{frequencyText(state)}</td>
+                  </>
+                )}
               </>
             )}
           </tr>

@@ -1,7 +1,8 @@
 import { useId, useMemo, useState } from "react";
+import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
 import { airEquilibrium } from "../../../studies/air/airEquilibrium.ts";
 import { within } from "../../../studies/air/airState.ts";
-import { beyondText, equilibriumSentence } from "../../../studies/wording/airWords.ts";
+import { equilibriumSentence, heldAt } from "../../../studies/wording/airWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { bareUnit, parseQuantity } from "../../../units/quantity.ts";
 import type { Truck } from "../../state/truck.ts";
@@ -10,11 +11,12 @@ import { keepTogether } from "../../words/keyWords.ts";
 
 export type AtPressureProps = {
   truck: Truck;
+  spring: AirSpringSetup;
   format: LengthFormat;
 };
 
 /** Where the truck stands with a pressure in its springs, and a way to put it there. */
-export function AtPressure({ truck, format }: AtPressureProps) {
+export function AtPressure({ truck, spring, format }: AtPressureProps) {
   const id = useId();
   const [typed, setTyped] = useState("");
   const setTravel = useWorkbench((s) => s.setTravel);
@@ -29,9 +31,8 @@ export function AtPressure({ truck, format }: AtPressureProps) {
         : (["left", "right"] as const).flatMap((side) => airEquilibrium(model, side, pressure) ?? []),
     [model, pressure],
   );
-  const { leastPressure = null, greatestPressure = null } = setup.airSpring ?? {};
-  const beyond =
-    pressure === null ? "" : beyondText(within(pressure, leastPressure, greatestPressure), "pressure");
+  const isBeyond =
+    pressure !== null && within(pressure, spring.leastPressure, spring.greatestPressure) !== "within";
   const [left, right] = sides;
   const isAlike = left !== undefined && right !== undefined && left.travel === right.travel;
   const shown = isAlike ? [left] : sides;
@@ -52,14 +53,19 @@ export function AtPressure({ truck, format }: AtPressureProps) {
       />
       <div id={`${id}-answer`} className="air-answer" role="status">
         {read?.ok === false && <p className="fold-passed">This cannot be read: {read.mend}.</p>}
-        {beyond !== "" && <p className="fold-passed">The {beyond} that the setup allows.</p>}
-        {shown.map((found) => (
-          <p key={found.side}>
-            {keepTogether(
-              equilibriumSentence(found, isAlike ? "The truck" : `The ${found.side} side`, setup, format),
-            )}
-          </p>
-        ))}
+        {shown.map((found) => {
+          const who = heldAt(
+            found.pressure,
+            isAlike ? "the truck" : `the ${found.side} side`,
+            spring,
+            setup.units,
+          );
+          return (
+            <p key={found.side} className={isBeyond ? "fold-passed" : undefined}>
+              {keepTogether(equilibriumSentence(found, who, setup, format))}
+            </p>
+          );
+        })}
       </div>
       {left?.travel != null && (
         <button type="button" className="button" onClick={() => setTravel(left.travel!)}>

@@ -3,6 +3,7 @@ import "./packet.css";
 import "../../clear/map/mapPanel.css";
 import { type ReactNode, useEffect } from "react";
 import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
+import { airSeat } from "../../../studies/air/airSeat.ts";
 import { airStateAt } from "../../../studies/air/airState.ts";
 import { allowedSentence } from "../../../studies/wording/airWords.ts";
 import { AIR_CAUTIONS } from "../../../studies/wording/cautions.ts";
@@ -16,7 +17,7 @@ import {
 } from "../../../studies/wording/packetTexts.ts";
 import { AligningPanel } from "../../choose/aligning/AligningPanel.tsx";
 import { useChanges, useChosen } from "../../choose/change/useChanges.ts";
-import { AirTable } from "../../clear/air/AirTable.tsx";
+import { type AirRow, AirTable } from "../../clear/air/AirTable.tsx";
 import { MapKey } from "../../clear/map/MapKey.tsx";
 import { MapPicture } from "../../clear/map/MapPicture.tsx";
 import { MapScales } from "../../clear/map/MapScales.tsx";
@@ -140,17 +141,20 @@ function truckTitle({ setup }: Truck, comparison: Comparison | null): string {
 function AirPage({ truck: { setup, model }, spring }: { truck: Truck; spring: AirSpringSetup }) {
   const format = useFormat();
   const heights = setup.stances.length > 0 ? setup.stances : [{ name: "as measured", travel: 0 }];
-  const rows = heights.map(({ name, travel }) => ({
+  const seat = airSeat(model, "left");
+  const rows: AirRow[] = heights.map(({ name, travel }) => ({
     name,
     travel: null,
     state: airStateAt(model, "left", travel),
   }));
+  rows.push({ name: "Bags empty", travel: null, state: airStateAt(model, "left", seat.travel), seat });
   return (
     <>
       <AirTable
         caption="Air spring at each stance, left side"
         rows={rows}
         spring={spring}
+        setup={setup}
         format={format}
         units={setup.units}
       />
