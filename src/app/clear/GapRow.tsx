@@ -6,6 +6,7 @@ import { heightText, lockText } from "../../studies/wording/poseWords.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import { StateMark } from "../parts/StateMark.tsx";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { keepTogether } from "../words/keyWords.ts";
 
 export type GapRowProps = {
   row: PartRow;
@@ -51,7 +52,7 @@ export function GapRow({ row, setup, format, isAssumed }: GapRowProps) {
         </span>
         <span className="gap-now">
           <span className="sr-only">now </span>
-          {now === null ? "–" : nowText(now.gap, format)}
+          {now === null ? "–" : keepTogether(nowText(now.gap, format))}
         </span>
       </button>
     </li>
