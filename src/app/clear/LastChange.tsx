@@ -1,7 +1,8 @@
-import { useMemo } from "react";
+import { useEffect, useMemo } from "react";
 import { useStore } from "zustand";
 import { changeTold, type KnownTruck } from "../../studies/wording/lastChangeWords.ts";
-import { lastStep } from "../state/lastStep.ts";
+import { followAddress } from "../state/address.ts";
+import { forgetUndone, lastStep, type StepKind } from "../state/lastStep.ts";
 import { type Truck, trucks } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
@@ -13,10 +14,18 @@ export type LastChangeProps = {
   isShort?: boolean;
 };
 
-/** What the last step did to the main numbers, until the next one or until it is put away. */
+const KIND_WORDS: Readonly<Record<StepKind, string>> = {
+  done: "Last change",
+  undone: "Undone",
+  again: "Done again",
+};
+
+/** What the last step did to the main numbers, as long as `lastStep` has it. */
 export function LastChange({ truck, isShort = false }: LastChangeProps) {
   const format = useFormat();
   const was = useTruckBefore(truck);
+  useEffect(() => followAddress(forgetUndone), []);
+  const kind = useStore(lastStep, (s) => s.kind);
   const isGesturing = useWorkbench((s) => s.isGesturing);
   // One after the other, what is on the board first: what is only told beside it takes nothing from that.
   const check = useAnswer("check", truck);
@@ -34,7 +43,7 @@ export function LastChange({ truck, isShort = false }: LastChangeProps) {
   return (
     <>
       <p aria-live="polite">
-        {keepTogether(isShort ? short : [`Last change: ${worst}`, ...others].join("; "))}
+        {keepTogether(isShort ? short : [`${KIND_WORDS[kind]}: ${worst}`, ...others].join("; "))}
       </p>
       <button
         type="button"

@@ -48,15 +48,16 @@ export function tellAddress(): void {
 
 /** Follows the station shown. */
 export function useStation(): Station {
-  return useSyncExternalStore(follow, () => addressOf(location.hash).station);
+  return useSyncExternalStore(followAddress, () => addressOf(location.hash).station);
 }
 
 /** Follows the layer shown; null = none. */
 export function useLayer(): LayerName | null {
-  return useSyncExternalStore(follow, () => addressOf(location.hash).layer);
+  return useSyncExternalStore(followAddress, () => addressOf(location.hash).layer);
 }
 
-function follow(listener: () => void): () => void {
+/** Calls the listener whenever somebody goes elsewhere in the page. @returns ends it */
+export function followAddress(listener: () => void): () => void {
   listeners.add(listener);
   addEventListener("popstate", listener);
   addEventListener("hashchange", listener);

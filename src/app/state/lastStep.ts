@@ -7,15 +7,43 @@ interface Steps {
   readonly futureStates: readonly Partial<DocumentSlice>[];
 }
 
-/** What was on the board before the last step, be it done, undone or done again; null = there was none, or it is put away. */
-export const lastStep = createStore<{ readonly before: Partial<DocumentSlice> | null }>()(() => ({
-  before: null,
-}));
+/** How a step came about: a change, or one of the history. */
+export type StepKind = "done" | "undone" | "again";
+
+interface LastStep {
+  /** What was on the board before it; null = there was none, or it is put away. */
+  readonly before: Partial<DocumentSlice> | null;
+  readonly kind: StepKind;
+}
+
+/**
+ * The last step. A change stands until the next step or until it is put away, so that it can be read where its answers are.
+ * One taken back, or done again, is nothing to look up later: it goes with the next thing done, be it another pose or station.
+ */
+export const lastStep = createStore<LastStep>()(() => ({ before: null, kind: "done" }));
 
 workbench.temporal.subscribe((now, then) => {
   const before = cameFrom(now, then);
-  if (before !== undefined) lastStep.setState({ before });
+  if (before !== undefined) lastStep.setState({ before, kind: kindOf(now, then) });
 });
+
+workbench.subscribe((now, then) => {
+  if (now.travel !== then.travel || now.steer !== then.steer) forgetUndone();
+});
+
+/** Something else was done: what was taken back is told no more. */
+export function forgetUndone(): void {
+  const { before, kind } = lastStep.getState();
+  if (before !== null && kind !== "done") lastStep.setState({ before: null });
+}
+
+/** Of the two lists the one that steps are taken from stays the same. */
+export function kindOf(now: Steps, then: Steps): StepKind {
+  if (now.futureStates.length > then.futureStates.length) return "undone";
+  return now.futureStates === then.futureStates && now.pastStates.length > then.pastStates.length
+    ? "again"
+    : "done";
+}
 
 /**
  * From where a history came to where it is; null = by no step, such as a gesture that was called off; undefined = it stayed. Of

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cameFrom } from "../../../src/app/state/lastStep.ts";
+import { cameFrom, forgetUndone, kindOf, lastStep } from "../../../src/app/state/lastStep.ts";
 import { documentSlice } from "../../../src/app/state/typedDocument.ts";
+import { workbench } from "../../../src/app/state/workbench.ts";
 import { createWorkbenchStore, type WorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
 import { exampleDocument, exampleText } from "../exampleText.ts";
 
@@ -204,6 +205,41 @@ describe("the state before the last step", () => {
     store.getState().undo();
     store.getState().editField(HUB_FACE, "5 3/4");
     expect(came).toEqual(["6 1/8", 6, "5 7/8", 6, "5 7/8", "6 1/8", "5 7/8", 6]);
+  });
+
+  it("is told as a change, as taken back or as done again", () => {
+    const store = opened();
+    const kinds: string[] = [];
+    store.temporal.subscribe((now, then) => {
+      if (cameFrom(now, then) !== undefined) kinds.push(kindOf(now, then));
+    });
+    store.getState().editField(HUB_FACE, "6");
+    store.getState().editField(HUB_FACE, "5 7/8");
+    store.getState().undo();
+    store.getState().redo();
+    store.getState().stepBy(-2);
+    store.getState().stepBy(2);
+    store.getState().undo();
+    store.getState().editField(HUB_FACE, "5 3/4");
+    expect(kinds).toEqual(["done", "done", "undone", "again", "undone", "again", "undone", "done"]);
+  });
+
+  it("stands after a change whatever is looked at, and goes with the next thing done after an undo", () => {
+    const board = workbench.getState();
+    const kept = () => lastStep.getState().before !== null;
+    board.editField(HUB_FACE, "6");
+    board.setPose(10, 0.5);
+    forgetUndone();
+    expect([kept(), lastStep.getState().kind]).toEqual([true, "done"]);
+    board.undo();
+    expect([kept(), lastStep.getState().kind]).toEqual([true, "undone"]);
+    board.setPose(20, 0.5);
+    expect(kept()).toBe(false);
+    board.redo();
+    expect([kept(), lastStep.getState().kind]).toEqual([true, "again"]);
+    forgetUndone();
+    expect(kept()).toBe(false);
+    board.undo();
   });
 
   it("is none after a gesture that was called off, and the one before all of a gesture that was kept", () => {
