@@ -1,3 +1,5 @@
+import { bringTo } from "./bring.ts";
+
 /** ms in which what was folded is there. */
 const FILLS_WITHIN = 1500;
 const HANDS = ["wheel", "pointerdown", "keydown"] as const;
@@ -7,7 +9,10 @@ const HANDS = ["wheel", "pointerdown", "keydown"] as const;
  * @param to `start` = to the top; `nearest`, the default, = no farther than it takes, and what is higher than the window to the top
  */
 export function bringInSight(block: HTMLElement, to: "start" | "nearest" = "nearest"): void {
-  const bring = () => block.scrollIntoView({ block: to });
+  const bring = () => {
+    if (to === "start") bringTo(block, to);
+    else block.scrollIntoView({ block: to });
+  };
   const fills = new ResizeObserver(bring);
   const end = () => {
     fills.disconnect();

@@ -1,5 +1,6 @@
 import { createStore } from "zustand/vanilla";
 import { type KeyPath, keyText } from "../../../setup/types/keyPath.ts";
+import { bringTo } from "../../parts/bring.ts";
 import { whenThere } from "../../parts/whenThere.ts";
 import { goToStation } from "../../state/address.ts";
 
@@ -16,7 +17,7 @@ export function goToField(path: KeyPath): void {
   whenThere(
     () => inputOf(path),
     (input) => {
-      input.scrollIntoView({ block: "center" });
+      bringTo(input, "center");
       input.focus({ preventScroll: true });
     },
   );
