@@ -89,21 +89,22 @@ function ClearRooms({ truck }: { truck: Truck }) {
   if (!isGesturing) calm.current = truck;
   return (
     <>
+      {/* On a phone under the picture, which is whole on the first screen, and over all it leads to. */}
+      <JumpBar
+        places={[
+          ["Map", "#map-title"],
+          ["Pose", "#pose-sentence-title"],
+          ["Nearest", "#gaps-title"],
+          ["Alignment", "#alignment-title"],
+          ["Limits", "[data-fold='limits'] > summary"],
+          ["Floor", "[data-fold='floor'] > summary"],
+          ["Air", "[data-fold='air'] > summary"],
+          ["Geometry", "[data-fold='geometry'] > summary"],
+          ["Plots", "#plots-title"],
+        ]}
+      />
       <Controls truck={truck} />
       <div className="answers">
-        <JumpBar
-          places={[
-            ["Map", "#map-title"],
-            ["Pose", "#pose-sentence-title"],
-            ["Nearest", "#gaps-title"],
-            ["Alignment", "#alignment-title"],
-            ["Limits", "[data-fold='limits'] > summary"],
-            ["Floor", "[data-fold='floor'] > summary"],
-            ["Air", "[data-fold='air'] > summary"],
-            ["Geometry", "[data-fold='geometry'] > summary"],
-            ["Plots", "#plots-title"],
-          ]}
-        />
         <MapPanel truck={truck} />
         {/* Under the map, on a phone under the controls: it grows by lines while the dot is dragged. */}
         <div className="pose-answers">
