@@ -18,7 +18,7 @@ const AIM = 50;
 /** ms from the curves painted to the next key. */
 const PACES = { "as soon as painted": 0, "four a second": 250 } as const;
 const CURVES = ".curve-dock-plots";
-const FOUR = ["camber", "toe", "gap-steer", "scrub"];
+const FOUR = ["camber", "toe", "scrub", "gap-steer"];
 const ALL = ["gap-steer", "gap-travel", ...PLOT_KINDS.map(({ id }) => id), ...ROLL_KINDS.map(({ id }) => id)];
 
 await withBuiltPage(async (browser, address) => {

@@ -9,7 +9,7 @@ import { setAt } from "../../src/setup/reading/setAt.ts";
 import type { Job } from "./job.ts";
 
 const FILE = "half-ton-limits.json";
-const DOCKED = ["camber", "toe", "gap-steer", "scrub"];
+const DOCKED = ["camber", "toe", "scrub", "gap-steer"];
 
 /** A field changed, and the curves beside it: the truck made anew, then its curves and their lines. React's own work not counted. */
 export function curveJobs(): Job[] {

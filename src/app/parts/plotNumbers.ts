@@ -46,6 +46,8 @@ export interface PlotSpec {
   readonly title: string;
   /** What + means, or what the curve tells. */
   readonly note: string;
+  /** Where the pose stands beside its x, such as `straight ahead`; the note says it too. */
+  readonly stands?: string;
   readonly x: PlotAxis;
   readonly y: {
     readonly label: string;

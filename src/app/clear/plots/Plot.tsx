@@ -17,10 +17,8 @@ export type PlotProps = {
   isLow?: boolean;
 };
 
-/** px, of a low one; and where the curves stand under the picture alone, as `curveDock.css` has it. */
-const LOW = 178;
-const LOWEST = 156;
-const CRAMPED = "(min-width: 1181px) and (max-height: 1040px)";
+/** px, of a low one. */
+const LOW = 156;
 
 /** A plot as a drafter would ink it, with a larger one behind a press. */
 export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }: PlotProps) {
@@ -31,7 +29,7 @@ export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }
     <figure className="plot">
       <figcaption>
         <span className="plot-title" id={`${id}-title`}>
-          <strong>{spec.title}</strong> <small>{spec.note}</small>
+          <strong>{spec.title}</strong> <small>{isLow ? spec.stands : spec.note}</small>
         </span>
         {zoom && (
           <button type="button" className="plot-tool" onClick={() => setZoom(null)}>
@@ -54,8 +52,9 @@ export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }
         spec={spec}
         at={at}
         format={format}
+        isNamed={!isLow}
         labelledBy={`${id}-title`}
-        heightFor={(width) => (isLow ? lowHeight() : Math.round(Math.min(260, Math.max(190, 0.58 * width))))}
+        heightFor={(width) => (isLow ? LOW : Math.round(Math.min(260, Math.max(190, 0.58 * width))))}
         zoom={zoom}
         onZoom={setZoom}
         onGo={onGo}
@@ -74,7 +73,3 @@ export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }
     </figure>
   );
 });
-
-function lowHeight(): number {
-  return matchMedia(CRAMPED).matches ? LOWEST : LOW;
-}

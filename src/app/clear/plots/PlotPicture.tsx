@@ -14,6 +14,8 @@ export type PlotPictureProps = {
   /** What is wanted of the curves; an end that is left out is open. */
   band: Partial<Span>;
   format: LengthFormat;
+  /** Whether curves have their names beside them. Default true. */
+  isNamed?: boolean | undefined;
 };
 
 /** px between two marks of the scale up, at least. */
@@ -23,7 +25,13 @@ const APART = 26;
 const MARKS = 5;
 
 /** Scales, levels, the band that is wanted, and curves: all of a plot that stays when the pose moves. */
-export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format }: PlotPictureProps) {
+export const PlotPicture = memo(function PlotPicture({
+  spec,
+  frame,
+  band,
+  format,
+  isNamed = true,
+}: PlotPictureProps) {
   const { box, x, y, across, up } = frame;
   const { width, height, left, right, top, bottom } = box;
   const clip = useId();
@@ -101,7 +109,7 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
           {name}
         </text>
       ))}
-      {labelSpots(spec.series, x, y, room, drawn).map((spot) => (
+      {(isNamed ? labelSpots(spec.series, x, y, room, drawn) : []).map((spot) => (
         <text
           key={spot.name}
           className={`plot-label ${lookClass(spot.of)}`}

@@ -44,7 +44,9 @@ export function PlotValues({ id, spec, at, isPose, band, format }: PlotValuesPro
             {isMany && (
               <>
                 <CurveSample of={series.of ?? i} line={series.line} isMain={series.isMain} />{" "}
-                <span className="plot-value-name">{series.name}</span>{" "}
+                <span className="plot-value-name" title={series.name}>
+                  {series.name}
+                </span>{" "}
               </>
             )}
             <b className="plot-room" data-room={roomOf(valueRoom(spec, format))}>

@@ -45,7 +45,7 @@ export function alignmentPlot(
 }
 
 function plotOf(kind: PlotKind, truck: Truck, others: readonly NamedTruck[], scale: SteerScale): PlotSpec {
-  const { id, title, note, of, over, measure, isWild = false, curves } = kind;
+  const { id, title, stands, of, over, measure, isWild = false, curves } = kind;
   const isOver = others.length > 0;
   const shown = truckName(truck.setup.variant);
   const named = (own: string) => (isOver ? (curves.length === 1 ? shown : `${shown}, ${own}`) : own);
@@ -67,7 +67,8 @@ function plotOf(kind: PlotKind, truck: Truck, others: readonly NamedTruck[], sca
   return {
     id,
     title,
-    note,
+    note: stands === null ? kind.note : `${stands}; ${kind.note}`,
+    ...(stands === null ? {} : { stands }),
     of,
     x,
     y: { label: title.replace(/ over .*/, ""), measure, isWild },

@@ -12,6 +12,7 @@ import { type SidePose, solvePose } from "../../../suspension/solvePose.ts";
 import { wheelMotion } from "../../../suspension/wheelMotion.ts";
 import type { Measure } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
+import { STRAIGHT_AHEAD } from "./placeText.ts";
 
 /** One curve of a plot over travel or steering: at an x (mm, or steer) of a truck, exactly. */
 export interface CurveKind {
@@ -25,6 +26,8 @@ export interface PlotKind {
   readonly title: string;
   /** What + means. */
   readonly note: string;
+  /** Where else of the pose it stands, which the slides do not move; null = there it is the same anywhere. */
+  readonly stands: string | null;
   readonly over: "travel" | "steer";
   readonly measure: Measure;
   /** Its name among the definitions. */
@@ -80,7 +83,13 @@ const hasSpring = ({ setup }: Truck) => setup.airSpring !== null;
 const hasShock = ({ setup }: Truck) => (setup.limits?.shock ?? null) !== null;
 const hasRate = (truck: Truck) => (airStateAt(truck.model, "left", 0)?.wheelRate ?? null) !== null;
 
-const OVER_TRAVEL: readonly Omit<PlotKind, "over">[] = [
+/** A kind in one of the two lists, which say the rest. */
+type Listed = Omit<PlotKind, "over" | "stands"> & {
+  /** Steering changes nothing of it. */
+  readonly isOfTravelAlone?: boolean;
+};
+
+const OVER_TRAVEL: readonly Listed[] = [
   {
     id: "camber",
     of: "camber",
@@ -96,7 +105,7 @@ const OVER_TRAVEL: readonly Omit<PlotKind, "over">[] = [
     title: "Toe over travel (bump steer)",
     measure: "angle",
     slope: "bump steer",
-    note: "straight ahead, each wheel; + = toe-in",
+    note: "each wheel; + = toe-in",
     curves: alongTravel((pose) => pose.toe),
   },
   {
@@ -167,6 +176,7 @@ const OVER_TRAVEL: readonly Omit<PlotKind, "over">[] = [
   },
   {
     id: "motion-ratio",
+    isOfTravelAlone: true,
     of: "motion ratio",
     title: "Motion ratio over travel",
     measure: "ratio",
@@ -182,6 +192,7 @@ const OVER_TRAVEL: readonly Omit<PlotKind, "over">[] = [
   },
   {
     id: "wheel-rate",
+    isOfTravelAlone: true,
     of: "wheel rate",
     title: "Wheel rate over travel",
     measure: "rate",
@@ -193,6 +204,7 @@ const OVER_TRAVEL: readonly Omit<PlotKind, "over">[] = [
   },
   {
     id: "shock-travel",
+    isOfTravelAlone: true,
     of: "shock travel",
     title: "Shock travel over wheel travel",
     measure: "length",
@@ -202,13 +214,13 @@ const OVER_TRAVEL: readonly Omit<PlotKind, "over">[] = [
   },
 ];
 
-const OVER_STEER: readonly Omit<PlotKind, "over">[] = [
+const OVER_STEER: readonly Listed[] = [
   {
     id: "camber-steer",
     of: "camber",
     title: "Camber over steering",
     measure: "angle",
-    note: "at the height as measured; L = left turn",
+    note: "L = left turn",
     curves: alongSteer((pose) => pose.camber),
   },
   {
@@ -216,7 +228,7 @@ const OVER_STEER: readonly Omit<PlotKind, "over">[] = [
     of: "mechanical trail",
     title: "Mechanical trail over steering",
     measure: "length",
-    note: "at the height as measured; + = patch behind the axis",
+    note: "+ = patch behind the axis",
     curves: alongSteer((pose) => pose.mechanicalTrail),
   },
   {
@@ -238,6 +250,8 @@ function ackermannError({ model }: Truck, steer: number): number | null {
 
 /** Everything that can be plotted over travel and steering, in the order it is offered. */
 export const PLOT_KINDS: readonly PlotKind[] = [
-  ...OVER_TRAVEL.map((kind): PlotKind => ({ ...kind, over: "travel" })),
-  ...OVER_STEER.map((kind): PlotKind => ({ ...kind, over: "steer" })),
+  ...OVER_TRAVEL.map(({ isOfTravelAlone = false, ...kind }): PlotKind => {
+    return { ...kind, over: "travel", stands: isOfTravelAlone ? null : STRAIGHT_AHEAD };
+  }),
+  ...OVER_STEER.map((kind): PlotKind => ({ ...kind, over: "steer", stands: "at the height as measured" })),
 ];

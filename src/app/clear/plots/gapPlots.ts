@@ -1,11 +1,13 @@
 import type { Pair } from "../../../studies/model/pairs.ts";
 import { type GapEntry, gapsAt } from "../../../studies/reports/gapsAt.ts";
+import { isStraight, steerWords } from "../../../studies/wording/poseWords.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
 import { solvePose } from "../../../suspension/solvePose.ts";
 import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { memoLast } from "../../state/memoLast.ts";
 import type { Truck } from "../../state/truck.ts";
 import { type NamedTruck, spread } from "./alignmentPlots.ts";
+import { STRAIGHT_AHEAD } from "./placeText.ts";
 import { type SteerScale, steerAxis, TRAVEL_AXIS } from "./plotAxes.ts";
 
 /** Points of a gap curve, computed anew at every pose: few enough to follow a drag. */
@@ -56,11 +58,14 @@ export const gapOverSteer = memoLast(
 /** Gap of each part (its nearer side) against height at this steer; with others laid over, the least of all of each truck. */
 export const gapOverTravel = memoLast(
   (truck: Truck, steer: number, others: readonly NamedTruck[] = NONE, isFine: boolean = false): PlotSpec => {
+    const pose = solvePose(truck.model.frontEnd, 0, steer);
+    const stands = isStraight(steer) ? STRAIGHT_AHEAD : steerWords(steer, pose.ok ? pose : null, "left");
     const curves = (of: Truck) => curvesOf(of, { over: "travel", at: steer, isFine }, others.length > 0);
     return {
       id: "gap-travel",
       title: "Gap over height at this steering",
-      note: noteOf(others),
+      note: `${stands}; ${noteOf(others)}`,
+      stands,
       of: "gap",
       x: TRAVEL_AXIS,
       y: { label: "gap", measure: "length" },

@@ -15,7 +15,7 @@ export interface PlotChoice {
 
 const FIRST: PlotChoice = {
   hidden: [],
-  docked: ["camber", "gap-steer", "toe", "scrub"],
+  docked: ["camber", "toe", "scrub", "gap-steer"],
   scale: "angle",
   isDockOpen: null,
 };

@@ -179,6 +179,26 @@ describe("looking closer", () => {
   });
 });
 
+describe("where the rest of the pose stands", () => {
+  it("is said by every plot over travel that steering would change, and by those over steering", () => {
+    for (const spec of alignmentPlots(limits, [])) {
+      const isOfTravelAlone = ["motion-ratio", "wheel-rate", "shock-travel"].includes(spec.id);
+      const stands =
+        spec.id.endsWith("-steer") || spec.id === "ackermann"
+          ? "at the height as measured"
+          : "straight ahead";
+      expect(spec.stands, spec.id).toBe(isOfTravelAlone ? undefined : stands);
+      if (!isOfTravelAlone) expect(spec.note, spec.id).toMatch(new RegExp(`^${stands}; `));
+    }
+  });
+
+  it("follows the pose where the plot does", () => {
+    expect(gapOverTravel(demo, 0).stands).toBe("straight ahead");
+    expect(gapOverTravel(demo, 0.44).stands).toMatch(/^steered to 44% of left lock \(left wheel \d+°\)$/);
+    expect(gapOverTravel(demo, 0.44).note).toMatch(/^steered to 44% of left lock/);
+  });
+});
+
 describe("what is wanted of a plot", () => {
   const IN = { units: "in" } as const;
 
