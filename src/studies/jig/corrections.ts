@@ -1,12 +1,14 @@
 import type { JigSetup } from "../../setup/types/asBuiltTypes.ts";
 import { type FittedKnuckle, knuckleOf, UNKNOWNS, type Unknown, valuesOf } from "./fitKnuckle.ts";
-import { type BuiltKnuckle, jigReadingsOf } from "./jigReadings.ts";
+import { type BuiltKnuckle, jigReadingsOf, turned } from "./jigReadings.ts";
 import { type JigRow, jigRows } from "./jigSheet.ts";
 
 /** One dimension of a knuckle to change, by ordered − built, mm or rad. */
 export interface Correction {
   readonly key: Unknown;
   readonly by: number;
+  /** Of toe: the pin alone is turned, and the steering arm stays where it stands on the jig; else it turns with the pin. */
+  readonly isPinAlone?: boolean;
 }
 
 /** What to change of a knuckle that fails, and what its checks would say then. */
@@ -27,6 +29,40 @@ export function isOff(off: number, within: number | null): boolean {
   return within !== null && Math.abs(off) > 2 * within;
 }
 
+/**
+ * What brings every dimension that is off for certain back to the order. Where the pin is to be turned it is turned alone: the
+ * steering arm is moved by what its own place on the jig is off.
+ */
+export function toTheOrder(fit: FittedKnuckle, ordered: BuiltKnuckle): readonly Correction[] {
+  const toe = UNKNOWNS.indexOf("toe");
+  const pinFrame = movesOf(fit.knuckle, ordered, false);
+  const isTurned = isOff(pinFrame[toe]!.by, fit.within.toe);
+  const moves = isTurned ? movesOf(fit.knuckle, ordered, true) : pinFrame;
+  return moves.filter(({ key, by }) => isOff(by, fit.within[key]));
+}
+
+/** Every dimension with how far it is from the order; of the steering arm by its place on the jig, where the pin is turned alone. */
+function movesOf(built: BuiltKnuckle, ordered: BuiltKnuckle, isPinAlone: boolean): readonly Correction[] {
+  const of = (knuckle: BuiltKnuckle) =>
+    valuesOf(isPinAlone ? { ...knuckle, steeringArm: turned(knuckle.steeringArm, knuckle.toe) } : knuckle);
+  const [from, to] = [of(built), of(ordered)];
+  return UNKNOWNS.map((key, i) => ({
+    key,
+    by: to[i]! - from[i]!,
+    ...(key === "toe" && isPinAlone ? { isPinAlone } : {}),
+  }));
+}
+
+/** A knuckle after some of its moves. */
+function moved(built: BuiltKnuckle, moves: readonly Correction[]): BuiltKnuckle {
+  const isPinAlone = moves.some((move) => move.isPinAlone);
+  const from = isPinAlone ? { ...built, steeringArm: turned(built.steeringArm, built.toe) } : built;
+  const values = valuesOf(from);
+  for (const { key, by } of moves) values[UNKNOWNS.indexOf(key)]! += by;
+  const knuckle = knuckleOf(values);
+  return isPinAlone ? { ...knuckle, steeringArm: turned(knuckle.steeringArm, -knuckle.toe) } : knuckle;
+}
+
 /** A share of a tolerance that nobody reads: a check that passed on its tolerance asks for nothing by it. */
 const ON_TOLERANCE = 0.01;
 
@@ -42,42 +78,54 @@ export function correctionsOf(
   clampedAt: number,
   jig: JigSetup,
 ): Corrections {
-  const [built, wanted] = [valuesOf(fit.knuckle), valuesOf(ordered)];
-  const readsAt = (changed: ReadonlySet<number>) => {
-    const knuckle = knuckleOf(built.map((value, i) => (changed.has(i) ? wanted[i]! : value)));
-    return new Map(
+  const readsOf = (knuckle: BuiltKnuckle) =>
+    new Map(
       jigRows(jigReadingsOf(knuckle, jig, clampedAt), jig.tolerances).map((row) => [row.key, row.mustRead]),
     );
-  };
-  const before = readsAt(new Set());
+  const before = readsOf(fit.knuckle);
   /** How far each check would be past its tolerance, in tolerances; 0 = it passes. */
-  const past = (changed: ReadonlySet<number>) => {
-    const reads = readsAt(changed);
+  const past = (moves: readonly Correction[]) => {
+    const reads = readsOf(moved(fit.knuckle, moves));
     return checks.map(({ key, off, tolerance }) => {
       const share = Math.abs(off + reads.get(key)! - before.get(key)!) / tolerance - 1;
       return share > ON_TOLERANCE ? share : 0;
     });
   };
-  const sum = (shares: readonly number[]) => shares.reduce((all, one) => all + one, 0);
-  const costOf = (changed: ReadonlySet<number>) => sum(past(changed));
-  const without = (i: number) => new Set([...changed].filter((one) => one !== i));
-  const candidates = UNKNOWNS.flatMap((key, i) =>
-    isOff(built[i]! - wanted[i]!, fit.within[key]) ? [i] : [],
-  );
-  let changed: ReadonlySet<number> = new Set();
-  let cost = costOf(changed);
-  while (cost > 0) {
-    const tried = candidates
-      .filter((i) => !changed.has(i))
-      .map((i) => ({ with: new Set([...changed, i]), cost: costOf(new Set([...changed, i])) }))
-      .sort((a, b) => a.cost - b.cost)[0];
-    if (tried === undefined || tried.cost >= cost) break;
-    ({ with: changed, cost } = tried);
-  }
-  for (const i of [...changed]) if (costOf(without(i)) <= cost) changed = without(i);
-  const left = past(changed);
+  const costOf = (moves: readonly Correction[]) => past(moves).reduce((all, one) => all + one, 0);
+  /** The fewest that help most, of the moves with the pin turned alone or with its arm. */
+  const fewest = (isPinAlone: boolean) => {
+    const candidates = movesOf(fit.knuckle, ordered, isPinAlone).filter(({ key, by }) =>
+      isOff(by, fit.within[key]),
+    );
+    // Without a turn of the pin there is nothing that the arm could be left out of.
+    if (isPinAlone && !candidates.some(({ key }) => key === "toe")) return null;
+    let moves: readonly Correction[] = [];
+    let cost = costOf(moves);
+    while (cost > 0) {
+      const tried = candidates
+        .filter((one) => !moves.includes(one))
+        .map((one) => ({ moves: [...moves, one], cost: costOf([...moves, one]) }))
+        .sort((a, b) => a.cost - b.cost)[0];
+      if (tried === undefined || tried.cost >= cost) break;
+      ({ moves, cost } = tried);
+    }
+    for (const one of moves) {
+      const without = moves.filter((other) => other !== one);
+      if (costOf(without) <= cost) moves = without;
+    }
+    return { moves, cost };
+  };
+  const withArm = fewest(false)!;
+  const alone = fewest(true);
+  // A pin is cut and turned without its arm, unless both came out turned.
+  const isAloneBetter =
+    alone !== null &&
+    (alone.cost < withArm.cost ||
+      (alone.cost === withArm.cost && alone.moves.length <= withArm.moves.length));
+  const { moves } = isAloneBetter ? alone : withArm;
+  const left = past(moves);
   return {
-    changes: [...changed].map((i) => ({ key: UNKNOWNS[i]!, by: wanted[i]! - built[i]! })),
+    changes: moves,
     failing: checks.flatMap(({ key }, i) => (left[i]! > 0 ? [key] : [])),
   };
 }

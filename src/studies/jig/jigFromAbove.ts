@@ -34,7 +34,11 @@ export function jigFromAbove(sheet: JigSheet, hand: 1 | -1, say: JigSketchWords)
     const from = at(mark, 0);
     const to = at(mark + length * Math.sin(toe), length * Math.cos(toe));
     const word: Place = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2 - 6];
-    return [...arrowLine("tape", from, to), words(say.length(reading(key)), word, "middle", true)];
+    return [
+      ...arrowLine("tape", from, to),
+      words(say.length(reading(key)), word, "middle", true),
+      words(say.tape[key], [word[0], word[1] + 19], "middle"),
+    ];
   };
   const [inboard, outboard] = hand === 1 ? (["end", "start"] as const) : (["start", "end"] as const);
   // Words at the tie rod end stand away from the joint; two lines need more room above than below.

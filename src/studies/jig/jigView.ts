@@ -9,6 +9,8 @@ export interface JigSketchWords {
   readonly datum: string;
   readonly straightedge: string;
   readonly onFace: string;
+  /** What each tape is called. */
+  readonly tape: { readonly front: string; readonly behind: string };
   readonly angleFinder: string;
   readonly tieRodEnd: string;
   /** How far the tie rod end is inboard or outboard. @param mm + = outboard */

@@ -3,12 +3,13 @@ import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import { answerState, type Doubt, ofTheTruck } from "../doubts/doubt.ts";
 import type { AsBuiltSide } from "../jig/asBuiltReport.ts";
 import type { AsBuiltTruck, TruckNumbers } from "../jig/asBuiltTruck.ts";
+import { toTheOrder } from "../jig/corrections.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { ShimAnswer } from "../jig/shimsFor.ts";
 import type { Model } from "../model/model.ts";
 import { settingWords } from "./alignSentence.ts";
 import { answerSentence } from "./answerWords.ts";
-import { deviationText, offRows } from "./asBuiltWords.ts";
+import { DIMENSIONS, deviationText } from "./asBuiltWords.ts";
 import { correctionWords } from "./correctionWords.ts";
 import { gaugeFormat, jigOffText, jigText } from "./jigWords.ts";
 import { amountWords, lengthText, shimFormat, withMinus } from "./lengths.ts";
@@ -109,20 +110,23 @@ function sideMends(
   model: Model,
   format: LengthFormat,
 ): readonly string[] {
-  const off = offRows(fit, ordered).map(({ key, built, ordered: wanted }) => ({ key, by: wanted - built }));
+  const off = [...toTheOrder(fit, ordered)].sort(
+    (a, b) => DIMENSIONS.indexOf(a.key) - DIMENSIONS.indexOf(b.key),
+  );
   const words = correctionWords(off, format);
-  const cut = `cut and re-weld it, where a qualified welder and reviewer allow that at all: ${words}`;
+  const whole = `The rest stays off. To match the order in every dimension, which is more than its tolerances ask: ${words}.`;
+  const cut = `cut and re-weld it, where a qualified welder and reviewer allow that at all, to match the order in every dimension: ${words}`;
   const only = off.length === 0 ? "the readings do not tell what to change" : cut;
   switch (shims.kind) {
     case "none":
       return [
         `The ${side} knuckle stands at the camber and caster as ordered: no shims.`,
-        ...(off.length === 0 ? [] : [`The rest stays off: to match the order, ${words}.`]),
+        ...(off.length === 0 ? [] : [whole]),
       ];
     case "withinReadings":
       return [
         `The ${side} wheel’s camber and caster are as ordered within what the readings can tell: no shims.`,
-        ...(off.length === 0 ? [] : [`The rest stays off: to match the order, ${words}.`]),
+        ...(off.length === 0 ? [] : [whole]),
       ];
     case "noAdjusters":
       return [

@@ -1,7 +1,6 @@
 import { formatAngle } from "../../units/angle.ts";
 import { formatLength, type LengthFormat } from "../../units/formatLength.ts";
 import type { AsBuiltSide, AsBuiltSides, ReadingPass } from "../jig/asBuiltReport.ts";
-import { isOff } from "../jig/corrections.ts";
 import type { FittedKnuckle, Residual, Unknown } from "../jig/fitKnuckle.ts";
 import type { BuiltKnuckle } from "../jig/jigReadings.ts";
 import type { JigSheet } from "../jig/jigSheet.ts";
@@ -31,9 +30,12 @@ const NAMES: Readonly<Record<Unknown, string>> = {
   armZ: "Tie rod end up",
 };
 
-/** Every dimension of a knuckle beside what was ordered, the one that decides most first. */
+/** Every dimension of a knuckle, the one that decides most first. */
+export const DIMENSIONS = Object.keys(NAMES) as readonly Unknown[];
+
+/** Every dimension of a knuckle beside what was ordered, in that order. */
 export function builtRows({ knuckle, within }: FittedKnuckle, ordered: BuiltKnuckle): readonly BuiltRow[] {
-  return (Object.keys(NAMES) as Unknown[]).map((key) => ({
+  return DIMENSIONS.map((key) => ({
     key,
     name: NAMES[key],
     measure: key === "pinAngle" || key === "toe" ? "angle" : "length",
@@ -70,6 +72,17 @@ export function readingsNote(taken: number, failing: number): string {
   if (failing === 0) return taken === 2 ? "both knuckles pass" : "the one knuckle read passes";
   return failing === 1 ? "1 reading FAILS" : `${failing} readings FAIL`;
 }
+
+/** Where readings are from: with the file that was opened or saved last, or typed since. "" = none came with it. */
+export function readingsFrom(came: number, typed: number): string {
+  if (came === 0) return "";
+  const told = came === 1 ? "1 reading came" : `${came} readings came`;
+  if (typed === 0) return `${told} with the file; nothing was typed here since.`;
+  return `${told} with the file, ${typed === 1 ? "1 was" : `${typed} were`} typed since.`;
+}
+
+/** Beside a reading that fails and that no other checks; why is said above, with what to correct. */
+export const AGAIN_FIRST = "read it again first";
 
 /** Beside what was read, where it fails: the word, and how far it is off; "" where it passes. */
 export function failText(row: ReadingPass | undefined, format: LengthFormat): string {
@@ -113,13 +126,6 @@ export function sideSentences(
           `Too few readings to tell its ${listWords(open.map(({ name }) => lower(name)))}, taken as ordered: read ${listWords(fit.missing.map(nameOf))} too.`,
         ];
   return [verdict, ...contradiction, ...missing];
-}
-
-/** Dimensions that are off for certain. */
-export function offRows(fit: FittedKnuckle, ordered: BuiltKnuckle): readonly BuiltRow[] {
-  return builtRows(fit, ordered).filter(({ built, ordered: wanted, within }) =>
-    isOff(built - wanted, within),
-  );
 }
 
 /** Which sides were read, where one was not. */

@@ -12,7 +12,7 @@ export function correctionWords(changes: readonly Correction[], format: LengthFo
   const length = (mm: number) => formatLength(Math.abs(mm), fine);
   const angle = (rad: number) => formatAngle(Math.abs(rad), 2);
   const arm: string[] = [];
-  const others = changes.flatMap(({ key, by }) => {
+  const others = changes.flatMap(({ key, by, isPinAlone }) => {
     const way = (more: string, less: string) => (by > 0 ? more : less);
     switch (key) {
       case "hubFace":
@@ -24,7 +24,9 @@ export function correctionWords(changes: readonly Correction[], format: LengthFo
       case "pinLead":
         return [`move the pin ${length(by)} ${way("forward", "back")}`];
       case "toe":
-        return [`turn the pin’s outer end ${way("forward", "back")} ${angle(by)}`];
+        return [
+          `turn the pin’s outer end ${way("forward", "back")} ${angle(by)} (the steering arm ${isPinAlone ? "stays where it stands" : "turns with it"})`,
+        ];
       case "span":
         return [`set the ball joint seats ${length(by)} ${way("farther apart", "closer together")}`];
       case "armX":
@@ -70,8 +72,22 @@ function correctionSentence(knuckle: AsBuiltSide, sheet: JigSheet, format: Lengt
   if (changes.length === 0)
     return `Its readings do not tell what is off on the ${side} knuckle: read ${namesOf(failing)} again.`;
   const count = passes.length === 1 ? "its one check passes" : `all ${passes.length} checks pass`;
+  const unchecked = uncheckedFailing(knuckle);
+  const first =
+    unchecked.length === 0
+      ? ""
+      : `First read ${namesOf(unchecked)} again: no other reading checks ${unchecked.length === 1 ? "it" : "them"}. `;
   const then = failing.length === 0 ? `then ${count}` : `${namesOf(failing)} would fail still: read again`;
-  return `To correct the ${side} knuckle, ${correctionWords(changes, format)}; ${then}.`;
+  const what = failing.length === 0 ? "bring" : "correct";
+  const how = failing.length === 0 ? " within tolerance" : "";
+  return `${first}To ${what} the ${side} knuckle${how}, ${correctionWords(changes, format)}; ${then}.`;
+}
+
+/** Readings that fail and that no other reading checks: a slip of the tape would look the same. */
+function uncheckedFailing({ passes, fit }: AsBuiltSide) {
+  return fit.residuals.flatMap(({ key, inSigmas }) =>
+    inSigmas === null && passes.some((row) => row.key === key && !row.passes) ? [key] : [],
+  );
 }
 
 function contradicting({ fit }: AsBuiltSide) {

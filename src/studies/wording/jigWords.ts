@@ -9,6 +9,8 @@ import { withMinus } from "./lengths.ts";
 export interface ReadingWords {
   readonly name: string;
   readonly how: string;
+  /** From where to where, in a few words, where the name does not tell. */
+  readonly between?: string;
 }
 
 const HEIGHT = "up along the ball joint line from";
@@ -36,9 +38,14 @@ export function readingWords(
       return {
         name: "Tape in front",
         how: `from the mark ${mark} ahead of the ball joint line to the straightedge on the face, square to the face`,
+        between: `between the jig’s two straightedges, ${mark} ahead`,
       };
     case "behind":
-      return { name: "Tape behind", how: `the same from the mark ${mark} behind` };
+      return {
+        name: "Tape behind",
+        how: `the same from the mark ${mark} behind`,
+        between: `between the jig’s two straightedges, ${mark} behind`,
+      };
     case "difference":
       return { name: "Behind less front", how: "the toe built in; more than asked for is toe-in" };
     case "faceAngle":
@@ -235,6 +242,7 @@ export function jigSketchWords(
     datum: `Heights from the ${jointHeight === 0 ? "lower ball joint center" : "jig's table"}`,
     straightedge: "straightedge",
     onFace: "on the face",
+    tape: { front: "tape in front", behind: "tape behind" },
     angleFinder: "angle finder",
     tieRodEnd: "tie rod end",
     armOut: (mm) => `${jigAskedLength(Math.abs(mm), sheet, format)} ${mm < 0 ? "inboard" : "outboard"}`,

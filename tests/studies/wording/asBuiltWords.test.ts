@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { ReadingPass } from "../../../src/studies/jig/asBuiltReport.ts";
 import { truckCells } from "../../../src/studies/wording/asBuiltTruckWords.ts";
-import { builtCells, passOffText, readingsNote } from "../../../src/studies/wording/asBuiltWords.ts";
+import {
+  builtCells,
+  passOffText,
+  readingsFrom,
+  readingsNote,
+} from "../../../src/studies/wording/asBuiltWords.ts";
 import type { LengthFormat } from "../../../src/units/formatLength.ts";
 
 const INCHES: LengthFormat = { units: "in", fraction: 64 };
@@ -25,6 +30,12 @@ describe("a reading off the jig in words", () => {
     expect(passOffText(row(0.06 * 25.4, sixteenth), INCHES)).toBe("+1/16 in");
     expect(passOffText(row(25.4 / 8, sixteenth), INCHES)).toBe("+1/8 in");
     expect(passOffText(row(1.52, 1.5), { units: "mm", decimals: 1 })).toBe("+1.52 mm");
+  });
+
+  it("that came with a file is told from one typed since", () => {
+    expect(readingsFrom(0, 3)).toBe("");
+    expect(readingsFrom(12, 0)).toBe("12 readings came with the file; nothing was typed here since.");
+    expect(readingsFrom(1, 1)).toBe("1 reading came with the file, 1 was typed since.");
   });
 
   it("is counted as one or as many", () => {

@@ -1,9 +1,12 @@
 import "./asBuilt.css";
 import { useMemo, useState } from "react";
+import { READING_KEYS } from "../../../setup/types/asBuiltTypes.ts";
+import { valueAt } from "../../../setup/types/keyPath.ts";
 import { asBuiltSides } from "../../../studies/jig/asBuiltReport.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
 import {
   JIG_CAUTIONS,
+  readingsFrom,
   readingsNote,
   sideSentences,
   unreadSentence,
@@ -11,8 +14,9 @@ import {
 import { jigFormat } from "../../../studies/wording/jigWords.ts";
 import { AnyField } from "../../measure/groups/AnyFields.tsx";
 import { Fold } from "../../parts/Fold.tsx";
+import { shownDocument } from "../../state/selectors.ts";
 import { boltedTruck, type Truck } from "../../state/truck.ts";
-import { useFormat } from "../../state/useWorkbench.ts";
+import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { OrderAhead } from "../order/orderStands.tsx";
 import { BuiltTable } from "./BuiltTable.tsx";
 import { KeepBoth } from "./KeepBuilt.tsx";
@@ -53,6 +57,7 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
           What is left empty was not read. Readings are kept with the setup and printed with the jig sheet;
           they change nothing of the truck.
         </p>
+        <ReadingsFrom />
         <ReadingTable sheet={sheet} sides={sides} format={format} />
         <details>
           <summary>The jig, its tolerances, and how well readings are known</summary>
@@ -84,6 +89,17 @@ export function AsBuiltPanel({ truck }: AsBuiltPanelProps) {
       </section>
     </Fold>
   );
+}
+
+/** Whether readings were in the file that was opened, so that nobody takes them for what was typed just now. */
+function ReadingsFrom() {
+  const inFile = useWorkbench((s) => s.saved[s.documentId]);
+  const shown = useWorkbench(shownDocument);
+  const paths = ["left", "right"].flatMap((side) => READING_KEYS.map((key) => ["asBuilt", side, key]));
+  const read = paths.filter((path) => valueAt(shown, path) !== undefined);
+  const came = read.filter((path) => valueAt(inFile, path) === valueAt(shown, path)).length;
+  const told = readingsFrom(came, read.length - came);
+  return told === "" ? null : <p className="readings-from">{told}</p>;
 }
 
 /** The truck as bolted on: errors of a knuckle are looked at before anything is set for them. */

@@ -2,7 +2,7 @@ import { useId, useRef } from "react";
 import type { ReadingKey } from "../../../setup/types/asBuiltTypes.ts";
 import type { ReadingPass } from "../../../studies/jig/asBuiltReport.ts";
 import type { Residual } from "../../../studies/jig/fitKnuckle.ts";
-import { passOffText, passWord, residualText } from "../../../studies/wording/asBuiltWords.ts";
+import { AGAIN_FIRST, passOffText, passWord, residualText } from "../../../studies/wording/asBuiltWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { EntryInput } from "../../measure/fields/EntryInput.tsx";
 import { StateMark } from "../../parts/StateMark.tsx";
@@ -37,6 +37,7 @@ export function ReadingCell({ side, reading, name, isTurned, pass, residual, for
   };
   const mend = draft?.mend ?? issue?.mend ?? null;
   const agrees = residual && residualText(residual, format);
+  const isUnchecked = pass?.passes === false && residual?.inSigmas === null;
   return (
     <div ref={cell} className="reading-cell" data-field={`asBuilt.${side}.${reading}`}>
       <EntryInput
@@ -58,7 +59,13 @@ export function ReadingCell({ side, reading, name, isTurned, pass, residual, for
         {/* Seen under the knuckle's table; a line here would move the rows below while they are typed into. */}
         {mend === null &&
           agrees !== null &&
-          (residual?.isSuspect ? <small>{agrees}</small> : <span className="sr-only">, {agrees}</span>)}
+          (residual?.isSuspect ? (
+            <small>{agrees}</small>
+          ) : isUnchecked ? (
+            <small>{AGAIN_FIRST}</small>
+          ) : (
+            <span className="sr-only">, {agrees}</span>
+          ))}
       </div>
     </div>
   );

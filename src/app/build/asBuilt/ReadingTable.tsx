@@ -32,12 +32,13 @@ export function ReadingTable({ sheet, sides, format }: ReadingTableProps) {
       <tbody>
         {sheet.rows.map((row) => {
           const { key } = row;
-          const { name, how } = readingWords(key, sheet, format);
+          const { name, how, between } = readingWords(key, sheet, format);
           const [mustRead, tolerance] = jigCells(row, format);
           return (
             <tr key={key}>
               <th scope="row" title={how}>
                 {name}
+                {between !== undefined && <small>{keepTogether(between)}</small>}
               </th>
               <td>
                 {keepTogether(mustRead)} <small>{tolerance}</small>
