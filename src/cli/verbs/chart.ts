@@ -97,7 +97,7 @@ function workedOut(
 ): ReadonlyMap<number, CellDocument> {
   const { shareOut, showProgress } = terminal;
   const { setup, file } = asked.subject;
-  const onProgress = (done: number) => showProgress?.(`${Math.floor(100 * done)} % of the combinations`);
+  const onProgress = (done: number) => showProgress?.(`${Math.floor(100 * done)}% of the combinations`);
   const share = shard ?? { at: 0, of: 1 };
   const cells =
     shareOut !== undefined && shard === null && search.count >= FEW_CELLS

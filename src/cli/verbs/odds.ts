@@ -94,7 +94,7 @@ const FEW_DRAWS = 400;
 /** By several threads where there are some; which draws are precise enough only the run of all in their order tells. */
 function drawn(subject: TruckToVary, asked: OddsOptions, options: AskedOdds, terminal: Terminal): OddsReport {
   const { shareOut, showProgress } = terminal;
-  const onProgress = (share: number) => showProgress?.(`${Math.floor(100 * share)} % of the draws`);
+  const onProgress = (share: number) => showProgress?.(`${Math.floor(100 * share)}% of the draws`);
   const { draws = DEFAULT_DRAWS, within } = asked;
   const isShared = shareOut !== undefined && within === undefined && draws >= FEW_DRAWS;
   const report = isShared

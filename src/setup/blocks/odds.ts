@@ -11,10 +11,10 @@ const within = (of: string, byDefault: string) =>
 const tireWithinField = block(
   "how far a tire may be from the dimensions its size stands for; 0 = not at all",
   {
-    sectionWidth: within("the section width", "2 % of it: half of what the tire standard allows"),
+    sectionWidth: within("the section width", "2% of it: half of what the tire standard allows"),
     diameter: within(
       "the overall diameter",
-      "2 % of twice the section height: half of what the tire standard allows",
+      "2% of twice the section height: half of what the tire standard allows",
     ),
   },
 );

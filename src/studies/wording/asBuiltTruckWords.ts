@@ -186,7 +186,7 @@ function otherNearest({ other }: NonNullable<AsBuiltTruck["within"]["worstGap"]>
   const percent = other === null ? 0 : Math.round(100 * other.share);
   if (other === null || percent < 1) return [];
   return [
-    `In ${percent} % of the knuckles these readings allow another part comes nearest, most often ${other.part}, ${other.side}: the deviation is that of the nearest part of all.`,
+    `In ${percent}% of the knuckles these readings allow another part comes nearest, most often ${other.part}, ${other.side}: the deviation is that of the nearest part of all.`,
   ];
 }
 

@@ -34,5 +34,5 @@ export const ORDER_CAUTIONS =
 export const LOADS_CAUTIONS =
   "Forces and stresses here are worked out from the numbers in the setup under load cases that somebody chose. They are\n" +
   "not a statement that a part will hold: welds, heat, fatigue, cracks, wear and abuse are not in them, and a share of\n" +
-  "yield under 100 % is a share, no more. A knuckle or steering part that breaks can kill. Have it reviewed by a licensed\n" +
+  "yield under 100% is a share, no more. A knuckle or steering part that breaks can kill. Have it reviewed by a licensed\n" +
   "engineer, and follow the codes that apply where the truck is driven.\n";

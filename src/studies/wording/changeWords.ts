@@ -184,7 +184,7 @@ function hintSentences({ set, trim }: FoundChange, format: LengthFormat): readon
       hints.push("A stop that is met sooner leaves less travel for the road: ask what the springs need.");
     if (/^(limits\.steeringStop|truck\.steering)/.test(key))
       hints.push(
-        `It takes away ${wholePercent(1 - to / reached)} % of the steering each way: a wider turning circle at every corner and parking place.`,
+        `It takes away ${wholePercent(1 - to / reached)}% of the steering each way: a wider turning circle at every corner and parking place.`,
       );
     if (key === "tire.sectionWidth" || key === "tire.diameter")
       hints.push("A smaller tire carries less: check that its load index is enough for the axle.");
@@ -211,7 +211,9 @@ export function changeSentence(
   const fields = without.map((field) => triedWords(field, format, document));
   const none = fields.length === 0 ? "" : ` Not enough alone: ${fields.join("; ")}.`;
   if (changes.length === 0)
-    return `${cutShort ? "No change was found in the time allowed that keeps" : "No change that was tried keeps"} ${least}.${none}`;
+    return cutShort
+      ? `No change found so far keeps ${least}: the search is not finished.${none}`
+      : `No change that was tried keeps ${least}.${none}`;
   const isCut = cutShort === true;
   const rest = changes.every(({ set }) => set.length > 1)
     ? onlyPairsWords(none, isCut)

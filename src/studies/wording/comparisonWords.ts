@@ -19,9 +19,12 @@ export function halfTrack(model: Model): number | null {
   return pose.ok ? Math.abs(pose.left.contactPatch[1]) : null;
 }
 
+/** A truck in a sentence: by its name; or, where its name stands beside its letter already, by that alone. */
+export type Mention = string | { readonly letter: string };
+
 /** Who stands farther out as measured, and by how much. @param halfTracks mm, of the two in order */
 export function outSentence(
-  names: readonly [string, string],
+  names: readonly [Mention, Mention],
   halfTracks: readonly [number, number],
   format: LengthFormat,
 ): string {
@@ -64,7 +67,7 @@ export function steeringFacts(
 }
 
 /** What stops the steering first at a height: a clause that begins with the name. */
-export function steerClause(name: string, facts: SteeringFacts, model: Model, format: LengthFormat): string {
+export function steerClause(name: Mention, facts: SteeringFacts, model: Model, format: LengthFormat): string {
   const who = quoted(name);
   if (!facts.stands) return `${who} ${heightClause(facts.height, model, format)}`;
   const { first, known } = facts;
@@ -86,7 +89,7 @@ export function steerSentence(
 }
 
 /** The answer over the whole range of height and steering: a clause that begins with the name. */
-export function rangeClause(name: string, report: CheckReport, model: Model, format: LengthFormat): string {
+export function rangeClause(name: Mention, report: CheckReport, model: Model, format: LengthFormat): string {
   const who = quoted(name);
   const { verdict, told, always, scope } = verdictFacts(report, model);
   if (told === null) return `nothing is measured on ${who}`;
@@ -123,8 +126,9 @@ export function rangeSentence(clauses: readonly string[]): string {
   return `Over every height and steering angle, ${clauses.join("; ")}.`;
 }
 
-/** A name as it stands in a sentence: a variant's is quoted. */
-function quoted(name: string): string {
+/** A name as it stands in a sentence: a variant's is quoted, a letter stands by itself. */
+function quoted(name: Mention): string {
+  if (typeof name !== "string") return name.letter;
   return name === truckName(null) ? `the ${name}` : `“${name}”`;
 }
 

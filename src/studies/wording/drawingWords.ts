@@ -206,7 +206,7 @@ export const NO_SHARES_YET =
 
 /** Beside the button that prints. */
 export const PRINT_AT_SIZE =
-  "Print at 100 %, on the paper chosen, without fitting to the page; then measure the bar on a sheet.";
+  "Print at 100%, on the paper chosen, without fitting to the page; then measure the bar on a sheet.";
 
 /** A paper with its size. */
 export function paperWords(paper: "letter" | "a4" | "tabloid" | "a3"): string {

@@ -210,7 +210,7 @@ function offHeightSentence({ offHeight, knuckle }: JigSheet, format: LengthForma
     return "The face stands square to the pin and this pin has no angle, so here the tape reads alike at any height.";
   const costs = formatLength(Math.abs(offHeight.costs), gaugeFormat(format));
   const [more, less] = offHeight.costs > 0 ? ["more", "less"] : ["less", "more"];
-  return `Not above pin height and not below: the ball joint line leans ${formatAngle(Math.abs(knuckle.pinAngle), 2)} against the face, so a straightedge clamped ${by} too high reads ${costs} ${more}, as much too low as much ${less}, and the hub face comes out wrong by that.`;
+  return `Not above pin height and not below: the ball joint line leans ${formatAngle(Math.abs(knuckle.pinAngle), 2)} against the face, so a straightedge clamped ${by} too high reads ${costs} ${more}, one as much too low reads that much ${less}, and the hub face comes out wrong by that.`;
 }
 
 /** Decimals as fine as a gauge reads: a few thousandths of an inch do not show on a tape's fractions. */

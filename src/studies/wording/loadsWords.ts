@@ -43,9 +43,10 @@ function stressText(mpa: number, units: LengthUnit): string {
   return units === "in" ? `${(mpa / MPA_PER_PSI / 1000).toFixed(1)} ksi` : `${mpa.toFixed(0)} MPa`;
 }
 
-/** A share of yield in whole percent, never told smaller than it is: `62 %`. */
+/** A share of yield in whole percent, never told smaller than it is: `62%`, `under 1%`. */
 function shareText(share: number): string {
-  return `${Math.ceil(100 * share - 1e-6)} %`;
+  if (share > 0 && share < 0.01) return "under 1%";
+  return `${Math.ceil(100 * share - 1e-6)}%`;
 }
 
 /** A stress as every table tells it: where, its share of yield, how much, as if nothing raised it, and of what material. */
@@ -91,7 +92,7 @@ function stressPlace({ kind, at, place }: Stress, format: LengthFormat): string 
     const along = typeof at === "number" ? ` at ${lengthText(at, format)}` : ` at ${jointPlace(at)}`;
     return `${PIN_PLACES[place ?? "inside the knuckle"]}${along}`;
   }
-  return typeof at === "number" ? `${Math.round(100 * at)} % along it` : `at ${jointPlace(at)}`;
+  return typeof at === "number" ? `${Math.round(100 * at)}% along it` : `at ${jointPlace(at)}`;
 }
 
 const PIN_PLACES: Readonly<Record<NonNullable<Stress["place"]>, string>> = {
@@ -115,7 +116,7 @@ function jointPlace(name: string): string {
   return JOINT_WORDS[name] ?? `the joint “${name}”`;
 }
 
-/** When a case stands where it is told of: `left side, travel 3 1/4 in, 100 % of left lock`. */
+/** When a case stands where it is told of: `left side, travel 3 1/4 in, 100% of left lock`. */
 export function casePoseWords(
   { side, travel, steer }: Pick<Governing, "side" | "travel" | "steer">,
   format: LengthFormat,
@@ -123,10 +124,10 @@ export function casePoseWords(
   return `${side} side, travel ${lengthText(travel, format)}, ${steerWords(steer)}`;
 }
 
-/** `straight ahead`, `50 % of right lock`. */
+/** `straight ahead`, `50% of right lock`. */
 function steerWords(steer: number): string {
   if (Math.abs(steer) < 0.005) return "straight ahead";
-  return `${Math.round(100 * Math.abs(steer))} % of ${steer > 0 ? "left" : "right"} lock`;
+  return `${Math.round(100 * Math.abs(steer))}% of ${steer > 0 ? "left" : "right"} lock`;
 }
 
 /** What governs, in one sentence; null = nothing has a strength to compare. Never a verdict. */
@@ -178,7 +179,7 @@ export function boundNumber({ bound }: Pick<WorstForce, "bound">, units: LengthU
 
 /** What is proven of the forces over all poses. */
 function provenWords(worst: LoadsReport["worst"]): string {
-  const percent = `${100 * BOUND_TOLERANCE} %`;
+  const percent = `${100 * BOUND_TOLERANCE}%`;
   const off = worst.filter(({ isNear }) => !isNear).length;
   const near = `within ${percent} of the largest found, or of the load where that is more`;
   const but =
@@ -196,7 +197,7 @@ export function howLoadsSentence(
   const looked =
     grid === null
       ? "Exact at this pose"
-      : `Each case is given at the largest found: the worst of ${grid.travels} heights by ${grid.steers} steering inputs, followed from there to ${fineLength(FINEST_TRAVEL, units)} of travel and ${FINEST_STEER * 100} % of lock. ${provenWords(worst)}`;
+      : `Each case is given at the largest found: the worst of ${grid.travels} heights by ${grid.steers} steering inputs, followed from there to ${fineLength(FINEST_TRAVEL, units)} of travel and ${FINEST_STEER * 100}% of lock. ${provenWords(worst)}`;
   return `${looked}. Rigid arms without weight, joints without friction, loads standing still; multiples are of the corner's weight, less the unsprung weight times the multiple up. Shares are of the published yield, away from welds; fatigue, buckling and heat are not looked at.`;
 }
 

@@ -174,7 +174,7 @@ export function matterRows(report: OddsReport, speech: OddsSpeech): readonly Mat
       within: `± ${text}`,
       source: SOURCES[sourceOf(matter, report.inputs)],
       share: matter.share,
-      shareText: `${Math.round(WHOLE * matter.share)} %`,
+      shareText: `${Math.round(WHOLE * matter.share)}%`,
       again: `${Math.round(WHOLE * matter.ifMeasuredAgain)} of 100`,
     };
   });

@@ -4,6 +4,7 @@ import type { RollAsked, RollCase } from "../floor/rollCase.ts";
 import type { RollCoverage, RollStance } from "../floor/rollCoverage.ts";
 import { amountWords, finestLength, lengthText } from "./lengths.ts";
 import { limitStopper } from "./limitSentences.ts";
+import { travelWords } from "./poseWords.ts";
 
 /**
  * What roll and curb ask for and whether a check over the setup's travel has it, in plain sentences: the whole first,
@@ -45,7 +46,7 @@ function caseWords({ asked, stops, uncovered, until }: RollCase, format: LengthF
       : `stopped by the ${names} ${untilWords(asked, until, format)}`;
   if (uncovered.length === 0) return stopped;
   const past = uncovered.map(
-    ({ from, to }) => `from ${lengthText(from, format)} to ${lengthText(to, format)}`,
+    ({ from, to }) => `from ${lengthText(Math.abs(from), format)} to ${travelWords(to, format)}`,
   );
   return `${stopped}; the check leaves out travel ${[...new Set(past)].join(" and ")}`;
 }

@@ -232,7 +232,7 @@ describe("what to change otherwise", () => {
     const { changes } = changeOf(subject, model, { order: ["truck.steering.stroke"] });
     const speech = { format: { units: "in" }, document: subject.document, allowance: 6.35 } as const;
     expect(movesSentences(changes[0]!, speech).join(" ")).toContain(
-      "It takes away 77 % of the steering each way",
+      "It takes away 77% of the steering each way",
     );
   });
 
@@ -243,7 +243,7 @@ describe("what to change otherwise", () => {
       const rest = { trim: null, gap: 7, bound: 7, smaller: { rank: "searched" }, alsoMoves: [] } as const;
       return movesSentences({ set, ...rest }, speech)
         .join(" ")
-        .match(/takes away (\d+) %/)?.[1];
+        .match(/takes away (\d+)%/)?.[1];
     };
     // In binary 1 − 0.86 is a hair more than 0.14.
     expect(100 * (1 - 0.86)).toBeGreaterThan(14);

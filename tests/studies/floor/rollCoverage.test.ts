@@ -58,10 +58,10 @@ describe("roll and curb asked of every stance", () => {
     const told = rollSentences(coverage, MM);
     expect(told[0]).toMatch(/^Roll of 3\.0° either way and one wheel 50\.0 mm over a curb: not all of it/);
     expect(told[1]).toMatch(
-      /^At the “road” stance, roll either way: nothing .* stops the wheel; the check leaves out travel from 30\.0 mm to 39\.\d mm\.$/,
+      /^At the “road” stance, roll either way: nothing .* stops the wheel; the check leaves out travel from 30\.0 mm to 39\.\d mm of bump\.$/,
     );
     expect(told[2]).toMatch(
-      /^At the “road” stance, either wheel over the curb: .* from 30\.0 mm to 50\.0 mm\.$/,
+      /^At the “road” stance, either wheel over the curb: .* from 30\.0 mm to 50\.0 mm of bump\.$/,
     );
     expect(told.at(-1)).toMatch(/set travel\.bump to 50\.0 mm, or give/);
     expect(told).toHaveLength(4);

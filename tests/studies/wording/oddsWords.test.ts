@@ -175,7 +175,7 @@ describe("odds in words", () => {
         within: "± 1/16 in",
         source: "typed",
         share: 0.7,
-        shareText: "70 %",
+        shareText: "70%",
         again: "97 of 100",
       },
       expect.objectContaining({ name: "Tire diameter", within: "± 0.197 in", source: "tire standard" }),

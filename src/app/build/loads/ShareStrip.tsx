@@ -11,9 +11,9 @@ function bandOf(share: number): "low" | "half" | "over" {
 }
 
 const BANDS = [
-  { band: "low", words: "up to 50 %: plain" },
-  { band: "half", words: "50 to 100 %: hatched" },
-  { band: "over", words: "over 100 %: cross-hatched" },
+  { band: "low", words: "up to 50%: plain" },
+  { band: "half", words: "50 to 100%: hatched" },
+  { band: "over", words: "over 100%: cross-hatched" },
 ] as const;
 
 /** Share of yield at every place, along the pin first, then members, welds and joints; by length, hatch and number. */
