@@ -59,6 +59,15 @@ describe("names of many curves", () => {
     }
   });
 
+  it("are fewer in a small plot: of five, those with others close on both sides are left out", () => {
+    const five = [...series.slice(0, 4), series[6]!];
+    const small = { ...ROOM, right: ROOM.left + 150 };
+    const narrow = scaleLinear([0, 1], [small.left, small.right]);
+    expect(labelSpots(five, x, y, ROOM)).toHaveLength(5);
+    const named = labelSpots(five, narrow, y, small).map(({ name }) => name);
+    expect(named.sort()).toEqual(["variant 0", "variant 3", "variant 6"]);
+  });
+
   it("keep off what has a name there already", () => {
     const two = [series[0]!, series[6]!];
     const [, free] = labelSpots(two, x, y, ROOM);

@@ -45,6 +45,9 @@ const LINES_OFF = [0, 1, 2] as const;
  * has them all with line, color and mark.
  */
 const MANY = 5;
+/** The same in a plot narrower than `SMALL`, px, as in the dock and on a phone: there names of five lie on curves of others. */
+const MANY_IN_SMALL = 4;
+const SMALL = 260;
 
 /** px that any other curve is farther from such a name: in a bundle of curves the one shown alone is named. */
 const ALONE = 3;
@@ -66,6 +69,7 @@ export function labelSpots(
   { taken, levels }: Drawn = NOTHING,
 ): LabelSpot[] {
   if (series.length < 2) return [];
+  const isMany = series.length > (room.right - room.left < SMALL ? MANY_IN_SMALL : MANY);
   const heightsUnder = (one: Series, box: Room): number[] =>
     [0, 0.25, 0.5, 0.75, 1].flatMap((share) => {
       const value = valueAt(one, x.invert(box.left + share * (box.right - box.left)));
@@ -96,7 +100,7 @@ export function labelSpots(
         const isStray = ofOthers.some((heights) => distance(heights, box) < offOwn);
         const isAlone = one.isMain || ofOthers.every((heights) => distance(heights, box) > offOwn + ALONE);
         const cost =
-          (series.length > MANY && !isAlone ? 6 : 0) +
+          (isMany && !isAlone ? 6 : 0) +
           100 * onNames +
           50 * Number(isOut) +
           12 * Number(isStray) +
@@ -109,7 +113,7 @@ export function labelSpots(
         best = { cost, isPlain, box, spot };
       }
     }
-    if (best === null || (series.length > MANY && !best.isPlain)) return [];
+    if (best === null || (isMany && !best.isPlain)) return [];
     placed.push(best.box);
     return [best.spot];
   });
