@@ -64,6 +64,10 @@ describe("what is said at the counter", () => {
       "As measured, the wheels of “a” and “b” sit equally far out.",
     );
     expect(outSentence(["a", "b"], [812.5, 800], { units: "mm" })).toContain("12.5 mm farther out");
+    // By their letters, where the names stand beside those.
+    expect(outSentence([{ letter: "A" }, { letter: "B" }], [800 + 15.875, 800], FORMAT)).toBe(
+      "As measured, the wheels of A sit 5/8 in farther out per side than those of B.",
+    );
   });
 
   it("at which steer the tire meets what, by the angle of the wheel that meets it", () => {

@@ -391,6 +391,11 @@ describe("the customer's sheet", () => {
     await sheet(page).getByRole("button", { name: "Print", exact: true }).click();
     expect(await page.locator("body[data-printed]").count()).toBe(1);
     await shot(page, "sheet-desk-dark");
+    // Letters of 8 pt and more in the table, 9 in the answers.
+    const letters = await page
+      .locator(".sheet-page")
+      .evaluate((one) => Number((one as HTMLElement).style.getPropertyValue("--letters")));
+    expect(letters).toBeGreaterThanOrEqual(0.84);
     const rubs = (await read(sheet(page).getByRole("region", { name: "Answers" }))).match(
       /rubs .*? by [\d/ ]+ in/,
     );
@@ -405,8 +410,7 @@ describe("the customer's sheet", () => {
       has("A · current truck: The tire rubs the fender lip");
       has(rubs![0]);
       has("Hub-face distance 6 5/16 in 5 5/16 in");
-      has("As measured, the wheels of");
-      has("1 in farther out per side than those of");
+      has("As measured, the wheels of A sit 1 in farther out per side than those of B.");
       has("Steers, aired out");
       for (const angle of ["Camber", "Caster", "Toe of each wheel"]) has(`${angle}, as measured`);
       has("P235/70R15 on 15 × 8 in, backspacing 4 1/4 in");

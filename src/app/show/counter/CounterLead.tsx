@@ -84,7 +84,7 @@ function VerdictTag({ contender, at, travel, format }: VerdictTagProps) {
   return (
     <div className="counter-tag" data-verdict={facts.mark ?? facts.state}>
       <span className={`counter-letter counter-letter-${letter}`}>{letter}</span>
-      <span className="counter-tag-name">{name}</span>
+      <span className="counter-tag-name">{keepTogether(name)}</span>
       <strong>
         {facts.mark && <StateMark word={facts.mark} />} {cardText(facts, travel, truck.model, format)}
       </strong>

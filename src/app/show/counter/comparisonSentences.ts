@@ -2,6 +2,7 @@ import type { Doubt } from "../../../studies/doubts/doubt.ts";
 import { ofOneExample } from "../../../studies/wording/answerWords.ts";
 import {
   halfTrack,
+  type Mention,
   outSentence,
   rangeClause,
   rangeSentence,
@@ -21,23 +22,33 @@ export interface ComparisonSentences {
   readonly range: string | null;
 }
 
-/** The three sentences of a comparison, which hold under its `conditionLines`; two that are one truck are told of once. */
-export function comparisonSentences(comparison: Comparison): ComparisonSentences {
+/**
+ * The three sentences of a comparison, which hold under its `conditionLines`; two that are one truck are told of once.
+ * @param by how two are called; a letter takes less room, and says no less where the names stand beside the letters
+ */
+export function comparisonSentences(
+  comparison: Comparison,
+  by: "name" | "letter" = "name",
+): ComparisonSentences {
   const { first, second, stances, travel, format } = comparison;
   const told = toldOf(comparison);
+  const called = (one: Contender): Mention =>
+    by === "letter" && told.length > 1 ? { letter: one.letter } : one.name;
   const at = stances.findIndex((stance) => stance.travel === travel);
   const [a, b] = told.map(({ truck }) => halfTrack(truck.model));
   const steering = told.flatMap((one) => steeringFactsOf(one, at, format) ?? []);
-  const steers = steering.map((facts, i) => steerClause(told[i]!.name, facts, told[i]!.truck.model, format));
-  const ranges = told.flatMap(({ name, truck, answer }) =>
-    answer.report ? [rangeClause(name, answer.report, truck.model, format)] : [],
+  const steers = steering.map((facts, i) =>
+    steerClause(called(told[i]!), facts, told[i]!.truck.model, format),
+  );
+  const ranges = told.flatMap((one) =>
+    one.answer.report ? [rangeClause(called(one), one.answer.report, one.truck.model, format)] : [],
   );
   const model = told[0]?.truck.model;
   const isAll = (clauses: readonly string[]) => told.length > 0 && clauses.length === told.length;
   return {
     out:
       first && second && told.length === 2 && typeof a === "number" && typeof b === "number"
-        ? outSentence([first.name, second.name], [a, b], format)
+        ? outSentence([called(first), called(second)], [a, b], format)
         : null,
     steer: model && isAll(steers) ? steerSentence(travel, model, steers, steering, format) : null,
     range: isAll(ranges) ? rangeSentence(ranges) : null,

@@ -22,7 +22,7 @@ import { useSheetFields } from "../shop/useSheetFields.ts";
 import { SheetTable } from "./SheetTable.tsx";
 
 /** Letters are made smaller by steps of this, down to `SMALLEST`, of their usual size. */
-const STEP = 0.04;
+const STEP = 0.02;
 const SMALLEST = 0.6;
 
 /**
@@ -81,7 +81,7 @@ export function SheetPage({ comparison }: SheetPageProps) {
   const told = toldOf(comparison);
   const alike = alikeDoubts(told);
   const isDoubted = told.some(({ doubts }) => doubts.length > 0);
-  const { out, steer } = comparisonSentences(comparison);
+  const { out, steer } = comparisonSentences(comparison, "letter");
   const { why, downsides } = whyInBrief(told.length < 2 ? [] : told.map(lettered), format);
   const link = useComparisonLink(comparison, true);
   const code = useCode(link?.ok ? link.url : null);
@@ -108,6 +108,13 @@ export function SheetPage({ comparison }: SheetPageProps) {
         </dl>
       </header>
       <div className="sheet-told">
+        {/* Before the answers, which go on under it over the whole width. */}
+        {code && (
+          <figure className="sheet-code">
+            <QrCode code={code} label={codeText(characters, true, told.length)} />
+            <figcaption>{codeText(characters, true, told.length)}</figcaption>
+          </figure>
+        )}
         <section className="sheet-answers" aria-label="Answers">
           {told.map((contender) => (
             <SheetAnswer
@@ -130,12 +137,6 @@ export function SheetPage({ comparison }: SheetPageProps) {
             (text) => text && <p key={text}>{keepTogether(text)}</p>,
           )}
         </section>
-        {code && (
-          <figure className="sheet-code">
-            <QrCode code={code} label={codeText(characters, true, told.length)} />
-            <figcaption>{codeText(characters, true, told.length)}</figcaption>
-          </figure>
-        )}
       </div>
       <div className="sheet-pictures">
         {(
@@ -194,7 +195,7 @@ function SheetAnswer({ contender, isAlone, isAlike, format }: SheetAnswerProps) 
       <p>
         <strong>
           {isAlone ? "" : `${letter} · `}
-          {name}:
+          {keepTogether(name)}:
         </strong>{" "}
         {state && doubts.some(({ kind }) => kind === state) && (
           <strong>

@@ -21,7 +21,7 @@ export function SheetTable({ told, stances, format }: SheetTableProps) {
           </th>
           {told.map(({ letter, name }) => (
             <th key={letter} scope="col">
-              {told.length === 1 ? name : `${letter} · ${name}`}
+              {keepTogether(told.length === 1 ? name : `${letter} · ${name}`)}
             </th>
           ))}
         </tr>
