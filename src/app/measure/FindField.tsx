@@ -18,9 +18,9 @@ export function FindField() {
   const isSeeking = sought.trim() !== "";
   const all = useMemo(() => (isSeeking ? formFields(document) : []), [isSeeking, document]);
   const found = useMemo(() => fieldsWith(all, sought), [all, sought]);
-  const go = ({ path }: FormField) => {
+  const go = ({ goesTo }: FormField) => {
     setSought("");
-    goToField(path);
+    goToField(goesTo);
   };
   const step = (event: KeyboardEvent, way: 1 | -1) => {
     event.preventDefault();
@@ -63,6 +63,7 @@ export function FindField() {
             <li key={field.path.join(".")}>
               <button type="button" onClick={() => go(field)}>
                 {field.name} {!field.name.startsWith(field.group) && <small>{field.group}</small>}
+                {field.instead !== "" && <small> given by: {field.instead}</small>}
               </button>
             </li>
           ))}

@@ -26,7 +26,7 @@ export function archFromPhoto(
 ): TracedArch {
   if (traced.length < 2) return { ok: false, mend: "trace at least two points of the lip" };
   if (offsets.length === 0)
-    return { ok: false, mend: "read with a tape how far out the lip is, at one place at least" };
+    return { ok: false, mend: "read how far out the lip is, at one place at least, on the worksheet" };
   const known = [...offsets].sort((a, b) => a.ahead - b.ahead);
   const points: Vec3[] = [];
   for (const pixel of traced) {

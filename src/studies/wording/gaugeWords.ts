@@ -13,6 +13,10 @@ export interface LineWords {
   readonly how: string;
 }
 
+/** Said of a mesh file that nobody has put anywhere yet. */
+export const MESH_UNPLACED =
+  "Not placed yet: it stands where its own file has its zero, and gaps to it mean nothing until it is. Match its points with the truck’s, or turn and move it.";
+
 /** Ways to read more than a worksheet asks for by itself. */
 export const GAUGE_WAYS = {
   stick: {

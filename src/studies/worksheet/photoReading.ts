@@ -88,9 +88,11 @@ export function photoReading(
   return { ok: true, reading, stations: count, within, mmPerPixel: plane.mmPerPixel, worst };
 }
 
-/** Where the lip was read out from the centerline, by its stations. */
+/** Where the lip was read out from the centerline, with a tape or along a stick. */
 function lipOffsets(document: unknown): readonly LipOffset[] {
   return readReadings(document, "").readings.flatMap((one): LipOffset[] => {
+    if (one.kind === "stations" && one.part === LIP)
+      return one.stations.flatMap((at) => (at ? [{ ahead: at[0], offset: one.stick.offset - at[2] }] : []));
     if (one.kind !== "offset" || one.from !== "centerline" || one.side !== "left") return [];
     const at = ASSUMED_LIP_POINTS.get(one.point);
     return at ? [{ ahead: at[0], offset: one.is }] : [];

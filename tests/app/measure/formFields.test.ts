@@ -28,6 +28,33 @@ describe("a field sought by a part of its name", () => {
     expect(isCalled).toContain(false);
   });
 
+  it("leads to what is given in its stead, after those that the form has", () => {
+    const offset = fieldsWith(all, "offset").find(({ path }) => path.join(".") === "wheel.offset")!;
+    expect(offset.goesTo).toEqual(["wheel", "backspacing"]);
+    expect(offset.instead).toBe("Backspacing");
+    const width = fieldsWith(all, "section width")[0]!;
+    expect([width.name, width.goesTo]).toEqual(["Section width", ["tire", "size"]]);
+    expect(fieldsWith(all, "lip height")[0]!.goesTo).toEqual(["stances", 0, "travel"]);
+    expect(fieldsWith(all, "steering linkage")[0]!.goesTo).toEqual(["truck", "steering"]);
+    for (const one of all) {
+      const isItself = one.goesTo.join(".") === one.path.join(".");
+      expect(one.instead === "" || !isItself).toBe(true);
+      if (isItself || one.instead === "") continue;
+      expect(all.some(({ path, instead }) => instead === "" && path.join(".") === one.goesTo.join("."))).toBe(
+        true,
+      );
+    }
+  });
+
+  it("is first what has a word that begins so, and never the kind of a part", () => {
+    const named = paths("lip").map((path) => all.find((one) => one.path.join(".") === path)!);
+    expect(named[0]!.name).toContain("fender lip");
+    expect(named.findIndex(({ name }) => name.startsWith("Caliper"))).toBeGreaterThan(
+      named.findLastIndex(({ group, name }) => /\blip\b/.test(`${group} ${name}`)),
+    );
+    expect(all.some(({ path }) => path.at(-1) === "kind")).toBe(false);
+  });
+
   it("is none where nothing was typed, or nothing is called so", () => {
     expect(paths("  ")).toEqual([]);
     expect(paths("sunroof")).toEqual([]);

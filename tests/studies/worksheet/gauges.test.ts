@@ -163,6 +163,24 @@ describe("a fender arch traced in a side photo", () => {
     }
   });
 
+  it("is as far out as it was read along a stick, where no tape told", () => {
+    const along = {
+      stations: [
+        ["0", "100", "30"],
+        ["-300", "20", "45"],
+      ],
+      part: "fender lip",
+      stick: { offset: "950", height: "600" },
+    };
+    const read = photoReading({ ...begun, readings: [along] }, "mm", known, traced);
+    if (!read.ok) throw new Error(read.mend);
+    const points = lipOf(withList([read.reading]));
+    const outAt = (x: number) => points.find((one) => Math.abs(one[0] - x) < 1)![1];
+    expect(outAt(0)).toBeCloseTo(920, 0);
+    // Past its last station it is as far out as there.
+    expect(Math.min(...points.map((one) => one[1]))).toBeCloseTo(905, 0);
+  });
+
   it("says in a sentence what is missing or does not read, and how to mend it", () => {
     const mendOf = (...[of, at, line]: [unknown, Parameters<typeof photoReading>[2], typeof traced]) => {
       const read = photoReading(of, "mm", at, line);
@@ -173,9 +191,7 @@ describe("a fender arch traced in a side photo", () => {
       /^known point 2, up from the floor: no number found/,
     );
     expect(mendOf(document, known, traced.slice(0, 1))).toContain("trace at least two points");
-    expect(mendOf({ ...begun, readings: [] }, known, traced)).toContain(
-      "read with a tape how far out the lip is",
-    );
+    expect(mendOf({ ...begun, readings: [] }, known, traced)).toContain("read how far out the lip is");
     expect(mendOf(document, known, [pixel(900, 500), pixel(700, 500)])).toContain(
       "passes none of the stations",
     );

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { isWithin, type KeyPath, valueAt } from "../../../setup/types/keyPath.ts";
 import { standsAsTyped } from "../../../studies/section/placedBody.ts";
-import { MESH_WITHIN } from "../../../studies/wording/gaugeWords.ts";
+import { MESH_UNPLACED, MESH_WITHIN } from "../../../studies/wording/gaugeWords.ts";
 import { shownDocument } from "../../state/selectors.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -58,6 +58,7 @@ function MeshFileFields({ path, truck }: MeshFieldsProps) {
     const isByThree = valueAt(there, ["from"]) !== undefined || valueAt(there, ["to"]) !== undefined;
     return isByThree ? "points" : "numbers";
   });
+  const isUnplaced = useWorkbench((s) => valueAt(shownDocument(s), place) === undefined);
   // The truck shown, not what is being typed, tells where the mesh stands.
   const document = useWorkbench((s) => s.good?.document);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the truck is what it stands on, and the path is a new list each time
@@ -77,6 +78,7 @@ function MeshFileFields({ path, truck }: MeshFieldsProps) {
       <FieldRow path={[...path, "file"]} />
       <ScanUnit path={path} />
       <WaySwitch label="Where it stands" ways={WAYS} way={way} onChange={give} />
+      {isUnplaced && <p className="part-note">{MESH_UNPLACED}</p>}
       {way === "matched" && <ScanMatches path={path} truck={truck} scan={scan} />}
       {truck.setup.within.some((one) => isOfWhole(one.path, place)) && (
         <p className="part-note">{MESH_WITHIN}</p>

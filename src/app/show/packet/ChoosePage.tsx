@@ -82,7 +82,8 @@ export function ChoosePage({
       )}
       {(own.answer !== null || isWhole) && (
         <>
-          <h3>{chosen ? AS_IT_IS : "What to change"}</h3>
+          {/* Alone on the page it is called so at its head. */}
+          {(chosen || odds || isToldOdds) && <h3>{chosen ? AS_IT_IS : "What to change"}</h3>}
           {own.answer ? (
             <Changes report={own.answer} speech={ownSpeech} />
           ) : (
