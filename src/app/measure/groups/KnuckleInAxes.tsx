@@ -12,7 +12,7 @@ import { commitTyped, dropTyped, type } from "../../state/typing.ts";
 import { truckOnBoard, useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
 import { typingVisit } from "../fields/typingVisit.ts";
-import { ZERO_WORDS, ZeroSketch } from "../sketches/zeroSketches.tsx";
+import { ZERO_WAYS, ZERO_WORDS, ZeroSketch } from "../sketches/zeroSketches.tsx";
 
 export type KnuckleInAxesProps = { truck: Truck };
 
@@ -44,6 +44,7 @@ export function KnuckleInAxes({ truck: shown }: KnuckleInAxesProps) {
                 <th key={axis} scope="col">
                   {axis}
                   <small> {format.units}</small>
+                  <small className="points-way">{ZERO_WAYS.truck[axis]}</small>
                 </th>
               ))}
             </tr>
