@@ -122,32 +122,6 @@ describe("the workbench on a desk", () => {
     expect(problems()).toEqual([]);
   });
 
-  it("takes a height typed beside its slide; one that is refused says how to mend it, and Escape leaves all as it was", async () => {
-    const { page } = await onDesk();
-    const readout = page.getByRole("button", { name: /^Travel: .* Type a value$/ });
-    const mend = page.locator(".scale-mend");
-    const before = await travel(page).inputValue();
-    await readout.click();
-    await page.keyboard.type("12");
-    await page.keyboard.press("Enter");
-    expect(await read(mend)).toMatch(/^✕ the setup.s travel is from .* droop to .* bump\.$/);
-    await page.keyboard.press("Escape");
-    await page.locator(".scale-entry").waitFor({ state: "detached" });
-    expect(await mend.count()).toBe(0);
-    expect(await travel(page).inputValue()).toBe(before);
-    expect(await readout.evaluate((one) => one === document.activeElement)).toBe(true);
-    await page.keyboard.press("Enter");
-    await page.keyboard.type("1 1/2 droop");
-    await page.keyboard.press("Enter");
-    expect(await travel(page).getAttribute("aria-valuetext")).toBe("1 1/2 in droop");
-    // Left for another place, what is typed is taken.
-    await readout.click();
-    await page.keyboard.type("2");
-    await page.keyboard.press("Tab");
-    expect(await travel(page).getAttribute("aria-valuetext")).toBe("2 in bump");
-    await page.locator(".stances").getByRole("button", { name: "driving", exact: true }).click();
-  });
-
   it("steps the height by sixteenths with the keys, and takes a stance's name", async () => {
     const { page } = await onDesk();
     await travel(page).focus();
@@ -438,6 +412,10 @@ describe("the page around the truck", () => {
     const focused = () =>
       page.evaluate(() => document.activeElement?.closest("[data-field]")?.getAttribute("data-field"));
     await expect.poll(focused).toBe("wheel.backspacing");
+    // What is given another way is found where that stands.
+    await find.fill("section width");
+    await find.press("Enter");
+    await expect.poll(focused).toBe("tire.size");
     const box = await bar.boundingBox();
     expect(box!.y + box!.height).toBeCloseTo(PHONE.height, 0);
     const targets = await bar.getByRole("link").evaluateAll((all) => all.map((one) => one.clientHeight));
