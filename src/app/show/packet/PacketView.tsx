@@ -1,9 +1,16 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { type CSSProperties, useCallback, useEffect, useRef, useState } from "react";
 import { CloseButton, LayerDialog } from "../../parts/LayerDialog.tsx";
 import { contentsOf } from "../../parts/packetPages.ts";
+import { useWidth } from "../../parts/useSize.ts";
 import type { Truck } from "../../state/truck.ts";
 import { PacketPages } from "./PacketPages.tsx";
 import { takePrintWish } from "./printWish.ts";
+
+/** px: a sheet of paper with its margins, 186 + 24 mm and its edges, as `packet.css` lays it out. */
+const PAPER = (210 / 25.4) * 96 + 2;
+
+/** px beside the paper, on a narrow window. */
+const ROOM = 16;
 
 /** The packet as it will be printed; asked for by Ctrl+P it prints as soon as all of it is worked out. */
 export function PacketView({ truck }: { truck: Truck }) {
@@ -15,6 +22,8 @@ export function PacketView({ truck }: { truck: Truck }) {
     isWished.current = takePrintWish() || isWished.current;
     setWhole(!isWished.current);
   }, []);
+  const preview = useRef<HTMLDivElement>(null);
+  const width = useWidth(preview, PAPER + ROOM);
   const ready = useCallback(() => setReady(true), []);
   useEffect(() => {
     if (!isReady || !isWished.current) return;
@@ -35,7 +44,12 @@ export function PacketView({ truck }: { truck: Truck }) {
         </button>
         <CloseButton name="packet" />
       </header>
-      <div className="packet-preview">
+      {/* Paper is no narrower on a phone: it is seen whole, smaller, as it will come out of the printer. */}
+      <div
+        ref={preview}
+        className="packet-preview"
+        style={{ "--paper-scale": Math.min(1, (width - ROOM) / PAPER) } as CSSProperties}
+      >
         {isWhole !== null && <PacketPages truck={truck} onReady={ready} isWhole={isWhole} />}
       </div>
     </LayerDialog>
