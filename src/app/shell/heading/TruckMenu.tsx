@@ -1,4 +1,5 @@
 import { Fragment } from "react";
+import { fileStem } from "../../../studies/wording/fileStem.ts";
 import { startOwnTruck } from "../../measure/worksheet/StartTruck.tsx";
 import { goOnFrom } from "../../parts/focusOn.ts";
 import { Menu } from "../../parts/Menu.tsx";
@@ -15,6 +16,15 @@ const EXAMPLES = [
   ["Invented, each to show one thing", WORKED_TRUCKS],
 ] as const;
 
+/**
+ * What an example's setup is called once it is saved: after its truck, as everything else that is saved of it, since it never was a
+ * file of this disk. A setup opened from a disk keeps its file's own name: saved again it is to take that file's place, by which its
+ * owner, and links to it, find it.
+ */
+function ownFile(text: string, file: string): string {
+  return `${fileStem({ name: JSON.parse(text).name, variant: null }, file)}.json`;
+}
+
 /** Setups worked on before, kept in this browser, and the trucks that come with the workbench. */
 export function TruckMenu() {
   const recents = useStorage((s) => s.recents);
@@ -25,8 +35,9 @@ export function TruckMenu() {
   };
   const openExample = async ({ file, name, text, mesh }: ExampleTruck) => {
     const read = await Promise.all([text(), mesh && meshFrom(mesh)]).catch(() => null);
-    if (read) workbench.getState().openText(exampleText(read[0].default), file, read[1]);
-    else tell(notFetched(name));
+    if (!read) return tell(notFetched(name));
+    const example = read[0].default;
+    workbench.getState().openText(exampleText(example), ownFile(example, file), read[1]);
   };
   return (
     <Menu label="Trucks" isLeft>
