@@ -73,5 +73,8 @@ export function unusualAt(
 ): readonly UnusualDoubt[] {
   const all = state.truck ? unusualOf(state.truck, lengthFormat(state)) : NONE;
   if (all.length === 0) return NONE;
-  return all.filter((doubt) => [doubt.path, ...doubt.also].some((at) => isWithin(at, path)));
+  // A number that nobody typed is told where its first reading is, to which the doubt leads.
+  return all.filter(({ path: at, also, readings }) =>
+    [at, ...also, ...readings.slice(0, 1)].some((one) => isWithin(one, path)),
+  );
 }

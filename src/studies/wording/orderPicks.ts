@@ -2,7 +2,7 @@
 export const CHOOSE_PARTS = "Parts: choose each from the shop’s catalog, or type its numbers.";
 
 /** What a list of a catalog's parts says while none is chosen. */
-export const NONE_CHOSEN = "choose from the catalog, or type numbers below";
+export const NONE_CHOSEN = "choose here, or type the numbers below";
 
 /** A part that a group of an order's form is about, and what of it is ordered. */
 export interface OrderPick {

@@ -7,7 +7,7 @@ import { fieldName } from "./fieldName.ts";
 import { amountText, angleText, lengthText, tellingFormat } from "./lengths.ts";
 import { pointWords } from "./measureNames.ts";
 import { errorsText, gainSentence } from "./measureWords.ts";
-import { lower } from "./nameWords.ts";
+import { listWords, lower } from "./nameWords.ts";
 import { LINES, lipStationName } from "./worksheetWords.ts";
 
 /** What a reading of a length or an angle is, as a person reads it. @param value mm, or radians of an angle */
@@ -72,10 +72,14 @@ export function nextSentence(
 /** Said where there is nothing to be worked out of. */
 export const NOTHING_READ = "no reading here can be understood; read something on the truck first";
 
-/** Said where every reading goes with the others. */
-export function agreeSentence(residuals: readonly ReadingResidual[]): string {
+/** Said where every reading goes with the others. @param known what is read that is no place on the truck: the tire's size, the wheel's, by name */
+export function agreeSentence(residuals: readonly ReadingResidual[], known: readonly string[]): string {
   const checked = residuals.filter(({ inSigmas }) => inSigmas !== null).length;
-  if (residuals.length === 0) return "Nothing on the truck has been read yet.";
+  if (residuals.length === 0) {
+    const places = "no place on the truck has been measured yet.";
+    if (known.length === 0) return `N${places.slice(1)}`;
+    return `Read so far: ${listWords(known.map(lower))}; ${places}`;
+  }
   if (checked === 0)
     return "No reading checks another yet. Extra readings are welcome: they find a slip of the tape.";
   return `${checked} of ${residuals.length} readings check each other, and they agree.`;

@@ -94,7 +94,7 @@ export const LINES: Readonly<Record<string, LineWords>> = {
   },
   hubFace: {
     name: "Hub-face distance",
-    how: "A straightedge along the two ball joint centers; from it to the wheel mounting face, along the pin, at pin height.",
+    how: "Stand a straightedge along the two ball joint centers. At the height of the middle of the pin (the spindle that the hub turns on), measure from it outward, the way the pin points, to the face the wheel bolts against.",
   },
   pinAngle: {
     name: "Pin angle",

@@ -52,7 +52,12 @@ export function ReadingsTold({ states, nameOf }: ReadingsToldProps) {
     <section className="readings-told" aria-label="What the readings say">
       <EllipsesOnStage measured={found} />
       <NoTruck name={name} />
-      <SuspectNote measured={measured} name={name} format={format} />
+      <SuspectNote
+        measured={measured}
+        known={states.filter(({ isRead }) => isRead).map((state) => lineWords(state).name)}
+        name={name}
+        format={format}
+      />
       <CannotBe name={name} />
       <LeftOut name={name} />
       <NextNote measured={measured} states={states} format={format} />
@@ -64,8 +69,13 @@ export function ReadingsTold({ states, nameOf }: ReadingsToldProps) {
 
 type PartProps = { measured: Measured; name: (index: number) => string; format: LengthFormat };
 
-function SuspectNote({ measured: { suspect, residuals }, name, format }: PartProps) {
-  if (suspect === null) return <p>{agreeSentence(residuals)}</p>;
+function SuspectNote({
+  measured: { suspect, residuals },
+  known,
+  name,
+  format,
+}: PartProps & { known: readonly string[] }) {
+  if (suspect === null) return <p>{agreeSentence(residuals, known)}</p>;
   const { index } = suspect.reading;
   return (
     <div className="suspect" role="status">
