@@ -30,6 +30,8 @@ async function atBuild(bench: Workbench): Promise<Workbench> {
     const fold = page.locator(`[data-fold="${name}"]`);
     if ((await fold.getAttribute("open")) === null) await fold.locator("> summary").click();
   }
+  // What stands under the heading follows it.
+  await expect.poll(() => read(page.locator(".knuckle-numbers")), SOON).not.toContain("variant");
   return bench;
 }
 

@@ -25,7 +25,7 @@ export interface CheckedReading extends Pick<JigRow, "key" | "tolerance"> {
 }
 
 /** Whether a dimension is off by more than its readings can be wrong. @param within one standard deviation; null = left open */
-export function isOff(off: number, within: number | null): boolean {
+function isOff(off: number, within: number | null): boolean {
   return within !== null && Math.abs(off) > 2 * within;
 }
 
