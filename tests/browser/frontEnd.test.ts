@@ -141,7 +141,7 @@ describe("limits, air, floor and geometry beside the picture", () => {
     const shown = Number(await travelSlider(page).inputValue());
     expect(shown).toBeCloseTo(found.travel!, 3);
     await air.getByLabel("At this pressure").fill("200");
-    expect(await read(air.locator(".air-answer"))).toContain("above greatest pressure");
+    expect(await read(air.locator(".air-answer"))).toContain("above the greatest pressure the setup allows");
     expect(await read(air)).toContain("Air under pressure can kill");
     expect(problems()).toEqual([]);
   });

@@ -62,7 +62,7 @@ export function labelKeeper(): (
     });
     const marks = wanted.map(({ mark }) => mark);
     const widths = wanted.map(({ width }) => width);
-    const found = placeLabels(marks, widths, room, before);
+    const found = placeLabels(marks, widths, { ...room, isTurned: !isSameEye }, before);
     // One that is not told for a moment, while a truck is checked anew, comes back where it stood.
     stood = new Map([
       ...(isSameEye ? stood : []),

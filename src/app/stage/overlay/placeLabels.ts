@@ -8,6 +8,8 @@ export interface LabelRoom {
   readonly taken?: readonly (ScreenPoint & { readonly width: number })[];
   /** Marks that a hand takes hold of. */
   readonly handles?: readonly ScreenPoint[];
+  /** The picture is seen from elsewhere, or in another size, than when labels were placed last: they find their room anew. */
+  readonly isTurned?: boolean;
   /** Marks that a label keeps off while there is another place for it, those it is not led to among them. */
   readonly marks?: readonly ScreenPoint[];
   /** Share, 0 … 1, of a label of half a width that would lie on what is better seen: of free places one that covers little is taken. */
@@ -19,7 +21,7 @@ export const HALF = 10;
 const OFF = 3;
 const EDGE = 4;
 /** Pixels that a label newly placed keeps off the edges besides: it stays where it stands when it comes to say more. */
-const SPARE = 20;
+const SPARE = 44;
 const OFF_HANDLE = 9;
 const OFF_MARK = 13;
 
@@ -94,7 +96,7 @@ export function placeLabels(
       const to = inside(wanted, half, room, spare);
       return isOn(mark, to, half, OFF_HANDLE) || !isFree(to) ? null : to;
     };
-    const stays = isKept ? fits(kept, 0) : null;
+    const stays = isKept ? fits(kept, room.isTurned ? SPARE : 0) : null;
     const at =
       stays && isOffMarks(stays)
         ? stays
