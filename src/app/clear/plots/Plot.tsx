@@ -52,7 +52,6 @@ export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }
         spec={spec}
         at={at}
         format={format}
-        isNamed={!isLow}
         labelledBy={`${id}-title`}
         heightFor={(width) => (isLow ? LOW : Math.round(Math.min(260, Math.max(190, 0.58 * width))))}
         zoom={zoom}

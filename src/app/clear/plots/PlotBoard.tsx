@@ -24,8 +24,6 @@ export type PlotBoardProps = {
   /** Where the pose shown stands on the x scale. */
   at: number;
   format: LengthFormat;
-  /** Whether curves have their names beside them; the list of values has them in any case. Default true. */
-  isNamed?: boolean;
   /** Id of what names it. */
   labelledBy: string;
   /** px it is wide on paper. Default as wide as on the screen. */
@@ -147,7 +145,7 @@ export function PlotBoard(props: PlotBoardProps) {
             if (!wasDragged.current) onGo(frame.x.invert(placeUnder(event)[0]));
           }}
         >
-          <PlotPicture spec={spec} frame={frame} band={band} format={format} isNamed={props.isNamed} />
+          <PlotPicture spec={spec} frame={frame} band={band} format={format} />
           {isInSight && (
             <line
               className={read === null ? "plot-pose" : "plot-read"}

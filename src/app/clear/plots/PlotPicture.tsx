@@ -14,8 +14,6 @@ export type PlotPictureProps = {
   /** What is wanted of the curves; an end that is left out is open. */
   band: Partial<Span>;
   format: LengthFormat;
-  /** Whether curves have their names beside them. Default true. */
-  isNamed?: boolean | undefined;
 };
 
 /** px between two marks of the scale up, at least. */
@@ -25,13 +23,7 @@ const APART = 26;
 const MARKS = 5;
 
 /** Scales, levels, the band that is wanted, and curves: all of a plot that stays when the pose moves. */
-export const PlotPicture = memo(function PlotPicture({
-  spec,
-  frame,
-  band,
-  format,
-  isNamed = true,
-}: PlotPictureProps) {
+export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format }: PlotPictureProps) {
   const { box, x, y, across, up } = frame;
   const { width, height, left, right, top, bottom } = box;
   const clip = useId();
@@ -109,7 +101,7 @@ export const PlotPicture = memo(function PlotPicture({
           {name}
         </text>
       ))}
-      {(isNamed ? labelSpots(spec.series, x, y, room, drawn) : []).map((spot) => (
+      {labelSpots(spec.series, x, y, room, drawn).map((spot) => (
         <text
           key={spot.name}
           className={`plot-label ${lookClass(spot.of)}`}
