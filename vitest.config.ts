@@ -45,7 +45,7 @@ const node = {
   // makes kernels three times as slow.
   execArgv: ["--import", "tsx"],
   server: { deps: { external: [SOURCES] } },
-  testTimeout: 120_000,
+  testTimeout: 300_000,
   hookTimeout: 300_000,
   // One process a core for all files: what they import is read, and made quick, once.
   isolate: false,

@@ -2,6 +2,7 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "./theme/tokens.css";
 import "./theme/base.css";
+import { askFirst, firstAnswer } from "./clear/firstAnswer.ts";
 import { App } from "./shell/App.tsx";
 import { applyTheme } from "./shell/applyTheme.ts";
 import { startOffline } from "./shell/offline/offline.ts";
@@ -45,6 +46,18 @@ function isAtUnread(): boolean {
   return typeof history.state === "object" && history.state !== null && "isUnreadLink" in history.state;
 }
 
+/** ms. A page that never rests is kept all the same. */
+const KEPT_AFTER = 10_000;
+
+/** Nothing more is to be put on the page for now: the picture, which comes after the first answer, is there. */
+function pageAtRest(): Promise<void> {
+  return new Promise((done) => {
+    // Not every browser tells of its rest.
+    if ("requestIdleCallback" in window) requestIdleCallback(() => done(), { timeout: KEPT_AFTER });
+    else setTimeout(done, KEPT_AFTER / 4);
+  });
+}
+
 work.start();
 applyTheme(workbench, document.documentElement);
 const isLinked = isShareLink(location.hash);
@@ -57,9 +70,11 @@ addEventListener("hashchange", () => void openLink(isAtUnread()));
 await openLink();
 clearTimeout(announced);
 shortcutKeys(workbench, window, () => void saveFile(workbench));
+askFirst();
 page.render(
   <StrictMode>
     <App />
   </StrictMode>,
 );
-void startOffline();
+// Fetching every file to keep takes as long as coming up: after all that somebody waits for.
+void firstAnswer().then(pageAtRest).then(startOffline);

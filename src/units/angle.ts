@@ -48,7 +48,7 @@ export function parseAngle(text: string | number): ParsedAngle {
   let rest = plain.slice(number.end);
   const mark = DEGREES.exec(rest);
   if (!mark)
-    return rest === "" ? degrees(sign * number.value) : refuse(`can't read "${rest.trim()}"; ${EXAMPLE}`);
+    return rest === "" ? degrees(sign * number.value) : refuse(`cannot read "${rest.trim()}"; ${EXAMPLE}`);
   rest = rest.slice(mark[0].length);
   if (rest === "") return degrees(sign * number.value);
 
@@ -59,7 +59,7 @@ export function parseAngle(text: string | number): ParsedAngle {
   if (!minutes.whole) return refuse("minutes followed by seconds must be whole minutes");
   const seconds = readSixtieths(minutes.rest, SECONDS, "seconds");
   if (!seconds.ok) return seconds;
-  if (seconds.rest !== "") return refuse(`can't read "${seconds.rest.trim()}" at the end`);
+  if (seconds.rest !== "") return refuse(`cannot read "${seconds.rest.trim()}" at the end`);
   return degrees(sign * (number.value + (minutes.value + seconds.value / 60) / 60));
 }
 
@@ -69,9 +69,9 @@ type Sixtieths =
 
 function readSixtieths(text: string, mark: RegExp, what: string): Sixtieths {
   const number = readMeasureNumber(text, text.startsWith(" ") ? 1 : 0);
-  if (!number.ok) return refuse(`can't read "${text.trim()}"; ${EXAMPLE}`);
+  if (!number.ok) return refuse(`cannot read "${text.trim()}"; ${EXAMPLE}`);
   const found = mark.exec(text.slice(number.end));
-  if (!found) return refuse(`can't read "${text.trim()}" as ${what}; ${EXAMPLE}`);
+  if (!found) return refuse(`cannot read "${text.trim()}" as ${what}; ${EXAMPLE}`);
   if (number.value >= 60) return refuse(`the ${what} must be less than 60`);
   return {
     ok: true,

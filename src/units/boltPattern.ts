@@ -51,8 +51,8 @@ export function parseBoltPattern(text: string): ParsedBoltPattern {
   const unit = name === "" ? bareUnit(number.value) : unitOf(name);
   if (unit === null)
     return name === ""
-      ? refuse(`can't tell whether ${number.value} is in inches or millimeters; write its unit`)
-      : refuse(`can't read "${name}" after the circle; ${EXAMPLE}`);
+      ? refuse(`cannot tell whether ${number.value} is in inches or millimeters; write its unit`)
+      : refuse(`cannot read "${name}" after the circle; ${EXAMPLE}`);
   const circle = mmFromUnits(number.value, unit);
   if (holes < HOLES.least || holes > HOLES.most)
     return refuse(`must have ${HOLES.least} to ${HOLES.most} holes; ${EXAMPLE}`);

@@ -71,7 +71,7 @@ class ExpressionReader {
     if (this.#at < this.#plain.length) {
       const rest = this.#plain.slice(this.#at);
       if (rest.startsWith(")")) throw new ExpressionFault('there is a ")" too many; take it out');
-      throw new ExpressionFault(`can't read "${rest}" after "${this.#read()}"; put +, -, * or / between`);
+      throw new ExpressionFault(`cannot read "${rest}" after "${this.#read()}"; put +, -, * or / between`);
     }
     return this.#asLength(value);
   }
@@ -125,7 +125,7 @@ class ExpressionReader {
     if (this.#take(")") === null) {
       const rest = this.#plain.slice(this.#at);
       throw new ExpressionFault(
-        rest === "" ? 'a "(" is not closed; add ")"' : `can't read "${rest}"; put +, -, *, / or ) before it`,
+        rest === "" ? 'a "(" is not closed; add ")"' : `cannot read "${rest}"; put +, -, *, / or ) before it`,
       );
     }
     this.#depth -= 1;
@@ -149,7 +149,7 @@ class ExpressionReader {
       );
     }
     if (!/[\d.]/.test(this.#plain[start]!)) {
-      throw new ExpressionFault(`can't read "${this.#plain.slice(start)}"; a number belongs here`);
+      throw new ExpressionFault(`cannot read "${this.#plain.slice(start)}"; a number belongs here`);
     }
     const term = readLengthTerm(this.#plain, start, this.#bareUnits);
     if (!term.ok) throw new ExpressionFault(term.mend);

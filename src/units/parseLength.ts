@@ -84,15 +84,15 @@ export function readLengthTerm(plain: string, start: number, bareUnits: FileUnit
 function readInchesAfterFeet(plain: string, feet: LengthTerm & { readonly ok: true }): LengthTerm {
   const rest = plain.slice(feet.end);
   if (feet.unit !== "ft")
-    return refuse(`can't read "${rest.trim()}" after "${plain.slice(0, feet.end)}"; ${EXAMPLE}`);
+    return refuse(`cannot read "${rest.trim()}" after "${plain.slice(0, feet.end)}"; ${EXAMPLE}`);
   if (!feet.whole) return refuse("feet followed by inches must be whole feet");
   const join = /^(?: ?| - |-)(?=[\d.])/.exec(rest);
-  if (!join) return refuse(`can't read "${rest.trim()}" after the feet; write them as 5' 3 1/4"`);
+  if (!join) return refuse(`cannot read "${rest.trim()}" after the feet; write them as 5' 3 1/4"`);
   const inches = readLengthTerm(plain, feet.end + join[0].length, "in");
   if (!inches.ok) return inches;
   if (inches.unit !== "in" && inches.unit !== null) return refuse("feet are followed by inches only");
   if (inches.value >= 12) return refuse("the inches after the feet must be less than 12");
-  if (inches.end < plain.length) return refuse(`can't read "${plain.slice(inches.end).trim()}" at the end`);
+  if (inches.end < plain.length) return refuse(`cannot read "${plain.slice(inches.end).trim()}" at the end`);
   return inches;
 }
 

@@ -22,7 +22,7 @@ export function parseNumber(text: string): ParsedNumber {
 
 /**
  * A measurement's text in plain characters with points for its decimal commas; what is empty, too long or has a comma that
- * can't be read is refused. @param example of what would be right
+ * cannot be read is refused. @param example of what would be right
  */
 export function readableText(text: string, example: string): WithPoints {
   if (text.trim() === "") return { ok: false, mend: `empty; ${example}` };
@@ -32,7 +32,7 @@ export function readableText(text: string, example: string): WithPoints {
   return points.ok ? { ok: true, text: plainMeasureText(points.text) } : points;
 }
 
-/** Text with points for its decimal commas, or why a comma in it can't be read (one sentence without a full stop). */
+/** Text with points for its decimal commas, or why a comma in it cannot be read (one sentence without a full stop). */
 export type WithPoints =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly mend: string };

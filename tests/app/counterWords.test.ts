@@ -112,7 +112,7 @@ describe("what is said at the counter", () => {
     const height = { stop: "reach", side: "left", joint: "upper arm", at: 70 } as const;
     const facts = steeringFacts(free, height, model, FORMAT);
     expect(steerClause("tall", facts, model, FORMAT)).toBe(
-      "“tall” can't come down to “aired out”: the left upper arm cannot follow past 2 3/4 in of bump",
+      "“tall” cannot come down to “aired out”: the left upper arm cannot follow past 2 3/4 in of bump",
     );
   });
 

@@ -85,7 +85,7 @@ const ONE_MISTAKE: readonly (readonly [ changes: Record<string, unknown>, key: s
   [{ "knuckle.pinHeight": "101 m" }, "knuckle.pinHeight", '"101 m"', "is more than 100 m; check the number and its unit"],
   [{ "knuckle.pinHeight": 1e307 }, "knuckle.pinHeight", "1e+307", "must be a finite number"],
   [{ "knuckle.pinAngle": 45 }, "knuckle.pinAngle", "45", "must be more than -45 and less than 45 degrees"],
-  [{ "knuckle.pinAngle": "8 rad" }, "knuckle.pinAngle", '"8 rad"', /^can't read "rad"/],
+  [{ "knuckle.pinAngle": "8 rad" }, "knuckle.pinAngle", '"8 rad"', /^cannot read "rad"/],
   [{ "knuckle.pinAngle": [8] }, "knuckle.pinAngle", "[8]", "must be an angle in degrees, such as 8.4"],
   [{ "knuckle.steeringArm": [0, -1, 1] }, "knuckle.steeringArm[0]", "0", /^must be at least 1 mm ahead/],
   [{ "knuckle.steeringArm": [-6, -1] }, "knuckle.steeringArm", "[-6, -1]", "must be a point of three lengths, [x, y, z]"],

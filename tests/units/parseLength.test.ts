@@ -107,7 +107,7 @@ describe("parseLength", () => {
     ["5' 14\"", "the inches after the feet must be less than 12"],
     ["5.5' 3\"", "feet followed by inches must be whole feet"],
     ["5' 3 cm", "feet are followed by inches only"],
-    ["5' -3\"", `can't read "-3"" after the feet; write them as 5' 3 1/4"`],
+    ["5' -3\"", `cannot read "-3"" after the feet; write them as 5' 3 1/4"`],
   ])("refuses %j and says %s", (text, mend) => {
     expect(parseLength(text, "in")).toEqual({ ok: false, mend });
   });

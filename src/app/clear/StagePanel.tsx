@@ -1,10 +1,10 @@
 import "./stagePanel.css";
 import "./stagePanelNarrow.css";
-import { Component, memo, type ReactNode, useDeferredValue, useState } from "react";
+import { Component, memo, type ReactNode, useDeferredValue, useEffect, useState } from "react";
 import { DRAG_HINT, STAGE_LOADING } from "../../studies/wording/stageTexts.ts";
 import { whenKeysRest } from "../parts/keysAtRest.ts";
 import { Late, LateBody } from "../parts/late.tsx";
-import { drawing } from "../stage/drawing.ts";
+import { drawing, knownDrawing, type Rims } from "../stage/drawing.ts";
 import { EnvelopeStrip } from "../stage/EnvelopeStrip.tsx";
 import { HandleStrip } from "../stage/handles/HandleStrip.tsx";
 import { KnuckleHandleStrip } from "../stage/handles/KnuckleHandleStrip.tsx";
@@ -22,8 +22,9 @@ import { ViewButtons, WheelButtons } from "./ViewButtons.tsx";
 
 // Its own chunk: three.js is most of the page's weight, and the answers in words need none of it. Its first picture holds
 // the page for a moment, so it comes after the first answer, and when nobody types.
+const fetchStage = () => import("../stage/Stage.tsx");
 const STAGE = new LateBody(async () => {
-  const { default: Stage } = await import("../stage/Stage.tsx");
+  const { default: Stage } = await fetchStage();
   await firstAnswer();
   await new Promise<void>((done) => void whenKeysRest(done));
   return memo(Stage);
@@ -37,14 +38,19 @@ export type StagePanelProps = {
 
 /** The picture of the truck, or why there is none. Everything beside it works without. */
 export function StagePanel({ truck, isAlone }: StagePanelProps) {
-  const [rims] = useState(drawing);
+  const rims = useDrawing();
   // Drawn when keys and answers have had their turn: building its solids takes long.
   const drawn = useDeferredValue(truck);
   const isWell = useWorkbench((s) => s.view === "well");
   const hasDimensions = useStage((s) => s.hasDimensions);
   return (
     <section className="stage-panel" aria-label={isAlone ? "The knuckle" : "The truck"}>
-      {rims ? (
+      {rims === null ? (
+        <p className="stage-message">
+          This browser cannot draw in three dimensions (WebGL 2 is missing or switched off), so there is no
+          picture. The answers, gaps and numbers do not need it and are complete.
+        </p>
+      ) : (
         <>
           <div className="stage-bar">
             <ViewButtons isAlone={isAlone} />
@@ -55,12 +61,18 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
           </div>
           <div className="stage-frame">
             <StageBoundary>
-              <Late
-                of={STAGE}
-                props={{ truck: drawn, isAlone, rims }}
-                words={STAGE_LOADING}
-                className="stage-message"
-              />
+              {rims === undefined ? (
+                <p className="stage-message" role="status">
+                  {STAGE_LOADING}
+                </p>
+              ) : (
+                <Late
+                  of={STAGE}
+                  props={{ truck: drawn, isAlone, rims }}
+                  words={STAGE_LOADING}
+                  className="stage-message"
+                />
+              )}
             </StageBoundary>
             {(isWell || hasDimensions || isAlone) && <WheelButtons />}
           </div>
@@ -85,14 +97,25 @@ export function StagePanel({ truck, isAlone }: StagePanelProps) {
             </>
           )}
         </>
-      ) : (
-        <p className="stage-message">
-          This browser cannot draw in three dimensions (WebGL 2 is missing or switched off), so there is no
-          picture. The answers, gaps and numbers do not need it and are complete.
-        </p>
       )}
     </section>
   );
+}
+
+/** How the browser draws; undefined until it is asked, which holds up the page: after the first answer, as the picture does. */
+function useDrawing(): Rims | null | undefined {
+  const [rims, setRims] = useState(knownDrawing);
+  useEffect(() => {
+    if (rims !== undefined) return;
+    let isGone = false;
+    // Here by then; where it cannot be fetched, that is told when it is wanted.
+    fetchStage().catch(() => undefined);
+    void firstAnswer().then(() => isGone || setRims(drawing()));
+    return () => {
+      isGone = true;
+    };
+  }, [rims]);
+  return rims;
 }
 
 export type StageBoundaryProps = {

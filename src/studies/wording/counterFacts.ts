@@ -52,7 +52,7 @@ export function cardText(
     case "failed":
       return "not checked";
     case "barred":
-      return `can't come to ${nameOfHeight(travel, model, format)}`;
+      return `cannot come to ${nameOfHeight(travel, model, format)}`;
     case "rubs":
     case "close":
     case "clear":

@@ -47,12 +47,12 @@ export function barredAt(
   return stop && heightFacts(travel, stop, format);
 }
 
-/** `can't come down to “aired out”: the air spring stops it at 1 3/4 in of bump`: a clause that follows the truck's name. */
+/** `cannot come down to “aired out”: the air spring stops it at 1 3/4 in of bump`: a clause that follows the truck's name. */
 export function heightClause(facts: HeightFacts, model: Model, format: LengthFormat): string {
   const { travel, stop, at } = facts;
   const where = nameOfHeight(travel, model, format);
   const cannot =
-    at === null ? `can't stand at ${where}` : `can't come ${travel > at ? "down" : "up"} to ${where}`;
+    at === null ? `cannot stand at ${where}` : `cannot come ${travel > at ? "down" : "up"} to ${where}`;
   const height = at === null ? "" : at === 0 ? "the measured height" : travelWords(at, format);
   switch (stop) {
     case "limit":

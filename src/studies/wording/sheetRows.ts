@@ -67,7 +67,9 @@ export function sheetRows(
     row("Tire and wheel", "", () => ({ kind: "wheel" })),
     row("Hub-face distance", "", ({ truck }) => ({ kind: "length", mm: truck.model.setup.knuckle.hubFace })),
     row("Half track, as measured", "", ({ truck }) => ({ kind: "length", mm: halfTrack(truck.model) })),
-    row("Scrub radius, as measured", "+ patch outboard", ({ truck }) => scrubFact(truck.model)),
+    row("Scrub radius, as measured", "+ tire outside the steering axis", ({ truck }) =>
+      scrubFact(truck.model),
+    ),
     row("Nearest over every height and steering angle", "", nearestFact),
     ...stances.map(({ name }, at) => row(`Steers, ${name}`, "", (one) => steersFact(one, at, format))),
     row("Camber, as measured", "+ out at top", ({ truck }) => anglesFact(truck.model, "camber")),

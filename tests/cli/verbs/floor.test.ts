@@ -105,7 +105,7 @@ describe("floor for a person", () => {
   it("says of a stance the truck cannot come to what keeps it from there", () => {
     const { out } = captured(["floor", file, "--variant", "spring bracket an inch lower"]);
     expect(out).toMatch(
-      /^The truck can't come down to “aired out”: the air spring stops it at 1 3\/4 in of bump\.$/m,
+      /^The truck cannot come down to “aired out”: the air spring stops it at 1 3\/4 in of bump\.$/m,
     );
   });
 

@@ -89,7 +89,7 @@ describe("a truck that cannot come down to a stance", () => {
   it("says what stops it and where, and claims nothing of steering there", () => {
     const facts = steeringFacts(steering!, stop, model, INCHES);
     expect(facts).toMatchObject({ stands: false, height: { stop: "limit", at: 1.75 * 25.4 } });
-    const words = "can't come down to “aired out”: the air spring stops it at 1 3/4 in of bump";
+    const words = "cannot come down to “aired out”: the air spring stops it at 1 3/4 in of bump";
     expect(steerClause("low", facts, model, INCHES)).toBe(`“low” ${words}`);
     expect(steerText(turnFacts(steering!, stop, model, INCHES), model, INCHES)).toBe(words);
   });
