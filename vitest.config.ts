@@ -13,10 +13,12 @@ const LONG_JOURNEYS = [
   "tests/browser/aligning.test.ts",
   "tests/browser/cutShort.test.ts",
   "tests/browser/editing.test.ts",
+  "tests/browser/fromTapeToAnswer.test.ts",
   "tests/browser/frontEnd.test.ts",
   "tests/browser/handles.test.ts",
   "tests/browser/jobs.test.ts",
   "tests/browser/kills.test.ts",
+  "tests/browser/scanPick.test.ts",
   "tests/browser/storage.test.ts",
 ];
 

@@ -31,6 +31,17 @@ const LEAN = 2e-3;
 /** mm that a steering axis is drawn past its upper ball joint. */
 const PAST = 120;
 
+/** Pixels from a mark's middle to its ring, and to the middle of a label beside it. */
+const RING = 7;
+const ABOVE = 24;
+
+/** A label, where its middle is to go, and the mark it is of; that of an axis stands at its end. */
+interface Told {
+  readonly text: string;
+  readonly at: ScreenPoint;
+  readonly of?: ScreenPoint;
+}
+
 /** What is drawn of the front view, straight ahead as the numbers beside the picture have it. */
 const centersAt = memoLast((truck: Truck, travel: number) => {
   const { frontEnd } = truck.model;
@@ -47,6 +58,7 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
   const lines = svgElement(group, "path", { class: "center-lines" });
   const axes = svgElement(group, "path", { class: "center-axes" });
   const marks = svgElement(group, "path", { class: "center-marks" });
+  const leaders = svgElement(group, "path", { class: "center-leaders" });
   const labels = Array.from({ length: 5 }, () =>
     svgElement(group, "text", { "text-anchor": "middle", dy: "0.35em" }),
   );
@@ -56,7 +68,8 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
       const isShown = settings.hasCenters && settings.roll === 0 && isFromFront(view);
       writeAttribute(group, "visibility", isShown ? "visible" : "hidden");
       if (!isShown) return;
-      const told: { readonly text: string; readonly at: ScreenPoint }[] = [];
+      const told: Told[] = [];
+      const rods: (readonly ScreenPoint[])[] = [];
       const drawn = { lines: "", axes: "", marks: "" };
       const found = centersAt(truck, state.travel);
       for (const side of ["left", "right"] as const) {
@@ -67,18 +80,20 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
         const from = sided(patchOf(motion));
         const end = ended(from, sided([motion.contactPatch[0], center.y, center.z]), view);
         drawn.lines += `M${from.x} ${from.y}L${end.at.x} ${end.at.y}`;
+        rods.push([from, end.at]);
         drawn.marks += end.isThere ? ring(end.at, 5) : arrow(from, end.at);
         const y = side === "left" ? center.y : -center.y;
         told.push({
           text: view.width < NARROW ? instantCenterName(side) : instantCenterLabel(side, y, center.z, format),
-          at: { x: end.at.x, y: end.at.y - 15 },
+          at: { x: end.at.x, y: end.at.y - ABOVE },
+          of: end.at,
         });
       }
       const { roll } = found;
       if (roll) {
         const at = toScreen([0, roll.y, roll.z]);
         drawn.marks += ring(at, 6) + ring(at, 2);
-        told.push({ text: rollCenterLabel(roll.height, format), at: { x: at.x, y: at.y + 17 } });
+        told.push({ text: rollCenterLabel(roll.height, format), at: { x: at.x, y: at.y + ABOVE }, of: at });
       }
       const pose = shownPose(state);
       if (pose?.ok)
@@ -91,13 +106,19 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
           const foot = sided(addScaled(lower, up, (floor - lower[2]) / up[2]));
           const top = sided(addScaled(vecAt(row, POSE.upperBallJoint), up, PAST));
           drawn.axes += `M${foot.x} ${foot.y}L${top.x} ${top.y}`;
+          const [outer, inner] = [vecAt(row, POSE.tieRodOuter), vecAt(row, POSE.tieRodInner)];
+          // Tie rod, and the lower arm by its ball joint: what lies across the middle of the picture.
+          rods.push([foot, top], [sided(outer), sided(inner), toScreen([inner[0], 0, inner[2]])]);
+          rods.push([sided(lower), sided([lower[0], inner[1], lower[2]])]);
           told.push({ text: steeringAxisLabel(kingpinInclination), at: { x: top.x, y: top.y - 10 } });
         }
       writeAttribute(lines, "d", drawn.lines);
       writeAttribute(axes, "d", drawn.axes);
       writeAttribute(marks, "d", drawn.marks);
       const { width, height, taken } = view;
-      const room = { width, height, taken };
+      const points = told.flatMap(({ of }) => of ?? []);
+      const room = { width, height, taken, marks: points, lines: rods };
+      let led = "";
       for (const [i, label] of labels.entries()) {
         const one = told[i];
         writeAttribute(label, "visibility", one ? "inherit" : "hidden");
@@ -106,9 +127,19 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
         const at = standFree(one.at, label.getComputedTextLength(), LINE, room);
         writeAttribute(label, "x", at.x.toFixed(1));
         writeAttribute(label, "y", at.y.toFixed(1));
+        if (one.of) led += leader(at, one.of);
       }
+      writeAttribute(leaders, "d", led);
     },
   };
+}
+
+/** From a label's edge to its mark, where it does not stand at it. */
+function leader(label: ScreenPoint, mark: ScreenPoint): string {
+  const way = Math.sign(mark.y - label.y);
+  const from = label.y + way * 0.5 * LINE;
+  const to = mark.y - way * RING;
+  return (to - from) * way > 0.5 * LINE ? `M${mark.x} ${from}L${mark.x} ${to}` : "";
 }
 
 /** Whether the eye looks along the truck from its front, not turned by hand. */

@@ -9,6 +9,7 @@ import { partGeometry, surfaceDistance } from "../../reference/mesh/surfaceDista
 import { ringGeometry, tessellationError } from "../../reference/mesh/tessellatedRing.ts";
 import { distanceToPart } from "../../reference/onPart.ts";
 import { ringDistance, wheelRow } from "../../reference/referenceRing.ts";
+import { runs } from "../../runs.ts";
 import { noise, type SheetCase, sheetCases } from "./sheets.ts";
 
 const SEED = 1955;
@@ -86,7 +87,7 @@ describe(`the gap of a mesh by its tree, on generated sheets (seed ${SEED})`, ()
       const distance = ringDistance(c.ring, c.wheel);
       const random = noise(7);
       const { corners, count } = tree;
-      for (let i = 0; i < 600; i++) {
+      for (let i = 0; i < runs(300, 600); i++) {
         const at = (i % count) * TRIANGLE_ROW;
         let [u, v] = i < count ? [0, 0] : [Math.abs(random()), Math.abs(random())];
         if (u + v > 1) [u, v] = [1 - u, 1 - v];
@@ -141,7 +142,7 @@ describe(`the gap of a mesh by its tree, on generated sheets (seed ${SEED})`, ()
 describe(`against the mesh library three-mesh-bvh 0.9, ring in 256 sides (seed ${SEED})`, () => {
   it("clear gaps are the least distance of the two surfaces", () => {
     let compared = 0;
-    for (const c of fc.sample(sheetCases(SIDE), { seed: SEED + 1, numRuns: 120 })) {
+    for (const c of fc.sample(sheetCases(SIDE), { seed: SEED + 1, numRuns: runs(60, 120) })) {
       const { gap } = gapOf(c, treeOf(c));
       if (gap < 1 || compared === 30) continue;
       compared++;

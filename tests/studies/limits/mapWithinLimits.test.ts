@@ -10,12 +10,13 @@ import { steerLimits } from "../../../src/studies/map/steerLimits.ts";
 import type { Model } from "../../../src/studies/model/model.ts";
 import { gapsAt } from "../../../src/studies/reports/gapsAt.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { runs } from "../../runs.ts";
 import { demoModel, lipAlone } from "../demoModel.ts";
 import { limitedTrucks } from "./limitedTrucks.ts";
 import { NO_LIMITS } from "./limitTruck.ts";
 
 const DEG = Math.PI / 180;
-const SEED = { seed: 1968, numRuns: 9 };
+const SEED = { seed: 1968, numRuns: runs(5, 9) };
 
 const free = demoModel(lipAlone());
 

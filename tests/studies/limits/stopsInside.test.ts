@@ -9,6 +9,7 @@ import { pairGapTo } from "../../../src/studies/model/pairs.ts";
 import { checkClearance } from "../../../src/studies/reports/check.ts";
 import { type SolvedPose, solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
+import { runs } from "../../runs.ts";
 import { keeperOf, NO_LIMITS } from "./limitTruck.ts";
 import { PAST_STOP_TRUCKS, trucksWithStopsInside } from "./stopsInside.ts";
 
@@ -89,7 +90,7 @@ function faultsOf(model: Model) {
 }
 
 describe.each(["rack", "pitman"] as const)("trucks with stops inside the travel, %s steering", (kind) => {
-  const trucks = fc.sample(trucksWithStopsInside(kind), { seed: 1, numRuns: 4 });
+  const trucks = fc.sample(trucksWithStopsInside(kind), { seed: 1, numRuns: runs(2, 4) });
 
   it("every worst gap is told at a pose that counts, and no pose that counts is worse than its bound", () => {
     const faults: string[] = [];

@@ -9,6 +9,7 @@ import {
 } from "../../../src/studies/section/outline.ts";
 import { sliceTube } from "../../../src/studies/section/slicePart.ts";
 import { partSolid, solidModeler } from "../../reference/mesh/solids.ts";
+import { runs } from "../../runs.ts";
 
 const area = (outlines: readonly Outline[]) =>
   outlines.reduce((sum, one) => sum + Math.abs(outlineArea(one)), 0);
@@ -189,7 +190,7 @@ describe("random tubes", () => {
           0.5 * edge * step * step + 0.5,
         );
       }),
-      { seed: 1955, numRuns: 60 },
+      { seed: 1955, numRuns: runs(30, 60) },
     );
   });
 
@@ -216,7 +217,7 @@ describe("random tubes", () => {
         expect(found).toBeGreaterThan(wanted - 0.01 * around - 0.5);
         expect(found).toBeLessThan(wanted + slant * (around + 2 * Math.PI * radius) + 0.5);
       }),
-      { seed: 1956, numRuns: 40 },
+      { seed: 1956, numRuns: runs(20, 40) },
     );
   });
 });
