@@ -13,7 +13,6 @@ import { demoSetup, demoWith } from "../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectProven, expectTight } from "../reference/expectCertified.ts";
 import { between } from "../reference/gapCases.ts";
 import { aboutAxis } from "../reference/referenceRing.ts";
-import { runs } from "../runs.ts";
 import { plausibleTrucks } from "../suspension/plausibleTrucks.ts";
 
 const SEED = 1955;
@@ -102,7 +101,7 @@ describe.each(["rack", "pitman"] as const)(`generated trucks with %s steering (s
           expect(angle(vecAt(row, POSE.knuckleZ), vecAt(said.axis, 0))).toBeLessThan(said.turn + 1e-9);
         }
       }),
-      { seed: SEED, numRuns: runs(250, 600), endOnFailure: true },
+      { seed: SEED, numRuns: 600, endOnFailure: true },
     );
     expect(bounded).toBeGreaterThan(500);
     expect(empty).toBeGreaterThan(10);
@@ -159,7 +158,7 @@ describe.each(["rack", "pitman"] as const)(`generated trucks with %s steering (s
           }
         }
       }),
-      { seed: SEED, numRuns: runs(250, 600), endOnFailure: true },
+      { seed: SEED, numRuns: 600, endOnFailure: true },
     );
     expect(bounded).toBeGreaterThan(5000);
   });
