@@ -136,6 +136,8 @@ describe("the counter view", () => {
     const above = counterView(page).getByRole("img", { name: /^From above/ });
     expect(await above.getAttribute("aria-label")).toMatch(/steered \d+° to the left: A touches\./);
     expect(await above.locator(".wheel-overlap circle").count()).toBe(1);
+    const filled = above.locator(".wheel-overlap circle");
+    expect(await filled.evaluate((circle) => getComputedStyle(circle).fill)).toContain("overlap");
     await shot(page, "counter-steered");
     await counterView(page).getByRole("button", { name: "Steer back to where it matters" }).click();
     expect(await above.getAttribute("aria-label")).toMatch(/where something first touches/);

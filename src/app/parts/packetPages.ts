@@ -1,6 +1,7 @@
 import { ASSUMED_LAYOUT } from "../../setup/worksheet/assumedLayout.ts";
 import { type PacketPageName, packetContents, pageTitle } from "../../studies/wording/packetTexts.ts";
 import type { Truck } from "../state/truck.ts";
+import { tellsWithin } from "./odds/OddsLine.tsx";
 
 /** Whether a truck has readings, or numbers that stand for readings not taken yet. */
 export function hasReadings({ setup }: Truck): boolean {
@@ -30,6 +31,8 @@ export function pagesOf(truck: Truck, isChosen: boolean): readonly PacketPageNam
 
 /** What a truck's packet has in it when it is opened, where odds and changes are worked out for it. */
 export function contentsOf(truck: Truck): string {
-  const titles = pagesOf(truck, true).map((page) => pageTitle(page, { hasOdds: true, hasChanges: true }));
+  const titles = pagesOf(truck, true).map((page) =>
+    pageTitle(page, { hasOdds: tellsWithin(truck), hasChanges: true }),
+  );
   return packetContents(titles);
 }

@@ -147,6 +147,12 @@ export function legendSentence(
   return `${marks.clear} clears, with at least this much left; ${marks.close} close: less than ${least} is left; ${marks.rubs} rubs by this much or more; ${marks.issue} does not go together; ${marks.unfinished} not finished.`;
 }
 
+/** Over a chart on paper: what it is, in which unit, from when; then whose. @param date as a person writes it */
+export function chartTitle({ of, x, y, units }: ChartDocument, date: string): string {
+  const unit = units === "in" ? "inches" : "millimeters";
+  return `Fit chart: ${y.name.toLowerCase()} against ${x.name.toLowerCase()}, lengths in ${unit}\n${of} · ${date}`;
+}
+
 /** Which poses it is about. */
 export function posesSentence({ travel, lock, units }: ChartDocument, format: LengthFormat): string {
   const height = (value: number) => travelText(mmFromUnits(value, units), format);

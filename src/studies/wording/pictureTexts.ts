@@ -2,6 +2,7 @@ import type { Side } from "../../suspension/frontEnd.ts";
 import { solvePose } from "../../suspension/solvePose.ts";
 import type { LengthFormat } from "../../units/formatLength.ts";
 import type { Model } from "../model/model.ts";
+import type { GapEntry } from "../reports/gapsAt.ts";
 import { type GapWord, gapWord } from "./gapTexts.ts";
 import { amountText, finestLength, lengthText } from "./lengths.ts";
 import type { PictureFacts, TellingPose } from "./pictureFacts.ts";
@@ -33,6 +34,19 @@ export function gapLabel(gap: number, allowance: number, format: LengthFormat): 
   if (Math.abs(gap) < JUST) return { word: "rubs", said: "touches", amount: "" };
   const word = gapWord(gap, allowance);
   return { word, said: word, amount: amountText(gap, format, true) };
+}
+
+/** Whether a gap is as deep as two things overlap, and do not just touch. @param gap mm */
+export function isOverlap(gap: number): boolean {
+  return gap < -JUST;
+}
+
+/** Share of a gap that is height, from which on a tire seen from above goes under what it clears. */
+const UNDER = 0.5;
+
+/** What stands after a gap's amount on the picture from above, where the tire goes under the part: there they lie over each other. */
+export function underWords({ gap, point, onRing }: Pick<GapEntry, "gap" | "point" | "onRing">): string {
+  return gap >= JUST && point[2] - onRing[2] > UNDER * gap ? "below it" : "";
 }
 
 /** What the first picture shows. @param model any of the trucks; null = none goes together. @param travel mm */

@@ -10,6 +10,7 @@ import { CAUTIONS } from "../../../studies/wording/cautions.ts";
 import {
   cellSentence,
   chartSentences,
+  chartTitle,
   legendSentence,
   posesSentence,
   tooManyCells,
@@ -137,7 +138,9 @@ function AskedChart({ truck, ask, subject }: AskedChartProps) {
   if (failure) return <p role="alert">The chart could not be worked out: {failure}</p>;
   return (
     <>
-      <p className="chart-of">{chart.of}</p>
+      <p className="chart-of">
+        {chartTitle(chart, new Date().toLocaleDateString("en-US", { dateStyle: "long" }))}
+      </p>
       <div className="chart-progress">
         {isBusy && (
           <>

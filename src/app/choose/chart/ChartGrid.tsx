@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo, type SyntheticEvent, useRef } from "react";
+import { type CSSProperties, type KeyboardEvent, memo, type SyntheticEvent, useRef } from "react";
 import type { AxisDocument, ChartDocument } from "../../../studies/chart/chartDocument.ts";
 import { CELL_MARKS, cellAmount, cellSentence, cellSort } from "../../../studies/wording/chartWords.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
@@ -53,6 +53,7 @@ export function ChartGrid({ chart, format, at, isDoubted, onAt, onOpen }: ChartG
       <table
         ref={table}
         className="chart-grid"
+        style={{ "--columns": columns } as CSSProperties}
         // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: its cells are chosen by arrow keys, as a grid's are
         role="grid"
         aria-label={`${y.name} against ${x.name}`}

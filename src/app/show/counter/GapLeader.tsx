@@ -17,12 +17,13 @@ const SHAPES: Readonly<Record<GapWord, string>> = {
 };
 
 /** A gap between its two marks, and its label on a leader: whose, to what, how much. */
-export function GapLeader({ placed: { word, lines, x, y, to, onRing }, labels }: GapLeaderProps) {
+export function GapLeader({ placed: { word, isIn, lines, x, y, to, onRing }, labels }: GapLeaderProps) {
   return (
     <g className={`wheel-gap wheel-gap-${word}`}>
       <path className="wheel-leader" d={pathOf([to, [labels, y]], false)} />
       <path className="wheel-between" d={pathOf([onRing, to], false)} />
-      <path className="wheel-mark" d={SHAPES[word]} transform={`translate(${to[0]} ${to[1]})`} />
+      {/* Nothing stands on what is filled. */}
+      {!isIn && <path className="wheel-mark" d={SHAPES[word]} transform={`translate(${to[0]} ${to[1]})`} />}
       <path className="wheel-mark" d={SHAPES[word]} transform={`translate(${labels + 8} ${y})`} />
       <TextLines lines={lines} x={x} y={y} kind="gap" />
     </g>

@@ -1,3 +1,4 @@
+import { isOverlap } from "../../../studies/wording/pictureTexts.ts";
 import type { BodyDrawing } from "./bodyDrawing.ts";
 import { pathOf } from "./pathOf.ts";
 import type { Pictured } from "./pictures.ts";
@@ -11,10 +12,8 @@ export type OverlapProps = {
   perPx: number;
 };
 
-/** Pixels. Less than this across could not be seen. */
-const LEAST = 5;
-/** mm. As deep as this it touches, and does not overlap. */
-const JUST = 0.05;
+/** Pixels. A smaller round could not be seen to be filled. */
+const LEAST = 10;
 
 /**
  * Where a tire and the body are in one place: the body's cut as far as it lies in the tire, and about the mark a round as deep as the
@@ -22,8 +21,8 @@ const JUST = 0.05;
  */
 export function Overlap({ pictured: { letter, drawing, mark }, body, id, perPx }: OverlapProps) {
   const gap = mark?.entry.gap ?? 0;
-  const isIn = drawing.gap !== null && gap < -JUST;
-  const fill = `url(#${id}overlap)`;
+  // By its style: an attribute would give way to what all lines of the picture have.
+  const fill = `url(#${id}overlap-${letter})`;
   return (
     <g className="wheel-overlap" clipPath={`url(#${id}tire-${letter})`}>
       {body.flatMap(({ name, cuts }) =>
@@ -31,17 +30,17 @@ export function Overlap({ pictured: { letter, drawing, mark }, body, id, perPx }
           <path
             // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own and keep their order
             key={`${name} ${i}`}
-            fill={isClosed ? fill : "none"}
+            style={{ fill: isClosed ? fill : "none" }}
             d={pathOf(points, isClosed)}
           />
         )),
       )}
-      {isIn && (
+      {drawing.gap !== null && isOverlap(gap) && (
         <circle
           cx={drawing.gap.onPart[0]}
           cy={drawing.gap.onPart[1]}
           r={Math.max(-gap, LEAST * perPx)}
-          fill={fill}
+          style={{ fill }}
         />
       )}
     </g>

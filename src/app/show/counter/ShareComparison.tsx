@@ -1,5 +1,5 @@
 import "./shareComparison.css";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { COMPARISON_LINK, codeText } from "../../../studies/wording/packetTexts.ts";
 import { QrCode, useCode } from "./QrCode.tsx";
 import type { Comparison } from "./useComparison.ts";
@@ -8,9 +8,30 @@ import { useComparisonLink } from "./useComparisonLink.ts";
 /** Shares what is compared: on a press, a link to copy and a code to scan, kept up to date while they are shown. */
 export function ShareComparison({ comparison }: { comparison: Comparison }) {
   const [isOpen, setOpen] = useState(false);
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    const layer = button.current?.closest("dialog");
+    if (!isOpen || !layer) return;
+    // Escape puts away what was opened last: the counter stays.
+    const cancel = (event: Event) => {
+      if (event.target !== layer) return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      setOpen(false);
+      button.current?.focus();
+    };
+    layer.addEventListener("cancel", cancel, { capture: true });
+    return () => layer.removeEventListener("cancel", cancel, { capture: true });
+  }, [isOpen]);
   return (
     <>
-      <button type="button" className="button" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+      <button
+        ref={button}
+        type="button"
+        className="button"
+        aria-expanded={isOpen}
+        onClick={() => setOpen(!isOpen)}
+      >
         Share this comparison
       </button>
       {isOpen && <Shared comparison={comparison} />}

@@ -25,7 +25,7 @@ type PictureHatchesProps = {
 /** Pixels. */
 const STEP = 6;
 
-/** Each tire as a shape to clip by, and the hatching of what overlaps. */
+/** Each tire as a shape to clip by, and the hatching of what it overlaps: of A and B slanted apart, so that both are seen. */
 function PictureHatches({ id, perPx, pictured }: PictureHatchesProps) {
   const step = STEP * perPx;
   return (
@@ -35,16 +35,19 @@ function PictureHatches({ id, perPx, pictured }: PictureHatchesProps) {
           <path d={loopsOf(drawing.cut)} />
         </clipPath>
       ))}
-      <pattern
-        id={`${id}overlap`}
-        width={step}
-        height={step}
-        patternUnits="userSpaceOnUse"
-        patternTransform="rotate(45)"
-      >
-        <rect className="wheel-overlap-tone" width={step} height={step} />
-        <path className="wheel-overlap-line" d={`M0 0V${step}`} />
-      </pattern>
+      {pictured.map(({ letter }) => (
+        <pattern
+          key={letter}
+          id={`${id}overlap-${letter}`}
+          width={step}
+          height={step}
+          patternUnits="userSpaceOnUse"
+          patternTransform={`rotate(${letter === "A" ? 45 : -45})`}
+        >
+          <rect className="wheel-overlap-tone" width={step} height={step} />
+          <path className="wheel-overlap-line" d={`M0 0V${step}`} />
+        </pattern>
+      ))}
     </defs>
   );
 }

@@ -1,5 +1,11 @@
 import { lengthText } from "../../../studies/wording/lengths.ts";
-import { type GapLabel, gapLabel, PICTURE_NAMES } from "../../../studies/wording/pictureTexts.ts";
+import {
+  type GapLabel,
+  gapLabel,
+  isOverlap,
+  PICTURE_NAMES,
+  underWords,
+} from "../../../studies/wording/pictureTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import type { BodyDrawing } from "./bodyDrawing.ts";
 import { type DrawingFrame, dimensionAt, FOOT_ROOM, onPage } from "./drawingFrame.ts";
@@ -24,6 +30,8 @@ export interface PlacedText {
 export interface PlacedGap extends PlacedText {
   readonly letter: Pictured["letter"];
   readonly word: GapLabel["word"];
+  /** They overlap there, which is filled on the picture. */
+  readonly isIn: boolean;
   /** The gap's other end. */
   readonly onRing: PagePoint;
 }
@@ -148,10 +156,12 @@ function gapsOf(
       const pieces = (text: string, most: number) => brokenLines(text, room, FONT.gap, most, true);
       const part = pieces(`${letter} ${gap.part}`, mostLines);
       // An amount is never broken in itself.
-      const told = `${said} ${amount.replaceAll(" ", "\u00a0")}`.trimEnd();
+      const under = view === "above" ? underWords(mark.entry) : "";
+      const told = `${said} ${amount.replaceAll(" ", "\u00a0")} ${under}`.trimEnd();
       const lines = [...part, ...pieces(told, MOST_LINES)];
       const tall = lines.length * FONT.gap * LINE.gap + BETWEEN.gap;
-      return [{ letter, word, lines, height: tall, to: page(gap.onPart), onRing: page(gap.onRing) }];
+      const isIn = isOverlap(mark.entry.gap);
+      return [{ letter, word, isIn, lines, height: tall, to: page(gap.onPart), onRing: page(gap.onRing) }];
     });
   // A dimension that reaches into the column ends it.
   const reaching = dimensions.filter((one) => one.x + lineRoom(one.lines[0]!, FONT.gap) >= frame.labels);
