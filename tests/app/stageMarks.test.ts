@@ -59,8 +59,8 @@ describe("marks on the picture", () => {
     expect(told("left", "right")).toEqual([
       [
         "lip: rubs 5/16 in now, past the limits; close 1/16 in at worst",
-        "lip: close 1/16 in at worst",
-        "close 1/16 in at worst",
+        "lip: rubs now, past the limits; close 1/16 in at worst",
+        "rubs now, past the limits; close 1/16 in at worst",
       ],
       ["", "lip: rubs 5/16 in, past the limits", "rubs 5/16 in, past the limits"],
       [

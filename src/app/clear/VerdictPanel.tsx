@@ -22,6 +22,7 @@ import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
 import { useCheckNow } from "../parts/useSettled.ts";
 import { useHeldHeight } from "../parts/useSize.ts";
 import { goToStation, type Station, useStation } from "../state/address.ts";
+import { setStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useDoubts } from "../state/useDoubts.ts";
 import { useWaitingFor } from "../state/useWaitingFor.ts";
@@ -130,7 +131,7 @@ function HowSure({ truck: { setup } }: { truck: Truck }) {
 const SAME = 1e-6;
 
 /** The way to a pose; quiet while it is on the stage. @param to null = not known yet; its room stays */
-function GoThere({ to }: { to: Pick<CheckEntry, "travel" | "steer"> | null }) {
+function GoThere({ to }: { to: Pick<CheckEntry, "travel" | "steer" | "side"> | null }) {
   const setPose = useWorkbench((s) => s.setPose);
   const station = useStation();
   const isOn = useWorkbench(
@@ -145,7 +146,11 @@ function GoThere({ to }: { to: Pick<CheckEntry, "travel" | "steer"> | null }) {
       aria-pressed={isThere}
       data-nowhere={to === null || undefined}
       onClick={() => {
-        if (to) setPose(to.travel, to.steer);
+        if (to) {
+          setPose(to.travel, to.steer);
+          // A view of one wheel is of the one where it is.
+          setStage({ side: to.side });
+        }
         if (!isPoseSeen(station)) goToStation("clear");
       }}
     >

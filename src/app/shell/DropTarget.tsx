@@ -35,7 +35,11 @@ export function DropTarget({ children }: DropTargetProps) {
       onDrop={drop}
     >
       {children}
-      {isOver && <p className="drop-hint">Drop a setup file, with its mesh files, to open it</p>}
+      {isOver && (
+        <p className="drop-hint">
+          Drop a setup file, with its mesh files, to open it; or a scan alone, to add it to this truck
+        </p>
+      )}
     </div>
   );
 }

@@ -84,7 +84,10 @@ export function centerLayer(svg: SVGSVGElement): OverlayLayer {
         drawn.marks += end.isThere ? ring(end.at, 5) : arrow(from, end.at);
         const y = side === "left" ? center.y : -center.y;
         told.push({
-          text: view.width < NARROW ? instantCenterName(side) : instantCenterLabel(side, y, center.z, format),
+          text:
+            view.width < NARROW
+              ? instantCenterName(side)
+              : instantCenterLabel(side, y, center.z - motion.contactPatch[2], format),
           at: { x: end.at.x, y: end.at.y - ABOVE },
           of: end.at,
         });

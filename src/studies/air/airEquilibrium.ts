@@ -45,12 +45,12 @@ export function airEquilibrium(model: Model, side: Side, pressure: number): AirE
   const low = leastTravel(model);
   const high = seat.travel;
   /** Load the spring carries more than it must, N: more than 0 lifts the truck. NaN outside the curve. */
-  const excess = (travel: number): number => {
+  const excess = (travel: number, held = pressure): number => {
     const motion = motionOf(model, spring, side, travel);
     if (motion === null) return Number.NaN;
     // An empty bag carries nothing, wherever its curve begins.
-    if (pressure === 0) return -springLoad(masses, side, motion);
-    return airLoad(spring, motion.height, pressure) - springLoad(masses, side, motion);
+    if (held === 0) return -springLoad(masses, side, motion);
+    return airLoad(spring, motion.height, held) - springLoad(masses, side, motion);
   };
   const balances: AirBalance[] = [];
   const add = (travel: number, stable: boolean) => {
@@ -58,7 +58,16 @@ export function airEquilibrium(model: Model, side: Side, pressure: number): AirE
     if (motion !== null) balances.push({ travel, height: motion.height, stable });
   };
   const first = excess(high);
-  let rest: AirEquilibrium["rest"] | null = Number.isNaN(first) ? "unknown" : first <= 0 ? "bump" : null;
+  // A bag carries less the less air is in it: what its chart's least pressure does not lift, no lower one does.
+  const least = spring.curve.kind === "loads" ? spring.curve.pressures[0]! : 0;
+  const most = Number.isNaN(first) && pressure < least ? excess(high, least) : first;
+  let rest: AirEquilibrium["rest"] | null = Number.isNaN(most)
+    ? "unknown"
+    : most <= 0
+      ? "bump"
+      : Number.isNaN(first)
+        ? "unknown"
+        : null;
   let travel = rest === "bump" ? high : null;
   let before = high;
   let was = first;

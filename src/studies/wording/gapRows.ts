@@ -155,7 +155,9 @@ export function gapMarks(
       ? `${amount} ${when}${and} ${worstName}`
       : `${here ? `${here.amount} ${when}${or} ` : ""}${amount} ${worstName}`;
   const text = `${part}: ${told}`;
-  const shorter = [`${part}: ${amount} ${worstName}`, `${amount} ${worstName}`];
+  // What rubs here too is not told as if it rubbed elsewhere alone.
+  const both = here?.word === "rubs" && here.amount !== amount ? `rubs ${when}${or} ` : "";
+  const shorter = [`${part}: ${both}${amount} ${worstName}`, `${both}${amount} ${worstName}`];
   const marked = { word, text, shorter, amount, part, side, gap, onPart: point, onRing: point };
   return [{ kind: "elsewhere", ...marked }, ...now];
 }

@@ -34,15 +34,15 @@ export function instantCenterName(side: "left" | "right"): string {
   return `instant center, ${side} wheel`;
 }
 
-/** @param y from the centerline, + left; @param z as the setup's heights, mm */
+/** @param y from the centerline, + left; @param height above the floor, mm */
 export function instantCenterLabel(
   side: "left" | "right",
   y: number,
-  z: number,
+  height: number,
   format: LengthFormat,
 ): string {
   const way = y < 0 ? "right" : "left";
-  return `${instantCenterName(side)}: ${farText(Math.abs(y), format)} ${way}, ${farText(z, format)} high`;
+  return `${instantCenterName(side)}: ${farText(Math.abs(y), format)} ${way}, ${farText(height, format)} above the floor`;
 }
 
 /** @param height above the floor, mm; null = the lines of the two wheels do not cross */

@@ -286,7 +286,7 @@ describe("a corner on its spring", () => {
     expect(told({ droopStrap: -80 }, {}, 3)).toMatch(/where its droop strap holds it\.$/);
   });
 
-  it("sits as low with an empty bag wherever its chart begins; less pressure than it has is told as not known", () => {
+  it("sits as low with an empty bag wherever its chart begins; what its least pressure does not lift, less does not either; what that lifts is not known below it", () => {
     const curve = {
       kind: "loads",
       heights: [100, 400],
@@ -305,7 +305,12 @@ describe("a corner on its spring", () => {
     expect(said(0)).toMatch(
       /^At 0 \w+, below the least pressure the setup allows \([^)]+\), it, its bag empty, comes down/,
     );
-    expect(said(0.05)).toMatch(/it stands at a height that is not known: its load curve does not cover/);
+    expect(said(0.05)).toMatch(/it, not lifted by this pressure, comes down at least to 90\.0 mm bump/);
+    const strong = airModel(level, { curve: { ...curve, loads: [18_000, 20_000, 14_000, 15_000] } });
+    const off = equilibriumSentence(airEquilibrium(strong, "left", 0.05)!, "It", strong.setup, {
+      units: "mm",
+    });
+    expect(off).toMatch(/^It stands at a height that is not known: its load curve does not cover/);
     expect(said(0.5)).toMatch(/^At \d+(\.\d)? \w+ it/);
   });
 

@@ -51,9 +51,10 @@ function Now({ truck }: GeometryPanelProps) {
   const now = useMemo(() => {
     const { frontEnd } = model;
     const motion = wheelMotion(frontEnd, "left", travel, 0);
+    const at = motion && instantCenter(motion);
     return {
       center: rollCenter(frontEnd, { left: travel, right: travel }, 0),
-      instant: motion && instantCenter(motion),
+      instant: motion && at && { y: at.y, height: at.z - motion.contactPatch[2] },
       ackermann: ackermannAt(model, travel, steer),
       ratio: steeringRatio(frontEnd, travel, steer),
       jacking: jackingAt(frontEnd, travel, steer),
@@ -68,9 +69,9 @@ function Now({ truck }: GeometryPanelProps) {
       <Fact
         name="Instant center, left wheel"
         of="instant center"
-        plus="from the centerline, + left; height in the setup’s axes"
+        plus="from the centerline, + left; height above the floor"
       >
-        {instant ? `${farText(instant.y, format)}; ${farText(instant.z, format)} high` : "far"}
+        {instant ? `${farText(instant.y, format)}; ${farText(instant.height, format)}` : "far"}
       </Fact>
       <Fact name="Ackermann" of="Ackermann" plus="100% = no scrub">
         {setup.truck.wheelbase === null

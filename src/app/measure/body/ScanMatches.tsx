@@ -119,6 +119,9 @@ export function ScanMatches({ path, truck, scan }: ScanMatchesProps) {
   );
 }
 
+/** mm. A scan farther off its points has not been put on them yet: a ball as large would hide the truck. */
+const FITTED = 100;
+
 /**
  * Has the stage draw, as long as this is shown, how far each place on the truck may be from where it was put: by what is typed
  * beside its numbers, else as far as the scan's own point comes out from it, which then lies on the ball drawn.
@@ -133,7 +136,7 @@ function useMatchesOnStage(
   const typed = new Map(setup.within.map(({ path, within }) => [keyText(path), within]));
   const told = whole.flatMap((match, i) => {
     const off = offs[i];
-    if (!match || off === null || off === undefined) return [];
+    if (!match || off === null || off === undefined || off > FITTED) return [];
     const within = [0, 1, 2].map(
       (axis) => typed.get(keyText([...matched, i, "onTruck", axis])) ?? 0,
     ) as unknown as Vec3;
