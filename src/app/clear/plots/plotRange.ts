@@ -3,9 +3,6 @@ import type { PlotSpec } from "../../parts/plotNumbers.ts";
 /** Room above and below the curves, as a share of what they span. */
 const MARGIN = 0.08;
 
-/** Room below the lowest level, for its name. */
-const BELOW_LEVEL = 0.165;
-
 /** A stretch of a scale. */
 export interface Span {
   readonly low: number;
@@ -18,11 +15,13 @@ const WILD_SHARE = 0.1;
 /**
  * The span of a plot's y scale: all curves with some room, or what they do over a stretch of x. A flat curve gets a span that
  * shows it is flat; a band that is wanted is held as well, and of a whole plot its levels.
+ * @param below the lowest level, room for its name, as a share of the whole scale
  */
 export function plotRange(
   { series, y, levels = [] }: PlotSpec,
   over: Span | null = null,
   band: Partial<Span> = {},
+  below = 0,
 ): Span {
   const values: number[] = [];
   for (const { points } of series) {
@@ -44,7 +43,7 @@ export function plotRange(
   const whole = { low: middle - (0.5 + MARGIN) * spread, high: middle + (0.5 + MARGIN) * spread };
   const level = Math.min(...held);
   if (held.length === 0 || level < whole.low) return whole;
-  return { ...whole, low: Math.min(whole.low, (level - BELOW_LEVEL * whole.high) / (1 - BELOW_LEVEL)) };
+  return { ...whole, low: Math.min(whole.low, (level - below * whole.high) / (1 - below)) };
 }
 
 /** What is less than this is drawn as level: a tenth of a degree, a millimeter, a hundredth, 1 N/mm. */
