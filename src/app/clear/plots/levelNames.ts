@@ -3,7 +3,7 @@ import { crosses, heightsOver, nameBox, type Room } from "./labelSpots.ts";
 import type { PlotFrame } from "./plotFrame.ts";
 
 /** The name of a level where it is drawn, px. */
-export interface LevelName {
+interface LevelName {
   readonly name: string;
   readonly box: Room;
   readonly base: number;

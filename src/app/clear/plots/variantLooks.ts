@@ -3,7 +3,7 @@ import type { Series } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
 
 /** What tells a truck's curve from those of others laid over it. */
-export type Look = Required<Pick<Series, "of" | "line" | "isMain">>;
+type Look = Required<Pick<Series, "of" | "line" | "isMain">>;
 
 /**
  * The looks of trucks laid over each other, the first drawn solid and heavy: color and mark by a variant's place in the setup, so that
