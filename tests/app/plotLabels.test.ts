@@ -4,9 +4,13 @@ import { scaleLinear } from "d3-scale";
 import { describe, expect, it } from "vitest";
 import { gapOverSteer, gapOverTravel } from "../../src/app/clear/plots/gapPlots.ts";
 import { labelSpots } from "../../src/app/clear/plots/labelSpots.ts";
+import { levelNames } from "../../src/app/clear/plots/levelNames.ts";
+import { plotBox, plotFrame } from "../../src/app/clear/plots/plotFrame.ts";
 import { plotRange } from "../../src/app/clear/plots/plotRange.ts";
+import { looksOf } from "../../src/app/clear/plots/variantLooks.ts";
 import type { PlotSpec } from "../../src/app/parts/plotNumbers.ts";
 import { truckOf } from "../../src/app/state/truck.ts";
+import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 
 const ROOM = { left: 46, right: 340, top: 10, bottom: 186 };
 
@@ -76,6 +80,79 @@ describe("names of many curves", () => {
     expect(Math.hypot(moved!.x - free!.x, moved!.y - free!.y)).toBeGreaterThan(10);
     const [, off] = labelSpots(two, x, y, ROOM, { taken: [], levels: [free!.y - 3] });
     expect(Math.abs(off!.y - free!.y)).toBeGreaterThan(9);
+  });
+});
+
+describe("a name with no room of its own", () => {
+  const level = (name: string, y: number) => ({
+    name,
+    line: "solid" as const,
+    isMain: name === "far",
+    points: [0, 1].map((x) => ({ x, y })),
+  });
+  const x = scaleLinear([0, 1], [ROOM.left, ROOM.right]);
+  const y = scaleLinear([0, 176], [ROOM.bottom, ROOM.top]);
+  const named = (...series: PlotSpec["series"]) => labelSpots(series, x, y, ROOM).map(({ name }) => name);
+
+  it("is left out: it lies on no other curve, nor beyond one, nor off the plot", () => {
+    expect(named(level("far", 150), level("lowest", 8), level("next", 18))).toEqual(["far", "next"]);
+    expect(named(level("far", 150), level("lower", 40), level("next", 50))).toEqual(["far", "lower", "next"]);
+  });
+
+  it("is not there while its curve is out of sight", () => {
+    expect(named(level("far", 150), level("beyond", 200), level("below", -40))).toEqual(["far"]);
+  });
+});
+
+describe("levels drawn across", () => {
+  const gaps = (low: number): PlotSpec => ({
+    id: "gap",
+    title: "Gap",
+    note: "",
+    x: { label: "travel", measure: "length" },
+    y: { label: "gap", measure: "length" },
+    series: [
+      { name: "lip", line: "solid", isMain: true, points: [0, 10].map((x) => ({ x, y: low + 20 * x })) },
+    ],
+    levels: [
+      { at: 0, name: "touches" },
+      { at: 6, name: "allowance" },
+    ],
+  });
+
+  it.each([-30, 0, 5, 60])("are named inside the frame, also where the least gap is %d mm", (low) => {
+    const spec = gaps(low);
+    for (const height of [136, 156, 190, 600]) {
+      const frame = plotFrame(spec, plotBox(300, height), null);
+      const names = levelNames(spec.levels!, spec.series, frame);
+      expect(names.map(({ name }) => name).join("; ")).toMatch(/touches.*allowance/);
+      for (const { box } of names) {
+        expect(box.top).toBeGreaterThanOrEqual(frame.box.top);
+        expect(box.bottom).toBeLessThanOrEqual(height - frame.box.bottom + 1);
+      }
+    }
+  });
+});
+
+describe("a variant laid over others", () => {
+  const path = join(import.meta.dirname, "..", "..", "shared", "half-ton-on-air.json");
+  const store = createWorkbenchStore(readFileSync(path, "utf8"), "half-ton-on-air.json");
+  const made = (variant: string | null) => {
+    store.getState().chooseVariant(variant);
+    return store.getState().truck!;
+  };
+  const [current, hub, pin] = [null, "narrow hub face", "steeper pin"].map(made);
+
+  it("has one color and mark, whatever stands beside it and whichever is shown", () => {
+    const looks = [
+      looksOf([current!, pin!])[1],
+      looksOf([current!, hub!, pin!])[2],
+      looksOf([hub!, current!, pin!])[2],
+      looksOf([pin!, current!])[0],
+    ];
+    expect(new Set(looks.map((look) => look!.of)).size).toBe(1);
+    expect(looks.map((look) => look!.isMain)).toEqual([false, false, false, true]);
+    expect(looksOf([hub!, hub!]).map(({ of }) => of)).toEqual([0, 1]);
   });
 });
 

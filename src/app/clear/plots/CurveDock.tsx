@@ -61,8 +61,9 @@ export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, childr
   }, [count]);
   const last = useRef(shown.length);
   useLayoutEffect(() => {
-    // What is chosen is seen: it stands last.
-    if (count > last.current) plots.current?.scrollTo({ left: plots.current.scrollWidth });
+    // What is chosen is seen: it stands last. Opened, the dock begins with the first.
+    if (last.current > 0 && count > last.current)
+      plots.current?.scrollTo({ left: plots.current.scrollWidth });
     last.current = count;
   }, [count]);
   const titles = shown.map(({ title }) => title).join("\n");

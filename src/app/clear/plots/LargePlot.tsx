@@ -1,5 +1,5 @@
 import "./largePlot.css";
-import { useId, useLayoutEffect, useRef } from "react";
+import { type RefObject, useId, useLayoutEffect, useRef, useState } from "react";
 import { createPortal } from "react-dom";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
@@ -28,12 +28,43 @@ export type LargePlotProps = {
 /** px that it is wide on paper: between the margins of A4. */
 const PAPER = 700;
 
+/** px of a drawing, at least: in a window too low for it the rest is scrolled to. */
+const LEAST = 220;
+
+/** Its height beside its width, at most. */
+const STEEP = 0.62;
+
+/** px that a dialog's drawing may be high so that all else of it is in sight; what stands around it tells. */
+function useRoom(dialog: RefObject<HTMLDialogElement | null>): number {
+  const [room, setRoom] = useState(() => innerHeight - 250);
+  useLayoutEffect(() => {
+    const box = dialog.current!;
+    const board = box.querySelector(".plot-board")!;
+    const measure = () => {
+      const most = Number.parseFloat(getComputedStyle(box).maxHeight) || innerHeight;
+      const border = box.offsetHeight - box.clientHeight;
+      setRoom(Math.floor(most - border - (box.scrollHeight - board.getBoundingClientRect().height)) - 1);
+    };
+    // Of the drawing itself nothing is asked: it is what follows.
+    const observer = new ResizeObserver(measure);
+    for (const child of box.children) if (child !== board) observer.observe(child);
+    addEventListener("resize", measure);
+    measure();
+    return () => {
+      observer.disconnect();
+      removeEventListener("resize", measure);
+    };
+  }, [dialog]);
+  return room;
+}
+
 /** One plot over the whole window, with all that can be done with it. */
 export function LargePlot({ spec, at, format, onGo, zoom, onZoom, onClose }: LargePlotProps) {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   useLayoutEffect(() => dialog.current!.showModal(), []);
+  const room = useRoom(dialog);
   const look = (factor: number) => onZoom(zoomed(spec, zoom, at, factor));
   const name = spec.id;
   return createPortal(
@@ -89,7 +120,9 @@ export function LargePlot({ spec, at, format, onGo, zoom, onZoom, onClose }: Lar
         format={format}
         labelledBy={`${id}-title`}
         paper={PAPER}
-        heightFor={(width) => Math.round(Math.max(220, Math.min(0.62 * width, innerHeight - 250)))}
+        heightFor={(width, isPrinting) =>
+          Math.round(isPrinting ? STEEP * width : Math.max(LEAST, Math.min(STEEP * width, room)))
+        }
         zoom={zoom}
         onZoom={onZoom}
         onGo={onGo}

@@ -15,13 +15,27 @@ export type PlotProps = {
   onGo: (x: number) => void;
   /** Drawn as low as it reads: beside fields every line counts. Default false. */
   isLow?: boolean;
+  /** On paper beside another, three rows to a page. Default as on the screen. */
+  isTiled?: boolean;
 };
 
-/** px, of a low one. */
+/** px, of a low one; on a phone, where values stand below it, those of one curve in fewer lines. */
 const LOW = 156;
+const LOWEST = { one: 172, many: 136 };
+const PHONE = 900;
+
+/** px on paper, of half a page's width: three rows and the heading stand on Letter and A4. */
+const TILE = { width: 330, height: 158 };
 
 /** A plot as a drafter would ink it, with a larger one behind a press. */
-export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }: PlotProps) {
+export const Plot = memo(function Plot({
+  spec,
+  at,
+  format,
+  onGo,
+  isLow = false,
+  isTiled = false,
+}: PlotProps) {
   const id = useId();
   const [zoom, setZoom] = useState<Zoom | null>(null);
   const [isLarge, setLarge] = useState(false);
@@ -53,7 +67,13 @@ export const Plot = memo(function Plot({ spec, at, format, onGo, isLow = false }
         at={at}
         format={format}
         labelledBy={`${id}-title`}
-        heightFor={(width) => (isLow ? LOW : Math.round(Math.min(260, Math.max(190, 0.58 * width))))}
+        {...(isTiled ? { paper: TILE.width } : {})}
+        heightFor={(width, isPrinting) => {
+          if (isTiled && isPrinting) return TILE.height;
+          if (isLow && innerWidth <= PHONE) return spec.series.length > 1 ? LOWEST.many : LOWEST.one;
+          if (isLow) return LOW;
+          return Math.round(Math.min(260, Math.max(190, 0.58 * width)));
+        }}
         zoom={zoom}
         onZoom={setZoom}
         onGo={onGo}

@@ -29,7 +29,7 @@ export type PlotBoardProps = {
   /** px it is wide on paper. Default as wide as on the screen. */
   paper?: number;
   /** px, by its width. */
-  heightFor: (width: number) => number;
+  heightFor: (width: number, isPrinting: boolean) => number;
   zoom: Zoom | null;
   onZoom: (zoom: Zoom | null) => void;
   /** Puts the pose to an x. */
@@ -62,7 +62,7 @@ export function PlotBoard(props: PlotBoardProps) {
   const laid = useWidth(board, 340);
   const isPrinting = usePrinting();
   const width = isPrinting ? (props.paper ?? laid) : laid;
-  const height = heightFor(width);
+  const height = heightFor(width, isPrinting);
   const band = useBand(spec.id);
   const frame = useMemo(
     () => plotFrame(spec, plotBox(width, height), zoom, band),

@@ -1,10 +1,11 @@
 import { memo, useId } from "react";
 import type { LengthFormat } from "../../../units/formatLength.ts";
-import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
+import type { Measure, PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { unitText } from "../../parts/plotNumbers.ts";
-import { scaleTicks, ticksAcross } from "../../parts/scaleTicks.ts";
+import { scaleTicks, type Tick, ticksAcross } from "../../parts/scaleTicks.ts";
 import { CurveMark, lookClass } from "./CurveMark.tsx";
-import { labelSpots, nameBox } from "./labelSpots.ts";
+import { labelSpots } from "./labelSpots.ts";
+import { levelNames } from "./levelNames.ts";
 import { curvePath, type PlotFrame, scaleName } from "./plotFrame.ts";
 import type { Span } from "./plotRange.ts";
 
@@ -16,8 +17,12 @@ export type PlotPictureProps = {
   format: LengthFormat;
 };
 
-/** px between two marks of the scale up, at least. */
-const APART = 26;
+/** px between two marks of the scale up, at the very least and about; of a high plot, which has more than enough of them. */
+const LEAST_APART = 14;
+const APART = 19;
+const APART_HIGH = 26;
+/** Marks that a plot may have the closer ones up to. */
+const ENOUGH = 7;
 
 /** Marks along one curve. */
 const MARKS = 5;
@@ -28,16 +33,13 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
   const { width, height, left, right, top, bottom } = box;
   const clip = useId();
   const room = { left, right: width - right, top, bottom: height - bottom };
-  const levels = (spec.levels ?? []).flatMap(({ at, name }) => {
-    if (at < up.low || at > up.high) return [];
-    // Under its line where the name of another stands right above it.
-    const isUnder = spec.levels?.some((other) => isJustAbove(y(other.at), y(at)));
-    return [{ name, line: y(at), left: left + 3, base: y(at) + (isUnder ? 12 : -4) }];
-  });
+  const levels = (spec.levels ?? []).filter(({ at }) => at >= up.low && at <= up.high);
+  const named = levelNames(levels, spec.series, frame);
   const drawn = {
-    taken: levels.map(({ name, left: from, base }) => nameBox(name, from, base)),
-    levels: [...levels.map(({ line }) => line), ...(up.low < 0 && up.high > 0 ? [y(0)] : [])],
+    taken: named.map(({ box: of }) => of),
+    levels: [...levels.map(({ at }) => y(at)), ...(up.low < 0 && up.high > 0 ? [y(0)] : [])],
   };
+  const high = room.bottom - top;
   return (
     <>
       <clipPath id={clip}>
@@ -49,22 +51,20 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
         />
       </clipPath>
       <Band band={band} frame={frame} />
-      {scaleTicks(up.low, up.high, (room.bottom - top) / APART, spec.y.measure, format).map(
-        ({ at, text }) => (
-          <g key={at}>
-            <line
-              className={Math.abs(at) < 1e-9 ? "plot-zero" : "plot-grid"}
-              x1={left}
-              x2={width - right}
-              y1={y(at)}
-              y2={y(at)}
-            />
-            <text className="plot-tick" x={left - 6} y={y(at) + 4} textAnchor="end">
-              {text}
-            </text>
-          </g>
-        ),
-      )}
+      {ticksUp(up, high, spec.y.measure, format).map(({ at, text }) => (
+        <g key={at}>
+          <line
+            className={Math.abs(at) < 1e-9 ? "plot-zero" : "plot-grid"}
+            x1={left}
+            x2={width - right}
+            y1={y(at)}
+            y2={y(at)}
+          />
+          <text className="plot-tick" x={left - 6} y={y(at) + 4} textAnchor="end">
+            {text}
+          </text>
+        </g>
+      ))}
       {ticksAcross(across.low, across.high, room.right - left, spec.x.measure, format).map(({ at, text }) => (
         <g key={at}>
           <line className="plot-grid" x1={x(at)} x2={x(at)} y1={top} y2={height - bottom} />
@@ -79,8 +79,8 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
       <text className="plot-name" x={width - right} y={height - 5} textAnchor="end">
         {scaleName(spec.x, unitText(spec.x.measure, format), width - right - 4)}
       </text>
-      {levels.map(({ name, line }) => (
-        <line key={name} className="plot-level" x1={left} x2={width - right} y1={line} y2={line} />
+      {levels.map(({ name, at }) => (
+        <line key={name} className="plot-level" x1={left} x2={width - right} y1={y(at)} y2={y(at)} />
       ))}
       <g clipPath={`url(#${clip})`}>
         {spec.series.map((series, i) => (
@@ -90,14 +90,14 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
               d={curvePath(series.points, frame)}
             />
             {spec.series.length > 1 &&
-              markedPoints(series, across, i).map((p) => (
-                <CurveMark key={p.x} of={series.of ?? i} x={x(p.x)} y={y(p.y as number)} />
+              marksOf(series, frame, i).map((at) => (
+                <CurveMark key={at.x} of={series.of ?? i} x={at.x} y={at.y} />
               ))}
           </g>
         ))}
       </g>
-      {levels.map(({ name, left: from, base }) => (
-        <text key={name} className="plot-level-name" x={from} y={base}>
+      {named.map(({ name, box: of, base }) => (
+        <text key={name} className="plot-level-name" x={of.left} y={base}>
           {name}
         </text>
       ))}
@@ -116,17 +116,29 @@ export const PlotPicture = memo(function PlotPicture({ spec, frame, band, format
   );
 });
 
-/** px. The height that the name of a level takes. */
-const NAMED = 15;
-
-/** Whether a level is drawn so little above another that both names have no room between them. */
-function isJustAbove(one: number, other: number): boolean {
-  return one < other && other - one < NAMED;
+/** Round marks of a scale up, `high` px high. */
+function ticksUp({ low, high: to }: Span, high: number, measure: Measure, format: LengthFormat): Tick[] {
+  for (let count = Math.min(high / APART, Math.max(ENOUGH, high / APART_HIGH)); ; count *= 0.8) {
+    const ticks = scaleTicks(low, to, count, measure, format);
+    const [first, second] = ticks;
+    if (first === undefined || second === undefined) return ticks;
+    if ((high * (second.at - first.at)) / (to - low) >= LEAST_APART) return ticks;
+  }
 }
 
-/** A few points of a curve that are in sight, each curve's at places of its own. */
-function markedPoints({ points }: Series, across: Span, i: number): Series["points"] {
-  const seen = points.filter(({ x, y }) => y !== null && x >= across.low && x <= across.high);
+/** px that a mark stands off the frame, so that it is whole. */
+const OFF_FRAME = 6;
+
+/** Where the marks of a curve stand: a few of its points that are in sight, each curve's at places of its own. */
+function marksOf({ points }: Series, { box, x, y }: PlotFrame, i: number) {
+  const isOff = (at: number, from: number, to: number) => at < from + OFF_FRAME || at > to - OFF_FRAME;
+  const seen = points.flatMap((point) => {
+    if (point.y === null) return [];
+    const at = { x: x.free(point.x), y: y(point.y) };
+    return isOff(at.x, box.left, box.width - box.right) || isOff(at.y, box.top, box.height - box.bottom)
+      ? []
+      : [at];
+  });
   const step = Math.max(1, Math.floor(seen.length / MARKS));
   const first = Math.floor(step * (0.25 + 0.17 * (i % 5)));
   return seen.filter((_, k) => k >= first && (k - first) % step === 0);

@@ -63,7 +63,7 @@ export const PlotTile = memo(function PlotTile({
   const input = { travel, steer, roll }[over];
   return (
     <div ref={tile} className="plot-tile">
-      <Plot spec={spec} at={fromInput(input)} format={format} isLow={isLow} onGo={onGo} />
+      <Plot spec={spec} at={fromInput(input)} format={format} isLow={isLow} isTiled={!isLow} onGo={onGo} />
     </div>
   );
 });

@@ -3,6 +3,7 @@ import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
 import { type CurveKind, PLOT_KINDS, type PlotKind } from "./curveKinds.ts";
 import { type SteerScale, steerAxis, TRAVEL_AXIS } from "./plotAxes.ts";
+import { looksOf } from "./variantLooks.ts";
 
 /** Points of a curve: enough that it looks drawn, few enough to be there at once. */
 const POINTS = 49;
@@ -49,18 +50,18 @@ function plotOf(kind: PlotKind, truck: Truck, others: readonly NamedTruck[], sca
   const isOver = others.length > 0;
   const shown = truckName(truck.setup.variant);
   const named = (own: string) => (isOver ? (curves.length === 1 ? shown : `${shown}, ${own}`) : own);
+  const looks = looksOf([truck, ...others.map((other) => other.truck)]);
   const series: Series[] = curves.map((curve, i) => ({
     ...curveOf(truck, kind, curve, scale),
     name: named(curve.name),
     line: i === 0 ? "solid" : "dashed",
     isMain: i === 0,
     // Two curves of one truck are told apart by color as well, but for others laid over them.
-    ...(isOver ? { of: 0 } : {}),
+    ...(isOver ? { of: looks[0]!.of } : {}),
   }));
   // Over others only the first curve is laid, or the plot turns into wool.
   others.forEach(({ name, truck: other }, i) => {
-    const line = i % 2 === 0 ? "dotted" : "dashed";
-    series.push({ ...curveOf(other, kind, curves[0]!, scale), name, line, isMain: false, of: i + 1 });
+    series.push({ ...curveOf(other, kind, curves[0]!, scale), name, ...looks[i + 1]! });
   });
   const x = over === "travel" ? TRAVEL_AXIS : steerAxis(truck, 0, scale);
   const slope = over === "travel" ? { slope: kind.slope ?? "slope" } : {};

@@ -9,6 +9,7 @@ import type { Truck } from "../../state/truck.ts";
 import { type NamedTruck, spread } from "./alignmentPlots.ts";
 import { STRAIGHT_AHEAD } from "./placeText.ts";
 import { type SteerScale, steerAxis, TRAVEL_AXIS } from "./plotAxes.ts";
+import { looksOf } from "./variantLooks.ts";
 
 /** Points of a gap curve, computed anew at every pose: few enough to follow a drag. */
 const POINTS = 33;
@@ -84,6 +85,7 @@ function noteOf(others: readonly NamedTruck[]): string {
 
 function laidOver(truck: Truck, others: readonly NamedTruck[], curves: (of: Truck) => readonly Series[]) {
   if (others.length === 0) return curves(truck);
+  const looks = looksOf([truck, ...others.map((other) => other.truck)]);
   return [{ name: truckName(truck.setup.variant), truck }, ...others].flatMap(
     ({ name, truck: of }, i): Series[] => {
       const all = curves(of);
@@ -96,8 +98,7 @@ function laidOver(truck: Truck, others: readonly NamedTruck[], curves: (of: Truc
         x,
         y: leastOf(parts.map(({ points }) => points[k]!.y)),
       }));
-      const line = i === 0 ? "solid" : i % 2 === 1 ? "dotted" : "dashed";
-      return [{ name, points: least, line, isMain: i === 0, of: i }];
+      return [{ name, points: least, ...looks[i]! }];
     },
   );
 }

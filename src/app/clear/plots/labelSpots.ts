@@ -53,12 +53,22 @@ const SMALL = 260;
 const ALONE = 3;
 
 /** Where along the plot a name may stand, the right end first, as the share of the way from the left. */
-const SHARES = [1, 0.86, 0.72, 0.58, 0.44, 0.3, 0.16, 0] as const;
+const SHARES = [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1, 0] as const;
+
+/** Places over a name, as shares of its width, at which curves are looked at. */
+const SAMPLES = [0, 0.2, 0.4, 0.6, 0.8, 1] as const;
+
+/** px that another curve may be nearer to a name than its own: a name farther off would be taken for that one's. */
+const STRAY = 7;
+
+/** px about a letter that are wiped clean, and a little. */
+const HALO = 2;
 
 /**
- * Where the names of curves go: above or below their own curve, as near as there is room, where the fewest other curves and no other name are
- * under them, nearer to their own curve than to any other, as far to the right as that allows. A plot with one curve needs no name: its title says it. Of many
- * curves only those are named whose name stands right beside its own curve, with no other under it.
+ * Where the names of curves go: above or below their own curve, as near as there is room, nearer to it than to any other, off level
+ * lines, as far to the right as that allows. A name that had to lie on another curve or beyond it, on another name or off the plot is left out:
+ * the list below the plot has them all. A plot with one curve needs no name: its title says it. Of many curves only those are named
+ * whose name stands right beside its own curve. A curve out of the plot's sight, or where it is, has no name.
  * @param x, @param y scales, to pixels; @param room of the plot, pixels; @param drawn what else is drawn
  */
 export function labelSpots(
@@ -70,59 +80,63 @@ export function labelSpots(
 ): LabelSpot[] {
   if (series.length < 2) return [];
   const isMany = series.length > (room.right - room.left < SMALL ? MANY_IN_SMALL : MANY);
-  const heightsUnder = (one: Series, box: Room): number[] =>
-    [0, 0.25, 0.5, 0.75, 1].flatMap((share) => {
-      const value = valueAt(one, x.invert(box.left + share * (box.right - box.left)));
-      return value === null ? [] : [y(value)];
-    });
   const placed: Room[] = [...taken];
   return series.flatMap((one, place) => {
     const width = LETTER * one.name.length;
     let best: Best | null = null;
     for (const [i, share] of SHARES.entries()) {
       const left = room.left + 2 + share * (room.right - room.left - width - 4);
-      const span = { left, right: left + width, top: 0, bottom: 0 };
-      const own = heightsUnder(one, span);
+      const span = { left, right: left + width, top: room.top, bottom: room.bottom };
+      const own = heightsOver(one, span, x, y).filter((at) => at >= room.top && at <= room.bottom);
       if (own.length === 0) continue;
-      const ofOthers = series.flatMap((other) => (other === one ? [] : [heightsUnder(other, span)]));
+      const ofOthers = series.flatMap((other) => (other === one ? [] : [heightsOver(other, span, x, y)]));
       const spots = LINES_OFF.flatMap((lines) => [
         { lines, base: Math.min(...own) - OFF - BELOW - lines * (ABOVE + BELOW) },
         { lines, base: Math.max(...own) + OFF + ABOVE + lines * (ABOVE + BELOW) },
       ]);
       for (const { lines, base } of spots) {
         const box = { ...span, top: base - ABOVE, bottom: base + BELOW };
-        const crossed = [...ofOthers, ...levels.map((level) => [level])].filter((heights) =>
-          crosses(heights, box),
-        ).length;
         const isOut = box.top < room.top || box.bottom > room.bottom;
-        const onNames = placed.filter((other) => overlap(other, box)).length;
+        if (isOut || placed.some((other) => overlap(other, box))) continue;
+        if (ofOthers.some((heights) => crosses(heights, box))) continue;
+        const onLevels = levels.filter((level) => crosses([level], box)).length;
         const offOwn = distance(own, box);
-        const isStray = ofOthers.some((heights) => distance(heights, box) < offOwn);
-        const isAlone = one.isMain || ofOthers.every((heights) => distance(heights, box) > offOwn + ALONE);
-        const cost =
-          (isMany && !isAlone ? 6 : 0) +
-          100 * onNames +
-          50 * Number(isOut) +
-          12 * Number(isStray) +
-          4 * crossed +
-          5 * lines +
-          0.5 * i;
+        const offOthers = Math.min(...ofOthers.map((heights) => distance(heights, box)));
+        if (offOthers < offOwn - STRAY) continue;
+        const isStray = offOthers < offOwn;
+        const isAlone = one.isMain || offOthers > offOwn + ALONE;
+        if (isMany && (onLevels + lines > 0 || isStray || !isAlone)) continue;
+        const cost = 12 * Number(isStray) + 14 * onLevels + 5 * lines + 0.35 * i;
         if (best !== null && cost >= best.cost) continue;
-        const isPlain = onNames + crossed + lines === 0 && !isOut && !isStray && isAlone;
-        const spot = { name: one.name, of: one.of ?? place, x: left + 0.5 * width, y: base };
-        best = { cost, isPlain, box, spot };
+        best = { cost, box, spot: { name: one.name, of: one.of ?? place, x: left + 0.5 * width, y: base } };
       }
     }
-    if (best === null || (isMany && !best.isPlain)) return [];
+    if (best === null) return [];
     placed.push(best.box);
     return [best.spot];
   });
 }
 
+/** A curve's heights over a box's width, px. */
+export function heightsOver(
+  one: Series,
+  { left, right }: Room,
+  x: { invert(pixels: number): number },
+  y: (value: number) => number,
+): number[] {
+  return SAMPLES.flatMap((share) => {
+    const value = valueAt(one, x.invert(left + share * (right - left)));
+    return value === null ? [] : [y(value)];
+  });
+}
+
+/** Whether a curve goes through a box or so near that the name's halo eats of it, by its heights over the box's width. */
+export function crosses(heights: readonly number[], { top, bottom }: Room): boolean {
+  return heights.length > 0 && Math.min(...heights) < bottom + HALO && Math.max(...heights) > top - HALO;
+}
+
 interface Best {
   readonly cost: number;
-  /** Nobody can take it for another curve's. */
-  readonly isPlain: boolean;
   readonly spot: LabelSpot;
   readonly box: Room;
 }
@@ -131,11 +145,6 @@ interface Best {
 function distance(heights: readonly number[], { top, bottom }: Room): number {
   const middle = 0.5 * (top + bottom);
   return Math.min(...heights.map((height) => Math.abs(height - middle)), Number.POSITIVE_INFINITY);
-}
-
-/** Whether a curve goes through a box, by its heights over the box's width. */
-function crosses(heights: readonly number[], { top, bottom }: Room): boolean {
-  return heights.length > 0 && Math.min(...heights) < bottom && Math.max(...heights) > top;
 }
 
 function overlap(a: Room, b: Room): boolean {

@@ -52,6 +52,9 @@ export function wholeSpan({ series }: PlotSpec): Span {
   return ends.length === 0 ? { low: 0, high: 1 } : { low: Math.min(...ends), high: Math.max(...ends) };
 }
 
+/** px below a level across, for its name. */
+const LEVEL_NAME = 15;
+
 /** Lays a plot out. Of steering left lock stands at the left, as on the map: + is a left turn. */
 export function plotFrame(
   spec: PlotSpec,
@@ -60,8 +63,9 @@ export function plotFrame(
   band: Partial<Span> = {},
 ): PlotFrame {
   const across = zoom?.x ?? wholeSpan(spec);
-  const up = zoom?.y ?? plotRange(spec, zoom?.x ?? null, band);
   const { width, height, left, right, top, bottom } = box;
+  const below = Math.min(0.3, LEVEL_NAME / Math.max(1, height - top - bottom));
+  const up = zoom?.y ?? plotRange(spec, zoom?.x ?? null, band, below);
   const ends = isReversed(spec) ? ([across.high, across.low] as const) : ([across.low, across.high] as const);
   return {
     box,

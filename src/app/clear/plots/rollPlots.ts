@@ -4,6 +4,7 @@ import type { PlotAxis, PlotSpec, Series } from "../../parts/plotNumbers.ts";
 import { memoLast } from "../../state/memoLast.ts";
 import type { Truck } from "../../state/truck.ts";
 import type { NamedTruck } from "./alignmentPlots.ts";
+import { looksOf } from "./variantLooks.ts";
 
 const ROLL_AXIS: PlotAxis = {
   label: "body roll, + left side up",
@@ -39,6 +40,7 @@ export const rollPlots = memoLast(
       rows: rollCurve(of.model, travel, POINTS),
     }));
     if (rows[0]!.rows.length === 0) return [];
+    const looks = looksOf([truck, ...others.map((other) => other.truck)]);
     return ROLL_KINDS.map(({ id, title, note, read }) => ({
       id,
       title,
@@ -49,13 +51,7 @@ export const rollPlots = memoLast(
       y: { label: title.replace(/ over .*/, ""), measure: "length" },
       series: rows.map(({ name, rows: of }, i): Series => {
         const points = of.map((row) => ({ x: row.roll, y: read(row) }));
-        return {
-          name,
-          points,
-          line: i === 0 ? "solid" : i % 2 === 1 ? "dotted" : "dashed",
-          isMain: i === 0,
-          of: i,
-        };
+        return { name, points, ...looks[i]! };
       }),
     }));
   },
