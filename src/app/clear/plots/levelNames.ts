@@ -30,7 +30,7 @@ export function levelNames(
     const [under, over] = [down[i - 1], down[i + 1]];
     const isPair = over !== undefined && y(at) - y(over.at) < NAMED;
     if (under !== undefined && y(under.at) - y(at) < NAMED) return [];
-    const text = isPair ? `${name}; above it ${over.name}` : name;
+    const text = isPair ? `${name}; ${over.name} above` : name;
     const isUnder = isPair && y(at) + UNDER < height - bottom;
     const base = isUnder ? y(at) + UNDER : y(isPair ? over.at : at) - OVER;
     const atLeft = nameBox(text, left + 3, base);
