@@ -35,7 +35,10 @@ export function sectionsOf(page: string, title: string, text: string): Section[]
     if (heading) add(heading, "");
     else if (names && meaning) add(names, meaning, name);
     else if (under && !/^```|^\|[-| :]+$/.test(line)) {
-      const bare = line.replace(/!?\[([^\]]*)\]\([^)]*\)/g, "$1").replace(/[*`|]|<br>|\b_|_\b/g, " ");
+      const bare = line
+        .replace(/^\s*(?:[-*]|\d+\.) /, "")
+        .replace(/!?\[([^\]]*)\]\([^)]*\)/g, "$1")
+        .replace(/[*`|]|<br>|\b_|_\b/g, " ");
       sections[sections.length - 1] = { ...under, text: `${under.text} ${bare}` };
     }
   }

@@ -22,6 +22,8 @@ export function overlapLayer(svg: SVGSVGElement): OverlayLayer {
   svgElement(pattern, "line", { class: "overlap-line", x1: "0", y1: "0", x2: "0", y2: "5" });
   const fill = svgElement(group, "path", { class: "overlap-fill" });
   const hatch = svgElement(group, "path", { fill: "url(#overlap-hatch)" });
+  // A sixteenth of an inch is a line from here: about its edge it is as wide as a finger points.
+  const halo = svgElement(group, "path", { class: "overlap-halo" });
   const border = svgElement(group, "path", { class: "overlap-border" });
   return {
     write({ truck, state, settings, toScreen }) {
@@ -39,6 +41,7 @@ export function overlapLayer(svg: SVGSVGElement): OverlayLayer {
       const around = seen.flatMap((one) => one.border.map(([a, b]) => `M${at(a)}L${at(b)}`)).join("");
       writeAttribute(fill, "d", inside);
       writeAttribute(hatch, "d", inside);
+      writeAttribute(halo, "d", around);
       writeAttribute(border, "d", around);
     },
   };
