@@ -6,7 +6,8 @@ import { type KeyPath, valueAt } from "../../setup/types/keyPath.ts";
 export interface StepState {
   readonly documentId: string;
   readonly document: Readonly<Record<string, unknown>> | null;
-  readonly drafts: object;
+  /** What was typed that no field can read, and where. */
+  readonly drafts: Readonly<Record<string, { readonly path: KeyPath; readonly text: string }>>;
   readonly meshes: unknown;
 }
 
@@ -29,8 +30,19 @@ export function stepWords(before: StepState, after: StepState): string {
   if (changes.length === 1) return oneChange(changes[0]!, before.document, after.document);
   if (changes.length > 1) return manyChanges(changes, after.document);
   if (all.length > 0) return "Marked numbers as the truck's own";
-  if (after.drafts !== before.drafts) return "Typed something a field cannot read yet";
+  if (after.drafts !== before.drafts) return draftWords(before.drafts, after.drafts, after.document);
   return after.meshes !== before.meshes ? "Mesh file opened" : "No change in the setup";
+}
+
+function draftWords(
+  before: StepState["drafts"],
+  after: StepState["drafts"],
+  document: StepState["document"],
+): string {
+  const typed = Object.entries(after).find(([key, draft]) => before[key] !== draft)?.[1];
+  return typed === undefined
+    ? "Took away what could not be read"
+    : `${placeWords(typed.path, document)}: typed “${typed.text}”, which cannot be read`;
 }
 
 /**

@@ -82,7 +82,9 @@ it("passes over the marks of an example that follow an edit", () => {
 it("names an opening, a draft and a mesh file", () => {
   const now = state(DOCUMENT);
   expect(stepWords(now, state({ name: "Flatbed" }, { documentId: "b" }))).toBe("Opened Flatbed");
-  expect(stepWords(now, { ...now, drafts: {} })).toBe("Typed something a field cannot read yet");
+  const drafts = { hub: { path: ["knuckle", "hubFace"], text: "34 5/" } };
+  expect(stepWords(now, { ...now, drafts })).toBe("Hub-face distance: typed “34 5/”, which cannot be read");
+  expect(stepWords({ ...now, drafts }, { ...now, drafts: {} })).toBe("Took away what could not be read");
   expect(stepWords(now, { ...now, meshes: {} })).toBe("Mesh file opened");
 });
 
