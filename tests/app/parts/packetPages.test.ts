@@ -16,7 +16,7 @@ function truckWithout(keys: readonly string[]) {
 describe("what a print packet is said to hold", () => {
   it("is named only where the truck has it", () => {
     expect(contentsOf(truckWithout(["alignment", "limits", "airSpring"]))).toBe(
-      "customer sheet, stance and floor, map of height and steering, odds and what to change",
+      "customer sheet, stance and floor, map of height and steering, what to change",
     );
     expect(contentsOf(truckWithout([]))).toMatch(/alignment card, limits, air springs/);
   });
