@@ -195,6 +195,9 @@ describe("nothing else moves while something is dragged", () => {
     await page.getByRole("button", { name: "Done", exact: true }).click();
     const undo = page.getByRole("button", { name: "Undo", exact: true });
     while (await undo.isEnabled()) await undo.click();
+    // What is said of it is put away, or goes by itself.
+    await page.getByRole("button", { name: "Dismiss what the last change did" }).click();
+    await expect.poll(() => page.locator(".undone-note").textContent()).toBe("");
     expect(problems()).toEqual([]);
   });
 

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { stlBytes } from "../../src/files/writeStl.ts";
+import { comeToRest } from "./harness/atRest.ts";
 import { faults } from "./harness/faults.ts";
 import { read } from "./harness/reading.ts";
 import { openWorkbench, shot } from "./harness/workbench.ts";
@@ -45,6 +46,7 @@ it("a scan is asked its unit, matched with the truck by presses on the stage, fi
     const box = (await page.locator(".stage canvas").boundingBox())!;
     // What is drawn is the panel alone by now, its middle in the picture's.
     await page.waitForFunction(() => document.querySelector(".stage-pressing") !== null);
+    await comeToRest(page);
     await page.mouse.click(box.x + box.width / 2 + right, box.y + box.height / 2 - up);
     await page.getByText(`Press on the scan where point ${n} is`).waitFor({ state: "detached" });
   };
