@@ -14,6 +14,7 @@ import { isShareLink, readShareLink } from "./shell/share/shareLink.ts";
 import { shortcutKeys } from "./shell/shortcutKeys.ts";
 import { startStorage } from "./shell/storage/pageStorage.ts";
 import { hashOf, tellAddress } from "./state/address.ts";
+import { followPointers } from "./state/pointerHeld.ts";
 import { workbench } from "./state/workbench.ts";
 import { work } from "./work/work.ts";
 
@@ -60,6 +61,7 @@ function pageAtRest(): Promise<void> {
 
 work.start();
 applyTheme(workbench, document.documentElement);
+followPointers(window);
 const isLinked = isShareLink(location.hash);
 // What it takes is fetched while the storage answers.
 if (isLinked) void isPackingReady();

@@ -1,7 +1,8 @@
 import type { CDPSession, Page } from "playwright-core";
+import { metricsOf, startCounting, type Worked, workedOf } from "./mainThread.ts";
 
 /** What a page holds on to after a collection of garbage, and what it has worked so far. */
-export interface Held {
+export interface Held extends Worked {
   readonly heapBytes: number;
   /** Everything that inherits from Object: functions, arrays, maps and React's own too. */
   readonly objects: number;
@@ -11,10 +12,6 @@ export interface Held {
   readonly geometries: number;
   readonly textures: number;
   readonly programs: number;
-  /** Processor seconds of the main thread since it began: all its tasks, of them scripts, of them style and layout. */
-  readonly taskSeconds: number;
-  readonly scriptSeconds: number;
-  readonly layoutSeconds: number;
 }
 
 /** Between two collections of garbage: frames asked for are drawn. */
@@ -42,7 +39,7 @@ export async function heldBy(page: Page): Promise<() => Promise<Held>> {
     Object.assign(globalThis, { __THREE_DEVTOOLS__: heard, renderersSeen: seen });
   });
   const session = await page.context().newCDPSession(page);
-  await session.send("Performance.enable", { timeDomain: "threadTicks" });
+  await startCounting(session);
   await session.send("HeapProfiler.enable");
   return async () => {
     // What a first collection sets free to be cleared up (weak references) goes with the next.
@@ -51,12 +48,7 @@ export async function heldBy(page: Page): Promise<() => Promise<Held>> {
       await session.send("HeapProfiler.collectGarbage");
     }
     const objects = await objectsOf(session);
-    const { metrics } = await session.send("Performance.getMetrics");
-    const metric = (name: string): number => {
-      const found = metrics.find((m) => m.name === name);
-      if (found === undefined) throw new Error(`heldBy: the browser does not tell ${name}`);
-      return found.value;
-    };
+    const metric = await metricsOf(session);
     const renderer = await page.evaluate(() => {
       const seen = (globalThis as unknown as { renderersSeen: { info: RendererInfo }[] }).renderersSeen;
       return seen.map(({ info: { memory, programs } }) => ({
@@ -75,9 +67,7 @@ export async function heldBy(page: Page): Promise<() => Promise<Held>> {
       geometries: sum("geometries"),
       textures: sum("textures"),
       programs: sum("programs"),
-      taskSeconds: metric("TaskDuration"),
-      scriptSeconds: metric("ScriptDuration"),
-      layoutSeconds: metric("LayoutDuration") + metric("RecalcStyleDuration"),
+      ...workedOf(metric),
     };
   };
 }

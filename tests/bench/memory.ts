@@ -1,21 +1,18 @@
-import type { Locator, Page } from "playwright-core";
 import { withBuiltPage } from "./builtPage.ts";
+import { DRAGGED_PAGE, drag, openDrawn } from "./drags.ts";
 import { type Held, heldBy } from "./heldMemory.ts";
+import { perDrag, type Worked } from "./mainThread.ts";
 import { printColumns } from "./printColumns.ts";
 import { printTargets } from "./targets.ts";
 
 /**
  * What ten thousand drags leave behind: the built workbench in a real browser, moved by real input, looked at
  * after every thousand once everything that can be thrown away has been.
- *
- * Arrow keys held down on the controls make nineteen of twenty pose changes, the pointer the rest: the browser
- * hands on pointer moves only once a frame. A first thousand fills what is kept on purpose (caches, compiled
- * code).
+ * A first thousand fills what is kept on purpose (caches, compiled code).
  */
 const WARM_UP = 1000;
 const DRAGS = 10_000;
 const AT_ONCE = 1000;
-const POINTER_SHARE = 0.05;
 
 /** KiB per 1,000 drags, 10 bytes a drag: the smallest object takes 12, so one kept a drag shows. */
 const HEAP_NOISE = 10;
@@ -23,11 +20,9 @@ const HEAP_NOISE = 10;
 const OBJECT_NOISE = DRAGS / 100;
 
 await withBuiltPage(async (browser, address) => {
-  const page = await browser.newPage({ viewport: { width: 900, height: 600 }, reducedMotion: "reduce" });
+  const page = await browser.newPage(DRAGGED_PAGE);
   const held = await heldBy(page);
-  await page.goto(address, { waitUntil: "load" });
-  await page.locator(".stage canvas").waitFor();
-  await page.locator('.verdict [aria-busy="false"]').waitFor();
+  await openDrawn(page, address);
 
   await drag(page, WARM_UP);
   const looks: Held[] = [await held()];
@@ -37,44 +32,6 @@ await withBuiltPage(async (browser, address) => {
   }
   report(looks);
 });
-
-/** Moves height and steering to and fro by keys and pointer, so many pose changes in all. */
-async function drag(page: Page, count: number): Promise<void> {
-  const byPointer = Math.round(count * POINTER_SHARE);
-  const byKeys = count - byPointer;
-  for (const [name, share] of [
-    ["Travel", 0.5],
-    ["Steering", 0.5],
-  ] as const) {
-    const slider = page.getByRole("slider", { name, exact: true });
-    await slider.focus();
-    await pressInTurn(slider, Math.round(byKeys * share));
-    const box = await slider.boundingBox();
-    if (box === null) throw new Error(`memory: the ${name} control is not on the page`);
-    const y = box.y + 0.4 * box.height;
-    await page.mouse.move(box.x + 0.5 * box.width, y);
-    await page.mouse.down();
-    const moves = Math.round(byPointer * share);
-    for (let i = 0; i < moves; i++) {
-      await page.mouse.move(box.x + (0.5 + 0.3 * Math.sin((12 * Math.PI * i) / moves)) * box.width, y);
-    }
-    await page.mouse.up();
-  }
-}
-
-/** Ten steps one way, ten the other, each way held down: never as far as an end, where nothing would change. */
-async function pressInTurn(slider: Locator, count: number): Promise<void> {
-  const { keyboard } = slider.page();
-  let before = await slider.inputValue();
-  for (let done = 0; done < count; done += 10) {
-    const key = (done / 10) % 2 === 0 ? "ArrowRight" : "ArrowLeft";
-    await Promise.all(Array.from({ length: Math.min(10, count - done) }, () => keyboard.down(key)));
-    await keyboard.up(key);
-    const after = await slider.inputValue();
-    if (after === before) throw new Error(`memory: ${key} leaves the control at ${before}`);
-    before = after;
-  }
-}
 
 function report(looks: readonly Held[]): void {
   const [first] = looks;
@@ -92,10 +49,10 @@ function report(looks: readonly Held[]): void {
       String(look.programs),
     ]),
   ]);
-  const perDrag = (what: "taskSeconds" | "scriptSeconds" | "layoutSeconds") =>
-    `${((1000 * (last[what] - first![what])) / DRAGS).toFixed(2)} ms`;
+  const cost = perDrag(first!, last, DRAGS);
+  const ms = (what: keyof Worked) => `${cost[what].toFixed(2)} ms`;
   console.log(
-    `main thread, processor time a drag, drawing (in software) included: ${perDrag("taskSeconds")}, of them scripts ${perDrag("scriptSeconds")}, style and layout ${perDrag("layoutSeconds")}`,
+    `main thread, processor time a drag, drawing (in software) included: ${ms("taskSeconds")}, of them scripts ${ms("scriptSeconds")}, style and layout ${ms("layoutSeconds")}`,
   );
   console.log();
   printTargets([

@@ -20,7 +20,7 @@ const SAME = 0.6;
 
 /**
  * Follows every box but those of running text, from now on, frame by frame. A drawing counts as one box; of the labels on the
- * picture the middles count: what they say may get longer.
+ * picture the middles count: what they say may get longer. What the last change did is to stay, too.
  */
 async function watch(page: Page): Promise<void> {
   await page.evaluate((same) => {
@@ -40,6 +40,8 @@ async function watch(page: Page): Promise<void> {
     };
     const first = new Map(all.filter(seen).map((one) => [one, places(one, isWords(one))]));
     const moved = new Map<Element, string>();
+    // What else goes is written over in its place.
+    const staying = new Set(document.querySelectorAll(".last-change > *"));
     // What stays as it is is not even written anew: it would be laid out and painted anew, in every frame.
     const written = new MutationObserver((records) => {
       for (const { target, attributeName } of records)
@@ -49,7 +51,11 @@ async function watch(page: Page): Promise<void> {
       written.observe(axes, { subtree: true, attributes: true });
     let frame = requestAnimationFrame(function look() {
       for (const [one, before] of first) {
-        if (moved.has(one) || !one.isConnected || !seen(one)) continue;
+        if (moved.has(one)) continue;
+        if (!one.isConnected || !seen(one)) {
+          if (staying.has(one)) moved.set(one, `gone: "${one.textContent}"`);
+          continue;
+        }
         const now = places(one, before.length === 2 && !one.matches(".plate"));
         if (now.every((at, i) => Math.abs(at - before[i]!) <= same)) continue;
         const name = `${one.tagName.toLowerCase()}.${one.getAttribute("class") ?? ""}`;
@@ -75,8 +81,8 @@ async function dragged(
   over: readonly (readonly [number, number])[],
 ): Promise<readonly string[]> {
   await page.mouse.move(...from);
-  await page.mouse.down();
   await watch(page);
+  await page.mouse.down();
   for (const to of over) await page.mouse.move(...to, { steps: 8 });
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   const moved = await page.evaluate(() => globalThis.movedSince!());
@@ -195,9 +201,12 @@ describe("nothing else moves while something is dragged", () => {
     await page.getByRole("button", { name: "Done", exact: true }).click();
     const undo = page.getByRole("button", { name: "Undo", exact: true });
     while (await undo.isEnabled()) await undo.click();
-    // What is said of it is put away, or goes by itself.
-    await page.getByRole("button", { name: "Dismiss what the last change did" }).click();
     await expect.poll(() => page.locator(".undone-note").textContent()).toBe("");
+    const told = page.locator(".last-change p");
+    await expect.poll(() => told.textContent()).toMatch(/^Undone: /);
+    await comeToRest(page);
+    expect(await about(page, slide("Travel"), ALONG), "what was undone is told").toEqual([]);
+    await expect.poll(() => told.count(), { message: "another pose, let go" }).toBe(0);
     expect(problems()).toEqual([]);
   });
 

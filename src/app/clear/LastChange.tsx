@@ -1,8 +1,9 @@
-import { useEffect, useMemo } from "react";
+import { type ReactNode, useEffect, useMemo, useRef } from "react";
 import { useStore } from "zustand";
 import { changeTold, type KnownTruck } from "../../studies/wording/lastChangeWords.ts";
 import { followAddress } from "../state/address.ts";
 import { forgetUndone, lastStep, type StepKind } from "../state/lastStep.ts";
+import { pointerHeld } from "../state/pointerHeld.ts";
 import { type Truck, trucks } from "../state/truck.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
 import { keepTogether } from "../words/keyWords.ts";
@@ -20,8 +21,16 @@ const KIND_WORDS: Readonly<Record<StepKind, string>> = {
   again: "Done again",
 };
 
-/** What the last step did to the main numbers, as long as `lastStep` has it. */
-export function LastChange({ truck, isShort = false }: LastChangeProps) {
+/** What the last step did to the main numbers, as long as `lastStep` has it; as it is, while something is dragged. */
+export function LastChange(props: LastChangeProps) {
+  const isHeld = useStore(pointerHeld, (s) => s.isHeld);
+  const told = useTold(props);
+  const shown = useRef<ReactNode>(null);
+  if (!isHeld) shown.current = told;
+  return shown.current;
+}
+
+function useTold({ truck, isShort = false }: LastChangeProps): ReactNode {
   const format = useFormat();
   const was = useTruckBefore(truck);
   useEffect(() => followAddress(forgetUndone), []);

@@ -1,7 +1,7 @@
 import { bothWheelAngles, lockText } from "../../studies/wording/poseWords.ts";
 import { Scale, type ScaleMark } from "../parts/Scale.tsx";
 import { shownPose } from "../state/shown.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
+import { useMovedPose, useWorkbench } from "../state/useWorkbench.ts";
 import { readSteer } from "./typedPose.ts";
 
 const MARKS: readonly ScaleMark[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1].map((at) => ({
@@ -11,9 +11,9 @@ const MARKS: readonly ScaleMark[] = [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75,
 
 /** The steering input. Its left end is left lock, although + is left: the control moves the way the wheels do. */
 export function SteerControl() {
-  const steer = useWorkbench((s) => s.steer);
+  const steer = useMovedPose((s) => s.steer);
   const setSteer = useWorkbench((s) => s.setSteer);
-  const pose = useWorkbench(shownPose);
+  const pose = useMovedPose(shownPose);
   const wheels = pose?.ok && steer !== 0 ? bothWheelAngles(pose) : "";
   return (
     <Scale

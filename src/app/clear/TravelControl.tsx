@@ -3,7 +3,7 @@ import { heightAgainst, heightText, stanceAt, travelText } from "../../studies/w
 import { MM_PER_INCH, mmFromUnits } from "../../units/lengthUnits.ts";
 import { Scale, type ScaleMark } from "../parts/Scale.tsx";
 import { lengthFormatOf, lengthStepOf } from "../state/preferences.ts";
-import { useWorkbench } from "../state/useWorkbench.ts";
+import { useMovedPose, useWorkbench } from "../state/useWorkbench.ts";
 import { readTravel } from "./typedPose.ts";
 
 export type TravelControlProps = {
@@ -13,7 +13,7 @@ export type TravelControlProps = {
 
 /** The height of the wheels against the body: droop at the left end, bump at the right. */
 export function TravelControl({ setup }: TravelControlProps) {
-  const travel = useWorkbench((s) => s.travel);
+  const travel = useMovedPose((s) => s.travel);
   const setTravel = useWorkbench((s) => s.setTravel);
   const lengths = useWorkbench((s) => s.preferences.lengths);
   const format = lengthFormatOf(lengths, setup.units);

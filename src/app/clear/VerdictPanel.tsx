@@ -22,6 +22,7 @@ import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
 import { useCheckNow } from "../parts/useSettled.ts";
 import { useHeldHeight } from "../parts/useSize.ts";
 import { goToStation, type Station, useStation } from "../state/address.ts";
+import { useHasStep } from "../state/lastStep.ts";
 import { setStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useDoubts } from "../state/useDoubts.ts";
@@ -40,6 +41,7 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
   const format = useFormat();
   const doubtsOf = useDoubts();
   const station = useStation();
+  const hasStep = useHasStep();
   const isDragged = useWorkbench((s) => s.isGesturing);
   const held = useHeldHeight<HTMLElement>(check?.answer === null && check.failure === null, isDragged);
   // What stands under the answer, and would wrap anew, stays as it was before a drag until that ends.
@@ -62,7 +64,7 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         <StandingTag />
         <CutShort study="verdict" of={[check]} />
         <div className="last-change">
-          {!isFirst && station !== "show" && <LateExtra of={LAST_CHANGE} props={{ truck }} about={truck} />}
+          {hasStep && station !== "show" && <LateExtra of={LAST_CHANGE} props={{ truck }} about={truck} />}
         </div>
       </div>
       <div className="verdict-row" role="status" aria-busy={isFirst}>

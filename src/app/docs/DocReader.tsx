@@ -2,6 +2,7 @@ import "./docs.css";
 import { useLayoutEffect, useRef } from "react";
 import { createPortal } from "react-dom";
 import { Late, LateBody } from "../parts/late.tsx";
+import { usePageMark } from "../parts/usePageMark.ts";
 import { FIRST_PAGE, openDocs, useDocPlace } from "./reader.ts";
 
 // Text and its parser are loaded where somebody reads.
@@ -16,6 +17,7 @@ export function DocReader() {
 function OpenReader() {
   const dialog = useRef<HTMLDialogElement>(null);
   const at = useDocPlace();
+  usePageMark("docs", "open");
   useLayoutEffect(() => dialog.current!.showModal(), []);
   if (at === null) return null;
   return (

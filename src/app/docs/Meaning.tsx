@@ -1,12 +1,12 @@
 import "./meaning.css";
-import { useState } from "react";
+import { memo, useState } from "react";
 import { NotFetched } from "../parts/NotFetched.tsx";
 import { definitionIn, pageText } from "./docPages.ts";
 import { anchorOf, openDocs } from "./reader.ts";
 import { useFetched } from "./useFetched.ts";
 
 /** What a result means, behind a “?” beside its name: the line that the definitions have of it. @param of as they name it */
-export function Meaning({ of }: { of: string }) {
+export const Meaning = memo(function Meaning({ of }: { of: string }) {
   const [isOpen, setOpen] = useState(false);
   const text = useFetched(isOpen ? of : null, definitionOf);
   return (
@@ -27,7 +27,7 @@ export function Meaning({ of }: { of: string }) {
       )}
     </details>
   );
-}
+});
 
 async function definitionOf(name: string): Promise<string | null> {
   return definitionIn((await pageText("definitions")) ?? "", name);

@@ -4,6 +4,7 @@ import { createPortal } from "react-dom";
 import type { LayerName } from "../state/address.ts";
 import { closeLayer, returnFocus } from "./layer.ts";
 import { UndoneNote } from "./UndoneNote.tsx";
+import { usePageMark } from "./usePageMark.ts";
 
 export type LayerDialogProps = {
   name: LayerName;
@@ -18,6 +19,7 @@ export type LayerDialogProps = {
  */
 export function LayerDialog({ name, labelledBy, children }: LayerDialogProps) {
   const ref = useRef<HTMLDialogElement>(null);
+  usePageMark("layer", name);
   useLayoutEffect(() => {
     const dialog = ref.current!;
     dialog.showModal();

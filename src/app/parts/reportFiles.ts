@@ -3,6 +3,7 @@ import type { ReportAsk } from "../../studies/documents/reportText.ts";
 import { fileStem, knuckleStem } from "../../studies/wording/fileStem.ts";
 import { formatOf } from "../../studies/wording/lengths.ts";
 import { unusualDoubts } from "../../studies/wording/unusualReport.ts";
+import { memoLast } from "../state/memoLast.ts";
 import type { Truck } from "../state/truck.ts";
 import { savedReport } from "../work/savedReport.ts";
 import type { ShapeAsk } from "../work/shapeBytes.ts";
@@ -77,7 +78,9 @@ export function knuckleFile(...asked: Parameters<typeof documentFile>): SavedFil
   return { ...documentFile(...asked), file: `${knuckleStem(truck.bolted.setup, truck.file)}-${of}.json` };
 }
 
+const stems = memoLast(fileStem);
+
 /** What files of a truck begin with. */
 export function stemOf({ setup, file }: Pick<Truck, "setup" | "file">): string {
-  return fileStem(setup, file);
+  return stems(setup, file);
 }

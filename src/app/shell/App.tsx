@@ -46,7 +46,6 @@ export function App() {
         tabIndex={-1}
         aria-label={stationTitle(station)}
         data-filled={isFilled || undefined}
-        data-docked={(isDockOpen && truck !== null) || undefined}
       >
         <div inert={isFilled}>
           <IssuePanel />

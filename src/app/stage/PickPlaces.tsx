@@ -1,6 +1,7 @@
 import "./handles/handles.css";
 import { type KeyboardEvent as Keys, type MouseEvent, useEffect, useRef, useState } from "react";
 import { crossWords, PICK_TEXTS } from "../../studies/wording/gaugeWords.ts";
+import { usePageMark } from "../parts/usePageMark.ts";
 import {
   type AskedOfTruck,
   endPick,
@@ -18,6 +19,7 @@ import { onPicture } from "./handles/picturePlane.ts";
 export function PickPlaces() {
   const asked = useScanPick((s) => s.asked);
   const isAsked = asked !== null;
+  usePageMark("picking", asked?.on ?? null);
   useEffect(() => {
     if (!isAsked) return;
     const onKey = (event: KeyboardEvent) => event.key === "Escape" && endPick();

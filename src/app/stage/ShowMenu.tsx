@@ -1,4 +1,5 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState } from "react";
+import { usePageMark } from "../parts/usePageMark.ts";
 import { type EnvelopeChoice, setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -15,6 +16,7 @@ export type ShowMenuProps = {
 export function ShowMenu({ truck }: ShowMenuProps) {
   const id = useId();
   const [isOpen, setOpen] = useState(false);
+  usePageMark("showing", isOpen ? "open" : null);
   const frame = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   const list = useRef<HTMLDivElement>(null);

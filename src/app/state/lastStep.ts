@@ -1,4 +1,6 @@
+import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
+import { whenLetGo } from "./pointerHeld.ts";
 import type { DocumentSlice } from "./typedDocument.ts";
 import { workbench } from "./workbench.ts";
 
@@ -27,9 +29,24 @@ workbench.temporal.subscribe((now, then) => {
   if (before !== undefined) lastStep.setState({ before, kind: kindOf(now, then) });
 });
 
+/** What was taken back is about to be told no more. */
+let isGoing = false;
 workbench.subscribe((now, then) => {
-  if (now.travel !== then.travel || now.steer !== then.steer) forgetUndone();
+  const isMoved = now.travel !== then.travel || now.steer !== then.steer;
+  const { before, kind } = lastStep.getState();
+  if (!isMoved || before === null || kind === "done" || isGoing) return;
+  isGoing = true;
+  // In a drag nothing goes from under the hand.
+  whenLetGo(() => {
+    isGoing = false;
+    if (lastStep.getState().before === before) forgetUndone();
+  });
 });
+
+/** Whether there is a step whose doing can be told. */
+export function useHasStep(): boolean {
+  return useStore(lastStep, (s) => s.before !== null);
+}
 
 /** Something else was done: what was taken back is told no more. */
 export function forgetUndone(): void {

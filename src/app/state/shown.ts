@@ -1,3 +1,4 @@
+import { type LimitPose, limitMargins } from "../../studies/limits/limitsOf.ts";
 import { type GapEntry, gapsAt } from "../../studies/reports/gapsAt.ts";
 import { type PoseResult, type SolvedPose, solvePose } from "../../suspension/solvePose.ts";
 import { memoLast } from "./memoLast.ts";
@@ -12,6 +13,10 @@ const ranked = memoLast((truck: Truck, pose: SolvedPose) =>
   [...gapsAt(truck.model, pose)].sort((a, b) => a.gap - b.gap),
 );
 
+const margins = memoLast((truck: Truck, travel: number, steer: number) =>
+  limitMargins(truck.model, travel, steer),
+);
+
 type PoseInputs = Pick<WorkbenchState, "truck" | "travel" | "steer">;
 
 /** The pose asked for: solved, or what is out of reach; null without a truck. The same object until an input changes. */
@@ -23,4 +28,9 @@ export function shownPose(state: PoseInputs): PoseResult | null {
 export function shownGaps(state: PoseInputs): readonly GapEntry[] {
   const pose = shownPose(state);
   return state.truck && pose?.ok ? ranked(state.truck, pose) : NO_GAPS;
+}
+
+/** What a truck has in hand of each limit at a pose. The same object until one of them changes. */
+export function marginsAt(truck: Truck, travel: number, steer: number): LimitPose {
+  return margins(truck, travel, steer);
 }

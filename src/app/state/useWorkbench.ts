@@ -1,12 +1,24 @@
 import { useStore } from "zustand";
 import type { LengthFormat } from "../../units/formatLength.ts";
+import { pacedStore } from "./pacedStore.ts";
 import { lengthFormatOf } from "./preferences.ts";
 import type { Truck } from "./truck.ts";
 import { workbench } from "./workbench.ts";
 import type { Workbench } from "./workbenchActions.ts";
 
-/** Follows the page's store. The selector must give a primitive or something that already existed. */
+/** Nothing is drawn of a page out of sight, and no frame asked for: it is told at once. */
+const paced = pacedStore(workbench, (tell) => (document.hidden ? tell() : requestAnimationFrame(tell)));
+
+/**
+ * Follows the page's store; a pose that is moved, once a frame. The selector must give a primitive or something that already
+ * existed.
+ */
 export function useWorkbench<T>(selector: (state: Workbench) => T): T {
+  return useStore(paced, selector);
+}
+
+/** Follows a pose at every move: for the control that moves it. */
+export function useMovedPose<T>(selector: (state: Workbench) => T): T {
   return useStore(workbench, selector);
 }
 

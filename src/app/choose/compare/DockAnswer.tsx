@@ -2,6 +2,7 @@ import "./dockAnswer.css";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { LateBody, LateExtra } from "../../parts/late.tsx";
 import { useCheckNow } from "../../parts/useSettled.ts";
+import { useHasStep } from "../../state/lastStep.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWaitingFor } from "../../state/useWaitingFor.ts";
 import { WorstCell } from "./WorstCell.tsx";
@@ -19,6 +20,7 @@ export type DockAnswerProps = {
  */
 export function DockAnswer({ truck, format }: DockAnswerProps) {
   const isWaiting = useWaitingFor() !== null;
+  const hasStep = useHasStep();
   const check = useCheckNow(isWaiting ? null : truck);
   if (check === null) return null;
   return (
@@ -27,9 +29,7 @@ export function DockAnswer({ truck, format }: DockAnswerProps) {
         <WorstCell check={check} format={format} />
       </button>
       <div className="last-change">
-        {check.answer !== null && (
-          <LateExtra of={LAST_CHANGE} props={{ truck, isShort: true }} about={truck} />
-        )}
+        {hasStep && <LateExtra of={LAST_CHANGE} props={{ truck, isShort: true }} about={truck} />}
       </div>
     </div>
   );

@@ -1,5 +1,5 @@
 import "./airPanel.css";
-import { useDeferredValue, useMemo } from "react";
+import { useMemo } from "react";
 import type { AirSpringSetup } from "../../../setup/types/airTypes.ts";
 import type { LengthUnit } from "../../../setup/types/types.ts";
 import { airSeat } from "../../../studies/air/airSeat.ts";
@@ -27,10 +27,9 @@ export type AirPanelProps = {
 /** The air springs: height, load, pressure and ride at the height shown and at each stance, and where a pressure puts it. */
 export function AirPanel({ truck }: AirPanelProps) {
   const travel = useWorkbench((s) => s.travel);
-  const shown = useDeferredValue(travel);
   const { setup } = truck;
   const { airSpring } = setup;
-  const left = useMemo(() => airStateAt(truck.model, "left", shown), [truck, shown]);
+  const left = useMemo(() => airStateAt(truck.model, "left", travel), [truck, travel]);
   if (airSpring === null)
     return (
       <Fold id="air" title="Air springs" note="none given">
@@ -42,7 +41,7 @@ export function AirPanel({ truck }: AirPanelProps) {
     );
   return (
     <Fold id="air" title="Air springs" note={noteText(left, airSpring, setup.units)}>
-      <AirAnswers truck={truck} spring={airSpring} travel={shown} left={left} />
+      <AirAnswers truck={truck} spring={airSpring} travel={travel} left={left} />
       <SaveMenu of="the air springs" files={[reportFile(truck, { of: "air" }, "The air springs")]} />
     </Fold>
   );

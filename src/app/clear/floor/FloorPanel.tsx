@@ -49,7 +49,7 @@ const SECONDS = 0.05;
 /** The stance by everything a shop reads it by, each a control; what is how far off the floor; the body rolled. */
 export function FloorPanel({ truck }: FloorPanelProps) {
   const format = useFormat();
-  const travel = useDeferredValue(useWorkbench((s) => s.travel));
+  const travel = useWorkbench((s) => s.travel);
   const floor = useMemo(() => floorAt(truck.model, { left: travel, right: travel }, 0), [truck, travel]);
   const lip = floor?.lip ?? null;
   const frame = floor?.frame ?? null;
@@ -61,7 +61,7 @@ export function FloorPanel({ truck }: FloorPanelProps) {
         : undefined;
   return (
     <Fold id="floor" title="Stance and floor" note={note}>
-      <FloorAnswers truck={truck} travel={travel} clearances={floor?.clearances ?? []} format={format} />
+      <FloorAnswers truck={truck} now={travel} format={format} />
       <SaveMenu of="the floor" files={[reportFile(truck, { of: "floor" }, "Stance and floor")]} />
     </Fold>
   );
@@ -69,12 +69,17 @@ export function FloorPanel({ truck }: FloorPanelProps) {
 
 type FloorAnswersProps = {
   truck: Truck;
-  travel: number;
-  clearances: readonly FloorClearance[];
+  /** The travel shown; what takes long comes after it. */
+  now: number;
   format: LengthFormat;
 };
 
-function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) {
+function FloorAnswers({ truck, now, format }: FloorAnswersProps) {
+  const travel = useDeferredValue(now);
+  const clearances = useMemo(
+    () => floorAt(truck.model, { left: travel, right: travel }, 0)?.clearances ?? [],
+    [truck, travel],
+  );
   const measures = useMemo(() => stanceMeasures(truck.model, travel), [truck, travel]);
   const given = MEASURES.filter(({ isGiven }) => isGiven(truck));
   const steer = useDeferredValue(useWorkbench((s) => s.steer));
@@ -133,7 +138,14 @@ function FloorAnswers({ truck, travel, clearances, format }: FloorAnswersProps) 
   );
 }
 
-function Clearances({ truck, travel, clearances, format }: FloorAnswersProps) {
+type ClearancesProps = {
+  truck: Truck;
+  travel: number;
+  clearances: readonly FloorClearance[];
+  format: LengthFormat;
+};
+
+function Clearances({ truck, travel, clearances, format }: ClearancesProps) {
   const scrub = useMemo(
     () => (["left", "right"] as const).flatMap((flat) => scrubLine(truck.model, travel, flat) ?? []),
     [truck, travel],

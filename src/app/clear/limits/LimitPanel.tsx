@@ -1,6 +1,6 @@
 import "./limitPanel.css";
-import { useDeferredValue, useMemo, useState } from "react";
-import { type LimitPose, limitMargins } from "../../../studies/limits/limitsOf.ts";
+import { useMemo, useState } from "react";
+import type { LimitPose } from "../../../studies/limits/limitsOf.ts";
 import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
 import { limitRows, limitsState } from "../../../studies/wording/limitRows.ts";
 import { bindsText, limitsStateSentence } from "../../../studies/wording/limitTexts.ts";
@@ -12,6 +12,7 @@ import { Fold } from "../../parts/Fold.tsx";
 import { reportFile } from "../../parts/reportFiles.ts";
 import { SaveMenu } from "../../parts/SaveMenu.tsx";
 import { useHeldHeight } from "../../parts/useSize.ts";
+import { marginsAt } from "../../state/shown.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
@@ -35,7 +36,7 @@ export function LimitPanel({ truck, calm }: LimitPanelProps) {
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
   const format = useFormat();
-  const pose = useMemo(() => limitMargins(truck.model, travel, steer), [truck, travel, steer]);
+  const pose = marginsAt(truck, travel, steer);
   const isGiven = limits !== null || airSpring !== null;
   return (
     <Fold
@@ -68,11 +69,10 @@ function GivenLimits({ truck, pose }: { truck: Truck; pose: LimitPose }) {
   const report = limits?.answer ?? null;
   const failure = limits?.failure ?? null;
   const isFirst = report === null && failure === null;
-  const shown = useDeferredValue(pose);
-  const travel = useDeferredValue(useWorkbench((s) => s.travel));
-  const steer = useDeferredValue(useWorkbench((s) => s.steer));
+  const travel = useWorkbench((s) => s.travel);
+  const steer = useWorkbench((s) => s.steer);
   const held = useHeldHeight<HTMLElement>(isFirst);
-  const rows = useMemo(() => limitRows(shown, report?.overall ?? null), [shown, report]);
+  const rows = useMemo(() => limitRows(pose, report?.overall ?? null), [pose, report]);
   const [isWhole, setWhole] = useState(false);
   return (
     <section ref={held} className="limits" aria-label="Limits" aria-busy={isFirst}>

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { LimitStance } from "../../../studies/limits/limitsOf.ts";
 import type { Model } from "../../../studies/model/model.ts";
 import { bindsText, firstMetText } from "../../../studies/wording/limitTexts.ts";
@@ -14,7 +15,7 @@ export type LimitStancesProps = {
 };
 
 /** What is met first at each stance, straight ahead and at each lock, and on the ways from there. */
-export function LimitStances({ stances, model, format }: LimitStancesProps) {
+export const LimitStances = memo(function LimitStances({ stances, model, format }: LimitStancesProps) {
   const setPose = useWorkbench((s) => s.setPose);
   return (
     <>
@@ -40,4 +41,4 @@ export function LimitStances({ stances, model, format }: LimitStancesProps) {
       </ul>
     </>
   );
-}
+});

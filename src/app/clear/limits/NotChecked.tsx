@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { memo, useState } from "react";
 import { notChecked } from "../../../studies/limits/limitsOn.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -9,7 +9,7 @@ export type NotCheckedProps = {
 };
 
 /** What no limit is given for, so that nothing is said about it; each with a way to give one. */
-export function NotChecked({ truck }: NotCheckedProps) {
+export const NotChecked = memo(function NotChecked({ truck }: NotCheckedProps) {
   const editField = useWorkbench((s) => s.editField);
   const [added, setAdded] = useState<string | null>(null);
   const names = notChecked(truck.setup);
@@ -48,4 +48,4 @@ export function NotChecked({ truck }: NotCheckedProps) {
       </p>
     </>
   );
-}
+});

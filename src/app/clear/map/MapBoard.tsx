@@ -1,10 +1,10 @@
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from "react";
-import { limitMargins } from "../../../studies/limits/limitsOf.ts";
 import { limitsPastAt } from "../../../studies/limits/limitsPastAt.ts";
 import { heightText, lockText } from "../../../studies/wording/poseWords.ts";
 import { mmFromUnits } from "../../../units/lengthUnits.ts";
 import { stepTo } from "../../../units/stepLength.ts";
 import { lengthFormatOf, lengthStepOf } from "../../state/preferences.ts";
+import { marginsAt } from "../../state/shown.ts";
 import type { Truck } from "../../state/truck.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -58,8 +58,7 @@ export function MapBoard({ truck, drawn, isStale, side }: MapBoardProps) {
   const travelStep = mmFromUnits(step.size, step.units);
   const travel = useWorkbench((s) => s.travel);
   const steer = useWorkbench((s) => s.steer);
-  const margins = useMemo(() => limitMargins(truck.model, travel, steer), [truck, travel, steer]);
-  const [most] = limitsPastAt(margins);
+  const [most] = limitsPastAt(marginsAt(truck, travel, steer));
   // The limit that the pose passes most, and the pose in words, for whoever cannot see the dot.
   const past = most === undefined ? "" : `past ${most.side} ${most.name}`;
   const at = `${heightText(travel, setup, format)}, ${lockText(steer)}`;

@@ -1,13 +1,10 @@
 import { TOLD_AT_LOCK } from "../../../studies/wording/beforeLockWords.ts";
-import { steerStop } from "../../../studies/wording/stopFacts.ts";
-import { steerPanelText } from "../../../studies/wording/stopTexts.ts";
 import { Meaning } from "../../docs/Meaning.tsx";
 import { CutShort } from "../../parts/CutShort.tsx";
 import type { Truck } from "../../state/truck.ts";
 import { useFormat, useWorkbench } from "../../state/useWorkbench.ts";
-import { keepTogether } from "../../words/keyWords.ts";
 import { useAnswer } from "../../work/useAnswer.ts";
-import { GoTo, Lowest, Stands, UNREACHED, WorseBefore } from "./Ways.tsx";
+import { Lowest, Stands, Steers, UNREACHED, WorseBefore } from "./Ways.tsx";
 
 export type MapLimitsProps = {
   truck: Truck;
@@ -26,12 +23,7 @@ export function MapLimits({ truck }: MapLimitsProps) {
   const { steering, lowering } = limits?.answer ?? {};
   const steers = (turn: "leftTurn" | "rightTurn") => {
     if (!steering?.ok) return UNREACHED;
-    const { either } = steering[turn].touch;
-    return (
-      <GoTo travel={steering.travel} steer={either.at}>
-        {keepTogether(steerPanelText(steerStop(either, steering.travel, model)))}
-      </GoTo>
-    );
+    return <Steers travel={steering.travel} turn={steering[turn]} model={model} />;
   };
   const low = () => {
     if (!lowering?.ok) return UNREACHED;

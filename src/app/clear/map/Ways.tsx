@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { memo, type ReactNode } from "react";
 import type { BeforeLock } from "../../../studies/map/beforeLock.ts";
 import type { LowestTravels } from "../../../studies/map/lowestTravels.ts";
 import type { TurnLimits } from "../../../studies/map/steerLimits.ts";
@@ -13,7 +13,7 @@ import { lockText } from "../../../studies/wording/poseWords.ts";
 import { safeLength } from "../../../studies/wording/safeSide.ts";
 import { lowestStandsText } from "../../../studies/wording/standsWords.ts";
 import { steerStop } from "../../../studies/wording/stopFacts.ts";
-import { steerWayText } from "../../../studies/wording/stopTexts.ts";
+import { steerPanelText, steerWayText } from "../../../studies/wording/stopTexts.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { keepTogether } from "../../words/keyWords.ts";
@@ -22,7 +22,7 @@ import { keepTogether } from "../../words/keyWords.ts";
 export const UNREACHED = "the linkage cannot go there";
 
 /** Where a way ends, in words; pressed, the truck goes there. */
-export function GoTo({ travel, steer, children }: { travel: number; steer: number; children: ReactNode }) {
+function GoTo({ travel, steer, children }: { travel: number; steer: number; children: ReactNode }) {
   const setPose = useWorkbench((s) => s.setPose);
   return (
     <button type="button" className="map-go" onClick={() => setPose(travel, steer)}>
@@ -43,13 +43,24 @@ export function Turn({ travel, turn: { touch, allowance }, model, format }: Turn
   );
 }
 
+type SteersProps = Omit<TurnProps, "format">;
+
+/** How far it steers one way at a height until something is met. */
+export const Steers = memo(function Steers({ travel, turn: { touch }, model }: SteersProps) {
+  return (
+    <GoTo travel={travel} steer={touch.either.at}>
+      {keepTogether(steerPanelText(steerStop(touch.either, travel, model)))}
+    </GoTo>
+  );
+});
+
 type AtProps = { way: LowestTravels; model: Model; format: LengthFormat };
 
 /**
  * How low it goes at a steering angle: two places to go to, down to where it ends and to where the allowance is kept; each as it is
  * told, so that the truck stands where the words say.
  */
-export function Lowest({ way, model, format }: AtProps) {
+export const Lowest = memo(function Lowest({ way, model, format }: AtProps) {
   const { kept, end } = lowestParts(way, model, format);
   const { stop, at } = way.touch.either;
   return (
@@ -65,10 +76,10 @@ export function Lowest({ way, model, format }: AtProps) {
       {kept?.isPlace === false && <p>{keepTogether(kept.text)}</p>}
     </div>
   );
-}
+});
 
 /** How the truck stands as low as it goes, by what a shop measures; nothing where it is not known where that is. */
-export function Stands({ way, model, format }: AtProps) {
+export const Stands = memo(function Stands({ way, model, format }: AtProps) {
   const isKept = lowestParts(way, model, format).kept?.isPlace === true;
   const told = lowestStandsText(way, isKept, model, format);
   if (told === "") return null;
@@ -76,7 +87,7 @@ export function Stands({ way, model, format }: AtProps) {
   return (
     <p className="map-stands">{keepTogether(`${isKept ? `Keeping ${least}` : "Where it ends"}: ${told}`)}</p>
   );
-}
+});
 
 type WorseProps = { before: BeforeLock | null; model: Model; format: LengthFormat };
 

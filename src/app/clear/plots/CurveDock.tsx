@@ -1,5 +1,6 @@
 import "./curveDock.css";
 import { memo, type ReactNode, useEffect, useLayoutEffect, useRef, useState } from "react";
+import { usePageMark } from "../../parts/usePageMark.ts";
 import type { Truck } from "../../state/truck.ts";
 import { followKeys } from "../../state/typing.ts";
 import { useFormat } from "../../state/useWorkbench.ts";
@@ -37,6 +38,7 @@ function outOfSight(box: HTMLElement, titles: readonly string[]): readonly strin
 
 /** Any plots, along the foot of the window: they stay in view while fields change, and follow. */
 export const CurveDock = memo(function CurveDock({ truck, rested, isOpen, children }: CurveDockProps) {
+  usePageMark("dock", isOpen ? "open" : "closed");
   const format = useFormat();
   const laid = useLaid(truck);
   const laidRested = useLaid(rested);

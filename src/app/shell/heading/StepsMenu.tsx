@@ -2,6 +2,7 @@ import { useState } from "react";
 import { useStore } from "zustand";
 import { goOnFrom } from "../../parts/focusOn.ts";
 import { Menu } from "../../parts/Menu.tsx";
+import { usePageMark } from "../../parts/usePageMark.ts";
 import { dropPoint, keepPoint, keptPoints, pointsOf } from "../../state/keptPoints.ts";
 import type { DocumentSlice } from "../../state/typedDocument.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -34,6 +35,7 @@ function StepsIcon() {
 }
 
 function NamedPoints() {
+  usePageMark("steps", "open");
   const documentId = useWorkbench((s) => s.documentId);
   const points = useStore(keptPoints, () => pointsOf(documentId));
   const [name, setName] = useState("");
