@@ -4,7 +4,7 @@ import { barredAt, heightSentence } from "../../studies/wording/heightWords.ts";
 import { stanceAt } from "../../studies/wording/poseWords.ts";
 import { StateMark } from "../parts/StateMark.tsx";
 import type { Truck } from "../state/truck.ts";
-import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
+import { useFormat, useMovedPose, useWorkbench } from "../state/useWorkbench.ts";
 
 export type StanceButtonsProps = {
   truck: Truck;
@@ -15,10 +15,9 @@ const SECONDS = 0.1;
 
 /** The setup's named heights, those the truck cannot stand at marked. Draws nothing when it has none. */
 export function StanceButtons({ truck }: StanceButtonsProps) {
-  const travel = useWorkbench((s) => s.travel);
   const setTravel = useWorkbench((s) => s.setTravel);
   const barred = useBarred(truck);
-  const standing = stanceAt(travel, truck.setup);
+  const standing = useMovedPose((s) => stanceAt(s.travel, truck.setup));
   if (truck.setup.stances.length === 0) return null;
   return (
     <div className="stances">

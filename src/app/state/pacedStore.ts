@@ -1,3 +1,4 @@
+import type { Workbench } from "./workbenchActions.ts";
 import type { WorkbenchStore } from "./workbenchStore.ts";
 
 /** What of a store a page draws by. */
@@ -18,8 +19,8 @@ export function pacedStore(store: WorkbenchStore, onFrame: (tell: () => void) =>
     if (told !== before) for (const listener of listeners) listener(told, before);
   };
   store.subscribe((now) => {
-    if (!isOnlyMoved(now, told)) return tell();
-    if (isAwaited) return;
+    if (!isOnlyMoved(now, told)) tell();
+    if (now === told || isAwaited) return;
     isAwaited = true;
     onFrame(() => {
       isAwaited = false;
@@ -36,8 +37,9 @@ export function pacedStore(store: WorkbenchStore, onFrame: (tell: () => void) =>
   };
 }
 
-function isOnlyMoved(now: object, before: object): boolean {
+function isOnlyMoved(now: Workbench, before: Workbench): boolean {
+  if (now.travel === before.travel && now.steer === before.steer) return false;
   return Object.entries(now).every(
-    ([key, value]) => key === "travel" || key === "steer" || Object.is(value, before[key as never]),
+    ([key, value]) => key === "travel" || key === "steer" || Object.is(value, before[key as keyof Workbench]),
   );
 }

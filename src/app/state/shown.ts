@@ -5,12 +5,17 @@ import { memoLast } from "./memoLast.ts";
 import type { Truck } from "./truck.ts";
 import type { WorkbenchState } from "./workbenchState.ts";
 
-const solved = memoLast((truck: Truck, travel: number, steer: number) =>
-  solvePose(truck.model.frontEnd, travel, steer),
+/** What moves the pose asks at every move, the rest of the page once a frame: each is to find what it was told. */
+const ASKED_OF = 2;
+
+const solved = memoLast(
+  (truck: Truck, travel: number, steer: number) => solvePose(truck.model.frontEnd, travel, steer),
+  ASKED_OF,
 );
 const NO_GAPS: readonly GapEntry[] = [];
-const ranked = memoLast((truck: Truck, pose: SolvedPose) =>
-  [...gapsAt(truck.model, pose)].sort((a, b) => a.gap - b.gap),
+const ranked = memoLast(
+  (truck: Truck, pose: SolvedPose) => [...gapsAt(truck.model, pose)].sort((a, b) => a.gap - b.gap),
+  ASKED_OF,
 );
 
 const margins = memoLast((truck: Truck, travel: number, steer: number) =>

@@ -6,8 +6,10 @@ import type { Truck } from "./truck.ts";
 import { workbench } from "./workbench.ts";
 import type { Workbench } from "./workbenchActions.ts";
 
-/** Nothing is drawn of a page out of sight, and no frame asked for: it is told at once. */
-const paced = pacedStore(workbench, (tell) => (document.hidden ? tell() : requestAnimationFrame(tell)));
+/** A page out of sight has no frames, and what is no page at all neither: there it is told at once. */
+const hasFrames = () => "requestAnimationFrame" in globalThis && !document.hidden;
+
+const paced = pacedStore(workbench, (tell) => (hasFrames() ? requestAnimationFrame(tell) : tell()));
 
 /**
  * Follows the page's store; a pose that is moved, once a frame. The selector must give a primitive or something that already

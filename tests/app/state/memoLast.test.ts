@@ -20,6 +20,17 @@ describe("memoLast", () => {
     expect(boxed({})).not.toBe(first);
   });
 
+  it("remembers as many as it is asked to, those asked for last", () => {
+    const boxed = memoLast((n: number) => ({ n }), 2);
+    const [one, two] = [boxed(1), boxed(2)];
+    expect([boxed(1), boxed(2), boxed(1)]).toEqual([one, two, one]);
+    expect(boxed(1)).toBe(one);
+    expect(boxed(2)).toBe(two);
+    boxed(3);
+    expect(boxed(2)).toBe(two);
+    expect(boxed(1)).not.toBe(one);
+  });
+
   it("takes NaN for NaN", () => {
     const boxed = memoLast((n: number) => ({ n }));
     expect(boxed(Number.NaN)).toBe(boxed(Number.NaN));

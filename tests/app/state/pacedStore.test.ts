@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { pacedStore } from "../../../src/app/state/pacedStore.ts";
+import { shownGaps } from "../../../src/app/state/shown.ts";
 import { createWorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
 import { exampleText } from "../exampleText.ts";
 
@@ -55,5 +56,17 @@ describe("a store as a page follows it", () => {
     stop();
     draw();
     expect(heard).toBe(0);
+  });
+
+  it("finds the pose it was told while another one is asked for at every move", () => {
+    const { actions, store, page } = paced();
+    const told = shownGaps(page.getState());
+    for (const mm of [10, 20, 30]) {
+      actions.setTravel(mm);
+      const [now, again] = [shownGaps(store.getState()), shownGaps(page.getState())];
+      expect(shownGaps(store.getState()), `at ${mm} mm`).toBe(now);
+      expect(shownGaps(page.getState()), `at ${mm} mm`).toBe(again);
+    }
+    expect(shownGaps(page.getState())).toEqual(told);
   });
 });

@@ -18,8 +18,9 @@ export async function verdict(page: Page): Promise<string> {
   return read(region.getByRole("status"));
 }
 
-/** The sentence for the pose on the stage. */
+/** The sentence for the pose on the stage, once it is told: with the next frame. */
 export async function poseSentence(page: Page): Promise<string> {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   const region = page.getByRole("region", { name: "At this height and steering angle" });
   return read(region.getByRole("paragraph").first());
 }
