@@ -64,3 +64,45 @@ async function sliders(page: Page): Promise<ElementHandle[]> {
     }),
   );
 }
+
+/** Views by their places among the buttons. */
+export const VIEWS = { "three-quarter": 0, front: 1, "wheel well": 4 } as const;
+
+/** What one frame took while the steering is dragged. */
+export interface FrameCost {
+  /** ms from one frame to the next, each waited for until a pixel of it can be read. */
+  readonly waited: number;
+  /** ms a frame, dragged on and on. */
+  readonly onAndOn: number;
+}
+
+/** Drags the steering, a step a frame: first each waited for, then on and on. */
+export async function dragFrames(page: Page, frames: number): Promise<FrameCost> {
+  return page.evaluate(async (count) => {
+    const slide = document.querySelectorAll<HTMLInputElement>('.pose-controls input[type="range"]')[1]!;
+    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!;
+    const gl = document.querySelector("canvas")!.getContext("webgl2")!;
+    const pixel = new Uint8Array(4);
+    const out: number[] = [];
+    let before = 0;
+    for (let i = 0; i <= count; i++) {
+      set.call(slide, String(0.8 * Math.sin(i / 5)));
+      slide.dispatchEvent(new Event("input", { bubbles: true }));
+      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+      // A frame is over when a pixel of it can be read.
+      gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
+      const now = performance.now();
+      if (i > 0) out.push(now - before);
+      before = now;
+    }
+    const start = performance.now();
+    for (let i = 0; i < count; i++) {
+      set.call(slide, String(0.8 * Math.cos(i / 5)));
+      slide.dispatchEvent(new Event("input", { bubbles: true }));
+      await new Promise(requestAnimationFrame);
+    }
+    gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
+    const onAndOn = (performance.now() - start) / count;
+    return { waited: out.sort((a, b) => a - b)[Math.floor(out.length / 2)]!, onAndOn };
+  }, frames);
+}

@@ -1,8 +1,9 @@
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, chromium } from "playwright-core";
 import type { Rims } from "../../src/app/stage/drawing.ts";
 import { buildWorkbench } from "../../src/serve/buildWorkbench.ts";
 import { serveFolder } from "../../src/serve/staticServer.ts";
 import { findBrowser } from "../browser/harness/findBrowser.ts";
+import { dragFrames, type FrameCost, VIEWS } from "./drags.ts";
 import { printColumns } from "./printColumns.ts";
 import { printTargets } from "./targets.ts";
 
@@ -14,18 +15,9 @@ import { printTargets } from "./targets.ts";
 const FRAMES = 40;
 /** ms: fifteen frames a second. */
 const AIM = 1000 / 15;
-/** Views by their places among the buttons. */
-const VIEWS = { "three-quarter": 0, front: 1, "wheel well": 4 } as const;
 
 /** How the page itself is put together: as a browser without a graphics card does it, or through WebGL in software too. */
 const COMPOSED = { "by the processor": ["--disable-gpu-compositing"], "through WebGL": [] } as const;
-
-interface Cost {
-  /** ms from one frame to the next, each waited for until a pixel of it can be read. */
-  readonly waited: number;
-  /** ms a frame, dragged on and on. */
-  readonly onAndOn: number;
-}
 
 const server = await serveFolder(process.env.WELLSWEEP_DIST ?? (await buildWorkbench()));
 const found = await findBrowser();
@@ -55,7 +47,7 @@ async function measure(browser: Browser, composed: string): Promise<void> {
     ["waited", "waited for"],
     ["onAndOn", "on and on"],
   ] as const) {
-    const row = (name: string, all: readonly Cost[]) => [
+    const row = (name: string, all: readonly FrameCost[]) => [
       name,
       ...all.map((one) => `${one[of].toFixed(0)} ms`),
     ];
@@ -79,8 +71,8 @@ async function measure(browser: Browser, composed: string): Promise<void> {
   );
 }
 
-/** Costs by style of picture, then view. @param rims undefined = as the page decides */
-async function costs(browser: Browser, rims: Rims | undefined): Promise<Map<string, Cost[]>> {
+/** FrameCosts by style of picture, then view. @param rims undefined = as the page decides */
+async function costs(browser: Browser, rims: Rims | undefined): Promise<Map<string, FrameCost[]>> {
   const context = await browser.newContext({
     viewport: { width: 1024, height: 768 },
     reducedMotion: "reduce",
@@ -94,50 +86,19 @@ async function costs(browser: Browser, rims: Rims | undefined): Promise<Map<stri
   await page.locator('.verdict [aria-busy="false"]').waitFor();
   const look = page.getByText("Units, look");
   const picture = page.locator("select", { hasText: "line drawing" });
-  const known = new Map<string, Cost[]>();
+  const known = new Map<string, FrameCost[]>();
   for (const style of ["rubber and metal", "line drawing"]) {
     await look.click();
     await picture.selectOption({ label: style });
     await look.click();
-    const all: Cost[] = [];
+    const all: FrameCost[] = [];
     for (const at of Object.values(VIEWS)) {
       await page.locator(".stage-bar .view-button").nth(at).click();
-      await drag(page, 6);
-      all.push(await drag(page, FRAMES));
+      await dragFrames(page, 6);
+      all.push(await dragFrames(page, FRAMES));
     }
     known.set(style, all);
   }
   await context.close();
   return known;
-}
-
-/** Drags the steering, a step a frame: first each waited for, then on and on. */
-async function drag(page: Page, frames: number): Promise<Cost> {
-  return page.evaluate(async (count) => {
-    const slide = document.querySelectorAll<HTMLInputElement>('.pose-controls input[type="range"]')[1]!;
-    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!;
-    const gl = document.querySelector("canvas")!.getContext("webgl2")!;
-    const pixel = new Uint8Array(4);
-    const out: number[] = [];
-    let before = 0;
-    for (let i = 0; i <= count; i++) {
-      set.call(slide, String(0.8 * Math.sin(i / 5)));
-      slide.dispatchEvent(new Event("input", { bubbles: true }));
-      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
-      // A frame is over when a pixel of it can be read.
-      gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
-      const now = performance.now();
-      if (i > 0) out.push(now - before);
-      before = now;
-    }
-    const start = performance.now();
-    for (let i = 0; i < count; i++) {
-      set.call(slide, String(0.8 * Math.cos(i / 5)));
-      slide.dispatchEvent(new Event("input", { bubbles: true }));
-      await new Promise(requestAnimationFrame);
-    }
-    gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
-    const onAndOn = (performance.now() - start) / count;
-    return { waited: out.sort((a, b) => a - b)[Math.floor(out.length / 2)]!, onAndOn };
-  }, frames);
 }

@@ -8,9 +8,9 @@ import { printTargets } from "./targets.ts";
 /**
  * What ten thousand drags leave behind: the built workbench in a real browser, moved by real input, looked at
  * after every thousand once everything that can be thrown away has been.
- * A first thousand fills what is kept on purpose (caches, compiled code).
+ * The first three thousand fill what is kept on purpose (caches, compiled code): keys between two frames are one drawing.
  */
-const WARM_UP = 1000;
+const WARM_UP = 3000;
 const DRAGS = 10_000;
 const AT_ONCE = 1000;
 
