@@ -45,19 +45,34 @@ export function sectionsOf(page: string, title: string, text: string): Section[]
   return sections.map((section) => ({ ...section, text: section.text.replace(/\s+/g, " ").trim() }));
 }
 
-/** Those that have every word typed, each from a word's start on; first those whose headings have them all. */
+/**
+ * Those that have every word typed, each from a word's start on; first those whose headings have them all, and of both those that
+ * have them as whole words.
+ */
 export function sectionsWith(sections: readonly Section[], typed: string): readonly Section[] {
   const words = plain(typed).split(" ").filter(Boolean);
   if (words.length === 0) return [];
-  const has = (text: string) => words.every((word) => ` ${plain(text)}`.includes(` ${word}`));
-  const named = sections.filter(({ heading }) => has(heading));
-  return [...named, ...sections.filter((one) => !named.includes(one) && has(`${one.heading} ${one.text}`))];
+  const has = (text: string, end: string) =>
+    words.every((word) => ` ${plain(text)} `.includes(` ${word}${end}`));
+  const place = ({ heading, text }: Section) => {
+    const all = `${heading} ${text}`;
+    return [has(heading, " "), has(heading, ""), has(all, " "), has(all, "")].indexOf(true);
+  };
+  return sections
+    .map((section) => ({ section, at: place(section) }))
+    .filter(({ at }) => at >= 0)
+    .sort((a, b) => a.at - b.at)
+    .map(({ section }) => section);
 }
 
-/** What stands about the first of the words in the section's text, or how it begins. */
+/** What stands about the first of the words in the section's text, whole if it is there so, or how it begins. */
 export function excerpt({ text }: Section, typed: string): string {
   const [word = ""] = plain(typed).split(" ").filter(Boolean);
-  const at = Math.max(0, text.search(new RegExp(`(?<![\\p{L}\\p{N}])${word}`, "iu")));
+  const start = `(?<![\\p{L}\\p{N}])${word}`;
+  const [whole, begun] = [`${start}(?![\\p{L}\\p{N}])`, start].map((one) =>
+    text.search(new RegExp(one, "iu")),
+  );
+  const at = Math.max(0, whole! < 0 ? begun! : whole!);
   const from = at < 60 ? 0 : text.indexOf(" ", at - 50) + 1;
   const to = text.length - from < 150 ? text.length : text.lastIndexOf(" ", from + 140);
   return `${from > 0 ? "… " : ""}${text.slice(from, to)}${to < text.length ? " …" : ""}`;

@@ -79,6 +79,17 @@ describe("the search of the documents", () => {
     expect(found(" , ")).toEqual([]);
   });
 
+  it("puts a whole word before one that only begins so", () => {
+    const two = sectionsOf(
+      "turns",
+      "Turns",
+      "# Turns\n\n## Rolled\n\nBent round.\n\n## Roll\n\nThe body leans: it is rolled by a roll.\n",
+    );
+    expect(sectionsWith(two, "roll").map(({ heading }) => heading)).toEqual(["Roll", "Rolled"]);
+    const long = { ...two[0]!, text: `${"It rolled on. ".repeat(12)}Then a roll of paper.` };
+    expect(excerpt(long, "roll")).toContain("a roll of paper");
+  });
+
   it("finds words from their start on, whatever their case", () => {
     const two = sectionsOf(
       "x",
