@@ -12,12 +12,15 @@ import { bareUnit, quantityInUnits } from "../../units/quantity.ts";
  */
 export type Measure = "length" | "angle" | "lock" | "turn" | "ratio" | "rate";
 
+/** How curves are drawn that are laid over each other, apart by color and mark too; the first is what the others are held against. */
+export const LINES = ["solid", "dashed", "dotted", "chained", "long"] as const;
+
 /** One curve. `y` null = the linkage cannot go there, or there is no such number: the curve has a hole. */
 export interface Series {
   readonly name: string;
   readonly points: readonly { readonly x: number; readonly y: number | null }[];
   /** Broken like a drafter's second line: a curve of the other side, or of another variant. */
-  readonly line: "solid" | "dashed" | "dotted";
+  readonly line: (typeof LINES)[number];
   /** Drawn heavy, the others light. */
   readonly isMain: boolean;
   /** Which of the things laid over each other it is of: sets color and mark. Default its place in the list. */

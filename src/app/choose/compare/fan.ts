@@ -3,7 +3,7 @@ import { type WindowField, writtenField } from "../../../studies/window/windowFi
 import { decimalFormat, finestLength, lengthText, tellingFormat } from "../../../studies/wording/lengths.ts";
 import type { LengthFormat } from "../../../units/formatLength.ts";
 import { alignmentPlot } from "../../clear/plots/alignmentPlots.ts";
-import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
+import { LINES, type PlotSpec } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
 import { fieldEndText } from "./fieldEnds.ts";
 
@@ -55,8 +55,6 @@ export function fanSteps(
     return { text: fieldEndText(field, value, format), document: made, truck: truckOf(made) };
   });
 }
-
-const LINES: readonly Series["line"][] = ["solid", "dashed", "dotted"];
 
 /** The plot of one quantity with a curve for each value of the fan that goes together; null = none does. */
 export function fanPlot(steps: readonly FanStep[], plotId: string): PlotSpec | null {

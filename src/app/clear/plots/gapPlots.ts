@@ -3,7 +3,7 @@ import { type GapEntry, gapsAt } from "../../../studies/reports/gapsAt.ts";
 import { isStraight, steerWords } from "../../../studies/wording/poseWords.ts";
 import { truckName } from "../../../studies/wording/truckName.ts";
 import { solvePose } from "../../../suspension/solvePose.ts";
-import type { PlotSpec, Series } from "../../parts/plotNumbers.ts";
+import { LINES, type PlotSpec, type Series } from "../../parts/plotNumbers.ts";
 import { memoLast } from "../../state/memoLast.ts";
 import type { Truck } from "../../state/truck.ts";
 import { type NamedTruck, spread } from "./alignmentPlots.ts";
@@ -21,7 +21,6 @@ const MOVES = 1e-3;
 const COARSE = 1e-3;
 const NO_GAPS: ReadonlyMap<string, number> = new Map();
 const NONE: readonly NamedTruck[] = [];
-const LINES = ["solid", "dashed", "dotted", "dashed"] as const;
 
 /** Gap of each part (its nearer side) against steer at this height; with others laid over, the least of all of each truck. */
 export const gapOverSteer = memoLast(

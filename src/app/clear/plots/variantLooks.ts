@@ -1,9 +1,11 @@
 import { variantNames } from "../../../setup/editing/resolveShown.ts";
-import type { Series } from "../../parts/plotNumbers.ts";
+import { LINES, type Series } from "../../parts/plotNumbers.ts";
 import type { Truck } from "../../state/truck.ts";
 
 /** What tells a truck's curve from those of others laid over it. */
 type Look = Required<Pick<Series, "of" | "line" | "isMain">>;
+
+const BROKEN = LINES.slice(1);
 
 /**
  * The looks of trucks laid over each other, the first drawn solid and heavy: color and mark by a variant's place in the setup, so that
@@ -14,7 +16,7 @@ export function looksOf(trucks: readonly Truck[]): readonly Look[] {
   const isTold = new Set(places).size === places.length;
   return trucks.map((_, i) => {
     const of = isTold ? places[i]! : i;
-    return { of, line: i === 0 ? "solid" : of % 2 === 1 ? "dotted" : "dashed", isMain: i === 0 };
+    return { of, line: i === 0 ? LINES[0] : BROKEN[of % BROKEN.length]!, isMain: i === 0 };
   });
 }
 
