@@ -83,7 +83,7 @@ async function dragged(
   await page.mouse.move(...from);
   await watch(page);
   await page.mouse.down();
-  for (const to of over) await page.mouse.move(...to, { steps: 8 });
+  for (const to of over) await page.mouse.move(...to, { steps: 4 });
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   const moved = await page.evaluate(() => globalThis.movedSince!());
   await page.mouse.up();
