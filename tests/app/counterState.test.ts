@@ -8,6 +8,7 @@ import { type Truck, truckOf, trucks } from "../../src/app/state/truck.ts";
 import { createWorkbenchStore } from "../../src/app/state/workbenchStore.ts";
 import { effectiveDocument } from "../../src/setup/editing/effectiveDocument.ts";
 import { variantNames } from "../../src/setup/editing/resolveShown.ts";
+import { asExample } from "../../src/setup/exampleMarks.ts";
 import { valueAt } from "../../src/setup/types/keyPath.ts";
 import { readFits } from "../../src/studies/chart/readFits.ts";
 import { solvePose } from "../../src/suspension/solvePose.ts";
@@ -57,8 +58,8 @@ describe("another hub face", () => {
 });
 
 describe("a wheel of the shop's list on either of the two", () => {
-  const board = () => {
-    const store = createWorkbenchStore(exampleText, "test.json");
+  const board = (text = exampleText) => {
+    const store = createWorkbenchStore(text, "test.json");
     const { good, file, truck } = store.getState();
     const list = "name,wheel.rimDiameter,wheel.rimWidth,wheel.backspacing\nDeep,15,8,5\nWide,15,10,5 1/2\n";
     const read = readFits(list, { document: good!.document, setup: truck!.setup, file });
@@ -104,6 +105,20 @@ describe("a wheel of the shop's list on either of the two", () => {
     expect(isSameTruck(made.value, told.value)).toBe(true);
     // What was worked out of the one is known of the other.
     expect(made.value.motion).toBe(told.value.motion);
+  });
+
+  it("on an example has numbers of its own before it is put on, as after", () => {
+    const example = JSON.stringify(asExample(JSON.parse(exampleText), "Test truck"));
+    const { store, fits } = board(example);
+    const told = fittedTruck(store.getState(), "narrow", fits[1]!);
+    const put = putFitOn(store, "narrow", fits[1]!);
+    const { good, file, meshes } = store.getState();
+    const made = trucks.make(good!.document, file, put, meshes);
+    if (!told?.ok || !made.ok) throw new Error("both must go together");
+    const [before, after] = [told, made].map(({ value }) => value.setup.fromExample!);
+    expect(before!.isAsItCame).toBe(false);
+    // What of it holds for other variants too is another matter.
+    expect({ ...before, mineInAll: [] }).toEqual({ ...after, mineInAll: [] });
   });
 
   it("is tried on both trucks compared, without the wheel they have of the list; on one where that is the same", () => {

@@ -1,4 +1,5 @@
 import { effectiveDocument, withoutVariants } from "../../../setup/editing/effectiveDocument.ts";
+import { withChangesMine } from "../../../setup/exampleMarks.ts";
 import type { Result } from "../../../setup/types/types.ts";
 import { type Fit, withFit } from "../../../studies/chart/readFits.ts";
 import { type Truck, trucks } from "../../state/truck.ts";
@@ -20,7 +21,8 @@ export function fittedTruck(
   const made = trucks.make(good.document, file, base, meshes);
   if (!made.ok) return made;
   const on = base === null ? withoutVariants(good.document) : effectiveDocument(good.document, base);
-  const fitted = withFit(on, fit, { file, setup: made.value.setup });
+  // Its numbers are the shop's own, as they are once it is put on.
+  const fitted = withChangesMine(on, withFit(on, fit, { file, setup: made.value.setup }));
   const name = fitName(base, fit);
   const document = { ...(fitted as TypedDocument), variants: [{ name, patch: {} }] };
   return trucks.make(document, file, name, meshes, isAligned);
