@@ -255,7 +255,7 @@ describe("the counter view", () => {
     expect(await comesTo(1)).toMatch(
       /^tire rubs the fender lip by 5\/16 in, both sides, at 3 1\/2 in of bump/,
     );
-    expect(await comesTo(0)).toMatch(/^the example clears: [\d/]+ in from the/);
+    expect(await comesTo(0)).toMatch(/^clears, partly from the example: [\d/]+ in from the/);
     expect(await form.isVisible()).toBe(true);
     await shot(page, "counter-listed");
     await listed
