@@ -231,6 +231,35 @@ describe("nothing else moves while something is dragged", () => {
     },
   );
 
+  it.each(ofThisRun(SIZES.slice(0, 2), 0))(
+    "a field dragged by its name, at %i by %i",
+    async (width, height) => {
+      const { page, problems } = await desk();
+      await page.setViewportSize({ width, height });
+      await goTo(page, "Measure");
+      await verdict(page);
+      await stageDrawn(page);
+      const curves = page.locator(".curve-dock").getByRole("button", { name: "Curves" }).first();
+      if ((await curves.getAttribute("aria-expanded")) === "false") await curves.click();
+      await page.locator(".curve-dock .plot-curve").first().waitFor({ state: "attached" });
+      await expect
+        .poll(() => page.locator(".undone-note").allTextContents())
+        .not.toContainEqual(expect.stringMatching(/./));
+      await comeToRest(page);
+      const name = page.locator(".setup").getByText("Pin angle", { exact: true });
+      const along = [
+        [0.5, 0.5],
+        [1.5, 0.5],
+        [0.9, 0.5],
+      ] as const;
+      expect(await about(page, name, along)).toEqual([]);
+      await page.getByRole("region", { name: "Range of this field" }).waitFor();
+      await page.getByRole("button", { name: "Undo", exact: true }).click();
+      await curves.click();
+      expect(problems()).toEqual([]);
+    },
+  );
+
   it.each(ofThisRun(SIZES, 0))("the hub face tried at the counter, at %i by %i", async (width, height) => {
     const { page, problems } = await desk();
     await page.setViewportSize({ width, height });

@@ -2,6 +2,7 @@ import "./gapPanel.css";
 import { useMemo, useState } from "react";
 import { partRows } from "../../studies/wording/gapRows.ts";
 import { CutShort } from "../parts/CutShort.tsx";
+import { useStill } from "../parts/useCalm.ts";
 import { shownGaps } from "../state/shown.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWaitingFor } from "../state/useWaitingFor.ts";
@@ -17,7 +18,8 @@ export type GapPanelProps = {
 const FIRST_ROWS = 7;
 
 /** Every part, the worst first: its worst gap over the whole range and its gap at the pose shown. */
-export function GapPanel({ truck }: GapPanelProps) {
+export function GapPanel({ truck: given }: GapPanelProps) {
+  const truck = useStill(given);
   const gaps = useWorkbench(shownGaps);
   const check = useAnswer("check", truck);
   // What was worst of another truck is not told beside what is near now; in a drag of a part the list stays as it is.

@@ -13,7 +13,7 @@ import { ShowMenu } from "../stage/ShowMenu.tsx";
 import { StageLegend } from "../stage/StageLegend.tsx";
 import { StageTools } from "../stage/StageTools.tsx";
 import { WipeStrip } from "../stage/WipeStrip.tsx";
-import { useStage } from "../state/stageSettings.ts";
+import { setStage, useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { firstAnswer } from "./firstAnswer.ts";
@@ -39,6 +39,9 @@ export type StagePanelProps = {
 /** The picture of the truck, or why there is none. Everything beside it works without. */
 export function StagePanel({ truck, isAlone }: StagePanelProps) {
   const rims = useDrawing();
+  // What is dragged is the truck's or the knuckle's: it does not go on from one to the other.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: when it becomes the other, or goes
+  useEffect(() => () => setStage({ hasHandles: false }), [isAlone]);
   // Drawn when keys and answers have had their turn: building its solids takes long.
   const drawn = useDeferredValue(truck);
   const isWell = useWorkbench((s) => s.view === "well");

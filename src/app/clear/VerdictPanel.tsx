@@ -1,5 +1,4 @@
 import "./verdictPanel.css";
-import { useRef } from "react";
 import type { Progress } from "../../setup/worksheet/worksheetState.ts";
 import { answerState } from "../../studies/doubts/doubt.ts";
 import type { CheckEntry } from "../../studies/reports/pairSearch.ts";
@@ -19,6 +18,7 @@ import { jumpTo } from "../parts/JumpBar.tsx";
 import { LateBody, LateExtra } from "../parts/late.tsx";
 import { StateMark } from "../parts/StateMark.tsx";
 import { StandingSwitch, StandingTag } from "../parts/standing.tsx";
+import { useCalm } from "../parts/useCalm.ts";
 import { useCheckNow } from "../parts/useSettled.ts";
 import { useHeldHeight } from "../parts/useSize.ts";
 import { goToStation, type Station, useStation } from "../state/address.ts";
@@ -45,8 +45,7 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
   const isDragged = useWorkbench((s) => s.isGesturing);
   const held = useHeldHeight<HTMLElement>(check?.answer === null && check.failure === null, isDragged);
   // What stands under the answer, and would wrap anew, stays as it was before a drag until that ends.
-  const calm = useRef(truck);
-  if (!isDragged) calm.current = truck;
+  const calm = useCalm(truck);
   if (waiting) return <NoVerdictYet progress={waiting} />;
   if (!check) return null;
   const doubts = doubtsOf(truck);
@@ -88,11 +87,11 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
         </p>
       </div>
       <div className="verdict-notes">
-        <DoubtNotes doubts={doubtsOf(calm.current)} canConfirm goToField={goToField} />
-        <ConfirmedNotes truck={calm.current} />
-        <ExampleFields truck={calm.current} />
-        <HowSure truck={calm.current} />
-        <StartButton truck={calm.current} />
+        <DoubtNotes doubts={doubtsOf(calm)} canConfirm goToField={goToField} />
+        <ConfirmedNotes truck={calm} />
+        <ExampleFields truck={calm} />
+        <HowSure truck={calm} />
+        <StartButton truck={calm} />
         {station !== "show" && (
           <button type="button" className="link-button" onClick={askForWheels}>
             Will other wheels clear?

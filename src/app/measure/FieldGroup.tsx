@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useState } from "react";
 import { useStore } from "zustand";
 import { isWithin, type KeyPath, parseKeyText } from "../../setup/types/keyPath.ts";
+import { useStill } from "../parts/useCalm.ts";
 import { isOfVariant } from "../state/selectors.ts";
 import { unusualAt } from "../state/useDoubts.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
@@ -33,14 +34,14 @@ export function FieldGroup({
 }: FieldGroupProps) {
   const [isOpen, setIsOpen] = useState(isFirst);
   const faults = useWorkbench((s) => faultsIn(s, of)) + alsoToMend;
-  const isOwn = useWorkbench((s) => of.some((path) => isOfVariant(s, path)));
-  const isUnusual = useWorkbench((s) => of.some((path) => unusualAt(s, path).length > 0));
+  const isOwn = useStill(useWorkbench((s) => of.some((path) => isOfVariant(s, path))));
+  const isUnusual = useStill(useWorkbench((s) => of.some((path) => unusualAt(s, path).length > 0)));
   const word = useExampleWord();
   const hasFault = faults > 0;
   const isAsked = useStore(fieldAsked, (s) =>
     s.path && of.some((at) => isWithin(s.path ?? [], at)) ? s.asked : 0,
   );
-  const examples = useWorkbench((s) => examplesIn(s, of));
+  const examples = useStill(useWorkbench((s) => examplesIn(s, of)));
   useEffect(() => {
     if (hasFault || isAsked > 0) setIsOpen(true);
   }, [hasFault, isAsked]);

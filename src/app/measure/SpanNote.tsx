@@ -1,6 +1,10 @@
+import { useStore } from "zustand";
 import { spanEffect } from "../../studies/plausibility/spanEffect.ts";
 import { knuckleSentence } from "../../studies/wording/comparedNumbers.ts";
 import { spanSentence } from "../../studies/wording/unusualWords.ts";
+import { useStill } from "../parts/useCalm.ts";
+import { useHeldHeight } from "../parts/useSize.ts";
+import { pointerHeld } from "../state/pointerHeld.ts";
 import type { Truck } from "../state/truck.ts";
 import { unusualAt } from "../state/useDoubts.ts";
 import { useFormat, useWorkbench } from "../state/useWorkbench.ts";
@@ -15,7 +19,7 @@ export function SpanNote({ truck: { bolted } }: SpanNoteProps) {
     unusualAt(s, ["knuckle", "span"]).some(({ confirm }) => confirm.check === "span"),
   );
   const effect = spanEffect(bolted.setup, bolted.frontEnd);
-  const text = effect && !isTold ? spanSentence(effect, format) : "";
+  const text = useStill(effect && !isTold ? spanSentence(effect, format) : "");
   return text === "" ? null : <p className="part-note">{keepTogether(text)}</p>;
 }
 
@@ -23,5 +27,11 @@ export function SpanNote({ truck: { bolted } }: SpanNoteProps) {
 export function KnuckleNote() {
   const format = useFormat();
   const text = useWorkbench((s) => (s.truck ? knuckleSentence(s.truck.model, format) : ""));
-  return text === "" ? null : <p className="part-note">{keepTogether(text)}</p>;
+  const isDragged = useStore(pointerHeld, (s) => s.isHeld);
+  const held = useHeldHeight<HTMLParagraphElement>(false, isDragged);
+  return text === "" ? null : (
+    <p ref={held} className="part-note">
+      {keepTogether(text)}
+    </p>
+  );
 }

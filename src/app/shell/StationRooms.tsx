@@ -1,4 +1,4 @@
-import { memo, type ReactElement, useDeferredValue, useMemo, useRef } from "react";
+import { memo, type ReactElement, useDeferredValue, useMemo } from "react";
 import { AligningPanel } from "../choose/aligning/AligningPanel.tsx";
 import { DockAnswer } from "../choose/compare/DockAnswer.tsx";
 import { FanPanel } from "../choose/compare/FanPanel.tsx";
@@ -23,6 +23,7 @@ import { SetupPanel } from "../measure/SetupPanel.tsx";
 import { Fold } from "../parts/Fold.tsx";
 import { JumpBar } from "../parts/JumpBar.tsx";
 import { Late, LateBody } from "../parts/late.tsx";
+import { useCalm } from "../parts/useCalm.ts";
 import type { Station } from "../state/address.ts";
 import type { Truck } from "../state/truck.ts";
 import type { TypedDocument } from "../state/typedDocument.ts";
@@ -84,9 +85,7 @@ function Controls({ truck }: { truck: Truck }) {
 
 function ClearRooms({ truck }: { truck: Truck }) {
   // Lists of what holds over a range are sorted anew when a drag of a part ends: nothing moves under the hand.
-  const isGesturing = useWorkbench((s) => s.isGesturing);
-  const calm = useRef(truck);
-  if (!isGesturing) calm.current = truck;
+  const calm = useCalm(truck);
   return (
     <>
       {/* On a phone under the picture, which is whole on the first screen, and over all it leads to. */}
@@ -108,14 +107,14 @@ function ClearRooms({ truck }: { truck: Truck }) {
         <MapPanel truck={truck} />
         {/* Under the map, on a phone under the controls: it grows by lines while the dot is dragged. */}
         <div className="pose-answers">
-          <MapLimits truck={calm.current} />
-          <MapEnds truck={calm.current} />
+          <MapLimits truck={calm} />
+          <MapEnds truck={calm} />
           <PoseSentence truck={truck} />
         </div>
-        <GapPanel truck={calm.current} />
+        <GapPanel truck={calm} />
         <AlignmentPanel truck={truck} />
         <div className="folds">
-          <LimitPanel truck={truck} calm={calm.current} />
+          <LimitPanel truck={truck} calm={calm} />
           <FloorPanel truck={truck} />
           <AirPanel truck={truck} />
           <GeometryPanel truck={truck} />

@@ -11,7 +11,7 @@ export const PUT_ORDER = "Put the order into the truck…";
 export function orderStandsSentence({ fields }: OrderSheet): string {
   const differ = fields.filter(({ agrees }) => !agrees).length;
   if (fields.length === 0) return "";
-  if (differ === 0) return "The truck is as ordered: every answer goes by the order.";
+  if (differ === 0) return "The order and the truck agree: every answer holds for both.";
   return `The order is not in the truck yet: ${differ} ${differ === 1 ? "number differs" : "numbers differ"}, and every answer goes by the truck.`;
 }
 

@@ -11,8 +11,8 @@ import type { Model } from "../model/model.ts";
 import { amountText, amountWords, finestLength } from "./lengths.ts";
 import { safeLength, safePercent, steerDecimals } from "./safeSide.ts";
 
-/** mm. A height this near a named one is that height to somebody with a tape: a sixteenth, rounding included. */
-const STANCE_REACH = TAPE_MARK.in + 1e-6;
+/** mm. A height this near a named one is that height to somebody who steps or reads by sixteenths; the next mark is not. */
+const STANCE_REACH = TAPE_MARK.in / 2 + 1e-6;
 
 /** Share of full lock below which the wheels are straight ahead. */
 const STRAIGHT = 0.0005;
@@ -27,7 +27,7 @@ export function wayOf(steer: number): Side {
   return steer > 0 ? "left" : "right";
 }
 
-/** A height: `at the “aired out” stance` within 1/16 in of a named one, else `at 3 1/2 in of bump`. @param travel mm */
+/** A height: `at the “aired out” stance` within 1/32 in of a named one, else `at 3 1/2 in of bump`. @param travel mm */
 export function heightWords(travel: number, model: Model, format: LengthFormat): string {
   const stance = stanceNear(travel, model);
   if (stance !== null) return `at the “${stance}” stance`;

@@ -175,8 +175,9 @@ describe("the sentence of a check", () => {
 describe("the words of a pose", () => {
   it.each([
     [3.25, "at the “aired out” stance"],
-    [3.25 + 1 / 16, "at the “aired out” stance"],
-    [3.25 + 1 / 8, "at 3 3/8 in of bump"],
+    [3.25 + 1 / 32, "at the “aired out” stance"],
+    [3.25 - 1 / 16, "at 3 3/16 in of bump"],
+    [3.25 + 1 / 16, "at 3 5/16 in of bump"],
     [0, "at the “driving” stance"],
     [-3.75, "at the “full droop” stance"],
     [-1.5, "at 1 1/2 in of droop"],

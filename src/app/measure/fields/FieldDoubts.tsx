@@ -1,5 +1,7 @@
+import { useMemo } from "react";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
 import { DoubtNotes } from "../../parts/DoubtNotes.tsx";
+import { useStill } from "../../parts/useCalm.ts";
 import { unusualAt } from "../../state/useDoubts.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
 import { workbench } from "../../state/workbench.ts";
@@ -7,6 +9,8 @@ import { workbench } from "../../state/workbench.ts";
 export type FieldDoubtsProps = {
   path: KeyPath;
 };
+
+const NONE: ReturnType<typeof unusualAt> = [];
 
 /** What is unusual of a field, with a button to say that it is so; nothing where all is usual. */
 export function FieldDoubts({ path }: FieldDoubtsProps) {
@@ -16,6 +20,7 @@ export function FieldDoubts({ path }: FieldDoubtsProps) {
       .map(({ text }) => text)
       .join("\n"),
   );
-  if (texts === "") return null;
-  return <DoubtNotes doubts={unusualAt(workbench.getState(), path)} canConfirm />;
+  const now = useMemo(() => (texts === "" ? NONE : unusualAt(workbench.getState(), path)), [texts, path]);
+  const doubts = useStill(now);
+  return doubts.length === 0 ? null : <DoubtNotes doubts={doubts} canConfirm />;
 }

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useId, useState } from "react";
 import type { KeyPath } from "../../../setup/types/keyPath.ts";
+import { useStill } from "../../parts/useCalm.ts";
 import { useField } from "../../state/documentUse.ts";
 import { lengthFormat } from "../../state/selectors.ts";
 import { useWorkbench } from "../../state/useWorkbench.ts";
@@ -44,7 +45,8 @@ export type FieldRowProps = {
 /** One field: its name, which can be dragged to change it, its value and unit, what is wrong with it, and help. */
 export function FieldRow({ path, label, placeholder: held }: FieldRowProps) {
   const id = useId();
-  const { field, text, draft, issue, isOfVariant } = useField(path);
+  const { field, text, draft, issue, isOfVariant: isOwn } = useField(path);
+  const isOfVariant = useStill(isOwn);
   const units = useWorkbench((s) => lengthFormat(s).units);
   const placeholder = useWorkbench((s) => (text === "" ? (held ?? heldWords(s, path)) : ""));
   const scrub = useScrub(path);

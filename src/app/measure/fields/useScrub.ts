@@ -38,7 +38,11 @@ export function useScrub(path: KeyPath): Scrub {
   });
   const stop = () => {
     removeEventListener("keydown", onEscape.current, true);
-    if (drag.current?.isDragging) workbench.getState().endGesture();
+    if (drag.current?.isDragging) {
+      workbench.getState().endGesture();
+      // Its range comes now: it would lie over fields in the drag.
+      noteChanged(path);
+    }
     drag.current = null;
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: only when the handle goes
@@ -64,7 +68,6 @@ export function useScrub(path: KeyPath): Scrub {
       if (!now.isDragging) {
         if (Math.abs(dx) < CLICK_SLACK) return;
         now.isDragging = wasDrag.current = true;
-        noteChanged(path);
         workbench.getState().beginGesture();
       }
       stepFrom(path, now.start, Math.round(dx / PIXELS_A_STEP));
