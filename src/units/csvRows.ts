@@ -1,3 +1,6 @@
+/** What a column of steering inputs is called, −1 … +1: the sign is in its name. */
+export const STEER_COLUMN = "steer to the left (share of lock)";
+
 /** Rows of cells, or what is wrong with the text and what would be right (no full stop). */
 export type CsvRows =
   | { readonly ok: true; readonly rows: readonly (readonly string[])[] }

@@ -239,7 +239,7 @@ describe("the counter view", () => {
     expect(await form.getByRole("textbox", { name: "Rim width, in" }).inputValue()).toBe("8");
     await page.keyboard.type("P225/70R15");
     await page.keyboard.press("Enter");
-    await form.getByText("Required.").waitFor();
+    await form.getByText("Required: a straightedge").waitFor();
     await page.keyboard.type("5");
     await page.keyboard.press("Enter");
     // The next begins where the first did.

@@ -5,6 +5,7 @@ import type { CheckEntry } from "../../studies/reports/pairSearch.ts";
 import type { ReachLimit } from "../../studies/reports/reachLimits.ts";
 import { answerHeadline, answerSentence } from "../../studies/wording/answerWords.ts";
 import { countedSentence, limitSentence } from "../../studies/wording/limitSentences.ts";
+import { truckName } from "../../studies/wording/truckName.ts";
 import { verdictSentence } from "../../studies/wording/verdictSentence.ts";
 import { HOW_SURE, noVerdictYet } from "../../studies/wording/worksheetNotes.ts";
 import { ExampleFields } from "../measure/ExampleFields.tsx";
@@ -53,11 +54,14 @@ export function VerdictPanel({ truck }: { truck: Truck }) {
   const isFirst = report === null && failure === null;
   const state = report ? answerState(report, doubts) : null;
   const worst = report?.worst ?? null;
+  const { variant } = truck.setup;
   return (
     <section ref={held} className="verdict" data-verdict={state ?? undefined} aria-labelledby="verdict-title">
       <div className="verdict-head">
         <h2 id="verdict-title" className="label">
-          Over the whole range of travel and steering
+          {/* Beside two trucks that are compared it says of which one it is. */}
+          {station === "show" && `Of ${variant === null ? `the ${truckName(null)}` : `“${variant}”`}: `}
+          {station === "show" ? "over" : "Over"} the whole range of travel and steering
         </h2>
         {truck.bolted.setup.alignment.targets && <StandingSwitch />}
         <StandingTag />

@@ -25,6 +25,9 @@ export interface TypedFit {
 /** What is wrong of what was typed, or of the list; a sentence each without its full stop. */
 export type FitFaults = Readonly<Partial<Record<"size" | "rimWidth" | "at" | "name" | "list", string>>>;
 
+/** What is wrong of a field in which nothing was typed. */
+export const REQUIRED = "required";
+
 export type AddedFit =
   | { readonly ok: true; readonly list: string; readonly name: string }
   | { readonly ok: false; readonly faults: FitFaults };
@@ -54,7 +57,7 @@ export function addFit(
       ? ({ ok: false, mend: "must be the value alone, without ±" } as const)
       : readTyped(fieldAt(path, subject.document)!, text.trim(), units, bare);
     if (got.ok && text.trim() !== "") return unitCell(path, got.value, subject.document);
-    faults[as] = got.ok || text.trim() === "" ? "required" : got.mend;
+    faults[as] = got.ok || text.trim() === "" ? REQUIRED : got.mend;
     return "";
   };
   const size = read(["tire", "size"], typed.size, "size");

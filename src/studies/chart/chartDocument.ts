@@ -1,6 +1,6 @@
 import { parseKeyText } from "../../setup/types/keyPath.ts";
 import type { Setup } from "../../setup/types/types.ts";
-import { csvGap, csvNumber, csvText } from "../../units/csvRows.ts";
+import { csvGap, csvNumber, csvText, STEER_COLUMN } from "../../units/csvRows.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { AxisAsk, ChartAsk, ChartCell } from "./chartTypes.ts";
 
@@ -128,7 +128,7 @@ export function chartCsv({ units, x, y, cells }: ChartDocument): string {
     "part",
     "side",
     `travel (${units})`,
-    "steer (share of lock)",
+    STEER_COLUMN,
   ];
   const rows = cells.flatMap((row, j) =>
     row.map((cell, i) => [x.labels[i]!, y.labels[j]!, ...cellValues(cell, units)]),

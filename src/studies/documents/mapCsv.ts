@@ -1,5 +1,5 @@
 import { jointOf, type PoseStatus } from "../../suspension/poseStatus.ts";
-import { csvGap, csvNumber } from "../../units/csvRows.ts";
+import { csvGap, csvNumber, STEER_COLUMN } from "../../units/csvRows.ts";
 import { unitsFromMm } from "../../units/lengthUnits.ts";
 import type { ClearanceMap } from "../map/clearanceMap.ts";
 import type { MapReport } from "../map/mapReport.ts";
@@ -18,7 +18,7 @@ export function mapCsv({ map }: MapReport, model: Model): string {
     [
       "side",
       `travel (${units})`,
-      "steer (share of lock)",
+      STEER_COLUMN,
       `gap (${units})`,
       "part",
       ...["x", "y", "z"].map((axis) => `${axis} (${units})`),

@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../../setup/types/types.ts";
 import { degFromRad } from "../../units/angle.ts";
-import { csvGap, csvNumber } from "../../units/csvRows.ts";
+import { csvGap, csvNumber, STEER_COLUMN } from "../../units/csvRows.ts";
 import { mmFromUnits, unitsFromMm } from "../../units/lengthUnits.ts";
 import { bareUnit } from "../../units/quantity.ts";
 import type { SuspensionRow, SuspensionSide } from "../curves/suspensionRow.ts";
@@ -77,7 +77,7 @@ export function sweepCsv(sweep: WholeSweep, model: Model): string {
   const told = cellsIn(units);
   const gapHeads = model.pairs.map(({ side, name }) => `${side} gap to ${name} (${units})`);
   const head = [
-    ...["along", `travel (${units})`, "steer (share of lock)", "status", "body roll (deg)"],
+    ...["along", `travel (${units})`, STEER_COLUMN, "status", "body roll (deg)"],
     ...SIDES.flatMap((side) => [
       `${side} wheel's travel (${units})`,
       ...headsOf([...POSE, ...motion], units, `${side} `),

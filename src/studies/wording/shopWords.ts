@@ -5,6 +5,15 @@ export function pasteHint(by: "backspacing" | "offset"): string {
   return `Several at once: paste them into any of these fields, a line each of tire size, rim width, ${by} and name.`;
 }
 
+/** What a wheel's mounting face is told by, where nothing was typed: how to come by it. */
+export function faceMissing(by: "backspacing" | "offset"): string {
+  const how =
+    by === "backspacing"
+      ? "a straightedge over the rim’s inner edge, from there to the face that bolts on"
+      : "often stamped on the wheel; + where the face that bolts on is outboard of the rim’s middle";
+  return `required: ${how}. Not known? The fit chart at Choose shows which clear`;
+}
+
 /** Faults of this many lines are told; the rest are counted. */
 const MOST_TOLD = 3;
 

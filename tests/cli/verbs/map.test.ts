@@ -180,7 +180,9 @@ describe("map --csv", () => {
     const { code, out } = captured(["map", lip, "--csv", "--rows", "3", "--cols", "5"]);
     expect(code).toBe(1);
     const [header, ...lines] = out.trimEnd().split("\n");
-    expect(header).toBe("side,travel (in),steer (share of lock),gap (in),part,x (in),y (in),z (in),status");
+    expect(header).toBe(
+      "side,travel (in),steer to the left (share of lock),gap (in),part,x (in),y (in),z (in),status",
+    );
     expect(lines).toHaveLength(30);
     const { document } = capturedJson(["map", lip, "--rows", "3", "--cols", "5"]);
     const cells = lines[29]!.split(",");

@@ -161,7 +161,12 @@ describe("sweep --csv", () => {
     expect(code).toBe(1);
     const [header, ...rows] = cellsOf(out);
     if (!header) throw new Error("no header");
-    expect(header.slice(0, 4)).toEqual(["along", "travel (in)", "steer (share of lock)", "status"]);
+    expect(header.slice(0, 4)).toEqual([
+      "along",
+      "travel (in)",
+      "steer to the left (share of lock)",
+      "status",
+    ]);
     for (const name of [
       "left camber (deg)",
       "right half track (in)",

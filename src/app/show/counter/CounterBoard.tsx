@@ -71,7 +71,7 @@ export function CounterBoard({ comparison }: { comparison: Comparison }) {
         onHold={(isHeld) => setGrip(isHeld ? { comparison, window: asked } : null)}
       />
       <div className="counter-side">
-        <CounterLead comparison={worded} window={window} />
+        <CounterLead comparison={worded} window={window} isBehind={worded.second?.truck !== second?.truck} />
         <CounterWords comparison={worded} window={window} barred={barredNote(still.above.pictured)} />
       </div>
     </div>

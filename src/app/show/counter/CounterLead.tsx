@@ -15,10 +15,15 @@ export type CounterLeadProps = {
   comparison: Comparison;
   /** Of the second truck's hub face; null = there is none to ask of. */
   window: FieldWindowAsked | null;
+  /** The second truck has another hub face already: its slider is held, and what is told is of before. */
+  isBehind: boolean;
 };
 
+/** Over an answer that is no longer of what the pictures show. */
+const LET_GO = "Let go of the slider to see what it comes to.";
+
 /** The two answers, and why they differ. */
-export function CounterLead({ comparison, window }: CounterLeadProps) {
+export function CounterLead({ comparison, window, isBehind }: CounterLeadProps) {
   const { stances, travel, format, isSame } = comparison;
   const told = toldOf(comparison);
   const at = stances.findIndex((stance) => stance.travel === travel);
@@ -31,7 +36,13 @@ export function CounterLead({ comparison, window }: CounterLeadProps) {
       <div className="counter-tags">
         {told.map((contender) => (
           <div key={contender.letter} className="counter-told" data-letter={contender.letter}>
-            <VerdictTag contender={contender} at={at} travel={travel} format={format} />
+            <VerdictTag
+              contender={contender}
+              at={at}
+              travel={travel}
+              format={format}
+              isBehind={isBehind && contender.letter === "B"}
+            />
             {alike === null && <DoubtNotes doubts={contender.doubts} />}
           </div>
         ))}
@@ -69,20 +80,25 @@ type VerdictTagProps = {
   at: number;
   travel: number;
   format: LengthFormat;
+  isBehind: boolean;
 };
 
 /**
  * One truck's answer over the whole range, as a mark and a word, with where it is met or what it comes to; or that it cannot
  * come to the height shown.
  */
-function VerdictTag({ contender, at, travel, format }: VerdictTagProps) {
+function VerdictTag({ contender, at, travel, format, isBehind }: VerdictTagProps) {
   const { letter, name, truck, answer, doubts } = contender;
   const facts = cardFacts(answer, at, doubts);
   const place =
     cardComesTo(facts, answer.report, truck.model, format) ||
     cardPlace(answer.report, travel, answer.steering?.[at] ?? null, truck.model, format);
   return (
-    <div className="counter-tag" data-verdict={facts.mark ?? facts.state}>
+    <div
+      className="counter-tag"
+      data-verdict={isBehind ? undefined : (facts.mark ?? facts.state)}
+      data-behind={isBehind ? LET_GO : undefined}
+    >
       <span className={`counter-letter counter-letter-${letter}`}>{letter}</span>
       <span className="counter-tag-name">{keepTogether(name)}</span>
       <strong>

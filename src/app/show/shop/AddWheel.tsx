@@ -9,8 +9,8 @@ import {
   useState,
 } from "react";
 import { useStore } from "zustand";
-import type { FitFaults, TypedFit } from "../../../studies/chart/addFit.ts";
-import { pasteHint } from "../../../studies/wording/shopWords.ts";
+import { type FitFaults, REQUIRED, type TypedFit } from "../../../studies/chart/addFit.ts";
+import { faceMissing, pasteHint } from "../../../studies/wording/shopWords.ts";
 import { filledFit, type HeldFit, nextFit, type OwnFit, typedFit } from "./typedFit.ts";
 
 export type AddWheelProps = {
@@ -74,7 +74,11 @@ export function AddWheel({ own, units, asked, onAdd, onPaste }: AddWheelProps) {
     >
       <Field label="Tire size" {...input("size")} inputRef={first} />
       <Field label={`Rim width, ${units}`} {...input("rimWidth")} />
-      <Field label={`${typed.by === "offset" ? "Offset" : "Backspacing"}, ${units}`} {...input("at")}>
+      <Field
+        label={`${typed.by === "offset" ? "Offset" : "Backspacing"}, ${units}`}
+        {...input("at")}
+        fault={faults.at === REQUIRED ? faceMissing(typed.by) : faults.at}
+      >
         <select
           aria-label="Given by"
           value={typed.by}
