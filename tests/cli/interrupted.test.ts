@@ -25,7 +25,6 @@ beforeEach(() => {
 /** Writes two files over and over, the n-th time full of the n-th letter, until it is ended; says so before one of them. */
 const WRITER = `
 import { writeSync } from "node:fs";
-import { runs } from "../runs.ts";
 import { InputFiles } from ${JSON.stringify(pathToFileURL(join(built, "cli/disk/readBytes.js")).href)};
 import { writeFiles } from ${JSON.stringify(pathToFileURL(join(built, "cli/disk/writeFiles.js")).href)};
 const [told, ...files] = process.argv.slice(2);

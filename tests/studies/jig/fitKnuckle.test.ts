@@ -79,7 +79,7 @@ describe("the knuckle found from readings", () => {
     const exact = jigReadingsOf(built, jig, AT);
     const told = fitKnuckle(exact, AT, jig, WITHIN, built);
     const normal = normals(20);
-    const draws = runs(750, 3000);
+    const draws = runs(400, 3000);
     const all = Array.from({ length: draws }, () =>
       values(fitKnuckle(noisy(exact, normal), AT, jig, WITHIN, built, built).knuckle),
     );

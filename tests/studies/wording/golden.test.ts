@@ -316,7 +316,7 @@ it("every sentence of a few trucks reads as it did", async () => {
   const all = `${sections.join("\n\n")}\n`;
   const file = join(import.meta.dirname, "golden.txt");
   if (runs(0, 1) === 1) return expect(all).toMatchFileSnapshot(file);
-  // What is left to the long run is missing here, and nothing else.
+  // What is left to the long run is missing here, and nothing else; that writes the page anew, too (`--project long -u`).
   const [here, there] = [blocksOf(all), blocksOf(readFileSync(file, "utf8"))];
   const heads = new Set(here.map(headOf));
   expect(here).toEqual(there.filter((block) => heads.has(headOf(block))));
