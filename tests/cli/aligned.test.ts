@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { demoDocument, lipAlone } from "../studies/demoModel.ts";
-import { captured, capturedJson } from "./captured.ts";
+import { captured, capturedJson, coarseClock } from "./captured.ts";
 import { setupFolder } from "./setupFolder.ts";
 
 const folder = setupFolder();
@@ -88,10 +88,11 @@ describe("--aligned", () => {
 
   it("is written into the files of an envelope", () => {
     const out = join(folder.path, "cut.svg");
-    const { code } = captured([
+    const args = [
       ...["envelope", reached, "--aligned", "--stance", "driving", "--steer", "0"],
-      ...["--section", "x=0", "--out", out],
-    ]);
+      ...["--section", "x=0", "--out", out, "--side", "left", "--budget", "1"],
+    ];
+    const { code } = captured(args, "", coarseClock(1));
     expect(code).toBe(0);
     expect(readFileSync(out, "utf8")).toContain("Truck, aligned");
   });

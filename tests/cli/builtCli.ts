@@ -1,39 +1,49 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
-import ts from "typescript";
+import { transformWithOxc } from "vite";
 import { afterAll } from "vitest";
+
+/** As `src/tsconfig.lib.json` has it. */
+const AS_BUILT = {
+  target: "es2022",
+  sourcemap: false,
+  typescript: { onlyRemoveTypeImports: true, rewriteImportExtensions: "rewrite" },
+} as const;
 
 /**
  * The command line as it is built, for tests that run it in processes of its own: it starts in a third of the time the
- * sources take. Each file is translated alone, with the build's own settings, into a folder that is removed after the
- * tests. With WELLSWEEP_BUILT=dist/lib it is what `npm run build` wrote.
+ * sources take. Of each file alone the types are taken out, which takes a fiftieth of the time of the compiler, into a
+ * folder that is removed after the tests. With WELLSWEEP_BUILT=dist/lib it is what `npm run build` wrote.
  * @returns the folder of the build: `cli/main.js` is in it
  */
-export function builtCli(): string {
+export async function builtCli(): Promise<string> {
   const ready = process.env.WELLSWEEP_BUILT;
   if (ready !== undefined) return resolve(ready);
   const folder = mkdtempSync(join(tmpdir(), "wellsweep-built-"));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   const built = join(folder, "dist", "lib");
-  const { options, fileNames } = settings();
-  for (const file of fileNames.filter((name) => !/\/src\/(app|serve)\//.test(name))) {
-    const { outputText } = ts.transpileModule(readFileSync(file, "utf8"), {
-      compilerOptions: options,
-      fileName: file,
-    });
-    const target = join(built, file.slice(resolve("src").length + 1)).replace(/\.ts$/, ".js");
+  // All of them: which ones the entries need only a whole build finds out.
+  const sources = readdirSync("src", { recursive: true, encoding: "utf8" })
+    .map((name) => name.replaceAll("\\", "/"))
+    .filter((name) => name.endsWith(".ts") && !/^(app|serve)\//.test(name));
+  for (const name of sources) {
+    const file = resolve("src", name);
+    const { code } = await transformWithOxc(readFileSync(file, "utf8"), file, AS_BUILT);
+    const target = join(built, name).replace(/\.ts$/, ".js");
     mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, outputText);
+    writeFileSync(target, code);
   }
   cpSync("package.json", join(folder, "package.json"));
   symlinkSync(resolve("node_modules"), join(folder, "node_modules"));
   return built;
-}
-
-function settings(): ts.ParsedCommandLine {
-  const { config } = ts.readConfigFile("src/tsconfig.lib.json", ts.sys.readFile);
-  const { files: _, ...rest } = config;
-  // All of them: which ones the entries need only a whole build finds out.
-  return ts.parseJsonConfigFileContent({ ...rest, include: ["**/*.ts"] }, ts.sys, resolve("src"));
 }

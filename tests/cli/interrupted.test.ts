@@ -3,13 +3,14 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "nod
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { beforeEach, describe, expect, it } from "vitest";
+import { runs } from "../runs.ts";
 import { demoDocument, lipAlone } from "../studies/demoModel.ts";
 import { builtCli } from "./builtCli.ts";
 import { setupFolder } from "./setupFolder.ts";
 
 const folder = setupFolder();
 const lip = folder.write("lip.json", demoDocument(lipAlone()));
-const built = builtCli();
+const built = await builtCli();
 const main = join(built, "cli", "main.js");
 const out = (name: string) => join(folder.path, "out", name);
 
@@ -46,7 +47,7 @@ async function ended(args: readonly string[], signal: NodeJS.Signals, after: num
 describe("an interrupt while files are written", () => {
   it("leaves both files whole and of the same run, nothing beside them, and ends the program as interrupted", async () => {
     const writer = folder.write("writer.mjs", WRITER);
-    for (let i = 0; i < 20; i++) {
+    for (let i = 0; i < runs(9, 20); i++) {
       const signal = i % 3 === 2 ? "SIGTERM" : "SIGINT";
       const told = 1 + (i % 4);
       expect(await ended([writer, String(told), out("a.stl"), out("b.stl")], signal, (7 * i) % 41)).toBe(

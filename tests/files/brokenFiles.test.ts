@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { MAX_MESH_BYTES } from "../../src/files/limits.ts";
 import { isMeshName, readMesh, tooLargeMend } from "../../src/files/readMesh.ts";
+import { runs } from "../runs.ts";
 import {
   binaryPly,
   binaryStl,
@@ -578,7 +579,7 @@ describe("whatever the bytes, a reader answers and does not throw", () => {
         for (const [at, value] of changed) copy[at] = value;
         expectSound(copy, name);
       }),
-      { seed: 1957, numRuns: 600 },
+      { seed: 1957, numRuns: runs(200, 600) },
     );
   });
 
@@ -587,7 +588,7 @@ describe("whatever the bytes, a reader answers and does not throw", () => {
       fc.property(fc.nat(bytes.length), fc.uint8Array({ maxLength: 300 }), (kept, rest) => {
         expectSound(joined(bytes.subarray(0, kept), rest), name);
       }),
-      { seed: 1959, numRuns: 400 },
+      { seed: 1959, numRuns: runs(150, 400) },
     );
   });
 
@@ -612,7 +613,7 @@ describe("whatever the bytes, a reader answers and does not throw", () => {
         else entry[names[depth % Math.max(1, names.length)] ?? "mesh"] = put;
         expectSound(glb(document), "a.glb");
       }),
-      { seed: 1963, numRuns: 1500 },
+      { seed: 1963, numRuns: runs(400, 1500) },
     );
   });
 

@@ -6,7 +6,7 @@ import { faultsOf, PART_RUNS, runVerb, VERB_RUNS } from "./verbs.ts";
 import { wildCases } from "./wildValues.ts";
 
 /** Of each example; `npm run fuzz` takes them all. */
-const SAMPLES = runs(3, 10);
+const SAMPLES = runs(2, 10);
 
 const examples = [...exampleDocuments].filter(([name]) => name !== "scanned-fender");
 

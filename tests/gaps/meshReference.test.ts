@@ -7,6 +7,7 @@ import { partSolid, ringSolid, solidModeler } from "../reference/mesh/solids.ts"
 import { partGeometry, surfaceDistance } from "../reference/mesh/surfaceDistance.ts";
 import { ringGeometry, tessellationError } from "../reference/mesh/tessellatedRing.ts";
 import { ringCases } from "../reference/rings.ts";
+import { runs } from "../runs.ts";
 
 const SEED = 1957;
 const SIDES = 256;
@@ -32,8 +33,8 @@ function casesOf(
 
 describe(`against the mesh library three-mesh-bvh 0.9, ring in ${SIDES} sides (seed ${SEED})`, () => {
   it.each(["box", "mesh"] as const)("clear gaps to a %s are the least distance of the surfaces", (kind) => {
-    const cases = casesOf([kind], (gap) => gap > 1, 25);
-    expect(cases).toHaveLength(25);
+    const cases = casesOf([kind], (gap) => gap > 1, runs(15, 25));
+    expect(cases).toHaveLength(runs(15, 25));
     for (const { ring, wheel, part, gap } of cases) {
       if (part.kind === "path") throw new TypeError("asked for boxes and meshes");
       const far = surfaceDistance(ringGeometry(ring, wheel, SIDES), partGeometry(part));
@@ -45,8 +46,8 @@ describe(`against the mesh library three-mesh-bvh 0.9, ring in ${SIDES} sides (s
 describe(`against the solid modeler manifold-3d 3.5, ring in ${SIDES} sides (seed ${SEED})`, () => {
   it.each(["box", "path"] as const)("clear gaps to a %s are the least gap of the solids", async (kind) => {
     const top = await solidModeler();
-    const cases = casesOf([kind], (gap) => gap > 2, 15).map(thicker);
-    expect(cases).toHaveLength(15);
+    const cases = casesOf([kind], (gap) => gap > 2, runs(8, 15)).map(thicker);
+    expect(cases).toHaveLength(runs(8, 15));
     for (const { ring, wheel, part } of cases) {
       if (part.kind === "mesh") throw new TypeError("asked for boxes and paths");
       const { gap } = kernelGap(ring, wheel, part);
@@ -64,9 +65,11 @@ describe(`against the solid modeler manifold-3d 3.5, ring in ${SIDES} sides (see
     "a %s and the ring share volume exactly where the gap is negative",
     async (kind) => {
       const top = await solidModeler();
-      const cases = [...casesOf([kind], (gap) => gap < 0, 20), ...casesOf([kind], (gap) => gap > 0, 20)].map(
-        thicker,
-      );
+      const each = runs(8, 20);
+      const cases = [
+        ...casesOf([kind], (gap) => gap < 0, each),
+        ...casesOf([kind], (gap) => gap > 0, each),
+      ].map(thicker);
       let rubs = 0;
       let clears = 0;
       for (const { ring, wheel, part } of cases) {
@@ -86,7 +89,7 @@ describe(`against the solid modeler manifold-3d 3.5, ring in ${SIDES} sides (see
           expect(volume).toBe(0);
         }
       }
-      expect(Math.min(rubs, clears)).toBeGreaterThanOrEqual(15);
+      expect(Math.min(rubs, clears)).toBeGreaterThanOrEqual(0.75 * each);
     },
   );
 });

@@ -11,7 +11,7 @@ import { runs } from "../runs.ts";
 
 const SEED = 1955;
 /** Hundreds of cases in all; a box costs the referee most. */
-const RUNS = { path: runs(150, 300), mesh: runs(100, 200), box: runs(60, 120) } as const;
+const RUNS = { path: runs(80, 300), mesh: runs(80, 200), box: runs(30, 120) } as const;
 
 /** mm: how near a clear gap, and a depth, must come to what sampling with local search finds. */
 const CLEAR = 1e-4;

@@ -17,7 +17,7 @@ const isWhole = runs(0, 1) === 1;
 const folder = mkdtempSync(join(tmpdir(), "wellsweep-library-"));
 const example = /```ts\n([\s\S]*?)```/.exec(readFileSync("README.md", "utf8"))?.[1] ?? "";
 
-beforeAll(() => {
+beforeAll(async () => {
   const packaged = join(folder, "node_modules", "wellsweep");
   const built = join(packaged, "dist", "lib");
   mkdirSync(built, { recursive: true });
@@ -25,7 +25,7 @@ beforeAll(() => {
   if (isWhole && process.env.WELLSWEEP_BUILT === undefined) {
     const tsc = join(root, "node_modules", "typescript", "bin", "tsc");
     execFileSync(process.execPath, [tsc, "-p", "src/tsconfig.lib.json", "--outDir", built]);
-  } else cpSync(builtCli(), built, { recursive: true });
+  } else cpSync(await builtCli(), built, { recursive: true });
   // What the package depends on, as an installer would lay it out.
   symlinkSync(join(root, "node_modules"), join(packaged, "node_modules"));
   symlinkSync(join(root, "node_modules", "@types"), join(folder, "node_modules", "@types"));

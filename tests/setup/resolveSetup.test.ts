@@ -5,6 +5,7 @@ import { formatIssue } from "../../src/setup/reading/issueList.ts";
 import { readSetup } from "../../src/setup/readSetup.ts";
 import { resolveSetup } from "../../src/setup/resolveSetup.ts";
 import type { Setup } from "../../src/setup/types/types.ts";
+import { runs } from "../runs.ts";
 import { barestDocument, exampleDocument, pitmanSteering } from "./fixtures.ts";
 
 function resolved(document: unknown, variant: string | null = null): Setup {
@@ -227,7 +228,7 @@ describe("resolveSetup", () => {
         if (setup.ok) expectFinite(setup.value);
         else for (const issue of setup.issues) expect(formatIssue(issue)).toMatch(/^x\.json: [^\n]+[^.\n]$/);
       }),
-      { seed: 1955, numRuns: 1000 },
+      { seed: 1955, numRuns: runs(250, 1000) },
     );
   });
 });

@@ -30,11 +30,8 @@ export function trimTemplates(
   const paper = askedPaper(file, model.setup.units, options.paper);
   const name = options.part ?? partOf(model, report, budget);
   if (name === null) throw InputError.ofOption(file, "--trim", options.trim!, NO_TRIM_PART);
-  const refuse = (mend: string) =>
-    InputError.ofOption(file, options.part === undefined ? "--trim" : "--part", name, mend);
-  const body = model.setup.truck.body.find((one) => one.name === name);
-  if (body === undefined) throw refuse(NO_TEMPLATE.unknown);
-  if (body.kind === "mesh") throw refuse(NO_TEMPLATE.mesh);
+  const refuse = (mend: string) => refusal(file, options, name, mend);
+  requireTrimmable({ file, model }, options, name);
   const trim = trimOf(model, name, { budget: budget.share(1) });
   if (trim === null) throw refuse(NO_TEMPLATE.notFound);
   if (trim.regions.length === 0) throw refuse(NO_TEMPLATE.nothing);
@@ -43,6 +40,21 @@ export function trimTemplates(
     file: join(options.trim!, one.file),
     bytes: drawnBytes(one.contents),
   }));
+}
+
+/** @throws InputError for what is no body part, or one that has no template; it needs no search to tell */
+export function requireTrimmable(
+  { file, model }: Pick<Truck, "file" | "model">,
+  options: TrimAsk,
+  name: string,
+): void {
+  const body = model.setup.truck.body.find((one) => one.name === name);
+  if (body === undefined) throw refusal(file, options, name, NO_TEMPLATE.unknown);
+  if (body.kind === "mesh") throw refusal(file, options, name, NO_TEMPLATE.mesh);
+}
+
+function refusal(file: string, { part }: TrimAsk, name: string, mend: string): InputError {
+  return InputError.ofOption(file, part === undefined ? "--trim" : "--part", name, mend);
 }
 
 function partOf(model: Truck["model"], { changes }: ChangeReport, budget: Budget): string | null {

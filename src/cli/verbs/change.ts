@@ -15,7 +15,7 @@ import { type AlignedOptions, withAligned } from "../asked/sharedOptions.ts";
 import type { Terminal } from "../asked/terminal.ts";
 import { writeSheets } from "../asked/writeSheets.ts";
 import { changeTable } from "../output/changeTable.ts";
-import { type TrimAsk, trimTemplates } from "../output/trimTemplates.ts";
+import { requireTrimmable, type TrimAsk, trimTemplates } from "../output/trimTemplates.ts";
 
 interface AskedChange extends AlignedOptions, TrimAsk {
   readonly fields?: string;
@@ -69,6 +69,8 @@ function runChange(file: string, options: AskedChange, terminal: Terminal): Exit
   };
   const order = options.fields === undefined ? EFFORT : askedFields(options.fields, subject);
   const budget = askedBudget(truck.file, options, terminal);
+  if (options.trim !== undefined && options.part !== undefined)
+    requireTrimmable(truck, options, options.part);
   const report = changeOf(subject, model, { order, budget });
   const speech = {
     format: formatOf(setup),

@@ -9,7 +9,7 @@ import { limitsPassed, limitTravel } from "../limits/limitsPassed.ts";
 import type { Model, ModelResult } from "../model/model.ts";
 import { type Pair, pairGapTo } from "../model/pairs.ts";
 import type { Budget } from "../numeric/budget.ts";
-import { type CheckEntry, DEFAULT_TOLERANCE, searchPair } from "../reports/pairSearch.ts";
+import { type CheckEntry, DEFAULT_TOLERANCE, searchPair, searchPairBelow } from "../reports/pairSearch.ts";
 import { rangesOf, type SideRange } from "../search/sideRange.ts";
 import type { FieldEffect } from "./fieldEffect.ts";
 import { allLimits, closingLimit, passedAnywhere } from "./fieldLimits.ts";
@@ -53,6 +53,8 @@ export class FieldSearch {
   private readonly passed = new Map<number, readonly PassedLimit[]>();
   /** No limit and no other wheel takes a pose away at any value. */
   private isOpen = false;
+  /** Nothing was in the way at the value looked at last. */
+  private wasClear = false;
   private passedAll: readonly PassedLimit[] | null = null;
   private readonly others: Partial<Record<Side, OtherBetween>> = {};
 
@@ -110,9 +112,13 @@ export class FieldSearch {
     const pair = pairs[pairAt]!;
     const wide = pair.kind === "together" ? this.modelAt(middle) : this.wide(middle, low, high);
     if (wide === null) return NOTHING;
-    const entry = searchPair(wide, pair, this.rangeFor(wide, pair), DEFAULT_TOLERANCE, this.budget);
-    if (entry === null) return { ...NOTHING, keeps: Number.POSITIVE_INFINITY };
+    const range = this.rangeFor(wide, pair);
     const { most, moves } = this.effect!;
+    // Whatever it keeps of its allowance, it keeps at every value.
+    if (!moves(pair, setup) && this.keepsAllowance(wide, pair, range))
+      return { ...NOTHING, keeps: Number.POSITIVE_INFINITY };
+    const entry = searchPair(wide, pair, range, DEFAULT_TOLERANCE, this.budget);
+    if (entry === null) return { ...NOTHING, keeps: Number.POSITIVE_INFINITY };
     const reach = (gap: number) =>
       moves(pair, setup) ? gap / most : gap > 0 ? Number.POSITIVE_INFINITY : gap;
     const keeps = entry.bound - setup.allowance;
@@ -142,8 +148,10 @@ export class FieldSearch {
     if (limit !== null) return limit;
     let worst: TooNear | null = null;
     let isCut = false;
-    for (const pairAt of pairs) {
+    for (const [i, pairAt] of pairs.entries()) {
       const pair = model.pairs[pairAt]!;
+      // Where something was in the way at the last value, the first likely is; most others keep far off, which is soon proven.
+      if ((i > 0 || this.wasClear) && this.keepsAllowance(model, pair, ranges[pair.side])) continue;
       const entry = searchPair(model, pair, ranges[pair.side], DEFAULT_TOLERANCE, this.budget);
       if (entry === null || entry.verdict === "clear") continue;
       if (entry.gap >= model.setup.allowance && this.budget.isSpent(0)) {
@@ -153,7 +161,17 @@ export class FieldSearch {
       if (worst === null || entry.gap < worst.gap) worst = tooNear(entry);
       if (!isWorst) break;
     }
+    this.wasClear = worst === null;
     return worst ?? (isCut ? { kind: "unfinished" } : null);
+  }
+
+  /** Whether it is proven that a pair keeps the allowance, with no look at how much more. */
+  private keepsAllowance(model: Model, pair: Pair, range: SideRange): boolean {
+    if (pair.kind === "together") return false;
+    const { allowance } = model.setup;
+    // What ends within its tolerance of that is no less than the allowance.
+    const below = allowance + DEFAULT_TOLERANCE;
+    return searchPairBelow(model, pair, range, below, DEFAULT_TOLERANCE, this.budget).bound >= allowance;
   }
 
   /** The same pairs, that of a closer first: what was in the way at one value mostly is at the next. */

@@ -4,6 +4,7 @@ import { cameFrom, forgetUndone, kindOf, lastStep } from "../../../src/app/state
 import { documentSlice } from "../../../src/app/state/typedDocument.ts";
 import { workbench } from "../../../src/app/state/workbench.ts";
 import { createWorkbenchStore, type WorkbenchStore } from "../../../src/app/state/workbenchStore.ts";
+import { runs } from "../../runs.ts";
 import { exampleDocument, exampleText } from "../exampleText.ts";
 
 const opened = () => createWorkbenchStore(exampleText, "test.json");
@@ -86,7 +87,7 @@ describe("undo", () => {
         expect(store.getState().drafts).toEqual(end.drafts);
         expect(store.getState().document).toEqual(end.document);
       }),
-      { seed: 1955, numRuns: 300 },
+      { seed: 1955, numRuns: runs(100, 300) },
     );
   }, 120_000);
 

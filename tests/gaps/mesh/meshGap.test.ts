@@ -55,6 +55,7 @@ const onCases = (claim: (c: SheetCase) => void, numRuns: number) =>
 
 describe(`the gap of a mesh by its tree, on generated sheets (seed ${SEED})`, () => {
   it("is the least over all triangles, each bisected alone; clear, deep and in the hole of the barrel", () => {
+    const cases = runs(60, 120);
     const seen = { clear: 0, deep: 0, hole: 0 };
     onCases((c) => {
       const tree = treeOf(c);
@@ -63,9 +64,9 @@ describe(`the gap of a mesh by its tree, on generated sheets (seed ${SEED})`, ()
       if (gap < 0) seen.deep++;
       else if (length(sub(vecAt(row, GAP.onRing), c.wheel.center)) < c.ring.barrelRadius + 20) seen.hole++;
       else seen.clear++;
-    }, 120);
-    expect(Math.min(seen.clear, seen.deep)).toBeGreaterThan(20);
-    expect(seen.hole).toBeGreaterThan(2);
+    }, cases);
+    expect(Math.min(seen.clear, seen.deep)).toBeGreaterThan(cases / 6);
+    expect(seen.hole).toBeGreaterThan(cases / 60);
   });
 
   it("is where the points say: on the mesh, on the ring, the gap apart", () => {
@@ -142,14 +143,16 @@ describe(`the gap of a mesh by its tree, on generated sheets (seed ${SEED})`, ()
 describe(`against the mesh library three-mesh-bvh 0.9, ring in 256 sides (seed ${SEED})`, () => {
   it("clear gaps are the least distance of the two surfaces", () => {
     let compared = 0;
-    for (const c of fc.sample(sheetCases(SIDE), { seed: SEED + 1, numRuns: runs(60, 120) })) {
+    const enough = runs(12, 30);
+    for (const c of fc.sample(sheetCases(SIDE), { seed: SEED + 1, numRuns: runs(40, 120) })) {
+      if (compared === enough) break;
       const { gap } = gapOf(c, treeOf(c));
-      if (gap < 1 || compared === 30) continue;
+      if (gap < 1) continue;
       compared++;
       const far = surfaceDistance(ringGeometry(c.ring, c.wheel, 256), partGeometry(c.mesh));
       // The library keeps part of its work in 32 bits: coordinates under 2 m round by 1e-4 at most.
       expect(Math.abs(far - gap)).toBeLessThan(tessellationError(c.ring, 256) + 2e-4);
     }
-    expect(compared).toBe(30);
+    expect(compared).toBe(enough);
   });
 });

@@ -5,6 +5,7 @@ import {
   type TireProfileDimensions,
   tireProfile,
 } from "../../../src/gaps/tire/tireProfile.ts";
+import { runs } from "../../runs.ts";
 
 type Row = [x: number, r: number];
 
@@ -101,7 +102,7 @@ const soldTire = () =>
       diameter: Math.min(900, rimDiameter + 2 * aspect * sectionWidth),
     }));
 
-const RUNS = { seed: 1955, numRuns: 600 };
+const RUNS = { seed: 1955, numRuns: runs(200, 600) };
 
 describe("the profile of any tire", () => {
   it("is finite, runs from bead to bead and mirrors exactly", () => {
@@ -192,7 +193,7 @@ it("corners of tires as sold stand less than 0.7 mm off the smooth outline", () 
     fc.property(soldTire(), (tire) => {
       for (const { off } of standOffs(tire)) expect(off).toBeLessThan(0.7);
     }),
-    { seed: 1955, numRuns: 200 },
+    { seed: 1955, numRuns: runs(80, 200) },
   );
 });
 

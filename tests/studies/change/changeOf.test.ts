@@ -14,6 +14,7 @@ import { windowOf } from "../../../src/studies/window/windowOf.ts";
 import { changeSentence, movesSentences } from "../../../src/studies/wording/changeWords.ts";
 import { formatOf } from "../../../src/studies/wording/lengths.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { runs } from "../../runs.ts";
 import { demoDocument, lipAlone } from "../demoModel.ts";
 import { subjectOf, windowSubject } from "../window/windowSubject.ts";
 
@@ -270,7 +271,7 @@ describe("what to change otherwise", () => {
     });
     expect(one.reached!).toBeGreaterThanOrEqual(Math.max(...locks));
     expect(one.reached!).toBeLessThan(Math.max(...locks) + 0.05);
-    expect(set(33).one).not.toHaveProperty("reached");
+    if (runs(0, 1) === 1) expect(set(33).one).not.toHaveProperty("reached");
   });
 
   it("says that an answer takes away the drop ordered, and tries two changes together before a new knuckle alone", () => {
@@ -370,8 +371,9 @@ describe("what to change otherwise", () => {
       "alignment.toe",
       "wheel.backspacing",
     ];
-    const none = changeOf(subject, model, { order: order.slice(0, 2) });
-    expect(none.changes.length).toBeLessThanOrEqual(1);
+    // Above two of them are told of as well.
+    if (runs(0, 1) === 1)
+      expect(changeOf(subject, model, { order: order.slice(0, 2) }).changes.length).toBeLessThanOrEqual(1);
     const pairs = changeOf(subject, model, { order, budget: Budget.endless() });
     expect(pairs.changes.length).toBeGreaterThan(0);
   });
@@ -403,7 +405,9 @@ describe("what to change otherwise", () => {
     const smallerPairs = [-1, -0.4, 0, 0.3, 0.7, 0.9, 1].flatMap((a) =>
       [-0.5, 0, 0.5, 0.9, 1].filter((b) => a < 1 || b < 1).map((b) => [a, b] as const),
     );
-    for (const shares of smallerPairs) expect(verdict(shares), String(shares)).not.toBe("clear");
+    // On every change every other one.
+    const looked = smallerPairs.filter((_, i) => i % runs(2, 1) === 0);
+    for (const shares of looked) expect(verdict(shares), String(shares)).not.toBe("clear");
     for (const [i] of set.entries())
       expect(verdict(set.map((_, k) => (k === i ? 1 - 0.1 / Math.abs(set[i]!.to - set[i]!.from) : 1)))).toBe(
         "close",
@@ -411,11 +415,17 @@ describe("what to change otherwise", () => {
   });
 
   it("that the budget ended are not said to be of no use", () => {
-    let now = 0;
-    const cut = changeOf(subject, model, { budget: Budget.of(0.3, () => now++) });
-    expect(cut.cutShort).toBe(true);
-    const all = changeOf(subject, model);
-    for (const { key } of cut.without) expect(all.without.map((one) => one.key)).toContain(key);
+    // On every change of a few fields, of which two are of no use.
+    const few = ["travel.droop", "knuckle.pinAngle", "wheel.backspacing"];
+    const order = runs(0, 1) === 1 ? EFFORT : few;
+    const all = changeOf(subject, model, { order }).without.map(({ key }) => key);
+    expect(all).toContain("knuckle.pinAngle");
+    for (const [i, seconds] of [0.3, 1, 3].entries()) {
+      let now = 0;
+      const cut = changeOf(subject, model, { order, budget: Budget.of(seconds, () => now++) });
+      if (i === 0) expect(cut.cutShort).toBe(true);
+      for (const { key } of cut.without) expect(all).toContain(key);
+    }
   });
 
   it("is cut short by a budget, and says so", () => {

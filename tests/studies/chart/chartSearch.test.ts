@@ -50,7 +50,7 @@ function expectLoop(document: object, subject: Parameters<typeof chartSearch>[0]
 describe("every cell of a chart says what a plain loop of checks says", () => {
   it(`on three random trucks (seed ${SEED})`, () => {
     const trucks = [
-      ...fc.sample(setupCases("rack"), { seed: SEED, numRuns: runs(2, 5) }),
+      ...fc.sample(setupCases("rack"), { seed: SEED, numRuns: runs(1, 5) }),
       ...fc.sample(setupCases("pitman"), { seed: SEED, numRuns: runs(1, 5) }),
     ];
     const seen = new Set<string>();

@@ -3,13 +3,15 @@ import { envelopeOf } from "../../../src/studies/envelope/envelopeOf.ts";
 import { straightRange } from "../../../src/studies/envelope/envelopeRange.ts";
 import { proveContainment } from "../../../src/studies/envelope/proveContainment.ts";
 import { stepBudget } from "../../reference/stepBudget.ts";
+import { runs } from "../../runs.ts";
 import { demoModel } from "../demoModel.ts";
 
 /** mm. Times √2, for the section's square corners, it stays under the half millimeter promised. */
 const ALLOWED = 0.35;
 
 const model = demoModel();
-const range = straightRange(model);
+// On every change a part of the travel.
+const range = { ...straightRange(model), ...(runs(1, 0) ? { travelLow: -30, travelHigh: 10 } : {}) };
 const made = envelopeOf(model, "left", range);
 if (!made.ok) throw new RangeError(made.reason);
 const { mesh } = made.envelope;

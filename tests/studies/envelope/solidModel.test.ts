@@ -6,11 +6,12 @@ import { meshVolume } from "../../../src/studies/section/outline.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { ringSolid, solidModeler } from "../../reference/mesh/solids.ts";
 import { tessellationError } from "../../reference/mesh/tessellatedRing.ts";
+import { runs } from "../../runs.ts";
 import { demoModel } from "../demoModel.ts";
 
 /** Sides of the flat-sided ring, and poses united: each flat-sided ring lies inside the round one. */
 const SIDES = 72;
-const POSES = 25;
+const POSES = runs(13, 25);
 
 const model = demoModel();
 const range = stanceRange(40);

@@ -4,6 +4,7 @@ import { bumpSteer } from "../../../src/studies/geometry/bumpSteer.ts";
 import { flatTieRod, movedTieRod } from "../../../src/studies/geometry/flatTieRod.ts";
 import { assembleFrontEnd } from "../../../src/suspension/frontEnd.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { runs } from "../../runs.ts";
 import { drawnTrucks, inputOf } from "../../suspension/drawnTrucks.ts";
 import { planarFrontEnd, UNEQUAL_ARMS } from "../../suspension/planarWishbone.ts";
 import { plausibleTrucks, SEED } from "../../suspension/plausibleTrucks.ts";
@@ -78,7 +79,7 @@ describe("the tie rod height that flattens it", () => {
           expect(flat.rmsAfter).toBeLessThanOrEqual(rms + 1e-9);
           expect(flat.rmsAfter).toBeLessThanOrEqual(flat.rmsBefore + 1e-12);
         }),
-        { ...SEED, numRuns: 40 },
+        { ...SEED, numRuns: runs(16, 40) },
       );
     },
   );

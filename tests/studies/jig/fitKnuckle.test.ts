@@ -5,6 +5,7 @@ import type { ReadingKey } from "../../../src/setup/types/asBuiltTypes.ts";
 import { DEFAULT_READING_ACCURACY as WITHIN } from "../../../src/setup/types/defaults.ts";
 import { fitKnuckle, sigmaOf, UNKNOWNS } from "../../../src/studies/jig/fitKnuckle.ts";
 import { type BuiltKnuckle, jigReadingsOf } from "../../../src/studies/jig/jigReadings.ts";
+import { runs } from "../../runs.ts";
 import { DEG, jig, knuckles, ordered } from "./jigCases.ts";
 import { noisy, normals } from "./noisyReadings.ts";
 
@@ -78,7 +79,7 @@ describe("the knuckle found from readings", () => {
     const exact = jigReadingsOf(built, jig, AT);
     const told = fitKnuckle(exact, AT, jig, WITHIN, built);
     const normal = normals(20);
-    const draws = 3000;
+    const draws = runs(400, 3000);
     const all = Array.from({ length: draws }, () =>
       values(fitKnuckle(noisy(exact, normal), AT, jig, WITHIN, built, built).knuckle),
     );
@@ -87,13 +88,15 @@ describe("the knuckle found from readings", () => {
       all.reduce((sum, one) => sum + (one[i]! - mean[i]!) * (one[j]! - mean[j]!), 0) / (draws - 1);
     UNKNOWNS.forEach((name, i) => {
       const sigma = told.within[name]!;
-      // Of 3000 draws a standard deviation is known to 1/√6000 = 1.3%, a correlation to 1/√3000 = 1.8%: four times that.
-      expect(Math.sqrt(covariance(i, i)) / sigma).toBeGreaterThan(1 - 0.052);
-      expect(Math.sqrt(covariance(i, i)) / sigma).toBeLessThan(1 + 0.052);
+      // Of n draws a standard deviation is known to 1/√(2n), a correlation to 1/√n: four times that.
+      expect(Math.sqrt(covariance(i, i)) / sigma).toBeGreaterThan(1 - 4 / Math.sqrt(2 * draws));
+      expect(Math.sqrt(covariance(i, i)) / sigma).toBeLessThan(1 + 4 / Math.sqrt(2 * draws));
       expect(Math.abs(mean[i]! - values(built)[i]!)).toBeLessThan((4 * sigma) / Math.sqrt(draws));
       UNKNOWNS.forEach((other, j) => {
         const scale = sigma * told.within[other]!;
-        expect(Math.abs(covariance(i, j) - told.covariance[i]![j]!) / scale).toBeLessThan(0.073);
+        expect(Math.abs(covariance(i, j) - told.covariance[i]![j]!) / scale).toBeLessThan(
+          4 / Math.sqrt(draws),
+        );
       });
     });
   });

@@ -32,7 +32,7 @@ const leftAlone = (fit: FittedKnuckle, on: Setup = setup) => ({
 
 /** Knuckles as noisy readings tell them. */
 const normal = normals(29);
-const drawn = Array.from({ length: runs(30, 800) }, () => {
+const drawn = Array.from({ length: runs(20, 800) }, () => {
   const { toe: _, ...knuckle } = fitKnuckle(noisy(exact, normal), AT, setup.jig, WITHIN, ordered).knuckle;
   return knuckle;
 });
@@ -151,7 +151,7 @@ describe("how well the readings tell the track", () => {
       if (!pose?.ok) throw new Error("no such truck");
       return Math.abs(pose[side].contactPatch[1]);
     };
-    const count = runs(300, 1000);
+    const count = runs(120, 1000);
     const tracks = Array.from({ length: count }, () => halfTrack("left") + halfTrack("right"));
     expect(Math.abs(track! / spreadOf(tracks) - 1)).toBeLessThan(4 / Math.sqrt(2 * count));
   });

@@ -14,12 +14,13 @@ import type { Side } from "../../../src/suspension/frontEnd.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
 import { assembledModel, demoSetup } from "../../reference/demoModel.ts";
 import { expectAtPose, expectHonest, expectTight } from "../../reference/expectCertified.ts";
+import { runs } from "../../runs.ts";
 import { demoModel, lipAlone } from "../demoModel.ts";
 import { limitedTrucks } from "./limitedTrucks.ts";
 import { keeperOf, NO_LIMITS } from "./limitTruck.ts";
 
 const DEG = Math.PI / 180;
-const SEED = { seed: 1968, numRuns: 9 };
+const SEED = { seed: 1968, numRuns: runs(6, 9) };
 
 /** The worst gap of a part over a grid of the poses that keep every limit, and closer about the worst of them. */
 function sampledWithin(
@@ -84,7 +85,7 @@ describe.each(["rack", "pitman"] as const)("generated trucks with limits, %s ste
         if (sampled.gap - entry.gap < 0.3) near++;
       }
     }
-    expect(cut).toBeGreaterThan(3);
+    expect(cut).toBeGreaterThan(SEED.numRuns / 3);
     expect(near).toBeGreaterThan(0.85 * entries);
   }, 240_000);
 
@@ -186,7 +187,7 @@ describe("limits that no pose passes", () => {
 describe("each wheel for itself", () => {
   it("no pose is counted less for what the other wheel cannot do", () => {
     let less = 0;
-    for (const model of fc.sample(limitedTrucks("rack"), { ...SEED, numRuns: 8 })) {
+    for (const model of fc.sample(limitedTrucks("rack"), { ...SEED, numRuns: runs(6, 8) })) {
       const together = checkClearance(model)!;
       const alone = checkClearance(model, { aloneSides: true })!;
       if (together.limitedBy!.length !== alone.limitedBy!.length) continue;

@@ -16,7 +16,7 @@ import { limitedTrucks } from "./limitedTrucks.ts";
 import { NO_LIMITS } from "./limitTruck.ts";
 
 const DEG = Math.PI / 180;
-const SEED = { seed: 1968, numRuns: runs(5, 9) };
+const SEED = { seed: 1968, numRuns: runs(4, 9) };
 
 const free = demoModel(lipAlone());
 

@@ -90,7 +90,7 @@ function faultsOf(model: Model) {
 }
 
 describe.each(["rack", "pitman"] as const)("trucks with stops inside the travel, %s steering", (kind) => {
-  const trucks = fc.sample(trucksWithStopsInside(kind), { seed: 1, numRuns: runs(2, 4) });
+  const trucks = fc.sample(trucksWithStopsInside(kind), { seed: 1, numRuns: runs(1, 4) });
 
   it("every worst gap is told at a pose that counts, and no pose that counts is worse than its bound", () => {
     const faults: string[] = [];

@@ -76,7 +76,7 @@ describe("the least squares of readings", () => {
   });
 
   it("tell the spread and the correlations that drawing the readings over and over gives", () => {
-    const draws = runs(400, 1200);
+    const draws = runs(120, 1200);
     const normal = normals(3);
     const sample = Array.from({ length: draws }, () => valuesOf(found(noisy(exact, normal))));
     const { coordinates, covariance } = found(exact);

@@ -52,7 +52,7 @@ describe("the points found from readings", () => {
   });
 
   it("one gross error among 25 readings is named in at least 95 of 100 trials, of four points and of both arms' six", () => {
-    const trials = runs(20, 100);
+    const trials = runs(12, 100);
     const [four, six] = [ALL_AROUND, SPREAD].map((asks) => timesNamed(asks, trials));
     // Read each point the same way and some errors look like others, whatever the method.
     const alike = timesNamed(TWENTY_FIVE, trials / 2);

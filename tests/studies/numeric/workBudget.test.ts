@@ -85,7 +85,7 @@ describe("a study asks its budget often enough to end within a tenth of it, besi
         [30, "preview", [0.95, 0.5, 0.2]],
         [12, "fine", [0.5]],
       ] as const
-    ).slice(0, runs(2, 3)),
+    ).slice(0, runs(1, 3)),
   )("envelope of truck %d, %s, straight ahead, shares %j", (n, preset, shares) => {
     const model = trucks[n]!;
     const sweep = (budget: Budget) => {

@@ -21,7 +21,8 @@ function withHardware(setup: Model["setup"], change = {}): Model {
 }
 
 describe("moving parts of the demo truck, sampled at 25 heights × 49 steers and about the worst", () => {
-  it.each([null, "narrow hub face", "one inch more drop", "steeper pin"])("variant %s", (variant) => {
+  const variants = [null, "narrow hub face", "one inch more drop", "steeper pin"];
+  it.each(variants.slice(0, runs(2, variants.length)))("variant %s", (variant) => {
     const model = withHardware(demoSetup(variant));
     const report = checkClearance(model)!;
     expectHonest(model, report);

@@ -190,7 +190,7 @@ describe("random tubes", () => {
           0.5 * edge * step * step + 0.5,
         );
       }),
-      { seed: 1955, numRuns: runs(30, 60) },
+      { seed: 1955, numRuns: runs(20, 60) },
     );
   });
 
@@ -217,7 +217,7 @@ describe("random tubes", () => {
         expect(found).toBeGreaterThan(wanted - 0.01 * around - 0.5);
         expect(found).toBeLessThan(wanted + slant * (around + 2 * Math.PI * radius) + 0.5);
       }),
-      { seed: 1956, numRuns: runs(20, 40) },
+      { seed: 1956, numRuns: runs(12, 40) },
     );
   });
 });

@@ -9,6 +9,7 @@ import { widerRange } from "../../../src/studies/solve/widerRange.ts";
 import { type TruckToVary, truckWith } from "../../../src/studies/window/truckOverField.ts";
 import { windowField } from "../../../src/studies/window/windowField.ts";
 import { solvePose } from "../../../src/suspension/solvePose.ts";
+import { runs } from "../../runs.ts";
 import { demoDocument, lipAlone } from "../demoModel.ts";
 import { checkedMargin, subjectOf, windowSubject } from "../window/windowSubject.ts";
 
@@ -92,13 +93,14 @@ describe("a number at a pose", () => {
     expect(level.found[0]!.value).toBeCloseTo(kingpin, 3);
   });
 
-  it.each([
+  const scanned = [
     ["truck.upperArm.ballJoint[1]", "kingpinInclination"],
     ["truck.upperArm.ballJoint[0]", "caster"],
     ["truck.upperArm.ballJoint[0]", "mechanicalTrail"],
     ["truck.lowerArm.ballJoint[1]", "scrubRadius"],
     ["wheel.backspacing", "halfTrack"],
-  ] as const)("%s for %s is all that a plain fine scan finds, and each gives it", (key, of) => {
+  ] as const;
+  it.each(scanned)("%s for %s is all that a plain fine scan finds, and each gives it", (key, of) => {
     const at = trucks(subject, key);
     const field = windowField(subject.document, subject.setup, key, "test");
     if (!field.ok) throw new TypeError(field.issues[0]!.mend);
@@ -108,7 +110,7 @@ describe("a number at a pose", () => {
       const made = at(value);
       return made === null ? Number.NaN : poseNumber(made, of) - wanted;
     };
-    const count = 1009;
+    const count = runs(331, 1009);
     const crossings: [number, number][] = [];
     for (let i = 0; i < count; i++) {
       const [a, b] = [i, i + 1].map((k) => report.from + ((report.to - report.from) * k) / count) as [

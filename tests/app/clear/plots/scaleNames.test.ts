@@ -5,6 +5,7 @@ import { plotNames, plotSpec } from "../../../../src/app/clear/plots/plotSpecs.t
 import { unitText } from "../../../../src/app/parts/plotNumbers.ts";
 import { ticksAcross } from "../../../../src/app/parts/scaleTicks.ts";
 import { truckOf } from "../../../../src/app/state/truck.ts";
+import { runs } from "../../../runs.ts";
 
 /** Widths of Helvetica's letters, thousandths of its size (the metrics that Adobe publishes of its core fonts; from memory). */
 const WIDTHS: Readonly<Record<string, number>> = {
@@ -25,7 +26,7 @@ it("a plot's scale says what it is whole and its marks stand apart, at every wid
     for (const scale of ["angle", "lock"] as const) {
       const spec = plotSpec(id, { truck, others: [], scale, travel: 0, steer: 0 })!;
       for (const units of ["in", "mm"] as const) {
-        for (let width = 190; width <= 900; width += 10) {
+        for (let width = 190; width <= 900; width += runs(30, 10)) {
           const at = `${id} ${scale} ${units} ${width}`;
           const { box, across, x } = plotFrame(spec, plotBox(width, 160), null);
           const unit = unitText(spec.x.measure, { units });
