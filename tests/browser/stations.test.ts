@@ -65,7 +65,7 @@ describe("the five stations", () => {
     await openTrucks(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(PHONE.width);
     await page.keyboard.press("Escape");
-    expect(await heading.locator(".menu[open]").count()).toBe(0);
+    await expect.poll(() => heading.locator(".menu[open]").count()).toBe(0);
     expect(await save.isVisible()).toBe(true);
     await page.keyboard.press("Escape");
     expect(await save.isVisible()).toBe(false);
