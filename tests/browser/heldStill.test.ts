@@ -27,6 +27,8 @@ async function watch(page: Page): Promise<void> {
     const all = [...document.querySelectorAll("body *")].filter((one) => {
       // What a plot reads runs on from line to line; its box is looked at.
       if (one.matches(".plot-values *")) return false;
+      // It goes when its time is over, whatever is done meanwhile, and lies over all else.
+      if (one.matches(".undone-note")) return false;
       if (one instanceof SVGElement) return one.tagName === "svg" || one.matches(".gap-mark .plate");
       return getComputedStyle(one).display !== "inline" && !one.matches(".stage-to-worst, .scale-note");
     });

@@ -21,7 +21,11 @@ export function BuildSteps({ truck }: { truck: Truck }) {
       <Step
         fold="drawings"
         title="Drawings"
-        stands={setup.build === null ? "nothing to draw yet" : "to print or save"}
+        stands={
+          setup.build === null
+            ? "and cut list: nothing to draw yet, begin with a usual knuckle"
+            : "and cut list, to print or save"
+        }
       />
       <Step fold="jig" title="Jig sheet" stands="what the tape must read" />
       <Step

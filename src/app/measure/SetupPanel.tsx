@@ -5,7 +5,6 @@ import type { ReactNode } from "react";
 import { fieldAt } from "../../setup/fieldCatalogue.ts";
 import type { KeyPath } from "../../setup/types/keyPath.ts";
 import { truckName } from "../../studies/wording/truckName.ts";
-import { useCalm } from "../parts/useCalm.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
 import { BodyParts } from "./body/BodyParts.tsx";
@@ -71,7 +70,6 @@ const OTHERS: readonly string[] = keysOf([], null).filter(
 /** Everything that the setup holds, to be changed: the knuckle first, since it is what is being designed. */
 export function SetupPanel({ truck, hasWorksheet, jumps }: SetupPanelProps) {
   const variant = useWorkbench((s) => s.variant);
-  const calm = useCalm(truck);
   return (
     <section data-board-undo="" className="setup" aria-labelledby="setup-title">
       <header className="setup-head">
@@ -79,7 +77,7 @@ export function SetupPanel({ truck, hasWorksheet, jumps }: SetupPanelProps) {
           Setup
         </h2>
         {hasWorksheet && <WorksheetSwitch />}
-        {calm && <StartButton truck={calm} />}
+        {truck && <StartButton truck={truck} isChanged />}
         {jumps}
         <FindField />
         <p className="setup-scope">

@@ -6,6 +6,7 @@ import { pressedPart, useScanPick } from "../state/scanPick.ts";
 import { useStage } from "../state/stageSettings.ts";
 import type { Truck } from "../state/truck.ts";
 import { useWorkbench } from "../state/useWorkbench.ts";
+import { workbench } from "../state/workbench.ts";
 import { type Extent, extentOf, partExtent, wellExtent } from "./extents.ts";
 import { knuckleExtent } from "./knuckleExtent.ts";
 import { fitZoom, isOutgrown, isUntouched, type SetView, standAt, viewDirection } from "./viewFit.ts";
@@ -62,7 +63,7 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
     const extent = part
       ? partExtent(part)
       : isAlone
-        ? knuckleExtent(shown.current, side)
+        ? knuckleExtent(shown.current, side, workbench.getState())
         : isWell
           ? wellExtent(shown.current, side)
           : extentOf(shown.current);
@@ -85,7 +86,7 @@ export function ViewCamera({ truck, isAlone }: ViewCameraProps) {
   useLayoutEffect(() => {
     const before = fitted.current;
     if (!isAlone || isGesturing || pressed !== null || !before) return;
-    const extent = knuckleExtent(truck, side);
+    const extent = knuckleExtent(truck, side, workbench.getState());
     if (isOutgrown(before.extent, extent) && isUntouched(camera, before)) lookAt.current(extent, DISTANCE);
   }, [camera, truck, side, isAlone, isGesturing, pressed]);
 

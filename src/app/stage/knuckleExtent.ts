@@ -11,9 +11,15 @@ const AROUND = 60;
 /** Radius of what sits on the mounting face where the setup gives no rotor, mm. */
 const FLANGE = 90;
 
-/** What a view of one knuckle alone must hold, wherever the truck stands as measured. Vehicle axes, mm. */
-export function knuckleExtent(truck: Truck, side: Side): Extent {
-  const pose = solvePose(truck.model.frontEnd, 0, 0);
+const AS_MEASURED = { travel: 0, steer: 0 };
+
+/**
+ * What a view of one knuckle alone must hold. Vehicle axes, mm.
+ * @param at the pose it stands at; one out of reach is taken as measured
+ */
+export function knuckleExtent(truck: Truck, side: Side, { travel, steer } = AS_MEASURED): Extent {
+  const asked = solvePose(truck.model.frontEnd, travel, steer);
+  const pose = asked.ok ? asked : solvePose(truck.model.frontEnd, 0, 0);
   const frame = pose.ok ? frameOf(pose, side) : new Matrix4();
   const { knuckle, hardware } = truck.setup;
   const face = hubToKnuckle(knuckle);

@@ -3,7 +3,7 @@ import { asBuiltJson, jigJson } from "../../../studies/documents/asBuiltJson.ts"
 import { orderJson } from "../../../studies/documents/orderJson.ts";
 import { usualAsk } from "../../../studies/drawings/shopDrawings.ts";
 import { jigSheetOf } from "../../../studies/jig/jigSheet.ts";
-import { NO_DRAWINGS_YET } from "../../../studies/wording/drawingWords.ts";
+import { NO_DRAWINGS_YET, UNBUILT_WAYS } from "../../../studies/wording/drawingWords.ts";
 import { useOrderSheet } from "../../build/order/orderStands.tsx";
 import { knuckleFile } from "../../parts/reportFiles.ts";
 import { drawingFile } from "../../parts/sheets/FileList.tsx";
@@ -30,10 +30,10 @@ export function KnuckleSaves({ truck, onSave }: KnuckleSavesProps) {
     ...(setup.asBuilt === null ? [] : [asBuiltFile(truck)]),
   ];
   return (
-    <SaveGroup title="The knuckle: drawings, STEP, order, jig" files={files} onSave={onSave}>
+    <SaveGroup title="The knuckle: drawings, cut list, STEP, order, jig" files={files} onSave={onSave}>
       <p className="saves-note">
         {setup.build === null
-          ? NO_DRAWINGS_YET
+          ? `${NO_DRAWINGS_YET} Or, at Build under Drawings: ${UNBUILT_WAYS.usual}.`
           : drawings?.failure != null
             ? `The drawings could not be made: ${drawings.failure}`
             : drawings?.answer == null
