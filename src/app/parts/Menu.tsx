@@ -47,11 +47,17 @@ export function Menu({ label, icon, isLeft = false, className = "", waits = null
         setOpen(currentTarget.open);
       }}
     >
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: a summary is the button of its details */}
       <summary
         className={icon ? "button menu-icon" : "button"}
         aria-label={icon ? label : undefined}
         aria-disabled={isWaiting || undefined}
         title={waits ?? (icon ? label : undefined)}
+        // The browser would tell of it only a moment after: a key that comes at once is to be heard.
+        onClick={(event) => {
+          event.preventDefault();
+          if (!isWaiting) setOpen(!isOpen);
+        }}
       >
         {icon ?? label}
       </summary>
