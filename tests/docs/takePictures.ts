@@ -105,8 +105,10 @@ async function salesperson(by: Browser): Promise<void> {
   await goTo(page, "Show");
   await page.getByRole("button", { name: "Counter view" }).click();
   await page.waitForFunction(() => {
-    const text = document.querySelector(".counter-sentences")?.textContent ?? "…";
-    return !/…|being worked out/.test(text);
+    const told = [".counter-sentences", ".counter-why"].map(
+      (one) => document.querySelector(one)?.textContent ?? "…",
+    );
+    return !/…|being worked out|still being looked for/.test(told.join(" "));
   });
   await keep("guide-salesperson-counter", page);
   await page.getByRole("dialog").getByRole("button", { name: "Print sheet" }).click();
